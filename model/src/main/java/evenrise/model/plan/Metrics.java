@@ -1,0 +1,33 @@
+package evenrise.model.plan;
+
+import evenrise.model.contract.Field;
+import evenrise.model.project.Phase;
+
+/** The figures of a plan; each is defined in docs/model.md. */
+public record Metrics(
+        @Field(meaning = "Upper bound of the instantaneous peak on the supply's worst phase")
+        double peakInrushAmps,
+
+        @Field(meaning = "Phase of that peak") Phase peakPhase,
+
+        @Field(meaning = "Nominal switch-on time that makes that peak")
+        double peakAtSeconds,
+
+        @Field(meaning = "Largest deviation of a phase current from the mean at the supply, over the mean")
+        double supplyImbalancePercent,
+
+        @Field(meaning = "The same, of the worst panel") double worstPanelImbalancePercent,
+
+        @Field(meaning = "Rms current in the supply's neutral")
+        double supplyNeutralAmps,
+
+        @Field(meaning = "Last switch-on") double durationSeconds,
+
+        @Field(meaning = "Boards that switch at least one load")
+        int boardsUsed,
+
+        @Field(meaning = "Hard rules broken, each place counted")
+        int hardViolations,
+
+        @Field(meaning = "What is minimised, in ampere-equivalents")
+        double objective) {}

@@ -1,0 +1,32 @@
+package evenrise.model.project;
+
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+import java.util.List;
+import java.util.Optional;
+
+/** One control board, mounted in a panel. */
+public record Board(
+        @Field(meaning = "Name by which the board is referred to", atLeast = 1)
+        String id,
+
+        @Field(meaning = "Type of the board", atLeast = 1) String type,
+
+        @Field(meaning = "Panel that houses the board", atLeast = 1)
+        String panel,
+
+        @Field(
+                meaning = "Panels whose breakers the board can switch; its own when absent",
+                distinct = true,
+                optional = true)
+        List<String> reaches,
+
+        @Field(
+                meaning = "Board whose last used output starts this one; absent when it starts with the command",
+                optional = true)
+        Optional<String> after) {
+    public Board {
+        Contract.check(Board.class, id, type, panel, reaches, after);
+        reaches = reaches.isEmpty() ? List.of(panel) : List.copyOf(reaches);
+    }
+}

@@ -1,0 +1,29 @@
+package evenrise.model.project;
+
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** The parts of a load's place that are decided already; what is absent is free. */
+public record FixedPlace(
+        @Field(meaning = "Panel it must sit in", optional = true)
+        Optional<String> panel,
+
+        @Field(meaning = "Slot of its first pole", min = 1, optional = true)
+        OptionalInt slot,
+
+        @Field(meaning = "Board that must switch it", optional = true)
+        Optional<String> board,
+
+        @Field(meaning = "Output that must switch it", min = 1, optional = true)
+        OptionalInt output) {
+
+    /** Nothing is decided. */
+    public static final FixedPlace NONE =
+            new FixedPlace(Optional.empty(), OptionalInt.empty(), Optional.empty(), OptionalInt.empty());
+
+    public FixedPlace {
+        Contract.check(FixedPlace.class, panel, slot, board, output);
+    }
+}

@@ -1,0 +1,112 @@
+package evenrise.model.project;
+
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+import java.util.List;
+import java.util.Optional;
+
+/** What one breaker feeds. Currents are line currents in each pole. */
+public record Load(
+        @Field(meaning = "Name by which the load is referred to", atLeast = 1)
+        String id,
+
+        @Field(meaning = "What the load is, for people; the id when absent", optional = true)
+        String name,
+
+        @Field(meaning = "What it does in the signal chain") Role role,
+
+        @Field(meaning = "Poles of its breaker", min = 1, max = 3, byDefault = "1")
+        int poles,
+
+        @Field(meaning = "Rated rms current of its breaker", above = 0, max = 6300)
+        double breakerAmps,
+
+        @Field(meaning = "Instantaneous trip band of its breaker", optional = true)
+        Optional<TripCurve> curve,
+
+        @Field(meaning = "Whether a control board switches it", byDefault = "true")
+        boolean switched,
+
+        @Field(meaning = "Rms current at full design use", min = 0, max = 6300)
+        double runningAmps,
+
+        @Field(
+                meaning = "Rms current right after power-up; running_a when absent",
+                min = 0,
+                max = 6300,
+                optional = true)
+        Double idleAmps,
+
+        @Field(meaning = "Displacement power factor, lagging", above = 0, max = 1, byDefault = "1")
+        double powerFactor,
+
+        @Field(meaning = "Third harmonic over fundamental current", min = 0, max = 2, byDefault = "0")
+        double thirdHarmonic,
+
+        @Field(
+                meaning = "Instantaneous peak at switch-on; √2·idle_a (no inrush) when absent",
+                min = 0,
+                max = 1_000_000,
+                optional = true)
+        Double inrushPeakAmps,
+
+        @Field(meaning = "Time in which the inrush's excess halves", above = 0, max = 600_000, byDefault = "10")
+        double inrushHalfMillis,
+
+        @Field(
+                meaning = "Time from switch-on until what depends on it may come on",
+                min = 0,
+                max = 3600,
+                byDefault = "0")
+        double settleSeconds,
+
+        @Field(meaning = "Shutdown group it belongs to", optional = true)
+        Optional<String> shutdownGroup,
+
+        @Field(meaning = "Loads that must be on and settled before it", distinct = true, byDefault = "[]")
+        List<String> comesAfter,
+
+        @Field(meaning = "Panels it may sit in; any when absent", distinct = true, byDefault = "[]")
+        List<String> panels,
+
+        @Field(meaning = "Loads that must sit in another panel", distinct = true, byDefault = "[]")
+        List<String> apartFrom,
+
+        @Field(meaning = "Loads that must touch the same phases", distinct = true, byDefault = "[]")
+        List<String> samePhaseAs,
+
+        @Field(meaning = "Parts of its place that are decided already", optional = true)
+        FixedPlace fixed) {
+    public Load {
+        name = name == null || name.isBlank() ? id : name;
+        idleAmps = idleAmps == null ? (Double) runningAmps : idleAmps;
+        inrushPeakAmps = inrushPeakAmps == null ? (Double) (Math.sqrt(2) * idleAmps) : inrushPeakAmps;
+        fixed = fixed == null ? FixedPlace.NONE : fixed;
+        Contract.check(
+                Load.class,
+                id,
+                name,
+                role,
+                poles,
+                breakerAmps,
+                curve,
+                switched,
+                runningAmps,
+                idleAmps,
+                powerFactor,
+                thirdHarmonic,
+                inrushPeakAmps,
+                inrushHalfMillis,
+                settleSeconds,
+                shutdownGroup,
+                comesAfter,
+                panels,
+                apartFrom,
+                samePhaseAs,
+                fixed);
+        comesAfter = List.copyOf(comesAfter);
+        panels = List.copyOf(panels);
+        apartFrom = List.copyOf(apartFrom);
+        samePhaseAs = List.copyOf(samePhaseAs);
+    }
+}

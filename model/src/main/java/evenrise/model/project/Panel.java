@@ -1,0 +1,63 @@
+package evenrise.model.project;
+
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A distribution panel (a distribution board, in other places): slots on bus rows, each row on one phase. */
+public record Panel(
+        @Field(meaning = "Name by which the panel is referred to", atLeast = 1)
+        String id,
+
+        @Field(meaning = "Number of breaker slots; they are numbered from 1", min = 1, max = 1000)
+        int slots,
+
+        @Field(meaning = "Rated rms current of each line conductor", above = 0, max = 100_000)
+        double ratedAmps,
+
+        @Field(meaning = "Capacity of the neutral over that of a line conductor", above = 0, max = 4, byDefault = "1")
+        double neutralFactor,
+
+        @Field(
+                meaning = "Greatest allowed instantaneous peak on any phase, by the upper-bound envelope",
+                above = 0,
+                optional = true)
+        OptionalDouble inrushLimitAmps,
+
+        @Field(meaning = "How slots are numbered", byDefault = "\"alternating\"")
+        SlotNumbering numbering,
+
+        @Field(
+                meaning = "Phase of each row, from row 1, repeated; the system's phases in order when absent",
+                optional = true)
+        List<Phase> phaseRotation,
+
+        @Field(meaning = "Slots that take no breaker", min = 1, max = 1000, distinct = true, byDefault = "[]")
+        List<Integer> reservedSlots,
+
+        @Field(
+                meaning = "Slots that take a switched breaker; every slot when absent",
+                min = 1,
+                max = 1000,
+                distinct = true,
+                optional = true)
+        Optional<List<Integer>> switchedSlots) {
+    public Panel {
+        Contract.check(
+                Panel.class,
+                id,
+                slots,
+                ratedAmps,
+                neutralFactor,
+                inrushLimitAmps,
+                numbering,
+                phaseRotation,
+                reservedSlots,
+                switchedSlots);
+        phaseRotation = List.copyOf(phaseRotation);
+        reservedSlots = List.copyOf(reservedSlots);
+        switchedSlots = switchedSlots.map(List::copyOf);
+    }
+}

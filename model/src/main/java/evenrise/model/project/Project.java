@@ -1,0 +1,69 @@
+package evenrise.model.project;
+
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** What is to be fed and what feeds it. */
+public record Project(
+        @Field(meaning = "Name and version of this format", atLeast = 1)
+        String format,
+
+        @Field(meaning = "What the project is called", atLeast = 1)
+        String name,
+
+        @Field(meaning = "What feeds every panel") Supply supply,
+
+        @Field(
+                meaning = "A breaker closes within this time of its nominal step, either side",
+                min = 0,
+                max = 60,
+                byDefault = "0")
+        double timingToleranceSeconds,
+
+        @Field(meaning = "Latest allowed switch-on", min = 0, max = 86_400, optional = true)
+        OptionalDouble maxDurationSeconds,
+
+        @Field(meaning = "Panels, in the order people expect them", atLeast = 1)
+        List<Panel> panels,
+
+        @Field(meaning = "Kinds of control board", byDefault = "[]")
+        List<BoardType> boardTypes,
+
+        @Field(meaning = "Control boards", byDefault = "[]") List<Board> boards,
+
+        @Field(meaning = "Shutdown groups", byDefault = "[]")
+        List<ShutdownGroup> shutdownGroups,
+
+        @Field(meaning = "Loads, one a breaker", atLeast = 1)
+        List<Load> loads,
+
+        @Field(meaning = "What each figure of a plan costs", optional = true)
+        ObjectiveWeights objective) {
+
+    /** The format that this software reads and writes. */
+    public static final String FORMAT = "evenrise-project/1";
+
+    public Project {
+        objective = objective == null ? ObjectiveWeights.DEFAULT : objective;
+        Contract.check(
+                Project.class,
+                format,
+                name,
+                supply,
+                timingToleranceSeconds,
+                maxDurationSeconds,
+                panels,
+                boardTypes,
+                boards,
+                shutdownGroups,
+                loads,
+                objective);
+        panels = List.copyOf(panels);
+        boardTypes = List.copyOf(boardTypes);
+        boards = List.copyOf(boards);
+        shutdownGroups = List.copyOf(shutdownGroups);
+        loads = List.copyOf(loads);
+    }
+}

@@ -1,0 +1,19 @@
+package evenrise.model.project;
+
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+
+/** Loads that are shut down, and dropped or held on an emergency, together. */
+public record ShutdownGroup(
+        @Field(meaning = "Name by which the group is referred to", atLeast = 1)
+        String id,
+
+        @Field(meaning = "What the group does on an emergency")
+        OnEmergency onEmergency,
+
+        @Field(meaning = "Whether all its loads must sit in one panel", byDefault = "false")
+        boolean samePanel) {
+    public ShutdownGroup {
+        Contract.check(ShutdownGroup.class, id, onEmergency, samePanel);
+    }
+}

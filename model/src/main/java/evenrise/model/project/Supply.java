@@ -1,0 +1,46 @@
+package evenrise.model.project;
+
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+import java.util.OptionalDouble;
+
+/** What feeds every panel. */
+public record Supply(
+        @Field(meaning = "System of line conductors") PhaseSystem system,
+
+        @Field(meaning = "Nominal rms voltage between a line conductor and neutral", above = 0, max = 1000)
+        double lineToNeutralVolts,
+
+        @Field(meaning = "Nominal frequency", above = 0, max = 400)
+        double frequencyHertz,
+
+        @Field(meaning = "Rated rms current of each line conductor", above = 0, max = 100_000)
+        double ratedAmps,
+
+        @Field(
+                meaning = "Part of a rating that continuous running current may use, here and in every panel",
+                above = 0,
+                max = 1,
+                byDefault = "0.8")
+        double continuousFraction,
+
+        @Field(meaning = "Capacity of the neutral over that of a line conductor", above = 0, max = 4, byDefault = "1")
+        double neutralFactor,
+
+        @Field(
+                meaning = "Greatest allowed instantaneous peak on any phase, by the upper-bound envelope",
+                above = 0,
+                optional = true)
+        OptionalDouble inrushLimitAmps) {
+    public Supply {
+        Contract.check(
+                Supply.class,
+                system,
+                lineToNeutralVolts,
+                frequencyHertz,
+                ratedAmps,
+                continuousFraction,
+                neutralFactor,
+                inrushLimitAmps);
+    }
+}

@@ -1,0 +1,27 @@
+package evenrise.model.rules;
+
+import evenrise.model.project.Phase;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The electrical figures of the supply or of one panel.
+ *
+ * @param node the panel's id, or {@link #SUPPLY}
+ * @param runningAmps rms running current of each phase
+ * @param imbalancePercent 100·max|I − mean|/mean; 0 for an idle node
+ * @param deviationAmps max|I − mean|
+ * @param neutralAmps rms current in the neutral
+ * @param peaks the peak of each phase, in the system's order
+ */
+public record NodeFigures(
+        String node,
+        Map<Phase, Double> runningAmps,
+        double imbalancePercent,
+        double deviationAmps,
+        double neutralAmps,
+        List<PhasePeak> peaks) {
+
+    /** Name of the node that feeds every panel. */
+    public static final String SUPPLY = "supply";
+}

@@ -1,0 +1,13 @@
+package evenrise.solver.engine;
+
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import java.util.Optional;
+
+/**
+ * What to plan and how hard to try.
+ *
+ * @param from an earlier plan to start at; a plan is constructed where there is none
+ * @param threads independent searches, of which the best plan is kept
+ */
+public record PlanningRequest(Project project, Optional<Plan> from, Budget budget, long seed, int threads) {}
