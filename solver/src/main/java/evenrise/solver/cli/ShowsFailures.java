@@ -1,0 +1,66 @@
+package evenrise.solver.cli;
+
+import evenrise.solver.report.Wrap;
+import java.io.PrintWriter;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Turns every failure into clear messages on standard error and an exit code. */
+final class ShowsFailures implements IExecutionExceptionHandler, IParameterExceptionHandler {
+    static final String DEBUG = "--debug";
+
+    @Override
+    public int handleExecutionException(Exception failure, CommandLine command, ParseResult parsed) {
+        return show(failure, command.getErr(), isDebugging(parsed));
+    }
+
+    @Override
+    public int handleParseException(ParameterException failure, String[] arguments) {
+        CommandLine command = failure.getCommandLine();
+        message(command.getErr(), failure.getMessage());
+        List<String> suggestions = new java.util.ArrayList<>();
+        if (failure instanceof UnmatchedArgumentException unmatched) {
+            suggestions.addAll(unmatched.getSuggestions());
+        }
+        if (!suggestions.isEmpty()) {
+            message(command.getErr(), "Did you mean " + String.join(" or ", suggestions) + "?");
+        }
+        message(
+                command.getErr(),
+                "'" + command.getCommandSpec().qualifiedName() + " --help' shows what there is.");
+        return ExitCode.USAGE;
+    }
+
+    /** @return the exit code */
+    static int show(Throwable failure, PrintWriter err, boolean isDebugging) {
+        if (failure instanceof Failure known) {
+            known.messages().forEach(each -> message(err, each));
+            return known.exitCode();
+        }
+        if (failure instanceof OutOfMemoryError) {
+            message(err, "the project needs more memory than this process may use. Maybe start java with -Xmx and more.");
+        } else {
+            message(err, "this should not have happened: " + failure + ". It is a bug; " + DEBUG
+                    + " shows where.");
+        }
+        if (isDebugging) {
+            failure.printStackTrace(err);
+        }
+        err.flush();
+        return ExitCode.BUG;
+    }
+
+    static void message(PrintWriter err, String text) {
+        Wrap.lines("evenrise: ", text).forEach(err::println);
+        err.flush();
+    }
+
+    private static boolean isDebugging(ParseResult parsed) {
+        return parsed.originalArgs().contains(DEBUG);
+    }
+}
