@@ -9,6 +9,7 @@ import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
+import evenrise.model.project.Role;
 import evenrise.model.sequence.StepTimes;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -96,6 +97,27 @@ public final class Layout {
     /** Used outputs of a board, in their order; of two loads on one output the first in the plan has it. */
     public NavigableMap<Integer, Placement> outputs(String board) {
         return Collections.unmodifiableNavigableMap(outputs.getOrDefault(board, new TreeMap<>()));
+    }
+
+    /** Loads of one role that have an output, in the plan's order. */
+    public List<Placement> sequenced(Role role) {
+        return placements.values().stream()
+                .filter(each -> each.isSequenced() && each.load().role() == role)
+                .toList();
+    }
+
+    /** Loads of each shutdown group that have an output, in the plan's order. */
+    public Map<String, List<Placement>> groups() {
+        Map<String, List<Placement>> groups = new LinkedHashMap<>();
+        for (Placement each : placements.values()) {
+            if (each.isSequenced()) {
+                each.load()
+                        .shutdownGroup()
+                        .ifPresent(group -> groups.computeIfAbsent(group, any -> new ArrayList<>())
+                                .add(each));
+            }
+        }
+        return groups;
     }
 
     /** How the plan sets a board; the first setting that its type offers where the plan says nothing. */
