@@ -9,6 +9,7 @@ import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
+import evenrise.model.project.Role;
 import evenrise.model.sequence.StepTimes;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -98,6 +99,27 @@ public final class Layout {
         return Collections.unmodifiableNavigableMap(outputs.getOrDefault(board, new TreeMap<>()));
     }
 
+    /** Loads of one role that have an output, in the plan's order. */
+    public List<Placement> sequenced(Role role) {
+        return placements.values().stream()
+                .filter(each -> each.isSequenced() && each.load().role() == role)
+                .toList();
+    }
+
+    /** Loads of each shutdown group that have an output, in the plan's order. */
+    public Map<String, List<Placement>> groups() {
+        Map<String, List<Placement>> groups = new LinkedHashMap<>();
+        for (Placement each : placements.values()) {
+            if (each.isSequenced()) {
+                each.load()
+                        .shutdownGroup()
+                        .ifPresent(group -> groups.computeIfAbsent(group, any -> new ArrayList<>())
+                                .add(each));
+            }
+        }
+        return groups;
+    }
+
     /** How the plan sets a board; the first setting that its type offers where the plan says nothing. */
     public BoardSetting setting(Board board) {
         return settings.get(board.id());
@@ -169,27 +191,40 @@ public final class Layout {
 
     private Placement place(Assignment assignment, Map<String, TreeMap<Integer, String>> seats) {
         Load load = index.load(assignment.load()).orElseThrow();
-        Optional<Panel> panel = index.panel(assignment.panel());
-        List<Integer> slots =
-                panel.map(found -> span(found, assignment.slot(), load.poles())).orElse(List.of());
         Optional<Board> board = switchingBoard(assignment)
                 .filter(found -> seats.get(found.id())
                         .get(assignment.output().getAsInt())
                         .equals(load.id()));
-        OptionalDouble on = board.map(found -> OptionalDouble.of(
-                        times.onSeconds(found.id(), assignment.output().getAsInt())))
-                .orElse(OptionalDouble.empty());
-        return new Placement(load, assignment, panel, slots, phases(panel, slots), board, on);
+        return new Placement(
+                load,
+                assignment,
+                index.panel(assignment.panel()),
+                slotsAt(assignment, load.poles()),
+                phasesAt(assignment, load.poles()),
+                board,
+                board.isPresent() ? onSecondsOf(assignment) : OptionalDouble.empty());
     }
 
     /** Refuses a slot beyond the panel before any arithmetic on it, which could overflow. */
-    private List<Integer> span(Panel panel, int slot, int poles) {
-        return slot > panel.slots() ? List.of() : index.slotsOf(panel).span(slot, poles);
+    private List<Integer> slotsAt(Assignment assignment, int poles) {
+        return index.panel(assignment.panel())
+                .filter(panel -> assignment.slot() <= panel.slots())
+                .map(panel -> index.slotsOf(panel).span(assignment.slot(), poles))
+                .orElse(List.of());
     }
 
-    private List<Phase> phases(Optional<Panel> panel, List<Integer> slots) {
-        List<Phase> phases = new ArrayList<>();
-        slots.forEach(slot -> phases.add(index.slotsOf(panel.orElseThrow()).phase(slot)));
-        return List.copyOf(phases);
+    /** Phases that a breaker of {@code poles} poles touches there, in the order of its slots; none where it does not fit. */
+    List<Phase> phasesAt(Assignment assignment, int poles) {
+        return index.panel(assignment.panel()).map(index::slotsOf).stream()
+                .flatMap(geometry -> slotsAt(assignment, poles).stream().map(geometry::phase))
+                .toList();
+    }
+
+    /** When the output that the assignment names comes on, whoever has it; empty where there is no such output. */
+    OptionalDouble onSecondsOf(Assignment assignment) {
+        return switchingBoard(assignment)
+                .map(board -> OptionalDouble.of(
+                        times.onSeconds(board.id(), assignment.output().getAsInt())))
+                .orElse(OptionalDouble.empty());
     }
 }

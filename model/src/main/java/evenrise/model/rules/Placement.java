@@ -51,4 +51,9 @@ public record Placement(
     int output() {
         return assignment.output().orElseThrow();
     }
+
+    /** When what depends on it may come on; ask only what {@link #isSequenced()}. */
+    double settledSeconds() {
+        return on() + load.settleSeconds();
+    }
 }
