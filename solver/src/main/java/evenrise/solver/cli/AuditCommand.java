@@ -1,7 +1,8 @@
 package evenrise.solver.cli;
 
-import evenrise.model.plan.Plan;
+import evenrise.model.file.Reading;
 import evenrise.model.project.Project;
+import evenrise.model.rules.Layout;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
 import evenrise.solver.report.AuditSheet;
@@ -47,13 +48,14 @@ final class AuditCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Inputs inputs = new Inputs(terminal);
-        Input<Project> read = inputs.project(project);
-        Plan judged = inputs.plan(plan, read.value()).value();
-        Verdict verdict = Referee.judge(read.value(), judged);
-        AuditSheet sheet = AuditSheet.of(read.value(), judged, verdict, read.sha256(), Inputs.cautions());
-        read.findings().forEach(finding -> ShowsFailures.message(terminal.err(), finding));
+        Reading<Project> read = inputs.project(project);
+        Project judged = read.value().orElseThrow();
+        Layout layout = Layout.of(judged, inputs.plan(plan).value().orElseThrow());
+        Verdict verdict = Referee.judge(layout);
+        AuditSheet sheet = AuditSheet.of(layout, verdict, read.sha256());
+        Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), finding));
         List<String> lines =
-                asJson ? List.of(Json.of(sheet)) : AuditText.lines(read.value(), sheet, all, terminal.outPaint());
+                asJson ? List.of(Json.of(sheet)) : AuditText.lines(judged, sheet, all, terminal.outPaint());
         terminal.print(terminal.out(), lines);
         return verdict.violations().isEmpty() ? ExitCode.DONE : ExitCode.RULES_BROKEN;
     }

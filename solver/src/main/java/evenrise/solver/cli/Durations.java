@@ -20,8 +20,7 @@ final class Durations implements ITypeConverter<Duration> {
         }
         Duration duration = Duration.ofHours(whole(parts.group(1)))
                 .plusMinutes(whole(parts.group(2)))
-                .plusMillis(Math.round(
-                        1000 * Double.parseDouble(parts.group(3) == null ? "0" : parts.group(3))))
+                .plusMillis(Math.round(1000 * Double.parseDouble(parts.group(3) == null ? "0" : parts.group(3))))
                 .plusMillis(whole(parts.group(4)));
         if (duration.isZero() || duration.compareTo(LONGEST) > 0) {
             throw new TypeConversionException("'" + text + "' is not between 1ms and 168h.");

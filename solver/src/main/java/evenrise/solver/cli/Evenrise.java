@@ -50,7 +50,8 @@ public final class Evenrise implements Runnable {
         try {
             code = commandLine(terminal, planners).execute(arguments);
         } catch (OutOfMemoryError | StackOverflowError | LinkageError | AssertionError e) {
-            code = ShowsFailures.show(e, terminal.err(), java.util.List.of(arguments).contains(ShowsFailures.DEBUG));
+            code = ShowsFailures.show(
+                    e, terminal.err(), java.util.List.of(arguments).contains(ShowsFailures.DEBUG));
         }
         terminal.flush();
         Optional<java.io.IOException> failure = terminal.data().failure();

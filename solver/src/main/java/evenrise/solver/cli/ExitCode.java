@@ -1,5 +1,8 @@
 package evenrise.solver.cli;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+
 /** What a command's exit code says; README.md lists them for users. */
 final class ExitCode {
     /** Done, and no hard rule is broken. */
@@ -17,16 +20,18 @@ final class ExitCode {
     /** Interrupted; the best plan so far is written. */
     static final int INTERRUPTED = 130;
 
-    /** For the help of a command that reads and judges a plan. */
-    static final String[] TEXTS = {
-        DONE + ":done, no hard rule broken",
-        BUG + ":unexpected failure (a bug in this program)",
-        USAGE + ":the command line is not understood",
-        BAD_INPUT + ":an input file is missing or wrong; every problem is listed",
-        RULES_BROKEN + ":the plan breaks hard rules",
-        NOT_WRITTEN + ":an output could not be written; an earlier file stays whole",
-        INTERRUPTED + ":interrupted; the best plan so far is written"
-    };
-
     private ExitCode() {}
+
+    /** For the help of every command: code and meaning. */
+    static Map<String, String> texts() {
+        Map<String, String> texts = new LinkedHashMap<>();
+        texts.put("" + DONE, "done, no hard rule broken");
+        texts.put("" + BUG, "unexpected failure: a bug");
+        texts.put("" + USAGE, "the command line is not understood");
+        texts.put("" + BAD_INPUT, "an input file is missing or wrong; every problem is listed");
+        texts.put("" + RULES_BROKEN, "the plan breaks hard rules");
+        texts.put("" + NOT_WRITTEN, "an output could not be written; an earlier file stays whole");
+        texts.put("" + INTERRUPTED, "interrupted; the best plan so far is written");
+        return texts;
+    }
 }

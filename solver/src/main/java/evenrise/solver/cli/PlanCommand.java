@@ -1,15 +1,9 @@
 package evenrise.solver.cli;
 
+import evenrise.model.file.Reading;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
-import evenrise.model.rules.Referee;
-import evenrise.model.rules.Verdict;
-import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
-import evenrise.solver.report.Paint;
-import evenrise.solver.report.SearchFacts;
-import evenrise.solver.report.SummaryText;
-import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -71,12 +65,13 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() {
         budget.check(spec.commandLine());
         Inputs inputs = new Inputs(terminal);
-        Input<Project> read = inputs.project(project);
-        Optional<Plan> earlier = Optional.ofNullable(from).map(each -> inputs.plan(each, read.value()).value());
+        Reading<Project> read = inputs.project(project);
+        Optional<Plan> earlier =
+                Optional.ofNullable(from).flatMap(name -> inputs.plan(name).value());
         PlanTarget target = PlanTarget.of(Optional.ofNullable(output), project);
-        read.findings().forEach(finding -> ShowsFailures.message(terminal.err(), finding));
-        PlanningRequest request =
-                new PlanningRequest(read.value(), earlier, budget.budget(), budget.seed(), budget.threads());
+        Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), finding));
+        PlanningRequest request = new PlanningRequest(
+                read.value().orElseThrow(), earlier, budget.budget(), budget.seed(), budget.threads());
         return new PlanRun(terminal, planners, isQuiet).run(read, request, target);
     }
 }

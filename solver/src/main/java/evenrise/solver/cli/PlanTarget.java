@@ -1,9 +1,14 @@
 package evenrise.solver.cli;
 
+import evenrise.model.file.PlanFile;
+import evenrise.model.plan.Plan;
 import evenrise.solver.report.Sanitizer;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** Where a plan goes: a file, or standard output. */
@@ -33,9 +38,9 @@ final class PlanTarget {
         if (output.isPresent() && output.get().equals(STREAM)) {
             return new PlanTarget(Optional.empty());
         }
-        Path file = output.map(Path::of).orElseGet(() -> besides(Path.of(project)));
+        Path file = output.map(Inputs::path).orElseGet(() -> besides(Inputs.path(project)));
         if (!project.equals(STREAM)) {
-            refuseTheProjectItself(file, Path.of(project));
+            refuseTheProjectItself(file, Inputs.path(project));
         }
         refuseWhatCannotBeWritten(file);
         return new PlanTarget(Optional.of(file));
@@ -45,8 +50,30 @@ final class PlanTarget {
         return file.isEmpty();
     }
 
-    Optional<Path> file() {
-        return file;
+    /** @throws Failure where the plan could not be written; an earlier file is whole then */
+    void write(Plan plan, Terminal terminal) {
+        try {
+            if (file.isPresent()) {
+                PlanFile.write(plan, file.get());
+            } else {
+                terminal.data().write(PlanFile.text(plan).getBytes(StandardCharsets.UTF_8));
+                terminal.data().flush();
+            }
+        } catch (IOException e) {
+            if (isStream() && terminal.data().isBrokenPipe()) {
+                throw new Failure(ExitCode.NOT_WRITTEN, List.of());
+            }
+            throw new Failure(
+                    ExitCode.NOT_WRITTEN,
+                    "output " + file.map(PlanTarget::shown).orElse("to standard output") + " could not be written: "
+                            + reason(e) + (isStream() ? "." : ". An earlier file there is whole."));
+        }
+    }
+
+    /** What to say of the written file. */
+    List<String> written() {
+        return file.map(path -> List.of("", "Written: " + Sanitizer.clean(path.toString())))
+                .orElse(List.of());
     }
 
     private static Path besides(Path project) {
@@ -58,7 +85,8 @@ final class PlanTarget {
         try {
             if (Files.exists(file) && Files.exists(project) && Files.isSameFile(file, project)) {
                 throw new Failure(
-                        ExitCode.USAGE, "the plan would overwrite the project " + shown(project) + ". Name another -o.");
+                        ExitCode.USAGE,
+                        "the plan would overwrite the project " + shown(project) + ". Name another -o.");
             }
         } catch (IOException e) {
             // Whoever reads the project says what is wrong with it.
@@ -78,6 +106,12 @@ final class PlanTarget {
                     ExitCode.NOT_WRITTEN,
                     "output " + shown(file) + ": the folder " + shown(folder) + " may not be written to.");
         }
+    }
+
+    private static String reason(IOException failure) {
+        return failure instanceof FileSystemException known && known.getReason() != null
+                ? known.getReason()
+                : failure.getClass().getSimpleName() + ": " + failure.getMessage();
     }
 
     private static String shown(Path path) {

@@ -30,9 +30,7 @@ final class ShowsFailures implements IExecutionExceptionHandler, IParameterExcep
         if (!suggestions.isEmpty()) {
             message(command.getErr(), "Did you mean " + String.join(" or ", suggestions) + "?");
         }
-        message(
-                command.getErr(),
-                "'" + command.getCommandSpec().qualifiedName() + " --help' shows what there is.");
+        message(command.getErr(), "'" + command.getCommandSpec().qualifiedName() + " --help' shows what there is.");
         return ExitCode.USAGE;
     }
 
@@ -43,10 +41,11 @@ final class ShowsFailures implements IExecutionExceptionHandler, IParameterExcep
             return known.exitCode();
         }
         if (failure instanceof OutOfMemoryError) {
-            message(err, "the project needs more memory than this process may use. Maybe start java with -Xmx and more.");
+            message(
+                    err,
+                    "the project needs more memory than this process may use. Maybe start java with -Xmx and more.");
         } else {
-            message(err, "this should not have happened: " + failure + ". It is a bug; " + DEBUG
-                    + " shows where.");
+            message(err, "this should not have happened: " + failure + ". It is a bug; " + DEBUG + " shows where.");
         }
         if (isDebugging) {
             failure.printStackTrace(err);

@@ -95,8 +95,12 @@ final class Terminal {
         return errIsScreen;
     }
 
+    boolean mayColourOut() {
+        return outIsScreen && mayColour;
+    }
+
     Paint outPaint() {
-        return outIsScreen && mayColour ? new AnsiPaint() : Paint.NONE;
+        return mayColourOut() ? new AnsiPaint() : Paint.NONE;
     }
 
     Paint errPaint() {

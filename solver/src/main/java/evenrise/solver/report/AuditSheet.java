@@ -1,8 +1,8 @@
 package evenrise.solver.report;
 
+import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Metrics;
-import evenrise.model.plan.Plan;
-import evenrise.model.project.Project;
+import evenrise.model.rules.Layout;
 import evenrise.model.rules.Verdict;
 import evenrise.model.rules.Violation;
 import java.util.List;
@@ -31,22 +31,20 @@ public record AuditSheet(
     public static final String FORMAT = "evenrise-audit/1";
 
     /** @param projectSha256 of the project file at hand */
-    public static AuditSheet of(
-            Project project, Plan plan, Verdict verdict, String projectSha256, List<String> cautions) {
+    public static AuditSheet of(Layout layout, Verdict verdict, String projectSha256) {
         return new AuditSheet(
                 FORMAT,
-                project.name(),
-                plan.madeBy().map(made -> !made.projectSha256().equalsIgnoreCase(projectSha256)),
+                layout.project().name(),
+                layout.plan().madeBy().map(made -> !made.projectSha256().equalsIgnoreCase(projectSha256)),
                 verdict.metrics(),
-                List.copyOf(verdict.violations()),
-                plan.metrics()
+                verdict.violations(),
+                layout.plan()
+                        .metrics()
                         .map(stated -> StatedFigure.differences(stated, verdict.metrics()))
                         .orElse(List.of()),
-                verdict.nodes().stream()
-                        .map(node -> NodeSheet.of(project, node))
-                        .toList(),
-                BoardUse.of(project, plan),
-                PeakContribution.of(project, plan, verdict),
-                List.copyOf(cautions));
+                NodeSheet.of(layout),
+                BoardUse.of(layout),
+                PeakContribution.of(layout, verdict),
+                Cautions.ALL);
     }
 }

@@ -1,15 +1,15 @@
 package evenrise.solver.report;
 
-import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
-import evenrise.model.project.Project;
-import evenrise.model.project.Supply;
+import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.NodeLimits;
 import evenrise.model.rules.PhasePeak;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * The figures of the supply or of one panel beside its limits. A spare below zero is what a limit is exceeded by.
@@ -36,28 +36,18 @@ public record NodeSheet(
         OptionalDouble inrushLimitAmps,
         OptionalDouble inrushSpareAmps) {
 
-    static NodeSheet of(Project project, NodeFigures figures) {
-        Supply supply = project.supply();
-        if (figures.node().equals(NodeFigures.SUPPLY)) {
-            return of(
-                    figures,
-                    supply.ratedAmps() * supply.continuousFraction(),
-                    supply.ratedAmps() * supply.neutralFactor(),
-                    supply.inrushLimitAmps());
-        }
-        Panel panel = project.panels().stream()
-                .filter(each -> each.id().equals(figures.node()))
-                .findFirst()
-                .orElseThrow();
-        return of(
-                figures,
-                panel.ratedAmps() * supply.continuousFraction(),
-                panel.ratedAmps() * panel.neutralFactor(),
-                panel.inrushLimitAmps());
+    /** The supply first, then the panels in the project's order. */
+    static List<NodeSheet> of(Layout layout) {
+        double fraction = layout.project().supply().continuousFraction();
+        List<NodeLimits> limits = NodeLimits.of(layout.project());
+        return IntStream.range(0, limits.size())
+                .mapToObj(i -> of(layout.nodes().get(i), limits.get(i), fraction))
+                .toList();
     }
 
-    private static NodeSheet of(
-            NodeFigures figures, double runningLimit, double neutralLimit, OptionalDouble inrushLimit) {
+    private static NodeSheet of(NodeFigures figures, NodeLimits limits, double fraction) {
+        double runningLimit = limits.ratedAmps() * fraction;
+        OptionalDouble inrushLimit = limits.inrushLimitAmps();
         Map<Phase, Double> running = figures.runningAmps();
         double highest = running.isEmpty() ? 0 : Collections.max(running.values());
         double mean = running.values().stream()
@@ -75,8 +65,8 @@ public record NodeSheet(
                 runningLimit,
                 runningLimit - highest,
                 figures.neutralAmps(),
-                neutralLimit,
-                neutralLimit - figures.neutralAmps(),
+                limits.neutralAmps(),
+                limits.neutralAmps() - figures.neutralAmps(),
                 figures.peaks(),
                 inrushLimit,
                 inrushLimit.isPresent() ? OptionalDouble.of(inrushLimit.getAsDouble() - peak) : OptionalDouble.empty());
