@@ -21,6 +21,9 @@ final class BoardChoice {
     /** What the board's loads do on an emergency: 0 unknown, 1 hold, 2 drop. */
     private final int[] emergency;
 
+    /** Role of the block that came onto the board last. */
+    private final int[] roleOn;
+
     private final BitSet wholeBoards = new BitSet();
     private final BitSet mixedBoards = new BitSet();
     private final int[] trialPanels;
@@ -36,6 +39,7 @@ final class BoardChoice {
         freeOutputs = new int[plant.boardCount];
         Arrays.setAll(freeOutputs, plant::outputCount);
         emergency = new int[plant.boardCount];
+        roleOn = new int[plant.boardCount];
         freeSlots = new int[plant.panelCount];
         freeSwitchedSlots = new int[plant.panelCount];
         runningNano = new long[plant.panelCount];
@@ -92,6 +96,7 @@ final class BoardChoice {
                 .thenComparing(block -> !isLarge(block))
                 .thenComparing(block -> plant.nearbyBoards[block[0]].length)
                 .thenComparing(block -> -block.length)
+                .thenComparing(block -> plant.role[block[0]])
                 .thenComparing(block -> block[0]));
         return blocks;
     }
@@ -123,6 +128,7 @@ final class BoardChoice {
             boardOf[load] = best;
             freeOutputs[best]--;
         }
+        roleOn[best] = plant.role[block[0]];
         emergency[best] = plant.drops[block[0]] ? 2 : 1;
         if (isLarge(block)) {
             wholeBoards.set(best);
@@ -145,11 +151,12 @@ final class BoardChoice {
             fullest = Math.max(fullest, fill(trialPanels[load], load));
         }
         boolean opens = emergency[board] == 0;
-        boolean mixes = mixesRoles(block) && (mixedBoards.get(board) || !opens);
-        double opening = plant.project.objective().boards() > 0 && opens ? 1 : 0;
-        // A large group fills the boards it has begun before it begins another.
-        double spreading = isLarge(block) && opens ? 2 : 0;
-        return fullest + (mixes ? 1 : 0) + opening + spreading;
+        boolean mixes =
+                !opens && (mixesRoles(block) || mixedBoards.get(board) || roleOn[board] != plant.role[block[0]]);
+        // A board once begun is filled before the next, so that boards are left for loads that must not share one. A
+        // board
+        // of one role can be timed as its role needs, so roles are mixed only where boards run out.
+        return fullest + (mixes ? 3 : 0) + (opens ? 2 : 0);
     }
 
     /** A group that needs whole boards takes only empty ones or its own; everyone else stays off them. */

@@ -7,9 +7,28 @@ final class BoardPacing {
     private final Situation situation;
     private final Plant plant;
 
-    BoardPacing(Situation situation) {
+    /** Processing is to be on by then, so that as much of the sequence as can be is left to what follows. */
+    private long processingByMicros;
+
+    /** Auxiliary loads are to be on, and processing to be settled, by then. */
+    private long readyByMicros;
+
+    /** @param outputs for each board the load that each output will switch */
+    BoardPacing(Situation situation, int[][] outputs) {
         this.situation = situation;
         this.plant = situation.plant;
+        long settling = 0;
+        for (int board : plant.boardOrder) {
+            for (int k = 0; k < outputs[board].length; k++) {
+                int load = outputs[board][k];
+                if (load != Plant.NONE && plant.role[load] == Plant.PROCESSING) {
+                    long earliest = plant.startDelays[board][0].micros() + k * plant.steps[board][0].micros();
+                    processingByMicros = Math.max(processingByMicros, earliest);
+                    settling = Math.max(settling, plant.settleMicros[load]);
+                }
+            }
+        }
+        readyByMicros = processingByMicros + settling;
     }
 
     void pace(int board) {
@@ -27,7 +46,7 @@ final class BoardPacing {
             for (int i = 0; i < delays.length; i += stride) {
                 situation.set(board, delays[i], step);
                 situation.settle();
-                long charge = situation.hardCharge();
+                long charge = situation.hardCharge() + dallying();
                 if (charge <= leastCharge) {
                     double crowding = situation.supplyProfile().unevenness();
                     if (charge < leastCharge || crowding < leastCrowding) {
@@ -41,5 +60,11 @@ final class BoardPacing {
         }
         situation.set(board, bestDelay, bestStep);
         situation.settle();
+    }
+
+    private long dallying() {
+        RoleOrder roles = situation.roles();
+        return Charges.late(roles.auxiliaryMayStartMicros() - processingByMicros)
+                + Charges.late(roles.amplifiersMayStartMicros() - readyByMicros);
     }
 }

@@ -25,7 +25,7 @@ final class FirstPlan {
         choice.choose();
         new SlotPacking(situation).pack(choice.panels());
         int[][] outputs = new OutputFilling(plant).fill(choice.boards());
-        BoardPacing pacing = new BoardPacing(situation);
+        BoardPacing pacing = new BoardPacing(situation, outputs);
         Integer[] order = new Integer[plant.boardCount];
         Arrays.setAll(order, i -> plant.boardOrder[i]);
         Arrays.sort(

@@ -69,7 +69,15 @@ final class OutputFilling {
                 .thenComparing(load -> -excessAmps(load))
                 .thenComparing(load -> load));
         int next = 0;
+        int spare = outputs.length - loads.size();
+        int latest = free.stream().mapToInt(load -> plant.role[load]).max().orElse(0);
         for (int load : free) {
+            // The last role on a board waits for others on other boards: unused outputs before it are time.
+            boolean changes = next > 0 && plant.role[load] == latest && spare > 0;
+            if (changes && outputs[next - 1] != Plant.NONE && plant.role[outputs[next - 1]] != latest) {
+                next += spare;
+                spare = 0;
+            }
             while (outputs[next] != Plant.NONE) {
                 next++;
             }

@@ -31,11 +31,13 @@ final class Sketch {
     }
 
     void place(int load, Place place) {
-        places[entry(load)] = place;
+        int entry = entry(load);
+        places[entry] = place;
     }
 
     void wire(int load, Output output) {
-        outputs[entry(load)] = output;
+        int entry = entry(load);
+        outputs[entry] = output;
     }
 
     void set(int board, Setting startDelay, Setting step) {
