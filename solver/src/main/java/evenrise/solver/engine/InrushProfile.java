@@ -70,6 +70,43 @@ final class InrushProfile {
         return sum;
     }
 
+    /**
+     * The profile's norm of order 2^doublings, in units: never below the peak, and the closer to it the higher the order.
+     * Unlike the peak it falls with every high instant that is lowered.
+     */
+    double norm(int doublings) {
+        double scale = 1.0 / Math.max(1, peakUnits());
+        double sum = 0;
+        for (int[] profile : units) {
+            sum += powerSum(profile, scale, doublings);
+        }
+        return Math.pow(sum, 1.0 / (1 << doublings)) / scale;
+    }
+
+    private static double powerSum(int[] profile, double scale, int doublings) {
+        double even = 0;
+        double odd = 0;
+        int last = profile.length - 1;
+        for (int i = 0; i < last; i += 2) {
+            double a = profile[i] * scale;
+            double b = profile[i + 1] * scale;
+            for (int d = 0; d < doublings; d++) {
+                a *= a;
+                b *= b;
+            }
+            even += a;
+            odd += b;
+        }
+        if ((profile.length & 1) == 1) {
+            double a = profile[last] * scale;
+            for (int d = 0; d < doublings; d++) {
+                a *= a;
+            }
+            even += a;
+        }
+        return even + odd;
+    }
+
     private long above(int height) {
         long sum = 0;
         for (int[] profile : units) {

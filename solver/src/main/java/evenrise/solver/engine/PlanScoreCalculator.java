@@ -6,6 +6,7 @@ import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
 /** Keeps a {@link Situation} in step with the working plan and reads the score off it. */
 public final class PlanScoreCalculator implements IncrementalScoreCalculator<WorkingPlan, HardMediumSoftLongScore> {
     private Situation situation;
+    private double energy;
     private LoadPlacement[] changedLoads;
     private int changedLoadCount;
     private BoardTiming[] changedBoards;
@@ -39,7 +40,14 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
 
     @Override
     public HardMediumSoftLongScore calculateScore() {
-        return score(situation());
+        HardMediumSoftLongScore score = score(situation());
+        energy = Energy.of(situation);
+        return score;
+    }
+
+    /** The energy of the plan whose score was calculated last. */
+    double energy() {
+        return energy;
     }
 
     static HardMediumSoftLongScore score(Situation situation) {

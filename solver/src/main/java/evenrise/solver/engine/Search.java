@@ -14,7 +14,13 @@ import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
+import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactoryToMoveSelectorBridge;
+import org.optaplanner.core.impl.localsearch.DefaultLocalSearchPhase;
+import org.optaplanner.core.impl.localsearch.decider.LocalSearchDecider;
+import org.optaplanner.core.impl.localsearch.decider.forager.LocalSearchForagerFactory;
+import org.optaplanner.core.impl.phase.AbstractPhase;
 import org.optaplanner.core.impl.solver.DefaultSolver;
+import org.optaplanner.core.impl.solver.termination.Termination;
 
 /** One local search, from one plan to a better one. */
 final class Search implements Callable<Search.Result> {
@@ -29,10 +35,33 @@ final class Search implements Callable<Search.Result> {
 
     Search(WorkingPlan start, PlanningRequest request, int number, long startNanos, ProgressBoard progress) {
         this.start = start;
-        this.solver = SolverFactory.<WorkingPlan>create(config(start, request, number, startNanos))
-                .buildSolver();
+        DefaultSolver<WorkingPlan> built = (DefaultSolver<WorkingPlan>)
+                SolverFactory.<WorkingPlan>create(config(start, request, number, startNanos))
+                        .buildSolver();
+        if (!Boolean.getBoolean("late")) {
+            anneal(built, request.seed() + number);
+        }
+        this.solver = built;
         solver.addEventListener(event ->
                 progress.offer(event.getNewBestSolution(), (HardMediumSoftLongScore) event.getNewBestScore(), moves()));
+    }
+
+    /** Puts our own acceptor into the configured phase: the stock ones know only the score. */
+    private static void anneal(DefaultSolver<WorkingPlan> solver, long seed) {
+        AbstractPhase<WorkingPlan> configured =
+                (AbstractPhase<WorkingPlan>) solver.getPhaseList().get(0);
+        Termination<WorkingPlan> termination = configured.getPhaseTermination();
+        LocalSearchDecider<WorkingPlan> decider = new LocalSearchDecider<>(
+                "",
+                termination,
+                new MoveIteratorFactoryToMoveSelectorBridge<>(new Moves(), true),
+                new Annealing(seed),
+                LocalSearchForagerFactory.<WorkingPlan>create(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
+                        .buildForager());
+        DefaultLocalSearchPhase<WorkingPlan> phase =
+                new DefaultLocalSearchPhase.Builder<>(0, "", termination, decider).build();
+        phase.setSolver(solver);
+        solver.getPhaseList().set(0, phase);
     }
 
     @Override

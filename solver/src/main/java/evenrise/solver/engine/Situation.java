@@ -1,5 +1,6 @@
 package evenrise.solver.engine;
 
+import evenrise.model.project.ObjectiveWeights;
 import java.util.Arrays;
 
 /**
@@ -334,13 +335,17 @@ final class Situation {
 
     /** The objective in milliampere-equivalents, rounded once. */
     long objectiveMilliAmps() {
-        var weights = plant.project.objective();
-        return Math.round(1000
-                * (weights.peakInrush() * peakInrushAmps()
-                        + weights.supplyImbalance() * supplyDeviationAmps()
-                        + weights.panelImbalance() * panelDeviationsAmps()
-                        + weights.duration() * roles.durationMicros() / 1e6
-                        + weights.boards() * boardsUsed));
+        return Math.round(1000 * objectiveWith(peakInrushAmps()));
+    }
+
+    /** The objective with another figure in the place of the peak. */
+    double objectiveWith(double peakAmps) {
+        ObjectiveWeights weights = plant.project.objective();
+        return weights.peakInrush() * peakAmps
+                + weights.supplyImbalance() * supplyDeviationAmps()
+                + weights.panelImbalance() * panelDeviationsAmps()
+                + weights.duration() * roles.durationMicros() / 1e6
+                + weights.boards() * boardsUsed;
     }
 
     InrushProfile supplyProfile() {
