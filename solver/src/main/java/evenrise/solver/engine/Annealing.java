@@ -9,7 +9,7 @@ import org.optaplanner.core.impl.score.director.incremental.IncrementalScoreDire
 
 /** Accepts every move that lowers the energy, and others the more rarely the more they raise it and the later it is. */
 final class Annealing extends AbstractAcceptor<WorkingPlan> {
-    private static final double START = Double.parseDouble(System.getProperty("t0", "1"));
+    private static final double START = Double.parseDouble(System.getProperty("t0", "0.5"));
     private static final double END = Double.parseDouble(System.getProperty("t1", "0.005"));
 
     private final SplittableRandom random;

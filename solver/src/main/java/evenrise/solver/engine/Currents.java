@@ -12,33 +12,38 @@ final class Currents {
     static final double NANO = 1e9;
 
     final long[] runningNano;
-    /** Fundamental phasor and third harmonic in the neutral, by load and phase; zero for loads of several poles. */
-    final long[][] neutralRealNano;
+    /**
+     * What a one-pole load adds to the neutral: the fundamental's real and imaginary part and the third harmonic, by load
+     * and phase, at {@link #neutralIndex}.
+     */
+    final long[] neutralNano;
 
-    final long[][] neutralImaginaryNano;
-    final long[][] thirdNano;
+    private final int phaseCount;
 
     Currents(Project project) {
         PhaseSystem system = project.supply().system();
-        int phaseCount = system.phases().size();
+        phaseCount = system.phases().size();
         int count = project.loads().size();
         runningNano = new long[count];
-        neutralRealNano = new long[count][phaseCount];
-        neutralImaginaryNano = new long[count][phaseCount];
-        thirdNano = new long[count][phaseCount];
+        neutralNano = new long[3 * phaseCount * count];
         for (int i = 0; i < count; i++) {
             Load load = project.loads().get(i);
             runningNano[i] = Math.round(load.runningAmps() * NANO);
             if (load.poles() == 1) {
                 double fundamental = load.runningAmps() / Math.hypot(1, load.thirdHarmonic());
-                for (int p = 0; p < phaseCount; p++) {
-                    double angle = -2 * Math.PI * p / phaseCount - Math.acos(load.powerFactor());
-                    boolean opposed = system == PhaseSystem.SPLIT_PHASE && p == 1;
-                    neutralRealNano[i][p] = Math.round(fundamental * Math.cos(angle) * NANO);
-                    neutralImaginaryNano[i][p] = Math.round(fundamental * Math.sin(angle) * NANO);
-                    thirdNano[i][p] = Math.round(fundamental * load.thirdHarmonic() * (opposed ? -1 : 1) * NANO);
+                for (int phase = 0; phase < phaseCount; phase++) {
+                    double angle = -2 * Math.PI * phase / phaseCount - Math.acos(load.powerFactor());
+                    boolean opposed = system == PhaseSystem.SPLIT_PHASE && phase == 1;
+                    int at = neutralIndex(i, phase);
+                    neutralNano[at] = Math.round(fundamental * Math.cos(angle) * NANO);
+                    neutralNano[at + 1] = Math.round(fundamental * Math.sin(angle) * NANO);
+                    neutralNano[at + 2] = Math.round(fundamental * load.thirdHarmonic() * (opposed ? -1 : 1) * NANO);
                 }
             }
         }
+    }
+
+    int neutralIndex(int load, int phase) {
+        return 3 * (phaseCount * load + phase);
     }
 }

@@ -2,20 +2,23 @@ package evenrise.solver.engine;
 
 /** Current of one node over the instants, phase by phase, kept up to date load by load. */
 final class InrushProfile {
+    /** Order of the norm, as a number of squarings: 2⁵ = 32. */
+    private static final int DOUBLINGS = Integer.getInteger("dbl", 5);
+
     private final Plant plant;
     private final int[][] units;
     private int peakUnits;
     private int peakPhase;
-    private boolean stale = true;
+    private int seenUntil = -1;
 
     InrushProfile(Plant plant) {
         this.plant = plant;
         units = new int[plant.phaseCount][plant.instants.size()];
     }
 
-    /** Adds or takes away a load that comes on at instant {@code from}; an unswitched load draws its base always. */
+    /** Adds or takes away a load that comes on at instant {@code from}; an unswitched load draws its base from the first. */
     void add(int load, int phaseMask, int from, int sign) {
-        stale = true;
+        seenUntil = -1;
         for (int phase = 0; phase < units.length; phase++) {
             if ((phaseMask >> phase & 1) != 0) {
                 plant.envelopes.add(load, units[phase], from, sign);
@@ -23,20 +26,33 @@ final class InrushProfile {
         }
     }
 
-    int peakUnits() {
-        refresh();
+    /**
+     * Greatest current on any phase.
+     *
+     * @param last the last instant at which anything comes on; behind it every current only falls
+     */
+    int peakUnits(int last) {
+        if (seenUntil != last) {
+            seenUntil = last;
+            peakUnits = -1;
+            for (int phase = 0; phase < units.length; phase++) {
+                int top = max(units[phase], last);
+                if (top > peakUnits) {
+                    peakUnits = top;
+                    peakPhase = phase;
+                }
+            }
+        }
         return peakUnits;
     }
 
-    /** Phase of the peak; the first of equals. */
+    /** Phase of the peak that was asked for last; the first of equals. */
     int peakPhase() {
-        refresh();
         return peakPhase;
     }
 
-    /** First instant of the peak on its phase. */
+    /** First instant of the peak that was asked for last, on its phase. */
     int peakInstant() {
-        refresh();
         int[] profile = units[peakPhase];
         int instant = 0;
         while (profile[instant] != peakUnits) {
@@ -50,12 +66,36 @@ final class InrushProfile {
     }
 
     /**
-     * How crowded the profile is just below its peak: what stands above two heights near the peak, summed. A maximum is a
-     * plateau for a search; this is the slope below it.
+     * The profile's norm of order 32, in units: never below the peak, and little above it. Unlike the peak it falls with
+     * every high instant that is lowered.
      */
-    long crowding() {
-        int peak = peakUnits();
-        return above(peak - peak / 32) + 4 * above(peak - peak / 128);
+    double norm(int last) {
+        double scale = 1.0 / Math.max(1, peakUnits(last));
+        double sum = 0;
+        for (int[] profile : units) {
+            sum += powerSum(profile, last, scale);
+        }
+        return Math.pow(sum, 1.0 / (1 << DOUBLINGS)) / scale;
+    }
+
+    /** Two at a time, so that the processor need not wait for one product before it begins the other. */
+    private static double powerSum(int[] profile, int last, double scale) {
+        double even = 0;
+        double odd = 0;
+        int i = 0;
+        for (; i < last; i += 2) {
+            even += power(profile[i] * scale);
+            odd += power(profile[i + 1] * scale);
+        }
+        return i == last ? even + odd + power(profile[last] * scale) : even + odd;
+    }
+
+    private static double power(double value) {
+        double power = value;
+        for (int d = 0; d < DOUBLINGS; d++) {
+            power *= power;
+        }
+        return power;
     }
 
     /** Sum of the fourth powers of all currents: the lower, the flatter the profile, also far from its peak. */
@@ -70,73 +110,10 @@ final class InrushProfile {
         return sum;
     }
 
-    /**
-     * The profile's norm of order 2^doublings, in units: never below the peak, and the closer to it the higher the order.
-     * Unlike the peak it falls with every high instant that is lowered.
-     */
-    double norm(int doublings) {
-        double scale = 1.0 / Math.max(1, peakUnits());
-        double sum = 0;
-        for (int[] profile : units) {
-            sum += powerSum(profile, scale, doublings);
-        }
-        return Math.pow(sum, 1.0 / (1 << doublings)) / scale;
-    }
-
-    private static double powerSum(int[] profile, double scale, int doublings) {
-        double even = 0;
-        double odd = 0;
-        int last = profile.length - 1;
-        for (int i = 0; i < last; i += 2) {
-            double a = profile[i] * scale;
-            double b = profile[i + 1] * scale;
-            for (int d = 0; d < doublings; d++) {
-                a *= a;
-                b *= b;
-            }
-            even += a;
-            odd += b;
-        }
-        if ((profile.length & 1) == 1) {
-            double a = profile[last] * scale;
-            for (int d = 0; d < doublings; d++) {
-                a *= a;
-            }
-            even += a;
-        }
-        return even + odd;
-    }
-
-    private long above(int height) {
-        long sum = 0;
-        for (int[] profile : units) {
-            int phaseSum = 0;
-            for (int value : profile) {
-                phaseSum += Math.max(0, value - height);
-            }
-            sum += phaseSum;
-        }
-        return sum;
-    }
-
-    private void refresh() {
-        if (stale) {
-            stale = false;
-            peakUnits = -1;
-            for (int phase = 0; phase < units.length; phase++) {
-                int top = max(units[phase]);
-                if (top > peakUnits) {
-                    peakUnits = top;
-                    peakPhase = phase;
-                }
-            }
-        }
-    }
-
-    private static int max(int[] values) {
+    private static int max(int[] values, int last) {
         int max = 0;
-        for (int value : values) {
-            max = Math.max(max, value);
+        for (int i = 0; i <= last; i++) {
+            max = Math.max(max, values[i]);
         }
         return max;
     }

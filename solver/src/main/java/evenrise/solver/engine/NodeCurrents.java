@@ -3,7 +3,8 @@ package evenrise.solver.engine;
 /** Running and neutral current of one node, kept up to date load by load. */
 final class NodeCurrents {
     private final Plant plant;
-    private final int node;
+    private final long runningLimitNano;
+    private final double neutralLimitNano;
     private final long[] runningNano;
     private long neutralRealNano;
     private long neutralImaginaryNano;
@@ -11,18 +12,23 @@ final class NodeCurrents {
 
     NodeCurrents(Plant plant, int node) {
         this.plant = plant;
-        this.node = node;
+        runningLimitNano = plant.limits.runningNano[node];
+        neutralLimitNano = plant.limits.neutralNano[node];
         runningNano = new long[plant.phaseCount];
     }
 
     void add(int load, int phaseMask, int sign) {
         Currents currents = plant.currents;
+        long running = sign * currents.runningNano[load];
         for (int phase = 0; phase < runningNano.length; phase++) {
             if ((phaseMask >> phase & 1) != 0) {
-                runningNano[phase] += sign * currents.runningNano[load];
-                neutralRealNano += sign * currents.neutralRealNano[load][phase];
-                neutralImaginaryNano += sign * currents.neutralImaginaryNano[load][phase];
-                thirdNano += sign * currents.thirdNano[load][phase];
+                runningNano[phase] += running;
+                if (phaseMask == 1 << phase) {
+                    int at = currents.neutralIndex(load, phase);
+                    neutralRealNano += sign * currents.neutralNano[at];
+                    neutralImaginaryNano += sign * currents.neutralNano[at + 1];
+                    thirdNano += sign * currents.neutralNano[at + 2];
+                }
             }
         }
     }
@@ -57,9 +63,13 @@ final class NodeCurrents {
     long overload() {
         long over = 0;
         for (long current : runningNano) {
-            over += Charges.overMilliAmps(current - plant.limits.runningNano[node]);
+            over += Charges.overMilliAmps(current - runningLimitNano);
         }
-        double neutral = Math.hypot(Math.hypot(neutralRealNano, neutralImaginaryNano), thirdNano);
-        return over + Charges.overMilliAmps(neutral - plant.limits.neutralNano[node]);
+        double square = (double) neutralRealNano * neutralRealNano
+                + (double) neutralImaginaryNano * neutralImaginaryNano
+                + (double) thirdNano * thirdNano;
+        return square <= neutralLimitNano * neutralLimitNano
+                ? over
+                : over + Charges.overMilliAmps(Math.sqrt(square) - neutralLimitNano);
     }
 }

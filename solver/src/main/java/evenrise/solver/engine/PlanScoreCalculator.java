@@ -1,10 +1,10 @@
 package evenrise.solver.engine;
 
-import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
 
 /** Keeps a {@link Situation} in step with the working plan and reads the score off it. */
-public final class PlanScoreCalculator implements IncrementalScoreCalculator<WorkingPlan, HardMediumSoftLongScore> {
+public final class PlanScoreCalculator implements IncrementalScoreCalculator<WorkingPlan, HardSoftLongScore> {
     private Situation situation;
     private double energy;
     private LoadPlacement[] changedLoads;
@@ -39,8 +39,8 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
     }
 
     @Override
-    public HardMediumSoftLongScore calculateScore() {
-        HardMediumSoftLongScore score = score(situation());
+    public HardSoftLongScore calculateScore() {
+        HardSoftLongScore score = score(situation());
         energy = Energy.of(situation);
         return score;
     }
@@ -50,11 +50,8 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
         return energy;
     }
 
-    static HardMediumSoftLongScore score(Situation situation) {
-        return HardMediumSoftLongScore.of(
-                -situation.hardCharge(),
-                -situation.objectiveMilliAmps(),
-                -situation.supplyProfile().crowding());
+    static HardSoftLongScore score(Situation situation) {
+        return HardSoftLongScore.of(-situation.hardCharge(), -situation.objectiveMilliAmps());
     }
 
     @Override

@@ -2,7 +2,7 @@ package evenrise.solver.engine;
 
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 
 /** Collects what the searches find and tells the listener of the best, often enough to be alive and no oftener. */
 final class ProgressBoard {
@@ -10,7 +10,7 @@ final class ProgressBoard {
 
     private final long startNanos;
     private final Consumer<Progress> listener;
-    private HardMediumSoftLongScore best;
+    private HardSoftLongScore best;
     private long lastTold;
     private long movesKnown;
     private OptionalDouble firstFeasibleSeconds = OptionalDouble.empty();
@@ -30,7 +30,7 @@ final class ProgressBoard {
     }
 
     /** A search has found a new best plan of its own. */
-    synchronized void offer(WorkingPlan plan, HardMediumSoftLongScore score, long moves) {
+    synchronized void offer(WorkingPlan plan, HardSoftLongScore score, long moves) {
         movesKnown = Math.max(movesKnown, moves);
         boolean becomesFeasible = score.hardScore() == 0 && firstFeasibleSeconds.isEmpty();
         if (becomesFeasible) {
@@ -47,7 +47,7 @@ final class ProgressBoard {
             listener.accept(new Progress(
                     elapsedSeconds(),
                     movesKnown,
-                    -score.mediumScore() / 1000.0,
+                    -score.softScore() / 1000.0,
                     situation.peakInrushAmps(),
                     situation.supplyImbalancePercent(),
                     situation.brokenPlaces()));

@@ -1,7 +1,7 @@
 package evenrise.solver.engine;
 
 import java.util.concurrent.Callable;
-import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.heuristic.selector.common.SelectionCacheType;
@@ -43,7 +43,7 @@ final class Search implements Callable<Search.Result> {
         }
         this.solver = built;
         solver.addEventListener(event ->
-                progress.offer(event.getNewBestSolution(), (HardMediumSoftLongScore) event.getNewBestScore(), moves()));
+                progress.offer(event.getNewBestSolution(), (HardSoftLongScore) event.getNewBestScore(), moves()));
     }
 
     /** Puts our own acceptor into the configured phase: the stock ones know only the score. */

@@ -286,8 +286,8 @@ final class Situation {
         deviationNano[node] = deviation;
         long over = currents[node].overload();
         if (profiles[node] != null && Double.isFinite(plant.limits.inrushAmps[node])) {
-            double excessAmps =
-                    profiles[node].peakUnits() / plant.envelopes.unitsPerAmp - plant.limits.inrushAmps[node];
+            double excessAmps = profiles[node].peakUnits(lastInstant()) / plant.envelopes.unitsPerAmp
+                    - plant.limits.inrushAmps[node];
             over += Charges.overMilliAmps(excessAmps * Currents.NANO);
         }
         overloads += over - overload[node];
@@ -317,7 +317,7 @@ final class Situation {
     }
 
     double peakInrushAmps() {
-        return profiles[0].peakUnits() / plant.envelopes.unitsPerAmp;
+        return profiles[0].peakUnits(lastInstant()) / plant.envelopes.unitsPerAmp;
     }
 
     double supplyDeviationAmps() {
@@ -348,7 +348,18 @@ final class Situation {
                 + weights.boards() * boardsUsed;
     }
 
+    /** The profile's norm in the place of the peak: see {@link InrushProfile#norm}. */
+    double inrushNormAmps() {
+        return profiles[0].norm(lastInstant()) / plant.envelopes.unitsPerAmp;
+    }
+
+    private int lastInstant() {
+        return roles.lastInstant();
+    }
+
+    /** The supply's profile, with its peak found. */
     InrushProfile supplyProfile() {
+        profiles[0].peakUnits(lastInstant());
         return profiles[0];
     }
 

@@ -7,11 +7,10 @@ import org.optaplanner.core.api.domain.solution.PlanningScore;
 import org.optaplanner.core.api.domain.solution.PlanningSolution;
 import org.optaplanner.core.api.domain.solution.cloner.SolutionCloner;
 import org.optaplanner.core.api.domain.valuerange.ValueRangeProvider;
-import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 
 /**
- * A plan while it is searched for. Score levels: how much hard rules are broken; the objective in milliampere-equivalents;
- * how crowded the profile is just below its peak, which tells plans of equal objective apart.
+ * A plan while it is searched for. Score levels: how much hard rules are broken; the objective in milliampere-equivalents.
  */
 @PlanningSolution(solutionCloner = WorkingPlan.Cloner.class)
 public class WorkingPlan {
@@ -24,7 +23,7 @@ public class WorkingPlan {
     private List<BoardTiming> boards;
 
     @PlanningScore
-    private HardMediumSoftLongScore score;
+    private HardSoftLongScore score;
 
     WorkingPlan() {}
 
@@ -48,7 +47,7 @@ public class WorkingPlan {
         return boards;
     }
 
-    HardMediumSoftLongScore score() {
+    HardSoftLongScore score() {
         return score;
     }
 
