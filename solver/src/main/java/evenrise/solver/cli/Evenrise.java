@@ -1,5 +1,7 @@
 package evenrise.solver.cli;
 
+import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -46,27 +48,34 @@ public final class Evenrise implements Runnable {
 
     /** @return the exit code */
     static int run(Terminal terminal, PlannerSource planners, String... arguments) {
-        int code;
+        Interruption interruption = new Interruption();
+        int code = ExitCode.BUG;
         try {
-            code = commandLine(terminal, planners).execute(arguments);
-        } catch (OutOfMemoryError | StackOverflowError | LinkageError | AssertionError e) {
-            code = ShowsFailures.show(
-                    e, terminal.err(), java.util.List.of(arguments).contains(ShowsFailures.DEBUG));
-        }
-        terminal.flush();
-        Optional<java.io.IOException> failure = terminal.data().failure();
-        if (failure.isPresent() && !terminal.data().isBrokenPipe()) {
-            ShowsFailures.message(
-                    terminal.err(),
-                    "standard output could not be written: " + failure.get().getMessage() + ".");
-            return ExitCode.NOT_WRITTEN;
+            code = commandLine(terminal, planners, interruption).execute(arguments);
+            terminal.flush();
+            code = standardOutputFailed(terminal) ? ExitCode.NOT_WRITTEN : code;
+        } catch (Error e) {
+            code = ShowsFailures.show(e, terminal.err(), List.of(arguments).contains(ShowsFailures.DEBUG));
+        } finally {
+            interruption.finished(code);
         }
         return code;
     }
 
-    static CommandLine commandLine(Terminal terminal, PlannerSource planners) {
+    private static boolean standardOutputFailed(Terminal terminal) {
+        Optional<IOException> failure = terminal.data().failure();
+        if (failure.isEmpty() || terminal.data().isBrokenPipe()) {
+            return false;
+        }
+        ShowsFailures.message(
+                terminal.err(),
+                "standard output could not be written: " + failure.get().getMessage() + ".");
+        return true;
+    }
+
+    static CommandLine commandLine(Terminal terminal, PlannerSource planners, Interruption interruption) {
         CommandLine root = new CommandLine(new Evenrise())
-                .addSubcommand(new PlanCommand(terminal, planners))
+                .addSubcommand(new PlanCommand(terminal, planners, interruption))
                 .addSubcommand(new AuditCommand(terminal))
                 .addSubcommand(new SchemaCommand(terminal))
                 .addSubcommand(new CompletionCommand(terminal));

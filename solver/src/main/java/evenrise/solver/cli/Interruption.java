@@ -4,19 +4,19 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Lets Ctrl-C (or a polite kill) end the search and not the program: the process waits until the best plan is written.
- * The JVM's own exit code for the signal stands (130 for Ctrl-C) unless the plan could not be written.
+ * Lets Ctrl-C (or a polite kill) end a search and not the program: the process waits until the best plan is written. The
+ * JVM's own exit code for the signal stands (130 for Ctrl-C) unless the plan could not be written.
  */
 final class Interruption {
     private static final long PATIENCE_SECONDS = 60;
 
     private final CountDownLatch finished = new CountDownLatch(1);
-    private final Thread hook;
     private volatile boolean happened;
     private volatile int exitCode;
+    private Thread hook;
 
-    /** @param stop ends the search soon */
-    Interruption(Runnable stop) {
+    /** From here on a signal calls {@code stop}, which ends the search soon. */
+    void stopsWith(Runnable stop) {
         hook = new Thread(() -> onSignal(stop), "interruption");
         Runtime.getRuntime().addShutdownHook(hook);
     }
@@ -29,11 +29,13 @@ final class Interruption {
     void finished(int code) {
         exitCode = code;
         finished.countDown();
-        try {
-            Runtime.getRuntime().removeShutdownHook(hook);
-        } catch (IllegalStateException e) {
-            // The process is ending already; the hook waits no longer.
-            happened = true;
+        if (hook != null && !happened) {
+            try {
+                Runtime.getRuntime().removeShutdownHook(hook);
+            } catch (IllegalStateException e) {
+                // A signal came this very moment: the process is ending, and nothing is left to do.
+                happened = true;
+            }
         }
     }
 
@@ -41,11 +43,13 @@ final class Interruption {
         happened = true;
         stop.run();
         try {
-            finished.await(PATIENCE_SECONDS, TimeUnit.SECONDS);
+            if (!finished.await(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+                return;
+            }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        if (exitCode == ExitCode.NOT_WRITTEN) {
+        if (exitCode == ExitCode.NOT_WRITTEN || exitCode == ExitCode.BUG) {
             Runtime.getRuntime().halt(exitCode);
         }
     }

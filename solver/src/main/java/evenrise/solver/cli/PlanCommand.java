@@ -34,6 +34,7 @@ import picocli.CommandLine.Spec;
 final class PlanCommand implements Callable<Integer> {
     private final Terminal terminal;
     private final PlannerSource planners;
+    private final Interruption interruption;
 
     @Spec
     private CommandSpec spec;
@@ -56,9 +57,10 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--quiet", description = "No progress and no summary; failures and broken rules only.")
     private boolean isQuiet;
 
-    PlanCommand(Terminal terminal, PlannerSource planners) {
+    PlanCommand(Terminal terminal, PlannerSource planners, Interruption interruption) {
         this.terminal = terminal;
         this.planners = planners;
+        this.interruption = interruption;
     }
 
     @Override
@@ -72,6 +74,6 @@ final class PlanCommand implements Callable<Integer> {
         Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), finding));
         PlanningRequest request = new PlanningRequest(
                 read.value().orElseThrow(), earlier, budget.budget(), budget.seed(), budget.threads());
-        return new PlanRun(terminal, planners, isQuiet).run(read, request, target);
+        return new PlanRun(terminal, planners, interruption, isQuiet).run(read, request, target);
     }
 }

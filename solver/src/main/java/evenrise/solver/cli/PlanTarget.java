@@ -60,13 +60,14 @@ final class PlanTarget {
                 terminal.data().flush();
             }
         } catch (IOException e) {
-            if (isStream() && terminal.data().isBrokenPipe()) {
+            if (isStream()) {
+                // Whoever runs the command says what is wrong with standard output, once.
                 throw new Failure(ExitCode.NOT_WRITTEN, List.of());
             }
             throw new Failure(
                     ExitCode.NOT_WRITTEN,
-                    "output " + file.map(PlanTarget::shown).orElse("to standard output") + " could not be written: "
-                            + reason(e) + (isStream() ? "." : ". An earlier file there is whole."));
+                    "output " + shown(file.orElseThrow()) + " could not be written: " + reason(e)
+                            + ". An earlier file there is whole.");
         }
     }
 

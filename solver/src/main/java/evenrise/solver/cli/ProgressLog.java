@@ -1,6 +1,5 @@
 package evenrise.solver.cli;
 
-import evenrise.solver.engine.Progress;
 import evenrise.solver.report.ProgressText;
 import java.io.PrintWriter;
 
@@ -11,7 +10,6 @@ final class ProgressLog implements ProgressView {
     private static final double LONGEST_GAP_SECONDS = 60;
 
     private final PrintWriter writer;
-    private final BestProgress best = new BestProgress();
     private double gapSeconds = FIRST_GAP_SECONDS;
     private double nextSeconds;
 
@@ -20,17 +18,18 @@ final class ProgressLog implements ProgressView {
     }
 
     @Override
-    public synchronized void report(Progress progress) {
-        best.take(progress);
-        if (progress.elapsedSeconds() >= nextSeconds) {
-            writer.println(ProgressText.line(progress.elapsedSeconds(), best.best()));
-            nextSeconds = progress.elapsedSeconds() + gapSeconds;
+    public void show(double elapsedSeconds, BestProgress best) {
+        if (best.best().isPresent() && elapsedSeconds >= nextSeconds) {
+            writer.println(ProgressText.line(elapsedSeconds, best.best()));
+            writer.flush();
+            nextSeconds = elapsedSeconds + gapSeconds;
             gapSeconds = Math.min(gapSeconds * GROWTH, LONGEST_GAP_SECONDS);
         }
     }
 
     @Override
-    public void close() {
+    public void end(double elapsedSeconds, BestProgress best) {
+        writer.println(ProgressText.line(elapsedSeconds, best.best()));
         writer.flush();
     }
 }

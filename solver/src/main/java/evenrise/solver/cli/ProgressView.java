@@ -1,28 +1,27 @@
 package evenrise.solver.cli;
 
-import evenrise.solver.engine.Progress;
-import java.util.function.LongSupplier;
+/** Shows how far a search has come. */
+interface ProgressView {
+    /** Shows nothing. */
+    ProgressView NONE = new ProgressView() {
+        @Override
+        public void show(double elapsedSeconds, BestProgress best) {}
 
-/** Shows how far a search has come. Reports may come from several threads. */
-interface ProgressView extends AutoCloseable {
-    void report(Progress progress);
+        @Override
+        public void end(double elapsedSeconds, BestProgress best) {}
+    };
 
-    @Override
-    void close();
+    /** Called several times a second. */
+    void show(double elapsedSeconds, BestProgress best);
+
+    /** Called once, at the end. */
+    void end(double elapsedSeconds, BestProgress best);
 
     /** A live line on a terminal, plain lines elsewhere, nothing where nobody wants it. */
-    static ProgressView of(Terminal terminal, boolean isQuiet, LongSupplier nanoTime) {
+    static ProgressView of(Terminal terminal, boolean isQuiet) {
         if (isQuiet) {
-            return new ProgressView() {
-                @Override
-                public void report(Progress progress) {}
-
-                @Override
-                public void close() {}
-            };
+            return NONE;
         }
-        return terminal.errIsScreen()
-                ? new LiveLine(terminal.err(), nanoTime).start()
-                : new ProgressLog(terminal.err());
+        return terminal.errIsScreen() ? new LiveLine(terminal.err()) : new ProgressLog(terminal.err());
     }
 }

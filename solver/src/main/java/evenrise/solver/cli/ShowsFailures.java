@@ -2,7 +2,6 @@ package evenrise.solver.cli;
 
 import evenrise.solver.report.Wrap;
 import java.io.PrintWriter;
-import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
@@ -23,12 +22,9 @@ final class ShowsFailures implements IExecutionExceptionHandler, IParameterExcep
     public int handleParseException(ParameterException failure, String[] arguments) {
         CommandLine command = failure.getCommandLine();
         message(command.getErr(), failure.getMessage());
-        List<String> suggestions = new java.util.ArrayList<>();
-        if (failure instanceof UnmatchedArgumentException unmatched) {
-            suggestions.addAll(unmatched.getSuggestions());
-        }
-        if (!suggestions.isEmpty()) {
-            message(command.getErr(), "Did you mean " + String.join(" or ", suggestions) + "?");
+        if (failure instanceof UnmatchedArgumentException unmatched
+                && !unmatched.getSuggestions().isEmpty()) {
+            message(command.getErr(), "maybe " + String.join(" or ", unmatched.getSuggestions()) + ".");
         }
         message(command.getErr(), "'" + command.getCommandSpec().qualifiedName() + " --help' shows what there is.");
         return ExitCode.USAGE;
@@ -40,7 +36,7 @@ final class ShowsFailures implements IExecutionExceptionHandler, IParameterExcep
             known.messages().forEach(each -> message(err, each));
             return known.exitCode();
         }
-        if (failure instanceof OutOfMemoryError) {
+        if (isOutOfMemory(failure)) {
             message(
                     err,
                     "the project needs more memory than this process may use. Maybe start java with -Xmx and more.");
@@ -52,6 +48,10 @@ final class ShowsFailures implements IExecutionExceptionHandler, IParameterExcep
         }
         err.flush();
         return ExitCode.BUG;
+    }
+
+    private static boolean isOutOfMemory(Throwable failure) {
+        return failure instanceof OutOfMemoryError || failure.getCause() != null && isOutOfMemory(failure.getCause());
     }
 
     static void message(PrintWriter err, String text) {
