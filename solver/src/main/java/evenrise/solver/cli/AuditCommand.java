@@ -49,13 +49,13 @@ final class AuditCommand implements Callable<Integer> {
     public Integer call() {
         Inputs inputs = new Inputs(terminal);
         Reading<Project> read = inputs.project(project);
-        Project judged = read.value().orElseThrow();
-        Layout layout = Layout.of(judged, inputs.plan(plan).value().orElseThrow());
+        Project subject = read.value().orElseThrow();
+        Layout layout = Layout.of(subject, inputs.plan(plan, subject).value().orElseThrow());
         Verdict verdict = Referee.judge(layout);
         AuditSheet sheet = AuditSheet.of(layout, verdict, read.sha256());
         Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), finding));
         List<String> lines =
-                asJson ? List.of(Json.of(sheet)) : AuditText.lines(judged, sheet, all, terminal.outPaint());
+                asJson ? List.of(Json.of(sheet)) : AuditText.lines(subject, sheet, all, terminal.outPaint());
         terminal.print(terminal.out(), lines);
         return verdict.violations().isEmpty() ? ExitCode.DONE : ExitCode.RULES_BROKEN;
     }

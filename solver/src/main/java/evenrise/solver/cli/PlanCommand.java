@@ -68,12 +68,12 @@ final class PlanCommand implements Callable<Integer> {
         budget.check(spec.commandLine());
         Inputs inputs = new Inputs(terminal);
         Reading<Project> read = inputs.project(project);
-        Optional<Plan> earlier =
-                Optional.ofNullable(from).flatMap(name -> inputs.plan(name).value());
+        Project planned = read.value().orElseThrow();
+        Optional<Plan> earlier = Optional.ofNullable(from).map(name -> inputs.earlierPlan(name, planned));
         PlanTarget target = PlanTarget.of(Optional.ofNullable(output), project);
         Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), finding));
-        PlanningRequest request = new PlanningRequest(
-                read.value().orElseThrow(), earlier, budget.budget(), budget.seed(), budget.threads());
+        PlanningRequest request =
+                new PlanningRequest(planned, earlier, budget.budget(), budget.seed(), budget.threads());
         return new PlanRun(terminal, planners, interruption, isQuiet).run(read, request, target);
     }
 }

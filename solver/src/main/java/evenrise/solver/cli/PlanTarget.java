@@ -1,11 +1,11 @@
 package evenrise.solver.cli;
 
+import evenrise.model.file.Format;
 import evenrise.model.file.PlanFile;
+import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Plan;
 import evenrise.solver.report.Sanitizer;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -54,20 +54,15 @@ final class PlanTarget {
     void write(Plan plan, Terminal terminal) {
         try {
             if (file.isPresent()) {
-                PlanFile.write(plan, file.get());
+                PlanFile.write(plan, file.get(), Format.ofName(file.get().toString()));
             } else {
-                terminal.data().write(PlanFile.text(plan).getBytes(StandardCharsets.UTF_8));
-                terminal.data().flush();
+                PlanFile.write(plan, terminal.data(), Format.JSON);
             }
-        } catch (IOException e) {
-            if (isStream()) {
-                // Whoever runs the command says what is wrong with standard output, once.
-                throw new Failure(ExitCode.NOT_WRITTEN, List.of());
-            }
+        } catch (WriteFailed e) {
+            // What is wrong with standard output is said once, by whoever runs the command.
             throw new Failure(
                     ExitCode.NOT_WRITTEN,
-                    "output " + shown(file.orElseThrow()) + " could not be written: " + reason(e)
-                            + ". An earlier file there is whole.");
+                    isStream() ? List.of() : List.of(e.getMessage() + " An earlier file there is as it was."));
         }
     }
 
@@ -96,6 +91,9 @@ final class PlanTarget {
     }
 
     private static void refuseWhatCannotBeWritten(Path file) {
+        if (Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file)) {
+            return; // A pipe or a device takes what it is given.
+        }
         Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
         if (Files.isDirectory(file)) {
             throw new Failure(ExitCode.NOT_WRITTEN, "output " + shown(file) + " is a folder. Name a file in it.");
@@ -107,12 +105,6 @@ final class PlanTarget {
                     ExitCode.NOT_WRITTEN,
                     "output " + shown(file) + ": the folder " + shown(folder) + " may not be written to.");
         }
-    }
-
-    private static String reason(IOException failure) {
-        return failure instanceof FileSystemException known && known.getReason() != null
-                ? known.getReason()
-                : failure.getClass().getSimpleName() + ": " + failure.getMessage();
     }
 
     private static String shown(Path path) {

@@ -1,6 +1,7 @@
 package evenrise.solver.cli;
 
-import evenrise.solver.report.Wrap;
+import evenrise.solver.report.DisplayWidth;
+import evenrise.solver.report.Sanitizer;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -12,6 +13,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
 /** Turns every failure into clear messages on standard error and an exit code. */
 final class ShowsFailures implements IExecutionExceptionHandler, IParameterExceptionHandler {
     static final String DEBUG = "--debug";
+
+    private static final int LONGEST_MESSAGE = 2_000;
 
     @Override
     public int handleExecutionException(Exception failure, CommandLine command, ParseResult parsed) {
@@ -54,8 +57,9 @@ final class ShowsFailures implements IExecutionExceptionHandler, IParameterExcep
         return failure instanceof OutOfMemoryError || failure.getCause() != null && isOutOfMemory(failure.getCause());
     }
 
+    /** One line, so that a shell's tools find it whole. */
     static void message(PrintWriter err, String text) {
-        Wrap.lines("evenrise: ", text).forEach(err::println);
+        err.println("evenrise: " + DisplayWidth.cut(Sanitizer.clean(text), LONGEST_MESSAGE));
         err.flush();
     }
 

@@ -24,12 +24,12 @@ final class NodeTables {
 
     private static Section running(List<NodeSheet> nodes, List<Phase> phases, Paint paint) {
         Table table = new Table().words("Node");
-        phases.forEach(phase -> table.number(phase + ", A"));
-        table.number("Mean, A")
-                .number("Deviation, A")
+        phases.forEach(phase -> table.number("Phase " + phase));
+        table.number("Mean")
+                .number("Deviation")
                 .number("Imbalance, %")
-                .number("Limit, A")
-                .number("Spare, A");
+                .number("Limit")
+                .number("Spare");
         for (NodeSheet node : nodes) {
             List<String> cells = new ArrayList<>(List.of(node.node()));
             phases.forEach(phase -> cells.add(Numbers.amps(node.runningAmps().getOrDefault(phase, 0.0))));
@@ -40,15 +40,12 @@ final class NodeTables {
             cells.add(Numbers.amps(node.runningSpareAmps()));
             table.row(tone(OptionalDouble.of(node.runningSpareAmps())), cells.toArray(String[]::new));
         }
-        return new Section(paint, "Running current by phase, rms").table(table);
+        return new Section(paint, "Running current, ampere rms").table(table);
     }
 
     private static Section neutral(List<NodeSheet> nodes, Paint paint) {
-        Table table = new Table()
-                .words("Node")
-                .number("Neutral, A")
-                .number("Limit, A")
-                .number("Spare, A");
+        Table table =
+                new Table().words("Node").number("Neutral").number("Limit").number("Spare");
         for (NodeSheet node : nodes) {
             table.row(
                     tone(OptionalDouble.of(node.neutralSpareAmps())),
@@ -57,13 +54,13 @@ final class NodeTables {
                     Numbers.amps(node.neutralLimitAmps()),
                     Numbers.amps(node.neutralSpareAmps()));
         }
-        return new Section(paint, "Neutral current, rms").table(table);
+        return new Section(paint, "Neutral current, ampere rms").table(table);
     }
 
     private static Section peaks(List<NodeSheet> nodes, List<Phase> phases, Paint paint) {
         Table table = new Table().words("Node");
-        phases.forEach(phase -> table.number(phase + ", A").number("at, s"));
-        table.number("Limit, A").number("Spare, A");
+        phases.forEach(phase -> table.number("Phase " + phase).number("at, s"));
+        table.number("Limit").number("Spare");
         for (NodeSheet node : nodes) {
             List<String> cells = new ArrayList<>(List.of(node.node()));
             for (Phase phase : phases) {
@@ -77,7 +74,7 @@ final class NodeTables {
             cells.add(Numbers.amps(node.inrushSpareAmps()));
             table.row(tone(node.inrushSpareAmps()), cells.toArray(String[]::new));
         }
-        return new Section(paint, "Peak inrush by phase, instantaneous upper bound").table(table);
+        return new Section(paint, "Peak inrush, ampere, instantaneous upper bound").table(table);
     }
 
     private static Tone tone(OptionalDouble spare) {

@@ -18,9 +18,9 @@ public final class ProgressText {
         }
         Progress progress = best.get();
         return DisplayWidth.cut(
-                elapsed + "  objective " + Numbers.fixed(progress.objective(), 1) + "  peak "
-                        + Numbers.amps(progress.peakInrushAmps()) + " A  imbalance "
-                        + Numbers.percent(progress.supplyImbalancePercent()) + " %  rules broken "
+                elapsed + "  objective " + brief(progress.objective()) + "  peak "
+                        + brief(progress.peakInrushAmps()) + " A  imbalance "
+                        + Numbers.percent(progress.supplyImbalancePercent()) + " %  broken "
                         + progress.hardViolations() + "  moves " + moves(progress.moves()),
                 WIDEST);
     }
@@ -30,10 +30,16 @@ public final class ProgressText {
         return String.format("%2d:%02d", whole / 60, whole % 60);
     }
 
+    private static String brief(double number) {
+        return Numbers.fixed(number, number < 10_000 ? 1 : 0);
+    }
+
     private static String moves(long moves) {
         if (moves < 10_000) {
             return Long.toString(moves);
         }
-        return moves < 1_000_000 ? Numbers.fixed(moves / 1e3, 0) + "k" : Numbers.fixed(moves / 1e6, 1) + "M";
+        return moves < 1_000_000
+                ? Numbers.fixed(moves / 1e3, 0) + "k"
+                : Numbers.fixed(moves / 1e6, moves < 100_000_000 ? 1 : 0) + "M";
     }
 }

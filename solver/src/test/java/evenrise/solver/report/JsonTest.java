@@ -32,9 +32,7 @@ class JsonTest {
                 List.of(1, 3),
                 List.of());
 
-        assertThat(Json.of(sample))
-                .isEqualTo(
-                        """
+        assertThat(Json.of(sample)).isEqualTo("""
                         {
                           "name": "hall",
                           "peak_a": 812.5,
