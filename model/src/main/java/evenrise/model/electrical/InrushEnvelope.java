@@ -1,0 +1,43 @@
+package evenrise.model.electrical;
+
+import evenrise.model.project.Load;
+
+/**
+ * Upper bound of the instantaneous current that one pole of a load draws from its switch-on, whenever within the timing
+ * tolerance the breaker really closes: nothing until the earliest closing time, then the full peak for twice the
+ * tolerance, then an excess over the base that halves in every half-life. It never rises after it has started.
+ *
+ * @param baseAmps √2 times the rms idle current; what stays
+ * @param excessAmps how far the peak at switch-on exceeds the base; at least 0
+ * @param halfLifeSeconds time in which the excess halves; more than 0
+ * @param toleranceSeconds a breaker closes within this time of its nominal step, either side; at least 0
+ */
+public record InrushEnvelope(double baseAmps, double excessAmps, double halfLifeSeconds, double toleranceSeconds) {
+
+    /** Instants closer together than this count as one; far below what any contact repeats. */
+    public static final double SAME_INSTANT_SECONDS = 1e-12;
+
+    /** The envelope of {@code load}: an instantaneous peak below the base counts as no inrush. */
+    public static InrushEnvelope of(Load load, double toleranceSeconds) {
+        double base = Math.sqrt(2) * load.idleAmps();
+        double excess = Math.max(0, load.inrushPeakAmps() - base);
+        return new InrushEnvelope(base, excess, load.inrushHalfMillis() / 1000, toleranceSeconds);
+    }
+
+    /** Earliest instant at which a load that nominally comes on at {@code onSeconds} may draw. */
+    public double startSeconds(double onSeconds) {
+        return onSeconds - toleranceSeconds;
+    }
+
+    /** Current at {@code atSeconds} of a load that nominally comes on at {@code onSeconds}. */
+    public double amps(double onSeconds, double atSeconds) {
+        double start = startSeconds(onSeconds);
+        return atSeconds < start - SAME_INSTANT_SECONDS ? 0 : baseAmps + excessAmps(atSeconds - start);
+    }
+
+    /** What is left of the excess {@code sinceStartSeconds} after the earliest closing time. */
+    double excessAmps(double sinceStartSeconds) {
+        double decaying = Math.max(0, sinceStartSeconds - 2 * toleranceSeconds);
+        return excessAmps * Math.pow(2, -decaying / halfLifeSeconds);
+    }
+}

@@ -1,0 +1,56 @@
+package evenrise.model.electrical;
+
+import evenrise.model.project.Phase;
+import evenrise.model.project.PhaseSystem;
+
+/**
+ * Rms current in a neutral conductor, from the one-pole loads that return through it. A load of more poles returns
+ * through its lines and adds nothing.
+ *
+ * <p>A fundamental stands at its phase's angle less its lag: A at 0°, B at −120°, C at −240° on three-phase; A at 0°, B at
+ * −180° on split-phase. Third harmonics of the three phases coincide, so they add as numbers; those of the two legs of
+ * split-phase oppose each other like the fundamentals; those of a single phase add. Equal phase between the harmonics of
+ * different loads is assumed, which is the worst case on three-phase and single-phase, but lets opposite legs cancel. No
+ * other harmonic is counted.
+ */
+public final class NeutralCurrent {
+    private final PhaseSystem system;
+    private double real;
+    private double imaginary;
+    private double third;
+
+    /** No current yet. */
+    public NeutralCurrent(PhaseSystem system) {
+        this.system = system;
+    }
+
+    /**
+     * Adds a one-pole load.
+     *
+     * @param runningAmps rms current, fundamental and third harmonic together
+     * @param powerFactor displacement power factor of the fundamental, lagging, in (0, 1]
+     * @param thirdHarmonic third harmonic over fundamental (not over {@code runningAmps})
+     */
+    public void add(Phase phase, double runningAmps, double powerFactor, double thirdHarmonic) {
+        double fundamental = runningAmps / Math.sqrt(1 + thirdHarmonic * thirdHarmonic);
+        addFundamental(phase, fundamental, Math.acos(powerFactor));
+        double sign = system == PhaseSystem.SPLIT_PHASE && phase != Phase.A ? -1 : 1;
+        third += sign * thirdHarmonic * fundamental;
+    }
+
+    /** Adds a bare fundamental that lags its phase by {@code lagRadians}, or leads where that is negative. */
+    public void addFundamental(Phase phase, double amps, double lagRadians) {
+        double angle = angleRadians(phase) - lagRadians;
+        real += amps * Math.cos(angle);
+        imaginary += amps * Math.sin(angle);
+    }
+
+    /** Fundamentals by phasor, third harmonics as a number, the two in quadrature. */
+    public double amps() {
+        return Math.hypot(Math.hypot(real, imaginary), third);
+    }
+
+    private double angleRadians(Phase phase) {
+        return -2 * Math.PI * phase.ordinal() / system.phases().size();
+    }
+}

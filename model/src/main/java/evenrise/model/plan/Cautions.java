@@ -1,0 +1,14 @@
+package evenrise.model.plan;
+
+import java.util.List;
+
+/** What whoever works from a plan or a report must know first; these words go on every one of them. */
+public final class Cautions {
+    public static final List<String> ALL = List.of(
+            "Design aid only: local code, the authority having jurisdiction and a licensed professional decide.",
+            "Isolate and lock out before touching anything; a plan does not say that a conductor is dead.",
+            "An emergency input in this plan is no life-safety system and replaces none.",
+            "Peaks are upper bounds by a simple envelope, from currents as the project states them; measure on site.");
+
+    private Cautions() {}
+}

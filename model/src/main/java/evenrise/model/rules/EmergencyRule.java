@@ -1,0 +1,34 @@
+package evenrise.model.rules;
+
+import evenrise.model.project.Board;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** No board mixes loads that drop on an emergency with loads that hold. */
+final class EmergencyRule implements Rule {
+    @Override
+    public String id() {
+        return "emergency";
+    }
+
+    @Override
+    public List<String> broken(Layout layout) {
+        List<String> broken = new ArrayList<>();
+        for (Board board : layout.project().boards()) {
+            Map<Boolean, List<String>> byDrop = layout.outputs(board.id()).values().stream()
+                    .collect(Collectors.partitioningBy(
+                            each -> layout.index().drops(each.load()),
+                            Collectors.mapping(Placement::id, Collectors.toList())));
+            List<String> drop = byDrop.get(true);
+            List<String> hold = byDrop.get(false);
+            if (!drop.isEmpty() && !hold.isEmpty()) {
+                broken.add("board " + Say.quoted(board.id()) + " mixes loads that drop on an emergency ("
+                        + Say.quoted(drop) + ") with loads that hold (" + Say.quoted(hold)
+                        + "); one kind a board is allowed. Maybe move the fewer to another board.");
+            }
+        }
+        return broken;
+    }
+}

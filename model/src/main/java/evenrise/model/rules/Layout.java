@@ -1,0 +1,230 @@
+package evenrise.model.rules;
+
+import evenrise.model.plan.Assignment;
+import evenrise.model.plan.BoardSetting;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Board;
+import evenrise.model.project.BoardType;
+import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
+import evenrise.model.project.Phase;
+import evenrise.model.project.Project;
+import evenrise.model.project.Role;
+import evenrise.model.sequence.StepTimes;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/**
+ * A plan held against its project: ids found, slots and phases worked out, outputs given to who asked first, times
+ * computed. The project is one without errors; the plan may be broken in any way. What the plan leaves open or gets wrong
+ * is empty here, and where it speaks twice the last word counts; the rules say what is wrong about it.
+ */
+public final class Layout {
+    private final ProjectIndex index;
+    private final Plan plan;
+    private final Map<String, Placement> placements = new LinkedHashMap<>();
+    private final Map<String, List<Placement>> byPanel = new HashMap<>();
+    private final Map<String, NavigableMap<Integer, Placement>> outputs = new LinkedHashMap<>();
+    private final Map<String, BoardSetting> settings;
+    private final StepTimes times;
+    private List<NodeFigures> nodes;
+
+    private Layout(ProjectIndex index, Plan plan) {
+        this.index = index;
+        this.plan = plan;
+        Map<String, Assignment> lastWords = lastWords();
+        Map<String, TreeMap<Integer, String>> seats = seats(lastWords);
+        this.settings = settings();
+        Map<String, Integer> lastUsed = new HashMap<>();
+        seats.forEach((board, taken) -> lastUsed.put(board, taken.lastKey()));
+        this.times = new StepTimes(index.project(), settings, lastUsed);
+        lastWords.forEach((id, assignment) -> placements.put(id, place(assignment, seats)));
+        placements.values().stream()
+                .filter(Placement::fits)
+                .forEach(each -> byPanel.computeIfAbsent(each.assignment().panel(), any -> new ArrayList<>())
+                        .add(each));
+        index.project().boards().forEach(board -> outputs.put(board.id(), new TreeMap<>()));
+        seats.forEach((board, taken) ->
+                taken.forEach((output, load) -> outputs.get(board).put(output, placements.get(load))));
+    }
+
+    /** Holds {@code plan} against {@code project}. Time: linear in both. */
+    public static Layout of(Project project, Plan plan) {
+        return new Layout(new ProjectIndex(project), plan);
+    }
+
+    /** The same with an index that is there already. */
+    public static Layout of(ProjectIndex index, Plan plan) {
+        return new Layout(index, plan);
+    }
+
+    public ProjectIndex index() {
+        return index;
+    }
+
+    public Project project() {
+        return index.project();
+    }
+
+    public Plan plan() {
+        return plan;
+    }
+
+    /** Every load of the project that the plan assigns, in the plan's order. */
+    public Collection<Placement> placements() {
+        return Collections.unmodifiableCollection(placements.values());
+    }
+
+    /** The load's placement; empty where the plan assigns it nowhere. */
+    public Optional<Placement> placement(String load) {
+        return Optional.ofNullable(placements.get(load));
+    }
+
+    /** The loads of one panel that fit where they are, in the plan's order. */
+    public List<Placement> in(Panel panel) {
+        return Collections.unmodifiableList(byPanel.getOrDefault(panel.id(), List.of()));
+    }
+
+    /** Used outputs of a board, in their order; of two loads on one output the first in the plan has it. */
+    public NavigableMap<Integer, Placement> outputs(String board) {
+        return Collections.unmodifiableNavigableMap(outputs.getOrDefault(board, new TreeMap<>()));
+    }
+
+    /** Loads of one role that have an output, in the plan's order. */
+    public List<Placement> sequenced(Role role) {
+        return placements.values().stream()
+                .filter(each -> each.isSequenced() && each.load().role() == role)
+                .toList();
+    }
+
+    /** Loads of each shutdown group that have an output, in the plan's order. */
+    public Map<String, List<Placement>> groups() {
+        Map<String, List<Placement>> groups = new LinkedHashMap<>();
+        for (Placement each : placements.values()) {
+            if (each.isSequenced()) {
+                each.load()
+                        .shutdownGroup()
+                        .ifPresent(group -> groups.computeIfAbsent(group, any -> new ArrayList<>())
+                                .add(each));
+            }
+        }
+        return groups;
+    }
+
+    /** How the plan sets a board; the first setting that its type offers where the plan says nothing. */
+    public BoardSetting setting(Board board) {
+        return settings.get(board.id());
+    }
+
+    /** When boards begin and outputs come on. */
+    public StepTimes times() {
+        return times;
+    }
+
+    /** Boards that switch at least one load. */
+    public int boardsUsed() {
+        return (int) outputs.values().stream().filter(used -> !used.isEmpty()).count();
+    }
+
+    /** Electrical figures of the supply, then of the panels in the project's order; computed when first asked for. */
+    public synchronized List<NodeFigures> nodes() {
+        if (nodes == null) {
+            nodes = new Nodes(this).figures();
+        }
+        return nodes;
+    }
+
+    private Map<String, Assignment> lastWords() {
+        Map<String, Assignment> words = new LinkedHashMap<>();
+        for (Assignment assignment : plan.assignments()) {
+            if (index.load(assignment.load()).isPresent()) {
+                words.put(assignment.load(), assignment);
+            }
+        }
+        return words;
+    }
+
+    private Map<String, TreeMap<Integer, String>> seats(Map<String, Assignment> words) {
+        Map<String, TreeMap<Integer, String>> seats = new LinkedHashMap<>();
+        words.forEach((id, assignment) -> switchingBoard(assignment)
+                .ifPresent(board -> seats.computeIfAbsent(board.id(), any -> new TreeMap<>())
+                        .putIfAbsent(assignment.output().getAsInt(), id)));
+        return seats;
+    }
+
+    /** The board whose output the assignment names; empty for an unswitched load and where there is no such output. */
+    Optional<Board> switchingBoard(Assignment assignment) {
+        boolean switched = index.load(assignment.load()).filter(Load::switched).isPresent();
+        if (!switched || assignment.output().isEmpty()) {
+            return Optional.empty();
+        }
+        int output = assignment.output().getAsInt();
+        return assignment
+                .board()
+                .flatMap(index::board)
+                .filter(board -> output >= 1 && output <= index.typeOf(board).outputs());
+    }
+
+    private Map<String, BoardSetting> settings() {
+        Map<String, BoardSetting> words = new LinkedHashMap<>();
+        for (Board board : index.project().boards()) {
+            BoardType type = index.typeOf(board);
+            words.put(
+                    board.id(),
+                    new BoardSetting(
+                            board.id(),
+                            type.startDelaySeconds().get(0),
+                            type.stepSeconds().get(0)));
+        }
+        plan.boards().forEach(said -> words.replace(said.id(), said));
+        return words;
+    }
+
+    private Placement place(Assignment assignment, Map<String, TreeMap<Integer, String>> seats) {
+        Load load = index.load(assignment.load()).orElseThrow();
+        Optional<Board> board = switchingBoard(assignment)
+                .filter(found -> seats.get(found.id())
+                        .get(assignment.output().getAsInt())
+                        .equals(load.id()));
+        return new Placement(
+                load,
+                assignment,
+                index.panel(assignment.panel()),
+                slotsAt(assignment, load.poles()),
+                phasesAt(assignment, load.poles()),
+                board,
+                board.isPresent() ? onSecondsOf(assignment) : OptionalDouble.empty());
+    }
+
+    /** Refuses a slot beyond the panel before any arithmetic on it, which could overflow. */
+    private List<Integer> slotsAt(Assignment assignment, int poles) {
+        return index.panel(assignment.panel())
+                .filter(panel -> assignment.slot() <= panel.slots())
+                .map(panel -> index.slotsOf(panel).span(assignment.slot(), poles))
+                .orElse(List.of());
+    }
+
+    /** Phases that a breaker of {@code poles} poles touches there, in the order of its slots; none where it does not fit. */
+    List<Phase> phasesAt(Assignment assignment, int poles) {
+        return index.panel(assignment.panel()).map(index::slotsOf).stream()
+                .flatMap(geometry -> slotsAt(assignment, poles).stream().map(geometry::phase))
+                .toList();
+    }
+
+    /** When the output that the assignment names comes on, whoever has it; empty where there is no such output. */
+    OptionalDouble onSecondsOf(Assignment assignment) {
+        return switchingBoard(assignment)
+                .map(board -> OptionalDouble.of(
+                        times.onSeconds(board.id(), assignment.output().getAsInt())))
+                .orElse(OptionalDouble.empty());
+    }
+}

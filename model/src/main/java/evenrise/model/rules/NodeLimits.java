@@ -1,0 +1,47 @@
+package evenrise.model.rules;
+
+import evenrise.model.project.Panel;
+import evenrise.model.project.Project;
+import evenrise.model.project.Supply;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What the supply or one panel can take.
+ *
+ * @param node the panel's id, or {@link NodeFigures#SUPPLY}
+ * @param label how messages call it
+ * @param ratedAmps rms rating of each line conductor
+ * @param neutralFactor capacity of the neutral over that of a line conductor
+ * @param inrushLimitAmps greatest allowed instantaneous peak, where there is one
+ */
+public record NodeLimits(
+        String node, String label, double ratedAmps, double neutralFactor, OptionalDouble inrushLimitAmps) {
+
+    /** The limits of the supply, then of the panels in the project's order: as {@link Layout#nodes()}. */
+    public static List<NodeLimits> of(Project project) {
+        Supply supply = project.supply();
+        List<NodeLimits> all = new ArrayList<>();
+        all.add(new NodeLimits(
+                NodeFigures.SUPPLY,
+                "the supply",
+                supply.ratedAmps(),
+                supply.neutralFactor(),
+                supply.inrushLimitAmps()));
+        for (Panel panel : project.panels()) {
+            all.add(new NodeLimits(
+                    panel.id(),
+                    "panel " + Say.quoted(panel.id()),
+                    panel.ratedAmps(),
+                    panel.neutralFactor(),
+                    panel.inrushLimitAmps()));
+        }
+        return List.copyOf(all);
+    }
+
+    /** Greatest rms current that its neutral may carry. */
+    public double neutralAmps() {
+        return ratedAmps * neutralFactor;
+    }
+}

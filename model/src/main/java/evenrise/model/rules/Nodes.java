@@ -1,0 +1,86 @@
+package evenrise.model.rules;
+
+import evenrise.model.electrical.Draw;
+import evenrise.model.electrical.Imbalance;
+import evenrise.model.electrical.InrushEnvelope;
+import evenrise.model.electrical.NeutralCurrent;
+import evenrise.model.electrical.PeakInrush;
+import evenrise.model.electrical.PhaseCurrents;
+import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
+import evenrise.model.project.PhaseSystem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Computes the electrical figures of the supply and of each panel from where the loads sit and when they come on. */
+final class Nodes {
+    private final Layout layout;
+    private final PhaseSystem system;
+    private final double toleranceSeconds;
+
+    Nodes(Layout layout) {
+        this.layout = layout;
+        this.system = layout.project().supply().system();
+        this.toleranceSeconds = layout.project().timingToleranceSeconds();
+    }
+
+    /** The supply first, then the panels in the project's order. A load that fits nowhere draws nowhere. */
+    List<NodeFigures> figures() {
+        List<NodeFigures> all = new ArrayList<>();
+        all.add(figures(NodeFigures.SUPPLY, fitting()));
+        for (Panel panel : layout.project().panels()) {
+            all.add(figures(panel.id(), layout.in(panel)));
+        }
+        return List.copyOf(all);
+    }
+
+    /** What makes the supply's peak {@code peak}, largest first. */
+    List<PeakShare> shares(PhasePeak peak) {
+        return fitting().stream()
+                .filter(each -> each.phases().contains(peak.phase()))
+                .map(each -> share(each, peak.atSeconds() - toleranceSeconds))
+                .filter(share -> share.amps() > 0)
+                .sorted(Comparator.comparingDouble(PeakShare::amps).reversed())
+                .toList();
+    }
+
+    private List<Placement> fitting() {
+        return layout.placements().stream().filter(Placement::fits).toList();
+    }
+
+    private PeakShare share(Placement placement, double instantSeconds) {
+        InrushEnvelope envelope = envelope(placement);
+        double amps = placement.isSequenced() ? envelope.amps(placement.on(), instantSeconds) : envelope.baseAmps();
+        return new PeakShare(placement.id(), amps, envelope.baseAmps());
+    }
+
+    private NodeFigures figures(String node, List<Placement> fed) {
+        PhaseCurrents running = new PhaseCurrents(system);
+        NeutralCurrent neutral = new NeutralCurrent(system);
+        List<Draw> draws = new ArrayList<>();
+        for (Placement each : fed) {
+            Load load = each.load();
+            running.add(each.phases(), load.runningAmps());
+            if (load.poles() == 1) {
+                neutral.add(each.phases().get(0), load.runningAmps(), load.powerFactor(), load.thirdHarmonic());
+            }
+            draws.add(new Draw(envelope(each), each.phases().stream().distinct().toList(), each.onSeconds()));
+        }
+        PeakInrush inrush = PeakInrush.of(draws);
+        Imbalance imbalance = running.imbalance();
+        return new NodeFigures(
+                node,
+                running.byPhase(),
+                imbalance.percent(),
+                imbalance.deviationAmps(),
+                neutral.amps(),
+                system.phases().stream()
+                        .map(phase -> new PhasePeak(phase, inrush.amps(phase), inrush.atSeconds(phase)))
+                        .toList());
+    }
+
+    private InrushEnvelope envelope(Placement placement) {
+        return InrushEnvelope.of(placement.load(), toleranceSeconds);
+    }
+}

@@ -1,0 +1,66 @@
+package evenrise.model.rules;
+
+import evenrise.model.plan.Assignment;
+import evenrise.model.plan.BrokenRule;
+import evenrise.model.plan.Cautions;
+import evenrise.model.plan.MadeBy;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Load;
+import evenrise.model.project.Phase;
+import evenrise.model.project.Project;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Completes a bare plan with everything that follows from it, so that what is written is what the referee says. */
+public final class PlanFinisher {
+    private PlanFinisher() {}
+
+    /**
+     * The plan with phases and times of every assignment, figures, broken rules, cautions and origin. Settings, panels,
+     * slots, boards and outputs stay as they are, right or wrong; what follows from a wrong one stays empty.
+     *
+     * @param bare settings, and assignments with load, panel, slot, board and output; the rest of it is replaced
+     */
+    public static Plan finish(Project project, Plan bare, MadeBy madeBy) {
+        ProjectIndex index = new ProjectIndex(project);
+        Layout layout = Layout.of(index, bare);
+        List<Assignment> assignments = bare.assignments().stream()
+                .map(assignment -> finish(assignment, layout))
+                .toList();
+        Plan timed = new Plan(
+                Plan.FORMAT,
+                Cautions.ALL,
+                bare.boards(),
+                assignments,
+                Optional.empty(),
+                List.of(),
+                Optional.of(madeBy));
+        return judged(timed, Referee.judge(Layout.of(index, timed)));
+    }
+
+    private static Plan judged(Plan plan, Verdict verdict) {
+        List<BrokenRule> broken = verdict.violations().stream()
+                .map(violation -> new BrokenRule(violation.rule(), violation.message()))
+                .toList();
+        return new Plan(
+                plan.format(),
+                plan.cautions(),
+                plan.boards(),
+                plan.assignments(),
+                Optional.of(verdict.metrics()),
+                broken,
+                plan.madeBy());
+    }
+
+    private static Assignment finish(Assignment bare, Layout layout) {
+        Optional<Load> load = layout.index().load(bare.load());
+        List<Phase> phases =
+                load.map(found -> layout.phasesAt(bare, found.poles())).orElse(List.of());
+        OptionalDouble on = layout.onSecondsOf(bare);
+        OptionalDouble off = on.isPresent()
+                ? OptionalDouble.of(layout.times().offSeconds(on.getAsDouble()))
+                : OptionalDouble.empty();
+        return new Assignment(bare.load(), bare.panel(), bare.slot(), phases, bare.board(), bare.output(), on, off);
+    }
+}

@@ -1,0 +1,37 @@
+package evenrise.model.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Running current on each phase stays within the continuous part of the rating, at the supply and each panel. */
+final class RatingRule implements Rule {
+    @Override
+    public String id() {
+        return "rating";
+    }
+
+    @Override
+    public List<String> broken(Layout layout) {
+        List<String> broken = new ArrayList<>();
+        List<NodeLimits> limits = NodeLimits.of(layout.project());
+        for (int i = 0; i < limits.size(); i++) {
+            check(
+                    limits.get(i),
+                    layout.nodes().get(i),
+                    layout.project().supply().continuousFraction(),
+                    broken);
+        }
+        return broken;
+    }
+
+    private static void check(NodeLimits limits, NodeFigures figures, double fraction, List<String> broken) {
+        double allowed = limits.ratedAmps() * fraction;
+        figures.runningAmps().forEach((phase, amps) -> {
+            if (amps > allowed + Tolerances.AMPS) {
+                broken.add(limits.label() + " phase " + phase + " runs at " + Say.amps(amps) + ", allowed are "
+                        + Say.percent(fraction) + " of " + Say.amps(limits.ratedAmps()) + ", which is "
+                        + Say.amps(allowed) + ". Maybe move a load to another phase or panel.");
+            }
+        });
+    }
+}

@@ -1,0 +1,79 @@
+package evenrise.model.rules;
+
+import evenrise.model.contract.Words;
+import evenrise.model.project.Board;
+import evenrise.model.project.Role;
+import java.util.Collection;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** Puts ids, figures and lists into the words of a message, the same on every machine. */
+final class Say {
+    private static final int LONGEST_LIST = 12;
+
+    private Say() {}
+
+    static String seconds(double seconds) {
+        return String.format(Locale.ROOT, "%.3f s", seconds);
+    }
+
+    static String seconds(OptionalDouble seconds) {
+        return seconds.isPresent() ? seconds(seconds.getAsDouble()) : "no time";
+    }
+
+    static String amps(double amps) {
+        return String.format(Locale.ROOT, "%.3f A", amps);
+    }
+
+    static String percent(double fraction) {
+        return String.format(Locale.ROOT, "%.4g %%", 100 * fraction);
+    }
+
+    static String quoted(String id) {
+        return "'" + id + "'";
+    }
+
+    /** Ids in quotes, cut short where there are very many. */
+    static String quoted(Collection<String> ids) {
+        return listed(ids.stream().map(Say::quoted).toList());
+    }
+
+    /** Words with commas between, cut short where there are very many. */
+    static String listed(Collection<?> words) {
+        String shown = words.stream().limit(LONGEST_LIST).map(String::valueOf).collect(Collectors.joining(", "));
+        return words.size() <= LONGEST_LIST ? shown : shown + " and " + (words.size() - LONGEST_LIST) + " more";
+    }
+
+    /** The load by what it is and its id. */
+    static String who(Placement placement) {
+        Role role = placement.load().role();
+        String noun = role == Role.AMPLIFIER ? "amplifier" : Words.word(role) + " load";
+        return noun + " " + quoted(placement.id());
+    }
+
+    /** Where a sequenced load's output is. */
+    static String outputOf(Placement placement) {
+        return "output " + placement.output() + " of board " + quoted(boardOf(placement));
+    }
+
+    static String boardOf(Placement placement) {
+        return placement.board().map(Board::id).orElse("none");
+    }
+
+    static String panelOf(Placement placement) {
+        return quoted(placement.assignment().panel());
+    }
+
+    /** The beginning of a message about a load that comes on too early. */
+    static String early(Placement placement) {
+        return who(placement) + " comes on at " + seconds(placement.on()) + " on board " + quoted(boardOf(placement))
+                + ", but ";
+    }
+
+    /** The end of such a message: the likely cure. */
+    static String later(Placement placement) {
+        return ". Maybe give board " + quoted(boardOf(placement))
+                + " a longer start delay, or move the load to a later output.";
+    }
+}
