@@ -41,10 +41,12 @@ final class Catalogue {
             auxiliary("ribbon display supply", 2, 20, 6, 11, 0.25, 0.97, 0.12, 12, RECTIFIER),
             auxiliary("scoreboard supply", 1, 20, 5, 10, 0.25, 0.97, 0.2, 12, RECTIFIER));
 
+    static final Kit MAIN_ARRAY = amplifier("main array amplifier", 2, 30, 6, 11, 0.2, 14, RECTIFIER);
+
     static final List<Kit> AMPLIFIER_KITS = List.of(
             amplifier("upper tier amplifier", 1, 20, 4, 8, 0.48, 14, RECTIFIER),
             amplifier("lower tier amplifier", 1, 20, 4, 8, 0.48, 14, RECTIFIER),
-            amplifier("main array amplifier", 2, 30, 6, 11, 0.2, 14, RECTIFIER),
+            MAIN_ARRAY,
             amplifier("subwoofer amplifier", 2, 30, 7, 12, 0.2, 13, RECTIFIER),
             amplifier("delay ring amplifier", 1, 20, 3, 7, 0.42, 17, TRANSFORMER),
             amplifier("concourse ceiling amplifier", 1, 20, 2, 5, 0.42, 18, TRANSFORMER),

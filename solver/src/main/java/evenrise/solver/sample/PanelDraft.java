@@ -42,7 +42,7 @@ final class PanelDraft {
         processing();
         auxiliaries();
         if (wideGroup.isPresent()) {
-            amplifiers(draw.of(Catalogue.AMPLIFIER_KITS), wideGroup, counts.amplifiers(), Boards.FIRST_AMPLIFIER);
+            amplifiers(Catalogue.MAIN_ARRAY, wideGroup, counts.amplifiers(), Boards.FIRST_AMPLIFIER);
         } else {
             groupedAmplifiers();
         }
@@ -74,8 +74,8 @@ final class PanelDraft {
         }
         kits.add(Catalogue.SWITCH);
         while (kits.size() < counts.processing()) {
-            boolean isFirstOrThird = outputs.get(kits.size()) > 3;
-            kits.add(isFirstOrThird ? Catalogue.PROCESSOR : draw.of(Catalogue.PROCESSING_KITS));
+            boolean comesAfterCore = outputs.get(kits.size()) > 3;
+            kits.add(comesAfterCore ? Catalogue.PROCESSOR : draw.of(Catalogue.PROCESSING_KITS));
         }
         for (int n = 0; n < kits.size(); n++) {
             LoadDraft load = add(kits.get(n), true);

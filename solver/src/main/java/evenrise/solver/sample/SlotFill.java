@@ -59,7 +59,9 @@ final class SlotFill {
             amps.merge(layout.phase(slot), load.runningAmps, Double::sum);
         }
         phaseOf.put(load.id, layout.phase(best));
-        load.samePhaseAs.forEach(other -> phaseOf.putIfAbsent(other, layout.phase(best)));
+        for (String other : load.samePhaseAs) {
+            phaseOf.putIfAbsent(other, layout.phase(best));
+        }
     }
 
     /** The greatest phase current after placing it there, in ampere; infinite where it may not sit. */
