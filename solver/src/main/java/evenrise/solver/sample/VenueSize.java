@@ -25,7 +25,7 @@ public record VenueSize(int panels, int loads, PhaseSystem system) {
         long fewest = (long) FEWEST_LOADS * panels;
         long most = (long) MOST_LOADS * panels;
         if (loads < fewest || loads > most) {
-            throw new IllegalArgumentException("%d loads in %d panels, expected %d to %d. Maybe ask for %d panels."
+            throw new IllegalArgumentException("%d loads in %d panels, expected %d to %d. Maybe ask for %d panel(s)."
                     .formatted(
                             loads,
                             panels,
