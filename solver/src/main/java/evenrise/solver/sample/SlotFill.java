@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Gives slots to a panel's loads: most poles first, then the heaviest, each where the phases stay most even. */
+/** Gives slots to a panel's loads: most poles first, then those tied to a phase, then the heaviest, each where the phases stay most even. */
 final class SlotFill {
     private final Panel panel;
     private final SlotLayout layout;
@@ -28,9 +28,17 @@ final class SlotFill {
 
     /** @throws IllegalStateException when a load finds no slot, which a panel drawn with spare slots does not allow */
     void fill(List<LoadDraft> loads) {
+        Set<String> tied = new HashSet<>();
+        for (LoadDraft load : loads) {
+            if (!load.samePhaseAs.isEmpty()) {
+                tied.add(load.id);
+                tied.addAll(load.samePhaseAs);
+            }
+        }
         loads.stream()
                 .sorted(Comparator.comparing((LoadDraft load) -> !isUnswitchedInSplitPanel(load))
                         .thenComparing(load -> -load.poles)
+                        .thenComparing(load -> !tied.contains(load.id))
                         .thenComparing(load -> load.samePhaseAs.isEmpty())
                         .thenComparing(load -> -load.runningAmps))
                 .forEach(this::place);
