@@ -38,11 +38,12 @@ final class FixedPlaces {
         if (panel != null
                 && !load.panels().isEmpty()
                 && !load.panels().contains(panel.id())
-                && !plant.unread.contains("panels")) {
+                && plant.knows("/panels")) {
             String cure = "Maybe add it to panels.";
             error(at + "/panel", Shown.quoted(panel.id()), "one of its panels: " + Shown.quoted(load.panels()), cure);
         }
-        if (panel != null && board != null && !board.reaches().contains(panel.id())) {
+        boolean reachKnown = board != null && plant.knows(plant.pointer(board) + "/reaches");
+        if (panel != null && reachKnown && !board.reaches().contains(panel.id())) {
             String value = Shown.quoted(board.id()) + ", which does not reach panel " + Shown.quoted(panel.id());
             error(at + "/board", value, "a board that reaches the fixed panel", "Maybe add the panel to its reaches.");
         }
@@ -66,7 +67,7 @@ final class FixedPlaces {
                                 .map(plant.panels::get)
                                 .filter(java.util.Objects::nonNull)
                                 .toList();
-        if (load.fixed().panel().isPresent() && fixedPanel == null) {
+        if (load.fixed().panel().isPresent() && fixedPanel == null || !plant.knows("/panels")) {
             return;
         }
         int most = possible.stream().mapToInt(Panel::slots).max().orElse(Integer.MAX_VALUE);
@@ -90,8 +91,8 @@ final class FixedPlaces {
         int most = board != null
                 ? plant.outputs(board)
                 : plant.project.boards().stream().mapToInt(plant::outputs).max().orElse(0);
-        boolean known = !plant.unread.contains("boards")
-                && !plant.unread.contains("board_types")
+        boolean known = plant.knows("/boards")
+                && plant.knows("/board_types")
                 && (board != null
                         ? plant.types.containsKey(board.type())
                         : load.fixed().board().isEmpty());

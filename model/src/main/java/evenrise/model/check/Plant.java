@@ -22,8 +22,7 @@ final class Plant {
     final Map<String, Load> loads;
     /** Position of each load in the project. */
     final Map<String, Integer> loadIndex = new HashMap<>();
-    /** Keys of lists that could not be read, so that nothing can be said of what refers to them. */
-    final Set<String> unread;
+    private final Set<String> unread;
 
     Plant(Project project, Set<String> unread) {
         this.project = project;
@@ -38,6 +37,16 @@ final class Plant {
         }
     }
 
+    /** Whether what stands at the pointer, and all it is part of, could be read. */
+    boolean knows(String pointer) {
+        for (String at = pointer; !unread.isEmpty() && !at.isEmpty(); at = at.substring(0, at.lastIndexOf('/'))) {
+            if (unread.contains(at)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     int phases() {
         return project.supply().system().phases().size();
     }
@@ -50,6 +59,10 @@ final class Plant {
 
     String pointer(Load load) {
         return "/loads/" + loadIndex.get(load.id());
+    }
+
+    String pointer(Board board) {
+        return "/boards/" + project.boards().indexOf(board);
     }
 
     private static <T> Map<String, T> byId(List<T> all, Function<T, String> id) {

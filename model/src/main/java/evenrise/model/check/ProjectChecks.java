@@ -24,7 +24,7 @@ public final class ProjectChecks {
         return errors(project, Set.of());
     }
 
-    /** @param unread keys of lists that stand empty only because they could not be read, such as {@code panels} */
+    /** @param unread pointers to what could not be read, so that a stand-in took its place */
     public static List<Finding> errors(Project project, Set<String> unread) {
         List<Finding> found = new ArrayList<>();
         Plant plant = new Plant(project, unread);

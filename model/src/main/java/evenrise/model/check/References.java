@@ -58,7 +58,7 @@ final class References {
     }
 
     private void one(String pointer, String id, String list, Set<String> known) {
-        if (known.contains(id) || plant.unread.contains(list)) {
+        if (known.contains(id) || !plant.knows("/" + list)) {
             return;
         }
         String otherwise = known.isEmpty() ? "There are none." : "Maybe it was renamed or removed.";

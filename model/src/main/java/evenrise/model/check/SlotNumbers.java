@@ -13,7 +13,7 @@ final class SlotNumbers {
 
     static void check(Plant plant, Consumer<Finding> found) {
         PhaseSystem system = plant.project.supply().system();
-        boolean systemKnown = !plant.unread.contains("supply");
+        boolean systemKnown = plant.knows("/supply/system");
         List<Panel> panels = plant.project.panels();
         for (int i = 0; i < panels.size(); i++) {
             Panel panel = panels.get(i);

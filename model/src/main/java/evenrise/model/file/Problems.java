@@ -107,13 +107,14 @@ final class Problems {
         }
     }
 
-    boolean hasErrors() {
-        return !errors.isEmpty();
+    /** Pointers of all errors so far. */
+    Set<String> errors() {
+        return Set.copyOf(errors);
     }
 
-    /** Pointers of all errors so far. */
-    Set<String> errorPointers() {
-        return errors;
+    /** Pointers of what could not be bound, so that a stand-in took its place. */
+    Set<String> unread() {
+        return Set.copyOf(unbound);
     }
 
     /** By line and column. */

@@ -85,10 +85,11 @@ final class StandIns {
         if (plain == boolean.class || plain == Boolean.class) {
             return Boolean.TRUE;
         }
+        if (plain == int.class || plain == Integer.class) {
+            return Double.isFinite(field.max()) ? (int) field.max() : (int) number(field); // generous with room
+        }
         double number = number(field);
-        return plain == int.class || plain == Integer.class
-                ? (Object) (int) number
-                : plain == long.class ? (Object) (long) number : (Object) number;
+        return plain == long.class ? (Object) (long) number : (Object) number;
     }
 
     /** A whole number where the bounds hold one. */
