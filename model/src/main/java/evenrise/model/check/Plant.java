@@ -22,6 +22,7 @@ final class Plant {
     final Map<String, Load> loads;
     /** Position of each load in the project. */
     final Map<String, Integer> loadIndex = new HashMap<>();
+
     private final Set<String> unread;
 
     Plant(Project project, Set<String> unread) {

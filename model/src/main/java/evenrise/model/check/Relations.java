@@ -33,7 +33,8 @@ final class Relations {
                 Load other = plant.loads.get(load.samePhaseAs().get(k));
                 String pointer = at + "/same_phase_as/" + k;
                 notItself(load, load.samePhaseAs().get(k), pointer, found);
-                boolean known = other != null && plant.knows(at + "/poles") && plant.knows(plant.pointer(other) + "/poles");
+                boolean known =
+                        other != null && plant.knows(at + "/poles") && plant.knows(plant.pointer(other) + "/poles");
                 if (known && other.poles() != load.poles()) {
                     String value = Shown.quoted(other.id()) + ", which has " + poles(other.poles());
                     String expected = "a load with " + poles(load.poles()) + " like this one";

@@ -64,22 +64,19 @@ abstract class FileKind<T> {
 
     /** A file of our other kind would be wrong in every line for one reason. */
     private void otherKind(Node root, String name) throws Unreadable {
-        boolean other = root instanceof Node.Obj object
-                && object.members().get("format") instanceof Node.Member member
-                && member.value() instanceof Node.Text text
-                && text.text().matches("evenrise-[a-z]+/.*")
-                && !text.text().startsWith(format.substring(0, format.indexOf('/') + 1));
-        if (other) {
-            Node.Member member = ((Node.Obj) root).members().get("format");
-            String kind = Shown.quoted(((Node.Text) member.value()).text());
-            String cure = "Maybe two file names are swapped.";
+        Node.Member member = root instanceof Node.Obj object ? object.members().get("format") : null;
+        if (member == null || !(member.value() instanceof Node.Text stated)) {
+            return;
+        }
+        String kind = format.substring(0, format.indexOf('/') + 1);
+        if (stated.text().matches("evenrise-[a-z]+/.*") && !stated.text().startsWith(kind)) {
             throw new Unreadable(
-                    member.value().line(),
-                    member.value().column(),
+                    stated.line(),
+                    stated.column(),
                     Input.subject(name),
-                    "of format " + kind,
+                    "of format " + stated.shown(),
                     "format " + Shown.quoted(format),
-                    cure);
+                    "Maybe two file names are swapped.");
         }
     }
 

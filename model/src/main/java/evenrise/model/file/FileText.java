@@ -34,7 +34,8 @@ final class FileText {
                         .map(it -> "  \"" + it.getKey() + "\": " + it.getValue())
                         .collect(Collectors.joining(",\n", "{\n", "\n}\n"))
                 : parts.entrySet().stream()
-                        .map(it -> it.getKey() + ":" + (it.getValue().startsWith("\n") ? "" : " ") + it.getValue() + "\n")
+                        .map(it ->
+                                it.getKey() + ":" + (it.getValue().startsWith("\n") ? "" : " ") + it.getValue() + "\n")
                         .collect(Collectors.joining());
     }
 
@@ -46,8 +47,7 @@ final class FileText {
         return format == Format.JSON
                 ? ((List<?>) value)
                         .stream().map(it -> "    " + inline(it)).collect(Collectors.joining(",\n", "[\n", "\n  ]"))
-                : ((List<?>) value)
-                        .stream().map(it -> "\n  - " + inline(it)).collect(Collectors.joining());
+                : ((List<?>) value).stream().map(it -> "\n  - " + inline(it)).collect(Collectors.joining());
     }
 
     private String inline(Object value) {

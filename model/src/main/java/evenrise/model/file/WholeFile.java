@@ -59,8 +59,8 @@ public final class WholeFile {
         }
         Path temporary = target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".tmp");
         try {
-            try (FileChannel out = FileChannel.open(
-                    temporary, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE))) {
+            try (FileChannel out =
+                    FileChannel.open(temporary, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE))) {
                 keepPermissions(target, temporary);
                 ByteBuffer rest = ByteBuffer.wrap(bytes);
                 while (rest.hasRemaining()) {
