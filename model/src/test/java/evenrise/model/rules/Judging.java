@@ -1,0 +1,45 @@
+package evenrise.model.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenrise.model.PlanBuilder;
+import evenrise.model.ProjectBuilder;
+import evenrise.model.plan.MadeBy;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+
+/** Judges a plan of which a test states only panel, slot, board and output: phases and times are filled in first. */
+final class Judging {
+    static final MadeBy MADE_BY = new MadeBy("test", "0", 1, 1, OptionalLong.of(1), OptionalDouble.empty());
+
+    private Judging() {}
+
+    /** Messages of {@code rule}, after a look that no other rule is broken. */
+    static List<String> broken(String rule, ProjectBuilder project, PlanBuilder plan) {
+        Project built = project.build();
+        return only(rule, Referee.judge(built, finished(built, plan)));
+    }
+
+    /** The same without filling in: the plan as a hand has left it. */
+    static List<String> brokenAsWritten(String rule, ProjectBuilder project, PlanBuilder plan) {
+        return only(rule, Referee.judge(project.build(), plan.build()));
+    }
+
+    /** The verdict on the completed plan. */
+    static Verdict verdict(ProjectBuilder project, PlanBuilder plan) {
+        Project built = project.build();
+        return Referee.judge(built, finished(built, plan));
+    }
+
+    static Plan finished(Project project, PlanBuilder plan) {
+        return PlanFinisher.finish(project, plan.build(), MADE_BY);
+    }
+
+    private static List<String> only(String rule, Verdict verdict) {
+        assertThat(verdict.violations()).extracting(Violation::rule).allMatch(rule::equals);
+        return verdict.violations().stream().map(Violation::message).toList();
+    }
+}
