@@ -20,11 +20,11 @@ final class KeyFigures {
                 .words("Where");
         table.row(
                 limited(metrics.peakInrushAmps(), inrushLimit),
-                "Peak inrush at the supply, upper bound",
+                "Peak inrush of the supply",
                 Numbers.amps(metrics.peakInrushAmps()),
                 "A peak",
                 Numbers.amps(inrushLimit),
-                "phase " + metrics.peakPhase() + ", at " + Numbers.seconds(metrics.peakAtSeconds()) + " s");
+                "phase " + metrics.peakPhase() + " at " + Numbers.seconds(metrics.peakAtSeconds()) + " s");
         table.row("Imbalance of the supply", Numbers.percent(metrics.supplyImbalancePercent()), "%", Numbers.NONE, "");
         table.row(
                 "Imbalance of the worst panel",
@@ -52,8 +52,10 @@ final class KeyFigures {
                 "",
                 Integer.toString(project.boards().size()),
                 "");
-        table.row("Objective", Numbers.fixed(metrics.objective(), 2), "A-equivalent", Numbers.NONE, "less is better");
-        return new Section(paint, "Figures").table(table).lines();
+        table.row("Objective", Numbers.fixed(metrics.objective(), 2), "A equiv.", Numbers.NONE, "less is better");
+        return new Section(paint, "Figures (peaks are upper bounds)")
+                .table(table)
+                .lines();
     }
 
     private static Tone limited(double value, OptionalDouble limit) {

@@ -10,7 +10,7 @@ class EvenriseTest {
     private final Shell shell = new Shell(SmallHall.sound());
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "audit", "schema", "completion"})
+    @ValueSource(strings = {"plan", "audit", "generate", "schema", "completion"})
     void helpsWithEveryCommand(String command) {
         Shell.Result result = shell.run(command, "--help");
 
