@@ -216,6 +216,7 @@ class PlanCommandTest {
             "--time 30, '30' is no duration",
             "--time 0s, is not between 1ms and 168h",
             "--moves 0, --moves is 0",
+            "--moves 3x, is no whole number",
             "--threads 65, '--threads is 65, expected 1 to 64'",
             "--time 3s --moves 5, mutually exclusive",
             "--sed 4, maybe --seed",
