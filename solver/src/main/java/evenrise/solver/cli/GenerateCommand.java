@@ -6,6 +6,7 @@ import evenrise.model.file.WriteFailed;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
 import evenrise.solver.sample.Sample;
+import evenrise.solver.sample.Venue;
 import evenrise.solver.sample.VenueSize;
 import java.io.OutputStream;
 import java.nio.file.Path;
@@ -65,6 +66,9 @@ final class GenerateCommand implements Callable<Integer> {
             description = "three-phase (120/208 V) or split-phase (120/240 V). Default: ${DEFAULT-VALUE}.")
     private PhaseSystem system;
 
+    @Option(names = "--name", paramLabel = "NAME", description = "Name of the project. Default: how it was drawn.")
+    private String name;
+
     @Option(
             names = {"-o", "--output"},
             required = true,
@@ -79,7 +83,9 @@ final class GenerateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Project project = Sample.venue(seed, size()).project();
+        VenueSize size = size();
+        Venue venue = name == null ? Sample.venue(seed, size) : Sample.venue(seed, size, name);
+        Project project = venue.project();
         try {
             if (output.equals(STREAM)) {
                 ProjectFile.write(project, data, Format.JSON);
@@ -94,6 +100,9 @@ final class GenerateCommand implements Callable<Integer> {
     }
 
     private VenueSize size() {
+        if (name != null && name.isBlank()) {
+            throw new ParameterException(spec.commandLine(), "a name without a visible character.");
+        }
         try {
             return new VenueSize(
                     panels,

@@ -17,7 +17,11 @@ final class Boards {
     static final int FIRST_AMPLIFIER = Counts.MOST_DISPLAYS + 1;
 
     private static final double STEP_SECONDS = 2;
-    private static final double DROP_DELAY_SECONDS = 10;
+    /** Panels start apart, in turns, so that equal outputs of equal boards do not close together. */
+    private static final int TURNS = 4;
+
+    private static final double TURN_SECONDS = 0.5;
+    private static final double DROP_DELAY_SECONDS = 12;
     private static final double CALL_DELAY_SECONDS = 20;
 
     final List<Board> boards = new ArrayList<>();
@@ -28,8 +32,8 @@ final class Boards {
                 id,
                 outputs,
                 List.of(
-                        0.0, 0.5, 1.0, 1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 14.0, 16.0, 18.0, 20.0, 22.0,
-                        24.0, 26.0, 28.0, 30.0, 33.0, 36.0),
+                        0.0, 0.5, 1.0, 1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 11.0, 12.0, 12.5, 13.0, 13.5, 14.0,
+                        15.0, 16.0, 18.0, 20.0, 22.0, 24.0, 26.0, 28.0, 30.0, 33.0, 36.0),
                 List.of(0.25, 0.5, 1.0, 2.0),
                 price);
     }
@@ -46,11 +50,18 @@ final class Boards {
         return panel + "-call";
     }
 
-    /** Adds the boards that {@code counts} ask for. */
-    Boards(String panel, List<String> reaches, Counts counts) {
-        add(hold(panel), "ten", panel, reaches, Optional.empty(), 0);
+    /** The boards that {@code counts} ask for. */
+    Boards(int index, String panel, List<String> reaches, Counts counts) {
+        double turn = TURN_SECONDS * (index % TURNS);
+        add(hold(panel), "ten", panel, reaches, Optional.empty(), turn);
         int dropOutputs = Counts.MOST_DISPLAYS + counts.amplifiers();
-        add(drop(panel), dropOutputs > 10 ? "eighteen" : "ten", panel, reaches, Optional.empty(), DROP_DELAY_SECONDS);
+        add(
+                drop(panel),
+                dropOutputs > 10 ? "eighteen" : "ten",
+                panel,
+                reaches,
+                Optional.empty(),
+                DROP_DELAY_SECONDS + turn);
         if (counts.calls() > 0) {
             String type = counts.calls() > 6 ? "ten" : "six";
             add(call(panel), type, panel, List.of(panel), Optional.of(hold(panel)), CALL_DELAY_SECONDS);

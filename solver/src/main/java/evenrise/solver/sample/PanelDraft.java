@@ -38,7 +38,7 @@ final class PanelDraft {
         id = Places.id(index);
         place = Places.name(index);
         zone = Places.zoneOf(index, panels);
-        boards = new Boards(id, draw.chance(0.35) ? reaching() : List.of(id), counts);
+        boards = new Boards(index, id, draw.chance(0.35) ? reaching() : List.of(id), counts);
         processing();
         auxiliaries();
         if (wideGroup.isPresent()) {

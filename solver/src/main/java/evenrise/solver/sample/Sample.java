@@ -11,9 +11,13 @@ public final class Sample {
         return venue(seed, VenueSize.ofPanels(panels)).project();
     }
 
-    /** A venue of {@code size}, with a layout that keeps its rules. Time: linear in the loads, but for the peaks. */
+    /** A venue of {@code size} with a name that tells how it was drawn. */
     public static Venue venue(long seed, VenueSize size) {
-        return new VenueDraft(new Draw(seed), size)
-                .venue("Drawn venue of %d panels, seed %d".formatted(size.panels(), seed));
+        return venue(seed, size, "Drawn venue of %d panels, seed %d".formatted(size.panels(), seed));
+    }
+
+    /** A venue of {@code size}, with a layout that keeps its rules. Time: linear in the loads, but for the peaks. */
+    public static Venue venue(long seed, VenueSize size, String name) {
+        return new VenueDraft(new Draw(seed), size).venue(name);
     }
 }

@@ -74,6 +74,23 @@ class GenerateCommandTest {
     }
 
     @Test
+    void drawsTheLargeDatasetAsItsPageSays() throws IOException {
+        Path drawn = folder.resolve("project.json");
+        Path kept = Path.of("..", "datasets", "harbour-arena");
+        String command = "--panels 40 --loads 1000 --seed 7 --name \"Harbour Arena\"";
+
+        run("--panels", "40", "--loads", "1000", "--seed", "7", "--name", "Harbour Arena", "-o", drawn.toString());
+
+        assertThat(Files.readString(kept.resolve("README.md"))).contains("evenrise generate " + command);
+        assertThat(drawn).hasSameBinaryContentAs(kept.resolve("project.json"));
+    }
+
+    @Test
+    void refusesANameThatNobodySeesAsAUsageError() {
+        assertThat(run("--panels", "1", "--name", " ", "-o", "-")).isEqualTo(2);
+    }
+
+    @Test
     void refusesASizeThatNoPanelHoldsAsAUsageError() {
         int code = run("--panels", "2", "--loads", "1000", "-o", "-");
 
