@@ -2,6 +2,7 @@ package evenrise.solver.report;
 
 import evenrise.model.plan.Metrics;
 import evenrise.model.project.Project;
+import evenrise.model.rules.Tolerances;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -19,7 +20,7 @@ final class KeyFigures {
                 .number("Limit")
                 .words("Where");
         table.row(
-                limited(metrics.peakInrushAmps(), inrushLimit),
+                limited(metrics.peakInrushAmps(), inrushLimit, Tolerances.AMPS),
                 "Peak inrush of the supply",
                 Numbers.amps(metrics.peakInrushAmps()),
                 "A peak",
@@ -33,14 +34,14 @@ final class KeyFigures {
                 Numbers.NONE,
                 "");
         table.row(
-                limited(metrics.supplyNeutralAmps(), OptionalDouble.of(neutralLimit)),
+                limited(metrics.supplyNeutralAmps(), OptionalDouble.of(neutralLimit), Tolerances.AMPS),
                 "Neutral current of the supply",
                 Numbers.amps(metrics.supplyNeutralAmps()),
                 "A rms",
                 Numbers.amps(neutralLimit),
                 "");
         table.row(
-                limited(metrics.durationSeconds(), project.maxDurationSeconds()),
+                limited(metrics.durationSeconds(), project.maxDurationSeconds(), Tolerances.SECONDS),
                 "Sequence, to the last switch-on",
                 Numbers.seconds(metrics.durationSeconds()),
                 "s",
@@ -58,7 +59,7 @@ final class KeyFigures {
                 .lines();
     }
 
-    private static Tone limited(double value, OptionalDouble limit) {
-        return limit.isPresent() && value > limit.getAsDouble() ? Tone.BAD : Tone.PLAIN;
+    private static Tone limited(double value, OptionalDouble limit, double tolerance) {
+        return limit.isPresent() && value > limit.getAsDouble() + tolerance ? Tone.BAD : Tone.PLAIN;
     }
 }
