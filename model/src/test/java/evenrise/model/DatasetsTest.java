@@ -2,11 +2,16 @@ package evenrise.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
 import evenrise.model.check.Severity;
 import evenrise.model.file.Format;
 import evenrise.model.file.Problem;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
+import evenrise.model.file.Schemas;
 import evenrise.model.plan.Cautions;
 import evenrise.model.project.Project;
 import java.io.IOException;
@@ -73,6 +78,17 @@ class DatasetsTest {
             } else {
                 assertThat(read.problems()).isEmpty();
             }
+        }
+
+        @ParameterizedTest
+        @MethodSource("evenrise.model.DatasetsTest#scenarios")
+        void keepsTheSchema(Path folder) throws IOException {
+            JsonSchema schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                    .getSchema(Schemas.project());
+
+            assertThat(schema.validate(
+                            new ObjectMapper().readTree(project(folder).toFile())))
+                    .isEmpty();
         }
 
         @ParameterizedTest
