@@ -51,8 +51,7 @@ final class Search implements Callable<Search.Result> {
                 termination,
                 new MoveIteratorFactoryToMoveSelectorBridge<>(new Moves(), true),
                 new Annealing(plant, seed),
-                LocalSearchForagerFactory.<WorkingPlan>create(
-                                new LocalSearchForagerConfig().withAcceptedCountLimit(1))
+                LocalSearchForagerFactory.<WorkingPlan>create(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
                         .buildForager());
         boolean asserts = config.getEnvironmentMode() == EnvironmentMode.FULL_ASSERT;
         decider.setAssertMoveScoreFromScratch(asserts);
@@ -86,8 +85,8 @@ final class Search implements Callable<Search.Result> {
                 .withEntityClasses(LoadPlacement.class, BoardTiming.class)
                 .withEnvironmentMode(EnvironmentMode.REPRODUCIBLE)
                 .withRandomSeed(seed)
-                .withScoreDirectorFactory(new ScoreDirectorFactoryConfig()
-                        .withIncrementalScoreCalculatorClass(PlanScoreCalculator.class))
+                .withScoreDirectorFactory(
+                        new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(PlanScoreCalculator.class))
                 .withPhases(new LocalSearchPhaseConfig()
                         .withMoveSelectorConfig(new MoveIteratorFactoryConfig()
                                 .withMoveIteratorFactoryClass(Moves.class)

@@ -50,8 +50,7 @@ final class Instances {
         for (int job = 0; job < weights.length; job++) {
             loads.add(load("J" + (job + 1), weights[job], List.of()));
         }
-        return project(
-                name, PhaseSystem.THREE_PHASE, loads, new BoardType("one", 1, List.of(0.0), List.of(1.0), 0));
+        return project(name, PhaseSystem.THREE_PHASE, loads, new BoardType("one", 1, List.of(0.0), List.of(1.0), 0));
     }
 
     private static Project project(String name, PhaseSystem system, List<Load> loads, BoardType type) {

@@ -99,10 +99,8 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
                 charge += seat.isComplete() ? 0 : Charges.UNASSIGNED;
                 if (seat.place != null && seat.output != null) {
                     String panel = project.panels().get(seat.place.panel()).id();
-                    boolean reached = project.boards()
-                            .get(seat.output.board())
-                            .reaches()
-                            .contains(panel);
+                    boolean reached =
+                            project.boards().get(seat.output.board()).reaches().contains(panel);
                     charge += reached ? 0 : Charges.PLACE;
                 }
             }
@@ -114,9 +112,8 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
             for (Seat seat : seats) {
                 for (String id : seat.load.apartFrom()) {
                     Seat other = byId.get(id);
-                    boolean together = seat.place != null
-                            && other.place != null
-                            && seat.place.panel() == other.place.panel();
+                    boolean together =
+                            seat.place != null && other.place != null && seat.place.panel() == other.place.panel();
                     charge += together ? Charges.PLACE : 0;
                 }
                 for (String id : seat.load.samePhaseAs()) {
@@ -148,8 +145,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
                     if (seat.load.role() == Role.PROCESSING) {
                         processingOn = Math.max(processingOn, seat.onMicros);
                         processingSettled = Math.max(
-                                processingSettled,
-                                seat.onMicros + Math.round(seat.load.settleSeconds() * 1e6));
+                                processingSettled, seat.onMicros + Math.round(seat.load.settleSeconds() * 1e6));
                     } else if (seat.load.role() == Role.AUXILIARY) {
                         auxiliaryOn = Math.max(auxiliaryOn, seat.onMicros);
                     }
@@ -173,8 +169,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
             long charge = 0;
             for (ShutdownGroup group : project.shutdownGroups()) {
                 long members = project.loads().stream()
-                        .filter(load -> load.switched()
-                                && load.shutdownGroup().equals(Optional.of(group.id())))
+                        .filter(load -> load.switched() && load.shutdownGroup().equals(Optional.of(group.id())))
                         .count();
                 Set<Integer> onBoards = new HashSet<>();
                 Set<Integer> inPanels = new HashSet<>();

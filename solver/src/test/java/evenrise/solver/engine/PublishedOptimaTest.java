@@ -123,7 +123,8 @@ class PublishedOptimaTest {
                     Arguments.of("Graham", new int[] {5, 5, 4, 4, 3, 3, 3}, 9),
                     // The usual example of number partitioning into three.
                     Arguments.of("five numbers", new int[] {4, 5, 6, 7, 8}, 11),
-                    // Task times of Mansoor and Mitchell without their order; a third of the sum, rounded up, is reached.
+                    // Task times of Mansoor and Mitchell without their order; a third of the sum, rounded up, is
+                    // reached.
                     Arguments.of("Mansoor", new int[] {4, 38, 45, 12, 10, 8, 12, 10, 2, 10, 34}, 62),
                     Arguments.of(
                             "Mitchell",

@@ -48,7 +48,8 @@ class ScoreTest {
 
         for (long moves : new long[] {1, 50, 400, 4_000}) {
             PlanningRequest request = new PlanningRequest(project, Optional.empty(), new Budget.Moves(moves), seed, 1);
-            Plan plan = Plans.finished(project, new Planner(request, progress -> {}).plan().plan());
+            Plan plan = Plans.finished(
+                    project, new Planner(request, progress -> {}).plan().plan());
             Verdict verdict = Referee.judge(project, plan);
             Situation situation = mapper.toSituation(plan);
 
