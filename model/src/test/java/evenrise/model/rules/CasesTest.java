@@ -38,8 +38,7 @@ class CasesTest {
         Map<String, Integer> expected = new TreeMap<>();
         expected(name)
                 .get("violations")
-                .fields()
-                .forEachRemaining(
+                .properties().forEach(
                         each -> expected.put(each.getKey(), each.getValue().asInt()));
 
         Map<String, Integer> broken = new TreeMap<>();
