@@ -38,8 +38,8 @@ class CasesTest {
         Map<String, Integer> expected = new TreeMap<>();
         expected(name)
                 .get("violations")
-                .properties().forEach(
-                        each -> expected.put(each.getKey(), each.getValue().asInt()));
+                .properties()
+                .forEach(each -> expected.put(each.getKey(), each.getValue().asInt()));
 
         Map<String, Integer> broken = new TreeMap<>();
         judge(name).violations().forEach(each -> broken.merge(each.rule(), 1, Integer::sum));

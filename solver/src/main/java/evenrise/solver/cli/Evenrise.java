@@ -1,10 +1,117 @@
 package evenrise.solver.cli;
 
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+
 /** The command line's way in. */
-public final class Evenrise {
+@Command(
+        name = "evenrise",
+        header = "Lays out switched, sequenced power for large audio-visual systems.",
+        description = "Decides which load sits in which slot and when it comes on, so that phases are balanced and the "
+                + "peak at switch-on is low, under rules that always hold.",
+        synopsisSubcommandLabel = "COMMAND",
+        footer = {
+            "%nExamples:",
+            "  evenrise plan hall.project.json --time 1m",
+            "  evenrise audit hall.project.json hall.plan.json",
+            "%n'evenrise COMMAND --help' says more. A plan is a design aid: local code, the authority having",
+            "jurisdiction and a licensed professional decide."
+        })
+public final class Evenrise implements Runnable {
+    private static final int HELP_WIDTH = 100;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(
+            names = ShowsFailures.DEBUG,
+            scope = ScopeType.INHERIT,
+            hidden = true,
+            description = "Show where an unexpected failure comes from.")
+    private boolean isDebugging;
+
     private Evenrise() {}
 
     public static void main(String[] arguments) {
-        throw new UnsupportedOperationException("being written");
+        Terminal terminal = Terminal.ofProcess();
+        System.exit(run(terminal, PlannerSource.ENGINE, arguments));
+    }
+
+    /** @return the exit code */
+    static int run(Terminal terminal, PlannerSource planners, String... arguments) {
+        Interruption interruption = new Interruption();
+        int code = ExitCode.BUG;
+        try {
+            code = commandLine(terminal, planners, interruption).execute(arguments);
+            terminal.flush();
+            code = standardOutputFailed(terminal) ? ExitCode.NOT_WRITTEN : code;
+        } catch (Error e) {
+            code = ShowsFailures.show(e, terminal.err(), List.of(arguments).contains(ShowsFailures.DEBUG));
+        } finally {
+            interruption.finished(code);
+        }
+        return code;
+    }
+
+    private static boolean standardOutputFailed(Terminal terminal) {
+        Optional<IOException> failure = terminal.data().failure();
+        if (failure.isEmpty() || terminal.data().isBrokenPipe()) {
+            return false;
+        }
+        ShowsFailures.message(
+                terminal.err(),
+                "standard output could not be written: " + failure.get().getMessage() + ".");
+        return true;
+    }
+
+    static CommandLine commandLine(Terminal terminal, PlannerSource planners, Interruption interruption) {
+        CommandLine root = new CommandLine(new Evenrise())
+                .addSubcommand(new PlanCommand(terminal, planners, interruption))
+                .addSubcommand(new AuditCommand(terminal))
+                .addSubcommand(new SchemaCommand(terminal))
+                .addSubcommand(new CompletionCommand(terminal));
+        ShowsFailures failures = new ShowsFailures();
+        root.setOut(terminal.out())
+                .setErr(terminal.err())
+                .setUsageHelpWidth(HELP_WIDTH)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(terminal.mayColourOut() ? Ansi.ON : Ansi.OFF))
+                .setExecutionExceptionHandler(failures)
+                .setParameterExceptionHandler(failures);
+        standardOptions(root);
+        root.getSubcommands().values().forEach(Evenrise::standardOptions);
+        return root;
+    }
+
+    private static void standardOptions(CommandLine command) {
+        command.getCommandSpec().mixinStandardHelpOptions(true).versionProvider(new Version());
+        command.getCommandSpec().usageMessage().exitCodeListHeading("%nExit codes:%n");
+        command.getCommandSpec().usageMessage().exitCodeList(ExitCode.texts());
+    }
+
+    @Override
+    public void run() {
+        throw new CommandLine.ParameterException(spec.commandLine(), "no command is given.");
+    }
+
+    /** The version of the jar, or a word that says that there is none. */
+    static final class Version implements IVersionProvider {
+        static String ofThisProgram() {
+            return Optional.ofNullable(Evenrise.class.getPackage().getImplementationVersion())
+                    .orElse("unpackaged");
+        }
+
+        @Override
+        public String[] getVersion() {
+            return new String[] {"evenrise " + ofThisProgram()};
+        }
     }
 }

@@ -1,0 +1,202 @@
+package evenrise.model.check;
+
+import evenrise.model.project.Board;
+import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
+import evenrise.model.project.Phase;
+import evenrise.model.project.SlotLayout;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * For each load the panels in which it could sit if it were alone but for loads whose slot is fixed. A panel is ruled out
+ * only by what holds in every plan: {@code panels} and {@code fixed}; no free run of slots on different phases; no board
+ * that reaches it; the load's own current over the panel's rating, its own peak over the panel's inrush limit.
+ */
+final class Candidates {
+    /** What rating and limit comparisons of a plan forgive, in ampere. */
+    static final double AMPS_TOLERANCE = 1e-6;
+
+    final Plant plant;
+    final List<Panel> panels;
+    /** In the project's order; a position is that of the panel in the project. */
+    final Map<String, BitSet> ofLoad = new LinkedHashMap<>();
+
+    private final Map<String, Integer> panelIndex = new HashMap<>();
+    private final List<SlotLayout> layouts = new ArrayList<>();
+    private final List<Set<Integer>> reserved = new ArrayList<>();
+    private final List<Set<Integer>> switchable = new ArrayList<>();
+    private final List<Map<Integer, String>> fixedOwners = new ArrayList<>();
+    private final BitSet reachable = new BitSet();
+    private final Map<String, Boolean> anySlot = new HashMap<>();
+
+    Candidates(Plant plant) {
+        this.plant = plant;
+        panels = plant.project.panels();
+        for (Panel panel : panels) {
+            panelIndex.putIfAbsent(panel.id(), layouts.size());
+            layouts.add(new SlotLayout(panel, plant.project.supply().system()));
+            reserved.add(new HashSet<>(panel.reservedSlots()));
+            switchable.add(panel.switchedSlots().map(HashSet::new).orElse(null));
+            fixedOwners.add(new HashMap<>());
+        }
+        plant.project.boards().forEach(board -> reachable.or(reach(board)));
+        plant.project.loads().forEach(this::noteFixedSlots);
+        for (Load load : plant.project.loads()) {
+            BitSet fits = stated(load);
+            for (int p = fits.nextSetBit(0); p >= 0; p = fits.nextSetBit(p + 1)) {
+                if (!whyNot(load, p).isEmpty()) {
+                    fits.clear(p);
+                }
+            }
+            ofLoad.putIfAbsent(load.id(), fits);
+        }
+    }
+
+    /** Panels that {@code panels} and {@code fixed} allow. */
+    BitSet stated(Load load) {
+        BitSet stated = load.panels().isEmpty() ? all() : indexes(load.panels());
+        load.fixed().panel().ifPresent(id -> stated.and(indexes(List.of(id))));
+        return stated;
+    }
+
+    /** Why a load fits nowhere in a panel, in a few words; empty where it fits. */
+    String whyNot(Load load, int panelAt) {
+        Panel panel = panels.get(panelAt);
+        double rated = panel.ratedAmps() * plant.project.supply().continuousFraction();
+        if (load.switched() && !reachOf(load).get(panelAt)) {
+            return load.fixed().board().isPresent() ? "its board does not reach it" : "no board reaches it";
+        }
+        if (load.runningAmps() > rated + AMPS_TOLERANCE) {
+            return "it may carry " + Shown.number(rated) + " A a phase, the load draws "
+                    + Shown.number(load.runningAmps()) + " A";
+        }
+        if (panel.inrushLimitAmps().isPresent()
+                && peakAmps(load) > panel.inrushLimitAmps().getAsDouble() + AMPS_TOLERANCE) {
+            return "its inrush limit is " + Shown.number(panel.inrushLimitAmps().getAsDouble())
+                    + " A, the load peaks at " + Shown.number(peakAmps(load)) + " A";
+        }
+        boolean slot = load.fixed().slot().isPresent()
+                ? takes(load, panelAt, load.fixed().slot().getAsInt(), false)
+                : anySlot.computeIfAbsent(
+                        panelAt + " " + load.poles() + load.switched(), key -> anySlotTakes(load, panelAt));
+        return slot
+                ? ""
+                : load.fixed().slot().isPresent() ? "the fixed slot does not take it" : "no slot there takes it";
+    }
+
+    /** Greatest instantaneous current of the load alone. */
+    static double peakAmps(Load load) {
+        double base = Math.sqrt(2) * load.idleAmps();
+        return load.switched() ? Math.max(base, load.inrushPeakAmps()) : base;
+    }
+
+    /** Panels that a board reaches. */
+    BitSet reach(Board board) {
+        return indexes(board.reaches());
+    }
+
+    /** Boards that could switch a load: those that reach one of its candidate panels, have its output, and are not ruled out. */
+    List<Board> boardsFor(Load load) {
+        BitSet fits = ofLoad.get(load.id());
+        return plant.project.boards().stream()
+                .filter(board -> mayFeed(board, load) && reach(board).intersects(fits))
+                .toList();
+    }
+
+    /** Whether what is fixed of a load leaves a board possible. */
+    boolean mayFeed(Board board, Load load) {
+        return load.fixed().board().map(board.id()::equals).orElse(true)
+                && load.fixed().output().orElse(1) <= plant.outputs(board);
+    }
+
+    /** Loads with at least one candidate panel: the others are reported once and count no more. */
+    List<Load> placeable() {
+        return plant.loads.values().stream()
+                .filter(load -> !ofLoad.get(load.id()).isEmpty())
+                .toList();
+    }
+
+    /** Slots of a panel that take any breaker, or only those that take a switched one. */
+    int slots(int panelAt, boolean forSwitched) {
+        int count = 0;
+        for (int slot = 1; slot <= panels.get(panelAt).slots(); slot++) {
+            count += isUsable(panelAt, slot, forSwitched) ? 1 : 0;
+        }
+        return count;
+    }
+
+    String names(BitSet set) {
+        return Shown.quoted(set.stream().mapToObj(p -> panels.get(p).id()).toList());
+    }
+
+    private BitSet reachOf(Load load) {
+        if (plant.project.boards().isEmpty()) {
+            return all(); // that there are no boards is said once
+        }
+        return load.fixed().board().isEmpty()
+                ? reachable
+                : load.fixed().board().map(plant.boards::get).map(this::reach).orElseGet(this::all);
+    }
+
+    private boolean anySlotTakes(Load load, int panelAt) {
+        for (int slot = 1; slot <= panels.get(panelAt).slots(); slot++) {
+            if (takes(load, panelAt, slot, true)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Fixed slots of other loads are taken only for a load whose own slot is free; where both are fixed it is an error. */
+    private boolean takes(Load load, int panelAt, int slot, boolean heedFixed) {
+        SlotLayout layout = layouts.get(panelAt);
+        Set<Phase> phases = new HashSet<>();
+        List<Integer> span = layout.span(slot, load.poles());
+        for (int s : span) {
+            boolean taken = heedFixed && fixedOwners.get(panelAt).containsKey(s);
+            if (taken || !isUsable(panelAt, s, load.switched()) || !phases.add(layout.phase(s))) {
+                return false;
+            }
+        }
+        return !span.isEmpty();
+    }
+
+    private boolean isUsable(int panelAt, int slot, boolean forSwitched) {
+        Set<Integer> only = switchable.get(panelAt);
+        return !reserved.get(panelAt).contains(slot) && (!forSwitched || only == null || only.contains(slot));
+    }
+
+    private void noteFixedSlots(Load load) {
+        BitSet stated = stated(load);
+        if (load.fixed().slot().isPresent() && stated.cardinality() == 1) {
+            int panelAt = stated.nextSetBit(0);
+            layouts.get(panelAt)
+                    .span(load.fixed().slot().getAsInt(), load.poles())
+                    .forEach(slot -> fixedOwners.get(panelAt).putIfAbsent(slot, load.id()));
+        }
+    }
+
+    private BitSet all() {
+        BitSet all = new BitSet();
+        all.set(0, panels.size());
+        return all;
+    }
+
+    private BitSet indexes(List<String> ids) {
+        BitSet set = new BitSet();
+        for (String id : ids) {
+            Integer at = panelIndex.get(id);
+            if (at != null) {
+                set.set(at);
+            }
+        }
+        return set;
+    }
+}

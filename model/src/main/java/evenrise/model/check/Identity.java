@@ -1,0 +1,52 @@
+package evenrise.model.check;
+
+import evenrise.model.project.Board;
+import evenrise.model.project.BoardType;
+import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
+import evenrise.model.project.Project;
+import evenrise.model.project.ShutdownGroup;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/** The format is ours, and no two parts of a kind share an id. */
+final class Identity {
+    private Identity() {}
+
+    static void check(Plant plant, Consumer<Finding> found) {
+        Project project = plant.project;
+        if (!project.format().equals(Project.FORMAT)) {
+            found.accept(format(project.format(), Project.FORMAT));
+        }
+        unique("/panels", project.panels(), Panel::id, found);
+        unique("/board_types", project.boardTypes(), BoardType::id, found);
+        unique("/boards", project.boards(), Board::id, found);
+        unique("/shutdown_groups", project.shutdownGroups(), ShutdownGroup::id, found);
+        unique("/loads", project.loads(), Load::id, found);
+    }
+
+    static Finding format(String format, String expected) {
+        return Finding.error(
+                "/format",
+                Shown.quoted(format),
+                Shown.quoted(expected),
+                "Maybe the file is of another kind, or of a newer version.");
+    }
+
+    static <T> void unique(String list, List<T> parts, Function<T, String> id, Consumer<Finding> found) {
+        Map<String, Integer> first = new HashMap<>();
+        for (int i = 0; i < parts.size(); i++) {
+            Integer earlier = first.putIfAbsent(id.apply(parts.get(i)), i);
+            if (earlier != null) {
+                found.accept(Finding.error(
+                        list + "/" + i + "/id",
+                        Shown.quoted(id.apply(parts.get(i))) + " again",
+                        "an id of its own (" + list + "/" + earlier + " has it already)",
+                        "Maybe a copied entry was not renamed."));
+            }
+        }
+    }
+}

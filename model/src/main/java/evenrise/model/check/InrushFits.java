@@ -1,0 +1,52 @@
+package evenrise.model.check;
+
+import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+
+/**
+ * Inrush limits are above what cannot be avoided. Necessary: each load's own peak is reached at its switch-on, whatever else
+ * is on; and once all are on, the worst phase carries at least the mean of √2·{@code idle_a} over the phases.
+ */
+final class InrushFits {
+    private InrushFits() {}
+
+    static void check(Candidates candidates, Consumer<Finding> found) {
+        List<Load> all = List.copyOf(candidates.plant.loads.values());
+        node(candidates, "/supply", all, candidates.plant.project.supply().inrushLimitAmps(), found);
+        for (int p = 0; p < candidates.panels.size(); p++) {
+            Panel panel = candidates.panels.get(p);
+            List<Load> bound = RatingsSuffice.bound(candidates, p);
+            node(candidates, "/panels/" + p, bound, panel.inrushLimitAmps(), found);
+        }
+    }
+
+    private static void node(
+            Candidates candidates, String pointer, List<Load> loads, OptionalDouble limit, Consumer<Finding> found) {
+        if (limit.isEmpty() || loads.isEmpty()) {
+            return;
+        }
+        Load largest = loads.stream()
+                .max(Comparator.comparingDouble(Candidates::peakAmps))
+                .orElseThrow();
+        double single = Candidates.peakAmps(largest);
+        double mean = loads.stream()
+                        .mapToDouble(load -> Math.sqrt(2) * load.idleAmps() * load.poles())
+                        .sum()
+                / candidates.plant.phases();
+        double needed = Math.max(single, mean);
+        if (needed > limit.getAsDouble() + Candidates.AMPS_TOLERANCE) {
+            String why = single >= mean
+                    ? ", and load " + Shown.quoted(largest.id()) + " alone peaks at " + Shown.number(single) + " A"
+                    : ", and with all loads on the mean of the phases' crests is " + Shown.number(mean) + " A";
+            found.accept(Finding.impossible(
+                    pointer + "/inrush_limit_a",
+                    Shown.number(limit.getAsDouble()) + why,
+                    "at least " + Shown.number(Math.ceil(needed)),
+                    "Maybe limit the inrush at the load, or raise the limit if the feeder allows."));
+        }
+    }
+}

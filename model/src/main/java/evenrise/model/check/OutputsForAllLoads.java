@@ -1,0 +1,65 @@
+package evenrise.model.check;
+
+import evenrise.model.project.Board;
+import evenrise.model.project.Load;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+
+/**
+ * There are outputs enough for all switched loads, on boards that reach the panels they may sit in. Necessary: a plan gives
+ * each switched load an output of its own on such a board.
+ */
+final class OutputsForAllLoads {
+    private OutputsForAllLoads() {}
+
+    static void check(Candidates candidates, Consumer<Finding> found) {
+        List<Board> boards = candidates.plant.project.boards();
+        Map<BitSet, Integer> wanting = new LinkedHashMap<>();
+        Map<String, BitSet> known = new LinkedHashMap<>();
+        for (Load load : candidates.placeable()) {
+            if (load.switched()) {
+                String alike = candidates.ofLoad.get(load.id()) + " "
+                        + load.fixed().board() + load.fixed().output();
+                wanting.merge(known.computeIfAbsent(alike, key -> boardsFor(candidates, load)), 1, Integer::sum);
+            }
+        }
+        int[] outputs = boards.stream().mapToInt(candidates.plant::outputs).toArray();
+        List<BitSet> sets = new ArrayList<>(wanting.keySet());
+        Flow flow = new Flow(new ArrayList<>(wanting.values()), sets, outputs);
+        if (flow.left() == 0) {
+            return;
+        }
+        BitSet crowded = new BitSet();
+        BitSet senders = flow.crowded();
+        senders.stream().forEach(i -> crowded.or(sets.get(i)));
+        int needed = senders.stream().map(i -> wanting.get(sets.get(i))).sum();
+        int there = crowded.stream().map(b -> outputs[b]).sum();
+        String where = crowded.isEmpty()
+                ? "no board"
+                : Shown.quoted(
+                        crowded.stream().mapToObj(b -> boards.get(b).id()).toList());
+        String pointer = crowded.cardinality() == 1 ? "/boards/" + crowded.nextSetBit(0) : "/boards";
+        found.accept(Finding.impossible(
+                pointer,
+                "too few: " + needed + " switched loads can only be on " + where + ", with " + there + " outputs",
+                "at least " + needed + " outputs for them",
+                "Maybe add a board, or let boards reach more panels."));
+    }
+
+    private static BitSet boardsFor(Candidates candidates, Load load) {
+        BitSet set = new BitSet();
+        BitSet fits = candidates.ofLoad.get(load.id());
+        List<Board> boards = candidates.plant.project.boards();
+        for (int b = 0; b < boards.size(); b++) {
+            set.set(
+                    b,
+                    candidates.mayFeed(boards.get(b), load)
+                            && candidates.reach(boards.get(b)).intersects(fits));
+        }
+        return set;
+    }
+}

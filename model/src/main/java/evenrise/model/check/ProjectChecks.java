@@ -1,0 +1,34 @@
+package evenrise.model.check;
+
+import evenrise.model.project.Project;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+
+/** Finds where the parts of a project contradict each other. What a record checks of itself is not repeated. */
+public final class ProjectChecks {
+    private static final List<BiConsumer<Plant, Consumer<Finding>>> CHECKS = List.of(
+            Identity::check,
+            References::check,
+            Circles::check,
+            Relations::check,
+            SlotNumbers::check,
+            FixedPlaces::check);
+
+    private ProjectChecks() {}
+
+    /** Every contradiction: errors, in the order of the checks. */
+    public static List<Finding> errors(Project project) {
+        return errors(project, Set.of());
+    }
+
+    /** @param unread pointers to what could not be read, so that a stand-in took its place */
+    public static List<Finding> errors(Project project, Set<String> unread) {
+        List<Finding> found = new ArrayList<>();
+        Plant plant = new Plant(project, unread);
+        CHECKS.forEach(check -> check.accept(plant, found::add));
+        return found;
+    }
+}

@@ -1,0 +1,105 @@
+package evenrise.model.check;
+
+import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
+import evenrise.model.project.PhaseSystem;
+import evenrise.model.project.Supply;
+import java.util.List;
+import java.util.function.Consumer;
+
+/**
+ * The supply and the panels are rated for the running current, however it is laid out. Necessary: the worst phase carries at
+ * least the mean; what must sit in one panel loads that panel; and but for split-phase, third harmonics of one-pole loads add
+ * up in the neutral wherever they sit.
+ */
+final class RatingsSuffice {
+    private final Candidates candidates;
+    private final Supply supply;
+    private final Consumer<Finding> found;
+
+    private RatingsSuffice(Candidates candidates, Consumer<Finding> found) {
+        this.candidates = candidates;
+        this.supply = candidates.plant.project.supply();
+        this.found = found;
+    }
+
+    static void check(Candidates candidates, Consumer<Finding> found) {
+        RatingsSuffice check = new RatingsSuffice(candidates, found);
+        List<Load> all = List.copyOf(candidates.plant.loads.values());
+        check.node("/supply", all, check.supply.ratedAmps(), check.supply.neutralFactor());
+        for (int p = 0; p < candidates.panels.size(); p++) {
+            Panel panel = candidates.panels.get(p);
+            check.node("/panels/" + p, bound(candidates, p), panel.ratedAmps(), panel.neutralFactor());
+        }
+        check.panelsTogether(all);
+    }
+
+    /** Loads that can sit in no other panel. */
+    static List<Load> bound(Candidates candidates, int panelAt) {
+        return candidates.placeable().stream()
+                .filter(load -> candidates.ofLoad.get(load.id()).cardinality() == 1
+                        && candidates.ofLoad.get(load.id()).get(panelAt))
+                .toList();
+    }
+
+    private void node(String pointer, List<Load> loads, double rated, double neutralFactor) {
+        double allowed = rated * supply.continuousFraction();
+        double mean = poleAmps(loads) / candidates.plant.phases();
+        double single = loads.stream().mapToDouble(Load::runningAmps).max().orElse(0);
+        double needed = Math.max(mean, single);
+        if (needed > allowed + Candidates.AMPS_TOLERANCE) {
+            found.accept(Finding.impossible(
+                    pointer + "/rated_a",
+                    Shown.number(rated) + ", so " + Shown.number(allowed) + " A a phase may run, and "
+                            + (single > mean ? "one load alone draws " : "the mean of the phases is at least ")
+                            + Shown.number(needed) + " A whatever the layout",
+                    "at least " + Shown.number(Math.ceil(needed / supply.continuousFraction())),
+                    "Maybe feed fewer loads from it."));
+        }
+        double third = supply.system() == PhaseSystem.SPLIT_PHASE ? 0 : thirdHarmonicAmps(loads);
+        if (third > rated * neutralFactor + Candidates.AMPS_TOLERANCE) {
+            found.accept(Finding.impossible(
+                    pointer + "/neutral_factor",
+                    Shown.number(neutralFactor) + ", so " + Shown.number(rated * neutralFactor)
+                            + " A may run in the neutral, and third harmonics alone add up to " + Shown.number(third)
+                            + " A whatever the layout",
+                    "a neutral for at least " + Shown.number(Math.ceil(third)) + " A",
+                    "Maybe some loads can have two or three poles."));
+        }
+    }
+
+    private void panelsTogether(List<Load> all) {
+        double allowed = candidates.panels.stream()
+                .mapToDouble(panel -> panel.ratedAmps() * supply.continuousFraction() * phases(panel))
+                .sum();
+        double needed = poleAmps(all);
+        if (needed > allowed + Candidates.AMPS_TOLERANCE * candidates.panels.size() * 3) {
+            found.accept(Finding.impossible(
+                    "/panels",
+                    "too small: all phases of all panels may carry " + Shown.number(allowed) + " A, the loads draw "
+                            + Shown.number(needed) + " A",
+                    "ratings for all loads together",
+                    "Maybe add a panel."));
+        }
+    }
+
+    /** Phases that a panel has slots on. */
+    private int phases(Panel panel) {
+        return panel.phaseRotation().isEmpty()
+                ? candidates.plant.phases()
+                : (int) panel.phaseRotation().stream().distinct().count();
+    }
+
+    private static double poleAmps(List<Load> loads) {
+        return loads.stream()
+                .mapToDouble(load -> load.runningAmps() * load.poles())
+                .sum();
+    }
+
+    private static double thirdHarmonicAmps(List<Load> loads) {
+        return loads.stream()
+                .filter(load -> load.poles() == 1)
+                .mapToDouble(load -> load.runningAmps() * load.thirdHarmonic() / Math.hypot(1, load.thirdHarmonic()))
+                .sum();
+    }
+}

@@ -1,0 +1,68 @@
+package evenrise.model.check;
+
+import evenrise.model.project.Board;
+import evenrise.model.project.Load;
+import evenrise.model.project.Project;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+
+/** Whatever is referred to exists. */
+final class References {
+    /** The nearest name is sought for so many references only: whoever has more has one cause for most. */
+    private static final int MOST_SOUGHT = 200;
+
+    private final Plant plant;
+    private final Consumer<Finding> found;
+    private int sought;
+
+    private References(Plant plant, Consumer<Finding> found) {
+        this.plant = plant;
+        this.found = found;
+    }
+
+    static void check(Plant plant, Consumer<Finding> found) {
+        new References(plant, found).check();
+    }
+
+    private void check() {
+        Project project = plant.project;
+        for (int i = 0; i < project.boards().size(); i++) {
+            Board board = project.boards().get(i);
+            String at = "/boards/" + i;
+            one(at + "/type", board.type(), "board_types", plant.types.keySet());
+            one(at + "/panel", board.panel(), "panels", plant.panels.keySet());
+            if (!board.reaches().equals(List.of(board.panel()))) { // else said already
+                all(at + "/reaches", board.reaches(), "panels", plant.panels.keySet());
+            }
+            board.after().ifPresent(id -> one(at + "/after", id, "boards", plant.boards.keySet()));
+        }
+        for (int i = 0; i < project.loads().size(); i++) {
+            Load load = project.loads().get(i);
+            String at = "/loads/" + i;
+            load.shutdownGroup()
+                    .ifPresent(id -> one(at + "/shutdown_group", id, "shutdown_groups", plant.groups.keySet()));
+            all(at + "/comes_after", load.comesAfter(), "loads", plant.loads.keySet());
+            all(at + "/panels", load.panels(), "panels", plant.panels.keySet());
+            all(at + "/apart_from", load.apartFrom(), "loads", plant.loads.keySet());
+            all(at + "/same_phase_as", load.samePhaseAs(), "loads", plant.loads.keySet());
+            load.fixed().panel().ifPresent(id -> one(at + "/fixed/panel", id, "panels", plant.panels.keySet()));
+            load.fixed().board().ifPresent(id -> one(at + "/fixed/board", id, "boards", plant.boards.keySet()));
+        }
+    }
+
+    private void all(String pointer, List<String> ids, String list, Set<String> known) {
+        for (int k = 0; k < ids.size(); k++) {
+            one(pointer + "/" + k, ids.get(k), list, known);
+        }
+    }
+
+    private void one(String pointer, String id, String list, Set<String> known) {
+        if (known.contains(id) || !plant.knows("/" + list)) {
+            return;
+        }
+        String otherwise = known.isEmpty() ? "There are none." : "Maybe it was renamed or removed.";
+        String cure = sought++ < MOST_SOUGHT ? Nearest.cure(id, known, otherwise) : otherwise;
+        found.accept(Finding.error(pointer, Shown.quoted(id), "the id of one of the " + list.replace('_', ' '), cure));
+    }
+}

@@ -1,0 +1,87 @@
+package evenrise.model.check;
+
+import evenrise.model.project.Load;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** What loads say of each other and of their group fits their kind. */
+final class Relations {
+    private static final String SWITCH_IT = "Maybe set switched to true.";
+
+    private Relations() {}
+
+    static void check(Plant plant, Consumer<Finding> found) {
+        List<Load> loads = plant.project.loads();
+        for (int i = 0; i < loads.size(); i++) {
+            Load load = loads.get(i);
+            String at = "/loads/" + i;
+            if (!load.switched()) {
+                unswitched(load, at, found);
+            }
+            for (int k = 0; k < load.comesAfter().size(); k++) {
+                Load before = plant.loads.get(load.comesAfter().get(k));
+                if (before != null && !before.switched() && load.switched()) {
+                    String value = Shown.quoted(before.id()) + ", which is unswitched";
+                    found.accept(
+                            Finding.error(at + "/comes_after/" + k, value, "a switched load", "Maybe leave it out."));
+                }
+            }
+            for (int k = 0; k < load.apartFrom().size(); k++) {
+                notItself(load, load.apartFrom().get(k), at + "/apart_from/" + k, found);
+            }
+            for (int k = 0; k < load.samePhaseAs().size(); k++) {
+                Load other = plant.loads.get(load.samePhaseAs().get(k));
+                String pointer = at + "/same_phase_as/" + k;
+                notItself(load, load.samePhaseAs().get(k), pointer, found);
+                boolean known =
+                        other != null && plant.knows(at + "/poles") && plant.knows(plant.pointer(other) + "/poles");
+                if (known && other.poles() != load.poles()) {
+                    String value = Shown.quoted(other.id()) + ", which has " + poles(other.poles());
+                    String expected = "a load with " + poles(load.poles()) + " like this one";
+                    found.accept(Finding.error(pointer, value, expected, "Maybe one of the pole counts is wrong."));
+                }
+            }
+        }
+    }
+
+    private static void unswitched(Load load, String at, Consumer<Finding> found) {
+        load.shutdownGroup()
+                .ifPresent(id -> found.accept(Finding.error(
+                        at + "/shutdown_group",
+                        Shown.quoted(id) + " though the load is unswitched",
+                        "no group for an unswitched load",
+                        SWITCH_IT)));
+        if (!load.comesAfter().isEmpty()) {
+            found.accept(Finding.error(
+                    at + "/comes_after",
+                    Shown.quoted(load.comesAfter()) + " though the load is unswitched",
+                    "no order for an unswitched load",
+                    SWITCH_IT));
+        }
+        load.fixed()
+                .board()
+                .ifPresent(id -> found.accept(Finding.error(
+                        at + "/fixed/board",
+                        Shown.quoted(id) + " though the load is unswitched",
+                        "no board for an unswitched load",
+                        SWITCH_IT)));
+        load.fixed()
+                .output()
+                .ifPresent(output -> found.accept(Finding.error(
+                        at + "/fixed/output",
+                        output + " though the load is unswitched",
+                        "no output for an unswitched load",
+                        SWITCH_IT)));
+    }
+
+    private static void notItself(Load load, String other, String pointer, Consumer<Finding> found) {
+        if (other.equals(load.id())) {
+            String value = Shown.quoted(other) + ", the load itself";
+            found.accept(Finding.error(pointer, value, "another load", "Maybe a copied entry was not changed."));
+        }
+    }
+
+    private static String poles(int poles) {
+        return poles == 1 ? "1 pole" : poles + " poles";
+    }
+}

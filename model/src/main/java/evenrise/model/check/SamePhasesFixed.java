@@ -1,0 +1,46 @@
+package evenrise.model.check;
+
+import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
+import evenrise.model.project.Phase;
+import evenrise.model.project.SlotLayout;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+
+/** Loads that must touch the same phases are not fixed to different ones. Necessary: a fixed panel and slot give the phases. */
+final class SamePhasesFixed {
+    private SamePhasesFixed() {}
+
+    static void check(Candidates candidates, Consumer<Finding> found) {
+        Plant plant = candidates.plant;
+        for (Load load : plant.loads.values()) {
+            Optional<Set<Phase>> mine = phases(plant, load);
+            for (int k = 0; k < load.samePhaseAs().size() && mine.isPresent(); k++) {
+                Load other = plant.loads.get(load.samePhaseAs().get(k));
+                Optional<Set<Phase>> theirs = other == null ? Optional.empty() : phases(plant, other);
+                if (theirs.isPresent() && !theirs.equals(mine)) {
+                    found.accept(Finding.impossible(
+                            plant.pointer(load) + "/same_phase_as/" + k,
+                            Shown.quoted(other.id()) + ", which is fixed to phases " + theirs.get()
+                                    + ", while this load is fixed to " + mine.get(),
+                            "loads that are fixed to the same phases",
+                            "Maybe move one of the fixed slots by a row."));
+                }
+            }
+        }
+    }
+
+    private static Optional<Set<Phase>> phases(Plant plant, Load load) {
+        Optional<Panel> panel = load.fixed().panel().map(plant.panels::get);
+        if (panel.isEmpty() || load.fixed().slot().isEmpty()) {
+            return Optional.empty();
+        }
+        SlotLayout layout = new SlotLayout(panel.get(), plant.project.supply().system());
+        Set<Phase> phases = layout.span(load.fixed().slot().getAsInt(), load.poles()).stream()
+                .map(layout::phase)
+                .collect(Collectors.toCollection(java.util.TreeSet::new));
+        return phases.isEmpty() ? Optional.empty() : Optional.of(phases);
+    }
+}

@@ -1,0 +1,49 @@
+package evenrise.model.check;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Puts values from a file into a message: short, quoted, and without characters that could steer a terminal. */
+public final class Shown {
+    private static final int LONGEST = 60;
+    private static final int MOST_LISTED = 5;
+
+    private Shown() {}
+
+    /** {@code 'SUB-3'}. */
+    public static String quoted(String text) {
+        return "'" + plain(text) + "'";
+    }
+
+    /** {@code 'P1', 'P2'}; what is beyond the first few is only counted. */
+    public static String quoted(List<String> texts) {
+        String first = texts.stream().limit(MOST_LISTED).map(Shown::quoted).collect(Collectors.joining(", "));
+        return texts.size() <= MOST_LISTED ? first : first + " and " + (texts.size() - MOST_LISTED) + " more";
+    }
+
+    /** The text without quotes; control, format and unpaired surrogate characters become {@code \}{@code uXXXX}. */
+    public static String plain(String text) {
+        StringBuilder out = new StringBuilder();
+        text.codePoints().limit(LONGEST).forEach(c -> {
+            switch (Character.getType(c)) {
+                case Character.CONTROL,
+                        Character.FORMAT,
+                        Character.SURROGATE,
+                        Character.LINE_SEPARATOR,
+                        Character.PARAGRAPH_SEPARATOR -> out.append(String.format(Locale.ROOT, "\\u%04X", c));
+                default -> out.appendCodePoint(c);
+            }
+        });
+        return text.codePointCount(0, text.length()) > LONGEST ? out + "…" : out.toString();
+    }
+
+    /** At most three decimals, trailing zeros left out. */
+    public static String number(double value) {
+        if (value == Math.rint(value) && Math.abs(value) < 1e15) {
+            return Long.toString((long) value);
+        }
+        String text = String.format(Locale.ROOT, "%.3f", value);
+        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+    }
+}

@@ -1,0 +1,51 @@
+package evenrise.model.check;
+
+import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
+import evenrise.model.project.Phase;
+import evenrise.model.project.PhaseSystem;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Slots that are named exist, and so do phases and poles. */
+final class SlotNumbers {
+    private SlotNumbers() {}
+
+    static void check(Plant plant, Consumer<Finding> found) {
+        PhaseSystem system = plant.project.supply().system();
+        boolean systemKnown = plant.knows("/supply/system");
+        List<Panel> panels = plant.project.panels();
+        for (int i = 0; i < panels.size(); i++) {
+            Panel panel = panels.get(i);
+            String at = "/panels/" + i;
+            within(panel, panel.reservedSlots(), at + "/reserved_slots/", found);
+            panel.switchedSlots().ifPresent(slots -> within(panel, slots, at + "/switched_slots/", found));
+            for (int k = 0; k < panel.phaseRotation().size() && systemKnown; k++) {
+                Phase phase = panel.phaseRotation().get(k);
+                if (!system.phases().contains(phase)) {
+                    String expected = "one of: " + system.phases();
+                    String cure = "Maybe the supply's system is another.";
+                    found.accept(Finding.error(at + "/phase_rotation/" + k, phase.name(), expected, cure));
+                }
+            }
+        }
+        List<Load> loads = plant.project.loads();
+        for (int i = 0; i < loads.size() && systemKnown; i++) {
+            if (loads.get(i).poles() > plant.phases()) {
+                String expected = "at most " + plant.phases() + ", the phases of the supply";
+                String cure = "Maybe the supply's system is another.";
+                found.accept(Finding.error(
+                        "/loads/" + i + "/poles", "" + loads.get(i).poles(), expected, cure));
+            }
+        }
+    }
+
+    private static void within(Panel panel, List<Integer> slots, String at, Consumer<Finding> found) {
+        for (int k = 0; k < slots.size(); k++) {
+            if (slots.get(k) > panel.slots()) {
+                String expected = "at most " + panel.slots() + ", the slots of the panel";
+                found.accept(Finding.error(at + k, "" + slots.get(k), expected, ""));
+            }
+        }
+    }
+}

@@ -1,0 +1,166 @@
+package evenrise.model.check;
+
+import evenrise.model.project.Board;
+import evenrise.model.project.BoardType;
+import evenrise.model.project.Load;
+import evenrise.model.project.Role;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+
+/**
+ * The sequence can be as short as it must be, and its order does not contradict itself. Necessary: a load is on no earlier
+ * than the least start delay of its boards and than what the order rules make it wait for (each wait less the 0.5 ms that
+ * comparisons of times forgive); a wait that leads back to itself never ends; and by the last allowed instant a board has
+ * passed no more outputs than its shortest steps allow, so all boards together must have passed enough.
+ */
+final class TimeSuffices {
+    /** What comparisons of times forgive, in seconds. */
+    static final double SECONDS_TOLERANCE = 5e-4;
+
+    private final Candidates candidates;
+    private final Consumer<Finding> found;
+    private final WaitGraph waits = new WaitGraph();
+    private final List<Load> switched = new ArrayList<>();
+
+    private TimeSuffices(Candidates candidates, Consumer<Finding> found) {
+        this.candidates = candidates;
+        this.found = found;
+    }
+
+    static void check(Candidates candidates, Consumer<Finding> found) {
+        new TimeSuffices(candidates, found).check();
+    }
+
+    private void check() {
+        Plant plant = candidates.plant;
+        Map<String, Double> earliest = new HashMap<>();
+        Map<String, Integer> node = new HashMap<>();
+        for (Load load : candidates.placeable()) {
+            if (load.switched()) {
+                String alike = candidates.ofLoad.get(load.id()) + " " + load.fixed();
+                double first = earliest.computeIfAbsent(alike, key -> earliestOutput(load));
+                node.put(load.id(), waits.add(first));
+                switched.add(load);
+            }
+        }
+        int processingOn = waits.add(0);
+        int processingReady = waits.add(0);
+        int auxiliaryOn = waits.add(0);
+        for (Load load : switched) {
+            int mine = node.get(load.id());
+            for (String before : load.comesAfter()) {
+                if (node.containsKey(before)) {
+                    double settle = plant.loads.get(before).settleSeconds();
+                    waits.wait(node.get(before), mine, settle - SECONDS_TOLERANCE);
+                }
+            }
+            if (load.role() == Role.PROCESSING) {
+                waits.wait(mine, processingOn, 0);
+                waits.wait(mine, processingReady, load.settleSeconds());
+            } else if (load.role() == Role.AUXILIARY) {
+                waits.wait(processingOn, mine, -SECONDS_TOLERANCE);
+                waits.wait(mine, auxiliaryOn, 0);
+            } else {
+                waits.wait(processingReady, mine, -SECONDS_TOLERANCE);
+                waits.wait(auxiliaryOn, mine, -SECONDS_TOLERANCE);
+            }
+        }
+        List<Integer> circle = waits.settle();
+        if (!circle.isEmpty()) {
+            contradiction(circle);
+        } else {
+            plant.project.maxDurationSeconds().ifPresent(this::duration);
+        }
+    }
+
+    private void contradiction(List<Integer> circle) {
+        List<Load> inIt = circle.stream()
+                .filter(n -> n < switched.size())
+                .sorted()
+                .map(switched::get)
+                .toList();
+        Load one = inIt.stream()
+                .filter(load ->
+                        load.role() != Role.AMPLIFIER && !load.comesAfter().isEmpty())
+                .findFirst()
+                .orElse(inIt.get(0));
+        found.accept(Finding.impossible(
+                candidates.plant.pointer(one) + "/comes_after",
+                "at odds with the order of roles: "
+                        + Shown.quoted(inIt.stream().map(Load::id).toList()) + " wait for each other to settle",
+                "an order in which processing comes first and amplifiers come last",
+                "Maybe one of their roles is wrong, or comes_after is the wrong way round."));
+    }
+
+    private void duration(double most) {
+        double least = Collections.max(waits.times());
+        if (least > most + SECONDS_TOLERANCE) {
+            int last = waits.times().indexOf(least);
+            String what = last < switched.size()
+                    ? "load " + Shown.quoted(switched.get(last).id())
+                    : "the last role";
+            tooShort(most, what + " can be on at " + Shown.number(least) + " s at the earliest", least);
+            return;
+        }
+        long passed = 0;
+        for (Board board : candidates.plant.project.boards()) {
+            passed += outputsBy(board, most + SECONDS_TOLERANCE);
+        }
+        if (passed < switched.size() && totalOutputs() >= switched.size()) {
+            double enough = most;
+            while (outputsBy(enough) < switched.size()) {
+                enough = Math.ceil(enough * 1.05 + 0.5);
+            }
+            String value = "all boards together can pass " + passed + " outputs by then, for " + switched.size()
+                    + " switched loads";
+            tooShort(most, value, enough);
+        }
+    }
+
+    private void tooShort(double most, String why, double enough) {
+        found.accept(Finding.impossible(
+                "/max_duration_s",
+                Shown.number(most) + ", and " + why,
+                "more time, at least about " + Shown.number(enough),
+                "Maybe shorten settle times, steps or start delays."));
+    }
+
+    /** 0 where no board could feed the load; that is said elsewhere. */
+    private double earliestOutput(Load load) {
+        OptionalDouble least = candidates.boardsFor(load).stream()
+                .mapToDouble(board -> {
+                    BoardType type = candidates.plant.types.get(board.type());
+                    int before = load.fixed().output().orElse(1) - 1;
+                    return Collections.min(type.startDelaySeconds()) + before * Collections.min(type.stepSeconds());
+                })
+                .min();
+        return least.orElse(0);
+    }
+
+    private long outputsBy(double seconds) {
+        return candidates.plant.project.boards().stream()
+                .mapToLong(board -> outputsBy(board, seconds))
+                .sum();
+    }
+
+    private long outputsBy(Board board, double seconds) {
+        BoardType type = candidates.plant.types.get(board.type());
+        double step = Collections.min(type.stepSeconds());
+        double left = seconds - Collections.min(type.startDelaySeconds());
+        if (left < 0) {
+            return 0;
+        }
+        return step == 0 ? type.outputs() : Math.min(type.outputs(), 1 + (long) Math.floor(left / step + 1e-9));
+    }
+
+    private long totalOutputs() {
+        return candidates.plant.project.boards().stream()
+                .mapToLong(candidates.plant::outputs)
+                .sum();
+    }
+}

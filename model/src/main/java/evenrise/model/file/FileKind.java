@@ -1,0 +1,94 @@
+package evenrise.model.file;
+
+import evenrise.model.check.Shown;
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+
+/** The one way from bytes to a record: take in, decode, parse, bind, check. */
+abstract class FileKind<T> {
+    private final Class<T> type;
+    private final String whole;
+    private final String format;
+
+    FileKind(Class<T> type, String whole, String format) {
+        this.type = type;
+        this.whole = whole;
+        this.format = format;
+    }
+
+    /** Adds what is wrong between the parts of a record whose values are each fine, or legal stand-ins. */
+    abstract void check(T value, Problems problems);
+
+    Reading<T> read(Path file) {
+        try {
+            return read(Input.bytes(file), file.toString());
+        } catch (Unreadable e) {
+            return refused(e, new byte[0]);
+        }
+    }
+
+    Reading<T> read(InputStream in, String name) {
+        try {
+            return read(Input.bytes(in, name), name);
+        } catch (Unreadable e) {
+            return refused(e, new byte[0]);
+        }
+    }
+
+    Reading<T> read(byte[] bytes, String name) {
+        if (bytes.length > Input.MOST_BYTES) {
+            return read(new ByteArrayInputStream(bytes), name);
+        }
+        try {
+            String text = Input.text(bytes, name);
+            Problems problems = new Problems(whole);
+            Node root = TreeReader.read(text, Format.of(name, text), name, problems);
+            otherKind(root, name);
+            problems.in(root);
+            T value = new RecordBinder(problems).bind(root, type);
+            if (!problems.unread().contains("")) {
+                check(value, problems);
+            }
+            Optional<T> sound = problems.errors().isEmpty() ? Optional.of(value) : Optional.empty();
+            return new Reading<>(sound, problems.sorted(), sha256(bytes));
+        } catch (Unreadable e) {
+            return refused(e, bytes);
+        }
+    }
+
+    /** A file of our other kind would be wrong in every line for one reason. */
+    private void otherKind(Node root, String name) throws Unreadable {
+        Node.Member member = root instanceof Node.Obj object ? object.members().get("format") : null;
+        if (member == null || !(member.value() instanceof Node.Text stated)) {
+            return;
+        }
+        String kind = format.substring(0, format.indexOf('/') + 1);
+        if (stated.text().matches("evenrise-[a-z]+/.*") && !stated.text().startsWith(kind)) {
+            throw new Unreadable(
+                    stated.line(),
+                    stated.column(),
+                    Input.subject(name),
+                    "of format " + stated.shown(),
+                    "format " + Shown.quoted(format),
+                    "Maybe two file names are swapped.");
+        }
+    }
+
+    private Reading<T> refused(Unreadable e, byte[] bytes) {
+        return new Reading<>(Optional.empty(), List.of(e.problem()), sha256(bytes));
+    }
+
+    static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

@@ -1,0 +1,32 @@
+package evenrise.model.file;
+
+import evenrise.model.check.Severity;
+
+/**
+ * One thing that is wrong with an input file.
+ *
+ * @param pointer JSON pointer to the value, or to where it is missing; empty for the file as a whole
+ * @param line line from 1; 0 where there is none
+ * @param column column from 1, in characters; 0 where there is none
+ * @param subject what is wrong, in words: {@code poles of load 'SUB-3'}
+ * @param value what stands there; {@code missing} where nothing does
+ * @param expected what should stand there
+ * @param cure the likely cure, as a sentence; empty where there is no better advice than what is expected
+ */
+public record Problem(
+        Severity severity,
+        String pointer,
+        int line,
+        int column,
+        String subject,
+        String value,
+        String expected,
+        String cure) {
+
+    /** One line: place, subject, value, expected, cure. It holds no control characters. */
+    public String message() {
+        String place = line > 0 ? "line " + line + ", column " + column + (pointer.isEmpty() ? "" : ", ") : "";
+        String where = place + pointer + (place.isEmpty() && pointer.isEmpty() ? "" : ": ");
+        return where + subject + " is " + value + ", expected " + expected + "." + (cure.isEmpty() ? "" : " " + cure);
+    }
+}

@@ -1,0 +1,50 @@
+package evenrise.model.file;
+
+import evenrise.model.check.Feasibility;
+import evenrise.model.check.ProjectChecks;
+import evenrise.model.project.Project;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Path;
+
+/** Reads and writes project files. */
+public final class ProjectFile {
+    private static final FileKind<Project> KIND = new FileKind<>(Project.class, "the project", Project.FORMAT) {
+        @Override
+        void check(Project project, Problems problems) {
+            ProjectChecks.errors(project, problems.unread()).forEach(problems::add);
+            Feasibility.impossible(project, problems.errors()).forEach(problems::add);
+        }
+    };
+
+    private ProjectFile() {}
+
+    /** Reports every problem in one pass, also those of the file itself; throws nothing. */
+    public static Reading<Project> read(Path file) {
+        return KIND.read(file);
+    }
+
+    /** @param name what messages call the stream, and what tells the format where it ends so; {@code -} is standard input */
+    public static Reading<Project> read(InputStream in, String name) {
+        return KIND.read(in, name);
+    }
+
+    /** @see #read(InputStream, String) */
+    public static Reading<Project> read(byte[] bytes, String name) {
+        return KIND.read(bytes, name);
+    }
+
+    /**
+     * Writes the file as a whole or not at all.
+     *
+     * @throws WriteFailed with a message that names the file and the cause
+     */
+    public static void write(Project project, Path file, Format format) throws WriteFailed {
+        WholeFile.write(file, FileText.of(project, format));
+    }
+
+    /** Leaves the stream open. */
+    public static void write(Project project, OutputStream out, Format format) throws WriteFailed {
+        WholeFile.write(out, FileText.of(project, format));
+    }
+}

@@ -1,0 +1,23 @@
+package evenrise.model.file;
+
+import evenrise.model.check.Severity;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What came of reading a file.
+ *
+ * @param value what the file says; empty if any problem is an error
+ * @param problems every problem, by place
+ * @param sha256 SHA-256 of the bytes read, in lower-case hexadecimal; of no bytes where none could be read
+ */
+public record Reading<T>(Optional<T> value, List<Problem> problems, String sha256) {
+    public Reading {
+        problems = List.copyOf(problems);
+    }
+
+    /** Whether the file is well formed, but no plan of it can keep every hard rule. */
+    public boolean isImpossible() {
+        return value.isPresent() && problems.stream().anyMatch(p -> p.severity() == Severity.IMPOSSIBLE);
+    }
+}

@@ -1,0 +1,152 @@
+package evenrise.model.file;
+
+import evenrise.model.check.Nearest;
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+import java.lang.reflect.Type;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.Set;
+
+/**
+ * Makes records of a tree. What is wrong becomes a problem, and a legal stand-in takes its place so that all the rest
+ * can be bound and checked; list entries keep their positions.
+ */
+final class RecordBinder {
+    private final Problems problems;
+    private final Scalars scalars;
+    private final StandIns standIns = new StandIns();
+
+    RecordBinder(Problems problems) {
+        this.problems = problems;
+        this.scalars = new Scalars(problems);
+    }
+
+    <T> T bind(Node root, Class<T> type) {
+        return type.cast(record(root, type, ""));
+    }
+
+    private Object record(Node node, Class<?> type, String pointer) {
+        RecordShape shape = RecordShape.of(type);
+        if (!(node instanceof Node.Obj object)) {
+            problems.unbound(pointer, node, node.shown(), "an object with " + keys(shape), "");
+            return standIns.record(type);
+        }
+        object.members().forEach((key, member) -> {
+            if (!shape.parts().containsKey(key)) {
+                unknown(shape, pointer, key, member);
+            }
+        });
+        List<Object> values = new ArrayList<>(shape.parts().size());
+        for (RecordShape.Part part : shape.parts().values()) {
+            Node.Member member = object.members().get(part.key());
+            values.add(component(object, member, part, pointer));
+        }
+        return shape.make(values);
+    }
+
+    private void unknown(RecordShape shape, String pointer, String key, Node.Member member) {
+        String cure = Nearest.cure(key, shape.parts().keySet(), "Maybe delete it.");
+        String expected = "one of: " + keys(shape);
+        problems.error(
+                Pointers.child(pointer, key), member.line(), member.column(), "an unknown field", expected, cure);
+    }
+
+    private Object component(Node.Obj owner, Node.Member member, RecordShape.Part part, String pointer) {
+        boolean absent = member == null
+                || member.value() instanceof Node.Null && part.field().optional();
+        String inner = Pointers.child(pointer, part.key());
+        if (!absent) {
+            return wrap(value(member.value(), part.inner(), part.field(), inner), part.type());
+        }
+        if (part.isRequired()) {
+            String expected = Expected.of(part.inner(), part.field());
+            problems.unbound(inner, owner, "missing", expected, similar(owner, part));
+            return wrap(standIns.value(part.inner(), part.field(), Set.of()), part.type());
+        }
+        return standIns.absent(part);
+    }
+
+    /** A field that is unknown and spelt nearly like the missing one is the likely cause. */
+    private static String similar(Node.Obj owner, RecordShape.Part part) {
+        Set<String> present = owner.members().keySet();
+        return Nearest.to(part.key(), present)
+                .map(key -> "Maybe it is spelt " + evenrise.model.check.Shown.quoted(key) + " here.")
+                .orElse("Maybe add \"" + part.key() + "\".");
+    }
+
+    private Object value(Node node, Type type, Field field, String pointer) {
+        if (RecordShape.entryType(type) != null) {
+            return list(node, RecordShape.entryType(type), field, pointer);
+        }
+        if (type instanceof Class<?> record && record.isRecord()) {
+            return record(node, record, pointer);
+        }
+        Optional<Object> value = scalars.value(node, type, field, pointer);
+        if (value.isEmpty()) {
+            return standIns.instead(node, type, field, Set.of());
+        }
+        for (String expected : Contract.broken(field, value.get())) {
+            problems.unbound(pointer, node, node.shown(), expected, "");
+            return standIns.value(type, field, Set.of());
+        }
+        return value.get();
+    }
+
+    private List<Object> list(Node node, Type entryType, Field field, String pointer) {
+        if (!(node instanceof Node.Arr array)) {
+            String cure = node instanceof Node.Obj || node instanceof Node.Null ? "" : "Maybe put it in [ ].";
+            problems.unbound(pointer, node, node.shown(), Expected.listOf(entryType), cure);
+            return standIns.list(entryType, field);
+        }
+        if (array.entries().size() < field.atLeast()) {
+            String value = array.entries().isEmpty() ? "an empty list" : "a short list";
+            String expected = "at least " + field.atLeast() + (field.atLeast() == 1 ? " entry" : " entries");
+            problems.unbound(pointer, node, value, expected, "");
+            return standIns.list(entryType, field);
+        }
+        Field ofEntry = Expected.ofEntries(field);
+        Set<Object> seen = new HashSet<>();
+        List<Object> entries = new ArrayList<>(array.entries().size());
+        for (int i = 0; i < array.entries().size(); i++) {
+            Node entry = array.entries().get(i);
+            String inner = Pointers.child(pointer, i);
+            Object value = value(entry, entryType, ofEntry, inner);
+            if (field.distinct() && !seen.add(value)) {
+                if (!problems.isUnbound(inner)) {
+                    problems.unbound(inner, entry, entry.shown() + " again", "no entry twice", "Maybe delete one.");
+                }
+                if (entryType != String.class) {
+                    problems.distrust(pointer); // the entries that follow move up
+                    continue;
+                }
+                value = standIns.value(entryType, ofEntry, seen);
+                seen.add(value);
+            }
+            entries.add(value);
+        }
+        return entries;
+    }
+
+    static Object wrap(Object value, Type declared) {
+        if (declared == OptionalInt.class) {
+            return OptionalInt.of((Integer) value);
+        }
+        if (declared == OptionalLong.class) {
+            return OptionalLong.of((Long) value);
+        }
+        if (declared == OptionalDouble.class) {
+            return OptionalDouble.of((Double) value);
+        }
+        return RecordShape.withoutOptional(declared) == declared ? value : Optional.of(value);
+    }
+
+    private static String keys(RecordShape shape) {
+        return String.join(", ", shape.parts().keySet());
+    }
+}

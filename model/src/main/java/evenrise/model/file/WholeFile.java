@@ -1,0 +1,108 @@
+package evenrise.model.file;
+
+import evenrise.model.check.Shown;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.Set;
+import java.util.UUID;
+
+/**
+ * Writes a file as a whole or not at all: to a temporary neighbour, forced to the disk, then moved into place. A symbolic
+ * link is followed, permissions of an earlier file stay. What is no regular file (a pipe, a terminal) is written straight.
+ */
+public final class WholeFile {
+    private WholeFile() {}
+
+    /** Writes text as UTF-8. */
+    public static void write(Path file, String text) throws WriteFailed {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        try {
+            Path target = target(file);
+            if (Files.isDirectory(target)) {
+                throw new FileSystemException(file.toString(), null, "it is a directory");
+            }
+            if (Files.exists(target) && !Files.isRegularFile(target)) {
+                Files.write(target, bytes, StandardOpenOption.WRITE);
+            } else {
+                replace(target, bytes);
+            }
+        } catch (IOException e) {
+            throw failed("file " + Shown.quoted(file.toString()), e);
+        }
+    }
+
+    /** Writes text as UTF-8 and flushes; leaves the stream open. */
+    public static void write(OutputStream out, String text) throws WriteFailed {
+        try {
+            out.write(text.getBytes(StandardCharsets.UTF_8));
+            out.flush();
+        } catch (IOException e) {
+            throw failed("the output", e);
+        }
+    }
+
+    private static void replace(Path target, byte[] bytes) throws IOException {
+        if (Files.exists(target) && !Files.isWritable(target)) {
+            throw new AccessDeniedException(target.toString()); // a move would replace it all the same
+        }
+        Path temporary = target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".tmp");
+        try {
+            try (FileChannel out =
+                    FileChannel.open(temporary, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE))) {
+                keepPermissions(target, temporary);
+                ByteBuffer rest = ByteBuffer.wrap(bytes);
+                while (rest.hasRemaining()) {
+                    out.write(rest);
+                }
+                out.force(true);
+            }
+            try {
+                Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE);
+            } catch (AtomicMoveNotSupportedException e) {
+                Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
+            }
+        } finally {
+            Files.deleteIfExists(temporary);
+        }
+    }
+
+    private static void keepPermissions(Path from, Path to) throws IOException {
+        PosixFileAttributeView earlier = Files.getFileAttributeView(from, PosixFileAttributeView.class);
+        if (earlier != null && Files.exists(from)) {
+            Files.setPosixFilePermissions(to, earlier.readAttributes().permissions());
+        }
+    }
+
+    /** The file itself, behind any symbolic links; a dangling link leads to the file that it would be. */
+    private static Path target(Path file) throws IOException {
+        Path at = file.toAbsolutePath();
+        for (int hops = 0; Files.isSymbolicLink(at); hops++) {
+            if (hops == 40) {
+                throw new FileSystemException(file.toString(), null, "its symbolic links go round in a circle");
+            }
+            at = at.resolveSibling(Files.readSymbolicLink(at));
+        }
+        return at;
+    }
+
+    private static WriteFailed failed(String what, IOException e) {
+        String why = e instanceof NoSuchFileException
+                ? "the folder does not exist"
+                : e instanceof AccessDeniedException
+                        ? "permission denied"
+                        : e instanceof FileSystemException f && f.getReason() != null ? f.getReason() : e.getMessage();
+        return new WriteFailed(what + " could not be written: " + Shown.plain(String.valueOf(why)) + ".", e);
+    }
+}

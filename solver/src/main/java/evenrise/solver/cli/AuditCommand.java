@@ -1,0 +1,62 @@
+package evenrise.solver.cli;
+
+import evenrise.model.file.Reading;
+import evenrise.model.project.Project;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Referee;
+import evenrise.model.rules.Verdict;
+import evenrise.solver.report.AuditSheet;
+import evenrise.solver.report.AuditText;
+import evenrise.solver.report.Json;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+@Command(
+        name = "audit",
+        header = "Judge a plan, whoever made it.",
+        description = "Recomputes every hard rule and every figure from the project and the plan alone, shows what "
+                + "makes the peak, and says where the plan file's own figures do not follow from its assignments.",
+        footer = {
+            "%nExamples:",
+            "  evenrise audit hall.project.json hall.plan.json",
+            "  evenrise audit hall.project.json hall.plan.json --all     every place, every load",
+            "  evenrise audit hall.project.json hall.plan.json --json > audit.json",
+            "%nCurrents are in ampere: running and neutral currents rms, peaks instantaneous. Times are in seconds."
+        })
+final class AuditCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Parameters(index = "0", paramLabel = "PROJECT", description = "Project file; - reads standard input.")
+    private String project;
+
+    @Parameters(index = "1", paramLabel = "PLAN", description = "Plan file; - reads standard input.")
+    private String plan;
+
+    @Option(names = "--all", description = "Show long lists in full.")
+    private boolean all;
+
+    @Option(names = "--json", description = "Write the audit as JSON, always in full.")
+    private boolean asJson;
+
+    AuditCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Inputs inputs = new Inputs(terminal);
+        Reading<Project> read = inputs.project(project);
+        Project subject = read.value().orElseThrow();
+        Layout layout = Layout.of(subject, inputs.plan(plan, subject).value().orElseThrow());
+        Verdict verdict = Referee.judge(layout);
+        AuditSheet sheet = AuditSheet.of(layout, verdict, read.sha256());
+        Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), finding));
+        List<String> lines =
+                asJson ? List.of(Json.of(sheet)) : AuditText.lines(subject, sheet, all, terminal.outPaint());
+        terminal.print(terminal.out(), lines);
+        return verdict.violations().isEmpty() ? ExitCode.DONE : ExitCode.RULES_BROKEN;
+    }
+}

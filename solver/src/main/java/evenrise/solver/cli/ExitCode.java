@@ -1,0 +1,37 @@
+package evenrise.solver.cli;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** What a command's exit code says; README.md lists them for users. */
+final class ExitCode {
+    /** Done, and no hard rule is broken. */
+    static final int DONE = 0;
+    /** An unexpected failure: a bug. */
+    static final int BUG = 1;
+    /** The command line is not understood. */
+    static final int USAGE = 2;
+    /** An input file is missing, unreadable or not what the contract says. */
+    static final int BAD_INPUT = 3;
+    /** The plan breaks hard rules. */
+    static final int RULES_BROKEN = 4;
+    /** An output could not be written; an earlier file is whole. */
+    static final int NOT_WRITTEN = 5;
+    /** Interrupted; the best plan so far is written. */
+    static final int INTERRUPTED = 130;
+
+    private ExitCode() {}
+
+    /** For the help of every command: code and meaning. */
+    static Map<String, String> texts() {
+        Map<String, String> texts = new LinkedHashMap<>();
+        texts.put("" + DONE, "done, no hard rule broken");
+        texts.put("" + BUG, "unexpected failure: a bug");
+        texts.put("" + USAGE, "the command line is not understood");
+        texts.put("" + BAD_INPUT, "an input file is missing or wrong; every problem is listed");
+        texts.put("" + RULES_BROKEN, "the plan breaks hard rules");
+        texts.put("" + NOT_WRITTEN, "an output could not be written; an earlier file stays whole");
+        texts.put("" + INTERRUPTED, "interrupted; the best plan so far is written");
+        return texts;
+    }
+}

@@ -1,0 +1,56 @@
+package evenrise.solver.cli;
+
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * Lets Ctrl-C (or a polite kill) end a search and not the program: the process waits until the best plan is written. The
+ * JVM's own exit code for the signal stands (130 for Ctrl-C) unless the plan could not be written.
+ */
+final class Interruption {
+    private static final long PATIENCE_SECONDS = 60;
+
+    private final CountDownLatch finished = new CountDownLatch(1);
+    private volatile boolean happened;
+    private volatile int exitCode;
+    private Thread hook;
+
+    /** From here on a signal calls {@code stop}, which ends the search soon. */
+    void stopsWith(Runnable stop) {
+        hook = new Thread(() -> onSignal(stop), "interruption");
+        Runtime.getRuntime().addShutdownHook(hook);
+    }
+
+    boolean happened() {
+        return happened;
+    }
+
+    /** To be called when everything is written and flushed; the process may end at once. */
+    void finished(int code) {
+        exitCode = code;
+        finished.countDown();
+        if (hook != null && !happened) {
+            try {
+                Runtime.getRuntime().removeShutdownHook(hook);
+            } catch (IllegalStateException e) {
+                // A signal came this very moment: the process is ending, and nothing is left to do.
+                happened = true;
+            }
+        }
+    }
+
+    private void onSignal(Runnable stop) {
+        happened = true;
+        stop.run();
+        try {
+            if (!finished.await(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+                return;
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        if (exitCode == ExitCode.NOT_WRITTEN || exitCode == ExitCode.BUG) {
+            Runtime.getRuntime().halt(exitCode);
+        }
+    }
+}

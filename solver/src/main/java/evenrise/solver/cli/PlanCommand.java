@@ -1,0 +1,79 @@
+package evenrise.solver.cli;
+
+import evenrise.model.file.Reading;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import evenrise.solver.engine.PlanningRequest;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "plan",
+        header = "Find a plan for a project.",
+        description = {
+            "Gives every load a slot, so a panel and its phases, and every switched load an output of a board; sets "
+                    + "every board's start delay and step. Keeps every hard rule where that is possible, then makes the "
+                    + "project's objective as small as it can in the time.",
+            "Ctrl-C ends the search and writes the best plan so far."
+        },
+        footer = {
+            "%nExamples:",
+            "  evenrise plan hall.project.json                    writes hall.plan.json after 30 s",
+            "  evenrise plan hall.project.json --time 5m -o a.json",
+            "  evenrise plan hall.project.json --from a.json      goes on from an earlier plan",
+            "  evenrise plan hall.project.json --moves 200000     the same plan on every machine",
+            "  evenrise plan - -o - < hall.yaml > hall.plan.json",
+            "%nCurrents are in ampere: running and neutral currents rms, peaks instantaneous. Times are in seconds."
+        })
+final class PlanCommand implements Callable<Integer> {
+    private final Terminal terminal;
+    private final PlannerSource planners;
+    private final Interruption interruption;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private BudgetOptions budget;
+
+    @Parameters(paramLabel = "PROJECT", description = "Project file, JSON or YAML; - reads standard input.")
+    private String project;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "PLAN",
+            description = "Plan file to write; - writes to standard output. Default: beside the project.")
+    private String output;
+
+    @Option(names = "--from", paramLabel = "PLAN", description = "Start at this earlier plan.")
+    private String from;
+
+    @Option(names = "--quiet", description = "No progress and no summary; failures and broken rules only.")
+    private boolean isQuiet;
+
+    PlanCommand(Terminal terminal, PlannerSource planners, Interruption interruption) {
+        this.terminal = terminal;
+        this.planners = planners;
+        this.interruption = interruption;
+    }
+
+    @Override
+    public Integer call() {
+        budget.check(spec.commandLine());
+        Inputs inputs = new Inputs(terminal);
+        Reading<Project> read = inputs.project(project);
+        Project planned = read.value().orElseThrow();
+        Optional<Plan> earlier = Optional.ofNullable(from).map(name -> inputs.earlierPlan(name, planned));
+        PlanTarget target = PlanTarget.of(Optional.ofNullable(output), project);
+        Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), finding));
+        PlanningRequest request =
+                new PlanningRequest(planned, earlier, budget.budget(), budget.seed(), budget.threads());
+        return new PlanRun(terminal, planners, interruption, isQuiet).run(read, request, target);
+    }
+}

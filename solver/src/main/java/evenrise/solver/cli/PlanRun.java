@@ -1,0 +1,57 @@
+package evenrise.solver.cli;
+
+import evenrise.model.file.Reading;
+import evenrise.model.project.Project;
+import evenrise.solver.engine.PlanningOutcome;
+import evenrise.solver.engine.PlanningRequest;
+import evenrise.solver.report.Numbers;
+import evenrise.solver.report.Paint;
+import java.io.PrintWriter;
+
+/** One search from request to written plan; an interrupt shortens the search and nothing else. */
+final class PlanRun {
+    private final Terminal terminal;
+    private final PlannerSource planners;
+    private final Interruption interruption;
+    private final boolean isQuiet;
+
+    PlanRun(Terminal terminal, PlannerSource planners, Interruption interruption, boolean isQuiet) {
+        this.terminal = terminal;
+        this.planners = planners;
+        this.interruption = interruption;
+        this.isQuiet = isQuiet;
+    }
+
+    /** @return the exit code */
+    int run(Reading<Project> read, PlanningRequest request, PlanTarget target) {
+        PlanningOutcome outcome = search(request);
+        Planned planned = Planned.of(read, request, outcome, interruption.happened());
+        target.write(planned.plan(), terminal);
+        if (isQuiet) {
+            sayWhatIsBroken(planned);
+        } else {
+            PrintWriter writer = target.isStream() ? terminal.err() : terminal.out();
+            Paint paint = target.isStream() ? terminal.errPaint() : terminal.outPaint();
+            terminal.print(writer, planned.summary(paint));
+            terminal.print(writer, target.written());
+        }
+        return planned.exitCode();
+    }
+
+    private PlanningOutcome search(PlanningRequest request) {
+        try (Watch watch = new Watch(ProgressView.of(terminal, isQuiet))) {
+            PlannerSource.Search search = planners.search(request, watch::report);
+            interruption.stopsWith(search::stop);
+            return search.plan();
+        }
+    }
+
+    private void sayWhatIsBroken(Planned planned) {
+        int places = planned.verdict().violations().size();
+        if (places > 0) {
+            ShowsFailures.message(
+                    terminal.err(),
+                    "the plan breaks hard rules in " + Numbers.counted(places, "place") + "; audit it to see where.");
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package evenrise.solver.cli;
+
+import evenrise.model.file.Reading;
+import evenrise.model.plan.MadeBy;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import evenrise.model.rules.PlanFinisher;
+import evenrise.model.rules.Referee;
+import evenrise.model.rules.Verdict;
+import evenrise.solver.engine.Budget;
+import evenrise.solver.engine.PlanningOutcome;
+import evenrise.solver.engine.PlanningRequest;
+import evenrise.solver.report.Paint;
+import evenrise.solver.report.SearchFacts;
+import evenrise.solver.report.SummaryText;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+
+/**
+ * A finished plan with what the rules say of it and how it came about.
+ *
+ * @param findings what the project itself makes impossible
+ */
+record Planned(Project project, List<String> findings, Plan plan, Verdict verdict, SearchFacts search) {
+
+    static Planned of(Reading<Project> read, PlanningRequest request, PlanningOutcome outcome, boolean wasInterrupted) {
+        Plan plan = PlanFinisher.finish(request.project(), outcome.plan(), madeBy(read, request, outcome));
+        SearchFacts search = new SearchFacts(
+                outcome.seconds(),
+                outcome.moves(),
+                request.seed(),
+                request.threads(),
+                outcome.firstFeasibleSeconds(),
+                wasInterrupted);
+        return new Planned(
+                request.project(), Inputs.findings(read), plan, Referee.judge(request.project(), plan), search);
+    }
+
+    List<String> summary(Paint paint) {
+        return SummaryText.lines(project, findings, plan, verdict, search, paint);
+    }
+
+    int exitCode() {
+        if (search.wasInterrupted()) {
+            return ExitCode.INTERRUPTED;
+        }
+        return verdict.violations().isEmpty() ? ExitCode.DONE : ExitCode.RULES_BROKEN;
+    }
+
+    private static MadeBy madeBy(Reading<Project> read, PlanningRequest request, PlanningOutcome outcome) {
+        boolean isTimed = request.budget() instanceof Budget.Time;
+        return new MadeBy(
+                Evenrise.Version.ofThisProgram(),
+                read.sha256(),
+                request.seed(),
+                request.threads(),
+                request.budget() instanceof Budget.Moves moves ? OptionalLong.of(moves.limit()) : OptionalLong.empty(),
+                isTimed ? OptionalDouble.of(outcome.seconds()) : OptionalDouble.empty());
+    }
+}

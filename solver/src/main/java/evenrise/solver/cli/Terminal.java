@@ -1,0 +1,119 @@
+package evenrise.solver.cli;
+
+import evenrise.solver.report.Paint;
+import java.io.BufferedOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/** What a command reads from and prints to. Data goes to {@link #data()}, reports to {@link #out()}, the rest to {@link #err()}. */
+final class Terminal {
+    private final InputStream in;
+    private final WatchedOutput data;
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final boolean outIsScreen;
+    private final boolean errIsScreen;
+    private final boolean mayColour;
+
+    /**
+     * @param charset of the screen; data is UTF-8 whatever it is
+     * @param mayColour whether colour is welcome where a stream is a screen
+     */
+    Terminal(
+            InputStream in,
+            OutputStream out,
+            OutputStream err,
+            Charset charset,
+            boolean outIsScreen,
+            boolean errIsScreen,
+            boolean mayColour) {
+        this.in = in;
+        this.data = new WatchedOutput(out);
+        this.out = new PrintWriter(new OutputStreamWriter(data, charset));
+        this.err = new PrintWriter(new OutputStreamWriter(err, charset), true);
+        this.outIsScreen = outIsScreen;
+        this.errIsScreen = errIsScreen;
+        this.mayColour = mayColour;
+    }
+
+    /** The streams of this process. */
+    static Terminal ofProcess() {
+        Map<String, String> environment = System.getenv();
+        boolean mayColour = environment.getOrDefault("NO_COLOR", "").isEmpty()
+                && !"dumb".equals(environment.getOrDefault("TERM", "dumb"));
+        return new Terminal(
+                System.in,
+                new BufferedOutputStream(new FileOutputStream(FileDescriptor.out)),
+                new BufferedOutputStream(new FileOutputStream(FileDescriptor.err)),
+                Charset.forName(System.getProperty("native.encoding", "UTF-8")),
+                isScreen(1),
+                isScreen(2),
+                mayColour);
+    }
+
+    /** Whether a standard stream is a terminal; where the system does not tell, whether all of them are. */
+    private static boolean isScreen(int descriptor) {
+        try {
+            String target = Files.readSymbolicLink(Path.of("/proc/self/fd/" + descriptor))
+                    .toString();
+            return target.startsWith("/dev/pts/") || target.startsWith("/dev/tty") || target.equals("/dev/console");
+        } catch (IOException | UnsupportedOperationException e) {
+            return System.console() != null;
+        }
+    }
+
+    InputStream in() {
+        return in;
+    }
+
+    /** Standard output for bytes. */
+    WatchedOutput data() {
+        return data;
+    }
+
+    /** Standard output for text. */
+    PrintWriter out() {
+        return out;
+    }
+
+    /** Standard error. */
+    PrintWriter err() {
+        return err;
+    }
+
+    boolean errIsScreen() {
+        return errIsScreen;
+    }
+
+    boolean mayColourOut() {
+        return outIsScreen && mayColour;
+    }
+
+    Paint outPaint() {
+        return mayColourOut() ? new AnsiPaint() : Paint.NONE;
+    }
+
+    Paint errPaint() {
+        return errIsScreen && mayColour ? new AnsiPaint() : Paint.NONE;
+    }
+
+    void print(PrintWriter writer, List<String> lines) {
+        lines.forEach(writer::println);
+        writer.flush();
+    }
+
+    void flush() {
+        out.flush();
+        err.flush();
+    }
+}

@@ -1,0 +1,49 @@
+package evenrise.solver.engine;
+
+import evenrise.model.project.Load;
+import evenrise.model.project.PhaseSystem;
+import evenrise.model.project.Project;
+
+/**
+ * What each load adds to running and neutral current, in whole nanoamperes, so that adding and taking away leaves no
+ * rounding behind.
+ */
+final class Currents {
+    static final double NANO = 1e9;
+
+    final long[] runningNano;
+    /**
+     * What a one-pole load adds to the neutral: the fundamental's real and imaginary part and the third harmonic, by load
+     * and phase, at {@link #neutralIndex}.
+     */
+    final long[] neutralNano;
+
+    private final int phaseCount;
+
+    Currents(Project project) {
+        PhaseSystem system = project.supply().system();
+        phaseCount = system.phases().size();
+        int count = project.loads().size();
+        runningNano = new long[count];
+        neutralNano = new long[3 * phaseCount * count];
+        for (int i = 0; i < count; i++) {
+            Load load = project.loads().get(i);
+            runningNano[i] = Math.round(load.runningAmps() * NANO);
+            if (load.poles() == 1) {
+                double fundamental = load.runningAmps() / Math.hypot(1, load.thirdHarmonic());
+                for (int phase = 0; phase < phaseCount; phase++) {
+                    double angle = -2 * Math.PI * phase / phaseCount - Math.acos(load.powerFactor());
+                    boolean opposed = system == PhaseSystem.SPLIT_PHASE && phase == 1;
+                    int at = neutralIndex(i, phase);
+                    neutralNano[at] = Math.round(fundamental * Math.cos(angle) * NANO);
+                    neutralNano[at + 1] = Math.round(fundamental * Math.sin(angle) * NANO);
+                    neutralNano[at + 2] = Math.round(fundamental * load.thirdHarmonic() * (opposed ? -1 : 1) * NANO);
+                }
+            }
+        }
+    }
+
+    int neutralIndex(int load, int phase) {
+        return 3 * (phaseCount * load + phase);
+    }
+}

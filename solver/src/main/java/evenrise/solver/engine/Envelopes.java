@@ -1,0 +1,106 @@
+package evenrise.solver.engine;
+
+import evenrise.model.project.Load;
+import evenrise.model.project.Project;
+import java.util.Arrays;
+
+/**
+ * What each load draws from its switch-on, instant by instant, in whole units of current so that adding and taking away
+ * leaves no rounding behind. The unit is as fine as lets the sum of all peaks stay an {@code int}, which the processor
+ * adds and compares eight at a time.
+ */
+final class Envelopes {
+    private static final double MOST_UNITS = 1 << 30;
+    private static final double FINEST_UNITS_PER_AMP = 1e6;
+
+    final double unitsPerAmp;
+    final int[] baseUnits;
+
+    private final double[] excessAmps;
+    private final double[] baseAmps;
+    private final double[] halfSeconds;
+    private final double toleranceSeconds;
+    private final Instants instants;
+    /** On a grid: current by number of intervals since switch-on, until only the base is left. */
+    private final int[][] rows;
+
+    Envelopes(Project project, Instants instants) {
+        this.instants = instants;
+        this.toleranceSeconds = project.timingToleranceSeconds();
+        int count = project.loads().size();
+        baseAmps = new double[count];
+        excessAmps = new double[count];
+        halfSeconds = new double[count];
+        double sumOfPeaks = 0;
+        for (int i = 0; i < count; i++) {
+            Load load = project.loads().get(i);
+            baseAmps[i] = Math.sqrt(2) * load.idleAmps();
+            excessAmps[i] = load.switched() ? Math.max(0, load.inrushPeakAmps() - baseAmps[i]) : 0;
+            halfSeconds[i] = load.inrushHalfMillis() / 1000;
+            sumOfPeaks += baseAmps[i] + excessAmps[i];
+        }
+        double finest = Math.min(FINEST_UNITS_PER_AMP, MOST_UNITS / Math.max(sumOfPeaks, 1e-9));
+        unitsPerAmp = finest >= 1 ? Math.floor(finest) : finest;
+        baseUnits = new int[count];
+        Arrays.setAll(baseUnits, i -> units(baseAmps[i]));
+        rows = new int[count][];
+        if (instants.isGrid()) {
+            for (int i = 0; i < count; i++) {
+                rows[i] = row(i);
+            }
+        }
+    }
+
+    /** Adds ({@code sign} 1) or takes away (−1) a load that comes on at instant {@code from}. */
+    void add(int load, int[] profile, int from, int sign) {
+        int base = sign * baseUnits[load];
+        int next = from;
+        if (instants.isGrid()) {
+            int[] row = rows[load];
+            next = Math.min(profile.length, from + row.length);
+            if (sign > 0) {
+                for (int t = from; t < next; t++) {
+                    profile[t] += row[t - from];
+                }
+            } else {
+                for (int t = from; t < next; t++) {
+                    profile[t] -= row[t - from];
+                }
+            }
+        } else {
+            for (; next < profile.length; next++) {
+                int units = unitsAfter(load, instants.micros(next) - instants.micros(from));
+                if (units == baseUnits[load]) {
+                    break;
+                }
+                profile[next] += sign * units;
+            }
+        }
+        for (int t = next; t < profile.length; t++) {
+            profile[t] += base;
+        }
+    }
+
+    /** Current a time after switch-on, when both are seen at the earliest moment that the timing tolerance allows. */
+    private int unitsAfter(int load, long micros) {
+        double fading = Math.max(0, micros / 1e6 - 2 * toleranceSeconds);
+        return units(baseAmps[load] + excessAmps[load] * StrictMath.pow(2, -fading / halfSeconds[load]));
+    }
+
+    private int[] row(int load) {
+        int[] row = new int[instants.size()];
+        int length = 0;
+        while (length < row.length) {
+            int units = unitsAfter(load, instants.micros(length));
+            if (units == baseUnits[load]) {
+                break;
+            }
+            row[length++] = units;
+        }
+        return Arrays.copyOf(row, length);
+    }
+
+    private int units(double amps) {
+        return (int) Math.round(amps * unitsPerAmp);
+    }
+}

@@ -1,0 +1,109 @@
+package evenrise.solver.engine;
+
+import java.util.SplittableRandom;
+
+/**
+ * A whole group (or a load without one) moves to another board, and to spots that board reaches; where there is no room,
+ * it changes with a group from there.
+ */
+final class GroupTransfer implements Neighbourhood {
+    private final Room room;
+
+    GroupTransfer(Situation situation) {
+        room = new Room(situation);
+    }
+
+    @Override
+    public boolean draw(Situation situation, Aim aim, SplittableRandom random, Sketch sketch) {
+        Plant plant = situation.plant;
+        int load = aim.load(random);
+        Output from = situation.outputOf(load);
+        if (from == null || situation.placeOf(load) == null) {
+            return false;
+        }
+        int board = from.board();
+        int other = plant.nearbyBoards[load][random.nextInt(plant.nearbyBoards[load].length)];
+        if (other == board) {
+            return false;
+        }
+        BoardOrder here = new BoardOrder(situation, board);
+        BoardOrder there = new BoardOrder(situation, other);
+        int position = position(here, load);
+        int start = here.runStart(position);
+        int end = here.runEnd(position);
+        int[] going = loads(here, start, end);
+        int spot = there.size() == 0 ? 0 : there.runStart(random.nextInt(there.size()));
+        int spotEnd = spot;
+        boolean exchange = there.size() > 0 && (there.freeOutputs() < going.length || random.nextBoolean());
+        if (exchange) {
+            spotEnd = there.runEnd(spot);
+        }
+        int[] coming = loads(there, spot, spotEnd);
+        if (coming.length > 0 && plant.drops[coming[0]] != plant.drops[going[0]] && here.size() > going.length) {
+            return false;
+        }
+        if (there.size() > coming.length && plant.drops[survivor(there, spot, spotEnd)] != plant.drops[going[0]]) {
+            return false;
+        }
+        if (!here.replace(start, end, coming, random) || !there.replace(spot, spotEnd, going, random)) {
+            return false;
+        }
+        here.layOut(sketch);
+        there.layOut(sketch);
+        room.clear();
+        return settleIn(situation, going, coming, other, board, random, sketch) && sketch.keepsRanges();
+    }
+
+    private boolean settleIn(
+            Situation situation, int[] going, int[] coming, int to, int back, SplittableRandom random, Sketch sketch) {
+        leave(situation, going, to);
+        leave(situation, coming, back);
+        return move(situation, going, to, random, sketch) && move(situation, coming, back, random, sketch);
+    }
+
+    private void leave(Situation situation, int[] loads, int board) {
+        for (int load : loads) {
+            Place place = situation.placeOf(load);
+            if (place != null && !situation.plant.reach[board].get(place.panel())) {
+                room.leave(place);
+            }
+        }
+    }
+
+    private boolean move(Situation situation, int[] loads, int board, SplittableRandom random, Sketch sketch) {
+        Plant plant = situation.plant;
+        for (int poles = plant.phaseCount; poles >= 1; poles--) {
+            for (int load : loads) {
+                Place place = situation.placeOf(load);
+                if (plant.poles[load] == poles && (place == null || !plant.reach[board].get(place.panel()))) {
+                    Place taken = room.take(load, plant.boardPanel[board], random);
+                    if (taken == null) {
+                        return false;
+                    }
+                    sketch.place(load, taken);
+                }
+            }
+        }
+        return true;
+    }
+
+    private static int position(BoardOrder order, int load) {
+        int position = 0;
+        while (order.load(position) != load) {
+            position++;
+        }
+        return position;
+    }
+
+    private static int survivor(BoardOrder order, int spot, int spotEnd) {
+        return order.load(spot > 0 ? 0 : spotEnd);
+    }
+
+    private static int[] loads(BoardOrder order, int from, int to) {
+        int[] loads = new int[to - from];
+        for (int i = from; i < to; i++) {
+            loads[i - from] = order.load(i);
+        }
+        return loads;
+    }
+}

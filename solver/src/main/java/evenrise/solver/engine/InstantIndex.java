@@ -1,0 +1,40 @@
+package evenrise.solver.engine;
+
+import java.util.Arrays;
+
+/** Which loads come on at each instant, so that a move can aim at the loads that make the peak. */
+final class InstantIndex {
+    private final int[][] members;
+    private final int[] sizes;
+    private final int[] positionOf;
+
+    InstantIndex(Plant plant) {
+        members = new int[plant.instants.size()][];
+        sizes = new int[plant.instants.size()];
+        positionOf = new int[plant.loadCount()];
+    }
+
+    void add(int load, int instant, int sign) {
+        if (sign > 0) {
+            if (members[instant] == null) {
+                members[instant] = new int[4];
+            } else if (sizes[instant] == members[instant].length) {
+                members[instant] = Arrays.copyOf(members[instant], 2 * sizes[instant]);
+            }
+            positionOf[load] = sizes[instant];
+            members[instant][sizes[instant]++] = load;
+        } else {
+            int last = members[instant][--sizes[instant]];
+            members[instant][positionOf[load]] = last;
+            positionOf[last] = positionOf[load];
+        }
+    }
+
+    int count(int instant) {
+        return sizes[instant];
+    }
+
+    int get(int instant, int position) {
+        return members[instant][position];
+    }
+}

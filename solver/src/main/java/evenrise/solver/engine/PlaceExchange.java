@@ -1,0 +1,76 @@
+package evenrise.solver.engine;
+
+import java.util.SplittableRandom;
+
+/** A load takes another spot that its board reaches; whoever sat there takes the spot it leaves, pole for pole. */
+final class PlaceExchange implements Neighbourhood {
+    private static final int TRIES = 4;
+
+    @Override
+    public boolean draw(Situation situation, Aim aim, SplittableRandom random, Sketch sketch) {
+        Plant plant = situation.plant;
+        int load = aim.load(random);
+        Place from = situation.placeOf(load);
+        if (from == null) {
+            return false;
+        }
+        for (int i = 0; i < TRIES; i++) {
+            int panel = panel(situation, load, from, random);
+            int slot = 1 + random.nextInt(plant.firstSlot[panel + 1] - plant.firstSlot[panel]);
+            Place to = plant.placeAt[panel][slot][plant.poles[load]];
+            if (to != null && to != from && plant.mayTake(load, to) && swap(situation, load, from, to, sketch)) {
+                return sketch.keepsRanges();
+            }
+            sketch.clear();
+        }
+        return false;
+    }
+
+    private static int panel(Situation situation, int load, Place from, SplittableRandom random) {
+        Plant plant = situation.plant;
+        if (random.nextInt(8) != 0) {
+            return from.panel();
+        }
+        Output output = situation.outputOf(load);
+        int panel = random.nextInt(plant.panelCount);
+        boolean reached = output == null || plant.reach[output.board()].get(panel);
+        return reached ? panel : from.panel();
+    }
+
+    /** Draws the exchange; false where an occupant sticks out of the spot or does not fit into the other. */
+    static boolean swap(Situation situation, int load, Place from, Place to, Sketch sketch) {
+        Plant plant = situation.plant;
+        boolean shifts = overlap(from, to);
+        int previous = Plant.NONE;
+        for (int i = 0; i < to.slots().length; i++) {
+            int occupant = situation.loadInSlot(to.slots()[i]);
+            if (occupant == Plant.NONE || occupant == load || occupant == previous) {
+                continue;
+            }
+            previous = occupant;
+            Place held = situation.placeOf(occupant);
+            if (shifts || held.slots()[0] != to.slots()[i] || i + held.poles() > to.poles()) {
+                return false;
+            }
+            int slot = from.slots()[i] - plant.firstSlot[from.panel()] + 1;
+            Place offered = plant.placeAt[from.panel()][slot][held.poles()];
+            if (offered == null || !plant.mayTake(occupant, offered)) {
+                return false;
+            }
+            sketch.place(occupant, offered);
+        }
+        sketch.place(load, to);
+        return true;
+    }
+
+    private static boolean overlap(Place one, Place other) {
+        for (int a : one.slots()) {
+            for (int b : other.slots()) {
+                if (a == b) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,335 @@
+package evenrise.solver.engine;
+
+import evenrise.model.project.Board;
+import evenrise.model.project.BoardType;
+import evenrise.model.project.Load;
+import evenrise.model.project.OnEmergency;
+import evenrise.model.project.Panel;
+import evenrise.model.project.Phase;
+import evenrise.model.project.Project;
+import evenrise.model.project.ShutdownGroup;
+import evenrise.model.project.SlotLayout;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/**
+ * A project compiled for the search: everything by index, nothing that moves. Indexes follow the project's order; node 0
+ * is the supply and node {@code panel + 1} a panel.
+ */
+final class Plant {
+    static final int PROCESSING = 0;
+    static final int AUXILIARY = 1;
+    static final int AMPLIFIER = 2;
+    static final int NONE = -1;
+
+    final Project project;
+    final int phaseCount;
+    final Load[] loads;
+    final int panelCount;
+    final int boardCount;
+
+    final List<Place> places = new ArrayList<>();
+    final List<Output> outputs = new ArrayList<>();
+    final List<Setting> settings = new ArrayList<>();
+
+    /** Place of a breaker by panel, slot (from 1) and poles (from 1); null where it does not fit. */
+    final Place[][][] placeAt;
+    /** First plant-wide slot of each panel; one more entry than panels. */
+    final int[] firstSlot;
+    /** First plant-wide output of each board; one more entry than boards. */
+    final int[] firstOutput;
+
+    final int[] role;
+    final boolean[] switched;
+    final boolean[] drops;
+    final int[] poles;
+    final long[] settleMicros;
+    /** Shutdown group of a load, or {@link #NONE}. */
+    final int[] group;
+
+    final BitSet[] allowedPanels;
+    final int[] fixedSlot;
+    final int[] fixedBoard;
+    final int[] fixedOutput;
+
+    final int groupCount;
+    final int[][] groupMembers;
+    final boolean[] groupSamePanel;
+    /** Whether a group has more loads than any board has outputs. */
+    final boolean[] groupIsLarge;
+
+    /** Offered start delays, from short to long; those that are longer than the whole sequence may be are left out. */
+    final Setting[][] startDelays;
+
+    final Setting[][] steps;
+    final BitSet[] reach;
+    final int[] boardPanel;
+    /** The board that starts a board, or {@link #NONE}. */
+    final int[] after;
+    /** Boards in an order in which each comes behind the one that starts it. */
+    final int[] boardOrder;
+    /** The boards that each board starts. */
+    final int[][] followers;
+
+    /** By load: the boards that could switch it, given its panels, its group's size and what is fixed. */
+    final int[][] nearbyBoards;
+
+    final Currents currents;
+    final Limits limits;
+    final Pairs pairs;
+    final Instants instants;
+    final Envelopes envelopes;
+
+    Plant(Project project) {
+        this.project = project;
+        List<Phase> phases = project.supply().system().phases();
+        phaseCount = phases.size();
+        loads = project.loads().toArray(Load[]::new);
+        panelCount = project.panels().size();
+        boardCount = project.boards().size();
+        Map<String, Integer> panelIndex = new HashMap<>();
+        project.panels().forEach(panel -> panelIndex.put(panel.id(), panelIndex.size()));
+        Map<String, Integer> boardIndex = new HashMap<>();
+        project.boards().forEach(board -> boardIndex.put(board.id(), boardIndex.size()));
+        Map<String, Integer> groupIndex = new HashMap<>();
+        project.shutdownGroups().forEach(group -> groupIndex.put(group.id(), groupIndex.size()));
+        Map<String, BoardType> types = new HashMap<>();
+        project.boardTypes().forEach(type -> types.put(type.id(), type));
+
+        firstSlot = new int[panelCount + 1];
+        placeAt = new Place[panelCount][][];
+        for (int panel = 0; panel < panelCount; panel++) {
+            layOutPanel(panel, project.panels().get(panel), phases);
+        }
+
+        firstOutput = new int[boardCount + 1];
+        startDelays = new Setting[boardCount][];
+        steps = new Setting[boardCount][];
+        reach = new BitSet[boardCount];
+        boardPanel = new int[boardCount];
+        after = new int[boardCount];
+        Map<String, Setting[]> delaysOf = new HashMap<>();
+        Map<String, Setting[]> stepsOf = new HashMap<>();
+        for (int board = 0; board < boardCount; board++) {
+            Board given = project.boards().get(board);
+            BoardType type = types.get(given.type());
+            startDelays[board] = delaysOf.computeIfAbsent(type.id(), id -> usefulDelays(type));
+            steps[board] = stepsOf.computeIfAbsent(type.id(), id -> settings(type.stepSeconds()));
+            firstOutput[board + 1] = firstOutput[board] + type.outputs();
+            for (int ordinal = 0; ordinal < type.outputs(); ordinal++) {
+                outputs.add(new Output(outputs.size(), board, ordinal));
+            }
+            BitSet reached = new BitSet();
+            given.reaches().forEach(id -> reached.set(panelIndex.get(id)));
+            reach[board] = reached;
+            boardPanel[board] = panelIndex.get(given.panel());
+            after[board] = given.after().map(boardIndex::get).orElse(NONE);
+        }
+        followers = followers();
+        boardOrder = boardOrder();
+
+        int count = loads.length;
+        role = new int[count];
+        switched = new boolean[count];
+        drops = new boolean[count];
+        poles = new int[count];
+        settleMicros = new long[count];
+        group = new int[count];
+        allowedPanels = new BitSet[count];
+        fixedSlot = new int[count];
+        fixedBoard = new int[count];
+        fixedOutput = new int[count];
+        groupCount = groupIndex.size();
+        List<List<Integer>> members = new ArrayList<>();
+        groupIndex.forEach((id, index) -> members.add(new ArrayList<>()));
+        for (int load = 0; load < count; load++) {
+            Load given = loads[load];
+            role[load] = given.role().ordinal();
+            switched[load] = given.switched();
+            poles[load] = given.poles();
+            settleMicros[load] = Math.round(given.settleSeconds() * 1e6);
+            group[load] = given.shutdownGroup().map(groupIndex::get).orElse(NONE);
+            if (group[load] != NONE && given.switched()) {
+                members.get(group[load]).add(load);
+                drops[load] = project.shutdownGroups().get(group[load]).onEmergency() == OnEmergency.DROP;
+            }
+            allowedPanels[load] = allowedPanels(given, panelIndex);
+            fixedSlot[load] = given.fixed().slot().orElse(NONE);
+            fixedBoard[load] = given.fixed().board().map(boardIndex::get).orElse(NONE);
+            fixedOutput[load] = given.fixed().output().orElse(NONE);
+        }
+        int largestBoard = 0;
+        for (int board = 0; board < boardCount; board++) {
+            largestBoard = Math.max(largestBoard, outputCount(board));
+        }
+        groupMembers = new int[groupCount][];
+        groupSamePanel = new boolean[groupCount];
+        groupIsLarge = new boolean[groupCount];
+        for (int g = 0; g < groupCount; g++) {
+            groupMembers[g] =
+                    members.get(g).stream().mapToInt(Integer::intValue).toArray();
+            ShutdownGroup given = project.shutdownGroups().get(g);
+            groupSamePanel[g] = given.samePanel();
+            groupIsLarge[g] = groupMembers[g].length > largestBoard;
+        }
+        nearbyBoards = nearbyBoards();
+        currents = new Currents(project);
+        limits = new Limits(project);
+        pairs = new Pairs(project);
+        instants = new InstantFinder(this).find();
+        envelopes = new Envelopes(project, instants);
+    }
+
+    int loadCount() {
+        return loads.length;
+    }
+
+    int outputCount(int board) {
+        return firstOutput[board + 1] - firstOutput[board];
+    }
+
+    int slotCount() {
+        return firstSlot[panelCount];
+    }
+
+    Output output(int board, int ordinal) {
+        return outputs.get(firstOutput[board] + ordinal);
+    }
+
+    /** Whether the place keeps the load's poles, allowed panels, fixed part and the slots' kind. */
+    boolean mayTake(int load, Place place) {
+        return place.poles() == poles[load]
+                && allowedPanels[load].get(place.panel())
+                && (fixedSlot[load] == NONE || fixedSlot[load] == place.slot())
+                && (!switched[load] || place.takesSwitched());
+    }
+
+    /** Whether the output keeps the load's fixed part. */
+    boolean mayUse(int load, Output output) {
+        return switched[load]
+                && (fixedBoard[load] == NONE || fixedBoard[load] == output.board())
+                && (fixedOutput[load] == NONE || fixedOutput[load] == output.ordinal() + 1);
+    }
+
+    /** Boards for each load; a group's loads share one list, and so do loads that are free of every restriction. */
+    private int[][] nearbyBoards() {
+        int[][] boards = new int[loads.length][];
+        Map<BitSet, int[]> known = new HashMap<>();
+        for (int load = 0; load < boards.length; load++) {
+            int self = group[load];
+            boolean whole = self != NONE && switched[load] && !groupIsLarge[self];
+            int[] together = whole ? groupMembers[self] : new int[] {load};
+            BitSet fitting = new BitSet();
+            if (switched[load]) {
+                IntStream.range(0, boardCount)
+                        .filter(board -> outputCount(board) >= together.length)
+                        .filter(board -> Arrays.stream(together).allMatch(member -> suits(member, board)))
+                        .forEach(fitting::set);
+            }
+            boards[load] = known.computeIfAbsent(fitting, set -> set.stream().toArray());
+        }
+        return boards;
+    }
+
+    private boolean suits(int load, int board) {
+        return (fixedBoard[load] == NONE || fixedBoard[load] == board) && reach[board].intersects(allowedPanels[load]);
+    }
+
+    private void layOutPanel(int panel, Panel given, List<Phase> phases) {
+        firstSlot[panel + 1] = firstSlot[panel] + given.slots();
+        SlotLayout layout = new SlotLayout(given, project.supply().system());
+        placeAt[panel] = new Place[given.slots() + 1][phaseCount + 1];
+        for (int slot = 1; slot <= given.slots(); slot++) {
+            for (int poleCount = 1; poleCount <= phaseCount; poleCount++) {
+                List<Integer> span = layout.span(slot, poleCount);
+                if (span.isEmpty() || span.stream().anyMatch(given.reservedSlots()::contains)) {
+                    continue;
+                }
+                int mask = 0;
+                for (int s : span) {
+                    mask |= 1 << phases.indexOf(layout.phase(s));
+                }
+                if (Integer.bitCount(mask) == poleCount) {
+                    boolean takesSwitched = given.switchedSlots()
+                            .map(kept -> kept.containsAll(span))
+                            .orElse(true);
+                    int[] slots = span.stream()
+                            .mapToInt(s -> firstSlot[panel] + s - 1)
+                            .toArray();
+                    Place place = new Place(places.size(), panel, slot, slots, mask, takesSwitched);
+                    places.add(place);
+                    placeAt[panel][slot][poleCount] = place;
+                }
+            }
+        }
+    }
+
+    private Setting[] usefulDelays(BoardType type) {
+        double limit = project.maxDurationSeconds().orElse(Double.POSITIVE_INFINITY);
+        List<Double> useful = type.startDelaySeconds().stream()
+                .filter(delay -> delay <= limit)
+                .toList();
+        return settings(useful.isEmpty() ? type.startDelaySeconds() : useful);
+    }
+
+    private Setting[] settings(List<Double> seconds) {
+        List<Double> sorted = seconds.stream().sorted().toList();
+        Setting[] made = new Setting[sorted.size()];
+        for (int i = 0; i < made.length; i++) {
+            made[i] = Setting.of(i, sorted.get(i));
+            settings.add(made[i]);
+        }
+        return made;
+    }
+
+    private BitSet allowedPanels(Load given, Map<String, Integer> panelIndex) {
+        BitSet allowed = new BitSet();
+        if (given.panels().isEmpty()) {
+            allowed.set(0, panelCount);
+        } else {
+            given.panels().forEach(id -> allowed.set(panelIndex.get(id)));
+        }
+        given.fixed().panel().ifPresent(id -> {
+            BitSet only = new BitSet();
+            only.set(panelIndex.get(id));
+            allowed.and(only);
+        });
+        return allowed;
+    }
+
+    private int[][] followers() {
+        List<List<Integer>> lists = new ArrayList<>();
+        for (int board = 0; board < boardCount; board++) {
+            lists.add(new ArrayList<>());
+        }
+        for (int board = 0; board < boardCount; board++) {
+            if (after[board] != NONE) {
+                lists.get(after[board]).add(board);
+            }
+        }
+        return lists.stream()
+                .map(list -> list.stream().mapToInt(Integer::intValue).toArray())
+                .toArray(int[][]::new);
+    }
+
+    private int[] boardOrder() {
+        int[] order = new int[boardCount];
+        int filled = 0;
+        for (int board = 0; board < boardCount; board++) {
+            if (after[board] == NONE) {
+                order[filled++] = board;
+            }
+        }
+        for (int next = 0; next < filled; next++) {
+            for (int follower : followers[order[next]]) {
+                order[filled++] = follower;
+            }
+        }
+        return order;
+    }
+}

@@ -1,0 +1,105 @@
+package evenrise.solver.engine;
+
+import java.util.Arrays;
+
+/**
+ * Who is on when, by role: enough to tell at any moment whether processing comes first and amplifiers last, without
+ * looking at every load. Counts by instant, with the first and last instant in use kept by the way.
+ */
+final class RoleOrder {
+    private final Plant plant;
+    private final long[] settleClasses;
+    private final int[] settleClassOf;
+    private final Tally[] settling;
+    private final Tally processing;
+    private final Tally auxiliary;
+    private final Tally amplifiers;
+    private final Tally all;
+
+    RoleOrder(Plant plant) {
+        this.plant = plant;
+        int size = plant.instants.size();
+        settleClasses = java.util.stream.IntStream.range(0, plant.loadCount())
+                .filter(load -> plant.role[load] == Plant.PROCESSING)
+                .mapToLong(load -> plant.settleMicros[load])
+                .distinct()
+                .sorted()
+                .toArray();
+        settleClassOf = new int[plant.loadCount()];
+        Arrays.setAll(settleClassOf, load -> Arrays.binarySearch(settleClasses, plant.settleMicros[load]));
+        settling = new Tally[settleClasses.length];
+        Arrays.setAll(settling, i -> new Tally(size));
+        processing = new Tally(size);
+        auxiliary = new Tally(size);
+        amplifiers = new Tally(size);
+        all = new Tally(size);
+    }
+
+    void add(int load, int instant, int sign) {
+        all.add(instant, sign);
+        switch (plant.role[load]) {
+            case Plant.PROCESSING -> {
+                processing.add(instant, sign);
+                settling[settleClassOf[load]].add(instant, sign);
+            }
+            case Plant.AUXILIARY -> auxiliary.add(instant, sign);
+            default -> amplifiers.add(instant, sign);
+        }
+    }
+
+    /** Instant of the last switch-on; the first instant where nothing is switched. */
+    int lastInstant() {
+        return all.isEmpty() ? 0 : all.last();
+    }
+
+    /** Time of the last switch-on; 0 where nothing is switched. */
+    long durationMicros() {
+        return all.isEmpty() ? 0 : plant.instants.micros(all.last());
+    }
+
+    /** Time from which amplifiers may come on. */
+    long amplifiersMayStartMicros() {
+        long ready = auxiliary.isEmpty() ? 0 : plant.instants.micros(auxiliary.last());
+        return Math.max(ready, processingSettledMicros());
+    }
+
+    /** Time from which auxiliary loads may come on. */
+    long auxiliaryMayStartMicros() {
+        return processing.isEmpty() ? 0 : plant.instants.micros(processing.last());
+    }
+
+    /** Charge for every auxiliary load or amplifier that comes on too early, and for a sequence that takes too long. */
+    long lateness() {
+        long charge = early(auxiliary, auxiliaryMayStartMicros());
+        charge += early(amplifiers, processingSettledMicros());
+        if (!auxiliary.isEmpty()) {
+            charge += early(amplifiers, plant.instants.micros(auxiliary.last()));
+        }
+        long limit = plant.limits.durationMicros;
+        return limit == Long.MAX_VALUE ? charge : charge + Charges.late(durationMicros() - limit);
+    }
+
+    private long processingSettledMicros() {
+        long settled = 0;
+        for (int i = 0; i < settling.length; i++) {
+            if (!settling[i].isEmpty()) {
+                settled = Math.max(settled, plant.instants.micros(settling[i].last()) + settleClasses[i]);
+            }
+        }
+        return settled;
+    }
+
+    private long early(Tally tally, long mayStart) {
+        long charge = 0;
+        if (!tally.isEmpty()) {
+            for (int i = tally.first(); i < plant.instants.size(); i++) {
+                long early = mayStart - plant.instants.micros(i);
+                if (early <= Charges.TIME_TOLERANCE_MICROS) {
+                    break;
+                }
+                charge += tally.count(i) * Charges.late(early);
+            }
+        }
+        return charge;
+    }
+}

@@ -1,0 +1,106 @@
+package evenrise.solver.engine;
+
+import java.util.concurrent.Callable;
+import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
+import org.optaplanner.core.api.solver.Solver;
+import org.optaplanner.core.api.solver.SolverFactory;
+import org.optaplanner.core.config.heuristic.selector.common.SelectionCacheType;
+import org.optaplanner.core.config.heuristic.selector.common.SelectionOrder;
+import org.optaplanner.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
+import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
+import org.optaplanner.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
+import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
+import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+import org.optaplanner.core.config.solver.SolverConfig;
+import org.optaplanner.core.config.solver.termination.TerminationConfig;
+import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactoryToMoveSelectorBridge;
+import org.optaplanner.core.impl.localsearch.DefaultLocalSearchPhase;
+import org.optaplanner.core.impl.localsearch.decider.LocalSearchDecider;
+import org.optaplanner.core.impl.localsearch.decider.forager.LocalSearchForagerFactory;
+import org.optaplanner.core.impl.phase.AbstractPhase;
+import org.optaplanner.core.impl.solver.DefaultSolver;
+import org.optaplanner.core.impl.solver.termination.Termination;
+
+/** One local search, from one plan to a better one. */
+final class Search implements Callable<Search.Result> {
+    /**
+     * @param plan the best plan found
+     * @param moves tried
+     */
+    record Result(WorkingPlan plan, long moves) {}
+
+    private final WorkingPlan start;
+    private final Solver<WorkingPlan> solver;
+
+    Search(WorkingPlan start, PlanningRequest request, int number, long startNanos, ProgressBoard progress) {
+        this.start = start;
+        DefaultSolver<WorkingPlan> built = (DefaultSolver<WorkingPlan>)
+                SolverFactory.<WorkingPlan>create(config(start, request, number, startNanos))
+                        .buildSolver();
+        if (!Boolean.getBoolean("late")) {
+            anneal(built, request.seed() + number);
+        }
+        this.solver = built;
+        solver.addEventListener(event ->
+                progress.offer(event.getNewBestSolution(), (HardSoftLongScore) event.getNewBestScore(), moves()));
+    }
+
+    /** Puts our own acceptor into the configured phase: the stock ones know only the score. */
+    private static void anneal(DefaultSolver<WorkingPlan> solver, long seed) {
+        AbstractPhase<WorkingPlan> configured =
+                (AbstractPhase<WorkingPlan>) solver.getPhaseList().get(0);
+        Termination<WorkingPlan> termination = configured.getPhaseTermination();
+        LocalSearchDecider<WorkingPlan> decider = new LocalSearchDecider<>(
+                "",
+                termination,
+                new MoveIteratorFactoryToMoveSelectorBridge<>(new Moves(), true),
+                new Annealing(seed),
+                LocalSearchForagerFactory.<WorkingPlan>create(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
+                        .buildForager());
+        DefaultLocalSearchPhase<WorkingPlan> phase =
+                new DefaultLocalSearchPhase.Builder<>(0, "", termination, decider).build();
+        phase.setSolver(solver);
+        solver.getPhaseList().set(0, phase);
+    }
+
+    @Override
+    public Result call() {
+        return new Result(solver.solve(start), moves());
+    }
+
+    void stop() {
+        solver.terminateEarly();
+    }
+
+    private long moves() {
+        return ((DefaultSolver<WorkingPlan>) solver).getSolverScope().getScoreCalculationCount();
+    }
+
+    private static SolverConfig config(WorkingPlan start, PlanningRequest request, int number, long startNanos) {
+        return new SolverConfig()
+                .withSolutionClass(WorkingPlan.class)
+                .withEntityClasses(LoadPlacement.class, BoardTiming.class)
+                .withEnvironmentMode(EnvironmentMode.REPRODUCIBLE)
+                .withRandomSeed(request.seed() + 1_000_003L * number)
+                .withScoreDirectorFactory(
+                        new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(PlanScoreCalculator.class))
+                .withPhases(new LocalSearchPhaseConfig()
+                        .withAcceptorConfig(
+                                new LocalSearchAcceptorConfig().withLateAcceptanceSize(Integer.getInteger("la", 400)))
+                        .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
+                        .withMoveSelectorConfig(new MoveIteratorFactoryConfig()
+                                .withMoveIteratorFactoryClass(Moves.class)
+                                .withCacheType(SelectionCacheType.JUST_IN_TIME)
+                                .withSelectionOrder(SelectionOrder.RANDOM)))
+                .withTerminationConfig(termination(request.budget(), startNanos));
+    }
+
+    private static TerminationConfig termination(Budget budget, long startNanos) {
+        if (budget instanceof Budget.Moves moves) {
+            return new TerminationConfig().withScoreCalculationCountLimit(Math.max(1, moves.limit()));
+        }
+        long left = ((Budget.Time) budget).limit().toMillis() - (System.nanoTime() - startNanos) / 1_000_000;
+        return new TerminationConfig().withMillisecondsSpentLimit(Math.max(1, left));
+    }
+}

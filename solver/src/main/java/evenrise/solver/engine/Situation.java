@@ -1,0 +1,412 @@
+package evenrise.solver.engine;
+
+import evenrise.model.project.ObjectiveWeights;
+import java.util.Arrays;
+
+/**
+ * A plan as the search sees it: who sits where, when each comes on, and every sum that the score needs, kept up to date
+ * change by change. What a change costs depends on the loads and boards it touches, on the number of phases and on the
+ * number of instants, not on the number of loads.
+ *
+ * <p>Changes are first collected ({@link #place}, {@link #wire}, {@link #set}) and then settled together, so that a load
+ * whose place and output both change is moved once, and a change that was taken back costs nothing.
+ */
+final class Situation {
+    final Plant plant;
+
+    private final Place[] placeOf;
+    private final Output[] outputOf;
+    private final int[] atInstant;
+    private final int[] loadInSlot;
+    private final int[] loadOnOutput;
+    private final BoardClock clock;
+
+    private final NodeCurrents[] currents;
+    private final InrushProfile[] profiles;
+    private final RoleOrder roles;
+    private final GroupSpread groups;
+    private final PairCharges pairs;
+    private final InstantIndex byInstant;
+
+    private final long[] deviationNano;
+    private final long[] overload;
+    private final int[] interruptions;
+    private long panelDeviationNano;
+    private long overloads;
+    private long interrupted;
+    private long unreached;
+    private int unassigned;
+    private int boardsUsed;
+
+    private final Place[] nextPlace;
+    private final Output[] nextOutput;
+    private final int[] changedLoads;
+    private final boolean[] isChanged;
+    private int changedCount;
+    private final IntBag lifted;
+    private final IntBag touchedBoards;
+    private final IntBag touchedNodes;
+
+    Situation(Plant plant) {
+        this.plant = plant;
+        int loads = plant.loadCount();
+        placeOf = new Place[loads];
+        outputOf = new Output[loads];
+        atInstant = new int[loads];
+        Arrays.fill(atInstant, Plant.NONE);
+        loadInSlot = new int[plant.slotCount()];
+        Arrays.fill(loadInSlot, Plant.NONE);
+        loadOnOutput = new int[plant.outputs.size()];
+        Arrays.fill(loadOnOutput, Plant.NONE);
+        clock = new BoardClock(plant, loadOnOutput);
+        int nodes = plant.panelCount + 1;
+        currents = new NodeCurrents[nodes];
+        Arrays.setAll(currents, node -> new NodeCurrents(plant, node));
+        profiles = new InrushProfile[nodes];
+        profiles[0] = new InrushProfile(plant);
+        for (int node = 1; node < nodes; node++) {
+            if (Double.isFinite(plant.limits.inrushAmps[node])) {
+                profiles[node] = new InrushProfile(plant);
+            }
+        }
+        roles = new RoleOrder(plant);
+        groups = new GroupSpread(plant);
+        pairs = new PairCharges(this);
+        byInstant = new InstantIndex(plant);
+        deviationNano = new long[nodes];
+        overload = new long[nodes];
+        interruptions = new int[plant.boardCount];
+        nextPlace = new Place[loads];
+        nextOutput = new Output[loads];
+        changedLoads = new int[loads];
+        isChanged = new boolean[loads];
+        lifted = new IntBag(loads);
+        touchedBoards = new IntBag(plant.boardCount);
+        touchedNodes = new IntBag(nodes);
+        unassigned = loads;
+    }
+
+    static Situation of(WorkingPlan plan) {
+        Situation situation = new Situation(plan.plant());
+        for (BoardTiming board : plan.boards()) {
+            situation.set(board.board(), board.getStartDelay(), board.getStep());
+        }
+        for (LoadPlacement load : plan.loads()) {
+            situation.place(load.load(), load.getPlace());
+            situation.wire(load.load(), load.getOutput());
+        }
+        situation.settle();
+        return situation;
+    }
+
+    // ---- changes
+
+    void place(int load, Place place) {
+        noteChange(load);
+        nextPlace[load] = place;
+    }
+
+    void wire(int load, Output output) {
+        noteChange(load);
+        nextOutput[load] = output;
+    }
+
+    void set(int board, Setting startDelay, Setting step) {
+        clock.propose(board, startDelay, step);
+        touchedBoards.add(board);
+    }
+
+    private void noteChange(int load) {
+        if (!isChanged[load]) {
+            isChanged[load] = true;
+            changedLoads[changedCount++] = load;
+            nextPlace[load] = placeOf[load];
+            nextOutput[load] = outputOf[load];
+        }
+    }
+
+    /** Works the collected changes into every sum. */
+    void settle() {
+        if (changedCount == 0 && touchedBoards.isEmpty()) {
+            return;
+        }
+        for (int i = 0; i < changedCount; i++) {
+            int load = changedLoads[i];
+            isChanged[load] = false;
+            if (nextPlace[load] != placeOf[load] || nextOutput[load] != outputOf[load]) {
+                lift(load);
+                vacate(load);
+            }
+        }
+        for (int i = 0; i < changedCount; i++) {
+            occupy(changedLoads[i]);
+        }
+        changedCount = 0;
+        retimeBoards();
+        for (int i = 0; i < lifted.size(); i++) {
+            land(lifted.get(i));
+        }
+        lifted.clear();
+        for (int i = 0; i < touchedBoards.size(); i++) {
+            countInterruptions(touchedBoards.get(i));
+        }
+        touchedBoards.clear();
+        for (int i = 0; i < touchedNodes.size(); i++) {
+            refreshNode(touchedNodes.get(i));
+        }
+        touchedNodes.clear();
+    }
+
+    private void vacate(int load) {
+        if (placeOf[load] != null) {
+            for (int slot : placeOf[load].slots()) {
+                if (loadInSlot[slot] == load) {
+                    loadInSlot[slot] = Plant.NONE;
+                }
+            }
+        }
+        if (outputOf[load] != null && loadOnOutput[outputOf[load].index()] == load) {
+            loadOnOutput[outputOf[load].index()] = Plant.NONE;
+            touchedBoards.add(outputOf[load].board());
+        }
+    }
+
+    private void occupy(int load) {
+        if (!lifted.contains(load)) {
+            return;
+        }
+        placeOf[load] = nextPlace[load];
+        outputOf[load] = nextOutput[load];
+        if (placeOf[load] != null) {
+            for (int slot : placeOf[load].slots()) {
+                loadInSlot[slot] = load;
+            }
+        }
+        if (outputOf[load] != null) {
+            loadOnOutput[outputOf[load].index()] = load;
+            touchedBoards.add(outputOf[load].board());
+        }
+    }
+
+    private void retimeBoards() {
+        if (touchedBoards.isEmpty()) {
+            return;
+        }
+        for (int board : clock.retimed(touchedBoards)) {
+            touchedBoards.add(board);
+            for (int k = plant.firstOutput[board]; k < plant.firstOutput[board + 1]; k++) {
+                int load = loadOnOutput[k];
+                if (load != Plant.NONE && !lifted.contains(load)) {
+                    lift(load);
+                }
+            }
+        }
+    }
+
+    /** Takes a load out of every sum, as it sits now. */
+    private void lift(int load) {
+        lifted.add(load);
+        sum(load, placeOf[load], outputOf[load], atInstant[load], -1);
+        atInstant[load] = Plant.NONE;
+    }
+
+    /** Brings a load back into every sum, as it will sit. */
+    private void land(int load) {
+        Output output = outputOf[load];
+        int instant = output == null ? Plant.NONE : plant.instants.indexOf(clock.onMicros(output));
+        atInstant[load] = instant;
+        sum(load, placeOf[load], output, instant, 1);
+    }
+
+    private void sum(int load, Place place, Output output, int instant, int sign) {
+        boolean complete = place != null && (output != null || !plant.switched[load]);
+        unassigned -= complete ? sign : 0;
+        if (place != null) {
+            addAt(0, load, place, instant, sign);
+            addAt(place.panel() + 1, load, place, instant, sign);
+            if (plant.switched[load]) {
+                groups.addToPanel(load, place.panel(), sign);
+            }
+        }
+        if (output != null) {
+            groups.addToBoard(load, output.board(), sign);
+            boardsUsed += groups.loadsOn(output.board()) == (sign > 0 ? 1 : 0) ? sign : 0;
+            if (instant != Plant.NONE) {
+                roles.add(load, instant, sign);
+                byInstant.add(load, instant, sign);
+            }
+            if (place != null && !plant.reach[output.board()].get(place.panel())) {
+                unreached += sign;
+            }
+        }
+        pairs.refresh(load, sign > 0);
+    }
+
+    private void addAt(int node, int load, Place place, int instant, int sign) {
+        currents[node].add(load, place.phaseMask(), sign);
+        touchedNodes.add(node);
+        boolean draws = instant != Plant.NONE || !plant.switched[load];
+        if (profiles[node] != null && draws) {
+            profiles[node].add(load, place.phaseMask(), Math.max(0, instant), sign);
+        }
+    }
+
+    /** How often a group's loads on a board are interrupted, in output order. */
+    private void countInterruptions(int board) {
+        int previous = Plant.NONE - 1;
+        int broken = 0;
+        for (int k = plant.firstOutput[board]; k < plant.firstOutput[board + 1]; k++) {
+            int load = loadOnOutput[k];
+            if (load != Plant.NONE) {
+                int group = plant.group[load];
+                if (group != previous && group != Plant.NONE && seenBefore(board, k, group)) {
+                    broken++;
+                }
+                previous = group;
+            }
+        }
+        interrupted += broken - interruptions[board];
+        interruptions[board] = broken;
+    }
+
+    private boolean seenBefore(int board, int output, int group) {
+        for (int k = plant.firstOutput[board]; k < output; k++) {
+            if (loadOnOutput[k] != Plant.NONE && plant.group[loadOnOutput[k]] == group) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void refreshNode(int node) {
+        long deviation = currents[node].deviationNano();
+        if (node > 0) {
+            panelDeviationNano += deviation - deviationNano[node];
+        }
+        deviationNano[node] = deviation;
+        long over = currents[node].overload();
+        if (profiles[node] != null && Double.isFinite(plant.limits.inrushAmps[node])) {
+            double excessAmps = profiles[node].peakUnits(lastInstant()) / plant.envelopes.unitsPerAmp
+                    - plant.limits.inrushAmps[node];
+            over += Charges.overMilliAmps(excessAmps * Currents.NANO);
+        }
+        overloads += over - overload[node];
+        overload[node] = over;
+    }
+
+    // ---- what follows
+
+    /** How much hard rules are broken; 0 for a feasible plan. */
+    long hardCharge() {
+        return unassigned * Charges.UNASSIGNED
+                + (unreached + interrupted) * Charges.PLACE
+                + groups.charge()
+                + pairs.charge()
+                + roles.lateness()
+                + overloads;
+    }
+
+    /** Places where a hard rule is broken, roughly: loads without room count, and each rule that is broken at all. */
+    int brokenPlaces() {
+        return unassigned
+                + (int) (unreached + interrupted)
+                + (int) (groups.charge() / Charges.PLACE)
+                + (pairs.charge() > 0 ? 1 : 0)
+                + (roles.lateness() > 0 ? 1 : 0)
+                + (overloads > 0 ? 1 : 0);
+    }
+
+    double peakInrushAmps() {
+        return profiles[0].peakUnits(lastInstant()) / plant.envelopes.unitsPerAmp;
+    }
+
+    double supplyDeviationAmps() {
+        return deviationNano[0] / Currents.NANO;
+    }
+
+    double panelDeviationsAmps() {
+        return panelDeviationNano / Currents.NANO;
+    }
+
+    double supplyImbalancePercent() {
+        double mean = currents[0].meanNano();
+        return mean == 0 ? 0 : 100 * deviationNano[0] / mean;
+    }
+
+    /** The objective in milliampere-equivalents, rounded once. */
+    long objectiveMilliAmps() {
+        return Math.round(1000 * objectiveWith(peakInrushAmps()));
+    }
+
+    /** The objective with another figure in the place of the peak. */
+    double objectiveWith(double peakAmps) {
+        ObjectiveWeights weights = plant.project.objective();
+        return weights.peakInrush() * peakAmps
+                + weights.supplyImbalance() * supplyDeviationAmps()
+                + weights.panelImbalance() * panelDeviationsAmps()
+                + weights.duration() * roles.durationMicros() / 1e6
+                + weights.boards() * boardsUsed;
+    }
+
+    /** The profile's norm in the place of the peak: see {@link InrushProfile#norm}. */
+    double inrushNormAmps() {
+        return profiles[0].norm(lastInstant()) / plant.envelopes.unitsPerAmp;
+    }
+
+    private int lastInstant() {
+        return roles.lastInstant();
+    }
+
+    /** The supply's profile, with its peak found. */
+    InrushProfile supplyProfile() {
+        profiles[0].peakUnits(lastInstant());
+        return profiles[0];
+    }
+
+    RoleOrder roles() {
+        return roles;
+    }
+
+    InstantIndex byInstant() {
+        return byInstant;
+    }
+
+    GroupSpread groups() {
+        return groups;
+    }
+
+    NodeCurrents currents(int node) {
+        return currents[node];
+    }
+
+    BoardClock clock() {
+        return clock;
+    }
+
+    Place placeOf(int load) {
+        return placeOf[load];
+    }
+
+    Output outputOf(int load) {
+        return outputOf[load];
+    }
+
+    /** Instant at which a load comes on, or {@link Plant#NONE}. */
+    int instantOf(int load) {
+        return atInstant[load];
+    }
+
+    /** Load whose breaker takes a plant-wide slot, or {@link Plant#NONE}. */
+    int loadInSlot(int slot) {
+        return loadInSlot[slot];
+    }
+
+    /** Load on a plant-wide output, or {@link Plant#NONE}. */
+    int loadOnOutput(int output) {
+        return loadOnOutput[output];
+    }
+
+    int unassigned() {
+        return unassigned;
+    }
+}

@@ -1,0 +1,50 @@
+package evenrise.solver.report;
+
+import evenrise.model.plan.Cautions;
+import evenrise.model.plan.Metrics;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Verdict;
+import evenrise.model.rules.Violation;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything an audit says of a plan, in the order in which it is said.
+ *
+ * @param format name and version of this sheet as JSON
+ * @param projectChanged whether the project file is another one than the plan was made from; empty where the plan does
+ *     not say what it was made from
+ * @param differences figures that the plan states and that do not follow from its assignments
+ */
+public record AuditSheet(
+        String format,
+        String project,
+        Optional<Boolean> projectChanged,
+        Metrics metrics,
+        List<Violation> violations,
+        List<StatedFigure> differences,
+        List<NodeSheet> nodes,
+        List<BoardUse> boards,
+        List<PeakContribution> peakShares,
+        List<String> cautions) {
+
+    public static final String FORMAT = "evenrise-audit/1";
+
+    /** @param projectSha256 of the project file at hand */
+    public static AuditSheet of(Layout layout, Verdict verdict, String projectSha256) {
+        return new AuditSheet(
+                FORMAT,
+                layout.project().name(),
+                layout.plan().madeBy().map(made -> !made.projectSha256().equalsIgnoreCase(projectSha256)),
+                verdict.metrics(),
+                verdict.violations(),
+                layout.plan()
+                        .metrics()
+                        .map(stated -> StatedFigure.differences(stated, verdict.metrics()))
+                        .orElse(List.of()),
+                NodeSheet.of(layout),
+                BoardUse.of(layout),
+                PeakContribution.of(layout, verdict),
+                Cautions.ALL);
+    }
+}

@@ -1,0 +1,55 @@
+package evenrise.solver.report;
+
+import evenrise.model.project.Project;
+import java.util.ArrayList;
+import java.util.List;
+
+/** An audit for a screen. */
+public final class AuditText {
+    private static final int LOADS_AT_THE_PEAK = 15;
+    private static final int PLACES_A_RULE = 10;
+
+    private AuditText() {}
+
+    /** @param all whether long lists stand in full */
+    public static List<String> lines(Project project, AuditSheet sheet, boolean all, Paint paint) {
+        List<List<String>> sections = new ArrayList<>();
+        sections.add(title(sheet, paint));
+        sections.add(BrokenRules.lines(sheet.violations(), all ? Integer.MAX_VALUE : PLACES_A_RULE, paint));
+        sections.add(KeyFigures.lines(project, sheet.metrics(), paint));
+        if (!sheet.differences().isEmpty()) {
+            sections.add(differences(sheet.differences(), paint));
+        }
+        sections.add(NodeTables.lines(sheet.nodes(), paint));
+        sections.add(BoardTable.lines(sheet.boards(), paint));
+        sections.add(PeakTable.lines(
+                sheet.metrics(), sheet.peakShares(), all ? Integer.MAX_VALUE : LOADS_AT_THE_PEAK, paint));
+        sections.add(CautionText.lines(sheet.cautions(), paint));
+        return Sections.joined(sections);
+    }
+
+    private static List<String> title(AuditSheet sheet, Paint paint) {
+        Section title = new Section(paint, "Audit of a plan for " + DisplayWidth.cut(sheet.project(), 60));
+        if (sheet.projectChanged().isEmpty()) {
+            title.text("The plan does not say which project file it was made from.");
+        } else if (sheet.projectChanged().get()) {
+            title.text(
+                    Tone.BAD,
+                    "The project file is not the one the plan was made from: it has changed since, or the plan belongs "
+                            + "to another. What follows holds for the project file at hand.");
+        } else {
+            title.text("The project file is the one the plan was made from.");
+        }
+        return title.lines();
+    }
+
+    private static List<String> differences(List<StatedFigure> differences, Paint paint) {
+        Table table = new Table().words("Figure").number("In the plan file").number("Recomputed");
+        differences.forEach(each -> table.row(
+                Tone.BAD, each.figure(), StatedFigure.text(each.stated()), StatedFigure.text(each.recomputed())));
+        return new Section(paint, "Figures in the plan file that do not follow from its assignments")
+                .table(table)
+                .text("The plan was edited, or the project has changed since. The recomputed figures hold.")
+                .lines();
+    }
+}

@@ -1,0 +1,41 @@
+package evenrise.solver.report;
+
+import java.util.List;
+
+/** How every board is set and used. */
+final class BoardTable {
+    private BoardTable() {}
+
+    static List<String> lines(List<BoardUse> boards, Paint paint) {
+        if (boards.isEmpty()) {
+            return new Section(paint, "Boards").text("The project has none.").lines();
+        }
+        Table table = new Table()
+                .words("Board")
+                .words("Type")
+                .words("Panel")
+                .words("After")
+                .number("Delay, s")
+                .number("Step, s")
+                .number("Used")
+                .number("of")
+                .number("First on, s")
+                .number("Last on, s")
+                .words("Groups");
+        for (BoardUse board : boards) {
+            table.row(
+                    board.board(),
+                    board.type(),
+                    board.panel(),
+                    board.after().orElse(Numbers.NONE),
+                    Numbers.seconds(board.startDelaySeconds()),
+                    Numbers.seconds(board.stepSeconds()),
+                    Integer.toString(board.outputsUsed()),
+                    Integer.toString(board.outputs()),
+                    Numbers.seconds(board.firstOnSeconds()),
+                    Numbers.seconds(board.lastOnSeconds()),
+                    board.groups().isEmpty() ? Numbers.NONE : String.join(", ", board.groups()));
+        }
+        return new Section(paint, "Boards").table(table).lines();
+    }
+}

@@ -1,0 +1,61 @@
+package evenrise.solver.report;
+
+import evenrise.model.plan.BoardSetting;
+import evenrise.model.project.Board;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Placement;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * How one board is set and used.
+ *
+ * @param firstOnSeconds first switch-on; empty where the board switches nothing
+ * @param groups shutdown groups it switches, in the order of its outputs
+ */
+public record BoardUse(
+        String board,
+        String type,
+        String panel,
+        Optional<String> after,
+        double startDelaySeconds,
+        double stepSeconds,
+        int outputsUsed,
+        int outputs,
+        OptionalDouble firstOnSeconds,
+        OptionalDouble lastOnSeconds,
+        List<String> groups) {
+
+    /** One a board, in the project's order. */
+    static List<BoardUse> of(Layout layout) {
+        return layout.project().boards().stream()
+                .map(board -> of(layout, board))
+                .toList();
+    }
+
+    private static BoardUse of(Layout layout, Board board) {
+        BoardSetting setting = layout.setting(board);
+        Collection<Placement> switched = layout.outputs(board.id()).values();
+        return new BoardUse(
+                board.id(),
+                board.type(),
+                board.panel(),
+                board.after(),
+                setting.startDelaySeconds(),
+                setting.stepSeconds(),
+                switched.size(),
+                layout.index().typeOf(board).outputs(),
+                switched.stream()
+                        .flatMapToDouble(each -> each.onSeconds().stream())
+                        .min(),
+                switched.stream()
+                        .flatMapToDouble(each -> each.onSeconds().stream())
+                        .max(),
+                switched.stream()
+                        .flatMap(each -> each.load().shutdownGroup().stream())
+                        .distinct()
+                        .toList());
+    }
+}

@@ -1,0 +1,62 @@
+package evenrise.solver.report;
+
+import evenrise.model.plan.Metrics;
+import evenrise.model.project.Project;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** A plan's figures, one a line, each beside the limit that the project sets it. */
+final class KeyFigures {
+    private KeyFigures() {}
+
+    static List<String> lines(Project project, Metrics metrics, Paint paint) {
+        OptionalDouble inrushLimit = project.supply().inrushLimitAmps();
+        double neutralLimit = project.supply().ratedAmps() * project.supply().neutralFactor();
+        Table table = new Table()
+                .words("Figure")
+                .number("Value")
+                .words("Unit")
+                .number("Limit")
+                .words("Where");
+        table.row(
+                limited(metrics.peakInrushAmps(), inrushLimit),
+                "Peak inrush at the supply, upper bound",
+                Numbers.amps(metrics.peakInrushAmps()),
+                "A peak",
+                Numbers.amps(inrushLimit),
+                "phase " + metrics.peakPhase() + ", at " + Numbers.seconds(metrics.peakAtSeconds()) + " s");
+        table.row("Imbalance of the supply", Numbers.percent(metrics.supplyImbalancePercent()), "%", Numbers.NONE, "");
+        table.row(
+                "Imbalance of the worst panel",
+                Numbers.percent(metrics.worstPanelImbalancePercent()),
+                "%",
+                Numbers.NONE,
+                "");
+        table.row(
+                limited(metrics.supplyNeutralAmps(), OptionalDouble.of(neutralLimit)),
+                "Neutral current of the supply",
+                Numbers.amps(metrics.supplyNeutralAmps()),
+                "A rms",
+                Numbers.amps(neutralLimit),
+                "");
+        table.row(
+                limited(metrics.durationSeconds(), project.maxDurationSeconds()),
+                "Sequence, to the last switch-on",
+                Numbers.seconds(metrics.durationSeconds()),
+                "s",
+                Numbers.seconds(project.maxDurationSeconds()),
+                "");
+        table.row(
+                "Boards in use",
+                Integer.toString(metrics.boardsUsed()),
+                "",
+                Integer.toString(project.boards().size()),
+                "");
+        table.row("Objective", Numbers.fixed(metrics.objective(), 2), "A-equivalent", Numbers.NONE, "less is better");
+        return new Section(paint, "Figures").table(table).lines();
+    }
+
+    private static Tone limited(double value, OptionalDouble limit) {
+        return limit.isPresent() && value > limit.getAsDouble() ? Tone.BAD : Tone.PLAIN;
+    }
+}

@@ -1,0 +1,74 @@
+package evenrise.solver.report;
+
+import evenrise.model.project.Phase;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.NodeLimits;
+import evenrise.model.rules.PhasePeak;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/**
+ * The figures of the supply or of one panel beside its limits. A spare below zero is what a limit is exceeded by.
+ *
+ * @param node the panel's id, or {@link NodeFigures#SUPPLY}
+ * @param runningAmps rms, by phase
+ * @param runningLimitAmps rating times the continuous fraction, for each phase
+ * @param runningSpareAmps of the phase that runs highest
+ * @param peaks instantaneous upper bound, by phase
+ * @param inrushSpareAmps of the phase that peaks highest
+ */
+public record NodeSheet(
+        String node,
+        Map<Phase, Double> runningAmps,
+        double meanAmps,
+        double deviationAmps,
+        double imbalancePercent,
+        double runningLimitAmps,
+        double runningSpareAmps,
+        double neutralAmps,
+        double neutralLimitAmps,
+        double neutralSpareAmps,
+        List<PhasePeak> peaks,
+        OptionalDouble inrushLimitAmps,
+        OptionalDouble inrushSpareAmps) {
+
+    /** The supply first, then the panels in the project's order. */
+    static List<NodeSheet> of(Layout layout) {
+        double fraction = layout.project().supply().continuousFraction();
+        List<NodeLimits> limits = NodeLimits.of(layout.project());
+        return IntStream.range(0, limits.size())
+                .mapToObj(i -> of(layout.nodes().get(i), limits.get(i), fraction))
+                .toList();
+    }
+
+    private static NodeSheet of(NodeFigures figures, NodeLimits limits, double fraction) {
+        double runningLimit = limits.ratedAmps() * fraction;
+        OptionalDouble inrushLimit = limits.inrushLimitAmps();
+        Map<Phase, Double> running = figures.runningAmps();
+        double highest = running.isEmpty() ? 0 : Collections.max(running.values());
+        double mean = running.values().stream()
+                .mapToDouble(Double::doubleValue)
+                .average()
+                .orElse(0);
+        double peak =
+                figures.peaks().stream().mapToDouble(PhasePeak::amps).max().orElse(0);
+        return new NodeSheet(
+                figures.node(),
+                running,
+                mean,
+                figures.deviationAmps(),
+                figures.imbalancePercent(),
+                runningLimit,
+                runningLimit - highest,
+                figures.neutralAmps(),
+                limits.neutralAmps(),
+                limits.neutralAmps() - figures.neutralAmps(),
+                figures.peaks(),
+                inrushLimit,
+                inrushLimit.isPresent() ? OptionalDouble.of(inrushLimit.getAsDouble() - peak) : OptionalDouble.empty());
+    }
+}

@@ -1,0 +1,83 @@
+package evenrise.solver.report;
+
+import evenrise.model.project.Phase;
+import evenrise.model.rules.PhasePeak;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** The supply and every panel: running current, neutral, peaks, each with its limit and what is spare. */
+final class NodeTables {
+    private NodeTables() {}
+
+    static List<String> lines(List<NodeSheet> nodes, Paint paint) {
+        List<Phase> phases = List.copyOf(new java.util.TreeSet<>(nodes.stream()
+                .flatMap(node -> node.runningAmps().keySet().stream())
+                .toList()));
+        return Stream.of(running(nodes, phases, paint), neutral(nodes, paint), peaks(nodes, phases, paint))
+                .flatMap(section -> Stream.concat(Stream.of(""), section.lines().stream()))
+                .skip(1)
+                .toList();
+    }
+
+    private static Section running(List<NodeSheet> nodes, List<Phase> phases, Paint paint) {
+        Table table = new Table().words("Node");
+        phases.forEach(phase -> table.number("Phase " + phase));
+        table.number("Mean")
+                .number("Deviation")
+                .number("Imbalance, %")
+                .number("Limit")
+                .number("Spare");
+        for (NodeSheet node : nodes) {
+            List<String> cells = new ArrayList<>(List.of(node.node()));
+            phases.forEach(phase -> cells.add(Numbers.amps(node.runningAmps().getOrDefault(phase, 0.0))));
+            cells.add(Numbers.amps(node.meanAmps()));
+            cells.add(Numbers.amps(node.deviationAmps()));
+            cells.add(Numbers.percent(node.imbalancePercent()));
+            cells.add(Numbers.amps(node.runningLimitAmps()));
+            cells.add(Numbers.amps(node.runningSpareAmps()));
+            table.row(tone(OptionalDouble.of(node.runningSpareAmps())), cells.toArray(String[]::new));
+        }
+        return new Section(paint, "Running current, ampere rms").table(table);
+    }
+
+    private static Section neutral(List<NodeSheet> nodes, Paint paint) {
+        Table table =
+                new Table().words("Node").number("Neutral").number("Limit").number("Spare");
+        for (NodeSheet node : nodes) {
+            table.row(
+                    tone(OptionalDouble.of(node.neutralSpareAmps())),
+                    node.node(),
+                    Numbers.amps(node.neutralAmps()),
+                    Numbers.amps(node.neutralLimitAmps()),
+                    Numbers.amps(node.neutralSpareAmps()));
+        }
+        return new Section(paint, "Neutral current, ampere rms").table(table);
+    }
+
+    private static Section peaks(List<NodeSheet> nodes, List<Phase> phases, Paint paint) {
+        Table table = new Table().words("Node");
+        phases.forEach(phase -> table.number("Phase " + phase).number("at, s"));
+        table.number("Limit").number("Spare");
+        for (NodeSheet node : nodes) {
+            List<String> cells = new ArrayList<>(List.of(node.node()));
+            for (Phase phase : phases) {
+                Optional<PhasePeak> peak = node.peaks().stream()
+                        .filter(each -> each.phase() == phase)
+                        .findFirst();
+                cells.add(peak.map(each -> Numbers.amps(each.amps())).orElse(Numbers.NONE));
+                cells.add(peak.map(each -> Numbers.seconds(each.atSeconds())).orElse(Numbers.NONE));
+            }
+            cells.add(Numbers.amps(node.inrushLimitAmps()));
+            cells.add(Numbers.amps(node.inrushSpareAmps()));
+            table.row(tone(node.inrushSpareAmps()), cells.toArray(String[]::new));
+        }
+        return new Section(paint, "Peak inrush, ampere, instantaneous upper bound").table(table);
+    }
+
+    private static Tone tone(OptionalDouble spare) {
+        return spare.orElse(0) < 0 ? Tone.BAD : Tone.PLAIN;
+    }
+}

@@ -1,0 +1,45 @@
+package evenrise.solver.report;
+
+/**
+ * Makes text from a file fit for a screen. Names come from outside: a terminal escape in one could hide a line, a
+ * bidirectional mark could turn figures round, a line break could forge a row.
+ */
+public final class Sanitizer {
+    /** Stands where a character was that must not reach the screen. */
+    static final char SUBSTITUTE = '?';
+
+    private static final int MOST_MARKS_IN_A_ROW = 4;
+
+    private Sanitizer() {}
+
+    /** The text in one line of visible characters; each character that could act on a terminal becomes a {@code ?}. */
+    public static String clean(String text) {
+        StringBuilder clean = new StringBuilder(text.length());
+        int[] marks = {0};
+        text.codePoints().forEach(c -> {
+            marks[0] = isCombining(c) ? marks[0] + 1 : 0;
+            if (marks[0] <= MOST_MARKS_IN_A_ROW) {
+                clean.appendCodePoint(isHarmless(c) ? c : SUBSTITUTE);
+            }
+        });
+        return clean.toString();
+    }
+
+    private static boolean isCombining(int codePoint) {
+        int type = Character.getType(codePoint);
+        return type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK;
+    }
+
+    private static boolean isHarmless(int codePoint) {
+        return switch (Character.getType(codePoint)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.SURROGATE,
+                    Character.PRIVATE_USE,
+                    Character.UNASSIGNED,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR -> false;
+            default -> true;
+        };
+    }
+}

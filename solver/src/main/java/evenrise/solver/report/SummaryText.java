@@ -1,0 +1,58 @@
+package evenrise.solver.report;
+
+import evenrise.model.plan.Plan;
+import evenrise.model.project.BoardType;
+import evenrise.model.project.Load;
+import evenrise.model.project.Project;
+import evenrise.model.rules.Verdict;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** What a finished plan comes to, for a screen. */
+public final class SummaryText {
+    private static final int PLACES_A_RULE = 5;
+
+    private SummaryText() {}
+
+    /** @param findings what the project itself makes impossible */
+    public static List<String> lines(
+            Project project, List<String> findings, Plan plan, Verdict verdict, SearchFacts search, Paint paint) {
+        List<List<String>> sections = new ArrayList<>();
+        sections.add(title(project, search, paint));
+        if (!findings.isEmpty()) {
+            Section section = new Section(paint, "What no plan of this project can keep");
+            findings.forEach(section::item);
+            sections.add(section.lines());
+        }
+        sections.add(KeyFigures.lines(project, verdict.metrics(), paint));
+        sections.add(BrokenRules.lines(verdict.violations(), PLACES_A_RULE, paint));
+        sections.add(CautionText.lines(plan.cautions(), paint));
+        return Sections.joined(sections);
+    }
+
+    private static List<String> title(Project project, SearchFacts search, Paint paint) {
+        Map<String, Integer> outputs =
+                project.boardTypes().stream().collect(Collectors.toMap(BoardType::id, BoardType::outputs, (a, b) -> a));
+        long switched = project.loads().stream().filter(Load::switched).count();
+        int reachable = project.boards().stream()
+                .mapToInt(board -> outputs.getOrDefault(board.type(), 0))
+                .sum();
+        return new Section(paint, "Plan for " + DisplayWidth.cut(project.name(), 60))
+                .text(Numbers.counted(project.loads().size(), "load") + ", " + switched + " of them switched; "
+                        + Numbers.counted(project.panels().size(), "panel") + "; "
+                        + Numbers.counted(project.boards().size(), "board") + " with "
+                        + Numbers.counted(reachable, "output") + ".")
+                .text((search.wasInterrupted() ? "Interrupted; the best plan so far is kept. " : "") + searched(search))
+                .lines();
+    }
+
+    private static String searched(SearchFacts search) {
+        String first = search.firstFeasibleSeconds().isPresent()
+                ? " First plan without a broken rule after " + Numbers.seconds(search.firstFeasibleSeconds()) + " s."
+                : "";
+        return "Searched " + Numbers.fixed(search.seconds(), 1) + " s, " + Numbers.counted(search.threads(), "thread")
+                + ", seed " + search.seed() + ", " + Numbers.count(search.moves()) + " moves." + first;
+    }
+}

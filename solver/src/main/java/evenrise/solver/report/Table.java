@@ -1,0 +1,102 @@
+package evenrise.solver.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A table for a screen of fixed pitch: words to the left, numbers to the right, never wider than
+ * {@value #WIDEST} columns: the widest column of words is cut first. Cleans what it is given.
+ */
+public final class Table {
+    /** Widest line of any report. */
+    public static final int WIDEST = 100;
+
+    private static final String INDENT = "  ";
+    private static final String GAP = "  ";
+    private static final int NARROWEST_WORDS = 6;
+
+    private record Column(String header, boolean isNumber) {}
+
+    private record Row(Tone tone, List<String> cells) {}
+
+    private final List<Column> columns = new ArrayList<>();
+    private final List<Row> rows = new ArrayList<>();
+
+    /** A column of words. */
+    public Table words(String header) {
+        columns.add(new Column(header, false));
+        return this;
+    }
+
+    /** A column of numbers; the header carries the unit. */
+    public Table number(String header) {
+        columns.add(new Column(header, true));
+        return this;
+    }
+
+    public Table row(String... cells) {
+        return row(Tone.PLAIN, cells);
+    }
+
+    public Table row(Tone tone, String... cells) {
+        if (cells.length != columns.size()) {
+            throw new IllegalArgumentException(cells.length + " cells for " + columns.size() + " columns");
+        }
+        rows.add(new Row(tone, Arrays.stream(cells).map(Sanitizer::clean).toList()));
+        return this;
+    }
+
+    public boolean isEmpty() {
+        return rows.isEmpty();
+    }
+
+    /** Header and rows. */
+    public Stream<String> lines(Paint paint) {
+        int[] widths = widths();
+        Row header = new Row(Tone.HEADING, columns.stream().map(Column::header).toList());
+        return Stream.concat(Stream.of(header), rows.stream())
+                .map(row -> INDENT + paint.on(row.tone(), line(row, widths)));
+    }
+
+    private String line(Row row, int[] widths) {
+        StringBuilder line = new StringBuilder();
+        for (int i = 0; i < widths.length; i++) {
+            String text = DisplayWidth.cut(row.cells().get(i), widths[i]);
+            String padding = " ".repeat(widths[i] - DisplayWidth.of(text));
+            line.append(i == 0 ? "" : GAP).append(columns.get(i).isNumber() ? padding + text : text + padding);
+        }
+        return line.toString().stripTrailing();
+    }
+
+    private int[] widths() {
+        int[] widths = new int[columns.size()];
+        for (int i = 0; i < widths.length; i++) {
+            int column = i;
+            widths[i] = Math.max(
+                    DisplayWidth.of(columns.get(i).header()),
+                    rows.stream()
+                            .mapToInt(row -> DisplayWidth.of(row.cells().get(column)))
+                            .max()
+                            .orElse(0));
+        }
+        int room = WIDEST - INDENT.length() - GAP.length() * (widths.length - 1);
+        for (int excess = Arrays.stream(widths).sum() - room; excess > 0; excess--) {
+            Optional<Integer> widest = widestWords(widths);
+            if (widest.isEmpty()) {
+                break;
+            }
+            widths[widest.get()]--;
+        }
+        return widths;
+    }
+
+    private Optional<Integer> widestWords(int[] widths) {
+        return Stream.iterate(0, i -> i < widths.length, i -> i + 1)
+                .filter(i -> !columns.get(i).isNumber() && widths[i] > NARROWEST_WORDS)
+                .max(Comparator.comparingInt(i -> widths[i]));
+    }
+}

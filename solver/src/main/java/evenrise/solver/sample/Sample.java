@@ -1,0 +1,23 @@
+package evenrise.solver.sample;
+
+import evenrise.model.project.Project;
+
+/** Draws invented venues: the same seed and size always give the same project. */
+public final class Sample {
+    private Sample() {}
+
+    /** A three-phase venue with the usual number of loads in each of {@code panels}. */
+    public static Project venue(long seed, int panels) {
+        return venue(seed, VenueSize.ofPanels(panels)).project();
+    }
+
+    /** A venue of {@code size} with a name that tells how it was drawn. */
+    public static Venue venue(long seed, VenueSize size) {
+        return venue(seed, size, "Drawn venue of %d panels, seed %d".formatted(size.panels(), seed));
+    }
+
+    /** A venue of {@code size}, with a layout that keeps its rules. Time: linear in the loads, but for the peaks. */
+    public static Venue venue(long seed, VenueSize size, String name) {
+        return new VenueDraft(new Draw(seed), size).venue(name);
+    }
+}

@@ -1,0 +1,124 @@
+package evenrise.solver;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.GeneralCodingRules;
+
+/** Holds the arrows between packages, each drawn in DEVELOPERS.md, and who may know which library. */
+@AnalyzeClasses(packages = "evenrise", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+    @ArchTest
+    static final ArchRule arrowsPointFromTheCommandLineToTheModel = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("cli")
+            .definedBy("evenrise.solver.cli..")
+            .optionalLayer("sample")
+            .definedBy("evenrise.solver.sample..")
+            .layer("report")
+            .definedBy("evenrise.solver.report..")
+            .layer("engine")
+            .definedBy("evenrise.solver.engine..")
+            .layer("model")
+            .definedBy("evenrise.model..")
+            .whereLayer("cli")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("sample")
+            .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("report")
+            .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("engine")
+            .mayOnlyBeAccessedByLayers("cli", "report")
+            .whereLayer("model")
+            .mayOnlyBeAccessedByLayers("cli", "report", "engine", "sample");
+
+    @ArchTest
+    static final ArchRule arrowsInsideTheModelPointFromFilesToRecords = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("file")
+            .definedBy("evenrise.model.file..")
+            .layer("check")
+            .definedBy("evenrise.model.check..")
+            .layer("rules")
+            .definedBy("evenrise.model.rules..")
+            .layer("electrical")
+            .definedBy("evenrise.model.electrical..")
+            .layer("sequence")
+            .definedBy("evenrise.model.sequence..")
+            .layer("plan")
+            .definedBy("evenrise.model.plan..")
+            .layer("project")
+            .definedBy("evenrise.model.project..")
+            .layer("contract")
+            .definedBy("evenrise.model.contract..")
+            .layer("solver")
+            .definedBy("evenrise.solver..")
+            .whereLayer("file")
+            .mayOnlyBeAccessedByLayers("solver")
+            .whereLayer("check")
+            .mayOnlyBeAccessedByLayers("file", "solver")
+            .whereLayer("rules")
+            .mayOnlyBeAccessedByLayers("file", "solver")
+            .whereLayer("electrical")
+            .mayOnlyBeAccessedByLayers("check", "rules", "solver")
+            .whereLayer("sequence")
+            .mayOnlyBeAccessedByLayers("check", "rules", "solver")
+            .whereLayer("plan")
+            .mayOnlyBeAccessedByLayers("file", "check", "rules", "electrical", "sequence", "solver")
+            .whereLayer("project")
+            .mayOnlyBeAccessedByLayers("file", "check", "rules", "electrical", "sequence", "plan", "solver");
+
+    @ArchTest
+    static final ArchRule onlyTheFilePackageKnowsJsonLibraries = noClasses()
+            .that()
+            .resideOutsideOfPackage("evenrise.model.file..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("com.fasterxml..", "com.github.victools..", "org.yaml..", "org.snakeyaml..");
+
+    @ArchTest
+    static final ArchRule onlyTheEngineKnowsOptaPlanner = noClasses()
+            .that()
+            .resideOutsideOfPackage("evenrise.solver.engine..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.optaplanner..");
+
+    @ArchTest
+    static final ArchRule onlyTheCommandLineKnowsPicocli = noClasses()
+            .that()
+            .resideOutsideOfPackage("evenrise.solver.cli..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("picocli..");
+
+    @ArchTest
+    static final ArchRule onlyTheCommandLinePrints = noClasses()
+            .that()
+            .resideOutsideOfPackage("evenrise.solver.cli..")
+            .should(GeneralCodingRules.ACCESS_STANDARD_STREAMS);
+
+    @ArchTest
+    static final ArchRule onlyTheCommandLineEndsTheProcess = noClasses()
+            .that()
+            .resideOutsideOfPackage("evenrise.solver.cli..")
+            .should()
+            .callMethod(System.class, "exit", int.class)
+            .orShould()
+            .callMethod(Runtime.class, "exit", int.class)
+            .orShould()
+            .callMethod(Runtime.class, "halt", int.class);
+
+    @ArchTest
+    static final ArchRule reportsTouchNoFile = noClasses()
+            .that()
+            .resideInAPackage("evenrise.solver.report..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.nio.file..", "java.io..");
+}

@@ -1,0 +1,110 @@
+package evenrise.solver.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class AuditCommandTest {
+    @TempDir
+    private Path folder;
+
+    private Path project;
+    private Path plan;
+
+    @BeforeEach
+    void planTheProject() throws IOException {
+        project = Files.writeString(folder.resolve("hall.project.json"), SmallHall.PROJECT);
+        plan = folder.resolve("hall.plan.json");
+        new Shell(SmallHall.sound()).run("plan", project.toString());
+    }
+
+    @Test
+    void endsWithZeroWhenNoRuleIsBroken() {
+        Shell.Result result = audit();
+
+        assertThat(result.code()).isEqualTo(ExitCode.DONE);
+        assertThat(result.out())
+                .contains("The project file is the one the plan was made from.", "What makes the peak of 100.0 A")
+                .doesNotContain("Recomputed");
+        assertThat(result.err()).isEmpty();
+    }
+
+    @Test
+    void endsWithFourAndNamesWhatAnEditBroke() throws IOException {
+        Files.writeString(plan, Files.readString(plan).replace("\"slot\": 3", "\"slot\": 5"));
+
+        Shell.Result result = audit();
+
+        assertThat(result.code()).isEqualTo(ExitCode.RULES_BROKEN);
+        assertThat(result.out()).contains("phase: 1 place", "load 'amp'");
+    }
+
+    @Test
+    void setsFiguresThatWereEditedBesideTheTrueOnes() throws IOException {
+        Files.writeString(
+                plan, Files.readString(plan).replaceAll("\"peak_inrush_a\": [0-9.]+", "\"peak_inrush_a\": 80"));
+
+        Shell.Result result = audit();
+
+        assertThat(result.out()).containsPattern("peak_inrush_a +80\\.0+ +100\\.0+");
+    }
+
+    @Test
+    void saysThatTheProjectHasChanged() throws IOException {
+        Files.writeString(project, SmallHall.PROJECT + "\n");
+
+        assertThat(audit().out()).contains("The project file is not the one the plan was made from");
+    }
+
+    @Test
+    void writesJsonAndNothingElseWhenAsked() {
+        Shell.Result result = new Shell(SmallHall.sound()).run("audit", project.toString(), plan.toString(), "--json");
+
+        assertThat(result.out())
+                .startsWith("{\n  \"format\": \"evenrise-audit/1\"")
+                .contains("\"project_changed\": false", "\"peak_inrush_a\": 100.0", "\"violations\": []")
+                .endsWith("}\n");
+        assertThat(result.err()).isEmpty();
+    }
+
+    @Test
+    void refusesABoardThatTheProjectDoesNotHave() throws IOException {
+        Files.writeString(plan, Files.readString(plan).replace("\"B1\"", "\"B9\""));
+
+        Shell.Result result = audit();
+
+        assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(result.err()).contains("B9");
+    }
+
+    @Test
+    void isQuietWhenItsReaderWentAway() {
+        Shell.Result result = new Shell(SmallHall.sound())
+                .outFailsWith("Broken pipe")
+                .run("audit", project.toString(), plan.toString());
+
+        assertThat(result.code()).isEqualTo(ExitCode.DONE);
+        assertThat(result.err()).isEmpty();
+    }
+
+    @Test
+    void showsHostileNamesTamed() throws IOException {
+        String name = "Sub\\u001b[2J\\u202eleft" + "x".repeat(400);
+        Files.writeString(project, SmallHall.PROJECT.replace("Sub left", name));
+
+        Shell.Result result = audit();
+
+        assertThat(result.out()).doesNotContain("\u001b", "\u202e").contains("Sub?[2J?left");
+        assertThat(result.out().lines())
+                .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
+    }
+
+    private Shell.Result audit() {
+        return new Shell(SmallHall.sound()).run("audit", project.toString(), plan.toString());
+    }
+}

@@ -1,0 +1,78 @@
+package evenrise.solver.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class EvenriseTest {
+    private final Shell shell = new Shell(SmallHall.sound());
+
+    @ParameterizedTest
+    @ValueSource(strings = {"plan", "audit", "schema", "completion"})
+    void helpsWithEveryCommand(String command) {
+        Shell.Result result = shell.run(command, "--help");
+
+        assertThat(result.code()).isEqualTo(ExitCode.DONE);
+        assertThat(result.out()).startsWith("").contains("evenrise " + command, "Example", "Exit codes:");
+        assertThat(result.err()).isEmpty();
+        assertThat(result.out().lines())
+                .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
+    }
+
+    @Test
+    void helpNamesEveryCommandAndTheCaution() {
+        assertThat(shell.run("--help").out())
+                .contains("plan", "audit", "schema", "completion", "licensed professional");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--version", "plan --version", "audit --version"})
+    void saysItsVersion(String arguments) {
+        assertThat(shell.run(arguments.split(" ")).out()).matches("evenrise \\S+\n");
+    }
+
+    @Test
+    void wantsACommand() {
+        Shell.Result result = shell.run();
+
+        assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(result.err()).contains("no command is given", "evenrise --help");
+    }
+
+    @Test
+    void suggestsTheCommandThatWasProbablyMeant() {
+        Shell.Result result = shell.run("plann");
+
+        assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(result.err()).contains("maybe plan");
+    }
+
+    @Test
+    void showsNoEscapeOfAnArgumentOnTheScreen() {
+        Shell.Result result = shell.run("plan", "--\u001b[2J");
+
+        assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(result.err()).doesNotContain("\u001b");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"project", "plan"})
+    void printsTheSchemaOfBothFiles(String file) {
+        Shell.Result result = shell.run("schema", file);
+
+        assertThat(result.code()).isEqualTo(ExitCode.DONE);
+        assertThat(result.out()).startsWith("{").contains("evenrise-" + file + "/1");
+    }
+
+    @Test
+    void knowsNoOtherSchema() {
+        assertThat(shell.run("schema", "panel").code()).isEqualTo(ExitCode.USAGE);
+    }
+
+    @Test
+    void printsACompletionScriptThatKnowsTheOptions() {
+        assertThat(shell.run("completion").out()).startsWith("#!").contains("--threads", "audit");
+    }
+}

@@ -1,0 +1,117 @@
+package evenrise.solver.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenrise.model.file.ProjectFile;
+import evenrise.model.file.Reading;
+import evenrise.model.project.PhaseSystem;
+import evenrise.model.project.Project;
+import evenrise.solver.sample.Sample;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+@DisplayName("evenrise generate")
+class GenerateCommandTest {
+    @TempDir
+    private Path folder;
+
+    private final ByteArrayOutputStream data = new ByteArrayOutputStream();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... arguments) {
+        return new CommandLine(new GenerateCommand(data))
+                .setErr(new PrintWriter(err, true))
+                .execute(arguments);
+    }
+
+    @Test
+    void writesAProjectThatReadsBackEqualToTheDrawnOne() {
+        Path file = folder.resolve("venue.project.json");
+
+        int code = run("--panels", "5", "--seed", "9", "-o", file.toString());
+
+        Reading<Project> read = ProjectFile.read(file);
+        assertThat(code).isZero();
+        assertThat(read.problems()).isEmpty();
+        assertThat(read.value()).contains(Sample.venue(9, 5));
+    }
+
+    @Test
+    void writesTheSameBytesForTheSameSeed() throws IOException {
+        run("--panels", "3", "--seed", "4", "-o", folder.resolve("a.json").toString());
+        run("--panels", "3", "--seed", "4", "-o", folder.resolve("b.json").toString());
+
+        assertThat(folder.resolve("a.json")).hasSameBinaryContentAs(folder.resolve("b.json"));
+    }
+
+    @Test
+    void writesYamlByTheEnding() throws IOException {
+        Path file = folder.resolve("venue.yaml");
+
+        run("--panels", "1", "--system", "split-phase", "-o", file.toString());
+
+        assertThat(Files.readString(file)).doesNotStartWith("{");
+        assertThat(ProjectFile.read(file).value().orElseThrow().supply().system())
+                .isEqualTo(PhaseSystem.SPLIT_PHASE);
+    }
+
+    @Test
+    void writesToStandardOutput() {
+        int code = run("--panels", "2", "--loads", "30", "-o", "-");
+
+        Reading<Project> read = ProjectFile.read(new ByteArrayInputStream(data.toByteArray()), "-");
+        assertThat(code).isZero();
+        assertThat(read.value().orElseThrow().loads()).hasSize(30);
+    }
+
+    @Test
+    void drawsTheLargeDatasetAsItsPageSays() throws IOException {
+        Path drawn = folder.resolve("project.json");
+        Path kept = Path.of("..", "datasets", "harbour-arena");
+        String command = "--panels 40 --loads 1000 --seed 7 --name \"Harbour Arena\"";
+
+        run("--panels", "40", "--loads", "1000", "--seed", "7", "--name", "Harbour Arena", "-o", drawn.toString());
+
+        assertThat(Files.readString(kept.resolve("README.md"))).contains("evenrise generate " + command);
+        assertThat(drawn).hasSameBinaryContentAs(kept.resolve("project.json"));
+    }
+
+    @Test
+    void refusesANameThatNobodySeesAsAUsageError() {
+        assertThat(run("--panels", "1", "--name", " ", "-o", "-")).isEqualTo(2);
+    }
+
+    @Test
+    void refusesASizeThatNoPanelHoldsAsAUsageError() {
+        int code = run("--panels", "2", "--loads", "1000", "-o", "-");
+
+        assertThat(code).isEqualTo(2);
+        assertThat(err.toString()).contains("1000 loads in 2 panels, expected 12 to 60. Maybe ask for 42 panel(s).");
+        assertThat(data.size()).isZero();
+    }
+
+    @Test
+    void refusesAnUnknownSystemAsAUsageError() {
+        int code = run("--panels", "2", "--system", "delta", "-o", "-");
+
+        assertThat(code).isEqualTo(2);
+        assertThat(err.toString()).contains("'delta', expected three-phase or split-phase");
+    }
+
+    @Test
+    void saysThatAnOutputCouldNotBeWritten() {
+        int code = run("--panels", "1", "-o", folder.resolve("none/venue.json").toString());
+
+        assertThat(code).isEqualTo(5);
+        assertThat(err.toString()).startsWith("evenrise: ").contains("venue.json");
+    }
+}

@@ -1,0 +1,317 @@
+package evenrise.solver.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenrise.model.file.PlanFile;
+import evenrise.model.plan.Cautions;
+import evenrise.model.plan.Plan;
+import evenrise.solver.engine.Budget;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PlanCommandTest {
+    @TempDir
+    private Path folder;
+
+    private Path project;
+
+    @BeforeEach
+    void writeTheProject() throws IOException {
+        project = Files.writeString(folder.resolve("hall.project.json"), SmallHall.PROJECT);
+    }
+
+    @Nested
+    class WritesThePlan {
+        @Test
+        void besideTheProjectAndSaysSo() {
+            Shell.Result result = new Shell(SmallHall.sound()).run("plan", project.toString());
+
+            assertThat(result.code()).isEqualTo(ExitCode.DONE);
+            assertThat(result.out()).endsWith("Written: " + folder.resolve("hall.plan.json") + "\n");
+            assertThat(read(folder.resolve("hall.plan.json")).assignments()).hasSize(2);
+        }
+
+        @Test
+        void whereItIsTold() {
+            Path elsewhere = folder.resolve("a.json");
+
+            new Shell(SmallHall.sound()).run("plan", project.toString(), "-o", elsewhere.toString());
+
+            assertThat(elsewhere).exists();
+            assertThat(folder.resolve("hall.plan.json")).doesNotExist();
+        }
+
+        @Test
+        void withFiguresCautionsAndOrigin() {
+            new Shell(SmallHall.sound()).run("plan", project.toString(), "--moves", "1000", "--seed", "7");
+
+            Plan plan = read(folder.resolve("hall.plan.json"));
+            assertThat(plan.metrics().orElseThrow().hardViolations()).isZero();
+            assertThat(plan.cautions()).isEqualTo(Cautions.ALL);
+            assertThat(plan.madeBy()).hasValueSatisfying(made -> {
+                assertThat(made.seed()).isEqualTo(7);
+                assertThat(made.movesAllowed()).hasValue(1000);
+                assertThat(made.timeUsedSeconds()).isEmpty();
+                assertThat(made.projectSha256()).hasSize(64);
+            });
+        }
+
+        @Test
+        void toStandardOutputAndNothingElseThere() {
+            Shell.Result result = new Shell(SmallHall.sound()).run("plan", project.toString(), "-o", "-");
+
+            byte[] bytes = result.out().getBytes(StandardCharsets.UTF_8);
+            assertThat(PlanFile.read(bytes, "-").problems()).isEmpty();
+            assertThat(result.out()).startsWith("{").endsWith("}\n");
+            assertThat(result.err()).contains("Figures", "Cautions", "objective");
+        }
+
+        @Test
+        void ofAProjectFromStandardInput() {
+            Shell.Result result =
+                    new Shell(SmallHall.sound()).input(SmallHall.PROJECT).run("plan", "-", "-o", "-", "--quiet");
+
+            assertThat(result.code()).isEqualTo(ExitCode.DONE);
+            assertThat(result.out()).startsWith("{");
+            assertThat(result.err()).isEmpty();
+        }
+    }
+
+    @Nested
+    class SaysOnTheScreen {
+        @Test
+        void whatWasPlannedFiguresRulesAndCautions() {
+            String out =
+                    new Shell(SmallHall.sound()).run("plan", project.toString()).out();
+
+            assertThat(out)
+                    .contains("Plan for Small hall", "2 loads, 1 of them switched", "None is broken.", "A peak")
+                    .contains("Isolate and lock out")
+                    .doesNotContain("\u001b");
+        }
+
+        @Test
+        void progressInPlainLinesWhereErrorsGoToAFile() {
+            String err =
+                    new Shell(SmallHall.sound()).run("plan", project.toString()).err();
+
+            assertThat(err).contains("objective 117.3  peak 100.0 A").doesNotContain("\r", "\u001b");
+        }
+
+        @Test
+        void progressInOneLiveLineOnATerminal() {
+            Shell.Result result = new Shell(SmallHall.sound()).onAScreen().run("plan", project.toString());
+
+            assertThat(result.err()).contains("\r\u001b[K", "objective 117.3");
+            assertThat(result.out()).contains("\u001b[1mFigures");
+        }
+
+        @Test
+        void nothingWhenQuiet() {
+            Shell.Result result = new Shell(SmallHall.sound()).run("plan", project.toString(), "--quiet");
+
+            assertThat(result.all()).isEmpty();
+        }
+    }
+
+    @Nested
+    class AsksTheEngineFor {
+        @Test
+        void thirtySecondsSeedOneAndAtMostEightThreadsUnlessTold() {
+            Shell shell = new Shell(SmallHall.sound());
+
+            shell.run("plan", project.toString());
+
+            assertThat(shell.asked.get().budget()).isEqualTo(new Budget.Time(Duration.ofSeconds(30)));
+            assertThat(shell.asked.get().seed()).isEqualTo(1);
+            assertThat(shell.asked.get().threads())
+                    .isEqualTo(Math.min(8, Runtime.getRuntime().availableProcessors()));
+            assertThat(shell.asked.get().from()).isEmpty();
+        }
+
+        @Test
+        void movesOnOneThread() {
+            Shell shell = new Shell(SmallHall.sound());
+
+            shell.run("plan", project.toString(), "--moves", "5000");
+
+            assertThat(shell.asked.get().budget()).isEqualTo(new Budget.Moves(5000));
+            assertThat(shell.asked.get().threads()).isEqualTo(1);
+        }
+
+        @Test
+        void anEarlierPlanAsTheStart() {
+            Shell shell = new Shell(SmallHall.sound());
+            shell.run("plan", project.toString());
+
+            shell.run(
+                    "plan",
+                    project.toString(),
+                    "--from",
+                    folder.resolve("hall.plan.json").toString());
+
+            assertThat(shell.asked.get().from())
+                    .hasValueSatisfying(plan -> assertThat(plan.assignments()).hasSize(2));
+        }
+
+        @Test
+        void whatStillFitsOfAPlanOfAnotherProjectAndSaysSo() throws IOException {
+            Shell shell = new Shell(SmallHall.sound());
+            shell.run("plan", project.toString());
+            Files.writeString(project, SmallHall.PROJECT.replace("\"amp\"", "\"amplifier 1\""));
+
+            Shell.Result result = shell.run(
+                    "plan",
+                    project.toString(),
+                    "--from",
+                    folder.resolve("hall.plan.json").toString());
+
+            assertThat(result.err()).contains("1 load and 0 boards of this plan are not in the project");
+        }
+    }
+
+    @Nested
+    class EndsWith {
+        @Test
+        void fourWhenThePlanBreaksRules() {
+            Shell.Result result = new Shell(SmallHall.broken()).run("plan", project.toString());
+
+            assertThat(result.code()).isEqualTo(ExitCode.RULES_BROKEN);
+            assertThat(result.out()).contains("1 rule broken, in 1 place.", "assigned: 1 place", "load 'amp'");
+            assertThat(read(folder.resolve("hall.plan.json")).violations()).hasSize(1);
+        }
+
+        @Test
+        void fourAndOneLineWhenQuiet() {
+            Shell.Result result = new Shell(SmallHall.broken()).run("plan", project.toString(), "--quiet");
+
+            assertThat(result.code()).isEqualTo(ExitCode.RULES_BROKEN);
+            assertThat(result.out()).isEmpty();
+            assertThat(result.err().lines()).singleElement().asString().contains("breaks hard rules in 1 place");
+        }
+
+        @Test
+        void oneAndNoStackWhenTheEngineFails() {
+            Shell shell = new Shell(null);
+
+            Shell.Result plain = shell.run("plan", project.toString());
+            Shell.Result debugged = shell.run("plan", project.toString(), "--debug");
+
+            assertThat(plain.code()).isEqualTo(ExitCode.BUG);
+            assertThat(plain.err()).contains("It is a bug").doesNotContain("\tat ");
+            assertThat(debugged.err()).contains("\tat ");
+        }
+
+        @ParameterizedTest
+        @CsvSource({
+            "--time 30, '30' is no duration",
+            "--time 0s, is not between 1ms and 168h",
+            "--moves 0, --moves is 0",
+            "--threads 65, '--threads is 65, expected 1 to 64'",
+            "--time 3s --moves 5, mutually exclusive",
+            "--sed 4, maybe --seed",
+        })
+        void twoWhenTheCommandLineIsWrong(String options, String says) {
+            String[] arguments = ("plan " + project + " " + options).split(" ");
+
+            Shell.Result result = new Shell(SmallHall.sound()).run(arguments);
+
+            assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+            assertThat(result.err()).contains(says).contains("evenrise plan --help");
+            assertThat(folder.resolve("hall.plan.json")).doesNotExist();
+        }
+
+        @Test
+        void twoRatherThanOverwriteTheProject() {
+            Shell.Result result =
+                    new Shell(SmallHall.sound()).run("plan", project.toString(), "-o", project.toString());
+
+            assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+            assertThat(project).hasContent(SmallHall.PROJECT);
+        }
+
+        @Test
+        void twoWhenAProjectFromStandardInputLeavesThePlanWithoutAName() {
+            Shell.Result result =
+                    new Shell(SmallHall.sound()).input(SmallHall.PROJECT).run("plan", "-");
+
+            assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+            assertThat(result.err()).contains("-o PLAN or -o -");
+        }
+    }
+
+    @Nested
+    class RefusesToSearch {
+        @Test
+        void whenTheOutputIsAFolder() {
+            Shell shell = new Shell(SmallHall.sound());
+
+            Shell.Result result = shell.run("plan", project.toString(), "-o", folder.toString());
+
+            assertThat(result.code()).isEqualTo(ExitCode.NOT_WRITTEN);
+            assertThat(result.err()).contains("is a folder");
+            assertThat(shell.asked.get()).isNull();
+        }
+
+        @Test
+        void whenTheOutputsFolderIsMissing() {
+            Shell shell = new Shell(SmallHall.sound());
+
+            Shell.Result result = shell.run(
+                    "plan",
+                    project.toString(),
+                    "-o",
+                    folder.resolve("no/where.json").toString());
+
+            assertThat(result.code()).isEqualTo(ExitCode.NOT_WRITTEN);
+            assertThat(result.err()).contains("there is no folder");
+            assertThat(shell.asked.get()).isNull();
+        }
+    }
+
+    @Nested
+    class WhenStandardOutputFails {
+        @Test
+        void saysSoOnce() {
+            Shell.Result result = new Shell(SmallHall.sound())
+                    .outFailsWith("No space left on device")
+                    .run("plan", project.toString(), "-o", "-", "--quiet");
+
+            assertThat(result.code()).isEqualTo(ExitCode.NOT_WRITTEN);
+            assertThat(result.err().lines()).singleElement().asString().contains("No space left on device");
+        }
+
+        @Test
+        void isQuietWhenItsReaderWentAway() {
+            Shell.Result result = new Shell(SmallHall.sound())
+                    .outFailsWith("Broken pipe")
+                    .run("plan", project.toString(), "-o", "-", "--quiet");
+
+            assertThat(result.code()).isEqualTo(ExitCode.NOT_WRITTEN);
+            assertThat(result.err()).isEmpty();
+        }
+    }
+
+    @Test
+    void leavesTheEarlierPlanWholeWhenTheSearchFails() throws IOException {
+        Path earlier = Files.writeString(folder.resolve("hall.plan.json"), "earlier");
+
+        new Shell(null).run("plan", project.toString());
+
+        assertThat(earlier).hasContent("earlier");
+        assertThat(folder.toFile().list()).containsExactlyInAnyOrder("hall.project.json", "hall.plan.json");
+    }
+
+    private static Plan read(Path file) {
+        return PlanFile.read(file).value().orElseThrow();
+    }
+}

@@ -1,0 +1,87 @@
+package evenrise.solver.cli;
+
+import evenrise.model.plan.Plan;
+import evenrise.solver.engine.PlanningOutcome;
+import evenrise.solver.engine.PlanningRequest;
+import evenrise.solver.engine.Progress;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicReference;
+
+/** Runs commands as a shell would and keeps what they print. In the engine's place stands a search that knows its plan. */
+final class Shell {
+    /** What a command printed and how it ended. */
+    record Result(int code, String out, String err) {
+        String all() {
+            return out + err;
+        }
+    }
+
+    /** The last request that a command made. */
+    final AtomicReference<PlanningRequest> asked = new AtomicReference<>();
+
+    private final Plan found;
+    private byte[] input = {};
+    private OutputStream brokenOut;
+    private boolean isScreen;
+
+    /** @param found what every search finds */
+    Shell(Plan found) {
+        this.found = found;
+    }
+
+    Shell input(String text) {
+        input = text.getBytes(StandardCharsets.UTF_8);
+        return this;
+    }
+
+    /** Standard output fails with this message. */
+    Shell outFailsWith(String message) {
+        brokenOut = new OutputStream() {
+            @Override
+            public void write(int b) throws IOException {
+                throw new IOException(message);
+            }
+        };
+        return this;
+    }
+
+    /** Both outputs are terminals that show colour. */
+    Shell onAScreen() {
+        isScreen = true;
+        return this;
+    }
+
+    Result run(String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Terminal terminal = new Terminal(
+                new ByteArrayInputStream(input),
+                brokenOut == null ? out : brokenOut,
+                err,
+                StandardCharsets.UTF_8,
+                isScreen,
+                isScreen,
+                isScreen);
+        int code = Evenrise.run(terminal, (request, listener) -> search(request, listener::accept), arguments);
+        return new Result(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    private PlannerSource.Search search(PlanningRequest request, java.util.function.Consumer<Progress> listener) {
+        asked.set(request);
+        return new PlannerSource.Search() {
+            @Override
+            public PlanningOutcome plan() {
+                listener.accept(new Progress(0.5, 1000, 117.3, 100, 100, 0));
+                return new PlanningOutcome(found, 1000, 0.5, OptionalDouble.of(0.1));
+            }
+
+            @Override
+            public void stop() {}
+        };
+    }
+}

@@ -1,0 +1,223 @@
+package evenrise.solver.report;
+
+import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aLoad;
+import static evenrise.model.Fixtures.aPanel;
+import static evenrise.model.Fixtures.aPlan;
+import static evenrise.model.Fixtures.aProject;
+import static evenrise.model.Fixtures.aSupply;
+import static evenrise.model.Fixtures.anAssignment;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenrise.model.plan.Cautions;
+import evenrise.model.plan.MadeBy;
+import evenrise.model.plan.Metrics;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.PlanFinisher;
+import evenrise.model.rules.Referee;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+/**
+ * One panel, two loads on different phases:
+ *
+ * <pre>
+ * P1  slot 1 (A)  dsp, unswitched 10 A
+ *     slot 3 (B)  amp, 20 A, peak 100 A, half in 10 ms, output 2 of B1 at 0.5 + 0.25 = 0.75 s
+ * </pre>
+ */
+class AuditTextTest {
+    private static final String SHA = "ab12";
+
+    private final Project project = aProject()
+            .name("Hall")
+            .supply(aSupply())
+            .panels(aPanel("P1"))
+            .boards(aBoard("B1").in("P1"))
+            .loads(
+                    aLoad("dsp").processing().unswitched().runningAmps(10),
+                    aLoad("amp")
+                            .name("Sub left")
+                            .amplifier()
+                            .runningAmps(20)
+                            .idleAmps(10)
+                            .inrushPeakAmps(100))
+            .build();
+
+    private final Plan plan = PlanFinisher.finish(
+            project,
+            aPlan().board("B1", 0.5, 0.25)
+                    .assignments(
+                            anAssignment("dsp").at("P1", 1),
+                            anAssignment("amp").at("P1", 3).on("B1", 2))
+                    .build(),
+            new MadeBy("test", SHA, 1, 1, OptionalLong.of(1), OptionalDouble.empty()));
+
+    @Nested
+    class OfASoundPlan {
+        @Test
+        void saysThatNoRuleIsBrokenAndThatTheProjectIsTheSame() {
+            assertThat(audit(plan, SHA))
+                    .contains("  None is broken.", "  The project file is the one the plan was made from.");
+        }
+
+        /** A 10, B 20, C 0: mean 10, deviation 10, 100 %; limit 400·0.8 = 320, spare 300. */
+        @Test
+        void showsRunningCurrentBesideItsLimit() {
+            assertThat(squeezed(audit(plan, SHA))).contains("supply 10.0 20.0 0.0 10.0 10.0 100.00 320.0 300.0");
+        }
+
+        /** Three phases, pf 1: |10∠0 + 20∠-120| = √(10² + 20² - 10·20) = 17.3. */
+        @Test
+        void showsTheNeutralBesideItsLimit() {
+            assertThat(squeezed(audit(plan, SHA))).contains("supply 17.3 400.0 382.7", "P1 17.3 225.0 207.7");
+        }
+
+        @Test
+        void showsHowTheBoardIsSetAndUsed() {
+            assertThat(squeezed(audit(plan, SHA))).contains("B1 eight P1 - 0.5 0.25 1 8 0.75 0.75 -");
+        }
+
+        /** Base √2·10 = 14.1, the rest of the 100 A is excess; dsp is on another phase. */
+        @Test
+        void showsWhatMakesThePeak() {
+            assertThat(audit(plan, SHA)).contains("What makes the peak of 100.0 A on phase B at 0.75 s");
+            assertThat(squeezed(audit(plan, SHA))).contains("amp Sub left amplifier 0.75 100.0 14.1 85.9 100.0");
+        }
+
+        @Test
+        void carriesEveryCaution() {
+            assertThat(String.join(" ", audit(plan, SHA)).replaceAll(" +", " ")).contains(Cautions.ALL);
+        }
+
+        @Test
+        void keepsWithinAHundredColumns() {
+            assertThat(audit(plan, SHA))
+                    .allSatisfy(line -> assertThat(DisplayWidth.of(line)).isLessThanOrEqualTo(Table.WIDEST));
+        }
+    }
+
+    @Nested
+    class OfAPlanThatIsNotWhatItSays {
+        @Test
+        void saysThatTheProjectHasChanged() {
+            assertThat(audit(plan, "cd34")).anyMatch(line -> line.contains("is not the one the plan was made from"));
+        }
+
+        @Test
+        void setsStatedFiguresBesideRecomputedOnes() {
+            Metrics figures = plan.metrics().orElseThrow();
+            Metrics wrong = new Metrics(
+                    99,
+                    figures.peakPhase(),
+                    figures.peakAtSeconds(),
+                    figures.supplyImbalancePercent(),
+                    figures.worstPanelImbalancePercent(),
+                    figures.supplyNeutralAmps(),
+                    figures.durationSeconds(),
+                    figures.boardsUsed(),
+                    3,
+                    figures.objective());
+
+            List<String> lines = squeezed(audit(stating(wrong), SHA));
+
+            assertThat(lines).contains("peak_inrush_a 99.000000 100.000000", "hard_violations 3 0");
+            assertThat(lines).noneMatch(line -> line.startsWith("objective "));
+        }
+
+        @Test
+        void takesRoundingForNoDifference() {
+            Metrics figures = plan.metrics().orElseThrow();
+            Metrics rounded = new Metrics(
+                    figures.peakInrushAmps() + 5e-7,
+                    figures.peakPhase(),
+                    figures.peakAtSeconds(),
+                    figures.supplyImbalancePercent(),
+                    figures.worstPanelImbalancePercent(),
+                    figures.supplyNeutralAmps() - 5e-7,
+                    figures.durationSeconds(),
+                    figures.boardsUsed(),
+                    figures.hardViolations(),
+                    figures.objective());
+
+            assertThat(audit(stating(rounded), SHA)).noneMatch(line -> line.contains("Recomputed"));
+        }
+    }
+
+    @Nested
+    class OfABrokenPlan {
+        private final Plan empty = aPlan().board("B1", 0.5, 0.25).build();
+
+        @Test
+        void listsWhatIsBrokenByRule() {
+            List<String> lines = audit(empty, SHA);
+
+            assertThat(lines).contains("  1 rule broken, in 2 places.", "  assigned: 2 places");
+            assertThat(lines)
+                    .filteredOn(line -> line.startsWith("  - ") && line.contains("'amp'"))
+                    .isNotEmpty();
+        }
+    }
+
+    @Nested
+    class OfManyLoads {
+        private final Project large = aProject()
+                .panels(aPanel("P1"))
+                .loads(IntStream.rangeClosed(1, 20)
+                        .mapToObj(i -> aLoad("L" + i).unswitched().runningAmps(1))
+                        .toList())
+                .build();
+
+        /** Fourteen of them, two in each of rows 1, 4, 7, …: all on phase A. */
+        private final Plan onOnePhase = PlanFinisher.finish(
+                large,
+                aPlan().assignments(IntStream.rangeClosed(1, 14)
+                                .mapToObj(i -> anAssignment("L" + i).at("P1", 1 + 6 * ((i - 1) / 2) + (i - 1) % 2))
+                                .toArray(evenrise.model.AssignmentBuilder[]::new))
+                        .build(),
+                new MadeBy("test", SHA, 1, 1, OptionalLong.empty(), OptionalDouble.empty()));
+
+        @Test
+        void showsTheFirstFewAndSumsTheRestUnlessAllIsAskedFor() {
+            Layout layout = Layout.of(large, onOnePhase);
+            AuditSheet sheet = AuditSheet.of(layout, Referee.judge(layout), SHA);
+
+            List<String> few = squeezed(PeakTable.lines(sheet.metrics(), sheet.peakShares(), 10, Paint.NONE));
+            List<String> all = squeezed(PeakTable.lines(sheet.metrics(), sheet.peakShares(), 100, Paint.NONE));
+
+            // Four more at √2 A each: 5.7 A of 14·√2.
+            assertThat(few).hasSize(13).last().isEqualTo("and 4 more 5.7 5.7 0.0 28.6");
+            assertThat(all).hasSize(16);
+        }
+    }
+
+    private List<String> audit(Plan judged, String sha) {
+        Layout layout = Layout.of(project, judged);
+        return AuditText.lines(project, AuditSheet.of(layout, Referee.judge(layout), sha), false, Paint.NONE);
+    }
+
+    private Plan stating(Metrics metrics) {
+        return new Plan(
+                plan.format(),
+                plan.cautions(),
+                plan.boards(),
+                plan.assignments(),
+                Optional.of(metrics),
+                plan.violations(),
+                plan.madeBy());
+    }
+
+    private static List<String> squeezed(List<String> lines) {
+        List<String> squeezed = new ArrayList<>();
+        lines.forEach(line -> squeezed.add(line.strip().replaceAll(" +", " ")));
+        return squeezed;
+    }
+}

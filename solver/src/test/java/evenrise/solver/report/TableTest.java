@@ -1,0 +1,62 @@
+package evenrise.solver.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.junit.jupiter.api.Test;
+
+class TableTest {
+    @Test
+    void putsWordsLeftAndNumbersRight() {
+        Table table = new Table().words("Load").number("Draws, A");
+
+        table.row("amp", "1.5").row("mixer 2", "812.0");
+
+        assertThat(table.lines(Paint.NONE))
+                .containsExactly("  Load     Draws, A", "  amp           1.5", "  mixer 2     812.0");
+    }
+
+    @Test
+    void alignsByWhatIsSeen() {
+        Table table = new Table().words("Load").number("A");
+
+        table.row("舞台", "1").row("abc", "22");
+
+        assertThat(table.lines(Paint.NONE)).containsExactly("  Load   A", "  舞台   1", "  abc   22");
+    }
+
+    @Test
+    void cutsTheWidestWordsToStayWithinAHundredColumns() {
+        Table table = new Table().words("Load").words("Name").number("A");
+
+        table.row("amp", "x".repeat(500), "812.0");
+
+        assertThat(table.lines(Paint.NONE))
+                .allSatisfy(line -> assertThat(DisplayWidth.of(line)).isLessThanOrEqualTo(Table.WIDEST))
+                .last()
+                .asString()
+                .endsWith("x...  812.0");
+    }
+
+    @Test
+    void colourDoesNotMoveAColumn() {
+        Table table = new Table().words("Load").number("A").row(Tone.BAD, "amp", "1");
+
+        assertThat(table.lines((tone, text) -> "<" + text + ">").map(line -> line.replaceAll("[<>]", "")))
+                .isEqualTo(table.lines(Paint.NONE).toList());
+    }
+
+    @Test
+    void letsNoCellForgeARow() {
+        Table table = new Table().words("Load").row("a\nfalse row\u001b[1A");
+
+        assertThat(table.lines(Paint.NONE)).containsExactly("  Load", "  a?false row?[1A");
+    }
+
+    @Test
+    void refusesARowOfAnotherLength() {
+        assertThatThrownBy(() -> new Table().words("Load").row("a", "b"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("2 cells for 1 columns");
+    }
+}
