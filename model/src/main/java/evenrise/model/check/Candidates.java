@@ -28,13 +28,15 @@ final class Candidates {
     /** In the project's order; a position is that of the panel in the project. */
     final Map<String, BitSet> ofLoad = new LinkedHashMap<>();
 
+    private final List<Load> placeable = new ArrayList<>();
+    private final Map<Integer, List<Load>> bound = new HashMap<>();
     private final Map<String, Integer> panelIndex = new HashMap<>();
     private final List<SlotLayout> layouts = new ArrayList<>();
     private final List<Set<Integer>> reserved = new ArrayList<>();
     private final List<Set<Integer>> switchable = new ArrayList<>();
     private final List<Map<Integer, String>> fixedOwners = new ArrayList<>();
     private final BitSet reachable = new BitSet();
-    private final Map<String, Boolean> anySlot = new HashMap<>();
+    private final Map<Integer, Boolean> anySlot = new HashMap<>();
 
     Candidates(Plant plant) {
         this.plant = plant;
@@ -47,6 +49,9 @@ final class Candidates {
             fixedOwners.add(new HashMap<>());
         }
         plant.project.boards().forEach(board -> reachable.or(reach(board)));
+        if (plant.project.boards().isEmpty()) {
+            reachable.or(all()); // that there are no boards is said once
+        }
         plant.project.loads().forEach(this::noteFixedSlots);
         for (Load load : plant.project.loads()) {
             BitSet fits = stated(load);
@@ -55,7 +60,13 @@ final class Candidates {
                     fits.clear(p);
                 }
             }
-            ofLoad.putIfAbsent(load.id(), fits);
+            if (ofLoad.putIfAbsent(load.id(), fits) == null && !fits.isEmpty()) {
+                placeable.add(load);
+                if (fits.cardinality() == 1) {
+                    bound.computeIfAbsent(fits.nextSetBit(0), key -> new ArrayList<>())
+                            .add(load);
+                }
+            }
         }
     }
 
@@ -85,7 +96,7 @@ final class Candidates {
         boolean slot = load.fixed().slot().isPresent()
                 ? takes(load, panelAt, load.fixed().slot().getAsInt(), false)
                 : anySlot.computeIfAbsent(
-                        panelAt + " " + load.poles() + load.switched(), key -> anySlotTakes(load, panelAt));
+                        panelAt * 8 + load.poles() * 2 + (load.switched() ? 1 : 0), key -> anySlotTakes(load, panelAt));
         return slot
                 ? ""
                 : load.fixed().slot().isPresent() ? "the fixed slot does not take it" : "no slot there takes it";
@@ -118,9 +129,12 @@ final class Candidates {
 
     /** Loads with at least one candidate panel: the others are reported once and count no more. */
     List<Load> placeable() {
-        return plant.loads.values().stream()
-                .filter(load -> !ofLoad.get(load.id()).isEmpty())
-                .toList();
+        return placeable;
+    }
+
+    /** Loads that can sit in no other panel. */
+    List<Load> bound(int panelAt) {
+        return bound.getOrDefault(panelAt, List.of());
     }
 
     /** Slots of a panel that take any breaker, or only those that take a switched one. */
@@ -137,9 +151,6 @@ final class Candidates {
     }
 
     private BitSet reachOf(Load load) {
-        if (plant.project.boards().isEmpty()) {
-            return all(); // that there are no boards is said once
-        }
         return load.fixed().board().isEmpty()
                 ? reachable
                 : load.fixed().board().map(plant.boards::get).map(this::reach).orElseGet(this::all);

@@ -19,7 +19,7 @@ final class InrushFits {
         node(candidates, "/supply", all, candidates.plant.project.supply().inrushLimitAmps(), found);
         for (int p = 0; p < candidates.panels.size(); p++) {
             Panel panel = candidates.panels.get(p);
-            List<Load> bound = RatingsSuffice.bound(candidates, p);
+            List<Load> bound = candidates.bound(p);
             node(candidates, "/panels/" + p, bound, panel.inrushLimitAmps(), found);
         }
     }

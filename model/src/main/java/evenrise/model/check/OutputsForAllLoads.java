@@ -19,11 +19,10 @@ final class OutputsForAllLoads {
     static void check(Candidates candidates, Consumer<Finding> found) {
         List<Board> boards = candidates.plant.project.boards();
         Map<BitSet, Integer> wanting = new LinkedHashMap<>();
-        Map<String, BitSet> known = new LinkedHashMap<>();
+        Map<List<Object>, BitSet> known = new LinkedHashMap<>();
         for (Load load : candidates.placeable()) {
             if (load.switched()) {
-                String alike = candidates.ofLoad.get(load.id()) + " "
-                        + load.fixed().board() + load.fixed().output();
+                List<Object> alike = List.of(candidates.ofLoad.get(load.id()), load.fixed());
                 wanting.merge(known.computeIfAbsent(alike, key -> boardsFor(candidates, load)), 1, Integer::sum);
             }
         }

@@ -29,17 +29,9 @@ final class RatingsSuffice {
         check.node("/supply", all, check.supply.ratedAmps(), check.supply.neutralFactor());
         for (int p = 0; p < candidates.panels.size(); p++) {
             Panel panel = candidates.panels.get(p);
-            check.node("/panels/" + p, bound(candidates, p), panel.ratedAmps(), panel.neutralFactor());
+            check.node("/panels/" + p, candidates.bound(p), panel.ratedAmps(), panel.neutralFactor());
         }
         check.panelsTogether(all);
-    }
-
-    /** Loads that can sit in no other panel. */
-    static List<Load> bound(Candidates candidates, int panelAt) {
-        return candidates.placeable().stream()
-                .filter(load -> candidates.ofLoad.get(load.id()).cardinality() == 1
-                        && candidates.ofLoad.get(load.id()).get(panelAt))
-                .toList();
     }
 
     private void node(String pointer, List<Load> loads, double rated, double neutralFactor) {

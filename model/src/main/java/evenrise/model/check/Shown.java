@@ -22,10 +22,16 @@ public final class Shown {
         return texts.size() <= MOST_LISTED ? first : first + " and " + (texts.size() - MOST_LISTED) + " more";
     }
 
-    /** The text without quotes; control, format and unpaired surrogate characters become {@code \}{@code uXXXX}. */
+    /** The text without quotes, short and {@link #safe}. */
     public static String plain(String text) {
+        boolean isLong = text.codePointCount(0, text.length()) > LONGEST;
+        return isLong ? safe(text.substring(0, text.offsetByCodePoints(0, LONGEST))) + "…" : safe(text);
+    }
+
+    /** The text in full; control, format and unpaired surrogate characters become {@code \}{@code uXXXX}. */
+    public static String safe(String text) {
         StringBuilder out = new StringBuilder();
-        text.codePoints().limit(LONGEST).forEach(c -> {
+        text.codePoints().forEach(c -> {
             switch (Character.getType(c)) {
                 case Character.CONTROL,
                         Character.FORMAT,
@@ -35,7 +41,7 @@ public final class Shown {
                 default -> out.appendCodePoint(c);
             }
         });
-        return text.codePointCount(0, text.length()) > LONGEST ? out + "…" : out.toString();
+        return out.toString();
     }
 
     /** At most three decimals, trailing zeros left out. */

@@ -38,11 +38,11 @@ final class TimeSuffices {
 
     private void check() {
         Plant plant = candidates.plant;
-        Map<String, Double> earliest = new HashMap<>();
+        Map<List<Object>, Double> earliest = new HashMap<>();
         Map<String, Integer> node = new HashMap<>();
         for (Load load : candidates.placeable()) {
             if (load.switched()) {
-                String alike = candidates.ofLoad.get(load.id()) + " " + load.fixed();
+                List<Object> alike = List.of(candidates.ofLoad.get(load.id()), load.fixed());
                 double first = earliest.computeIfAbsent(alike, key -> earliestOutput(load));
                 node.put(load.id(), waits.add(first));
                 switched.add(load);

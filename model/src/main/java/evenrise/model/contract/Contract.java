@@ -26,12 +26,11 @@ public final class Contract {
         List<String> wrong = new ArrayList<>();
         for (int i = 0; i < components.length; i++) {
             Field field = components[i].getAnnotation(Field.class);
-            String key = Words.key(components[i].getName());
             if (values[i] == null) {
-                wrong.add(key + " is missing");
+                wrong.add(Words.key(components[i].getName()) + " is missing");
             } else if (field != null) {
                 for (String expected : broken(field, values[i])) {
-                    wrong.add(key + " is " + values[i] + ", expected " + expected);
+                    wrong.add(Words.key(components[i].getName()) + " is " + values[i] + ", expected " + expected);
                 }
             }
         }

@@ -1,6 +1,7 @@
 package evenrise.model.file;
 
 import evenrise.model.check.Severity;
+import evenrise.model.check.Shown;
 
 /**
  * One thing that is wrong with an input file.
@@ -26,7 +27,7 @@ public record Problem(
     /** One line: place, subject, value, expected, cure. It holds no control characters. */
     public String message() {
         String place = line > 0 ? "line " + line + ", column " + column + (pointer.isEmpty() ? "" : ", ") : "";
-        String where = place + pointer + (place.isEmpty() && pointer.isEmpty() ? "" : ": ");
+        String where = place + Shown.safe(pointer) + (place.isEmpty() && pointer.isEmpty() ? "" : ": ");
         return where + subject + " is " + value + ", expected " + expected + "." + (cure.isEmpty() ? "" : " " + cure);
     }
 }

@@ -69,14 +69,14 @@ final class TreeReader {
         if (parser.nextToken() == null) {
             throw new Unreadable(0, 0, subject, "empty but for comments", "one object", "");
         }
-        Node root = value("", 0);
+        Node root = value(0);
         if (parser.nextToken() != null) {
             throw refused("two documents in one file", "a single " + format + " object", "Maybe split the file.");
         }
         return root;
     }
 
-    private Node value(String pointer, int depth) throws IOException, Unreadable {
+    private Node value(int depth) throws IOException, Unreadable {
         if (++values > MOST_VALUES) {
             throw refused("over " + MOST_VALUES + " values long", "at most that many", "Maybe it is another file.");
         }
@@ -91,8 +91,8 @@ final class TreeReader {
         int column = at.getColumnNr();
         JsonToken token = parser.currentToken();
         return switch (token) {
-            case START_OBJECT -> object(pointer, depth, line, column);
-            case START_ARRAY -> array(pointer, depth, line, column);
+            case START_OBJECT -> object(depth, line, column);
+            case START_ARRAY -> array(depth, line, column);
             case VALUE_TRUE, VALUE_FALSE -> new Node.Bool(line, column, token == JsonToken.VALUE_TRUE);
             case VALUE_NULL -> new Node.Null(line, column);
             case VALUE_NUMBER_INT -> new Node.Num(line, column, parser.getNumberValue(), parser.getText());
@@ -101,18 +101,17 @@ final class TreeReader {
         };
     }
 
-    private Node object(String pointer, int depth, int line, int column) throws IOException, Unreadable {
+    private Node object(int depth, int line, int column) throws IOException, Unreadable {
         Node.Obj object = new Node.Obj(line, column);
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String key = parser.currentName();
             JsonLocation at = parser.currentTokenLocation();
-            String inner = Pointers.child(pointer, key);
             parser.nextToken();
-            Node.Member member = new Node.Member(at.getLineNr(), at.getColumnNr(), value(inner, depth + 1));
+            Node.Member member = new Node.Member(at.getLineNr(), at.getColumnNr(), value(depth + 1));
             Node.Member first = object.members().putIfAbsent(key, member);
             if (first != null) {
                 problems.error(
-                        inner,
+                        parser.getParsingContext().pathAsPointer().toString(),
                         member.line(),
                         member.column(),
                         "given twice",
@@ -123,10 +122,10 @@ final class TreeReader {
         return object;
     }
 
-    private Node array(String pointer, int depth, int line, int column) throws IOException, Unreadable {
+    private Node array(int depth, int line, int column) throws IOException, Unreadable {
         Node.Arr array = new Node.Arr(line, column, new ArrayList<>());
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            array.entries().add(value(Pointers.child(pointer, array.entries().size()), depth + 1));
+            array.entries().add(value(depth + 1));
         }
         return array;
     }

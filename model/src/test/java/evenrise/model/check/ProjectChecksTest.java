@@ -1,0 +1,272 @@
+package evenrise.model.check;
+
+import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aGroup;
+import static evenrise.model.Fixtures.aLoad;
+import static evenrise.model.Fixtures.aPanel;
+import static evenrise.model.Fixtures.aProject;
+import static evenrise.model.Fixtures.aSupply;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenrise.model.ARandomProject;
+import evenrise.model.ProjectBuilder;
+import evenrise.model.project.Phase;
+import java.util.List;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class ProjectChecksTest {
+    /** Panels P1 and P2, boards B1 (reaches P1) and B2 (reaches P2), group stage. */
+    private static ProjectBuilder plant() {
+        return aProject()
+                .panels(aPanel("P1").slots(12), aPanel("P2").slots(12))
+                .boards(aBoard("B1"), aBoard("B2").in("P2"))
+                .groups(aGroup("stage"));
+    }
+
+    private static List<Finding> errors(ProjectBuilder project) {
+        return ProjectChecks.errors(project.build());
+    }
+
+    private static Finding only(ProjectBuilder project) {
+        List<Finding> errors = errors(project);
+        assertThat(errors).hasSize(1);
+        assertThat(errors.get(0).severity()).isEqualTo(Severity.ERROR);
+        return errors.get(0);
+    }
+
+    @Test
+    void findNothingInAnyRandomProject() {
+        assertThat(LongStream.range(0, 300).mapToObj(ARandomProject::of))
+                .allSatisfy(project -> assertThat(ProjectChecks.errors(project)).isEmpty());
+    }
+
+    @Nested
+    class Ids {
+        @Test
+        void areUniqueInEachList() {
+            assertThat(errors(plant().panels(aPanel("P1"))
+                            .boards(aBoard("B1"))
+                            .groups(aGroup("stage"))
+                            .loads(aLoad("x"), aLoad("x"))))
+                    .extracting(Finding::pointer)
+                    .containsExactly("/panels/2/id", "/boards/2/id", "/shutdown_groups/1/id", "/loads/1/id");
+        }
+
+        @Test
+        void mayBeSharedByPartsOfDifferentKinds() {
+            assertThat(errors(plant().loads(aLoad("P1"), aLoad("B1")))).isEmpty();
+        }
+    }
+
+    @Nested
+    class Referring {
+        @Test
+        void namesTheNearestKnownId() {
+            Finding finding = only(plant().loads(aLoad("amp-left"), aLoad("b").comesAfter("amp-letf")));
+
+            assertThat(finding.pointer()).isEqualTo("/loads/1/comes_after/0");
+            assertThat(finding.cure()).isEqualTo("Maybe 'amp-left'.");
+        }
+
+        @Test
+        void isCheckedEverywhere() {
+            assertThat(errors(plant().boards(aBoard("B3")
+                                    .type("ten")
+                                    .in("P8")
+                                    .reaches("P1", "P9")
+                                    .after("B9"))
+                            .loads(aLoad("x")
+                                    .group("g")
+                                    .comesAfter("a")
+                                    .panels("P7")
+                                    .apartFrom("b")
+                                    .samePhaseAs("c")
+                                    .fixedPanel("P7")
+                                    .fixedBoard("B7"))))
+                    .extracting(Finding::pointer)
+                    .containsExactly(
+                            "/boards/2/type",
+                            "/boards/2/panel",
+                            "/boards/2/reaches/1",
+                            "/boards/2/after",
+                            "/loads/0/shutdown_group",
+                            "/loads/0/comes_after/0",
+                            "/loads/0/panels/0",
+                            "/loads/0/apart_from/0",
+                            "/loads/0/same_phase_as/0",
+                            "/loads/0/fixed/panel",
+                            "/loads/0/fixed/board");
+        }
+    }
+
+    @Nested
+    class GoingInACircle {
+        @Test
+        void namesTheLoadsOfIt() {
+            Finding finding = only(plant().loads(
+                            aLoad("a").comesAfter("b"),
+                            aLoad("b").comesAfter("c"),
+                            aLoad("c").comesAfter("a"),
+                            aLoad("d").comesAfter("a")));
+
+            assertThat(finding.pointer()).isEqualTo("/loads/0/comes_after/0");
+            assertThat(finding.value()).isEqualTo("part of a circle: 'a' after 'b' after 'c' after 'a'");
+        }
+
+        @Test
+        void isSaidOfALoadAfterItself() {
+            assertThat(only(plant().loads(aLoad("a").comesAfter("a"))).value()).isEqualTo("'a', itself");
+        }
+
+        @Test
+        void isSaidOfEachCircleAlone() {
+            assertThat(errors(plant().loads(
+                                    aLoad("a").comesAfter("b"),
+                                    aLoad("b").comesAfter("a"),
+                                    aLoad("c").comesAfter("a", "d"),
+                                    aLoad("d").comesAfter("c"))))
+                    .extracting(Finding::pointer)
+                    .containsExactly("/loads/0/comes_after/0", "/loads/2/comes_after/1");
+        }
+
+        @Test
+        void isSaidOfBoards() {
+            assertThat(only(aProject()
+                                    .boards(
+                                            aBoard("B1").after("B2"),
+                                            aBoard("B2").after("B1")))
+                            .pointer())
+                    .isEqualTo("/boards/0/after");
+        }
+
+        @Test
+        void isNotSaidOfAMesh() {
+            assertThat(errors(plant().loads(
+                                    aLoad("a"),
+                                    aLoad("b").comesAfter("a"),
+                                    aLoad("c").comesAfter("a", "b"),
+                                    aLoad("d").comesAfter("c", "a"))))
+                    .isEmpty();
+        }
+    }
+
+    @Nested
+    class Relating {
+        @Test
+        void refusesTheSamePhaseForDifferentPoles() {
+            assertThat(only(plant().loads(aLoad("a").twoPole(), aLoad("b").samePhaseAs("a")))
+                            .value())
+                    .isEqualTo("'a', which has 2 poles");
+        }
+
+        @Test
+        void refusesALoadApartFromItself() {
+            assertThat(only(plant().loads(aLoad("a").apartFrom("a"))).pointer()).isEqualTo("/loads/0/apart_from/0");
+        }
+
+        @Test
+        void refusesAGroupAnOrderABoardAndAnOutputForAnUnswitchedLoad() {
+            assertThat(errors(plant().loads(
+                                    aLoad("a"),
+                                    aLoad("b")
+                                            .unswitched()
+                                            .group("stage")
+                                            .comesAfter("a")
+                                            .fixedBoard("B1")
+                                            .fixedOutput(1))))
+                    .extracting(Finding::pointer)
+                    .containsExactly(
+                            "/loads/1/shutdown_group",
+                            "/loads/1/comes_after",
+                            "/loads/1/fixed/board",
+                            "/loads/1/fixed/output");
+        }
+
+        @Test
+        void refusesToComeAfterAnUnswitchedLoad() {
+            assertThat(only(plant().loads(aLoad("a").unswitched(), aLoad("b").comesAfter("a")))
+                            .pointer())
+                    .isEqualTo("/loads/1/comes_after/0");
+        }
+    }
+
+    @Nested
+    class Numbering {
+        @Test
+        void refusesSlotsBeyondThePanel() {
+            assertThat(errors(aProject()
+                            .panels(aPanel().slots(12).reservedSlots(12, 13).switchedSlots(1, 14))))
+                    .extracting(Finding::pointer)
+                    .containsExactly("/panels/0/reserved_slots/1", "/panels/0/switched_slots/1");
+        }
+
+        @Test
+        void refusesPhasesAndPolesThatTheSystemLacks() {
+            assertThat(errors(aProject()
+                            .supply(aSupply().splitPhase())
+                            .panels(aPanel().phaseRotation(Phase.B, Phase.C))
+                            .loads(aLoad().threePole(), aLoad("two").twoPole())))
+                    .extracting(Finding::pointer)
+                    .contains("/panels/0/phase_rotation/1", "/loads/0/poles")
+                    .doesNotContain("/panels/0/phase_rotation/0", "/loads/1/poles");
+        }
+    }
+
+    @Nested
+    class FixingPlaces {
+        @Test
+        void refusesAPanelThatTheLoadMayNotSitIn() {
+            assertThat(only(plant().loads(aLoad().panels("P1").fixedPanel("P2")))
+                            .pointer())
+                    .isEqualTo("/loads/0/fixed/panel");
+        }
+
+        @Test
+        void refusesABoardThatDoesNotReachThePanel() {
+            assertThat(only(plant().loads(aLoad().fixedPanel("P1").fixedBoard("B2")))
+                            .pointer())
+                    .isEqualTo("/loads/0/fixed/board");
+        }
+
+        @Test
+        void refusesSlotsAndOutputsBeyondWhatIsThere() {
+            assertThat(errors(plant().loads(
+                                    aLoad("a").fixedSlot(13),
+                                    aLoad("b").fixedPanel("P1").fixedSlot(13),
+                                    aLoad("c").fixedOutput(9),
+                                    aLoad("d").fixedBoard("B1").fixedOutput(9),
+                                    aLoad("e").fixedSlot(12),
+                                    aLoad("f").fixedOutput(8))))
+                    .extracting(Finding::pointer)
+                    .containsExactly(
+                            "/loads/0/fixed/slot",
+                            "/loads/1/fixed/slot",
+                            "/loads/2/fixed/output",
+                            "/loads/3/fixed/output");
+        }
+
+        @Test
+        void refusesOverlappingBreakers() {
+            Finding finding = only(plant().loads(
+                            aLoad("a").fixedPanel("P1").fixedSlot(1).threePole(), // takes 1, 3, 5
+                            aLoad("b").fixedPanel("P1").fixedSlot(4),
+                            aLoad("c").fixedPanel("P2").fixedSlot(5),
+                            aLoad("d").panels("P1").fixedSlot(5)));
+
+            assertThat(finding.pointer()).isEqualTo("/loads/3/fixed/slot");
+            assertThat(finding.value()).isEqualTo("slot 5 of panel 'P1', where load 'a' is fixed");
+        }
+
+        @Test
+        void refusesOneOutputForTwoLoads() {
+            Finding finding = only(plant().loads(
+                            aLoad("a").fixedBoard("B1").fixedOutput(3),
+                            aLoad("b").fixedBoard("B2").fixedOutput(3),
+                            aLoad("c").fixedBoard("B1").fixedOutput(3)));
+
+            assertThat(finding.pointer()).isEqualTo("/loads/2/fixed/output");
+        }
+    }
+}
