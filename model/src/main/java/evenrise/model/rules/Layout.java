@@ -7,7 +7,6 @@ import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
-import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
 import evenrise.model.sequence.StepTimes;
@@ -30,6 +29,7 @@ import java.util.TreeMap;
  */
 public final class Layout {
     private final ProjectIndex index;
+    private final Places places;
     private final Plan plan;
     private final Map<String, Placement> placements = new LinkedHashMap<>();
     private final Map<String, List<Placement>> byPanel = new HashMap<>();
@@ -40,6 +40,7 @@ public final class Layout {
 
     private Layout(ProjectIndex index, Plan plan) {
         this.index = index;
+        this.places = new Places(index);
         this.plan = plan;
         Map<String, Assignment> lastWords = lastWords();
         Map<String, TreeMap<Integer, String>> seats = seats(lastWords);
@@ -69,6 +70,11 @@ public final class Layout {
 
     public ProjectIndex index() {
         return index;
+    }
+
+    /** Where assignments lie, taken by themselves. */
+    Places places() {
+        return places;
     }
 
     public Project project() {
@@ -155,23 +161,10 @@ public final class Layout {
 
     private Map<String, TreeMap<Integer, String>> seats(Map<String, Assignment> words) {
         Map<String, TreeMap<Integer, String>> seats = new LinkedHashMap<>();
-        words.forEach((id, assignment) -> switchingBoard(assignment)
+        words.forEach((id, assignment) -> places.switchingBoard(assignment)
                 .ifPresent(board -> seats.computeIfAbsent(board.id(), any -> new TreeMap<>())
                         .putIfAbsent(assignment.output().getAsInt(), id)));
         return seats;
-    }
-
-    /** The board whose output the assignment names; empty for an unswitched load and where there is no such output. */
-    Optional<Board> switchingBoard(Assignment assignment) {
-        boolean switched = index.load(assignment.load()).filter(Load::switched).isPresent();
-        if (!switched || assignment.output().isEmpty()) {
-            return Optional.empty();
-        }
-        int output = assignment.output().getAsInt();
-        return assignment
-                .board()
-                .flatMap(index::board)
-                .filter(board -> output >= 1 && output <= index.typeOf(board).outputs());
     }
 
     private Map<String, BoardSetting> settings() {
@@ -191,7 +184,7 @@ public final class Layout {
 
     private Placement place(Assignment assignment, Map<String, TreeMap<Integer, String>> seats) {
         Load load = index.load(assignment.load()).orElseThrow();
-        Optional<Board> board = switchingBoard(assignment)
+        Optional<Board> board = places.switchingBoard(assignment)
                 .filter(found -> seats.get(found.id())
                         .get(assignment.output().getAsInt())
                         .equals(load.id()));
@@ -199,30 +192,15 @@ public final class Layout {
                 load,
                 assignment,
                 index.panel(assignment.panel()),
-                slotsAt(assignment, load.poles()),
-                phasesAt(assignment, load.poles()),
+                places.slotsAt(assignment, load.poles()),
+                places.phasesAt(assignment, load.poles()),
                 board,
                 board.isPresent() ? onSecondsOf(assignment) : OptionalDouble.empty());
     }
 
-    /** Refuses a slot beyond the panel before any arithmetic on it, which could overflow. */
-    private List<Integer> slotsAt(Assignment assignment, int poles) {
-        return index.panel(assignment.panel())
-                .filter(panel -> assignment.slot() <= panel.slots())
-                .map(panel -> index.slotsOf(panel).span(assignment.slot(), poles))
-                .orElse(List.of());
-    }
-
-    /** Phases that a breaker of {@code poles} poles touches there, in the order of its slots; none where it does not fit. */
-    List<Phase> phasesAt(Assignment assignment, int poles) {
-        return index.panel(assignment.panel()).map(index::slotsOf).stream()
-                .flatMap(geometry -> slotsAt(assignment, poles).stream().map(geometry::phase))
-                .toList();
-    }
-
     /** When the output that the assignment names comes on, whoever has it; empty where there is no such output. */
     OptionalDouble onSecondsOf(Assignment assignment) {
-        return switchingBoard(assignment)
+        return places.switchingBoard(assignment)
                 .map(board -> OptionalDouble.of(
                         times.onSeconds(board.id(), assignment.output().getAsInt())))
                 .orElse(OptionalDouble.empty());

@@ -41,7 +41,7 @@ final class OutputRule implements Rule {
 
     private static String without(Placement placement, Layout layout) {
         Assignment said = placement.assignment();
-        Optional<Board> board = layout.switchingBoard(said);
+        Optional<Board> board = layout.places().switchingBoard(said);
         if (board.isPresent()) {
             int output = said.output().orElseThrow();
             Placement holder = layout.outputs(board.get().id()).get(output);

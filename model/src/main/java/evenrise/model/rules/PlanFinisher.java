@@ -56,7 +56,7 @@ public final class PlanFinisher {
     private static Assignment finish(Assignment bare, Layout layout) {
         Optional<Load> load = layout.index().load(bare.load());
         List<Phase> phases =
-                load.map(found -> layout.phasesAt(bare, found.poles())).orElse(List.of());
+                load.map(found -> layout.places().phasesAt(bare, found.poles())).orElse(List.of());
         OptionalDouble on = layout.onSecondsOf(bare);
         OptionalDouble off = on.isPresent()
                 ? OptionalDouble.of(layout.times().offSeconds(on.getAsDouble()))

@@ -1,0 +1,85 @@
+package evenrise.model.electrical;
+
+import static evenrise.model.Fixtures.aLoad;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+/** 10 A that stay, 80 A on top that halve every 0.5 s, closing within 0.1 s; nominally on at 3 s. */
+class InrushEnvelopeTest {
+    private static final Offset<Double> EXACTLY = within(1e-12);
+
+    private final InrushEnvelope envelope = new InrushEnvelope(10, 80, 0.5, 0.1);
+
+    @Nested
+    class OverTime {
+        @Test
+        void drawsNothingBeforeTheEarliestClosing() {
+            assertThat(envelope.amps(3, 2.899999)).isZero();
+        }
+
+        @Test
+        void drawsAllFromTheEarliestToTheLatestClosing() {
+            assertThat(envelope.amps(3, 2.9)).isEqualTo(90);
+            assertThat(envelope.amps(3, 3)).isEqualTo(90);
+            assertThat(envelope.amps(3, 3.1)).isCloseTo(90, EXACTLY);
+        }
+
+        @Test
+        void halvesTheExcessInEveryHalfLifeAfterTheLatestClosing() {
+            assertThat(envelope.amps(3, 3.6)).isCloseTo(10 + 40, EXACTLY);
+            assertThat(envelope.amps(3, 4.1)).isCloseTo(10 + 20, EXACTLY);
+        }
+
+        @Test
+        void endsAtTheBase() {
+            assertThat(envelope.amps(3, 100)).isCloseTo(10, EXACTLY);
+        }
+
+        @Test
+        void boundsEveryRealClosingWithinTheTolerance() {
+            InrushEnvelope sharp = new InrushEnvelope(10, 80, 0.5, 0);
+
+            for (double closing = 2.9; closing <= 3.1; closing += 0.01) {
+                for (double at = 2.8; at < 5; at += 0.013) {
+                    assertThat(envelope.amps(3, at)).isGreaterThanOrEqualTo(sharp.amps(closing, at) - 1e-12);
+                }
+            }
+        }
+    }
+
+    @Nested
+    class OfALoad {
+        @Test
+        void takesTheBaseFromTheIdleCurrentAsAPeakValue() {
+            InrushEnvelope of = InrushEnvelope.of(
+                    aLoad().idleAmps(2).inrushPeakAmps(30).inrushHalfMillis(250).build(), 0.05);
+
+            // √2·2 A = 2.828 A; 30 − 2.828 = 27.172 A
+            assertThat(of.baseAmps()).isCloseTo(2.8284271247, within(1e-9));
+            assertThat(of.excessAmps()).isCloseTo(27.1715728753, within(1e-9));
+            assertThat(of.halfLifeSeconds()).isEqualTo(0.25);
+            assertThat(of.toleranceSeconds()).isEqualTo(0.05);
+        }
+
+        @Test
+        void hasNoExcessWherePeakIsBelowTheBase() {
+            InrushEnvelope of =
+                    InrushEnvelope.of(aLoad().idleAmps(10).inrushPeakAmps(14).build(), 0);
+
+            // √2·10 A is more than 14 A
+            assertThat(of.excessAmps()).isZero();
+        }
+
+        @Test
+        void takesTheRunningCurrentWhereNoIdleCurrentIsGiven() {
+            InrushEnvelope of = InrushEnvelope.of(aLoad().runningAmps(10).build(), 0);
+
+            assertThat(of.baseAmps()).isCloseTo(14.1421356237, within(1e-9));
+            assertThat(of.excessAmps()).isZero();
+        }
+    }
+}
