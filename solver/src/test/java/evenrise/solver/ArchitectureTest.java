@@ -4,14 +4,24 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.GeneralCodingRules;
 
 /** Holds the arrows between packages, each drawn in DEVELOPERS.md, and who may know which library. */
-@AnalyzeClasses(packages = "evenrise", importOptions = ImportOption.DoNotIncludeTests.class)
+@AnalyzeClasses(
+        packages = "evenrise",
+        importOptions = {ImportOption.DoNotIncludeTests.class, ArchitectureTest.WithoutFixtures.class})
 class ArchitectureTest {
+    /** Leaves out the jar with the model's tests. */
+    static final class WithoutFixtures implements ImportOption {
+        @Override
+        public boolean includes(Location location) {
+            return !location.contains("-tests.jar");
+        }
+    }
 
     @ArchTest
     static final ArchRule arrowsPointFromTheCommandLineToTheModel = layeredArchitecture()

@@ -25,22 +25,41 @@ public final class NeutralCurrent {
     }
 
     /**
-     * Adds a one-pole load.
+     * What one load adds, to be summed component by component.
+     *
+     * @param realAmps in phase with phase A
+     * @param imaginaryAmps a quarter period ahead of phase A
+     * @param thirdAmps third harmonic, signed
+     */
+    public record Share(double realAmps, double imaginaryAmps, double thirdAmps) {}
+
+    /**
+     * The share of a one-pole load.
      *
      * @param runningAmps rms current, fundamental and third harmonic together
      * @param powerFactor displacement power factor of the fundamental, lagging, in (0, 1]
      * @param thirdHarmonic third harmonic over fundamental (not over {@code runningAmps})
      */
-    public void add(Phase phase, double runningAmps, double powerFactor, double thirdHarmonic) {
+    public static Share share(
+            PhaseSystem system, Phase phase, double runningAmps, double powerFactor, double thirdHarmonic) {
         double fundamental = runningAmps / Math.sqrt(1 + thirdHarmonic * thirdHarmonic);
-        addFundamental(phase, fundamental, Math.acos(powerFactor));
+        double angle = angleRadians(system, phase) - Math.acos(powerFactor);
         double sign = system == PhaseSystem.SPLIT_PHASE && phase != Phase.A ? -1 : 1;
-        third += sign * thirdHarmonic * fundamental;
+        return new Share(
+                fundamental * Math.cos(angle), fundamental * Math.sin(angle), sign * thirdHarmonic * fundamental);
+    }
+
+    /** Adds a one-pole load; see {@link #share}. */
+    public void add(Phase phase, double runningAmps, double powerFactor, double thirdHarmonic) {
+        Share share = share(system, phase, runningAmps, powerFactor, thirdHarmonic);
+        real += share.realAmps();
+        imaginary += share.imaginaryAmps();
+        third += share.thirdAmps();
     }
 
     /** Adds a bare fundamental that lags its phase by {@code lagRadians}, or leads where that is negative. */
     public void addFundamental(Phase phase, double amps, double lagRadians) {
-        double angle = angleRadians(phase) - lagRadians;
+        double angle = angleRadians(system, phase) - lagRadians;
         real += amps * Math.cos(angle);
         imaginary += amps * Math.sin(angle);
     }
@@ -50,7 +69,7 @@ public final class NeutralCurrent {
         return Math.hypot(Math.hypot(real, imaginary), third);
     }
 
-    private double angleRadians(Phase phase) {
+    private static double angleRadians(PhaseSystem system, Phase phase) {
         return -2 * Math.PI * phase.ordinal() / system.phases().size();
     }
 }

@@ -10,10 +10,15 @@ final class AnsiPaint implements Paint {
     public String on(Tone tone, String text) {
         return switch (tone) {
             case PLAIN -> text;
-            case HEADING -> Style.bold.on() + text + Style.bold.off();
-            case GOOD -> Style.fg_green.on() + text + Style.fg_green.off();
-            case BAD -> Style.fg_red.on() + text + Style.fg_red.off();
-            case FAINT -> Style.faint.on() + text + Style.faint.off();
+            case HEADING -> styled(Style.bold, text);
+            case GOOD -> styled(Style.fg_green, text);
+            case BAD -> styled(Style.fg_red, text);
+            case FAINT -> styled(Style.faint, text);
         };
+    }
+
+    /** Ends with a reset: the code that ends bold alone means double underline on many terminals. */
+    private static String styled(Style style, String text) {
+        return style.on() + text + Style.reset.on();
     }
 }

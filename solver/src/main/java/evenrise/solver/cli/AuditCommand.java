@@ -53,7 +53,7 @@ final class AuditCommand implements Callable<Integer> {
         Layout layout = Layout.of(subject, inputs.plan(plan, subject).value().orElseThrow());
         Verdict verdict = Referee.judge(layout);
         AuditSheet sheet = AuditSheet.of(layout, verdict, read.sha256());
-        Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), finding));
+        Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), project + ": " + finding));
         List<String> lines =
                 asJson ? List.of(Json.of(sheet)) : AuditText.lines(subject, sheet, all, terminal.outPaint());
         terminal.print(terminal.out(), lines);

@@ -2,12 +2,14 @@ package evenrise.solver.cli;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
@@ -77,6 +79,7 @@ public final class Evenrise implements Runnable {
         CommandLine root = new CommandLine(new Evenrise())
                 .addSubcommand(new PlanCommand(terminal, planners, interruption))
                 .addSubcommand(new AuditCommand(terminal))
+                .addSubcommand(new GenerateCommand(terminal.data()))
                 .addSubcommand(new SchemaCommand(terminal))
                 .addSubcommand(new CompletionCommand(terminal));
         ShowsFailures failures = new ShowsFailures();
@@ -86,15 +89,44 @@ public final class Evenrise implements Runnable {
                 .setColorScheme(CommandLine.Help.defaultColorScheme(terminal.mayColourOut() ? Ansi.ON : Ansi.OFF))
                 .setExecutionExceptionHandler(failures)
                 .setParameterExceptionHandler(failures);
-        standardOptions(root);
-        root.getSubcommands().values().forEach(Evenrise::standardOptions);
+        standardHelp(root);
+        root.getSubcommands().values().forEach(Evenrise::standardHelp);
         return root;
     }
 
-    private static void standardOptions(CommandLine command) {
+    /** What help looks like, the same for every command. */
+    private static void standardHelp(CommandLine command) {
         command.getCommandSpec().mixinStandardHelpOptions(true).versionProvider(new Version());
-        command.getCommandSpec().usageMessage().exitCodeListHeading("%nExit codes:%n");
-        command.getCommandSpec().usageMessage().exitCodeList(ExitCode.texts());
+        UsageMessageSpec help = command.getCommandSpec().usageMessage();
+        help.synopsisHeading("%nUsage: ").descriptionHeading("%n");
+        help.parameterListHeading("%nFiles:%n")
+                .optionListHeading("%nOptions:%n")
+                .commandListHeading("%nCommands:%n");
+        help.exitCodeListHeading("%nExit codes:%n").exitCodeList(exitCodes(command.getCommandName()));
+    }
+
+    private static Map<String, String> exitCodes(String command) {
+        return switch (command) {
+            case "audit" ->
+                ExitCode.texts(
+                        ExitCode.DONE,
+                        ExitCode.BUG,
+                        ExitCode.USAGE,
+                        ExitCode.BAD_INPUT,
+                        ExitCode.RULES_BROKEN,
+                        ExitCode.NOT_WRITTEN);
+            case "schema", "completion", "generate" ->
+                ExitCode.texts(ExitCode.DONE, ExitCode.BUG, ExitCode.USAGE, ExitCode.NOT_WRITTEN);
+            default ->
+                ExitCode.texts(
+                        ExitCode.DONE,
+                        ExitCode.BUG,
+                        ExitCode.USAGE,
+                        ExitCode.BAD_INPUT,
+                        ExitCode.RULES_BROKEN,
+                        ExitCode.NOT_WRITTEN,
+                        ExitCode.INTERRUPTED);
+        };
     }
 
     @Override

@@ -22,16 +22,25 @@ final class ExitCode {
 
     private ExitCode() {}
 
-    /** For the help of every command: code and meaning. */
-    static Map<String, String> texts() {
+    /** Code and meaning, for the help of a command that ends with these. */
+    static Map<String, String> texts(int... codes) {
         Map<String, String> texts = new LinkedHashMap<>();
-        texts.put("" + DONE, "done, no hard rule broken");
-        texts.put("" + BUG, "unexpected failure: a bug");
-        texts.put("" + USAGE, "the command line is not understood");
-        texts.put("" + BAD_INPUT, "an input file is missing or wrong; every problem is listed");
-        texts.put("" + RULES_BROKEN, "the plan breaks hard rules");
-        texts.put("" + NOT_WRITTEN, "an output could not be written; an earlier file stays whole");
-        texts.put("" + INTERRUPTED, "interrupted; the best plan so far is written");
+        for (int code : codes) {
+            texts.put(Integer.toString(code), text(code));
+        }
         return texts;
+    }
+
+    private static String text(int code) {
+        return switch (code) {
+            case DONE -> "done, no hard rule broken";
+            case BUG -> "unexpected failure: a bug";
+            case USAGE -> "the command line is not understood";
+            case BAD_INPUT -> "an input file is missing or wrong; every problem is listed";
+            case RULES_BROKEN -> "the plan breaks hard rules";
+            case NOT_WRITTEN -> "an output could not be written; an earlier file stays whole";
+            case INTERRUPTED -> "interrupted; the best plan so far is written";
+            default -> throw new IllegalArgumentException("no exit code " + code);
+        };
     }
 }

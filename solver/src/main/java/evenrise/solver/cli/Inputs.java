@@ -75,7 +75,16 @@ final class Inputs {
 
     /** What is well-formed but cannot come out well. */
     static List<String> findings(Reading<?> reading) {
-        return messages(reading, Severity.IMPOSSIBLE);
+        return reading.problems().stream()
+                .filter(problem -> problem.severity() == Severity.IMPOSSIBLE)
+                .map(Problem::message)
+                .toList();
+    }
+
+    /** The message, with the file in front where it does not name the file itself. */
+    private static String named(String name, Problem problem) {
+        String message = problem.message();
+        return message.contains("'" + name + "'") ? message : name + ": " + message;
     }
 
     private static <T> Reading<T> sound(String name, Reading<T> reading) {
@@ -83,17 +92,10 @@ final class Inputs {
             throw new Failure(
                     ExitCode.BAD_INPUT,
                     reading.problems().stream()
-                            .map(problem -> name + ": " + problem.message())
+                            .map(problem -> named(name, problem))
                             .toList());
         }
         return reading;
-    }
-
-    private static List<String> messages(Reading<?> reading, Severity severity) {
-        return reading.problems().stream()
-                .filter(problem -> problem.severity() == severity)
-                .map(Problem::message)
-                .toList();
     }
 
     static Path path(String name) {

@@ -71,7 +71,7 @@ final class PlanCommand implements Callable<Integer> {
         Project planned = read.value().orElseThrow();
         Optional<Plan> earlier = Optional.ofNullable(from).map(name -> inputs.earlierPlan(name, planned));
         PlanTarget target = PlanTarget.of(Optional.ofNullable(output), project);
-        Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), finding));
+        Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), project + ": " + finding));
         PlanningRequest request =
                 new PlanningRequest(planned, earlier, budget.budget(), budget.seed(), budget.threads());
         return new PlanRun(terminal, planners, interruption, isQuiet).run(read, request, target);

@@ -60,10 +60,12 @@ final class PlanTarget {
             }
         } catch (WriteFailed e) {
             // What is wrong with standard output is said once, by whoever runs the command.
-            throw new Failure(
-                    ExitCode.NOT_WRITTEN,
-                    isStream() ? List.of() : List.of(e.getMessage() + " An earlier file there is as it was."));
+            throw new Failure(ExitCode.NOT_WRITTEN, isStream() ? List.of() : List.of(e.getMessage() + earlierFile()));
         }
+    }
+
+    private String earlierFile() {
+        return file.filter(Files::isRegularFile).isPresent() ? " The earlier plan there is as it was." : "";
     }
 
     /** What to say of the written file. */

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 interface PlannerSource {
     /** The engine. */
     PlannerSource ENGINE = (request, listener) -> {
+        QuietLibraries.hush();
         Planner planner = new Planner(request, listener);
         return new Search() {
             @Override

@@ -29,7 +29,8 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        terminal.print(terminal.out(), List.of(kind == Kind.project ? Schemas.project() : Schemas.plan()));
+        terminal.print(
+                terminal.out(), List.of((kind == Kind.project ? Schemas.project() : Schemas.plan()).stripTrailing()));
         return ExitCode.DONE;
     }
 }

@@ -48,9 +48,6 @@ final class Terminal {
 
     /** The streams of this process. */
     static Terminal ofProcess() {
-        Map<String, String> environment = System.getenv();
-        boolean mayColour = environment.getOrDefault("NO_COLOR", "").isEmpty()
-                && !"dumb".equals(environment.getOrDefault("TERM", "dumb"));
         return new Terminal(
                 System.in,
                 new BufferedOutputStream(new FileOutputStream(FileDescriptor.out)),
@@ -58,7 +55,13 @@ final class Terminal {
                 Charset.forName(System.getProperty("native.encoding", "UTF-8")),
                 isScreen(1),
                 isScreen(2),
-                mayColour);
+                mayColour(System.getenv()));
+    }
+
+    /** Whether the user wants colour (no-color.org) and his terminal knows of it. */
+    static boolean mayColour(Map<String, String> environment) {
+        return environment.getOrDefault("NO_COLOR", "").isEmpty()
+                && !environment.getOrDefault("TERM", "dumb").equals("dumb");
     }
 
     /** Whether a standard stream is a terminal; where the system does not tell, whether all of them are. */

@@ -9,16 +9,15 @@ import org.optaplanner.core.impl.score.director.incremental.IncrementalScoreDire
 
 /** Accepts every move that lowers the energy, and others the more rarely the more they raise it and the later it is. */
 final class Annealing extends AbstractAcceptor<WorkingPlan> {
-    private static final double START = Double.parseDouble(System.getProperty("t0", "0.5"));
-    private static final double END = Double.parseDouble(System.getProperty("t1", "0.005"));
-
     private final SplittableRandom random;
+    private final Cooling cooling;
     private PlanScoreCalculator calculator;
     private double current;
     private double accepted;
     private double temperature;
 
-    Annealing(long seed) {
+    Annealing(Plant plant, long seed) {
+        cooling = new Cooling(plant);
         random = new SplittableRandom(seed);
     }
 
@@ -28,12 +27,12 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
                 ((IncrementalScoreDirector<WorkingPlan, ?>) scope.getScoreDirector()).getIncrementalScoreCalculator();
         calculator.calculateScore();
         current = calculator.energy();
-        temperature = START;
+        temperature = cooling.temperature(0);
     }
 
     @Override
     public void stepStarted(LocalSearchStepScope<WorkingPlan> scope) {
-        temperature = START * Math.pow(END / START, scope.getTimeGradient());
+        temperature = cooling.temperature(scope.getTimeGradient());
     }
 
     @Override

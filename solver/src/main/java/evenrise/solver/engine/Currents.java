@@ -1,5 +1,6 @@
 package evenrise.solver.engine;
 
+import evenrise.model.electrical.NeutralCurrent;
 import evenrise.model.project.Load;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
@@ -29,16 +30,17 @@ final class Currents {
         for (int i = 0; i < count; i++) {
             Load load = project.loads().get(i);
             runningNano[i] = Math.round(load.runningAmps() * NANO);
-            if (load.poles() == 1) {
-                double fundamental = load.runningAmps() / Math.hypot(1, load.thirdHarmonic());
-                for (int phase = 0; phase < phaseCount; phase++) {
-                    double angle = -2 * Math.PI * phase / phaseCount - Math.acos(load.powerFactor());
-                    boolean opposed = system == PhaseSystem.SPLIT_PHASE && phase == 1;
-                    int at = neutralIndex(i, phase);
-                    neutralNano[at] = Math.round(fundamental * Math.cos(angle) * NANO);
-                    neutralNano[at + 1] = Math.round(fundamental * Math.sin(angle) * NANO);
-                    neutralNano[at + 2] = Math.round(fundamental * load.thirdHarmonic() * (opposed ? -1 : 1) * NANO);
-                }
+            for (int phase = 0; phase < phaseCount && load.poles() == 1; phase++) {
+                NeutralCurrent.Share share = NeutralCurrent.share(
+                        system,
+                        system.phases().get(phase),
+                        load.runningAmps(),
+                        load.powerFactor(),
+                        load.thirdHarmonic());
+                int at = neutralIndex(i, phase);
+                neutralNano[at] = Math.round(share.realAmps() * NANO);
+                neutralNano[at + 1] = Math.round(share.imaginaryAmps() * NANO);
+                neutralNano[at + 2] = Math.round(share.thirdAmps() * NANO);
             }
         }
     }

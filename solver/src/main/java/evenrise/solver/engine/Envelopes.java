@@ -1,5 +1,6 @@
 package evenrise.solver.engine;
 
+import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
 import java.util.Arrays;
@@ -16,37 +17,34 @@ final class Envelopes {
     final double unitsPerAmp;
     final int[] baseUnits;
 
-    private final double[] excessAmps;
-    private final double[] baseAmps;
-    private final double[] halfSeconds;
-    private final double toleranceSeconds;
+    private final InrushEnvelope[] envelopes;
+    private final boolean[] switched;
     private final Instants instants;
     /** On a grid: current by number of intervals since switch-on, until only the base is left. */
     private final int[][] rows;
 
     Envelopes(Project project, Instants instants) {
         this.instants = instants;
-        this.toleranceSeconds = project.timingToleranceSeconds();
         int count = project.loads().size();
-        baseAmps = new double[count];
-        excessAmps = new double[count];
-        halfSeconds = new double[count];
+        envelopes = new InrushEnvelope[count];
         double sumOfPeaks = 0;
         for (int i = 0; i < count; i++) {
             Load load = project.loads().get(i);
-            baseAmps[i] = Math.sqrt(2) * load.idleAmps();
-            excessAmps[i] = load.switched() ? Math.max(0, load.inrushPeakAmps() - baseAmps[i]) : 0;
-            halfSeconds[i] = load.inrushHalfMillis() / 1000;
-            sumOfPeaks += baseAmps[i] + excessAmps[i];
+            envelopes[i] = InrushEnvelope.of(load, project.timingToleranceSeconds());
+            sumOfPeaks += envelopes[i].baseAmps() + envelopes[i].excessAmps();
         }
         double finest = Math.min(FINEST_UNITS_PER_AMP, MOST_UNITS / Math.max(sumOfPeaks, 1e-9));
         unitsPerAmp = finest >= 1 ? Math.floor(finest) : finest;
+        switched = new boolean[count];
+        for (int i = 0; i < count; i++) {
+            switched[i] = project.loads().get(i).switched();
+        }
         baseUnits = new int[count];
-        Arrays.setAll(baseUnits, i -> units(baseAmps[i]));
+        Arrays.setAll(baseUnits, i -> units(envelopes[i].baseAmps()));
         rows = new int[count][];
         if (instants.isGrid()) {
             for (int i = 0; i < count; i++) {
-                rows[i] = row(i);
+                rows[i] = switched[i] ? row(i) : new int[0];
             }
         }
     }
@@ -69,7 +67,9 @@ final class Envelopes {
             }
         } else {
             for (; next < profile.length; next++) {
-                int units = unitsAfter(load, instants.micros(next) - instants.micros(from));
+                int units = switched[load]
+                        ? unitsAfter(load, instants.micros(next) - instants.micros(from))
+                        : baseUnits[load];
                 if (units == baseUnits[load]) {
                     break;
                 }
@@ -81,10 +81,13 @@ final class Envelopes {
         }
     }
 
-    /** Current a time after switch-on, when both are seen at the earliest moment that the timing tolerance allows. */
+    /**
+     * Current of a load when another comes on so much later: the profile is looked at where that one may draw at the
+     * earliest, for currents only fall in between.
+     */
     private int unitsAfter(int load, long micros) {
-        double fading = Math.max(0, micros / 1e6 - 2 * toleranceSeconds);
-        return units(baseAmps[load] + excessAmps[load] * StrictMath.pow(2, -fading / halfSeconds[load]));
+        InrushEnvelope envelope = envelopes[load];
+        return units(envelope.amps(0, envelope.startSeconds(micros / 1e6)));
     }
 
     private int[] row(int load) {

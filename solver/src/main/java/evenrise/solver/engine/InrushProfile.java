@@ -2,8 +2,8 @@ package evenrise.solver.engine;
 
 /** Current of one node over the instants, phase by phase, kept up to date load by load. */
 final class InrushProfile {
-    /** Order of the norm, as a number of squarings: 2⁵ = 32. */
-    private static final int DOUBLINGS = Integer.getInteger("dbl", 5);
+    /** Order of the norm, as a number of squarings: 2⁶ = 64. */
+    private static final int DOUBLINGS = Integer.getInteger("dbl", 6);
 
     private final Plant plant;
     private final int[][] units;
@@ -66,7 +66,7 @@ final class InrushProfile {
     }
 
     /**
-     * The profile's norm of order 32, in units: never below the peak, and little above it. Unlike the peak it falls with
+     * The profile's norm of order 64, in units: never below the peak, and little above it. Unlike the peak it falls with
      * every high instant that is lowered.
      */
     double norm(int last) {

@@ -14,16 +14,38 @@ final class PlaceExchange implements Neighbourhood {
         if (from == null) {
             return false;
         }
+        Place best = null;
+        long least = Long.MAX_VALUE;
         for (int i = 0; i < TRIES; i++) {
             int panel = panel(situation, load, from, random);
             int slot = 1 + random.nextInt(plant.firstSlot[panel + 1] - plant.firstSlot[panel]);
             Place to = plant.placeAt[panel][slot][plant.poles[load]];
-            if (to != null && to != from && plant.mayTake(load, to) && swap(situation, load, from, to, sketch)) {
-                return sketch.keepsRanges();
+            if (to != null && changesPhases(from, to) && plant.mayTake(load, to)) {
+                long difference = difference(situation, load, to);
+                if (difference < least) {
+                    least = difference;
+                    best = to;
+                }
             }
-            sketch.clear();
         }
-        return false;
+        return best != null && swap(situation, load, from, best, sketch) && sketch.keepsRanges();
+    }
+
+    /** On the same phases of the same panel nothing would change but the wiring; three poles touch all of them anyway. */
+    private static boolean changesPhases(Place from, Place to) {
+        return from.phaseMask() != to.phaseMask() || from.panel() != to.panel();
+    }
+
+    /** How unlike in running current the load is to who sits there: likes can change places without upsetting a balance. */
+    private static long difference(Situation situation, int load, Place to) {
+        Plant plant = situation.plant;
+        long difference = 0;
+        for (int slot : to.slots()) {
+            int occupant = situation.loadInSlot(slot);
+            long other = occupant == Plant.NONE ? 0 : plant.currents.runningNano[occupant];
+            difference += Math.abs(plant.currents.runningNano[load] - other);
+        }
+        return difference;
     }
 
     private static int panel(Situation situation, int load, Place from, SplittableRandom random) {

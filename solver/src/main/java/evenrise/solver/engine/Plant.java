@@ -201,6 +201,15 @@ final class Plant {
         return outputs.get(firstOutput[board] + ordinal);
     }
 
+    /** Instants at which a load may come on without making the sequence too long. */
+    int usefulInstants() {
+        int count = instants.size();
+        while (count > 1 && instants.micros(count - 1) - Charges.TIME_TOLERANCE_MICROS > limits.durationMicros) {
+            count--;
+        }
+        return count;
+    }
+
     /** Whether the place keeps the load's poles, allowed panels, fixed part and the slots' kind. */
     boolean mayTake(int load, Place place) {
         return place.poles() == poles[load]

@@ -2,13 +2,11 @@ package evenrise.solver.engine;
 
 import java.util.concurrent.Callable;
 import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
-import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.heuristic.selector.common.SelectionCacheType;
 import org.optaplanner.core.config.heuristic.selector.common.SelectionOrder;
 import org.optaplanner.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
 import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
-import org.optaplanner.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
 import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
 import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
 import org.optaplanner.core.config.solver.EnvironmentMode;
@@ -31,23 +29,20 @@ final class Search implements Callable<Search.Result> {
     record Result(WorkingPlan plan, long moves) {}
 
     private final WorkingPlan start;
-    private final Solver<WorkingPlan> solver;
+    private final DefaultSolver<WorkingPlan> solver;
 
     Search(WorkingPlan start, PlanningRequest request, int number, long startNanos, ProgressBoard progress) {
         this.start = start;
-        DefaultSolver<WorkingPlan> built = (DefaultSolver<WorkingPlan>)
-                SolverFactory.<WorkingPlan>create(config(start, request, number, startNanos))
-                        .buildSolver();
-        if (!Boolean.getBoolean("late")) {
-            anneal(built, request.seed() + number);
-        }
-        this.solver = built;
+        long seed = request.seed() + 1_000_003L * number;
+        this.solver = build(config(termination(request.budget(), startNanos), seed), start.plant(), seed);
         solver.addEventListener(event ->
                 progress.offer(event.getNewBestSolution(), (HardSoftLongScore) event.getNewBestScore(), moves()));
     }
 
-    /** Puts our own acceptor into the configured phase: the stock ones know only the score. */
-    private static void anneal(DefaultSolver<WorkingPlan> solver, long seed) {
+    /** A solver of one phase, in which our own acceptor decides: the stock ones know only the score. */
+    static DefaultSolver<WorkingPlan> build(SolverConfig config, Plant plant, long seed) {
+        DefaultSolver<WorkingPlan> solver = (DefaultSolver<WorkingPlan>)
+                SolverFactory.<WorkingPlan>create(config).buildSolver();
         AbstractPhase<WorkingPlan> configured =
                 (AbstractPhase<WorkingPlan>) solver.getPhaseList().get(0);
         Termination<WorkingPlan> termination = configured.getPhaseTermination();
@@ -55,13 +50,20 @@ final class Search implements Callable<Search.Result> {
                 "",
                 termination,
                 new MoveIteratorFactoryToMoveSelectorBridge<>(new Moves(), true),
-                new Annealing(seed),
+                new Annealing(plant, seed),
                 LocalSearchForagerFactory.<WorkingPlan>create(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
                         .buildForager());
-        DefaultLocalSearchPhase<WorkingPlan> phase =
-                new DefaultLocalSearchPhase.Builder<>(0, "", termination, decider).build();
-        phase.setSolver(solver);
-        solver.getPhaseList().set(0, phase);
+        boolean asserts = config.getEnvironmentMode() == EnvironmentMode.FULL_ASSERT;
+        decider.setAssertMoveScoreFromScratch(asserts);
+        decider.setAssertExpectedUndoMoveScore(asserts);
+        DefaultLocalSearchPhase.Builder<WorkingPlan> phase =
+                new DefaultLocalSearchPhase.Builder<>(0, "", termination, decider);
+        phase.setAssertStepScoreFromScratch(asserts);
+        phase.setAssertExpectedStepScore(asserts);
+        DefaultLocalSearchPhase<WorkingPlan> annealing = phase.build();
+        annealing.setSolver(solver);
+        solver.getPhaseList().set(0, annealing);
+        return solver;
     }
 
     @Override
@@ -74,26 +76,23 @@ final class Search implements Callable<Search.Result> {
     }
 
     private long moves() {
-        return ((DefaultSolver<WorkingPlan>) solver).getSolverScope().getScoreCalculationCount();
+        return solver.getSolverScope().getScoreCalculationCount();
     }
 
-    private static SolverConfig config(WorkingPlan start, PlanningRequest request, int number, long startNanos) {
+    static SolverConfig config(TerminationConfig termination, long seed) {
         return new SolverConfig()
                 .withSolutionClass(WorkingPlan.class)
                 .withEntityClasses(LoadPlacement.class, BoardTiming.class)
                 .withEnvironmentMode(EnvironmentMode.REPRODUCIBLE)
-                .withRandomSeed(request.seed() + 1_000_003L * number)
+                .withRandomSeed(seed)
                 .withScoreDirectorFactory(
                         new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(PlanScoreCalculator.class))
                 .withPhases(new LocalSearchPhaseConfig()
-                        .withAcceptorConfig(
-                                new LocalSearchAcceptorConfig().withLateAcceptanceSize(Integer.getInteger("la", 400)))
-                        .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
                         .withMoveSelectorConfig(new MoveIteratorFactoryConfig()
                                 .withMoveIteratorFactoryClass(Moves.class)
                                 .withCacheType(SelectionCacheType.JUST_IN_TIME)
                                 .withSelectionOrder(SelectionOrder.RANDOM)))
-                .withTerminationConfig(termination(request.budget(), startNanos));
+                .withTerminationConfig(termination);
     }
 
     private static TerminationConfig termination(Budget budget, long startNanos) {

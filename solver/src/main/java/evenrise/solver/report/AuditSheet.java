@@ -25,6 +25,7 @@ public record AuditSheet(
         List<StatedFigure> differences,
         List<NodeSheet> nodes,
         List<BoardUse> boards,
+        List<GroupUse> groups,
         List<PeakContribution> peakShares,
         List<String> cautions) {
 
@@ -44,6 +45,7 @@ public record AuditSheet(
                         .orElse(List.of()),
                 NodeSheet.of(layout),
                 BoardUse.of(layout),
+                GroupUse.of(layout),
                 PeakContribution.of(layout, verdict),
                 Cautions.ALL);
     }

@@ -22,6 +22,9 @@ public final class AuditText {
         }
         sections.add(NodeTables.lines(sheet.nodes(), paint));
         sections.add(BoardTable.lines(sheet.boards(), paint));
+        if (!sheet.groups().isEmpty()) {
+            sections.add(GroupTable.lines(sheet.groups(), paint));
+        }
         sections.add(PeakTable.lines(
                 sheet.metrics(), sheet.peakShares(), all ? Integer.MAX_VALUE : LOADS_AT_THE_PEAK, paint));
         sections.add(CautionText.lines(sheet.cautions(), paint));

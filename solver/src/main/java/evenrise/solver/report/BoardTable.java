@@ -12,16 +12,16 @@ final class BoardTable {
         }
         Table table = new Table()
                 .words("Board")
-                .words("Type")
+                .text("Type")
                 .words("Panel")
-                .words("After")
+                .text("After")
                 .number("Delay, s")
                 .number("Step, s")
-                .number("Used")
+                .number("In use")
                 .number("of")
                 .number("First on, s")
-                .number("Last on, s")
-                .words("Groups");
+                .number("Last on, s");
+
         for (BoardUse board : boards) {
             table.row(
                     board.board(),
@@ -33,8 +33,7 @@ final class BoardTable {
                     Integer.toString(board.outputsUsed()),
                     Integer.toString(board.outputs()),
                     Numbers.seconds(board.firstOnSeconds()),
-                    Numbers.seconds(board.lastOnSeconds()),
-                    board.groups().isEmpty() ? Numbers.NONE : String.join(", ", board.groups()));
+                    Numbers.seconds(board.lastOnSeconds()));
         }
         return new Section(paint, "Boards").table(table).lines();
     }

@@ -2,6 +2,7 @@ package evenrise.solver.report;
 
 import evenrise.model.plan.Metrics;
 import evenrise.model.project.Project;
+import evenrise.model.rules.Tolerances;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -19,12 +20,12 @@ final class KeyFigures {
                 .number("Limit")
                 .words("Where");
         table.row(
-                limited(metrics.peakInrushAmps(), inrushLimit),
-                "Peak inrush at the supply, upper bound",
+                limited(metrics.peakInrushAmps(), inrushLimit, Tolerances.AMPS),
+                "Peak inrush of the supply",
                 Numbers.amps(metrics.peakInrushAmps()),
                 "A peak",
                 Numbers.amps(inrushLimit),
-                "phase " + metrics.peakPhase() + ", at " + Numbers.seconds(metrics.peakAtSeconds()) + " s");
+                "phase " + metrics.peakPhase() + " at " + Numbers.seconds(metrics.peakAtSeconds()) + " s");
         table.row("Imbalance of the supply", Numbers.percent(metrics.supplyImbalancePercent()), "%", Numbers.NONE, "");
         table.row(
                 "Imbalance of the worst panel",
@@ -33,14 +34,14 @@ final class KeyFigures {
                 Numbers.NONE,
                 "");
         table.row(
-                limited(metrics.supplyNeutralAmps(), OptionalDouble.of(neutralLimit)),
+                limited(metrics.supplyNeutralAmps(), OptionalDouble.of(neutralLimit), Tolerances.AMPS),
                 "Neutral current of the supply",
                 Numbers.amps(metrics.supplyNeutralAmps()),
                 "A rms",
                 Numbers.amps(neutralLimit),
                 "");
         table.row(
-                limited(metrics.durationSeconds(), project.maxDurationSeconds()),
+                limited(metrics.durationSeconds(), project.maxDurationSeconds(), Tolerances.SECONDS),
                 "Sequence, to the last switch-on",
                 Numbers.seconds(metrics.durationSeconds()),
                 "s",
@@ -52,11 +53,13 @@ final class KeyFigures {
                 "",
                 Integer.toString(project.boards().size()),
                 "");
-        table.row("Objective", Numbers.fixed(metrics.objective(), 2), "A-equivalent", Numbers.NONE, "less is better");
-        return new Section(paint, "Figures").table(table).lines();
+        table.row("Objective", Numbers.fixed(metrics.objective(), 2), "A equiv.", Numbers.NONE, "less is better");
+        return new Section(paint, "Figures (peaks are upper bounds)")
+                .table(table)
+                .lines();
     }
 
-    private static Tone limited(double value, OptionalDouble limit) {
-        return limit.isPresent() && value > limit.getAsDouble() ? Tone.BAD : Tone.PLAIN;
+    private static Tone limited(double value, OptionalDouble limit, double tolerance) {
+        return limit.isPresent() && value > limit.getAsDouble() + tolerance ? Tone.BAD : Tone.PLAIN;
     }
 }

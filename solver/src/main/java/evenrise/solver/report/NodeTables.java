@@ -2,6 +2,7 @@ package evenrise.solver.report;
 
 import evenrise.model.project.Phase;
 import evenrise.model.rules.PhasePeak;
+import evenrise.model.rules.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -78,6 +79,6 @@ final class NodeTables {
     }
 
     private static Tone tone(OptionalDouble spare) {
-        return spare.orElse(0) < 0 ? Tone.BAD : Tone.PLAIN;
+        return spare.orElse(0) < -Tolerances.AMPS ? Tone.BAD : Tone.PLAIN;
     }
 }

@@ -19,7 +19,7 @@ final class PeakTable {
         }
         Table table = new Table()
                 .words("Load")
-                .words("Name")
+                .text("Name")
                 .words("Role")
                 .number("On, s")
                 .number("Draws, A")

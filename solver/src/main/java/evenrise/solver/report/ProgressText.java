@@ -10,7 +10,7 @@ public final class ProgressText {
 
     private ProgressText() {}
 
-    /** @param best empty as long as there is no plan */
+    /** @param best empty as long as there is no plan; its moves are those after which it was found */
     public static String line(double elapsedSeconds, Optional<Progress> best) {
         String elapsed = elapsed(elapsedSeconds);
         if (best.isEmpty()) {
@@ -20,8 +20,10 @@ public final class ProgressText {
         return DisplayWidth.cut(
                 elapsed + "  objective " + brief(progress.objective()) + "  peak "
                         + brief(progress.peakInrushAmps()) + " A  imbalance "
-                        + Numbers.percent(progress.supplyImbalancePercent()) + " %  broken "
-                        + progress.hardViolations() + "  moves " + moves(progress.moves()),
+                        + Numbers.fixed(
+                                progress.supplyImbalancePercent(), progress.supplyImbalancePercent() < 10 ? 2 : 1)
+                        + " %  broken "
+                        + progress.hardViolations() + "  move " + moves(progress.moves()),
                 WIDEST);
     }
 

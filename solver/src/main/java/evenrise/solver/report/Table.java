@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 
 /**
  * A table for a screen of fixed pitch: words to the left, numbers to the right, never wider than
- * {@value #WIDEST} columns: the widest column of words is cut first. Cleans what it is given.
+ * {@value #WIDEST} columns: free text is cut first, ids last. Cleans what it is given.
  */
 public final class Table {
     /** Widest line of any report. */
@@ -19,22 +19,38 @@ public final class Table {
     private static final String GAP = "  ";
     private static final int NARROWEST_WORDS = 6;
 
-    private record Column(String header, boolean isNumber) {}
+    private enum Kind {
+        ID,
+        TEXT,
+        NUMBER
+    }
+
+    private record Column(String header, Kind kind) {
+        boolean isNumber() {
+            return kind == Kind.NUMBER;
+        }
+    }
 
     private record Row(Tone tone, List<String> cells) {}
 
     private final List<Column> columns = new ArrayList<>();
     private final List<Row> rows = new ArrayList<>();
 
-    /** A column of words. */
+    /** A column of ids and short words, which are told apart by every letter: the last to be cut. */
     public Table words(String header) {
-        columns.add(new Column(header, false));
+        columns.add(new Column(header, Kind.ID));
+        return this;
+    }
+
+    /** A column of names and other free text: the first to be cut. */
+    public Table text(String header) {
+        columns.add(new Column(header, Kind.TEXT));
         return this;
     }
 
     /** A column of numbers; the header carries the unit. */
     public Table number(String header) {
-        columns.add(new Column(header, true));
+        columns.add(new Column(header, Kind.NUMBER));
         return this;
     }
 
@@ -85,7 +101,7 @@ public final class Table {
         }
         int room = WIDEST - INDENT.length() - GAP.length() * (widths.length - 1);
         for (int excess = Arrays.stream(widths).sum() - room; excess > 0; excess--) {
-            Optional<Integer> widest = widestWords(widths);
+            Optional<Integer> widest = widest(Kind.TEXT, widths).or(() -> widest(Kind.ID, widths));
             if (widest.isEmpty()) {
                 break;
             }
@@ -94,9 +110,9 @@ public final class Table {
         return widths;
     }
 
-    private Optional<Integer> widestWords(int[] widths) {
+    private Optional<Integer> widest(Kind kind, int[] widths) {
         return Stream.iterate(0, i -> i < widths.length, i -> i + 1)
-                .filter(i -> !columns.get(i).isNumber() && widths[i] > NARROWEST_WORDS)
+                .filter(i -> columns.get(i).kind() == kind && widths[i] > NARROWEST_WORDS)
                 .max(Comparator.comparingInt(i -> widths[i]));
     }
 }

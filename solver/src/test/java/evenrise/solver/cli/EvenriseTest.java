@@ -2,6 +2,7 @@ package evenrise.solver.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -10,12 +11,12 @@ class EvenriseTest {
     private final Shell shell = new Shell(SmallHall.sound());
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "audit", "schema", "completion"})
+    @ValueSource(strings = {"plan", "audit", "generate", "schema", "completion"})
     void helpsWithEveryCommand(String command) {
         Shell.Result result = shell.run(command, "--help");
 
         assertThat(result.code()).isEqualTo(ExitCode.DONE);
-        assertThat(result.out()).startsWith("").contains("evenrise " + command, "Example", "Exit codes:");
+        assertThat(result.out()).contains("evenrise " + command, "Example", "Exit codes:");
         assertThat(result.err()).isEmpty();
         assertThat(result.out().lines())
                 .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
@@ -69,6 +70,14 @@ class EvenriseTest {
     @Test
     void knowsNoOtherSchema() {
         assertThat(shell.run("schema", "panel").code()).isEqualTo(ExitCode.USAGE);
+    }
+
+    @Test
+    void coloursOnlyWhereColourIsWantedAndKnown() {
+        assertThat(Terminal.mayColour(Map.of("TERM", "xterm"))).isTrue();
+        assertThat(Terminal.mayColour(Map.of("TERM", "xterm", "NO_COLOR", "1"))).isFalse();
+        assertThat(Terminal.mayColour(Map.of("TERM", "dumb"))).isFalse();
+        assertThat(Terminal.mayColour(Map.of())).isFalse();
     }
 
     @Test

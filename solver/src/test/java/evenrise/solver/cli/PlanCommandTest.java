@@ -190,6 +190,21 @@ class PlanCommandTest {
             assertThat(read(folder.resolve("hall.plan.json")).violations()).hasSize(1);
         }
 
+        /** 10 A and 20 A on three phases are 10 A each at best; 8 A a phase may run. */
+        @Test
+        void fourWhenNoPlanCanKeepEveryRuleAndSaysSoBeforeTheSearch() throws IOException {
+            Files.writeString(project, SmallHall.PROJECT.replace("\"rated_a\": 400", "\"rated_a\": 10"));
+
+            Shell.Result result = new Shell(SmallHall.sound()).run("plan", project.toString());
+
+            assertThat(result.code()).isEqualTo(ExitCode.RULES_BROKEN);
+            assertThat(result.err().indexOf("/supply/rated_a"))
+                    .isNotNegative()
+                    .isLessThan(result.err().indexOf("objective"));
+            assertThat(result.out()).contains("What no plan of this project can keep", "rating: ");
+            assertThat(folder.resolve("hall.plan.json")).exists();
+        }
+
         @Test
         void fourAndOneLineWhenQuiet() {
             Shell.Result result = new Shell(SmallHall.broken()).run("plan", project.toString(), "--quiet");
@@ -216,6 +231,7 @@ class PlanCommandTest {
             "--time 30, '30' is no duration",
             "--time 0s, is not between 1ms and 168h",
             "--moves 0, --moves is 0",
+            "--moves 3x, is no whole number",
             "--threads 65, '--threads is 65, expected 1 to 64'",
             "--time 3s --moves 5, mutually exclusive",
             "--sed 4, maybe --seed",

@@ -12,7 +12,7 @@ class ProgressTextTest {
         Progress progress = new Progress(65.9, 1_234_567, 812.34, 790.04, 0.125, 3);
 
         assertThat(ProgressText.line(65.9, Optional.of(progress)))
-                .isEqualTo(" 1:05  objective 812.3  peak 790.0 A  imbalance 0.13 %  broken 3  moves 1.2M");
+                .isEqualTo(" 1:05  objective 812.3  peak 790.0 A  imbalance 0.13 %  broken 3  move 1.2M");
     }
 
     @Test
@@ -20,7 +20,7 @@ class ProgressTextTest {
         Progress progress = new Progress(599, 123_456_789, 14_712.34, 14_490.04, 10.125, 120);
 
         assertThat(ProgressText.line(599, Optional.of(progress)))
-                .isEqualTo(" 9:59  objective 14712  peak 14490 A  imbalance 10.13 %  broken 120  moves 123M");
+                .isEqualTo(" 9:59  objective 14712  peak 14490 A  imbalance 10.1 %  broken 120  move 123M");
     }
 
     @Test

@@ -26,16 +26,25 @@ class TableTest {
     }
 
     @Test
-    void cutsTheWidestWordsToStayWithinAHundredColumns() {
-        Table table = new Table().words("Load").words("Name").number("A");
+    void cutsFreeTextToStayWithinAHundredColumns() {
+        Table table = new Table().words("Load").text("Name").number("A");
 
-        table.row("amp", "x".repeat(500), "812.0");
+        table.row("an-id-of-many-letters", "x".repeat(500), "812.0");
 
         assertThat(table.lines(Paint.NONE))
                 .allSatisfy(line -> assertThat(DisplayWidth.of(line)).isLessThanOrEqualTo(Table.WIDEST))
                 .last()
                 .asString()
+                .startsWith("  an-id-of-many-letters  xxx")
                 .endsWith("x...  812.0");
+    }
+
+    @Test
+    void cutsIdsWhereNothingElseCanBe() {
+        Table table = new Table().words("Load").number("A").row("x".repeat(500), "812.0");
+
+        assertThat(table.lines(Paint.NONE))
+                .allSatisfy(line -> assertThat(DisplayWidth.of(line)).isLessThanOrEqualTo(Table.WIDEST));
     }
 
     @Test

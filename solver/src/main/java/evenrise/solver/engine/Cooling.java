@@ -1,0 +1,35 @@
+package evenrise.solver.engine;
+
+import evenrise.model.project.Load;
+import evenrise.model.project.ObjectiveWeights;
+
+/**
+ * How hot an annealing begins and ends, in ampere-equivalents. What one move changes is of the order of one load's
+ * currents, spread over the instants that make the norm: few instants, large changes. Found by experiment, see
+ * docs/engine.md.
+ */
+final class Cooling {
+    private static final double PER_LOAD = Double.parseDouble(System.getProperty("pl", "0.007"));
+    private static final double PER_CELL = 0.3;
+    private static final double SPAN = Double.parseDouble(System.getProperty("span", "50"));
+
+    private final double start;
+
+    Cooling(Plant plant) {
+        ObjectiveWeights weights = plant.project.objective();
+        double peaks = 0;
+        double running = 0;
+        for (Load load : plant.loads) {
+            peaks += load.inrushPeakAmps();
+            running += load.runningAmps();
+        }
+        double scale = (weights.peakInrush() * peaks + weights.panelImbalance() * running) / plant.loadCount();
+        double cells = (double) plant.phaseCount * plant.usefulInstants();
+        start = Math.max(1e-6, scale * (PER_LOAD + PER_CELL / cells));
+    }
+
+    /** Temperature after a part of the budget is used, from 0 to 1. */
+    double temperature(double used) {
+        return start * Math.pow(SPAN, -used);
+    }
+}

@@ -1,0 +1,19 @@
+package evenrise.solver.engine;
+
+import evenrise.model.plan.MadeBy;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import evenrise.model.rules.PlanFinisher;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+
+/** Plans for tests. */
+final class Plans {
+    private Plans() {}
+
+    /** The plan with everything that follows from it. */
+    static Plan finished(Project project, Plan bare) {
+        MadeBy madeBy = new MadeBy("test", "none", 1, 1, OptionalLong.of(1), OptionalDouble.empty());
+        return PlanFinisher.finish(project, bare, madeBy);
+    }
+}

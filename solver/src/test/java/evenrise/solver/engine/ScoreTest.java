@@ -1,0 +1,63 @@
+package evenrise.solver.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import evenrise.model.ARandomProject;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import evenrise.model.rules.Referee;
+import evenrise.model.rules.Verdict;
+import java.util.Optional;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+import org.optaplanner.core.config.solver.SolverConfig;
+import org.optaplanner.core.config.solver.termination.TerminationConfig;
+
+/** The incremental score against a naive one, and both against the referee. */
+class ScoreTest {
+    private static final long MOVES = 1_500;
+
+    /** The engine compares after every move and every undo, and fails on the first difference. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    void isWhatANaiveEvaluatorSaysAfterEveryMove(long seed) {
+        Project project = ARandomProject.of(seed);
+        Plant plant = new Plant(project);
+        WorkingPlan start = new PlanMapper(plant).toWorkingPlan(FirstPlan.build(plant));
+        SolverConfig config = Search.config(new TerminationConfig().withScoreCalculationCountLimit(MOVES), seed)
+                .withEnvironmentMode(EnvironmentMode.FULL_ASSERT);
+        config.getScoreDirectorFactoryConfig()
+                .withAssertionScoreDirectorFactory(
+                        new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(NaiveScoreCalculator.class));
+
+        WorkingPlan found = Search.build(config, plant, seed).solve(start);
+
+        assertThat(found.score()).isEqualTo(new NaiveScoreCalculator().calculateScore(found));
+    }
+
+    /** Hard level zero and no violation are the same thing, and the objective is the referee's to the milliampere. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {21, 22, 23, 24, 25, 26, 27, 28, 29, 30, 31, 32, 33, 34, 35, 36})
+    void agreesWithTheReferee(long seed) {
+        Project project = ARandomProject.of(seed);
+        Plant plant = new Plant(project);
+        PlanMapper mapper = new PlanMapper(plant);
+
+        for (long moves : new long[] {1, 50, 400, 4_000}) {
+            PlanningRequest request = new PlanningRequest(project, Optional.empty(), new Budget.Moves(moves), seed, 1);
+            Plan plan = Plans.finished(
+                    project, new Planner(request, progress -> {}).plan().plan());
+            Verdict verdict = Referee.judge(project, plan);
+            Situation situation = mapper.toSituation(plan);
+
+            assertThat(situation.hardCharge() == 0)
+                    .as("hard charge %d, violations %s", situation.hardCharge(), verdict.violations())
+                    .isEqualTo(verdict.violations().isEmpty());
+            assertThat(situation.objectiveMilliAmps() / 1000.0)
+                    .isCloseTo(verdict.metrics().objective(), within(0.002));
+        }
+    }
+}
