@@ -27,7 +27,8 @@ final class BenefitOfDoubt {
     private static final Pattern PART = Pattern.compile("/([a-z_]+)/(\\d{1,8})(/.*)?");
     private static final Set<String> LEAVE_NOTHING_SURE =
             Set.of("", "/panels", "/board_types", "/boards", "/shutdown_groups", "/loads", "/supply", "/supply/system");
-    private static final int MANY = 1000;
+    /** Most slots of a panel and outputs of a board that the format allows. */
+    private static final int MOST = 1000;
 
     private final Project project;
     private final Set<String> errors;
@@ -75,15 +76,14 @@ final class BenefitOfDoubt {
     }
 
     private Optional<Project> relaxed() {
-        int most = Math.max(MANY, project.loads().size());
         List<Panel> panels = relaxed("/panels/", project.panels(), Panel::id, BenefitOfDoubt::generous);
         List<String> anyPanel = panels.stream().map(Panel::id).distinct().toList();
-        BoardType any = new BoardType("\0any", most, List.of(0.0), List.of(0.0), 0);
+        BoardType any = new BoardType("\0any", MOST, List.of(0.0), List.of(0.0), 0);
         List<BoardType> types = new ArrayList<>(relaxed(
                 "/board_types/",
                 project.boardTypes(),
                 BoardType::id,
-                (id, it) -> new BoardType(id, most, any.startDelaySeconds(), any.stepSeconds(), 0)));
+                (id, it) -> new BoardType(id, MOST, any.startDelaySeconds(), any.stepSeconds(), 0)));
         types.add(any);
         List<Board> boards = relaxed(
                 "/boards/",
@@ -130,7 +130,7 @@ final class BenefitOfDoubt {
     private static Panel generous(String id, Panel wrong) {
         return new Panel(
                 id,
-                MANY,
+                MOST,
                 100_000,
                 4,
                 OptionalDouble.empty(),

@@ -61,7 +61,7 @@ final class EmergencyClasses {
         if (enough && needed > outputs.size()) {
             found.accept(Finding.impossible(
                     "/boards",
-                    "too few: " + dropping + " loads that drop on an emergency and " + holding
+                    "a list too short: " + dropping + " loads that drop on an emergency and " + holding
                             + " that hold need at least " + needed + " boards, as no board may mix them",
                     "at least " + needed + " boards",
                     "Maybe add a board."));

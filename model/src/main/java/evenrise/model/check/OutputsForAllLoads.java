@@ -44,7 +44,8 @@ final class OutputsForAllLoads {
         String pointer = crowded.cardinality() == 1 ? "/boards/" + crowded.nextSetBit(0) : "/boards";
         found.accept(Finding.impossible(
                 pointer,
-                "too few: " + needed + " switched loads can only be on " + where + ", with " + there + " outputs",
+                (crowded.cardinality() == 1 ? "too small: " : "a list too short: ") + needed
+                        + " switched loads can only be on " + where + ", with " + there + " outputs",
                 "at least " + needed + " outputs for them",
                 "Maybe add a board, or let boards reach more panels."));
     }

@@ -68,8 +68,8 @@ final class RatingsSuffice {
         if (needed > allowed + Candidates.AMPS_TOLERANCE * candidates.panels.size() * 3) {
             found.accept(Finding.impossible(
                     "/panels",
-                    "too small: all phases of all panels may carry " + Shown.number(allowed) + " A, the loads draw "
-                            + Shown.number(needed) + " A",
+                    "a set too small: all phases of all panels may carry " + Shown.number(allowed)
+                            + " A, the loads draw " + Shown.number(needed) + " A",
                     "ratings for all loads together",
                     "Maybe add a panel."));
         }

@@ -46,7 +46,8 @@ final class SlotsForAllLoads {
         String pointer = panels.cardinality() == 1 ? "/panels/" + panels.nextSetBit(0) : "/panels";
         found.accept(Finding.impossible(
                 pointer,
-                "too small: " + needed + " " + what + " can only sit in " + candidates.names(panels) + ", which "
+                (panels.cardinality() == 1 ? "too small: " : "a set too small: ") + needed + " " + what
+                        + " can only sit in " + candidates.names(panels) + ", which "
                         + (panels.cardinality() == 1 ? "has " : "have ") + free + " slots for them",
                 "at least " + needed + " slots for them",
                 "Maybe allow other panels for some loads, or add a panel."));

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
@@ -13,6 +14,7 @@ import evenrise.model.check.Shown;
 import java.io.IOException;
 import java.util.ArrayList;
 import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /**
  * Parses JSON or YAML into a tree that knows its places. YAML aliases are refused rather than expanded, so that no small
@@ -25,8 +27,12 @@ final class TreeReader {
     /** Most values in one file, some twenty times a plant of 5,000 loads: bounds the memory that a hostile file takes. */
     static final int MOST_VALUES = 2_000_000;
 
+    /** Longest line of YAML: its scanner's time grows with the square of it. */
+    static final int LONGEST_YAML_LINE = 100_000;
+
+    private static final int LONGEST_REASON = 200;
     private static final StreamReadConstraints CONSTRAINTS = StreamReadConstraints.builder()
-            .maxNestingDepth(DEEPEST)
+            .maxNestingDepth(2 * DEEPEST)
             .maxNumberLength(400)
             .maxStringLength(1_000_000)
             .maxNameLength(10_000)
@@ -54,14 +60,34 @@ final class TreeReader {
     /** Keys given twice become problems. */
     static Node read(String text, Format format, String name, Problems problems) throws Unreadable {
         String subject = Input.subject(name);
+        if (format == Format.YAML) {
+            refuseLongLines(text, subject);
+        }
         try (JsonParser parser = (format == Format.YAML ? YAML : JSON).createParser(text)) {
-            return new TreeReader(parser, problems, subject).document(format);
-        } catch (JsonProcessingException e) {
-            throw broken(e, format, subject, text);
-        } catch (IOException | RuntimeException e) {
-            // What the parsers throw for some broken input is not declared; nothing of ours runs in here.
-            String why = e.getMessage() == null ? e.getClass().getSimpleName() : firstLine(e.getMessage());
-            throw new Unreadable(0, 0, subject, "broken " + format + " (" + why + ")", "well-formed " + format, "");
+            TreeReader reader = new TreeReader(parser, problems, subject);
+            try {
+                return reader.document(format);
+            } catch (IOException | RuntimeException e) {
+                // What the parsers throw for some broken input is not declared; nothing of ours throws in there.
+                throw reader.broken(e, format);
+            }
+        } catch (IOException e) {
+            throw new Unreadable(0, 0, subject, "broken " + format, "well-formed " + format, "");
+        }
+    }
+
+    private static void refuseLongLines(String text, String subject) throws Unreadable {
+        int line = 1;
+        int begin = 0;
+        for (int at = 0; at <= text.length(); at++) {
+            if (at - begin > LONGEST_YAML_LINE) {
+                String most = "lines of at most " + LONGEST_YAML_LINE + " characters";
+                throw new Unreadable(line, 1, subject, "YAML with a longer line", most, "Maybe break it, or use JSON.");
+            }
+            if (at < text.length() && text.charAt(at) == '\n') {
+                line++;
+                begin = at + 1;
+            }
         }
     }
 
@@ -135,23 +161,33 @@ final class TreeReader {
         return new Unreadable(at.getLineNr(), at.getColumnNr(), subject, value, expected, cure);
     }
 
-    private static Unreadable broken(JsonProcessingException e, Format format, String subject, String text) {
-        JsonLocation at = e.getLocation() == null ? JsonLocation.NA : e.getLocation();
-        String why = firstLine(e.getOriginalMessage());
-        boolean cutShort = e instanceof com.fasterxml.jackson.core.io.JsonEOFException;
-        String cure = cutShort ? "Maybe an earlier write was cut short, or a bracket or quote is not closed." : "";
+    private Unreadable broken(Exception e, Format format) {
+        String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+        JsonLocation at = parser.currentLocation();
+        if (e instanceof JsonProcessingException json) {
+            why = json.getOriginalMessage();
+            at = json.getLocation() == null ? at : json.getLocation();
+        }
+        int line = at == null ? 0 : at.getLineNr();
+        int column = at == null ? 0 : at.getColumnNr();
+        if (e.getCause() instanceof MarkedYAMLException yaml && yaml.getProblemMark() != null) {
+            why = yaml.getProblem();
+            line = yaml.getProblemMark().getLine() + 1;
+            column = yaml.getProblemMark().getColumn() + 1;
+        }
+        boolean cutShort = e instanceof JsonEOFException;
         return new Unreadable(
-                Math.max(0, at.getLineNr()),
-                Math.max(0, at.getColumnNr()),
+                Math.max(0, line),
+                Math.max(0, column),
                 subject,
-                (cutShort ? "cut short" : "broken " + format) + " (" + why + ")",
+                (cutShort ? "cut short" : "broken " + format) + " (" + reason(why) + ")",
                 "well-formed " + format,
-                cure);
+                cutShort ? "Maybe an earlier write was cut short, or a bracket or quote is not closed." : "");
     }
 
-    private static String firstLine(String message) {
-        String line = message.lines().findFirst().orElse("");
-        return Shown.plain(line.replaceAll("\\s*\\(start marker at .*", ""));
+    private static String reason(String message) {
+        String line = message.lines().findFirst().orElse("").replaceAll("\\s*\\(start marker at .*", "");
+        return Shown.safe(line.length() > LONGEST_REASON ? line.substring(0, LONGEST_REASON) + "…" : line);
     }
 
     private static LoaderOptions yamlOptions() {

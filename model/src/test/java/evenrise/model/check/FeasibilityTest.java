@@ -71,6 +71,15 @@ class FeasibilityTest {
         }
     }
 
+    @Test
+    void takesMoreLoadsThanABoardCanHaveOutputs() {
+        ProjectBuilder project = aProject().boards(aBoard("B1"), aBoard("B2")).loads(loads(1001));
+
+        assertThat(Feasibility.impossible(project.build(), Set.of("/boards/0/type", "/board_types/0/price")))
+                .extracting(Finding::pointer)
+                .contains("/panels/0");
+    }
+
     @Nested
     class ASlotForEachLoad {
         @Test

@@ -115,7 +115,8 @@ class BadDaysTest {
         String deep = "[".repeat(100_000);
 
         assertThat(onlyProblem(read("{\"a\":" + deep)).message()).containsIgnoringCase("nest");
-        assertThat(onlyProblem(readYaml("a: " + deep)).message()).containsIgnoringCase("nest");
+        assertThat(onlyProblem(readYaml("a: " + deep.replace("[", "[\n"))).message())
+                .containsIgnoringCase("nest");
     }
 
     @Test
@@ -128,6 +129,23 @@ class BadDaysTest {
         Problem problem = onlyProblem(readYaml(laughs.toString()));
 
         assertThat(problem.message()).contains("YAML alias");
+        assertThat(problem.line()).isEqualTo(2);
+    }
+
+    @Test
+    void saysWhereYamlIsBrokenAndWhy() {
+        Problem problem = onlyProblem(readYaml("format: x\n\tname: y\n"));
+
+        assertThat(problem.line()).isEqualTo(2);
+        assertThat(problem.column()).isEqualTo(1);
+        assertThat(problem.message()).contains("TAB");
+    }
+
+    @Test
+    void refusesYamlLinesThatWouldTakeForEver() {
+        Problem problem = onlyProblem(readYaml("a: b\nb: " + "x".repeat(5_000_000)));
+
+        assertThat(problem.message()).contains("longer line");
         assertThat(problem.line()).isEqualTo(2);
     }
 
