@@ -10,7 +10,7 @@ import org.optaplanner.core.impl.score.director.incremental.IncrementalScoreDire
 
 /** Draws moves without end, from the neighbourhoods by their weights. */
 public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangement> {
-    private static final int MOST_DRAWS = 1000;
+    private static final int MOST_DRAWS = 200;
 
     private SplittableRandom random;
     private PlanScoreCalculator calculator;

@@ -23,9 +23,10 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
         return this;
     }
 
+    /** Always: where nothing can be changed, trying nothing still uses the budget, and the search ends. */
     @Override
     public boolean isMoveDoable(ScoreDirector<WorkingPlan> scoreDirector) {
-        return !changes.isEmpty();
+        return true;
     }
 
     @Override

@@ -18,11 +18,11 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
 
 /** The incremental score against a naive one, and both against the referee. */
 class ScoreTest {
-    private static final long MOVES = 1_500;
+    private static final long MOVES = 400;
 
     /** The engine compares after every move and every undo, and fails on the first difference. */
     @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void isWhatANaiveEvaluatorSaysAfterEveryMove(long seed) {
         Project project = ARandomProject.of(seed);
         Plant plant = new Plant(project);
@@ -40,13 +40,13 @@ class ScoreTest {
 
     /** Hard level zero and no violation are the same thing, and the objective is the referee's to the milliampere. */
     @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {21, 22, 23, 24, 25, 26, 27, 28, 29, 30, 31, 32, 33, 34, 35, 36})
+    @ValueSource(longs = {21, 22, 23, 24, 25, 26, 27, 28})
     void agreesWithTheReferee(long seed) {
         Project project = ARandomProject.of(seed);
         Plant plant = new Plant(project);
         PlanMapper mapper = new PlanMapper(plant);
 
-        for (long moves : new long[] {1, 50, 400, 4_000}) {
+        for (long moves : new long[] {1, 100, 2_000}) {
             PlanningRequest request = new PlanningRequest(project, Optional.empty(), new Budget.Moves(moves), seed, 1);
             Plan plan = Plans.finished(
                     project, new Planner(request, progress -> {}).plan().plan());
