@@ -7,17 +7,24 @@ import org.optaplanner.core.impl.localsearch.scope.LocalSearchPhaseScope;
 import org.optaplanner.core.impl.localsearch.scope.LocalSearchStepScope;
 import org.optaplanner.core.impl.score.director.incremental.IncrementalScoreDirector;
 
-/** Accepts every move that lowers the energy, and others the more rarely the more they raise it and the later it is. */
+/**
+ * Accepts every move that lowers the energy, and others the more rarely the more they raise it and the later it is. Once
+ * a plan keeps every hard rule, no move may break one; until then the broken rules are annealed, too, again and again.
+ */
 final class Annealing extends AbstractAcceptor<WorkingPlan> {
     private final SplittableRandom random;
     private final Cooling cooling;
+    private final Repair repair;
     private PlanScoreCalculator calculator;
-    private double current;
-    private double accepted;
+    private double energy;
+    private long hardCharge;
+    private double acceptedEnergy;
+    private long acceptedHardCharge;
     private double temperature;
 
     Annealing(Plant plant, long seed) {
         cooling = new Cooling(plant);
+        repair = new Repair(plant);
         random = new SplittableRandom(seed);
     }
 
@@ -26,8 +33,8 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
         calculator = (PlanScoreCalculator)
                 ((IncrementalScoreDirector<WorkingPlan, ?>) scope.getScoreDirector()).getIncrementalScoreCalculator();
         calculator.calculateScore();
-        current = calculator.energy();
-        temperature = cooling.temperature(0);
+        energy = calculator.energy();
+        hardCharge = calculator.hardCharge();
     }
 
     @Override
@@ -37,16 +44,24 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
 
     @Override
     public boolean isAccepted(LocalSearchMoveScope<WorkingPlan> scope) {
-        double energy = calculator.energy();
-        boolean accept = energy <= current || random.nextDouble() < Math.exp((current - energy) / temperature);
+        double rise = (calculator.energy() - energy) / temperature;
+        if (hardCharge > 0) {
+            repair.nextMove();
+            rise = rise / repair.leniency() + (calculator.hardCharge() - hardCharge) / repair.temperature();
+        } else if (calculator.hardCharge() > 0) {
+            return false;
+        }
+        boolean accept = rise <= 0 || random.nextDouble() < Math.exp(-rise);
         if (accept) {
-            accepted = energy;
+            acceptedEnergy = calculator.energy();
+            acceptedHardCharge = calculator.hardCharge();
         }
         return accept;
     }
 
     @Override
     public void stepEnded(LocalSearchStepScope<WorkingPlan> scope) {
-        current = accepted;
+        energy = acceptedEnergy;
+        hardCharge = acceptedHardCharge;
     }
 }

@@ -11,6 +11,9 @@ import java.util.List;
  * block with the fewest boards to choose from first, and of several boards the one that fills least.
  */
 final class BoardChoice {
+    /** More than any other preference costs. */
+    private static final double OVERLOAD = 10;
+
     private final Plant plant;
     private final int[] boardOf;
     private final int[] panelOf;
@@ -240,7 +243,7 @@ final class BoardChoice {
         double bySlots = 1 - (freeSlots[panel] - plant.poles[load]) / (double) slots;
         double added = (double) plant.currents.runningNano[load] * plant.poles[load];
         double byRating = (runningNano[panel] + added) / plant.phaseCount / plant.limits.runningNano[panel + 1];
-        return Math.max(bySlots, byRating);
+        return Math.max(bySlots, byRating) + (byRating > 1 ? OVERLOAD : 0);
     }
 
     private void take(int load, int panel) {

@@ -1,11 +1,14 @@
 package evenrise.solver.engine;
 
+import java.util.Arrays;
+
 /** Gives one board the start delay and step that break least and then crowd the supply's profile least. */
 final class BoardPacing {
     private static final int MOST_SETTINGS = 400;
 
     private final Situation situation;
     private final Plant plant;
+    private final long[] earliest;
 
     /** Processing is to be on by then, so that as much of the sequence as can be is left to what follows. */
     private long processingByMicros;
@@ -17,18 +20,52 @@ final class BoardPacing {
     BoardPacing(Situation situation, int[][] outputs) {
         this.situation = situation;
         this.plant = situation.plant;
-        long settling = 0;
+        earliest = earliestOfAll(outputs);
+        for (int load = 0; load < earliest.length; load++) {
+            if (plant.switched[load] && plant.role[load] == Plant.PROCESSING) {
+                processingByMicros = Math.max(processingByMicros, earliest[load]);
+                readyByMicros = Math.max(readyByMicros, earliest[load] + plant.settleMicros[load]);
+            } else if (plant.switched[load] && plant.role[load] == Plant.AUXILIARY) {
+                readyByMicros = Math.max(readyByMicros, earliest[load]);
+            }
+        }
+        readyByMicros = Math.max(readyByMicros, processingByMicros);
+    }
+
+    /** When the last of these loads could come on at the earliest: boards are paced in that order. */
+    long earliestMicros(int[] loads) {
+        return Arrays.stream(loads)
+                .filter(load -> load != Plant.NONE)
+                .mapToLong(load -> earliest[load])
+                .max()
+                .orElse(0);
+    }
+
+    /** When each load could come on at the earliest, on its output and behind what it comes after. */
+    private long[] earliestOfAll(int[][] outputs) {
+        long[] times = new long[plant.loadCount()];
         for (int board : plant.boardOrder) {
             for (int k = 0; k < outputs[board].length; k++) {
-                int load = outputs[board][k];
-                if (load != Plant.NONE && plant.role[load] == Plant.PROCESSING) {
-                    long earliest = plant.startDelays[board][0].micros() + k * plant.steps[board][0].micros();
-                    processingByMicros = Math.max(processingByMicros, earliest);
-                    settling = Math.max(settling, plant.settleMicros[load]);
+                if (outputs[board][k] != Plant.NONE) {
+                    times[outputs[board][k]] =
+                            plant.startDelays[board][0].micros() + k * plant.steps[board][0].micros();
                 }
             }
         }
-        readyByMicros = processingByMicros + settling;
+        Pairs pairs = plant.pairs;
+        boolean later = true;
+        for (int round = 0; later && round < plant.loadCount(); round++) {
+            later = false;
+            for (int pair = 0; pair < pairs.kind.length; pair++) {
+                int behind = pairs.second[pair];
+                long settled = times[pairs.first[pair]] + plant.settleMicros[pairs.first[pair]];
+                if (pairs.kind[pair] == Pairs.ORDER && times[behind] < settled) {
+                    times[behind] = settled;
+                    later = true;
+                }
+            }
+        }
+        return times;
     }
 
     void pace(int board) {

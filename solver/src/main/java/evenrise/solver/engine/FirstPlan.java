@@ -30,7 +30,9 @@ final class FirstPlan {
         Arrays.setAll(order, i -> plant.boardOrder[i]);
         Arrays.sort(
                 order,
-                Comparator.comparingInt((Integer board) -> depth(board)).thenComparing(board -> stage(outputs[board])));
+                Comparator.comparingInt((Integer board) -> depth(board))
+                        .thenComparing(board -> stage(outputs[board]))
+                        .thenComparing(board -> pacing.earliestMicros(outputs[board])));
         for (int board : order) {
             for (int k = 0; k < outputs[board].length; k++) {
                 if (outputs[board][k] != Plant.NONE) {

@@ -7,6 +7,7 @@ import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
 public final class PlanScoreCalculator implements IncrementalScoreCalculator<WorkingPlan, HardSoftLongScore> {
     private Situation situation;
     private double energy;
+    private long hardCharge;
     private LoadPlacement[] changedLoads;
     private int changedLoadCount;
     private BoardTiming[] changedBoards;
@@ -42,7 +43,13 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
     public HardSoftLongScore calculateScore() {
         HardSoftLongScore score = score(situation());
         energy = Energy.of(situation);
+        hardCharge = -score.hardScore();
         return score;
+    }
+
+    /** How much the plan whose score was calculated last breaks hard rules. */
+    long hardCharge() {
+        return hardCharge;
     }
 
     /** The energy of the plan whose score was calculated last. */

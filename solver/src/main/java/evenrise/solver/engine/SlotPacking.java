@@ -50,13 +50,28 @@ final class SlotPacking {
             // A three-pole breaker on a row of its own kind keeps the next one's row whole.
             boolean broken = place.poles() == phases && (row(place) - 1) % phases != 0;
             boolean wasteful = !plant.switched[load] && place.takesSwitched();
-            double cost = carried(place) + (broken ? 1e15 : 0) + (wasteful ? 1e16 : 0);
+            double cost = carried(place)
+                    + (broken ? 1e15 : 0)
+                    + (wasteful ? 1e16 : 0)
+                    + (leavesPhase(load, place) ? 1e17 : 0);
             if (cost < least) {
                 least = cost;
                 best = place;
             }
         }
         return best;
+    }
+
+    /** Whether a load that must share the phases of this one sits on others already. */
+    private boolean leavesPhase(int load, Place place) {
+        for (int pair : plant.pairs.ofLoad[load]) {
+            Place other = situation.placeOf(plant.pairs.first[pair] + plant.pairs.second[pair] - load);
+            boolean differs = other != null && other.phaseMask() != place.phaseMask();
+            if (plant.pairs.kind[pair] == Pairs.SAME_PHASE && differs) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private int row(Place place) {
