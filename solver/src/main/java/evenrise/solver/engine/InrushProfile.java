@@ -6,19 +6,21 @@ final class InrushProfile {
     private static final int DOUBLINGS = Integer.getInteger("dbl", 6);
 
     private final Plant plant;
+    private final InstantIndex index;
     private final int[][] units;
     private int peakUnits;
     private int peakPhase;
-    private int seenUntil = -1;
+    private boolean stale = true;
 
-    InrushProfile(Plant plant) {
+    InrushProfile(Plant plant, InstantIndex index) {
         this.plant = plant;
+        this.index = index;
         units = new int[plant.phaseCount][plant.instants.size()];
     }
 
     /** Adds or takes away a load that comes on at instant {@code from}; an unswitched load draws its base from the first. */
     void add(int load, int phaseMask, int from, int sign) {
-        seenUntil = -1;
+        stale = true;
         for (int phase = 0; phase < units.length; phase++) {
             if ((phaseMask >> phase & 1) != 0) {
                 plant.envelopes.add(load, units[phase], from, sign);
@@ -26,17 +28,13 @@ final class InrushProfile {
         }
     }
 
-    /**
-     * Greatest current on any phase.
-     *
-     * @param last the last instant at which anything comes on; behind it every current only falls
-     */
-    int peakUnits(int last) {
-        if (seenUntil != last) {
-            seenUntil = last;
+    /** Greatest current on any phase. */
+    int peakUnits() {
+        if (stale) {
+            stale = false;
             peakUnits = -1;
             for (int phase = 0; phase < units.length; phase++) {
-                int top = max(units[phase], last);
+                int top = max(units[phase]);
                 if (top > peakUnits) {
                     peakUnits = top;
                     peakPhase = phase;
@@ -46,19 +44,23 @@ final class InrushProfile {
         return peakUnits;
     }
 
-    /** Phase of the peak that was asked for last; the first of equals. */
+    /** Phase of the peak; the first of equals. */
     int peakPhase() {
+        peakUnits();
         return peakPhase;
     }
 
-    /** First instant of the peak that was asked for last, on its phase. */
+    /** First instant of the peak on its phase. */
     int peakInstant() {
-        int[] profile = units[peakPhase];
-        int instant = 0;
-        while (profile[instant] != peakUnits) {
-            instant++;
+        int[] profile = units[peakPhase()];
+        int first = profile.length;
+        for (int i = 0; i < index.usedCount(); i++) {
+            int instant = index.used(i);
+            if (profile[instant] == peakUnits && instant < first) {
+                first = instant;
+            }
         }
-        return instant;
+        return first == profile.length ? 0 : first;
     }
 
     int units(int phase, int instant) {
@@ -69,25 +71,25 @@ final class InrushProfile {
      * The profile's norm of order 64, in units: never below the peak, and little above it. Unlike the peak it falls with
      * every high instant that is lowered.
      */
-    double norm(int last) {
-        double scale = 1.0 / Math.max(1, peakUnits(last));
+    double norm() {
+        double scale = 1.0 / Math.max(1, peakUnits());
         double sum = 0;
         for (int[] profile : units) {
-            sum += powerSum(profile, last, scale);
+            sum += powerSum(profile, scale);
         }
-        return Math.pow(sum, 1.0 / (1 << DOUBLINGS)) / scale;
+        return sum == 0 ? peakUnits : Math.max(peakUnits, Math.pow(sum, 1.0 / (1 << DOUBLINGS)) / scale);
     }
 
     /** Two at a time, so that the processor need not wait for one product before it begins the other. */
-    private static double powerSum(int[] profile, int last, double scale) {
+    private double powerSum(int[] profile, double scale) {
         double even = 0;
         double odd = 0;
-        int i = 0;
-        for (; i < last; i += 2) {
-            even += power(profile[i] * scale);
-            odd += power(profile[i + 1] * scale);
+        int count = index.usedCount();
+        for (int i = 1; i < count; i += 2) {
+            even += power(profile[index.used(i - 1)] * scale);
+            odd += power(profile[index.used(i)] * scale);
         }
-        return i == last ? even + odd + power(profile[last] * scale) : even + odd;
+        return (count & 1) == 1 ? even + odd + power(profile[index.used(count - 1)] * scale) : even + odd;
     }
 
     private static double power(double value) {
@@ -102,18 +104,19 @@ final class InrushProfile {
     double unevenness() {
         double sum = 0;
         for (int[] profile : units) {
-            for (int value : profile) {
-                double square = (double) value * value;
+            for (int i = 0; i < index.usedCount(); i++) {
+                double square = (double) profile[index.used(i)] * profile[index.used(i)];
                 sum += square * square;
             }
         }
         return sum;
     }
 
-    private static int max(int[] values, int last) {
-        int max = 0;
-        for (int i = 0; i <= last; i++) {
-            max = Math.max(max, values[i]);
+    /** Currents only fall between switch-ons, so only these are looked at; the first instant stands for what is always on. */
+    private int max(int[] profile) {
+        int max = index.usedCount() == 0 ? profile[0] : 0;
+        for (int i = 0; i < index.usedCount(); i++) {
+            max = Math.max(max, profile[index.used(i)]);
         }
         return max;
     }

@@ -7,11 +7,16 @@ final class InstantIndex {
     private final int[][] members;
     private final int[] sizes;
     private final int[] positionOf;
+    private final int[] used;
+    private final int[] usedPosition;
+    private int usedCount;
 
     InstantIndex(Plant plant) {
         members = new int[plant.instants.size()][];
         sizes = new int[plant.instants.size()];
         positionOf = new int[plant.loadCount()];
+        used = new int[Math.min(plant.instants.size(), plant.loadCount())];
+        usedPosition = new int[plant.instants.size()];
     }
 
     void add(int load, int instant, int sign) {
@@ -21,12 +26,21 @@ final class InstantIndex {
             } else if (sizes[instant] == members[instant].length) {
                 members[instant] = Arrays.copyOf(members[instant], 2 * sizes[instant]);
             }
+            if (sizes[instant] == 0) {
+                usedPosition[instant] = usedCount;
+                used[usedCount++] = instant;
+            }
             positionOf[load] = sizes[instant];
             members[instant][sizes[instant]++] = load;
         } else {
             int last = members[instant][--sizes[instant]];
             members[instant][positionOf[load]] = last;
             positionOf[last] = positionOf[load];
+            if (sizes[instant] == 0) {
+                int moved = used[--usedCount];
+                used[usedPosition[instant]] = moved;
+                usedPosition[moved] = usedPosition[instant];
+            }
         }
     }
 
@@ -36,5 +50,15 @@ final class InstantIndex {
 
     int get(int instant, int position) {
         return members[instant][position];
+    }
+
+    /** How many instants have a load that comes on. */
+    int usedCount() {
+        return usedCount;
+    }
+
+    /** One of those instants, in no order. */
+    int used(int position) {
+        return used[position];
     }
 }

@@ -47,11 +47,6 @@ final class RoleOrder {
         }
     }
 
-    /** Instant of the last switch-on; the first instant where nothing is switched. */
-    int lastInstant() {
-        return all.isEmpty() ? 0 : all.last();
-    }
-
     /** Time of the last switch-on; 0 where nothing is switched. */
     long durationMicros() {
         return all.isEmpty() ? 0 : plant.instants.micros(all.last());

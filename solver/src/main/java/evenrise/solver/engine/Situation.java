@@ -62,17 +62,17 @@ final class Situation {
         int nodes = plant.panelCount + 1;
         currents = new NodeCurrents[nodes];
         Arrays.setAll(currents, node -> new NodeCurrents(plant, node));
+        byInstant = new InstantIndex(plant);
         profiles = new InrushProfile[nodes];
-        profiles[0] = new InrushProfile(plant);
+        profiles[0] = new InrushProfile(plant, byInstant);
         for (int node = 1; node < nodes; node++) {
             if (Double.isFinite(plant.limits.inrushAmps[node])) {
-                profiles[node] = new InrushProfile(plant);
+                profiles[node] = new InrushProfile(plant, byInstant);
             }
         }
         roles = new RoleOrder(plant);
         groups = new GroupSpread(plant);
         pairs = new PairCharges(this);
-        byInstant = new InstantIndex(plant);
         deviationNano = new long[nodes];
         overload = new long[nodes];
         interruptions = new int[plant.boardCount];
@@ -286,8 +286,8 @@ final class Situation {
         deviationNano[node] = deviation;
         long over = currents[node].overload();
         if (profiles[node] != null && Double.isFinite(plant.limits.inrushAmps[node])) {
-            double excessAmps = profiles[node].peakUnits(lastInstant()) / plant.envelopes.unitsPerAmp
-                    - plant.limits.inrushAmps[node];
+            double excessAmps =
+                    profiles[node].peakUnits() / plant.envelopes.unitsPerAmp - plant.limits.inrushAmps[node];
             over += Charges.overMilliAmps(excessAmps * Currents.NANO);
         }
         overloads += over - overload[node];
@@ -317,7 +317,7 @@ final class Situation {
     }
 
     double peakInrushAmps() {
-        return profiles[0].peakUnits(lastInstant()) / plant.envelopes.unitsPerAmp;
+        return profiles[0].peakUnits() / plant.envelopes.unitsPerAmp;
     }
 
     double supplyDeviationAmps() {
@@ -350,16 +350,10 @@ final class Situation {
 
     /** The profile's norm in the place of the peak: see {@link InrushProfile#norm}. */
     double inrushNormAmps() {
-        return profiles[0].norm(lastInstant()) / plant.envelopes.unitsPerAmp;
+        return profiles[0].norm() / plant.envelopes.unitsPerAmp;
     }
 
-    private int lastInstant() {
-        return roles.lastInstant();
-    }
-
-    /** The supply's profile, with its peak found. */
     InrushProfile supplyProfile() {
-        profiles[0].peakUnits(lastInstant());
         return profiles[0];
     }
 
