@@ -3,7 +3,7 @@ package evenrise.solver.engine;
 import java.util.SplittableRandom;
 
 /**
- * Chooses which load to move. Only what draws at the peak can lower it, so half of the time a load is taken that comes on
+ * Chooses which load to move. While a rule is broken, mostly one with a part in it. Only what draws at the peak can lower it, so half of the time a load is taken that comes on
  * where the profile is high: at the peak itself, or at the highest of a few instants drawn at random.
  */
 final class Aim {
@@ -11,14 +11,22 @@ final class Aim {
 
     private final Situation situation;
     private final Plant plant;
+    private final Culprits culprits;
 
     Aim(Situation situation) {
         this.situation = situation;
         this.plant = situation.plant;
+        this.culprits = new Culprits(situation);
     }
 
     /** Any load, often one that comes on near the peak. */
     int load(SplittableRandom random) {
+        if (situation.hardCharge() > 0 && random.nextInt(4) != 0) {
+            int culprit = culprits.draw(random);
+            if (culprit != Plant.NONE) {
+                return culprit;
+            }
+        }
         if (random.nextInt(2) == 0) {
             int hot = hotLoad(random);
             if (hot != Plant.NONE) {

@@ -8,7 +8,10 @@ final class GroupSpread {
     private final short[][] onBoard;
     private final short[][] inPanel;
     private final int[] boardsOfGroup;
-    private final int[] panelsOfGroup;
+    private final int[] placedOfGroup;
+    /** Charge for the loads of a group that are not in the panel of most of it, where it must sit in one. */
+    private final long[] strayCharge;
+
     private final int[] loadsOnBoard;
     private final int[] dropsOnBoard;
     private final int[] largeGroupsOnBoard;
@@ -25,7 +28,8 @@ final class GroupSpread {
             }
         }
         boardsOfGroup = new int[plant.groupCount];
-        panelsOfGroup = new int[plant.groupCount];
+        placedOfGroup = new int[plant.groupCount];
+        strayCharge = new long[plant.groupCount];
         loadsOnBoard = new int[plant.boardCount];
         dropsOnBoard = new int[plant.boardCount];
         largeGroupsOnBoard = new int[plant.boardCount];
@@ -61,11 +65,10 @@ final class GroupSpread {
         int group = plant.group[load];
         if (group != Plant.NONE && inPanel[group] != null) {
             inPanel[group][panel] += (short) sign;
-            if (inPanel[group][panel] == (sign > 0 ? 1 : 0)) {
-                charge -= split(panelsOfGroup[group]);
-                panelsOfGroup[group] += sign;
-                charge += split(panelsOfGroup[group]);
-            }
+            placedOfGroup[group] += sign;
+            charge -= strayCharge[group];
+            strayCharge[group] = Charges.PLACE * (placedOfGroup[group] - largest(inPanel[group]));
+            charge += strayCharge[group];
         }
     }
 
@@ -73,12 +76,26 @@ final class GroupSpread {
         return loadsOnBoard[board];
     }
 
-    int boardsOf(int group) {
-        return boardsOfGroup[group];
+    /** Whether a board holds both loads that drop and loads that hold. */
+    boolean isMixed(int board) {
+        return dropsOnBoard[board] > 0 && dropsOnBoard[board] < loadsOnBoard[board];
+    }
+
+    /** Whether a group that fits one board is on several. */
+    boolean isSplit(int group) {
+        return boardsOfGroup[group] > 1;
     }
 
     long charge() {
         return charge;
+    }
+
+    private static int largest(short[] counts) {
+        int largest = 0;
+        for (short count : counts) {
+            largest = Math.max(largest, count);
+        }
+        return largest;
     }
 
     private static long split(int parts) {

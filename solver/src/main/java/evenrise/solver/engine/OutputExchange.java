@@ -21,7 +21,10 @@ final class OutputExchange implements Neighbourhood {
                 continue;
             }
             int occupant = situation.loadOnOutput(to.index());
-            if (occupant == Plant.NONE ? fits(situation, load, to) : plant.group[occupant] == plant.group[load]) {
+            boolean mends = situation.isInterrupted(to.board());
+            boolean keepsRuns =
+                    occupant == Plant.NONE ? fits(situation, load, to) : plant.group[occupant] == plant.group[load];
+            if (keepsRuns || mends) {
                 sketch.wire(load, to);
                 if (occupant != Plant.NONE) {
                     sketch.wire(occupant, from);

@@ -68,6 +68,7 @@ final class OutputFilling {
                 .thenComparing(this::urgency)
                 .thenComparing(load -> -excessAmps(load))
                 .thenComparing(load -> load));
+        keepFixedRunsWhole(outputs, free);
         int next = 0;
         int spare = outputs.length - loads.size();
         int latest = free.stream().mapToInt(load -> plant.role[load]).max().orElse(0);
@@ -84,6 +85,30 @@ final class OutputFilling {
             outputs[next] = load;
         }
         return outputs;
+    }
+
+    /** Where one of a group has a fixed output, the others take the outputs behind it, then those before it. */
+    private void keepFixedRunsWhole(int[] outputs, List<Integer> free) {
+        for (int k = 0; k < outputs.length; k++) {
+            int group = outputs[k] == Plant.NONE ? Plant.NONE : plant.group[outputs[k]];
+            if (group == Plant.NONE || plant.fixedOutput[outputs[k]] != k + 1) {
+                continue;
+            }
+            List<Integer> others =
+                    free.stream().filter(load -> plant.group[load] == group).toList();
+            int behind = k + 1;
+            int before = k - 1;
+            for (int load : others) {
+                if (behind < outputs.length && outputs[behind] == Plant.NONE) {
+                    outputs[behind++] = load;
+                } else if (before >= 0 && outputs[before] == Plant.NONE) {
+                    outputs[before--] = load;
+                } else {
+                    continue;
+                }
+                free.remove(Integer.valueOf(load));
+            }
+        }
     }
 
     private int run(int load) {

@@ -26,6 +26,11 @@ final class PairCharges {
         return total;
     }
 
+    /** What one pair is charged. */
+    long chargeOf(int pair) {
+        return charges[pair];
+    }
+
     private long charge(int pair) {
         int first = plant.pairs.first[pair];
         int second = plant.pairs.second[pair];

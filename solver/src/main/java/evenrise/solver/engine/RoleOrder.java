@@ -63,6 +63,21 @@ final class RoleOrder {
         return processing.isEmpty() ? 0 : plant.instants.micros(processing.last());
     }
 
+    /** Whether a load's switch-on is what others of a later role wait for, or comes before what it must wait for. */
+    boolean isTooLateOrTooEarly(int load, int instant) {
+        long on = plant.instants.micros(instant);
+        return switch (plant.role[load]) {
+            case Plant.PROCESSING ->
+                (!auxiliary.isEmpty() && on > plant.instants.micros(auxiliary.first()))
+                        || (!amplifiers.isEmpty()
+                                && on + plant.settleMicros[load] > plant.instants.micros(amplifiers.first()));
+            case Plant.AUXILIARY ->
+                on < auxiliaryMayStartMicros()
+                        || (!amplifiers.isEmpty() && on > plant.instants.micros(amplifiers.first()));
+            default -> on < amplifiersMayStartMicros();
+        };
+    }
+
     /** Charge for every auxiliary load or amplifier that comes on too early, and for a sequence that takes too long. */
     long lateness() {
         long charge = early(auxiliary, auxiliaryMayStartMicros());

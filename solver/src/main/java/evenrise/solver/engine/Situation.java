@@ -377,6 +377,20 @@ final class Situation {
         return clock;
     }
 
+    /** Whether a group's loads on the board are interrupted. */
+    boolean isInterrupted(int board) {
+        return interruptions[board] > 0;
+    }
+
+    /** Whether a panel carries more than it may, or peaks higher; {@link Plant#NONE} asks for the supply. */
+    boolean isOverloaded(int panel) {
+        return overload[panel + 1] > 0;
+    }
+
+    PairCharges pairs() {
+        return pairs;
+    }
+
     Place placeOf(int load) {
         return placeOf[load];
     }

@@ -172,14 +172,14 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
                         .filter(load -> load.switched() && load.shutdownGroup().equals(Optional.of(group.id())))
                         .count();
                 Set<Integer> onBoards = new HashSet<>();
-                Set<Integer> inPanels = new HashSet<>();
+                Map<Integer, Integer> inPanels = new HashMap<>();
                 for (Seat seat : seats) {
                     if (isOf(seat, group)) {
                         if (seat.output != null) {
                             onBoards.add(seat.output.board());
                         }
                         if (seat.place != null) {
-                            inPanels.add(seat.place.panel());
+                            inPanels.merge(seat.place.panel(), 1, Integer::sum);
                         }
                     }
                 }
@@ -193,7 +193,10 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
                                         .count();
                     }
                 }
-                charge += group.samePanel() ? Charges.PLACE * Math.max(0, inPanels.size() - 1) : 0;
+                int placed =
+                        inPanels.values().stream().mapToInt(Integer::intValue).sum();
+                int most = inPanels.values().stream().max(Integer::compare).orElse(0);
+                charge += group.samePanel() ? Charges.PLACE * (placed - most) : 0;
             }
             return charge;
         }

@@ -1,0 +1,58 @@
+package evenrise.solver.engine;
+
+import java.util.SplittableRandom;
+
+/** Finds loads that have a part in a broken rule, by looking at a few at random. */
+final class Culprits {
+    private static final int DRAWS = 40;
+
+    private final Situation situation;
+    private final Plant plant;
+
+    Culprits(Situation situation) {
+        this.situation = situation;
+        this.plant = situation.plant;
+    }
+
+    /** A load with a part in a broken rule, or {@link Plant#NONE} where none was met. */
+    int draw(SplittableRandom random) {
+        boolean late = situation.roles().lateness() > 0;
+        for (int i = 0; i < DRAWS; i++) {
+            int load = random.nextInt(plant.loadCount());
+            if (sitsWrong(load) || switchesWrong(load) || (late && comesWrong(load)) || pairsWrong(load)) {
+                return load;
+            }
+        }
+        return Plant.NONE;
+    }
+
+    private boolean sitsWrong(int load) {
+        Place place = situation.placeOf(load);
+        return place == null || situation.isOverloaded(place.panel());
+    }
+
+    private boolean switchesWrong(int load) {
+        Output output = situation.outputOf(load);
+        if (output == null) {
+            return plant.switched[load];
+        }
+        int group = plant.group[load];
+        return situation.isInterrupted(output.board())
+                || situation.groups().isMixed(output.board())
+                || (group != Plant.NONE && situation.groups().isSplit(group));
+    }
+
+    private boolean comesWrong(int load) {
+        int instant = situation.instantOf(load);
+        return instant != Plant.NONE && situation.roles().isTooLateOrTooEarly(load, instant);
+    }
+
+    private boolean pairsWrong(int load) {
+        for (int pair : plant.pairs.ofLoad[load]) {
+            if (situation.pairs().chargeOf(pair) > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
