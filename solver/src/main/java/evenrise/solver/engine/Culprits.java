@@ -19,11 +19,35 @@ final class Culprits {
         boolean late = situation.roles().lateness() > 0;
         for (int i = 0; i < DRAWS; i++) {
             int load = random.nextInt(plant.loadCount());
-            if (sitsWrong(load) || switchesWrong(load) || (late && comesWrong(load)) || pairsWrong(load)) {
+            if (sitsWrong(load)) {
+                return random.nextBoolean() ? load : atPanelPeak(load, random);
+            }
+            if (switchesWrong(load) || (late && comesWrong(load)) || pairsWrong(load)) {
                 return load;
             }
         }
         return Plant.NONE;
+    }
+
+    /** A load that comes on at the peak of this one's panel, where the panel has a limit to hold; else this one. */
+    private int atPanelPeak(int load, SplittableRandom random) {
+        Place place = situation.placeOf(load);
+        InrushProfile profile = place == null ? null : situation.panelProfile(place.panel());
+        if (profile == null) {
+            return load;
+        }
+        int instant = profile.peakInstant();
+        InstantIndex index = situation.byInstant();
+        int count = index.count(instant);
+        int start = count == 0 ? 0 : random.nextInt(count);
+        for (int i = 0; i < count; i++) {
+            int other = index.get(instant, (start + i) % count);
+            Place seat = situation.placeOf(other);
+            if (seat != null && seat.panel() == place.panel()) {
+                return other;
+            }
+        }
+        return load;
     }
 
     private boolean sitsWrong(int load) {

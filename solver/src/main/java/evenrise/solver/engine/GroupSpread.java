@@ -76,9 +76,9 @@ final class GroupSpread {
         return loadsOnBoard[board];
     }
 
-    /** Whether a board holds both loads that drop and loads that hold. */
+    /** Whether a board holds loads that must not share it. */
     boolean isMixed(int board) {
-        return dropsOnBoard[board] > 0 && dropsOnBoard[board] < loadsOnBoard[board];
+        return mixed(board) > 0;
     }
 
     /** Whether a group that fits one board is on several. */

@@ -308,7 +308,14 @@ final class Plant {
             only.set(panelIndex.get(id));
             allowed.and(only);
         });
-        return allowed;
+        BitSet bearing = (BitSet) allowed.clone();
+        for (int panel = allowed.nextSetBit(0); panel >= 0; panel = allowed.nextSetBit(panel + 1)) {
+            double limit = project.panels().get(panel).inrushLimitAmps().orElse(Double.POSITIVE_INFINITY);
+            if (given.switched() && given.inrushPeakAmps() > limit) {
+                bearing.clear(panel); // alone it would break the panel's limit
+            }
+        }
+        return bearing.isEmpty() ? allowed : bearing;
     }
 
     private int[][] followers() {

@@ -382,9 +382,14 @@ final class Situation {
         return interruptions[board] > 0;
     }
 
-    /** Whether a panel carries more than it may, or peaks higher; {@link Plant#NONE} asks for the supply. */
+    /** Whether a panel carries more than it may, or peaks higher. */
     boolean isOverloaded(int panel) {
         return overload[panel + 1] > 0;
+    }
+
+    /** Profile of a panel, or null where it has no limit to hold. */
+    InrushProfile panelProfile(int panel) {
+        return profiles[panel + 1];
     }
 
     PairCharges pairs() {
