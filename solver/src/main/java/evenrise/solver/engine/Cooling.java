@@ -9,9 +9,9 @@ import evenrise.model.project.ObjectiveWeights;
  * docs/engine.md.
  */
 final class Cooling {
-    private static final double PER_LOAD = Double.parseDouble(System.getProperty("pl", "0.007"));
+    private static final double PER_LOAD = 0.04;
     private static final double PER_CELL = 0.3;
-    private static final double SPAN = Double.parseDouble(System.getProperty("span", "50"));
+    private static final double SPAN = 300;
 
     private final double start;
 

@@ -3,7 +3,7 @@ package evenrise.solver.engine;
 /** Current of one node over the instants, phase by phase, kept up to date load by load. */
 final class InrushProfile {
     /** Order of the norm, as a number of squarings: 2⁶ = 64. */
-    private static final int DOUBLINGS = Integer.getInteger("dbl", 6);
+    private static final int DOUBLINGS = 6;
 
     private final Plant plant;
     private final InstantIndex index;
