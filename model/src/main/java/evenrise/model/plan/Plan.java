@@ -4,6 +4,7 @@ import evenrise.model.contract.Contract;
 import evenrise.model.contract.Field;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Where each load sits and when it comes on, with the figures that follow. */
 public record Plan(
@@ -23,16 +24,58 @@ public record Plan(
         List<BrokenRule> violations,
 
         @Field(meaning = "What made the plan", optional = true)
-        Optional<MadeBy> madeBy) {
+        Optional<MadeBy> madeBy,
+
+        @Field(meaning = "Proven lower bounds on the objective and its parts", optional = true)
+        Optional<Bounds> bounds,
+
+        @Field(meaning = "How far the objective is above its bound, over the objective", optional = true)
+        OptionalDouble gapPercent,
+
+        @Field(meaning = "Whether the objective is proven to be the least there is", byDefault = "false")
+        boolean optimal) {
 
     /** The format that this software reads and writes. */
     public static final String FORMAT = "evenrise-plan/1";
 
     public Plan {
-        Contract.check(Plan.class, format, cautions, boards, assignments, metrics, violations, madeBy);
+        Contract.check(
+                Plan.class,
+                format,
+                cautions,
+                boards,
+                assignments,
+                metrics,
+                violations,
+                madeBy,
+                bounds,
+                gapPercent,
+                optimal);
         cautions = List.copyOf(cautions);
         boards = List.copyOf(boards);
         assignments = List.copyOf(assignments);
         violations = List.copyOf(violations);
+    }
+
+    /** A plan of which nothing is proven. */
+    public Plan(
+            String format,
+            List<String> cautions,
+            List<BoardSetting> boards,
+            List<Assignment> assignments,
+            Optional<Metrics> metrics,
+            List<BrokenRule> violations,
+            Optional<MadeBy> madeBy) {
+        this(
+                format,
+                cautions,
+                boards,
+                assignments,
+                metrics,
+                violations,
+                madeBy,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                false);
     }
 }

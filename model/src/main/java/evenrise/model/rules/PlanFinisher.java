@@ -1,6 +1,7 @@
 package evenrise.model.rules;
 
 import evenrise.model.plan.Assignment;
+import evenrise.model.plan.Bounds;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.MadeBy;
@@ -14,6 +15,9 @@ import java.util.OptionalDouble;
 
 /** Completes a bare plan with everything that follows from it, so that what is written is what the referee says. */
 public final class PlanFinisher {
+    /** An objective this close to its bound, over the bound, is the least there is: rounding makes no more of it. */
+    private static final double PROVEN = 1e-9;
+
     private PlanFinisher() {}
 
     /**
@@ -36,10 +40,13 @@ public final class PlanFinisher {
                 Optional.empty(),
                 List.of(),
                 Optional.of(madeBy));
-        return judged(timed, Referee.judge(Layout.of(index, timed)));
+        return judged(timed, Referee.judge(Layout.of(index, timed)), LowerBounds.of(project));
     }
 
-    private static Plan judged(Plan plan, Verdict verdict) {
+    private static Plan judged(Plan plan, Verdict verdict, Bounds bounds) {
+        double objective = verdict.metrics().objective();
+        boolean keepsAll = verdict.violations().isEmpty();
+        double gapPercent = objective > 0 ? 100 * (objective - bounds.objective()) / objective : 0;
         List<BrokenRule> broken = verdict.violations().stream()
                 .map(violation -> new BrokenRule(violation.rule(), violation.message()))
                 .toList();
@@ -50,7 +57,10 @@ public final class PlanFinisher {
                 plan.assignments(),
                 Optional.of(verdict.metrics()),
                 broken,
-                plan.madeBy());
+                plan.madeBy(),
+                Optional.of(bounds),
+                keepsAll ? OptionalDouble.of(gapPercent) : OptionalDouble.empty(),
+                keepsAll && objective <= bounds.objective() * (1 + PROVEN));
     }
 
     private static Assignment finish(Assignment bare, Layout layout) {

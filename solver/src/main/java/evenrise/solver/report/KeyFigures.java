@@ -2,6 +2,7 @@ package evenrise.solver.report;
 
 import evenrise.model.plan.Metrics;
 import evenrise.model.project.Project;
+import evenrise.model.rules.LowerBounds;
 import evenrise.model.rules.Tolerances;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -54,6 +55,12 @@ final class KeyFigures {
                 Integer.toString(project.boards().size()),
                 "");
         table.row("Objective", Numbers.fixed(metrics.objective(), 2), "A equiv.", Numbers.NONE, "less is better");
+        table.row(
+                "Proven lower bound of the objective",
+                Numbers.fixed(LowerBounds.of(project).objective(), 2),
+                "A equiv.",
+                Numbers.NONE,
+                "safe, not tight");
         return new Section(paint, "Figures (peaks are upper bounds)")
                 .table(table)
                 .lines();

@@ -53,6 +53,7 @@ public final class SummaryText {
                 ? " First plan without a broken rule after " + Numbers.seconds(search.firstFeasibleSeconds()) + " s."
                 : "";
         return "Searched " + Numbers.fixed(search.seconds(), 1) + " s, " + Numbers.counted(search.threads(), "thread")
-                + ", seed " + search.seed() + ", " + Numbers.count(search.moves()) + " moves." + first;
+                + ", seed " + search.seed() + ", " + Numbers.count(search.moves()) + " moves, "
+                + Numbers.count(Math.round(search.moves() / Math.max(0.001, search.seconds()))) + " a second." + first;
     }
 }
