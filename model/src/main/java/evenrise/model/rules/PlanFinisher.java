@@ -27,20 +27,26 @@ public final class PlanFinisher {
      * @param bare settings, and assignments with load, panel, slot, board and output; the rest of it is replaced
      */
     public static Plan finish(Project project, Plan bare, MadeBy madeBy) {
-        ProjectIndex index = new ProjectIndex(project);
-        Layout layout = Layout.of(index, bare);
-        List<Assignment> assignments = bare.assignments().stream()
-                .map(assignment -> finish(assignment, layout))
-                .toList();
-        Plan timed = new Plan(
-                Plan.FORMAT,
+        Plan timed = timed(project, bare);
+        Plan signed = new Plan(
+                timed.format(),
                 Cautions.ALL,
-                bare.boards(),
-                assignments,
+                timed.boards(),
+                timed.assignments(),
                 Optional.empty(),
                 List.of(),
                 Optional.of(madeBy));
-        return judged(timed, Referee.judge(Layout.of(index, timed)), LowerBounds.of(project));
+        return judged(signed, Referee.judge(project, signed), LowerBounds.of(project));
+    }
+
+    /** The plan with phases and times of every assignment, and nothing else filled in. */
+    public static Plan timed(Project project, Plan bare) {
+        Layout layout = Layout.of(new ProjectIndex(project), bare);
+        List<Assignment> assignments = bare.assignments().stream()
+                .map(assignment -> finish(assignment, layout))
+                .toList();
+        return new Plan(
+                Plan.FORMAT, bare.cautions(), bare.boards(), assignments, Optional.empty(), List.of(), bare.madeBy());
     }
 
     private static Plan judged(Plan plan, Verdict verdict, Bounds bounds) {

@@ -47,6 +47,7 @@ public final class Planner {
                 best = result.plan();
             }
         }
+        progress.finish();
         Plan plan = mapper.toPlan(best);
         return new PlanningOutcome(plan, moves, progress.elapsedSeconds(), progress.firstFeasibleSeconds());
     }

@@ -306,16 +306,6 @@ final class Situation {
                 + overloads;
     }
 
-    /** Places where a hard rule is broken, roughly: loads without room count, and each rule that is broken at all. */
-    int brokenPlaces() {
-        return unassigned
-                + (int) (unreached + interrupted)
-                + (int) (groups.charge() / Charges.PLACE)
-                + (pairs.charge() > 0 ? 1 : 0)
-                + (roles.lateness() > 0 ? 1 : 0)
-                + (overloads > 0 ? 1 : 0);
-    }
-
     double peakInrushAmps() {
         return profiles[0].peakUnits() / plant.envelopes.unitsPerAmp;
     }
