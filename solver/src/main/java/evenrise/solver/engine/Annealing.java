@@ -8,12 +8,20 @@ import org.optaplanner.core.impl.localsearch.scope.LocalSearchStepScope;
 import org.optaplanner.core.impl.score.director.incremental.IncrementalScoreDirector;
 
 /**
- * Accepts every move that lowers the energy, and others the more rarely the more they raise it and the later it is. Once
- * a plan keeps every hard rule, no move may break one; until then the broken rules are annealed, too, again and again.
+ * Accepts every move that lowers the energy, and others the more rarely the more they raise it and the later it is.
+ *
+ * <p>While a rule is broken, the broken rules are annealed, too, again and again. A plan that keeps them all is not let go
+ * in the first annealing; later ones may break a rule while they are hot, since the best plan is kept elsewhere and the
+ * way to a better one may lead through a worse.
  */
 final class Annealing extends AbstractAcceptor<WorkingPlan> {
+    private static final double HOT_RULES = Double.parseDouble(System.getProperty("hotr", "5000"));
+    private static final double COLD_RULES = 50;
+    private static final double HOT_PART = Double.parseDouble(System.getProperty("hotp", "0.5"));
+
     private final SplittableRandom random;
     private final Cooling cooling;
+    private final Cycle cycle;
     private final Repair repair;
     private PlanScoreCalculator calculator;
     private double energy;
@@ -21,9 +29,11 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
     private double acceptedEnergy;
     private long acceptedHardCharge;
     private double temperature;
+    private double ruleTemperature;
 
     Annealing(Plant plant, long seed) {
         cooling = new Cooling(plant);
+        cycle = new Cycle(plant);
         repair = new Repair(plant);
         random = new SplittableRandom(seed);
     }
@@ -39,24 +49,35 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
 
     @Override
     public void stepStarted(LocalSearchStepScope<WorkingPlan> scope) {
-        temperature = cooling.temperature(scope.getTimeGradient());
+        cycle.budgetUsed(scope.getTimeGradient());
+        temperature = cooling.temperature(cycle.progress());
+        boolean lenient = !cycle.isFirst() && cycle.progress() < HOT_PART;
+        ruleTemperature = lenient ? HOT_RULES * Math.pow(COLD_RULES / HOT_RULES, cycle.progress() / HOT_PART) : 0;
     }
 
     @Override
     public boolean isAccepted(LocalSearchMoveScope<WorkingPlan> scope) {
-        double rise = (calculator.energy() - energy) / temperature;
-        if (hardCharge > 0) {
-            repair.nextMove();
-            rise = rise / repair.leniency() + (calculator.hardCharge() - hardCharge) / repair.temperature();
-        } else if (calculator.hardCharge() > 0) {
-            return false;
-        }
-        boolean accept = rise <= 0 || random.nextDouble() < Math.exp(-rise);
+        cycle.move();
+        boolean accept = random.nextDouble() < Math.exp(-rise());
         if (accept) {
             acceptedEnergy = calculator.energy();
             acceptedHardCharge = calculator.hardCharge();
         }
         return accept;
+    }
+
+    /** How much worse the move leaves the plan, measured in temperatures. */
+    private double rise() {
+        double energyRise = (calculator.energy() - energy) / temperature;
+        long chargeRise = calculator.hardCharge() - hardCharge;
+        if (ruleTemperature > 0) {
+            return energyRise + chargeRise / ruleTemperature;
+        }
+        if (hardCharge > 0) {
+            repair.nextMove();
+            return energyRise / repair.leniency() + chargeRise / repair.temperature();
+        }
+        return chargeRise > 0 ? Double.POSITIVE_INFINITY : energyRise;
     }
 
     @Override

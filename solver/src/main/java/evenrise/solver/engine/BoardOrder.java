@@ -36,6 +36,11 @@ final class BoardOrder {
         return loads[position];
     }
 
+    /** The loads, in order. */
+    int[] loads() {
+        return Arrays.copyOf(loads, size);
+    }
+
     int freeOutputs() {
         return loads.length - size;
     }

@@ -5,8 +5,8 @@ package evenrise.solver.engine;
  * fixed amount a place where the rule is yes or no. The proportions only steer the search; a plan is feasible at zero.
  */
 final class Charges {
-    /** A load without a place or without the output it needs. */
-    static final long UNASSIGNED = 1_000_000;
+    /** A load without a place or without the output it needs: worse than any one broken place, but a way through. */
+    static final long UNASSIGNED = 40_000;
     /** One place where a yes-or-no rule is broken. */
     static final long PLACE = 10_000;
     /** On top of the lateness itself, so that the last half millisecond still counts. */

@@ -51,40 +51,11 @@ final class GroupTransfer implements Neighbourhood {
         here.layOut(sketch);
         there.layOut(sketch);
         room.clear();
-        return settleIn(situation, going, coming, other, board, random, sketch) && sketch.keepsRanges();
-    }
-
-    private boolean settleIn(
-            Situation situation, int[] going, int[] coming, int to, int back, SplittableRandom random, Sketch sketch) {
-        leave(situation, going, to);
-        leave(situation, coming, back);
-        return move(situation, going, to, random, sketch) && move(situation, coming, back, random, sketch);
-    }
-
-    private void leave(Situation situation, int[] loads, int board) {
-        for (int load : loads) {
-            Place place = situation.placeOf(load);
-            if (place != null && !situation.plant.reach[board].get(place.panel())) {
-                room.leave(place);
-            }
-        }
-    }
-
-    private boolean move(Situation situation, int[] loads, int board, SplittableRandom random, Sketch sketch) {
-        Plant plant = situation.plant;
-        for (int poles = plant.phaseCount; poles >= 1; poles--) {
-            for (int load : loads) {
-                Place place = situation.placeOf(load);
-                if (plant.poles[load] == poles && (place == null || !plant.reach[board].get(place.panel()))) {
-                    Place taken = room.take(load, plant.boardPanel[board], random);
-                    if (taken == null) {
-                        return false;
-                    }
-                    sketch.place(load, taken);
-                }
-            }
-        }
-        return true;
+        room.leaveFor(going, other);
+        room.leaveFor(coming, board);
+        return room.settle(going, other, random, sketch)
+                && room.settle(coming, board, random, sketch)
+                && sketch.keepsRanges();
     }
 
     private static int position(BoardOrder order, int load) {

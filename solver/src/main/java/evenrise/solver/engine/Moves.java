@@ -11,6 +11,15 @@ import org.optaplanner.core.impl.score.director.incremental.IncrementalScoreDire
 /** Draws moves without end, from the neighbourhoods by their weights. */
 public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangement> {
     private static final int MOST_DRAWS = 200;
+    /** One in so many changes comes together with a new setting of a board. */
+    private static final int ALONE = Integer.getInteger("alone", 8);
+
+    private static final int EVICTIONS_BROKEN = 10;
+    private static final int EVICTIONS_KEPT = 50;
+
+    private final Neighbourhood retime = new BoardRetime();
+    private final Neighbourhood eviction = new Eviction();
+    private Neighbourhood insertion;
 
     private SplittableRandom random;
     private PlanScoreCalculator calculator;
@@ -57,15 +66,31 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
             aim = new Aim(situation);
             sketch = new Sketch(situation);
             wheel = wheel(situation);
+            insertion = new Insertion(situation);
         }
         for (int i = 0; i < MOST_DRAWS; i++) {
             sketch.clear();
-            Neighbourhood neighbourhood = wheel.get(random.nextInt(wheel.size()));
+            Neighbourhood neighbourhood = choose();
             if (neighbourhood.draw(situation, aim, random, sketch) && !sketch.isEmpty()) {
+                if (random.nextInt(ALONE) == 0) {
+                    retime.draw(
+                            situation, aim, random, sketch); // where it leads nowhere, the first change stands alone
+                }
                 return sketch.toMove(plan);
             }
         }
         return new Rearrangement();
+    }
+
+    /** While loads are without room, half of the draws put one in; turning others out is rare while no rule is broken. */
+    private Neighbourhood choose() {
+        if (situation.unassigned() > 0 && random.nextBoolean()) {
+            return insertion;
+        }
+        if (random.nextInt(situation.hardCharge() > 0 ? EVICTIONS_BROKEN : EVICTIONS_KEPT) == 0) {
+            return eviction;
+        }
+        return wheel.get(random.nextInt(wheel.size()));
     }
 
     private static List<Neighbourhood> wheel(Situation situation) {
@@ -75,9 +100,9 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
         Neighbourhood gaps = new GapShift();
         Neighbourhood boards = new BoardRetime();
         Neighbourhood groups = new GroupTransfer(situation);
-        Neighbourhood missing = new Insertion(situation);
+        Neighbourhood exchange = new BoardExchange(situation);
         return List.of(
                 places, places, places, places, places, outputs, outputs, outputs, outputs, runs, runs, gaps, gaps,
-                gaps, boards, boards, boards, groups, groups, missing);
+                gaps, boards, boards, boards, groups, groups, exchange);
     }
 }

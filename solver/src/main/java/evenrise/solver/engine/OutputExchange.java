@@ -45,8 +45,10 @@ final class OutputExchange implements Neighbourhood {
         int group = plant.group[load];
         if (group != Plant.NONE && plant.groupIsLarge[group] && random.nextBoolean()) {
             int[] members = plant.groupMembers[group];
+            int[] near = plant.nearbyBoards[load];
             Output other = situation.outputOf(members[random.nextInt(members.length)]);
-            board = other == null ? board : other.board();
+            boolean begins = other == null || random.nextInt(4) == 0;
+            board = begins ? near[random.nextInt(near.length)] : other.board();
         }
         return plant.output(board, random.nextInt(plant.outputCount(board)));
     }

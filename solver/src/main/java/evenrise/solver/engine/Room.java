@@ -21,13 +21,33 @@ final class Room {
         taken.clear();
     }
 
-    /** A place that will be empty. */
-    void leave(Place place) {
-        if (place != null) {
-            for (int slot : place.slots()) {
-                left.add(slot);
+    /** Counts as free what these loads will leave, going to a board that does not reach their panels. */
+    void leaveFor(int[] loads, int board) {
+        for (int load : loads) {
+            Place place = situation.placeOf(load);
+            if (place != null && !plant.reach[board].get(place.panel())) {
+                for (int slot : place.slots()) {
+                    left.add(slot);
+                }
             }
         }
+    }
+
+    /** Finds a spot in a board's panel for each load whose own the board does not reach; false where one is missing. */
+    boolean settle(int[] loads, int board, SplittableRandom random, Sketch sketch) {
+        for (int poles = plant.phaseCount; poles >= 1; poles--) {
+            for (int load : loads) {
+                Place place = situation.placeOf(load);
+                if (plant.poles[load] == poles && (place == null || !plant.reach[board].get(place.panel()))) {
+                    Place taken = take(load, plant.boardPanel[board], random);
+                    if (taken == null) {
+                        return false;
+                    }
+                    sketch.place(load, taken);
+                }
+            }
+        }
+        return true;
     }
 
     /**

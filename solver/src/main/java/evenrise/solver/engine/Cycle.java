@@ -1,0 +1,46 @@
+package evenrise.solver.engine;
+
+/**
+ * Cuts the budget into annealings, each twice as long as the one before, so that a small project is tried from several
+ * sides while a large one is annealed once, slowly. The last one ends with the budget.
+ */
+final class Cycle {
+    private static final double FEWEST_MOVES = Double.parseDouble(System.getProperty("few", "4000"));
+    private static final double GROWTH = Double.parseDouble(System.getProperty("grow", "2"));
+    private static final double MOVES_PER_SQUARE = Double.parseDouble(System.getProperty("sq", "60"));
+
+    private double length;
+    private double moves;
+    private double begun;
+    private double budgetUsed;
+    private int number;
+
+    Cycle(Plant plant) {
+        length = FEWEST_MOVES + MOVES_PER_SQUARE * plant.loadCount() * plant.loadCount();
+    }
+
+    /** @param used part of the whole budget that is used, from 0 to 1 */
+    void budgetUsed(double used) {
+        budgetUsed = used;
+        if (progress() >= 1 && used < 1) {
+            number++;
+            length *= GROWTH;
+            moves = 0;
+            begun = used;
+        }
+    }
+
+    void move() {
+        moves++;
+    }
+
+    /** How far this annealing is, from 0 to 1. */
+    double progress() {
+        double byBudget = begun < 1 ? (budgetUsed - begun) / (1 - begun) : 1;
+        return Math.min(1, Math.max(byBudget, moves / length));
+    }
+
+    boolean isFirst() {
+        return number == 0;
+    }
+}
