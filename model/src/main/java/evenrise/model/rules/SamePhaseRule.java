@@ -20,9 +20,10 @@ final class SamePhaseRule implements Rule {
                 List<Phase> here = phases(layout, load.id());
                 List<Phase> there = phases(layout, other);
                 if (!here.isEmpty() && !there.isEmpty() && !here.equals(there)) {
-                    broken.add("load " + Say.quoted(load.id()) + " touches phases " + Say.listed(here)
-                            + ", load " + Say.quoted(other) + " touches " + Say.listed(there)
-                            + ", but both must touch the same. Maybe move one of them to a row of the other's phase.");
+                    broken.add(
+                            "load " + Say.quoted(load.id()) + " touches " + Say.listed(here)
+                                    + ", load " + Say.quoted(other) + " touches " + Say.listed(there)
+                                    + ", but both must touch the same phases. Maybe move one of them to a row of the other's phase.");
                 }
             }
         }

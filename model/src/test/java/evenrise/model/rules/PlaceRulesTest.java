@@ -319,7 +319,7 @@ class PlaceRulesTest {
         @Test
         void refusesTheNextRow() {
             assertThat(broken("same-phase", project(1), pair("P1", 1, "P2", 9)))
-                    .containsExactly("load 'L1' touches phases A, load 'L2' touches B, but both must touch the same."
+                    .containsExactly("load 'L1' touches A, load 'L2' touches B, but both must touch the same phases."
                             + " Maybe move one of them to a row of the other's phase.");
         }
 

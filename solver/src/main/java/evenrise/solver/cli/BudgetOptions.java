@@ -27,8 +27,8 @@ final class BudgetOptions {
         @Option(
                 names = "--moves",
                 paramLabel = "N",
-                description = "Or try this many moves in each search. The same seed, moves and threads give the same "
-                        + "plan everywhere.")
+                description = "Try this many moves in each search, in the place of a time. The same seed, moves and "
+                        + "threads give the same plan each time.")
         private Long moves;
     }
 

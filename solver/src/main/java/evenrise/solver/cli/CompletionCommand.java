@@ -10,6 +10,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "completion",
         header = "Print a script that completes commands and options in bash and zsh.",
+        description = "Load it in a shell, or in the file that the shell reads when it starts.",
         footer = {
             "%nExample, for the shell at hand:",
             "  alias evenrise='java -jar /opt/evenrise/evenrise.jar'",

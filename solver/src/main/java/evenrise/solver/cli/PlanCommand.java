@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
             "  evenrise plan hall.project.json                    writes hall.plan.json after 30 s",
             "  evenrise plan hall.project.json --time 5m -o a.json",
             "  evenrise plan hall.project.json --from a.json      goes on from an earlier plan",
-            "  evenrise plan hall.project.json --moves 200000     the same plan on every machine",
+            "  evenrise plan hall.project.json --moves 200000     the same plan each time",
             "  evenrise plan - -o - < hall.yaml > hall.plan.json",
             "%nCurrents are in ampere: running and neutral currents rms, peaks instantaneous. Times are in seconds."
         })

@@ -24,7 +24,11 @@ final class ShowsFailures implements IExecutionExceptionHandler, IParameterExcep
     @Override
     public int handleParseException(ParameterException failure, String[] arguments) {
         CommandLine command = failure.getCommandLine();
-        message(command.getErr(), failure.getMessage().replaceAll("is not an? (int|long)\\b", "is no whole number"));
+        message(
+                command.getErr(),
+                failure.getMessage()
+                        .replaceFirst("^Error: ", "")
+                        .replaceAll("is not an? (int|long)\\b", "is no whole number"));
         if (failure instanceof UnmatchedArgumentException unmatched
                 && !unmatched.getSuggestions().isEmpty()) {
             message(command.getErr(), "maybe " + String.join(" or ", unmatched.getSuggestions()) + ".");

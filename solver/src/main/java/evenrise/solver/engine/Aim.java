@@ -3,8 +3,9 @@ package evenrise.solver.engine;
 import java.util.SplittableRandom;
 
 /**
- * Chooses which load to move. While a rule is broken, mostly one with a part in it. Only what draws at the peak can lower it, so half of the time a load is taken that comes on
- * where the profile is high: at the peak itself, or at the highest of a few instants drawn at random.
+ * Chooses which load to move. While a rule is broken, mostly one with a part in it. Only what draws at the peak can lower
+ * it, so half of the time a load is taken that comes on where the profile is high: at the peak itself, or at the highest
+ * of a few instants drawn at random.
  */
 final class Aim {
     private static final int DRAWS = 4;

@@ -156,9 +156,8 @@ final class BoardChoice {
         boolean opens = emergency[board] == 0;
         boolean mixes =
                 !opens && (mixesRoles(block) || mixedBoards.get(board) || roleOn[board] != plant.role[block[0]]);
-        // A board once begun is filled before the next, so that boards are left for loads that must not share one. A
-        // board
-        // of one role can be timed as its role needs, so roles are mixed only where boards run out.
+        // A board once begun is filled before the next, so that boards are left for loads that must not share one.
+        // A board of one role can be timed as its role needs, so roles are mixed only where boards run out.
         return fullest + (mixes ? 3 : 0) + (opens ? 2 : 0);
     }
 

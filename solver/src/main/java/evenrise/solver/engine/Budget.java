@@ -7,6 +7,6 @@ public sealed interface Budget {
     /** Wall time, from the call; what is found depends on the machine. */
     record Time(Duration limit) implements Budget {}
 
-    /** Moves tried by each search; what is found is the same everywhere. */
+    /** Moves tried by each search; what is found is the same each time. */
     record Moves(long limit) implements Budget {}
 }
