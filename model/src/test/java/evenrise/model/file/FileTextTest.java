@@ -40,7 +40,8 @@ class FileTextTest {
                             {"load": "amp", "panel": "P1", "slot": 3, "phases": ["B"], "board": "B1", "output": 1, "on_s": 2, "off_s": 0.25},
                             {"load": "light", "panel": "P1", "slot": 1, "phases": ["A"], "board": null, "output": null, "on_s": null, "off_s": null}
                           ],
-                          "violations": []
+                          "violations": [],
+                          "optimal": false
                         }
                         """);
     }
@@ -58,6 +59,7 @@ class FileTextTest {
                         assignments:
                           - {load: light, panel: P1, slot: 1, phases: [A], board: null, output: null, on_s: null, off_s: null}
                         violations: []
+                        optimal: false
                         """);
     }
 
