@@ -15,9 +15,9 @@ import org.optaplanner.core.impl.score.director.incremental.IncrementalScoreDire
  * way to a better one may lead through a worse.
  */
 final class Annealing extends AbstractAcceptor<WorkingPlan> {
-    private static final double HOT_RULES = Double.parseDouble(System.getProperty("hotr", "5000"));
+    private static final double HOT_RULES = 8_000;
     private static final double COLD_RULES = 50;
-    private static final double HOT_PART = Double.parseDouble(System.getProperty("hotp", "0.5"));
+    private static final double HOT_PART = 0.4;
 
     private final SplittableRandom random;
     private final Cooling cooling;

@@ -10,7 +10,7 @@ import evenrise.model.project.ObjectiveWeights;
  */
 final class Cooling {
     private static final double PER_LOAD = 0.04;
-    private static final double PER_CELL = Double.parseDouble(System.getProperty("pc", "0.3"));
+    private static final double PER_CELL = 1;
     private static final double SPAN = 300;
 
     private final double start;

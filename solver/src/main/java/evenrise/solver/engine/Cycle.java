@@ -1,13 +1,13 @@
 package evenrise.solver.engine;
 
 /**
- * Cuts the budget into annealings, each twice as long as the one before, so that a small project is tried from several
+ * Cuts the budget into annealings, each longer than the one before, so that a small project is tried from several
  * sides while a large one is annealed once, slowly. The last one ends with the budget.
  */
 final class Cycle {
-    private static final double FEWEST_MOVES = Double.parseDouble(System.getProperty("few", "4000"));
-    private static final double GROWTH = Double.parseDouble(System.getProperty("grow", "2"));
-    private static final double MOVES_PER_SQUARE = Double.parseDouble(System.getProperty("sq", "60"));
+    private static final double FEWEST_MOVES = 4_000;
+    private static final double GROWTH = 1.2;
+    private static final double MOVES_PER_SQUARE = 60;
 
     private double length;
     private double moves;

@@ -1,5 +1,6 @@
 package evenrise.solver.engine;
 
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Random;
@@ -11,8 +12,8 @@ import org.optaplanner.core.impl.score.director.incremental.IncrementalScoreDire
 /** Draws moves without end, from the neighbourhoods by their weights. */
 public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangement> {
     private static final int MOST_DRAWS = 200;
-    /** One in so many changes comes together with a new setting of a board. */
-    private static final int ALONE = Integer.getInteger("alone", 8);
+    /** One in so many changes of a small project comes together with a new setting of a board. */
+    private static final int WITH_SETTING = 5;
 
     private static final int EVICTIONS_BROKEN = 10;
     private static final int EVICTIONS_KEPT = 50;
@@ -72,7 +73,7 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
             sketch.clear();
             Neighbourhood neighbourhood = choose();
             if (neighbourhood.draw(situation, aim, random, sketch) && !sketch.isEmpty()) {
-                if (random.nextInt(ALONE) == 0) {
+                if (situation.plant.isSmall() && random.nextInt(WITH_SETTING) == 0) {
                     retime.draw(
                             situation, aim, random, sketch); // where it leads nowhere, the first change stands alone
                 }
@@ -87,7 +88,8 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
         if (situation.unassigned() > 0 && random.nextBoolean()) {
             return insertion;
         }
-        if (random.nextInt(situation.hardCharge() > 0 ? EVICTIONS_BROKEN : EVICTIONS_KEPT) == 0) {
+        boolean broken = situation.hardCharge() > 0;
+        if ((broken || situation.plant.isSmall()) && random.nextInt(broken ? EVICTIONS_BROKEN : EVICTIONS_KEPT) == 0) {
             return eviction;
         }
         return wheel.get(random.nextInt(wheel.size()));
@@ -100,9 +102,13 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
         Neighbourhood gaps = new GapShift();
         Neighbourhood boards = new BoardRetime();
         Neighbourhood groups = new GroupTransfer(situation);
-        Neighbourhood exchange = new BoardExchange(situation);
-        return List.of(
+        List<Neighbourhood> wheel = new ArrayList<>(List.of(
                 places, places, places, places, places, outputs, outputs, outputs, outputs, runs, runs, gaps, gaps,
-                gaps, boards, boards, boards, groups, groups, exchange);
+                gaps, boards, boards, boards, groups, groups));
+        if (situation.plant.isSmall()) {
+            wheel.add(new BoardExchange(situation));
+            wheel.add(new LoadExchange(situation));
+        }
+        return List.copyOf(wheel);
     }
 }

@@ -6,6 +6,8 @@ import java.util.SplittableRandom;
  * to an output that is free and leaves every run of a group whole. */
 final class OutputExchange implements Neighbourhood {
     private static final int TRIES = 4;
+    /** One draw in so many, in a small project, asks neither about groups nor about the board. */
+    private static final int BOLD = 8;
 
     @Override
     public boolean draw(Situation situation, Aim aim, SplittableRandom random, Sketch sketch) {
@@ -15,13 +17,14 @@ final class OutputExchange implements Neighbourhood {
         if (from == null) {
             return false;
         }
+        boolean bold = plant.isSmall() && random.nextInt(BOLD) == 0;
         for (int i = 0; i < TRIES; i++) {
-            Output to = target(situation, load, from, random);
+            Output to = target(situation, load, from, bold, random);
             if (to == from) {
                 continue;
             }
             int occupant = situation.loadOnOutput(to.index());
-            boolean mends = situation.isInterrupted(to.board());
+            boolean mends = bold || situation.isInterrupted(to.board());
             boolean keepsRuns =
                     occupant == Plant.NONE ? fits(situation, load, to) : plant.group[occupant] == plant.group[load];
             if (keepsRuns || mends) {
@@ -39,10 +42,14 @@ final class OutputExchange implements Neighbourhood {
     }
 
     /** An output of the same board, or of the board of another load of a group that spans boards. */
-    private static Output target(Situation situation, int load, Output from, SplittableRandom random) {
+    private static Output target(Situation situation, int load, Output from, boolean bold, SplittableRandom random) {
         Plant plant = situation.plant;
         int board = from.board();
         int group = plant.group[load];
+        if (bold) {
+            int[] near = plant.nearbyBoards[load];
+            board = near[random.nextInt(near.length)];
+        }
         if (group != Plant.NONE && plant.groupIsLarge[group] && random.nextBoolean()) {
             int[] members = plant.groupMembers[group];
             int[] near = plant.nearbyBoards[load];

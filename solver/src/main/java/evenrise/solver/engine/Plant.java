@@ -26,6 +26,7 @@ final class Plant {
     static final int AUXILIARY = 1;
     static final int AMPLIFIER = 2;
     static final int NONE = -1;
+    private static final int SMALL = 50;
 
     final Project project;
     final int phaseCount;
@@ -183,6 +184,11 @@ final class Plant {
         pairs = new Pairs(project);
         instants = new InstantFinder(this).find();
         envelopes = new Envelopes(project, instants);
+    }
+
+    /** Whether there are moves enough for each load to try bold ones that seldom pay; found by experiment. */
+    boolean isSmall() {
+        return loads.length <= SMALL;
     }
 
     int loadCount() {

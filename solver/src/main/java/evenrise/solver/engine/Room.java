@@ -26,10 +26,15 @@ final class Room {
         for (int load : loads) {
             Place place = situation.placeOf(load);
             if (place != null && !plant.reach[board].get(place.panel())) {
-                for (int slot : place.slots()) {
-                    left.add(slot);
-                }
+                leave(place);
             }
+        }
+    }
+
+    /** Counts a place as free. */
+    void leave(Place place) {
+        for (int slot : place.slots()) {
+            left.add(slot);
         }
     }
 
