@@ -28,6 +28,13 @@ public final class SummaryText {
         }
         sections.add(KeyFigures.lines(project, verdict.metrics(), paint));
         sections.add(BrokenRules.lines(verdict.violations(), PLACES_A_RULE, paint));
+        if (!verdict.violations().isEmpty() && findings.isEmpty()) {
+            sections.add(new Section(paint, "What may help")
+                    .text(
+                            "Nothing shows that the rules cannot be kept. Maybe search longer, with another seed, or from this"
+                                    + " plan.")
+                    .lines());
+        }
         sections.add(CautionText.lines(plan.cautions(), paint));
         return Sections.joined(sections);
     }
