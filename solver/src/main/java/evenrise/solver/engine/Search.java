@@ -17,6 +17,8 @@ import org.optaplanner.core.impl.localsearch.DefaultLocalSearchPhase;
 import org.optaplanner.core.impl.localsearch.decider.LocalSearchDecider;
 import org.optaplanner.core.impl.localsearch.decider.forager.LocalSearchForagerFactory;
 import org.optaplanner.core.impl.phase.AbstractPhase;
+import org.optaplanner.core.impl.phase.event.PhaseLifecycleListenerAdapter;
+import org.optaplanner.core.impl.phase.scope.AbstractPhaseScope;
 import org.optaplanner.core.impl.solver.DefaultSolver;
 import org.optaplanner.core.impl.solver.termination.Termination;
 
@@ -30,11 +32,20 @@ final class Search implements Callable<Search.Result> {
 
     private final WorkingPlan start;
     private final DefaultSolver<WorkingPlan> solver;
+    private volatile boolean stopped;
 
     Search(WorkingPlan start, PlanningRequest request, int number, long startNanos, ProgressBoard progress) {
         this.start = start;
         long seed = request.seed() + 1_000_003L * number;
         this.solver = build(config(termination(request.budget(), startNanos), seed), start.plant(), seed);
+        solver.addPhaseLifecycleListener(new PhaseLifecycleListenerAdapter<>() {
+            @Override
+            public void phaseStarted(AbstractPhaseScope<WorkingPlan> scope) {
+                if (stopped) {
+                    solver.terminateEarly(); // a stop that came before the solver began was forgotten when it did
+                }
+            }
+        });
         solver.addEventListener(event ->
                 progress.offer(event.getNewBestSolution(), (HardSoftLongScore) event.getNewBestScore(), moves()));
     }
@@ -72,6 +83,7 @@ final class Search implements Callable<Search.Result> {
     }
 
     void stop() {
+        stopped = true;
         solver.terminateEarly();
     }
 
