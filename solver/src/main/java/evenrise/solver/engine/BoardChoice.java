@@ -27,6 +27,9 @@ final class BoardChoice {
     /** Role of the block that came onto the board last. */
     private final int[] roleOn;
 
+    /** Plant-wide outputs that a load with a fixed output takes. */
+    private final BitSet takenOutputs = new BitSet();
+
     private final BitSet wholeBoards = new BitSet();
     private final BitSet mixedBoards = new BitSet();
     private final int[] trialPanels;
@@ -129,6 +132,9 @@ final class BoardChoice {
         for (int load : block) {
             take(load, trialPanels[load]);
             boardOf[load] = best;
+            if (plant.fixedOutput[load] != Plant.NONE) {
+                takenOutputs.set(fixedOutput(load, best));
+            }
             freeOutputs[best]--;
         }
         roleOn[best] = plant.role[block[0]];
@@ -145,7 +151,7 @@ final class BoardChoice {
     /** Infinite where the block does not fit. */
     private double cost(int[] block, int board) {
         int needed = plant.drops[block[0]] ? 2 : 1;
-        boolean clashes = emergency[board] != 0 && emergency[board] != needed;
+        boolean clashes = (emergency[board] != 0 && emergency[board] != needed) || wantsTakenOutput(block, board);
         if (clashes || freeOutputs[board] < block.length || !sharesWell(block, board) || !fitPanels(block, board)) {
             return Double.POSITIVE_INFINITY;
         }
@@ -159,6 +165,19 @@ final class BoardChoice {
         // A board once begun is filled before the next, so that boards are left for loads that must not share one.
         // A board of one role can be timed as its role needs, so roles are mixed only where boards run out.
         return fullest + (mixes ? 3 : 0) + (opens ? 2 : 0);
+    }
+
+    private boolean wantsTakenOutput(int[] block, int board) {
+        for (int load : block) {
+            if (plant.fixedOutput[load] != Plant.NONE && takenOutputs.get(fixedOutput(load, board))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private int fixedOutput(int load, int board) {
+        return plant.output(board, plant.fixedOutput[load] - 1).index();
     }
 
     /** A group that needs whole boards takes only empty ones or its own; everyone else stays off them. */

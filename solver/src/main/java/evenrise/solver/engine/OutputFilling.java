@@ -51,11 +51,11 @@ final class OutputFilling {
         List<Integer> free = new ArrayList<>();
         for (int load : loads) {
             int fixed = plant.fixedOutput[load] - 1;
-            if (fixed >= 0 && outputs[fixed] == Plant.NONE) {
-                outputs[fixed] = load;
-            } else {
+            if (fixed < 0) {
                 free.add(load);
-            }
+            } else if (outputs[fixed] == Plant.NONE) {
+                outputs[fixed] = load;
+            } // else another load is fixed to it, too: the search finds this one another board
         }
         int[] earliest = new int[plant.groupCount + 1];
         Arrays.fill(earliest, Integer.MAX_VALUE);

@@ -252,7 +252,9 @@ final class Plant {
     }
 
     private boolean suits(int load, int board) {
-        return (fixedBoard[load] == NONE || fixedBoard[load] == board) && reach[board].intersects(allowedPanels[load]);
+        boolean hasOutput = fixedOutput[load] == NONE || fixedOutput[load] <= outputCount(board);
+        boolean mayBeIt = fixedBoard[load] == NONE || fixedBoard[load] == board;
+        return hasOutput && mayBeIt && reach[board].intersects(allowedPanels[load]);
     }
 
     private void layOutPanel(int panel, Panel given, List<Phase> phases) {
