@@ -74,8 +74,8 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
             Neighbourhood neighbourhood = choose();
             if (neighbourhood.draw(situation, aim, random, sketch) && !sketch.isEmpty()) {
                 if (situation.plant.isSmall() && random.nextInt(WITH_SETTING) == 0) {
-                    retime.draw(
-                            situation, aim, random, sketch); // where it leads nowhere, the first change stands alone
+                    // Where this leads nowhere, the first change stands alone.
+                    retime.draw(situation, aim, random, sketch);
                 }
                 return sketch.toMove(plan);
             }

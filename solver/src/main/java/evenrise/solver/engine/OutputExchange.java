@@ -2,8 +2,10 @@ package evenrise.solver.engine;
 
 import java.util.SplittableRandom;
 
-/** A load takes another output: it changes with one of its own group (or, without a group, with another such), or moves
- * to an output that is free and leaves every run of a group whole. */
+/**
+ * A load takes another output: it changes with one of its own group (or, without a group, with another such), or moves to
+ * an output that is free and leaves every run of a group whole.
+ */
 final class OutputExchange implements Neighbourhood {
     private static final int TRIES = 4;
     /** One draw in so many, in a small project, asks neither about groups nor about the board. */
@@ -41,7 +43,7 @@ final class OutputExchange implements Neighbourhood {
         return false;
     }
 
-    /** An output of the same board, or of the board of another load of a group that spans boards. */
+    /** An output of the same board; of another board for a bold change, or for a group that spans boards. */
     private static Output target(Situation situation, int load, Output from, boolean bold, SplittableRandom random) {
         Plant plant = situation.plant;
         int board = from.board();
