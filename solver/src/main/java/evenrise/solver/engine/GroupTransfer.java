@@ -8,9 +8,11 @@ import java.util.SplittableRandom;
  */
 final class GroupTransfer implements Neighbourhood {
     private final Room room;
+    private final Lattice settings;
 
     GroupTransfer(Situation situation) {
         room = new Room(situation);
+        settings = new Lattice(situation);
     }
 
     @Override
@@ -49,7 +51,11 @@ final class GroupTransfer implements Neighbourhood {
             return false;
         }
         here.layOut(sketch);
-        there.layOut(sketch);
+        if (there.size() == going.length) {
+            settings.follow(going, other, random, sketch); // the board is its own now: its setting was for others
+        } else {
+            there.layOut(sketch);
+        }
         room.clear();
         room.leaveFor(going, other);
         room.leaveFor(coming, board);

@@ -103,8 +103,26 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
         Neighbourhood boards = new BoardRetime();
         Neighbourhood groups = new GroupTransfer(situation);
         List<Neighbourhood> wheel = new ArrayList<>(List.of(
-                places, places, places, places, places, outputs, outputs, outputs, outputs, runs, runs, gaps, gaps,
-                gaps, boards, boards, boards, groups, groups));
+                places,
+                places,
+                places,
+                places,
+                places,
+                outputs,
+                outputs,
+                outputs,
+                outputs,
+                runs,
+                runs,
+                gaps,
+                gaps,
+                gaps,
+                boards,
+                boards,
+                boards,
+                groups,
+                groups,
+                new Relattice(situation)));
         if (situation.plant.isSmall()) {
             wheel.add(new BoardExchange(situation));
             wheel.add(new LoadExchange(situation));
