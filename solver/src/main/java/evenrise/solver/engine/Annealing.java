@@ -50,6 +50,10 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
     @Override
     public void stepStarted(LocalSearchStepScope<WorkingPlan> scope) {
         cycle.budgetUsed(scope.getTimeGradient());
+        if (calculator.enterStage(cycle.progress())) {
+            calculator.calculateScore();
+            energy = calculator.energy();
+        }
         temperature = cooling.temperature(cycle.progress());
         boolean lenient = !cycle.isFirst() && cycle.progress() < HOT_PART;
         ruleTemperature = lenient ? HOT_RULES * Math.pow(COLD_RULES / HOT_RULES, cycle.progress() / HOT_PART) : 0;

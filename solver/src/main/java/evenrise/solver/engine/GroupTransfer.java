@@ -8,11 +8,11 @@ import java.util.SplittableRandom;
  */
 final class GroupTransfer implements Neighbourhood {
     private final Room room;
-    private final Lattice settings;
+    private final Lattice lattice;
 
     GroupTransfer(Situation situation) {
         room = new Room(situation);
-        settings = new Lattice(situation);
+        lattice = new Lattice(situation);
     }
 
     @Override
@@ -52,7 +52,7 @@ final class GroupTransfer implements Neighbourhood {
         }
         here.layOut(sketch);
         if (there.size() == going.length) {
-            settings.follow(going, other, random, sketch); // the board is its own now: its setting was for others
+            lattice.follow(going, other, random, sketch); // its setting was for others
         } else {
             there.layOut(sketch);
         }

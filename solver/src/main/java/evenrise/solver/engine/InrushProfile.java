@@ -2,9 +2,6 @@ package evenrise.solver.engine;
 
 /** Current of one node over the instants, phase by phase, kept up to date load by load. */
 final class InrushProfile {
-    /** Order of the norm, as a number of squarings: 2⁶ = 64. */
-    private static final int DOUBLINGS = 6;
-
     private final Plant plant;
     private final InstantIndex index;
     private final int[][] units;
@@ -68,33 +65,35 @@ final class InrushProfile {
     }
 
     /**
-     * The profile's norm of order 64, in units: never below the peak, and little above it. Unlike the peak it falls with
-     * every high instant that is lowered.
+     * The profile's norm, in units: never below the peak, and little above it. Unlike the peak it falls with every high
+     * instant that is lowered.
+     *
+     * @param doublings binary logarithm of its order
      */
-    double norm() {
+    double norm(int doublings) {
         double scale = 1.0 / Math.max(1, peakUnits());
         double sum = 0;
         for (int[] profile : units) {
-            sum += powerSum(profile, scale);
+            sum += powerSum(profile, scale, doublings);
         }
-        return sum == 0 ? peakUnits : Math.max(peakUnits, Math.pow(sum, 1.0 / (1 << DOUBLINGS)) / scale);
+        return sum == 0 ? peakUnits : Math.max(peakUnits, Math.pow(sum, 1.0 / (1 << doublings)) / scale);
     }
 
     /** Two at a time, so that the processor need not wait for one product before it begins the other. */
-    private double powerSum(int[] profile, double scale) {
+    private double powerSum(int[] profile, double scale, int doublings) {
         double even = 0;
         double odd = 0;
         int count = index.usedCount();
         for (int i = 1; i < count; i += 2) {
-            even += power(profile[index.used(i - 1)] * scale);
-            odd += power(profile[index.used(i)] * scale);
+            even += power(profile[index.used(i - 1)] * scale, doublings);
+            odd += power(profile[index.used(i)] * scale, doublings);
         }
-        return (count & 1) == 1 ? even + odd + power(profile[index.used(count - 1)] * scale) : even + odd;
+        return (count & 1) == 1 ? even + odd + power(profile[index.used(count - 1)] * scale, doublings) : even + odd;
     }
 
-    private static double power(double value) {
+    private static double power(double value, int doublings) {
         double power = value;
-        for (int d = 0; d < DOUBLINGS; d++) {
+        for (int d = 0; d < doublings; d++) {
             power *= power;
         }
         return power;

@@ -7,8 +7,6 @@ import java.util.SplittableRandom;
  * can reach, and the loads take the nearest outputs on it.
  */
 final class Lattice {
-    private static final int SETTINGS = 4;
-
     private final Situation situation;
     private final Plant plant;
 
@@ -17,7 +15,10 @@ final class Lattice {
         this.plant = situation.plant;
     }
 
-    /** Lays loads, in order, onto a board that switches nothing else, with a setting near to their present times. */
+    /**
+     * Lays loads, in order, onto a board that switches nothing else: one of its steps, and the start delay that brings the
+     * first of them nearest to its present time, or all of them as much earlier or later as chance has it.
+     */
     void follow(int[] loads, int board, SplittableRandom random, Sketch sketch) {
         int outputs = plant.outputCount(board);
         long[] wanted = new long[loads.length];

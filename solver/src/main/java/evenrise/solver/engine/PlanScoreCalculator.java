@@ -6,6 +6,7 @@ import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
 /** Keeps a {@link Situation} in step with the working plan and reads the score off it. */
 public final class PlanScoreCalculator implements IncrementalScoreCalculator<WorkingPlan, HardSoftLongScore> {
     private Situation situation;
+    private Energy measure;
     private double energy;
     private long hardCharge;
     private LoadPlacement[] changedLoads;
@@ -16,6 +17,7 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
     @Override
     public void resetWorkingSolution(WorkingPlan plan) {
         situation = Situation.of(plan);
+        measure = measure == null ? new Energy(plan.plant()) : measure;
         changedLoads = new LoadPlacement[256];
         changedBoards = new BoardTiming[64];
         changedLoadCount = 0;
@@ -42,9 +44,14 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
     @Override
     public HardSoftLongScore calculateScore() {
         HardSoftLongScore score = score(situation());
-        energy = Energy.of(situation);
+        energy = measure.of(situation);
         hardCharge = -score.hardScore();
         return score;
+    }
+
+    /** Measures energies as a part of an annealing asks for, from 0 to 1; says whether they are now others than before. */
+    boolean enterStage(double progress) {
+        return measure.enterStage(progress);
     }
 
     /** How much the plan whose score was calculated last breaks hard rules. */

@@ -15,6 +15,8 @@ final class RoleOrder {
     private final Tally auxiliary;
     private final Tally amplifiers;
     private final Tally all;
+    private long readyCubes;
+    private int readyCount;
 
     RoleOrder(Plant plant) {
         this.plant = plant;
@@ -37,6 +39,11 @@ final class RoleOrder {
 
     void add(int load, int instant, int sign) {
         all.add(instant, sign);
+        if (plant.role[load] != Plant.AMPLIFIER) {
+            long readyMillis = (plant.instants.micros(instant) + plant.settleMicros[load]) / 1000;
+            readyCubes += sign * readyMillis * readyMillis * readyMillis;
+            readyCount += sign;
+        }
         switch (plant.role[load]) {
             case Plant.PROCESSING -> {
                 processing.add(instant, sign);
@@ -50,6 +57,14 @@ final class RoleOrder {
     /** Time of the last switch-on; 0 where nothing is switched. */
     long durationMicros() {
         return all.isEmpty() ? 0 : plant.instants.micros(all.last());
+    }
+
+    /**
+     * When processing has settled and auxiliary loads are on, as a cubic mean: it leans to the latest of them, and yet every
+     * load that comes on earlier lowers it. 0 where no amplifier waits.
+     */
+    double readySeconds() {
+        return readyCount == 0 || amplifiers.isEmpty() ? 0 : Math.cbrt((double) readyCubes / readyCount) / 1000;
     }
 
     /** Time from which amplifiers may come on. */

@@ -339,8 +339,8 @@ final class Situation {
     }
 
     /** The profile's norm in the place of the peak: see {@link InrushProfile#norm}. */
-    double inrushNormAmps() {
-        return profiles[0].norm() / plant.envelopes.unitsPerAmp;
+    double inrushNormAmps(int doublings) {
+        return profiles[0].norm(doublings) / plant.envelopes.unitsPerAmp;
     }
 
     InrushProfile supplyProfile() {
