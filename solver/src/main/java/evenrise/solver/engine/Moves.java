@@ -122,7 +122,7 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
                 boards,
                 groups,
                 groups,
-                new Relattice(situation)));
+                new BoardReset(situation)));
         if (situation.plant.isSmall()) {
             wheel.add(new BoardExchange(situation));
             wheel.add(new LoadExchange(situation));

@@ -3,10 +3,10 @@ package evenrise.solver.engine;
 import java.util.SplittableRandom;
 
 /** A board gets another setting, and its loads the outputs nearest to their present times. */
-final class Relattice implements Neighbourhood {
+final class BoardReset implements Neighbourhood {
     private final Lattice lattice;
 
-    Relattice(Situation situation) {
+    BoardReset(Situation situation) {
         lattice = new Lattice(situation);
     }
 
