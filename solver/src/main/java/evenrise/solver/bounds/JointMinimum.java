@@ -1,0 +1,94 @@
+package evenrise.solver.bounds;
+
+import java.util.Comparator;
+import java.util.PriorityQueue;
+
+/**
+ * The least that peak and duration can cost together. All plans are split by when the first amplifier and the last load come
+ * on; each part has a bound of its own, and the least of them bounds all plans. The part with the least is split, or looked
+ * at more closely, as long as effort is left: branch and bound without the bounding.
+ */
+final class JointMinimum {
+    private static final int FIRST_ROUNDS = 1000;
+    private static final int ROUNDS = 100;
+    private static final int CLOSER_LOOKS = 3;
+
+    private final Subject subject;
+    private final SpreadPeak spread;
+    private final BoardRoom room;
+    private final double leastPeakAmps;
+    private int effort;
+
+    /** A part of the plans and what is known of it. */
+    private static final class Part {
+        final Box box;
+        final Windows windows;
+        final SpreadPeak.State state;
+        double atLeast;
+        int looks;
+
+        Part(Box box, Windows windows, SpreadPeak.State state, double atLeast) {
+            this.box = box;
+            this.windows = windows;
+            this.state = state;
+            this.atLeast = atLeast;
+        }
+    }
+
+    /** @param leastPeakAmps a bound on the peak of all plans */
+    JointMinimum(Subject subject, double leastPeakAmps, int effort) {
+        this.subject = subject;
+        this.spread = new SpreadPeak(subject);
+        this.room = new BoardRoom(subject);
+        this.leastPeakAmps = leastPeakAmps;
+        this.effort = effort;
+    }
+
+    /** Least of {@code ampsWeight}·peak + {@code secondsWeight}·duration; negative where no plan can keep the order. */
+    double of(double ampsWeight, double secondsWeight) {
+        int last = subject.grid.count() - 1;
+        PriorityQueue<Part> parts = new PriorityQueue<>(Comparator.comparingDouble((Part part) -> part.atLeast)
+                .thenComparingInt(part -> part.box.amplifierFrom())
+                .thenComparingInt(part -> part.box.endFrom()));
+        Part all = new Part(new Box(0, last, 0, last), null, spread.start(), 0);
+        int left = effort;
+        add(parts, all, all.box, FIRST_ROUNDS, ampsWeight, secondsWeight);
+        while (!parts.isEmpty()) {
+            Part least = parts.peek();
+            boolean splits = !least.box.isPoint();
+            if (left-- <= 0 || !splits && least.looks >= CLOSER_LOOKS) {
+                return least.atLeast;
+            }
+            parts.remove();
+            if (splits) {
+                for (Box half : least.box.halves()) {
+                    add(parts, least, half, ROUNDS, ampsWeight, secondsWeight);
+                }
+            } else {
+                least.looks++;
+                look(least, 2 * ROUNDS << least.looks, ampsWeight, secondsWeight);
+                parts.add(least);
+            }
+        }
+        return -1;
+    }
+
+    private void add(
+            PriorityQueue<Part> parts, Part whole, Box box, int rounds, double ampsWeight, double secondsWeight) {
+        Windows windows = Windows.in(box, subject);
+        if (box.amplifierFrom() <= box.endTo() && windows.possible && room.suffices(box)) {
+            Part part = new Part(box, windows, whole.state.copy(), whole.atLeast);
+            look(part, rounds, ampsWeight, secondsWeight);
+            parts.add(part);
+        }
+    }
+
+    private void look(Part part, int rounds, double ampsWeight, double secondsWeight) {
+        if (ampsWeight > 0) {
+            spread.improve(part.state, part.windows, rounds, leastPeakAmps);
+        }
+        double amps = Math.max(leastPeakAmps, spread.amps(part.state, part.windows));
+        double seconds = subject.grid.earliestSeconds(part.box.endFrom());
+        part.atLeast = Math.max(part.atLeast, ampsWeight * amps + secondsWeight * seconds);
+    }
+}
