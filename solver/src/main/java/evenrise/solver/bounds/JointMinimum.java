@@ -1,5 +1,6 @@
 package evenrise.solver.bounds;
 
+import evenrise.model.project.Role;
 import java.util.Comparator;
 import java.util.PriorityQueue;
 
@@ -15,6 +16,7 @@ final class JointMinimum {
 
     private final Subject subject;
     private final SpreadPeak spread;
+    private final PackedPeak packed;
     private final BoardRoom room;
     private final double leastPeakAmps;
     private int effort;
@@ -39,6 +41,7 @@ final class JointMinimum {
     JointMinimum(Subject subject, double leastPeakAmps, int effort) {
         this.subject = subject;
         this.spread = new SpreadPeak(subject);
+        this.packed = new PackedPeak(subject);
         this.room = new BoardRoom(subject);
         this.leastPeakAmps = leastPeakAmps;
         this.effort = effort;
@@ -50,7 +53,9 @@ final class JointMinimum {
         PriorityQueue<Part> parts = new PriorityQueue<>(Comparator.comparingDouble((Part part) -> part.atLeast)
                 .thenComparingInt(part -> part.box.amplifierFrom())
                 .thenComparingInt(part -> part.box.endFrom()));
-        Part all = new Part(new Box(0, last, 0, last), null, spread.start(), 0);
+        boolean isSplit = subject.has(Role.AMPLIFIER) && subject.loads.size() > 1;
+        Box whole = new Box(0, isSplit ? last : 0, secondsWeight > 0 ? 0 : last, last);
+        Part all = new Part(whole, null, spread.start(), 0);
         int left = effort;
         add(parts, all, all.box, FIRST_ROUNDS, ampsWeight, secondsWeight);
         while (!parts.isEmpty()) {
@@ -88,6 +93,7 @@ final class JointMinimum {
             spread.improve(part.state, part.windows, rounds, leastPeakAmps);
         }
         double amps = Math.max(leastPeakAmps, spread.amps(part.state, part.windows));
+        amps = packed.amps(amps, part.windows);
         double seconds = subject.grid.earliestSeconds(part.box.endFrom());
         part.atLeast = Math.max(part.atLeast, ampsWeight * amps + secondsWeight * seconds);
     }
