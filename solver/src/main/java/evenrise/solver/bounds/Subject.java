@@ -67,6 +67,7 @@ final class Subject {
                     load.poles(),
                     envelope.baseAmps(),
                     envelope.excessAmps(),
+                    load.runningAmps(),
                     halfLives.get(envelope.halfLifeSeconds()),
                     load.settleSeconds(),
                     times.firstSeconds(load),

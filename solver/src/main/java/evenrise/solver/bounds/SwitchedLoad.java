@@ -7,6 +7,7 @@ import evenrise.model.project.Role;
  *
  * @param baseAmps of one pole
  * @param excessAmps of one pole
+ * @param runningAmps of one pole
  * @param halfLife which of the project's half-lives its excess has
  * @param firstSeconds no board can switch it on before
  * @param before indexes of the loads that it comes after
@@ -16,6 +17,7 @@ record SwitchedLoad(
         int poles,
         double baseAmps,
         double excessAmps,
+        double runningAmps,
         int halfLife,
         double settleSeconds,
         double firstSeconds,

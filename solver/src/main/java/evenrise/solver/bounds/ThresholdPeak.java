@@ -8,13 +8,16 @@ import java.util.List;
 /**
  * What the last of some loads finds on its phase. Of any set of switched loads, the last to come on on a phase finds the
  * set's other bases there on, and those of all earlier roles if it is an amplifier. Sets are the loads of one role, or of
- * all, from a threshold of excess up. The set may keep to fewer phases than there are: the least over their number counts.
+ * all, from a threshold of excess up. The set may keep to fewer phases than there are, if they have the slots and the
+ * rating for it: the least over their number counts.
  */
 final class ThresholdPeak {
     private final Subject subject;
+    private final PhaseRoom room;
 
     ThresholdPeak(Subject subject) {
         this.subject = subject;
+        this.room = new PhaseRoom(subject.project);
     }
 
     /** Time: loads · log loads. */
@@ -54,18 +57,28 @@ final class ThresholdPeak {
         List<SwitchedLoad> falling = new ArrayList<>(loads);
         falling.sort(Comparator.comparingDouble(SwitchedLoad::excessAmps).reversed());
         double bases = 0;
+        double running = 0;
+        int poles = 0;
+        int largestPoles = 0;
         double most = 0;
         for (SwitchedLoad load : falling) {
             bases += load.poles() * load.baseAmps();
-            most = Math.max(most, ofSet(load.excessAmps(), bases, earlierAmps));
+            running += load.poles() * load.runningAmps();
+            poles += load.poles();
+            largestPoles = Math.max(largestPoles, load.poles());
+            int fewest = room.fewestPhases(largestPoles, poles, running);
+            most = Math.max(most, ofSet(fewest, load.excessAmps(), bases, earlierAmps));
         }
         return most;
     }
 
-    /** @param least excess in the set, on each pole */
-    private double ofSet(double least, double bases, double earlierAmps) {
+    /**
+     * @param fewest phases that the set can touch
+     * @param least excess in the set, on each pole
+     */
+    private double ofSet(int fewest, double least, double bases, double earlierAmps) {
         double amps = Double.POSITIVE_INFINITY;
-        for (int touched = 1; touched <= subject.phases; touched++) {
+        for (int touched = fewest; touched <= subject.phases; touched++) {
             double onAll = (touched * least + bases + earlierAmps) / subject.phases;
             double onTouched = least + bases / touched;
             amps = Math.min(amps, Math.max(onAll, onTouched));
