@@ -8,7 +8,7 @@ import java.util.stream.DoubleStream;
 /**
  * Dual feasible functions: whatever fits a capacity together still does after each size is replaced by its image, so sums
  * of images bound packings better than sums of sizes. Both families are those of Fekete and Schepers 2001 (New classes of
- * fast lower bounds for bin packing problems, Mathematical Programming 91:11–31).
+ * fast lower bounds for bin packing problems, Mathematical Programming 91:11–31; from memory).
  */
 final class DualFeasible {
     private static final int STAIRS = 6;

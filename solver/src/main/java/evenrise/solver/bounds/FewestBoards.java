@@ -53,7 +53,7 @@ final class FewestBoards {
 
     /**
      * Bins that items need, by the dual feasible functions that count a large item as a whole bin and a small one as
-     * nothing (Fekete and Schepers 2001, Mathematical Programming 91:11–31).
+     * nothing (Fekete and Schepers 2001, Mathematical Programming 91:11–31; from memory).
      */
     private static int bins(List<Integer> items, int capacity) {
         int most = 0;

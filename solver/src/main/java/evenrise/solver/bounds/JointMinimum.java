@@ -1,13 +1,14 @@
 package evenrise.solver.bounds;
 
 import evenrise.model.project.Role;
+import evenrise.model.rules.Tolerances;
 import java.util.Comparator;
 import java.util.PriorityQueue;
 
 /**
  * The least that peak and duration can cost together. All plans are split by when the first amplifier and the last load come
  * on; each part has a bound of its own, and the least of them bounds all plans. The part with the least is split, or looked
- * at more closely, as long as effort is left: branch and bound without the bounding.
+ * at more closely, as long as effort is left. A part whose peak is above the supply's inrush limit holds no plan.
  */
 final class JointMinimum {
     private static final int FIRST_ROUNDS = 1000;
@@ -19,6 +20,7 @@ final class JointMinimum {
     private final PackedPeak packed;
     private final BoardRoom room;
     private final double leastPeakAmps;
+    private final double limitAmps;
     private int effort;
 
     /** A part of the plans and what is known of it. */
@@ -27,6 +29,7 @@ final class JointMinimum {
         final Windows windows;
         final SpreadPeak.State state;
         double atLeast;
+        double amps;
         int looks;
 
         Part(Box box, Windows windows, SpreadPeak.State state, double atLeast) {
@@ -44,6 +47,8 @@ final class JointMinimum {
         this.packed = new PackedPeak(subject);
         this.room = new BoardRoom(subject);
         this.leastPeakAmps = leastPeakAmps;
+        this.limitAmps =
+                subject.project.supply().inrushLimitAmps().orElse(Double.POSITIVE_INFINITY) + 2 * Tolerances.AMPS;
         this.effort = effort;
     }
 
@@ -72,7 +77,7 @@ final class JointMinimum {
             } else {
                 least.looks++;
                 look(least, 2 * ROUNDS << least.looks, ampsWeight, secondsWeight);
-                parts.add(least);
+                addIfAllowed(parts, least);
             }
         }
         return -1;
@@ -84,17 +89,24 @@ final class JointMinimum {
         if (box.amplifierFrom() <= box.endTo() && windows.possible && room.suffices(box)) {
             Part part = new Part(box, windows, whole.state.copy(), whole.atLeast);
             look(part, rounds, ampsWeight, secondsWeight);
+            addIfAllowed(parts, part);
+        }
+    }
+
+    private void addIfAllowed(PriorityQueue<Part> parts, Part part) {
+        if (part.amps <= limitAmps) {
             parts.add(part);
         }
     }
 
     private void look(Part part, int rounds, double ampsWeight, double secondsWeight) {
-        if (ampsWeight > 0) {
-            spread.improve(part.state, part.windows, rounds, leastPeakAmps);
+        boolean matters = ampsWeight > 0 || Double.isFinite(limitAmps);
+        if (matters) {
+            spread.improve(part.state, part.windows, rounds, ampsWeight > 0 ? leastPeakAmps : limitAmps);
         }
         double amps = Math.max(leastPeakAmps, spread.amps(part.state, part.windows));
-        amps = packed.amps(amps, part.windows);
+        part.amps = matters ? packed.amps(amps, part.windows) : amps;
         double seconds = subject.grid.earliestSeconds(part.box.endFrom());
-        part.atLeast = Math.max(part.atLeast, ampsWeight * amps + secondsWeight * seconds);
+        part.atLeast = Math.max(part.atLeast, ampsWeight * part.amps + secondsWeight * seconds);
     }
 }

@@ -8,7 +8,7 @@ import java.util.function.DoubleUnaryOperator;
  * A peak is refuted if loads that must come on within some instants do not fit there, phase by phase and instant by instant,
  * under that peak: a bin-packing argument with time for its bins. The largest refuted peak is a bound. Windows are narrowed
  * first by what each load comes after and what comes after it: those need room as well (head and tail, as in Scholl and
- * Becker 2006, European Journal of Operational Research 168:666–693).
+ * Becker 2006, European Journal of Operational Research 168:666–693; from memory).
  */
 final class PackedPeak {
     private static final int MOST_LOADS = 400;

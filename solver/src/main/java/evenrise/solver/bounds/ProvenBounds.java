@@ -20,7 +20,12 @@ public final class ProvenBounds {
         double duration = new ShortestDuration(subject).seconds();
         double alone = new ThresholdPeak(subject).amps();
         double peak = Math.max(alone, new JointMinimum(subject, alone, EFFORT).of(1, 0));
-        double together = new JointMinimum(subject, peak, EFFORT).of(weights.peakInrush(), weights.duration());
+        if (project.supply().inrushLimitAmps().isPresent()) {
+            duration = Math.max(duration, new JointMinimum(subject, peak, EFFORT).of(0, 1));
+        }
+        double together = weights.peakInrush() * weights.duration() > 0
+                ? new JointMinimum(subject, peak, EFFORT).of(weights.peakInrush(), weights.duration())
+                : 0;
         double rest = Objective.of(weights, 0, deviation, deviation, 0, FewestBoards.of(project));
         double apart = weights.peakInrush() * peak + weights.duration() * duration;
         return new Bounds(Math.max(together, apart) + rest, peak, deviation, deviation, duration);

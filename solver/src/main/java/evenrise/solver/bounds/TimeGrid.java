@@ -2,6 +2,7 @@ package evenrise.solver.bounds;
 
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Project;
+import java.util.List;
 
 /**
  * Instants that stand for all times at which a load can come on. Exact: sums of start delays and steps are multiples of
@@ -57,7 +58,7 @@ record TimeGrid(double stepSeconds, int count, boolean exact) {
     private static long commonMicros(Project project) {
         long common = 0;
         for (BoardType type : project.boardTypes()) {
-            for (Iterable<Double> offered : java.util.List.of(type.startDelaySeconds(), type.stepSeconds())) {
+            for (Iterable<Double> offered : List.of(type.startDelaySeconds(), type.stepSeconds())) {
                 for (double seconds : offered) {
                     long micros = Math.round(seconds * MICROS);
                     if (Math.abs(seconds * MICROS - micros) > 1e-4) {
