@@ -11,7 +11,7 @@ import java.util.PriorityQueue;
  * at more closely, as long as effort is left. A part whose peak is above the supply's inrush limit holds no plan.
  */
 final class JointMinimum {
-    private static final int FIRST_ROUNDS = 1000;
+    private static final int FIRST_ROUNDS = 300;
     private static final int ROUNDS = 100;
     private static final int CLOSER_LOOKS = 3;
 
@@ -27,15 +27,15 @@ final class JointMinimum {
     private static final class Part {
         final Box box;
         final Windows windows;
-        final SpreadPeak.State state;
+        double[] weights;
         double atLeast;
         double amps;
         int looks;
 
-        Part(Box box, Windows windows, SpreadPeak.State state, double atLeast) {
+        Part(Box box, Windows windows, double[] weights, double atLeast) {
             this.box = box;
             this.windows = windows;
-            this.state = state;
+            this.weights = weights;
             this.atLeast = atLeast;
         }
     }
@@ -60,7 +60,7 @@ final class JointMinimum {
                 .thenComparingInt(part -> part.box.endFrom()));
         boolean isSplit = subject.has(Role.AMPLIFIER) && subject.loads.size() > 1;
         Box whole = new Box(0, isSplit ? last : 0, secondsWeight > 0 ? 0 : last, last);
-        Part all = new Part(whole, null, spread.start(), 0);
+        Part all = new Part(whole, null, new double[last + 1], 0);
         int left = effort;
         add(parts, all, all.box, FIRST_ROUNDS, ampsWeight, secondsWeight);
         while (!parts.isEmpty()) {
@@ -87,7 +87,7 @@ final class JointMinimum {
             PriorityQueue<Part> parts, Part whole, Box box, int rounds, double ampsWeight, double secondsWeight) {
         Windows windows = Windows.in(box, subject);
         if (box.amplifierFrom() <= box.endTo() && windows.possible && room.suffices(box)) {
-            Part part = new Part(box, windows, whole.state.copy(), whole.atLeast);
+            Part part = new Part(box, windows, whole.weights, whole.atLeast);
             look(part, rounds, ampsWeight, secondsWeight);
             addIfAllowed(parts, part);
         }
@@ -101,10 +101,15 @@ final class JointMinimum {
 
     private void look(Part part, int rounds, double ampsWeight, double secondsWeight) {
         boolean matters = ampsWeight > 0 || Double.isFinite(limitAmps);
+        double amps = Math.max(leastPeakAmps, spread.amps(part.weights, part.windows));
         if (matters) {
-            spread.improve(part.state, part.windows, rounds, ampsWeight > 0 ? leastPeakAmps : limitAmps);
+            double[] weights = spread.weights(part.box, part.windows, rounds);
+            double proven = spread.amps(weights, part.windows);
+            if (proven > amps) {
+                amps = proven;
+                part.weights = weights;
+            }
         }
-        double amps = Math.max(leastPeakAmps, spread.amps(part.state, part.windows));
         part.amps = matters ? packed.amps(amps, part.windows) : amps;
         double seconds = subject.grid.earliestSeconds(part.box.endFrom());
         part.atLeast = Math.max(part.atLeast, ampsWeight * part.amps + secondsWeight * seconds);

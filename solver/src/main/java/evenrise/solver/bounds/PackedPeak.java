@@ -19,6 +19,10 @@ final class PackedPeak {
 
     private final Subject subject;
     private final int count;
+
+    /** Whether what comes after another load never comes at an earlier instant: times are forgiven less than a step. */
+    private final boolean isStrict;
+
     private final BitSet[] ancestors;
     private final int[] settleSteps;
     private final double[][] drawn;
@@ -31,6 +35,7 @@ final class PackedPeak {
         this.settleSteps = new int[count];
         this.drawn = new double[count][LAGS[LAGS.length - 1] + 1];
         TimeGrid grid = subject.grid;
+        this.isStrict = grid.exact() && grid.stepSeconds() > Subject.FORGIVEN_SECONDS;
         int slack = grid.exact() ? 0 : 1;
         for (int i = 0; i < count; i++) {
             SwitchedLoad load = subject.loads.get(i);
@@ -40,7 +45,7 @@ final class PackedPeak {
                 ancestors[i].or(ancestors[before]);
             }
             double settle = load.settleSeconds() - Subject.FORGIVEN_SECONDS;
-            settleSteps[i] = grid.exact() ? Math.max(0, grid.first(settle)) : 0;
+            settleSteps[i] = isStrict ? Math.max(0, grid.first(settle)) : 0;
             for (int lag = 0; lag < drawn[i].length; lag++) {
                 double decaying = Math.max(0, (lag + slack) * grid.stepSeconds() - 2 * subject.toleranceSeconds);
                 double left = Math.pow(2, -decaying / subject.halfLifeSeconds[load.halfLife()]);
@@ -90,7 +95,9 @@ final class PackedPeak {
         double capacity = peakAmps * (1 + SLACK) + SLACK;
         int[] first = windows.first.clone();
         int[] last = windows.last.clone();
-        narrow(first, last, capacity * subject.phases);
+        if (isStrict) {
+            narrow(first, last, capacity * subject.phases);
+        }
         for (int i = 0; i < count; i++) {
             if (first[i] > last[i] || drawn[i][0] > capacity) {
                 return true;

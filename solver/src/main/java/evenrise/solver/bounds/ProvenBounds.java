@@ -7,7 +7,7 @@ import evenrise.model.rules.Objective;
 
 /** The bounds of a project, each the best of several arguments. The same project always has the same bounds. */
 public final class ProvenBounds {
-    /** How often plans are split into parts; large projects have less of it, so that time stays a few seconds. */
+    /** How often plans are split into parts: a few seconds for thousands of loads. */
     private static final int EFFORT = 60;
 
     private ProvenBounds() {}
@@ -19,9 +19,9 @@ public final class ProvenBounds {
         double deviation = LeastDeviation.amps(project);
         double duration = new ShortestDuration(subject).seconds();
         double alone = new ThresholdPeak(subject).amps();
-        double peak = Math.max(alone, new JointMinimum(subject, alone, EFFORT).of(1, 0));
+        double peak = Math.max(alone, new JointMinimum(subject, alone, EFFORT / 4).of(1, 0));
         if (project.supply().inrushLimitAmps().isPresent()) {
-            duration = Math.max(duration, new JointMinimum(subject, peak, EFFORT).of(0, 1));
+            duration = Math.max(duration, new JointMinimum(subject, peak, EFFORT / 4).of(0, 1));
         }
         double together = weights.peakInrush() * weights.duration() > 0
                 ? new JointMinimum(subject, peak, EFFORT).of(weights.peakInrush(), weights.duration())

@@ -6,13 +6,19 @@ import java.util.List;
 /**
  * Weak duality over time. At every instant the worst phase carries at least the mean of the phases, so the peak is at least
  * any weighted mean over instants of that mean; and in a weighted mean each load costs at least what it costs at its
- * cheapest instant. Any weights prove a bound; good ones are sought as in fictitious play: instants weigh the more the
- * fuller they are, loads go where that costs least, and the profile moves a part of the way there.
+ * cheapest instant. Any weights prove a bound; good ones are sought by exponentiated gradients: loads go where they cost
+ * least, and instants that are then fuller than the mean weigh more, with smaller and smaller steps.
  */
 final class SpreadPeak {
-    private static final double FIRST_SHARPNESS = 30;
-    private static final int LOOK_EVERY = 25;
-    private static final double CLOSE = 1.0005;
+    /** First step, in logarithms of weights a relative excess over the mean; found by trial, like the last one's part. */
+    private static final double FIRST_STEP = 0.12;
+
+    private static final double LAST_OF_FIRST = 0.02;
+
+    /** Where the search begins: so much on the end, so much on all instants, the rest from the first amplifier on. */
+    private static final double ON_END = 0.2;
+
+    private static final double ON_ALL = 0.1;
 
     private final Subject subject;
     private final Decay decay;
@@ -22,65 +28,33 @@ final class SpreadPeak {
         this.decay = new Decay(subject);
     }
 
-    /** Weights found so far, the profile that they come from, and how many rounds it took. */
-    static final class State {
-        private final double[] profile;
-        private double[] weights;
-        private int rounds;
-
-        private State(int instants) {
-            profile = new double[instants];
-            weights = new double[instants];
-            Arrays.fill(weights, 1.0 / instants);
-        }
-
-        State copy() {
-            State copy = new State(profile.length);
-            System.arraycopy(profile, 0, copy.profile, 0, profile.length);
-            copy.weights = weights.clone();
-            copy.rounds = rounds / 4;
-            return copy;
-        }
-    }
-
-    State start() {
-        return new State(subject.grid.count());
-    }
-
     /**
-     * Improves the weights for these windows, until the profile shows that no weights can prove more than {@code enough}, or
-     * hardly more than is proven. Time: rounds × (clusters + half-lives) × instants.
+     * Weights for plans in a box, not negative and with sum 1.
+     *
+     * <p>Time: rounds × (clusters + half-lives) × instants.
      */
-    void improve(State state, Windows windows, int rounds, double enough) {
+    double[] weights(Box box, Windows windows, int rounds) {
         List<Clusters.Cluster> clusters = Clusters.of(subject, windows);
         int n = subject.grid.count();
-        double standing = subject.standingAmps / subject.phases;
-        double best = value(clusters, state.weights, standing);
+        double[] logs = begin(box, n);
         double[] mean = new double[n];
+        double[] found = normal(logs);
+        double best = 0;
         for (int round = 0; round < rounds; round++) {
-            int k = state.rounds++;
-            double[] weights = k == 0 ? state.weights : sharpened(state.profile, FIRST_SHARPNESS + 6 * Math.sqrt(k));
-            double[] answer = new double[n];
-            double value = answer(clusters, weights, answer, standing);
+            double[] weights = normal(logs);
+            double[] profile = new double[n];
+            double value = answer(clusters, weights, profile);
             if (value > best) {
                 best = value;
-                state.weights = weights;
+                found = weights;
             }
-            if (round % LOOK_EVERY == LOOK_EVERY - 1) {
-                double most = Arrays.stream(state.profile).max().orElse(0);
-                if (most <= enough || most <= best * CLOSE) {
-                    break;
-                }
-            }
-            double step = 2.0 / (k + 2);
+            double step = FIRST_STEP * Math.pow(LAST_OF_FIRST, (double) round / rounds) / Math.max(value, 1e-9);
             for (int i = 0; i < n; i++) {
-                state.profile[i] += step * (answer[i] - state.profile[i]);
-                mean[i] += (weights[i] - mean[i]) * 2 / (round + 2);
+                logs[i] += step * (profile[i] - value);
+                mean[i] += (weights[i] - mean[i]) * 3 / (round + 3);
             }
         }
-        if (rounds > 0 && value(clusters, mean, standing) > best) {
-            state.weights = mean;
-        }
+        return answer(clusters, mean, new double[n]) > best ? mean : found;
     }
 
     /** What the weights prove: no plan within these windows has a lower peak. Time: loads × instants. */
@@ -100,16 +74,20 @@ final class SpreadPeak {
         return sum / subject.phases / Math.max(1, suffix[0]);
     }
 
-    double amps(State state, Windows windows) {
-        return amps(state.weights, windows);
-    }
-
-    private double value(List<Clusters.Cluster> clusters, double[] weights, double standing) {
-        return answer(clusters, weights, new double[weights.length], standing);
+    private static double[] begin(Box box, int instants) {
+        double[] logs = new double[instants];
+        int from = Math.min(box.amplifierFrom(), box.endTo());
+        double late = (1 - ON_END - ON_ALL) / (box.endTo() - from + 1);
+        for (int i = 0; i < instants; i++) {
+            double weight = ON_ALL / instants + (i >= from && i <= box.endTo() ? late : 0);
+            logs[i] = Math.log(weight + (i == box.endTo() ? ON_END : 0));
+        }
+        return logs;
     }
 
     /** Puts every cluster where it costs least, adds up the profile that makes, and gives what the weights prove. */
-    private double answer(List<Clusters.Cluster> clusters, double[] weights, double[] profile, double standing) {
+    private double answer(List<Clusters.Cluster> clusters, double[] weights, double[] profile) {
+        double standing = subject.standingAmps / subject.phases;
         double[] suffix = Decay.suffix(weights);
         double[][] weighed = weighed(weights, suffix);
         double[] bases = new double[profile.length];
@@ -149,18 +127,10 @@ final class SpreadPeak {
         return weighed;
     }
 
-    /** Weights that sum to 1 and favour the highest instants the more, the sharper. */
-    private static double[] sharpened(double[] profile, double sharpness) {
-        double most = Arrays.stream(profile).max().orElse(0);
-        double[] weights = new double[profile.length];
-        double sum = 0;
-        for (int i = 0; i < weights.length; i++) {
-            weights[i] = most > 0 ? Math.exp(sharpness * (profile[i] / most - 1)) : 1;
-            sum += weights[i];
-        }
-        for (int i = 0; i < weights.length; i++) {
-            weights[i] /= sum;
-        }
-        return weights;
+    private static double[] normal(double[] logs) {
+        double most = Arrays.stream(logs).max().orElse(0);
+        double[] weights = Arrays.stream(logs).map(log -> Math.exp(log - most)).toArray();
+        double sum = Arrays.stream(weights).sum();
+        return Arrays.stream(weights).map(weight -> weight / sum).toArray();
     }
 }

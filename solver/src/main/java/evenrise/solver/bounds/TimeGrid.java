@@ -61,7 +61,7 @@ record TimeGrid(double stepSeconds, int count, boolean exact) {
             for (Iterable<Double> offered : List.of(type.startDelaySeconds(), type.stepSeconds())) {
                 for (double seconds : offered) {
                     long micros = Math.round(seconds * MICROS);
-                    if (Math.abs(seconds * MICROS - micros) > 1e-4) {
+                    if (Math.abs(seconds * MICROS - micros) > ROUNDING) {
                         return -1;
                     }
                     common = gcd(common, micros);
