@@ -103,7 +103,8 @@ final class JointMinimum {
         boolean matters = ampsWeight > 0 || Double.isFinite(limitAmps);
         double amps = Math.max(leastPeakAmps, spread.amps(part.weights, part.windows));
         if (matters) {
-            double[] weights = spread.weights(part.box, part.windows, rounds);
+            double[] weights =
+                    spread.weights(part.box, part.windows, rounds, ampsWeight > 0 ? leastPeakAmps : limitAmps);
             double proven = spread.amps(weights, part.windows);
             if (proven > amps) {
                 amps = proven;

@@ -19,7 +19,7 @@ public final class ProvenBounds {
         double deviation = LeastDeviation.amps(project);
         double duration = new ShortestDuration(subject).seconds();
         double alone = new ThresholdPeak(subject).amps();
-        double peak = Math.max(alone, new JointMinimum(subject, alone, EFFORT / 4).of(1, 0));
+        double peak = Math.max(alone, new JointMinimum(subject, alone, EFFORT).of(1, 0));
         if (project.supply().inrushLimitAmps().isPresent()) {
             duration = Math.max(duration, new JointMinimum(subject, peak, EFFORT / 4).of(0, 1));
         }

@@ -14,6 +14,8 @@ final class SpreadPeak {
     private static final double FIRST_STEP = 0.12;
 
     private static final double LAST_OF_FIRST = 0.02;
+    private static final int LOOK_EVERY = 10;
+    private static final double CLOSE = 1.0002;
 
     /** Where the search begins: so much on the end, so much on all instants, the rest from the first amplifier on. */
     private static final double ON_END = 0.2;
@@ -29,15 +31,18 @@ final class SpreadPeak {
     }
 
     /**
-     * Weights for plans in a box, not negative and with sum 1.
+     * Weights for plans in a box, not negative and with sum 1. The mean of the profiles is one that loads can have if they
+     * may be cut in pieces: no weights prove more than its highest instant, so the search ends once that is {@code enough}
+     * at most, or hardly more than what is proven.
      *
      * <p>Time: rounds × (clusters + half-lives) × instants.
      */
-    double[] weights(Box box, Windows windows, int rounds) {
+    double[] weights(Box box, Windows windows, int rounds, double enough) {
         List<Clusters.Cluster> clusters = Clusters.of(subject, windows);
         int n = subject.grid.count();
         double[] logs = begin(box, n);
         double[] mean = new double[n];
+        double[] possible = new double[n];
         double[] found = normal(logs);
         double best = 0;
         for (int round = 0; round < rounds; round++) {
@@ -52,6 +57,13 @@ final class SpreadPeak {
             for (int i = 0; i < n; i++) {
                 logs[i] += step * (profile[i] - value);
                 mean[i] += (weights[i] - mean[i]) * 3 / (round + 3);
+                possible[i] += (profile[i] - possible[i]) * 3 / (round + 3);
+            }
+            if (round % LOOK_EVERY == LOOK_EVERY - 1) {
+                double most = Arrays.stream(possible).max().orElse(0);
+                if (most <= enough || most <= best * CLOSE) {
+                    break;
+                }
             }
         }
         return answer(clusters, mean, new double[n]) > best ? mean : found;
