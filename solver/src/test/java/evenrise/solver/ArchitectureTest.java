@@ -34,6 +34,8 @@ class ArchitectureTest {
             .definedBy("evenrise.solver.report..")
             .layer("engine")
             .definedBy("evenrise.solver.engine..")
+            .layer("bounds")
+            .definedBy("evenrise.solver.bounds..")
             .layer("model")
             .definedBy("evenrise.model..")
             .whereLayer("cli")
@@ -44,8 +46,10 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("engine")
             .mayOnlyBeAccessedByLayers("cli", "report")
+            .whereLayer("bounds")
+            .mayOnlyBeAccessedByLayers("cli", "report")
             .whereLayer("model")
-            .mayOnlyBeAccessedByLayers("cli", "report", "engine", "sample");
+            .mayOnlyBeAccessedByLayers("cli", "report", "engine", "bounds", "sample");
 
     @ArchTest
     static final ArchRule arrowsInsideTheModelPointFromFilesToRecords = layeredArchitecture()

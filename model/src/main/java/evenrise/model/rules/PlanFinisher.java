@@ -25,8 +25,9 @@ public final class PlanFinisher {
      * slots, boards and outputs stay as they are, right or wrong; what follows from a wrong one stays empty.
      *
      * @param bare settings, and assignments with load, panel, slot, board and output; the rest of it is replaced
+     * @param bounds what no plan of the project can stay below
      */
-    public static Plan finish(Project project, Plan bare, MadeBy madeBy) {
+    public static Plan finish(Project project, Plan bare, MadeBy madeBy, Bounds bounds) {
         Plan timed = timed(project, bare);
         Plan signed = new Plan(
                 timed.format(),
@@ -36,7 +37,7 @@ public final class PlanFinisher {
                 Optional.empty(),
                 List.of(),
                 Optional.of(madeBy));
-        return judged(signed, Referee.judge(project, signed), LowerBounds.of(project));
+        return judged(signed, Referee.judge(project, signed), bounds);
     }
 
     /** The plan with phases and times of every assignment, and nothing else filled in. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.PlanBuilder;
 import evenrise.model.ProjectBuilder;
+import evenrise.model.plan.Bounds;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
@@ -14,6 +15,9 @@ import java.util.OptionalLong;
 /** Judges a plan of which a test states only panel, slot, board and output: phases and times are filled in first. */
 final class Judging {
     static final MadeBy MADE_BY = new MadeBy("test", "0", 1, 1, OptionalLong.of(1), OptionalDouble.empty());
+
+    /** Bounds that hold for any project. */
+    static final Bounds NOTHING_PROVEN = new Bounds(0, 0, 0, 0, 0);
 
     private Judging() {}
 
@@ -35,7 +39,7 @@ final class Judging {
     }
 
     static Plan finished(Project project, PlanBuilder plan) {
-        return PlanFinisher.finish(project, plan.build(), MADE_BY);
+        return PlanFinisher.finish(project, plan.build(), MADE_BY, NOTHING_PROVEN);
     }
 
     private static List<String> only(String rule, Verdict verdict) {

@@ -97,6 +97,6 @@ class PlanFinisherTest {
 
     private Plan finish(Plan plan) {
         Project built = project.build();
-        return PlanFinisher.finish(built, plan, Judging.MADE_BY);
+        return PlanFinisher.finish(built, plan, Judging.MADE_BY, Judging.NOTHING_PROVEN);
     }
 }

@@ -131,7 +131,8 @@ class RefereeTest {
         void keepsPlantedPlans() {
             for (long seed = 0; seed < 100; seed++) {
                 ARandomProject.Planted planted = ARandomProject.planted(seed);
-                Plan finished = PlanFinisher.finish(planted.project(), planted.plan(), Judging.MADE_BY);
+                Plan finished =
+                        PlanFinisher.finish(planted.project(), planted.plan(), Judging.MADE_BY, Judging.NOTHING_PROVEN);
 
                 assertThat(finished.violations()).as("seed %d", seed).isEmpty();
             }
@@ -144,7 +145,7 @@ class RefereeTest {
                 Plan plan = junk(project, new Random(seed));
 
                 Verdict verdict = Referee.judge(project, plan);
-                Plan finished = PlanFinisher.finish(project, plan, Judging.MADE_BY);
+                Plan finished = PlanFinisher.finish(project, plan, Judging.MADE_BY, Judging.NOTHING_PROVEN);
 
                 assertThat(verdict.metrics().hardViolations())
                         .as("seed %d", seed)

@@ -7,6 +7,7 @@ import evenrise.model.project.Project;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
+import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
@@ -25,7 +26,8 @@ import java.util.OptionalLong;
 record Planned(Project project, List<String> findings, Plan plan, Verdict verdict, SearchFacts search) {
 
     static Planned of(Reading<Project> read, PlanningRequest request, PlanningOutcome outcome, boolean wasInterrupted) {
-        Plan plan = PlanFinisher.finish(request.project(), outcome.plan(), madeBy(read, request, outcome));
+        Plan plan = PlanFinisher.finish(
+                request.project(), outcome.plan(), madeBy(read, request, outcome), ProvenBounds.of(request.project()));
         SearchFacts search = new SearchFacts(
                 outcome.seconds(),
                 outcome.moves(),

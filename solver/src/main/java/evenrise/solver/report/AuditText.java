@@ -1,6 +1,7 @@
 package evenrise.solver.report;
 
 import evenrise.model.project.Project;
+import evenrise.solver.bounds.ProvenBounds;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,7 +17,7 @@ public final class AuditText {
         List<List<String>> sections = new ArrayList<>();
         sections.add(title(sheet, paint));
         sections.add(BrokenRules.lines(sheet.violations(), all ? Integer.MAX_VALUE : PLACES_A_RULE, paint));
-        sections.add(KeyFigures.lines(project, sheet.metrics(), paint));
+        sections.add(KeyFigures.lines(project, sheet.metrics(), ProvenBounds.of(project), paint));
         if (!sheet.differences().isEmpty()) {
             sections.add(differences(sheet.differences(), paint));
         }

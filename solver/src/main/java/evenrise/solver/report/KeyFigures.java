@@ -1,8 +1,8 @@
 package evenrise.solver.report;
 
+import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Metrics;
 import evenrise.model.project.Project;
-import evenrise.model.rules.LowerBounds;
 import evenrise.model.rules.Tolerances;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 final class KeyFigures {
     private KeyFigures() {}
 
-    static List<String> lines(Project project, Metrics metrics, Paint paint) {
+    static List<String> lines(Project project, Metrics metrics, Bounds bounds, Paint paint) {
         OptionalDouble inrushLimit = project.supply().inrushLimitAmps();
         double neutralLimit = project.supply().ratedAmps() * project.supply().neutralFactor();
         Table table = new Table()
@@ -57,7 +57,7 @@ final class KeyFigures {
         table.row("Objective", Numbers.fixed(metrics.objective(), 2), "A equiv.", Numbers.NONE, "less is better");
         table.row(
                 "Proven lower bound of the objective",
-                Numbers.fixed(LowerBounds.of(project).objective(), 2),
+                Numbers.fixed(bounds.objective(), 2),
                 "A equiv.",
                 Numbers.NONE,
                 "safe, not tight");

@@ -16,7 +16,10 @@ public final class SummaryText {
 
     private SummaryText() {}
 
-    /** @param findings what the project itself makes impossible */
+    /**
+     * @param findings what the project itself makes impossible
+     * @param plan finished, so with its bounds
+     */
     public static List<String> lines(
             Project project, List<String> findings, Plan plan, Verdict verdict, SearchFacts search, Paint paint) {
         List<List<String>> sections = new ArrayList<>();
@@ -26,7 +29,7 @@ public final class SummaryText {
             findings.forEach(section::item);
             sections.add(section.lines());
         }
-        sections.add(KeyFigures.lines(project, verdict.metrics(), paint));
+        sections.add(KeyFigures.lines(project, verdict.metrics(), plan.bounds().orElseThrow(), paint));
         sections.add(BrokenRules.lines(verdict.violations(), PLACES_A_RULE, paint));
         if (!verdict.violations().isEmpty() && findings.isEmpty()) {
             sections.add(new Section(paint, "What may help")

@@ -46,7 +46,7 @@ class ExactOptimumTest {
         return Plans.finished(project, plan).metrics().orElseThrow();
     }
 
-    private static ExactModel.Optimum optimum(long seed) {
+    static ExactModel.Optimum optimum(long seed) {
         return OPTIMA.computeIfAbsent(seed, any -> ExactModel.solve(ExactModelProject.of(seed)));
     }
 

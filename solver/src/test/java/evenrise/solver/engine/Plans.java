@@ -4,6 +4,7 @@ import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.PlanFinisher;
+import evenrise.solver.bounds.ProvenBounds;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
@@ -14,6 +15,6 @@ final class Plans {
     /** The plan with everything that follows from it. */
     static Plan finished(Project project, Plan bare) {
         MadeBy madeBy = new MadeBy("test", "none", 1, 1, OptionalLong.of(1), OptionalDouble.empty());
-        return PlanFinisher.finish(project, bare, madeBy);
+        return PlanFinisher.finish(project, bare, madeBy, ProvenBounds.of(project));
     }
 }

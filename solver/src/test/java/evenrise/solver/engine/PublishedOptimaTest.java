@@ -7,6 +7,7 @@ import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Metrics;
 import evenrise.model.project.Project;
 import evenrise.model.rules.PlanFinisher;
+import evenrise.solver.bounds.ProvenBounds;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
@@ -25,7 +26,9 @@ class PublishedOptimaTest {
         PlanningRequest request = new PlanningRequest(project, Optional.empty(), new Budget.Moves(MOVES), 1, 1);
         PlanningOutcome outcome = new Planner(request, progress -> {}).plan();
         MadeBy madeBy = new MadeBy("test", "none", 1, 1, OptionalLong.of(MOVES), OptionalDouble.empty());
-        return PlanFinisher.finish(project, outcome.plan(), madeBy).metrics().orElseThrow();
+        return PlanFinisher.finish(project, outcome.plan(), madeBy, ProvenBounds.of(project))
+                .metrics()
+                .orElseThrow();
     }
 
     /**

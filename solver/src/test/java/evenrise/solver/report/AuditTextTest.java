@@ -17,6 +17,7 @@ import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.Referee;
+import evenrise.solver.bounds.ProvenBounds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -59,7 +60,8 @@ class AuditTextTest {
                             anAssignment("dsp").at("P1", 1),
                             anAssignment("amp").at("P1", 3).on("B1", 2))
                     .build(),
-            new MadeBy("test", SHA, 1, 1, OptionalLong.of(1), OptionalDouble.empty()));
+            new MadeBy("test", SHA, 1, 1, OptionalLong.of(1), OptionalDouble.empty()),
+            ProvenBounds.of(project));
 
     @Nested
     class OfASoundPlan {
@@ -183,7 +185,8 @@ class AuditTextTest {
                                 .mapToObj(i -> anAssignment("L" + i).at("P1", 1 + 6 * ((i - 1) / 2) + (i - 1) % 2))
                                 .toArray(evenrise.model.AssignmentBuilder[]::new))
                         .build(),
-                new MadeBy("test", SHA, 1, 1, OptionalLong.empty(), OptionalDouble.empty()));
+                new MadeBy("test", SHA, 1, 1, OptionalLong.empty(), OptionalDouble.empty()),
+                ProvenBounds.of(large));
 
         @Test
         void showsTheFirstFewAndSumsTheRestUnlessAllIsAskedFor() {

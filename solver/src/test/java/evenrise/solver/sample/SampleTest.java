@@ -3,6 +3,7 @@ package evenrise.solver.sample;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import evenrise.model.plan.Bounds;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Board;
@@ -35,7 +36,7 @@ class SampleTest {
     private static final MadeBy NOBODY = new MadeBy("test", "none", 0, 1, OptionalLong.empty(), OptionalDouble.of(0));
 
     private static Verdict verdictOnTheLayout(Venue venue) {
-        Plan finished = PlanFinisher.finish(venue.project(), venue.layout(), NOBODY);
+        Plan finished = PlanFinisher.finish(venue.project(), venue.layout(), NOBODY, new Bounds(0, 0, 0, 0, 0));
         return Referee.judge(venue.project(), finished);
     }
 

@@ -1,0 +1,33 @@
+package evenrise.solver.bounds;
+
+import evenrise.model.plan.Bounds;
+import evenrise.model.project.ObjectiveWeights;
+import evenrise.model.project.Project;
+import evenrise.model.rules.Objective;
+
+/** The bounds of a project, each the best of several arguments. The same project always has the same bounds. */
+public final class ProvenBounds {
+    /** How often plans are split into parts: a few seconds for thousands of loads. */
+    private static final int EFFORT = 60;
+
+    private ProvenBounds() {}
+
+    /** Time: effort × rounds × (half-lives + windows) × instants, and effort × loads × instants. */
+    public static Bounds of(Project project) {
+        Subject subject = new Subject(project);
+        ObjectiveWeights weights = project.objective();
+        double deviation = LeastDeviation.amps(project);
+        double duration = new ShortestDuration(subject).seconds();
+        double alone = new ThresholdPeak(subject).amps();
+        double peak = Math.max(alone, new JointMinimum(subject, alone, EFFORT).of(1, 0));
+        if (project.supply().inrushLimitAmps().isPresent()) {
+            duration = Math.max(duration, new JointMinimum(subject, peak, EFFORT / 4).of(0, 1));
+        }
+        double together = weights.peakInrush() * weights.duration() > 0
+                ? new JointMinimum(subject, peak, EFFORT).of(weights.peakInrush(), weights.duration())
+                : 0;
+        double rest = Objective.of(weights, 0, deviation, deviation, 0, FewestBoards.of(project));
+        double apart = weights.peakInrush() * peak + weights.duration() * duration;
+        return new Bounds(Math.max(together, apart) + rest, peak, deviation, deviation, duration);
+    }
+}
