@@ -34,6 +34,8 @@ class ArchitectureTest {
             .definedBy("evenrise.solver.report..")
             .layer("engine")
             .definedBy("evenrise.solver.engine..")
+            .layer("exact")
+            .definedBy("evenrise.solver.exact..")
             .layer("model")
             .definedBy("evenrise.model..")
             .whereLayer("cli")
@@ -43,9 +45,11 @@ class ArchitectureTest {
             .whereLayer("report")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("engine")
-            .mayOnlyBeAccessedByLayers("cli", "report")
+            .mayOnlyBeAccessedByLayers("cli", "report", "exact")
+            .whereLayer("exact")
+            .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("model")
-            .mayOnlyBeAccessedByLayers("cli", "report", "engine", "sample");
+            .mayOnlyBeAccessedByLayers("cli", "report", "engine", "exact", "sample");
 
     @ArchTest
     static final ArchRule arrowsInsideTheModelPointFromFilesToRecords = layeredArchitecture()
@@ -98,6 +102,14 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("org.optaplanner..");
+
+    @ArchTest
+    static final ArchRule onlyTheProofsKnowTheExactSolver = noClasses()
+            .that()
+            .resideOutsideOfPackage("evenrise.solver.exact..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("com.google.ortools..");
 
     @ArchTest
     static final ArchRule onlyTheCommandLineKnowsPicocli = noClasses()

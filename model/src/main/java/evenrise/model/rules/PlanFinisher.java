@@ -15,8 +15,8 @@ import java.util.OptionalDouble;
 
 /** Completes a bare plan with everything that follows from it, so that what is written is what the referee says. */
 public final class PlanFinisher {
-    /** An objective this close to its bound, over the bound, is the least there is: rounding makes no more of it. */
-    private static final double PROVEN = 1e-9;
+    /** Ampere-equivalents: an objective this close to its bound is called the least there is. */
+    public static final double PROVEN_AMPS = 0.001;
 
     private PlanFinisher() {}
 
@@ -27,6 +27,11 @@ public final class PlanFinisher {
      * @param bare settings, and assignments with load, panel, slot, board and output; the rest of it is replaced
      */
     public static Plan finish(Project project, Plan bare, MadeBy madeBy) {
+        return finish(project, bare, madeBy, LowerBounds.of(project));
+    }
+
+    /** The same with bounds from elsewhere. */
+    public static Plan finish(Project project, Plan bare, MadeBy madeBy, Bounds bounds) {
         Plan timed = timed(project, bare);
         Plan signed = new Plan(
                 timed.format(),
@@ -36,7 +41,7 @@ public final class PlanFinisher {
                 Optional.empty(),
                 List.of(),
                 Optional.of(madeBy));
-        return judged(signed, Referee.judge(project, signed), LowerBounds.of(project));
+        return judged(signed, Referee.judge(project, signed), bounds);
     }
 
     /** The plan with phases and times of every assignment, and nothing else filled in. */
@@ -66,7 +71,7 @@ public final class PlanFinisher {
                 plan.madeBy(),
                 Optional.of(bounds),
                 keepsAll ? OptionalDouble.of(gapPercent) : OptionalDouble.empty(),
-                keepsAll && objective <= bounds.objective() * (1 + PROVEN));
+                keepsAll && objective <= bounds.objective() + PROVEN_AMPS);
     }
 
     private static Assignment finish(Assignment bare, Layout layout) {

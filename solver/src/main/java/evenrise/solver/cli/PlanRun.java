@@ -7,6 +7,8 @@ import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.report.Numbers;
 import evenrise.solver.report.Paint;
 import java.io.PrintWriter;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 
 /** One search from request to written plan; an interrupt shortens the search and nothing else. */
 final class PlanRun {
@@ -39,10 +41,13 @@ final class PlanRun {
     }
 
     private PlanningOutcome search(PlanningRequest request) {
+        Queue<String> notes = new ConcurrentLinkedQueue<>();
         try (Watch watch = new Watch(ProgressView.of(terminal, isQuiet))) {
-            PlannerSource.Search search = planners.search(request, watch::report);
+            PlannerSource.Search search = planners.search(request, watch::report, notes::add);
             interruption.stopsWith(search::stop);
             return search.plan();
+        } finally {
+            notes.forEach(each -> ShowsFailures.message(terminal.err(), each));
         }
     }
 

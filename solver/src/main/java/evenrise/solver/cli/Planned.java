@@ -1,9 +1,11 @@
 package evenrise.solver.cli;
 
 import evenrise.model.file.Reading;
+import evenrise.model.plan.Bounds;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
+import evenrise.model.rules.LowerBounds;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
@@ -25,7 +27,8 @@ import java.util.OptionalLong;
 record Planned(Project project, List<String> findings, Plan plan, Verdict verdict, SearchFacts search) {
 
     static Planned of(Reading<Project> read, PlanningRequest request, PlanningOutcome outcome, boolean wasInterrupted) {
-        Plan plan = PlanFinisher.finish(request.project(), outcome.plan(), madeBy(read, request, outcome));
+        Plan plan = PlanFinisher.finish(
+                request.project(), outcome.plan(), madeBy(read, request, outcome), bounds(request, outcome));
         SearchFacts search = new SearchFacts(
                 outcome.seconds(),
                 outcome.moves(),
@@ -35,6 +38,17 @@ record Planned(Project project, List<String> findings, Plan plan, Verdict verdic
                 wasInterrupted);
         return new Planned(
                 request.project(), Inputs.findings(read), plan, Referee.judge(request.project(), plan), search);
+    }
+
+    /** Bounds from short arguments, and of the objective what the search has proven, where that is more. */
+    private static Bounds bounds(PlanningRequest request, PlanningOutcome outcome) {
+        Bounds usual = LowerBounds.of(request.project());
+        return new Bounds(
+                Math.max(usual.objective(), outcome.provenObjective()),
+                usual.peakInrushAmps(),
+                usual.supplyDeviationAmps(),
+                usual.panelDeviationsAmps(),
+                usual.durationSeconds());
     }
 
     List<String> summary(Paint paint) {

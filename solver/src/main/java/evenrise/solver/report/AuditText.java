@@ -3,6 +3,7 @@ package evenrise.solver.report;
 import evenrise.model.project.Project;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** An audit for a screen. */
 public final class AuditText {
@@ -16,7 +17,7 @@ public final class AuditText {
         List<List<String>> sections = new ArrayList<>();
         sections.add(title(sheet, paint));
         sections.add(BrokenRules.lines(sheet.violations(), all ? Integer.MAX_VALUE : PLACES_A_RULE, paint));
-        sections.add(KeyFigures.lines(project, sheet.metrics(), paint));
+        sections.add(KeyFigures.lines(project, sheet.metrics(), Optional.empty(), paint));
         if (!sheet.differences().isEmpty()) {
             sections.add(differences(sheet.differences(), paint));
         }

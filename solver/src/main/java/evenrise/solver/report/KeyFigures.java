@@ -1,17 +1,24 @@
 package evenrise.solver.report;
 
+import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Metrics;
+import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.LowerBounds;
 import evenrise.model.rules.Tolerances;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A plan's figures, one a line, each beside the limit that the project sets it. */
 final class KeyFigures {
     private KeyFigures() {}
 
-    static List<String> lines(Project project, Metrics metrics, Paint paint) {
+    /** @param plan the plan as it was finished, with its bounds; empty where it comes from a file that may say anything */
+    static List<String> lines(Project project, Metrics metrics, Optional<Plan> plan, Paint paint) {
+        double bound = plan.flatMap(Plan::bounds)
+                .map(Bounds::objective)
+                .orElseGet(() -> LowerBounds.of(project).objective());
         OptionalDouble inrushLimit = project.supply().inrushLimitAmps();
         double neutralLimit = project.supply().ratedAmps() * project.supply().neutralFactor();
         Table table = new Table()
@@ -57,13 +64,22 @@ final class KeyFigures {
         table.row("Objective", Numbers.fixed(metrics.objective(), 2), "A equiv.", Numbers.NONE, "less is better");
         table.row(
                 "Proven lower bound of the objective",
-                Numbers.fixed(LowerBounds.of(project).objective(), 2),
+                Numbers.fixed(bound, 2),
                 "A equiv.",
                 Numbers.NONE,
-                "safe, not tight");
+                plan.map(KeyFigures::gap).orElse("safe, not tight"));
         return new Section(paint, "Figures (peaks are upper bounds)")
                 .table(table)
                 .lines();
+    }
+
+    private static String gap(Plan plan) {
+        if (plan.optimal()) {
+            return "optimal: no plan is better";
+        }
+        return plan.gapPercent().isPresent()
+                ? "gap " + Numbers.fixed(plan.gapPercent().getAsDouble(), 2) + " %"
+                : "safe, not tight";
     }
 
     private static Tone limited(double value, OptionalDouble limit, double tolerance) {

@@ -23,8 +23,14 @@ public final class ProgressText {
                         + Numbers.fixed(
                                 progress.supplyImbalancePercent(), progress.supplyImbalancePercent() < 10 ? 2 : 1)
                         + " %  broken "
-                        + progress.hardViolations() + "  move " + moves(progress.moves()),
+                        + progress.hardViolations() + gap(progress) + "  move " + moves(progress.moves()),
                 WIDEST);
+    }
+
+    private static String gap(Progress progress) {
+        return progress.gapPercent().isPresent()
+                ? "  gap " + Numbers.fixed(progress.gapPercent().getAsDouble(), 2) + " %"
+                : "";
     }
 
     private static String elapsed(double seconds) {

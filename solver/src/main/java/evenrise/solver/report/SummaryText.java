@@ -8,6 +8,7 @@ import evenrise.model.rules.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What a finished plan comes to, for a screen. */
@@ -26,7 +27,7 @@ public final class SummaryText {
             findings.forEach(section::item);
             sections.add(section.lines());
         }
-        sections.add(KeyFigures.lines(project, verdict.metrics(), paint));
+        sections.add(KeyFigures.lines(project, verdict.metrics(), Optional.of(plan), paint));
         sections.add(BrokenRules.lines(verdict.violations(), PLACES_A_RULE, paint));
         if (!verdict.violations().isEmpty() && findings.isEmpty()) {
             sections.add(new Section(paint, "What may help")
