@@ -8,28 +8,32 @@ final class ExactEffort {
     private final boolean isReproducible;
     private final long seed;
     private final long endNanos;
+    private final ExactEffort whole;
+    private final double all;
     private double left;
 
-    private ExactEffort(int workers, boolean isReproducible, long seed, double seconds) {
+    private ExactEffort(int workers, boolean isReproducible, long seed, double seconds, ExactEffort whole) {
+        this.whole = whole;
         this.workers = workers;
         this.isReproducible = isReproducible;
         this.seed = seed;
+        this.all = seconds;
         this.left = seconds;
         this.endNanos = System.nanoTime() + (long) (seconds * 1e9);
     }
 
     static ExactEffort seconds(double seconds, int workers, long seed) {
-        return new ExactEffort(workers, false, seed, seconds);
+        return new ExactEffort(workers, false, seed, seconds, null);
     }
 
     /** @param units the solver's own measure of work, about a second each on a usual machine */
     static ExactEffort work(double units, long seed) {
-        return new ExactEffort(1, true, seed, units);
+        return new ExactEffort(1, true, seed, units, null);
     }
 
-    /** A share of what is left, on the same terms. */
-    ExactEffort share(double fraction) {
-        return new ExactEffort(workers, isReproducible, seed, leftNow() * fraction);
+    /** A part of the whole, as far as it is left, on the same terms. */
+    ExactEffort part(double share) {
+        return new ExactEffort(workers, isReproducible, seed, Math.min(leftNow(), all * share), this);
     }
 
     void limit(SatParameters.Builder parameters) {
@@ -43,6 +47,9 @@ final class ExactEffort {
 
     void used(double work) {
         left -= work;
+        if (whole != null) {
+            whole.used(work);
+        }
     }
 
     boolean isUp() {

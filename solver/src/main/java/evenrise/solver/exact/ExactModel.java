@@ -8,11 +8,13 @@ import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import evenrise.model.electrical.NeutralCurrent;
 import evenrise.model.plan.Assignment;
+import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Load;
 import evenrise.model.project.ObjectiveWeights;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Project;
+import evenrise.model.rules.LowerBounds;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.NodeLimits;
 import evenrise.model.rules.Tolerances;
@@ -81,8 +83,11 @@ final class ExactModel {
 
     void minimize() {
         ObjectiveWeights weights = project.objective();
+        Bounds known = LowerBounds.of(project);
+        model.addGreaterOrEqual(
+                inrush.peak(), (ExactModelUnits.amps(known.peakInrushAmps()) - slack()) / inrush.unitsPerGrain());
         LinearExprBuilder sum = LinearExpr.newBuilder();
-        sum.addTerm(inrush.peak(), perUnit(weights.peakInrush()) * phases());
+        sum.addTerm(inrush.peak(), perUnit(weights.peakInrush()) * phases() * inrush.unitsPerGrain());
         sum.addTerm(currents.deviationTimesPhases(NodeFigures.SUPPLY), perUnit(weights.supplyImbalance()));
         for (Panel panel : project.panels()) {
             sum.addTerm(currents.deviationTimesPhases(panel.id()), perUnit(weights.panelImbalance()));
@@ -96,6 +101,11 @@ final class ExactModel {
                 project.boards().forEach(board -> sum.addTerm(it.idle(board).not(), perBoard)));
         objective = sum.build();
         model.minimize(objective);
+    }
+
+    /** Units by which the model may find a peak lower than it is: short arguments know nothing of its rounding. */
+    private long slack() {
+        return 2L * project.loads().size();
     }
 
     private static long perUnit(double weight) {

@@ -34,6 +34,7 @@ final class ExactModelInrush {
     private final ExactModelTimes times;
     private final List<Phase> phases;
     private final IntVar peak;
+    private final long grain;
     private final Map<Load, Map<List<Phase>, Map<Long, BoolVar>>> bySupply = new LinkedHashMap<>();
 
     ExactModelInrush(CpModel model, Project project, ExactModelPlaces places, ExactModelTimes times) {
@@ -42,7 +43,8 @@ final class ExactModelInrush {
         this.places = places;
         this.times = times;
         this.phases = project.supply().system().phases();
-        this.peak = model.newIntVar(0, ExactModelCurrents.LARGEST, "");
+        this.grain = grain();
+        this.peak = model.newIntVar(0, ExactModelCurrents.LARGEST / grain, "");
         project.loads().stream().filter(Load::switched).forEach(load -> bySupply.put(load, onPhases(load)));
         for (NodeLimits node : NodeLimits.of(project)) {
             boolean isSupply = node.node().equals(NodeFigures.SUPPLY);
@@ -50,7 +52,7 @@ final class ExactModelInrush {
                 within(node.node(), bySupply, peak);
             }
             node.inrushLimitAmps().ifPresent(limit -> {
-                long units = ExactModelUnits.amps(limit + Tolerances.AMPS);
+                long units = ExactModelUnits.amps(limit + Tolerances.AMPS) / grain;
                 if (isSupply) {
                     model.addLessOrEqual(peak, units);
                 } else {
@@ -60,8 +62,38 @@ final class ExactModelInrush {
         }
     }
 
+    /** The peak, in grains. */
     IntVar peak() {
         return peak;
+    }
+
+    /**
+     * Units of current in a grain, of which every current here is a multiple, and so every peak: mostly one, but where
+     * figures are round, a bound between two multiples is as good as the higher.
+     */
+    long unitsPerGrain() {
+        return grain;
+    }
+
+    private long grain() {
+        long common = 0;
+        for (Load load : project.loads()) {
+            common = divisor(common, units(Math.sqrt(2) * load.idleAmps()));
+            for (long on : times.instants(load).keySet()) {
+                for (long instant : times.all().tailSet(on, true)) {
+                    long units = excessUnits(load, instant - on);
+                    common = divisor(common, units);
+                    if (units == 0 || common == 1) {
+                        break;
+                    }
+                }
+            }
+        }
+        return Math.max(1, common);
+    }
+
+    private static long divisor(long one, long other) {
+        return other == 0 ? one : divisor(other, one % other);
     }
 
     /** Literals that say on which phases and when a switched load comes on. */
@@ -134,7 +166,7 @@ final class ExactModelInrush {
             LinearArgument carried = alwaysOn(node, phase);
             model.addLessOrEqual(carried, limit);
             for (long instant : times.all()) {
-                IntVar on = model.newIntVar(0, ExactModelCurrents.LARGEST, "");
+                IntVar on = model.newIntVar(0, ExactModelCurrents.LARGEST / grain, "");
                 model.addEquality(on, starting.get(instant).add(carried));
                 model.addLessOrEqual(excess.get(instant).add(on), limit);
                 carried = on;
@@ -156,21 +188,29 @@ final class ExactModelInrush {
         return sum.build();
     }
 
-    private static long baseUnits(Load load) {
-        return ExactModelUnits.amps(Math.sqrt(2) * load.idleAmps());
+    private long baseUnits(Load load) {
+        return units(Math.sqrt(2) * load.idleAmps()) / grain;
     }
 
-    /** The contract's formula, from the nominal times of the load and of the instant: both are early by g. */
+    private static long units(double amps) {
+        return ExactModelUnits.amps(amps);
+    }
+
     private void addExcess(Load load, long on, BoolVar literal, Map<Long, LinearExprBuilder> sums) {
-        double excess = Math.max(0, load.inrushPeakAmps() - Math.sqrt(2) * load.idleAmps());
         for (long instant : times.all().tailSet(on, true)) {
-            double since = (instant - on) / (double) ExactModelUnits.PER_SECOND;
-            double decaying = Math.max(0, since - 2 * project.timingToleranceSeconds());
-            long units = ExactModelUnits.amps(excess * Math.pow(2, -decaying / (load.inrushHalfMillis() / 1000)));
+            long units = excessUnits(load, instant - on);
             if (units == 0) {
                 return;
             }
-            sums.get(instant).addTerm(literal, units);
+            sums.get(instant).addTerm(literal, units / grain);
         }
+    }
+
+    /** The contract's formula, from the nominal times of the load and of the instant: both are early by g. */
+    private long excessUnits(Load load, long sinceMicros) {
+        double excess = Math.max(0, load.inrushPeakAmps() - Math.sqrt(2) * load.idleAmps());
+        double since = sinceMicros / (double) ExactModelUnits.PER_SECOND;
+        double decaying = Math.max(0, since - 2 * project.timingToleranceSeconds());
+        return units(excess * Math.pow(2, -decaying / (load.inrushHalfMillis() / 1000)));
     }
 }

@@ -17,7 +17,13 @@ public final class ExactProver implements BoundSource {
     /** Larger projects are left alone, before anything native is loaded. */
     public static final int MOST_LOADS = 60;
 
-    private static final double SHARE_WITHOUT_BOARDS = 0.5;
+    /**
+     * First a look, and then looks twice as long each, since the solver tells what it has proven only at the end, and since
+     * what costs more than the search's best plan is left out.
+     */
+    private static final double SHARE_OF_A_LOOK = 0.05;
+
+    private static final double SHARE_WITHOUT_BOARDS = 0.35;
 
     /** With counted moves, so much of the solver's own measure of work a move, within bounds. */
     private static final double WORK_A_MOVE = 1.0 / 50_000;
@@ -51,9 +57,18 @@ public final class ExactProver implements BoundSource {
         }
         ExactEffort effort = effort(budget, seed);
         double[] proven = {0};
+        double share = SHARE_OF_A_LOOK;
         try {
-            attempt(project, false, effort.share(SHARE_WITHOUT_BOARDS), desk, proven);
-            attempt(project, true, effort, desk, proven);
+            double used = 0;
+            boolean isSolved = false;
+            for (; !isSolved && used < SHARE_WITHOUT_BOARDS; share *= 2) {
+                isSolved = attempt(project, false, effort.part(share), desk, proven);
+                used += share;
+            }
+            isSolved = false;
+            for (; !isSolved && !effort.isUp() && !isStopped(); share *= 2) {
+                isSolved = attempt(project, true, effort.part(share), desk, proven);
+            }
         } catch (Unfit e) {
             note.accept("nothing is proven of this project: " + e.getMessage());
         }
@@ -67,9 +82,10 @@ public final class ExactProver implements BoundSource {
         return ExactEffort.work(Math.min(MOST_WORK, Math.max(LEAST_WORK, work)), seed);
     }
 
-    private void attempt(Project project, boolean withBoards, ExactEffort effort, Desk desk, double[] proven) {
+    /** @return whether nothing is left to prove of this model, or nobody asks for it any longer */
+    private boolean attempt(Project project, boolean withBoards, ExactEffort effort, Desk desk, double[] proven) {
         if (isStopped()) {
-            return;
+            return true;
         }
         ExactModel model = new ExactModel(project, withBoards);
         model.minimize();
@@ -90,9 +106,7 @@ public final class ExactProver implements BoundSource {
                     desk.bound(amps);
                 },
                 desk::plan);
-        if (begin(search)) {
-            search.run();
-        }
+        return !begin(search) || search.run() != ExactSearch.End.OPEN;
     }
 
     private synchronized boolean begin(ExactSearch search) {

@@ -33,14 +33,6 @@ final class ExactSearch {
     private final ExactEffort effort;
     private final DoubleConsumer boundFound;
     private final Consumer<Plan> planFound;
-    /** A class and no lambda: the native side looks for the method with a Double. */
-    private final Consumer<Double> bounds = new Consumer<>() {
-        @Override
-        public void accept(Double units) {
-            tellBound(units);
-        }
-    };
-
     private volatile CpSolver solver = new CpSolver();
     private volatile boolean stopped;
 
@@ -69,16 +61,19 @@ final class ExactSearch {
             if (effort.isUp()) {
                 return End.OPEN;
             }
-            solver.setBestBoundCallback(bounds);
             CpSolverStatus status = solver.solve(model.model(), new CpSolverSolutionCallback() {
                 @Override
                 public void onSolutionCallback() {
+                    tellBound(bestObjectiveBound());
                     if (withBoards) {
                         offer(model.plan(this::booleanValue));
                     }
                 }
             });
             effort.used(solver.response().getDeterministicTime());
+            if (status == CpSolverStatus.UNKNOWN) {
+                tellBound(solver.bestObjectiveBound());
+            }
             if (status == CpSolverStatus.INFEASIBLE) {
                 return End.NO_PLAN;
             }

@@ -50,7 +50,7 @@ class ExactOptimumTest {
         return Plans.finished(project, plan).metrics().orElseThrow();
     }
 
-    private static Exact.Optimum optimum(long seed) {
+    static Exact.Optimum optimum(long seed) {
         return OPTIMA.computeIfAbsent(seed, any -> Exact.solve(ExactModelProject.of(seed)));
     }
 
