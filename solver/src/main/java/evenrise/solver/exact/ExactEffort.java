@@ -9,7 +9,6 @@ final class ExactEffort {
     private final long seed;
     private final long endNanos;
     private final ExactEffort whole;
-    private final double all;
     private double left;
 
     private ExactEffort(int workers, boolean isReproducible, long seed, double seconds, ExactEffort whole) {
@@ -17,7 +16,6 @@ final class ExactEffort {
         this.workers = workers;
         this.isReproducible = isReproducible;
         this.seed = seed;
-        this.all = seconds;
         this.left = seconds;
         this.endNanos = System.nanoTime() + (long) (seconds * 1e9);
     }
@@ -32,8 +30,8 @@ final class ExactEffort {
     }
 
     /** A part of the whole, as far as it is left, on the same terms. */
-    ExactEffort part(double share) {
-        return new ExactEffort(workers, isReproducible, seed, Math.min(leftNow(), all * share), this);
+    ExactEffort part(double seconds) {
+        return new ExactEffort(workers, isReproducible, seed, Math.min(leftNow(), seconds), this);
     }
 
     void limit(SatParameters.Builder parameters) {

@@ -18,12 +18,12 @@ public final class ExactProver implements BoundSource {
     public static final int MOST_LOADS = 60;
 
     /**
-     * First a look, and then looks twice as long each, since the solver tells what it has proven only at the end, and since
-     * what costs more than the search's best plan is left out.
+     * Seconds, or the solver's measure of work, of the first look at each model; the next are longer. The solver tells what
+     * it has proven only at the end of one, and each leaves out what costs more than the search's best plan by then.
      */
-    private static final double SHARE_OF_A_LOOK = 0.05;
+    private static final double FIRST_LOOK = 2;
 
-    private static final double SHARE_WITHOUT_BOARDS = 0.35;
+    private static final double GROWTH = 2.5;
 
     /** With counted moves, so much of the solver's own measure of work a move, within bounds. */
     private static final double WORK_A_MOVE = 1.0 / 50_000;
@@ -57,17 +57,12 @@ public final class ExactProver implements BoundSource {
         }
         ExactEffort effort = effort(budget, seed);
         double[] proven = {0};
-        double share = SHARE_OF_A_LOOK;
         try {
-            double used = 0;
+            boolean isRelaxedSolved = false;
             boolean isSolved = false;
-            for (; !isSolved && used < SHARE_WITHOUT_BOARDS; share *= 2) {
-                isSolved = attempt(project, false, effort.part(share), desk, proven);
-                used += share;
-            }
-            isSolved = false;
-            for (; !isSolved && !effort.isUp() && !isStopped(); share *= 2) {
-                isSolved = attempt(project, true, effort.part(share), desk, proven);
+            for (double look = FIRST_LOOK; !isSolved && !effort.isUp() && !isStopped(); look *= GROWTH) {
+                isRelaxedSolved = isRelaxedSolved || attempt(project, false, effort.part(look), desk, proven);
+                isSolved = attempt(project, true, effort.part(look), desk, proven);
             }
         } catch (Unfit e) {
             note.accept("nothing is proven of this project: " + e.getMessage());

@@ -18,6 +18,9 @@ import java.util.function.Predicate;
  * model leaves to cuts.
  */
 final class ExactSearch {
+    /** Models of more variables are not prepared at length, which would use up their time. */
+    private static final int LARGE = 20_000;
+
     /** What a run ended with. */
     enum End {
         /** Nothing is left to prove. */
@@ -58,6 +61,12 @@ final class ExactSearch {
     End run() {
         while (!stopped) {
             effort.limit(solver.getParameters());
+            if (model.model().getBuilder().getVariablesCount() > LARGE) {
+                solver.getParameters()
+                        .setCpModelProbingLevel(0)
+                        .setSymmetryLevel(0)
+                        .setMaxPresolveIterations(1);
+            }
             if (effort.isUp()) {
                 return End.OPEN;
             }
