@@ -36,6 +36,8 @@ class ArchitectureTest {
             .definedBy("evenrise.solver.engine..")
             .layer("bounds")
             .definedBy("evenrise.solver.bounds..")
+            .layer("exact")
+            .definedBy("evenrise.solver.exact..")
             .layer("model")
             .definedBy("evenrise.model..")
             .whereLayer("cli")
@@ -45,11 +47,13 @@ class ArchitectureTest {
             .whereLayer("report")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("engine")
-            .mayOnlyBeAccessedByLayers("cli", "report")
+            .mayOnlyBeAccessedByLayers("cli", "report", "exact")
+            .whereLayer("exact")
+            .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("bounds")
-            .mayOnlyBeAccessedByLayers("cli", "report")
+            .mayOnlyBeAccessedByLayers("cli", "report", "exact")
             .whereLayer("model")
-            .mayOnlyBeAccessedByLayers("cli", "report", "engine", "bounds", "sample");
+            .mayOnlyBeAccessedByLayers("cli", "report", "engine", "exact", "bounds", "sample");
 
     @ArchTest
     static final ArchRule arrowsInsideTheModelPointFromFilesToRecords = layeredArchitecture()
@@ -102,6 +106,14 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("org.optaplanner..");
+
+    @ArchTest
+    static final ArchRule onlyTheProofsKnowTheExactSolver = noClasses()
+            .that()
+            .resideOutsideOfPackage("evenrise.solver.exact..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("com.google.ortools..");
 
     @ArchTest
     static final ArchRule onlyTheCommandLineKnowsPicocli = noClasses()

@@ -15,8 +15,8 @@ import java.util.OptionalDouble;
 
 /** Completes a bare plan with everything that follows from it, so that what is written is what the referee says. */
 public final class PlanFinisher {
-    /** An objective this close to its bound, over the bound, is the least there is: rounding makes no more of it. */
-    private static final double PROVEN = 1e-9;
+    /** Ampere-equivalents: an objective this close to its bound is called the least there is. */
+    public static final double PROVEN_AMPS = 0.001;
 
     private PlanFinisher() {}
 
@@ -67,7 +67,7 @@ public final class PlanFinisher {
                 plan.madeBy(),
                 Optional.of(bounds),
                 keepsAll ? OptionalDouble.of(gapPercent) : OptionalDouble.empty(),
-                keepsAll && objective <= bounds.objective() * (1 + PROVEN));
+                keepsAll && objective <= bounds.objective() + PROVEN_AMPS);
     }
 
     private static Assignment finish(Assignment bare, Layout layout) {

@@ -20,7 +20,10 @@ final class BestProgress {
                 better.objective(),
                 better.peakInrushAmps(),
                 better.supplyImbalancePercent(),
-                better.hardViolations());
+                better.hardViolations(),
+                best == null
+                        ? progress.provenObjective()
+                        : Math.max(best.provenObjective(), progress.provenObjective()));
     }
 
     synchronized Optional<Progress> best() {

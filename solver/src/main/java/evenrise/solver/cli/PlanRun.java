@@ -1,12 +1,16 @@
 package evenrise.solver.cli;
 
 import evenrise.model.file.Reading;
+import evenrise.model.plan.Bounds;
 import evenrise.model.project.Project;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.report.Numbers;
 import evenrise.solver.report.Paint;
 import java.io.PrintWriter;
+import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 
 /** One search from request to written plan; an interrupt shortens the search and nothing else. */
 final class PlanRun {
@@ -14,6 +18,8 @@ final class PlanRun {
     private final PlannerSource planners;
     private final Interruption interruption;
     private final boolean isQuiet;
+
+    private record Found(PlanningOutcome outcome, Optional<Bounds> bounds) {}
 
     PlanRun(Terminal terminal, PlannerSource planners, Interruption interruption, boolean isQuiet) {
         this.terminal = terminal;
@@ -24,8 +30,8 @@ final class PlanRun {
 
     /** @return the exit code */
     int run(Reading<Project> read, PlanningRequest request, PlanTarget target) {
-        PlanningOutcome outcome = search(request);
-        Planned planned = Planned.of(read, request, outcome, interruption.happened());
+        Found found = search(request);
+        Planned planned = Planned.of(read, request, found.outcome(), found.bounds(), interruption.happened());
         target.write(planned.plan(), terminal);
         if (isQuiet) {
             sayWhatIsBroken(planned);
@@ -38,11 +44,15 @@ final class PlanRun {
         return planned.exitCode();
     }
 
-    private PlanningOutcome search(PlanningRequest request) {
+    private Found search(PlanningRequest request) {
+        Queue<String> notes = new ConcurrentLinkedQueue<>();
         try (Watch watch = new Watch(ProgressView.of(terminal, isQuiet))) {
-            PlannerSource.Search search = planners.search(request, watch::report);
+            PlannerSource.Search search = planners.search(request, watch::report, notes::add);
             interruption.stopsWith(search::stop);
-            return search.plan();
+            PlanningOutcome outcome = search.plan();
+            return new Found(outcome, search.bounds());
+        } finally {
+            notes.forEach(each -> ShowsFailures.message(terminal.err(), each));
         }
     }
 

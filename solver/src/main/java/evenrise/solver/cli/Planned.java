@@ -1,6 +1,7 @@
 package evenrise.solver.cli;
 
 import evenrise.model.file.Reading;
+import evenrise.model.plan.Bounds;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
@@ -15,6 +16,7 @@ import evenrise.solver.report.Paint;
 import evenrise.solver.report.SearchFacts;
 import evenrise.solver.report.SummaryText;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
@@ -25,9 +27,14 @@ import java.util.OptionalLong;
  */
 record Planned(Project project, List<String> findings, Plan plan, Verdict verdict, SearchFacts search) {
 
-    static Planned of(Reading<Project> read, PlanningRequest request, PlanningOutcome outcome, boolean wasInterrupted) {
+    static Planned of(
+            Reading<Project> read,
+            PlanningRequest request,
+            PlanningOutcome outcome,
+            Optional<Bounds> proven,
+            boolean wasInterrupted) {
         Plan plan = PlanFinisher.finish(
-                request.project(), outcome.plan(), madeBy(read, request, outcome), ProvenBounds.of(request.project()));
+                request.project(), outcome.plan(), madeBy(read, request, outcome), bounds(request, outcome, proven));
         SearchFacts search = new SearchFacts(
                 outcome.seconds(),
                 outcome.moves(),
@@ -37,6 +44,17 @@ record Planned(Project project, List<String> findings, Plan plan, Verdict verdic
                 wasInterrupted);
         return new Planned(
                 request.project(), Inputs.findings(read), plan, Referee.judge(request.project(), plan), search);
+    }
+
+    /** Bounds from short arguments, and of the objective what the search has proven, where that is more. */
+    private static Bounds bounds(PlanningRequest request, PlanningOutcome outcome, Optional<Bounds> proven) {
+        Bounds usual = proven.orElseGet(() -> ProvenBounds.of(request.project()));
+        return new Bounds(
+                Math.max(usual.objective(), outcome.provenObjective()),
+                usual.peakInrushAmps(),
+                usual.supplyDeviationAmps(),
+                usual.panelDeviationsAmps(),
+                usual.durationSeconds());
     }
 
     List<String> summary(Paint paint) {

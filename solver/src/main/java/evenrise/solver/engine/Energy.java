@@ -19,10 +19,16 @@ final class Energy {
     /** How much a second of waiting counts at first, as a part of the current of a phase with everything on. */
     private static final double HASTE_PER_SECOND = 0.05;
 
+    /** Small projects are annealed many times over, and reach their best plan oftener without stages. */
+    private static final int DOUBLINGS_OF_SMALL = 6;
+
+    private final boolean hasStages;
     private final double basesAmps;
-    private int doublings = FIRST_DOUBLINGS;
+    private int doublings;
 
     Energy(Plant plant) {
+        hasStages = !plant.isSmall();
+        doublings = hasStages ? FIRST_DOUBLINGS : DOUBLINGS_OF_SMALL;
         double sum = 0;
         for (Load load : plant.loads) {
             sum += Math.sqrt(2) * load.idleAmps() * load.poles();
@@ -37,6 +43,9 @@ final class Energy {
      * @return whether energies are now others than before
      */
     boolean enterStage(double progress) {
+        if (!hasStages) {
+            return false;
+        }
         int next = (int) Math.round(FIRST_DOUBLINGS + progress * (LAST_DOUBLINGS - FIRST_DOUBLINGS));
         boolean changes = next != doublings;
         doublings = next;
@@ -45,8 +54,12 @@ final class Energy {
 
     /** In ampere-equivalents. */
     double of(Situation situation) {
+        double norm = situation.inrushNormAmps(doublings);
+        if (!hasStages) {
+            return situation.objectiveWith(norm);
+        }
         double haste = HASTE_PER_SECOND * (LAST_DOUBLINGS - doublings) / (LAST_DOUBLINGS - FIRST_DOUBLINGS);
-        return situation.objectiveWith(situation.inrushNormAmps(doublings))
+        return situation.objectiveWith(norm)
                 + haste * basesAmps * situation.roles().readySeconds();
     }
 }

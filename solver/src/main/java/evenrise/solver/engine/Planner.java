@@ -3,6 +3,7 @@ package evenrise.solver.engine;
 import evenrise.model.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -16,10 +17,17 @@ public final class Planner {
     private final Plant plant;
     private final List<Search> searches = new ArrayList<>();
     private final ProgressBoard progress;
+    private final BoundSource bounds;
     private volatile boolean stopped;
 
     /** Compiles the project; the budget's time counts from here. */
     public Planner(PlanningRequest request, Consumer<Progress> listener) {
+        this(request, listener, BoundSource.NONE);
+    }
+
+    /** The same with a source of bounds at its side; the search ends when the best plan is proven to be that. */
+    public Planner(PlanningRequest request, Consumer<Progress> listener, BoundSource bounds) {
+        this.bounds = bounds;
         this.request = request;
         this.plant = new Plant(request.project());
         this.progress = new ProgressBoard(startNanos, listener);
@@ -39,17 +47,57 @@ public final class Planner {
         if (stopped) {
             stop();
         }
+        ProofDesk desk = new ProofDesk(plant, progress);
+        progress.whenProven(this::stop);
         WorkingPlan best = first;
         long moves = 0;
-        for (Search.Result result : run()) {
+        for (Search.Result result : besides(() -> prove(desk))) {
             moves += result.moves();
             if (best.score() == null || result.plan().score().compareTo(best.score()) > 0) {
                 best = result.plan();
             }
         }
+        if (request.budget() instanceof Budget.Moves && !stopped) {
+            prove(desk);
+        }
+        Optional<WorkingPlan> offered = progress.best();
+        if (offered.isPresent()
+                && offered.get().score() != null
+                && offered.get().score().compareTo(best.score()) > 0) {
+            best = offered.get();
+        }
         progress.finish();
         Plan plan = mapper.toPlan(best);
-        return new PlanningOutcome(plan, moves, progress.elapsedSeconds(), progress.firstFeasibleSeconds());
+        return new PlanningOutcome(
+                plan, moves, progress.elapsedSeconds(), progress.firstFeasibleSeconds(), progress.provenAmps());
+    }
+
+    private void prove(ProofDesk desk) {
+        bounds.work(request.project(), request.budget(), request.seed(), desk);
+    }
+
+    /** Searches, and where time is the budget {@code other} goes on beside it and ends with it. */
+    private List<Search.Result> besides(Runnable other) {
+        if (bounds == BoundSource.NONE || !(request.budget() instanceof Budget.Time)) {
+            return run();
+        }
+        Thread prover = new Thread(other, "proofs");
+        prover.setDaemon(true);
+        prover.start();
+        try {
+            return run();
+        } finally {
+            bounds.stop();
+            join(prover);
+        }
+    }
+
+    private static void join(Thread thread) {
+        try {
+            thread.join();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private List<Search.Result> run() {
@@ -76,6 +124,7 @@ public final class Planner {
     /** Ends the search soon; the best plan so far is kept. */
     public void stop() {
         stopped = true;
+        bounds.stop();
         synchronized (searches) {
             searches.forEach(Search::stop);
         }

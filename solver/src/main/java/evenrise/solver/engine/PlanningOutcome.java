@@ -10,5 +10,14 @@ import java.util.OptionalDouble;
  * @param moves tried by all searches together
  * @param seconds wall time used
  * @param firstFeasibleSeconds when the first plan without a broken hard rule was there; empty where there was none
+ * @param provenObjective what a source of bounds has proven that no plan can stay below, in ampere-equivalents; 0 where
+ *     it has proven nothing
  */
-public record PlanningOutcome(Plan plan, long moves, double seconds, OptionalDouble firstFeasibleSeconds) {}
+public record PlanningOutcome(
+        Plan plan, long moves, double seconds, OptionalDouble firstFeasibleSeconds, double provenObjective) {
+
+    /** An outcome of which nothing is proven. */
+    public PlanningOutcome(Plan plan, long moves, double seconds, OptionalDouble firstFeasibleSeconds) {
+        this(plan, moves, seconds, firstFeasibleSeconds, 0);
+    }
+}

@@ -3,6 +3,7 @@ package evenrise.solver.engine;
 import evenrise.model.plan.Plan;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.Referee;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
@@ -11,6 +12,9 @@ import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 final class ProgressBoard {
     private static final long QUIET_NANOS = 300_000_000;
 
+    /** The search's sums and the referee's agree to less than this. */
+    private static final double ROUNDING_AMPS = 1e-4;
+
     private final long startNanos;
     private final Consumer<Progress> listener;
     private HardSoftLongScore best;
@@ -18,6 +22,9 @@ final class ProgressBoard {
     private long lastTold;
     private long movesKnown;
     private OptionalDouble firstFeasibleSeconds = OptionalDouble.empty();
+    private double provenAmps;
+    private boolean isProven;
+    private Runnable whenProven = () -> {};
 
     ProgressBoard(long startNanos, Consumer<Progress> listener) {
         this.startNanos = startNanos;
@@ -33,6 +40,46 @@ final class ProgressBoard {
         return firstFeasibleSeconds;
     }
 
+    /** Calls {@code action} once, when the best plan is proven to be the best there is. */
+    synchronized void whenProven(Runnable action) {
+        whenProven = action;
+    }
+
+    synchronized double provenAmps() {
+        return provenAmps;
+    }
+
+    /** The best plan that anyone has offered. */
+    synchronized Optional<WorkingPlan> best() {
+        return Optional.ofNullable(bestPlan);
+    }
+
+    /** No plan that keeps every rule has a smaller objective. */
+    synchronized void bound(double objectiveAmps) {
+        if (objectiveAmps > provenAmps) {
+            provenAmps = objectiveAmps;
+            compareWithBound();
+            if (System.nanoTime() - lastTold > QUIET_NANOS && best != null) {
+                tell();
+            }
+        }
+    }
+
+    /** Scores are rounded to a milliampere, so the last word is the objective itself. */
+    private void compareWithBound() {
+        boolean isClose = best != null
+                && best.hardScore() == 0
+                && -best.softScore() / 1000.0 <= provenAmps + 2 * PlanFinisher.PROVEN_AMPS;
+        if (isClose && !isProven) {
+            Situation situation = Situation.of(bestPlan);
+            double amps = situation.objectiveWith(situation.peakInrushAmps());
+            isProven = amps <= provenAmps + PlanFinisher.PROVEN_AMPS - ROUNDING_AMPS;
+            if (isProven) {
+                whenProven.run();
+            }
+        }
+    }
+
     /** A search has found a new best plan of its own. */
     synchronized void offer(WorkingPlan plan, HardSoftLongScore score, long moves) {
         movesKnown = Math.max(movesKnown, moves);
@@ -45,6 +92,7 @@ final class ProgressBoard {
         }
         best = score;
         bestPlan = plan;
+        compareWithBound();
         if (becomesFeasible || System.nanoTime() - lastTold > QUIET_NANOS) {
             tell();
         }
@@ -66,7 +114,8 @@ final class ProgressBoard {
                 -best.softScore() / 1000.0,
                 situation.peakInrushAmps(),
                 situation.supplyImbalancePercent(),
-                best.hardScore() == 0 ? 0 : brokenPlaces(plan)));
+                best.hardScore() == 0 ? 0 : brokenPlaces(plan),
+                provenAmps));
         lastTold = System.nanoTime();
     }
 

@@ -51,6 +51,10 @@ public class WorkingPlan {
         return score;
     }
 
+    void setScore(HardSoftLongScore score) {
+        this.score = score;
+    }
+
     @ValueRangeProvider(id = "places")
     List<Place> places() {
         return plant.places;

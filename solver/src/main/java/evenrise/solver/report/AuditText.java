@@ -4,6 +4,7 @@ import evenrise.model.project.Project;
 import evenrise.solver.bounds.ProvenBounds;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** An audit for a screen. */
 public final class AuditText {
@@ -17,7 +18,8 @@ public final class AuditText {
         List<List<String>> sections = new ArrayList<>();
         sections.add(title(sheet, paint));
         sections.add(BrokenRules.lines(sheet.violations(), all ? Integer.MAX_VALUE : PLACES_A_RULE, paint));
-        sections.add(KeyFigures.lines(project, sheet.metrics(), ProvenBounds.of(project), paint));
+        sections.add(KeyFigures.lines(
+                project, sheet.metrics(), ProvenBounds.of(project).objective(), Optional.empty(), paint));
         if (!sheet.differences().isEmpty()) {
             sections.add(differences(sheet.differences(), paint));
         }

@@ -1,17 +1,22 @@
 package evenrise.solver.report;
 
-import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Metrics;
+import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Tolerances;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A plan's figures, one a line, each beside the limit that the project sets it. */
 final class KeyFigures {
     private KeyFigures() {}
 
-    static List<String> lines(Project project, Metrics metrics, Bounds bounds, Paint paint) {
+    /**
+     * @param boundAmps what no plan of the project can stay below
+     * @param plan the plan as it was finished, with its gap; empty where it comes from a file that may say anything
+     */
+    static List<String> lines(Project project, Metrics metrics, double boundAmps, Optional<Plan> plan, Paint paint) {
         OptionalDouble inrushLimit = project.supply().inrushLimitAmps();
         double neutralLimit = project.supply().ratedAmps() * project.supply().neutralFactor();
         Table table = new Table()
@@ -57,13 +62,22 @@ final class KeyFigures {
         table.row("Objective", Numbers.fixed(metrics.objective(), 2), "A equiv.", Numbers.NONE, "less is better");
         table.row(
                 "Proven lower bound of the objective",
-                Numbers.fixed(bounds.objective(), 2),
+                Numbers.fixed(boundAmps, 2),
                 "A equiv.",
                 Numbers.NONE,
-                "safe, not tight");
+                plan.map(KeyFigures::gap).orElse("proven, not always tight"));
         return new Section(paint, "Figures (peaks are upper bounds)")
                 .table(table)
                 .lines();
+    }
+
+    private static String gap(Plan plan) {
+        if (plan.optimal()) {
+            return "optimal: no plan is better";
+        }
+        return plan.gapPercent().isPresent()
+                ? "gap " + Numbers.fixed(plan.gapPercent().getAsDouble(), 2) + " %"
+                : "proven, not always tight";
     }
 
     private static Tone limited(double value, OptionalDouble limit, double tolerance) {

@@ -22,9 +22,15 @@ public final class ProgressText {
                         + brief(progress.peakInrushAmps()) + " A  imbalance "
                         + Numbers.fixed(
                                 progress.supplyImbalancePercent(), progress.supplyImbalancePercent() < 10 ? 2 : 1)
-                        + " %  broken "
-                        + progress.hardViolations() + "  move " + moves(progress.moves()),
+                        + " %" + standing(progress) + "  move " + moves(progress.moves()),
                 WIDEST);
+    }
+
+    /** Broken rules or, once there are none and something is proven, how far the plan is from that. */
+    private static String standing(Progress progress) {
+        return progress.gapPercent().isPresent()
+                ? "  gap " + Numbers.fixed(progress.gapPercent().getAsDouble(), 2) + " %"
+                : "  broken " + progress.hardViolations();
     }
 
     private static String elapsed(double seconds) {

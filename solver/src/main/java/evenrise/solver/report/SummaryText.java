@@ -8,6 +8,7 @@ import evenrise.model.rules.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What a finished plan comes to, for a screen. */
@@ -29,7 +30,8 @@ public final class SummaryText {
             findings.forEach(section::item);
             sections.add(section.lines());
         }
-        sections.add(KeyFigures.lines(project, verdict.metrics(), plan.bounds().orElseThrow(), paint));
+        double boundAmps = plan.bounds().orElseThrow().objective();
+        sections.add(KeyFigures.lines(project, verdict.metrics(), boundAmps, Optional.of(plan), paint));
         sections.add(BrokenRules.lines(verdict.violations(), PLACES_A_RULE, paint));
         if (!verdict.violations().isEmpty() && findings.isEmpty()) {
             sections.add(new Section(paint, "What may help")

@@ -67,7 +67,7 @@ final class Shell {
                 isScreen,
                 isScreen,
                 isScreen);
-        int code = Evenrise.run(terminal, (request, listener) -> search(request, listener::accept), arguments);
+        int code = Evenrise.run(terminal, (request, listener, note) -> search(request, listener::accept), arguments);
         return new Result(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 

@@ -10,7 +10,7 @@ final class StandInMain {
     private StandInMain() {}
 
     public static void main(String[] arguments) {
-        PlannerSource endless = (request, listener) -> new PlannerSource.Search() {
+        PlannerSource endless = (request, listener, note) -> new PlannerSource.Search() {
             private final CountDownLatch stopped = new CountDownLatch(1);
 
             @Override

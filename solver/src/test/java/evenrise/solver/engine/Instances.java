@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /** Classical problems that are special cases of ours, written as projects. */
-final class Instances {
+public final class Instances {
     private static final ObjectiveWeights PEAK_ALONE = new ObjectiveWeights(1, 0, 0, 0, 0);
 
     private Instances() {}
@@ -29,7 +29,7 @@ final class Instances {
      *
      * @param precedence pairs of tasks, counted from 1
      */
-    static Project assemblyLine(String name, int[] times, int[][] precedence, int stations) {
+    public static Project assemblyLine(String name, int[] times, int[][] precedence, int stations) {
         List<Load> loads = new ArrayList<>();
         for (int task = 1; task <= times.length; task++) {
             List<String> before = new ArrayList<>();
@@ -45,7 +45,7 @@ final class Instances {
     }
 
     /** Jobs of given weights on three machines, the largest sum to be least: loads that come on together, on phases. */
-    static Project threeMachines(String name, int... weights) {
+    public static Project threeMachines(String name, int... weights) {
         List<Load> loads = new ArrayList<>();
         for (int job = 0; job < weights.length; job++) {
             loads.add(load("J" + (job + 1), weights[job], List.of()));

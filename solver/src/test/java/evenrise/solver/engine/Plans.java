@@ -9,11 +9,11 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
 /** Plans for tests. */
-final class Plans {
+public final class Plans {
     private Plans() {}
 
     /** The plan with everything that follows from it. */
-    static Plan finished(Project project, Plan bare) {
+    public static Plan finished(Project project, Plan bare) {
         MadeBy madeBy = new MadeBy("test", "none", 1, 1, OptionalLong.of(1), OptionalDouble.empty());
         return PlanFinisher.finish(project, bare, madeBy, ProvenBounds.of(project));
     }

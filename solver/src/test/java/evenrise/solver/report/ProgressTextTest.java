@@ -24,6 +24,15 @@ class ProgressTextTest {
     }
 
     @Test
+    void saysHowFarThePlanIsFromWhatIsProven() {
+        Progress progress = new Progress(65.9, 1_234_567, 800, 790.04, 0.125, 0, 780);
+
+        // (800 - 780) / 800 = 2.5 %
+        assertThat(ProgressText.line(65.9, Optional.of(progress)))
+                .isEqualTo(" 1:05  objective 800.0  peak 790.0 A  imbalance 0.13 %  gap 2.50 %  move 1.2M");
+    }
+
+    @Test
     void saysWhatGoesOnBeforeThereIsAPlan() {
         assertThat(ProgressText.line(2, Optional.empty())).isEqualTo(" 0:02  building a first plan");
     }

@@ -1,8 +1,9 @@
-package evenrise.solver.engine;
+package evenrise.solver.exact;
 
 import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
@@ -15,9 +16,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 
-/** Slots in the exact model: one literal for each place that a load by itself may take. */
+/**
+ * Slots in the exact model. A load chooses a spot, a panel and phases; which slots a spot's breakers take is chosen for
+ * breakers alike together, since nothing but the layout sees a difference between them.
+ */
 final class ExactModelPlaces {
     /** What currents see of a place: the panel and the phases, in the system's order. */
     record Spot(String panel, List<Phase> phases) {}
@@ -29,16 +34,26 @@ final class ExactModelPlaces {
         }
     }
 
+    /** Breakers that fit the same places; a load with a fixed slot is a kind of its own. */
+    private record Kind(int poles, boolean switched, String alone) {}
+
     private final CpModel model;
     private final Project project;
-    private final Map<String, Map<Place, BoolVar>> places = new LinkedHashMap<>();
+    private final Map<Kind, Map<Place, BoolVar>> taken = new LinkedHashMap<>();
     private final Map<String, Map<Spot, BoolVar>> spots = new LinkedHashMap<>();
+    private final Map<String, TreeMap<Integer, List<BoolVar>>> inSlot = new LinkedHashMap<>();
 
     ExactModelPlaces(CpModel model, Project project) {
         this.model = model;
         this.project = project;
-        project.loads().forEach(this::give);
-        project.panels().forEach(this::oneBreakerASlot);
+        Map<Kind, List<Load>> kinds = new LinkedHashMap<>();
+        project.loads()
+                .forEach(load -> kinds.computeIfAbsent(kind(load), any -> new ArrayList<>())
+                        .add(load));
+        kinds.forEach(this::give);
+        inSlot.values()
+                .forEach(slots ->
+                        slots.values().forEach(literals -> model.addAtMostOne(literals.toArray(BoolVar[]::new))));
         for (Load load : project.loads()) {
             load.apartFrom().forEach(other -> apart(load.id(), other));
             load.samePhaseAs().forEach(other -> samePhases(load.id(), other));
@@ -46,13 +61,14 @@ final class ExactModelPlaces {
         project.shutdownGroups().stream().filter(ShutdownGroup::samePanel).forEach(this::samePanel);
     }
 
-    Map<Place, BoolVar> places(Load load) {
-        return places.get(load.id());
-    }
-
     /** Literals that tell where a load sits as far as currents are concerned; exactly one holds. */
     Map<Spot, BoolVar> spots(Load load) {
         return spots.get(load.id());
+    }
+
+    /** Places of breakers like the load's, with whether one of them takes it. */
+    Map<Place, BoolVar> taken(Load load) {
+        return taken.get(kind(load));
     }
 
     /** 1 where the load sits in the panel. */
@@ -60,51 +76,71 @@ final class ExactModelPlaces {
         return where(load, spot -> spot.panel().equals(panel));
     }
 
-    private LinearExpr where(String load, Predicate<Spot> matches) {
+    LinearExpr where(String load, Predicate<Spot> matches) {
         return ExactModelUnits.sum(spots.get(load).entrySet().stream()
                 .filter(each -> matches.test(each.getKey()))
                 .map(Map.Entry::getValue)
                 .toList());
     }
 
-    private void give(Load load) {
-        Map<Place, BoolVar> own = new LinkedHashMap<>();
-        Map<Spot, List<BoolVar>> bySpot = new LinkedHashMap<>();
-        for (Place place : allowed(load)) {
-            BoolVar literal = model.newBoolVar(load.id() + " at " + place);
-            own.put(place, literal);
-            bySpot.computeIfAbsent(place.spot(), any -> new ArrayList<>()).add(literal);
-        }
-        model.addExactlyOne(own.values().toArray(BoolVar[]::new));
-        places.put(load.id(), own);
-        Map<Spot, BoolVar> ownSpots = new LinkedHashMap<>();
-        bySpot.forEach((spot, literals) -> {
-            BoolVar literal = model.newBoolVar(load.id() + " in " + spot);
-            model.addEquality(literal, ExactModelUnits.sum(literals));
-            ownSpots.put(spot, literal);
-        });
-        spots.put(load.id(), ownSpots);
+    private static Kind kind(Load load) {
+        return new Kind(load.poles(), load.switched(), load.fixed().slot().isPresent() ? load.id() : "");
     }
 
-    /** Places that fit the load, as if it were alone: slot, switched-slot, panel-allowed and fixed. */
-    private List<Place> allowed(Load load) {
-        List<Place> allowed = new ArrayList<>();
+    private void give(Kind kind, List<Load> loads) {
+        Map<Place, BoolVar> own = new LinkedHashMap<>();
+        Map<Spot, List<BoolVar>> bySpot = new LinkedHashMap<>();
+        for (Place place : fitting(loads.get(0))) {
+            BoolVar literal = model.newBoolVar("");
+            own.put(place, literal);
+            bySpot.computeIfAbsent(place.spot(), any -> new ArrayList<>()).add(literal);
+            for (int slot : place.slots()) {
+                inSlot.computeIfAbsent(place.spot().panel(), any -> new TreeMap<>())
+                        .computeIfAbsent(slot, any -> new ArrayList<>())
+                        .add(literal);
+            }
+        }
+        taken.put(kind, own);
+        Map<Spot, LinearExprBuilder> loadsIn = new LinkedHashMap<>();
+        for (Load load : loads) {
+            Map<Spot, BoolVar> chosen = new LinkedHashMap<>();
+            for (Spot spot : bySpot.keySet()) {
+                if (mayUse(load, spot.panel())) {
+                    BoolVar literal = model.newBoolVar("");
+                    chosen.put(spot, literal);
+                    loadsIn.computeIfAbsent(spot, any -> LinearExpr.newBuilder())
+                            .add(literal);
+                }
+            }
+            model.addExactlyOne(chosen.values().toArray(BoolVar[]::new));
+            spots.put(load.id(), chosen);
+        }
+        bySpot.forEach((spot, literals) ->
+                model.addEquality(loadsIn.getOrDefault(spot, LinearExpr.newBuilder()), ExactModelUnits.sum(literals)));
+    }
+
+    private static boolean mayUse(Load load, String panel) {
+        return (load.panels().isEmpty() || load.panels().contains(panel))
+                && load.fixed().panel().orElse(panel).equals(panel);
+    }
+
+    /** Places that fit such a breaker, in any panel: slot, switched-slot, and a fixed slot. */
+    private List<Place> fitting(Load load) {
+        List<Place> fitting = new ArrayList<>();
         for (Panel panel : project.panels()) {
-            boolean refused = !load.panels().isEmpty() && !load.panels().contains(panel.id())
-                    || !load.fixed().panel().orElse(panel.id()).equals(panel.id());
             SlotLayout layout = new SlotLayout(panel, project.supply().system());
-            for (int slot = 1; slot <= panel.slots() && !refused; slot++) {
+            for (int slot = 1; slot <= panel.slots(); slot++) {
                 List<Integer> span = layout.span(slot, load.poles());
                 List<Phase> phases =
                         span.stream().map(layout::phase).distinct().sorted().toList();
                 if (phases.size() == load.poles()
                         && load.fixed().slot().orElse(slot) == slot
                         && span.stream().allMatch(each -> takes(panel, each, load))) {
-                    allowed.add(new Place(new Spot(panel.id(), phases), span));
+                    fitting.add(new Place(new Spot(panel.id(), phases), span));
                 }
             }
         }
-        return allowed;
+        return fitting;
     }
 
     private static boolean takes(Panel panel, int slot, Load load) {
@@ -113,18 +149,6 @@ final class ExactModelPlaces {
                         || panel.switchedSlots()
                                 .map(slots -> slots.contains(slot))
                                 .orElse(true));
-    }
-
-    private void oneBreakerASlot(Panel panel) {
-        for (int slot = 1; slot <= panel.slots(); slot++) {
-            int here = slot;
-            model.addAtMostOne(places.values().stream()
-                    .flatMap(own -> own.entrySet().stream())
-                    .filter(each -> each.getKey().spot().panel().equals(panel.id())
-                            && each.getKey().slots().contains(here))
-                    .map(Map.Entry::getValue)
-                    .toArray(BoolVar[]::new));
-        }
     }
 
     private void apart(String one, String other) {

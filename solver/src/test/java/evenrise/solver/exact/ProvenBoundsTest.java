@@ -1,4 +1,4 @@
-package evenrise.solver.engine;
+package evenrise.solver.exact;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,6 +9,11 @@ import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
 import evenrise.solver.bounds.ProvenBounds;
+import evenrise.solver.engine.Budget;
+import evenrise.solver.engine.Instances;
+import evenrise.solver.engine.Planner;
+import evenrise.solver.engine.PlanningRequest;
+import evenrise.solver.engine.Plans;
 import java.util.Optional;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -38,13 +43,13 @@ class ProvenBoundsTest {
     @Nested
     class OfSmallProjects {
         @ParameterizedTest(name = "seed {0}")
-        @MethodSource("evenrise.solver.engine.ExactOptimumTest#seeds")
+        @MethodSource("evenrise.solver.exact.ExactOptimumTest#seeds")
         void areNeverAboveTheExactOptimum(long seed) {
             Project project = ExactModelProject.of(seed);
 
             Bounds bounds = ProvenBounds.of(project);
 
-            ExactModel.Optimum exact = ExactOptimumTest.optimum(seed);
+            Exact.Optimum exact = ExactOptimumTest.optimum(seed);
             assertThat(bounds.objective())
                     .isPositive()
                     .isLessThanOrEqualTo(exact.plan().metrics().orElseThrow().objective() + ROUNDING);

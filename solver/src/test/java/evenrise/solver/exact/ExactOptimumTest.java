@@ -1,4 +1,4 @@
-package evenrise.solver.engine;
+package evenrise.solver.exact;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,6 +9,10 @@ import evenrise.model.project.Load;
 import evenrise.model.project.OnEmergency;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
+import evenrise.solver.engine.Budget;
+import evenrise.solver.engine.Planner;
+import evenrise.solver.engine.PlanningRequest;
+import evenrise.solver.engine.Plans;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -34,7 +38,7 @@ class ExactOptimumTest {
 
     private static final long MOVES_TO_KEEP = 60_000;
     private static final double SAME_AMPS = 0.002;
-    private static final Map<Long, ExactModel.Optimum> OPTIMA = new HashMap<>();
+    private static final Map<Long, Exact.Optimum> OPTIMA = new HashMap<>();
 
     static LongStream seeds() {
         return Arrays.stream(SEEDS);
@@ -46,8 +50,8 @@ class ExactOptimumTest {
         return Plans.finished(project, plan).metrics().orElseThrow();
     }
 
-    static ExactModel.Optimum optimum(long seed) {
-        return OPTIMA.computeIfAbsent(seed, any -> ExactModel.solve(ExactModelProject.of(seed)));
+    static Exact.Optimum optimum(long seed) {
+        return OPTIMA.computeIfAbsent(seed, any -> Exact.solve(ExactModelProject.of(seed)));
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -55,7 +59,7 @@ class ExactOptimumTest {
     void theRefereeAgreesWithTheExactModelOnItsPlan(long seed) {
         Project project = ExactModelProject.of(seed);
 
-        ExactModel.Optimum exact = optimum(seed);
+        Exact.Optimum exact = optimum(seed);
 
         assertThat(ProjectChecks.errors(project)).isEmpty();
         assertThat(project.loads()).hasSizeBetween(8, 12);
@@ -68,7 +72,7 @@ class ExactOptimumTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void theSearchReachesTheExactOptimum(long seed) {
-        ExactModel.Optimum exact = optimum(seed);
+        Exact.Optimum exact = optimum(seed);
 
         Metrics ours = planned(ExactModelProject.of(seed), Optional.empty(), MOVES_TO_FIND, seed);
 
@@ -80,7 +84,7 @@ class ExactOptimumTest {
     @MethodSource("seeds")
     void aSearchThatStartsAtTheExactOptimumKeepsIt(long seed) {
         Project project = ExactModelProject.of(seed);
-        ExactModel.Optimum exact = optimum(seed);
+        Exact.Optimum exact = optimum(seed);
 
         Metrics ours = planned(project, Optional.of(exact.plan()), MOVES_TO_KEEP, seed);
 

@@ -1,4 +1,4 @@
-package evenrise.solver.engine;
+package evenrise.solver.exact;
 
 import static evenrise.model.Fixtures.aBoard;
 import static evenrise.model.Fixtures.aBoardType;

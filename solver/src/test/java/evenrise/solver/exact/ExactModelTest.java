@@ -1,4 +1,4 @@
-package evenrise.solver.engine;
+package evenrise.solver.exact;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,6 +9,7 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Project;
+import evenrise.solver.engine.Plans;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -56,7 +57,7 @@ class ExactModelTest {
             Project project = ExactModelProject.of(seed);
             Map<String, Integer> seen = new HashMap<>();
             Random random = new Random(seed);
-            Plan start = ExactModel.anyPlan(project);
+            Plan start = Exact.anyPlan(project);
             for (int i = 0; i < WALK; i++) {
                 Plan plan = altered(project, start, random, 1 + i % 3);
                 Set<String> broken =
@@ -79,7 +80,7 @@ class ExactModelTest {
     }
 
     private static void compare(Project project, Plan plan) {
-        OptionalDouble says = ExactModel.objectiveOf(project, plan);
+        OptionalDouble says = Exact.objectiveOf(project, plan);
 
         assertThat(says.isEmpty())
                 .as("%s: refused, broken is %s", project.name(), plan.violations())

@@ -1,0 +1,38 @@
+package evenrise.solver.engine;
+
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import java.util.Optional;
+
+/**
+ * Proves what no plan of a project can stay below, while the search goes on or, where moves are counted, after it. With
+ * a time it may work in a thread of its own until it is stopped.
+ */
+public interface BoundSource {
+    /** Proves nothing. */
+    BoundSource NONE = new BoundSource() {
+        @Override
+        public void work(Project project, Budget budget, long seed, Desk desk) {}
+
+        @Override
+        public void stop() {}
+    };
+
+    /** Works until it has proven all that it can, the budget is used or {@link #stop} is called. */
+    void work(Project project, Budget budget, long seed, Desk desk);
+
+    /** Ends the work soon; may be called from any thread, also before the work has begun. */
+    void stop();
+
+    /** Where proofs and plans are exchanged with the search; any thread may use it. */
+    interface Desk {
+        /** No plan that keeps every rule has an objective below this, in ampere-equivalents. */
+        void bound(double objectiveAmps);
+
+        /** A plan that keeps every rule; it counts if it is the best so far. */
+        void plan(Plan plan);
+
+        /** The best plan so far that keeps every rule, timed. */
+        Optional<Plan> best();
+    }
+}

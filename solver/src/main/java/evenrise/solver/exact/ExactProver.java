@@ -1,0 +1,126 @@
+package evenrise.solver.exact;
+
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Load;
+import evenrise.model.project.Project;
+import evenrise.model.rules.Referee;
+import evenrise.solver.bounds.ProvenBounds;
+import evenrise.solver.engine.BoundSource;
+import evenrise.solver.engine.Budget;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * Proves bounds of small projects by the exact model: first of the relaxation without boards, which often is as good and
+ * always is smaller, then of the whole.
+ */
+public final class ExactProver implements BoundSource {
+    /** Larger projects are left alone, before anything native is loaded. */
+    public static final int MOST_LOADS = 60;
+
+    /**
+     * Seconds, or the solver's measure of work, of the first look at each model; the next are longer. The solver tells what
+     * it has proven only at the end of one, and each leaves out what costs more than the search's best plan by then.
+     */
+    private static final double FIRST_LOOK = 2;
+
+    private static final double GROWTH = 2.5;
+
+    /** With counted moves, so much of the solver's own measure of work a move, within bounds. */
+    private static final double WORK_A_MOVE = 1.0 / 50_000;
+
+    private static final double LEAST_WORK = 1;
+    private static final double MOST_WORK = 60;
+
+    private final int workers;
+    private final Consumer<String> note;
+    private ExactSearch current;
+    private boolean stopped;
+    private double leastPeakAmps;
+
+    /**
+     * @param workers threads of the solver, where the budget is a time
+     * @param note told why nothing can be proven, where that is so
+     */
+    public ExactProver(int workers, Consumer<String> note) {
+        this.workers = workers;
+        this.note = note;
+    }
+
+    /** Whether the project is one whose optimum the prover tries to prove. */
+    public static boolean isSmall(Project project) {
+        return project.loads().size() <= MOST_LOADS && project.loads().stream().anyMatch(Load::switched);
+    }
+
+    @Override
+    public void work(Project project, Budget budget, long seed, Desk desk) {
+        if (!isSmall(project)) {
+            return;
+        }
+        ExactEffort effort = effort(budget, seed);
+        leastPeakAmps = ProvenBounds.of(project).peakInrushAmps();
+        double[] proven = {0};
+        try {
+            boolean isRelaxedSolved = false;
+            boolean isSolved = false;
+            for (double look = FIRST_LOOK; !isSolved && !effort.isUp() && !isStopped(); look *= GROWTH) {
+                isRelaxedSolved = isRelaxedSolved || attempt(project, false, effort.part(look), desk, proven);
+                isSolved = attempt(project, true, effort.part(look), desk, proven);
+            }
+        } catch (Unfit e) {
+            note.accept("nothing is proven of this project: " + e.getMessage());
+        }
+    }
+
+    private ExactEffort effort(Budget budget, long seed) {
+        if (budget instanceof Budget.Time time) {
+            return ExactEffort.seconds(time.limit().toMillis() / 1000.0, workers, seed);
+        }
+        double work = ((Budget.Moves) budget).limit() * WORK_A_MOVE;
+        return ExactEffort.work(Math.min(MOST_WORK, Math.max(LEAST_WORK, work)), seed);
+    }
+
+    /** @return whether nothing is left to prove of this model, or nobody asks for it any longer */
+    private boolean attempt(Project project, boolean withBoards, ExactEffort effort, Desk desk, double[] proven) {
+        if (isStopped()) {
+            return true;
+        }
+        ExactModel model = new ExactModel(project, withBoards);
+        model.minimize(leastPeakAmps);
+        Optional<Plan> best = desk.best();
+        double most = best.map(plan -> Referee.judge(project, plan).metrics().objective())
+                .orElse(Double.POSITIVE_INFINITY);
+        model.within(proven[0], most);
+        best.ifPresent(model::hint);
+        ExactSearch search = new ExactSearch(
+                project,
+                model,
+                withBoards,
+                effort,
+                amps -> {
+                    synchronized (proven) {
+                        proven[0] = Math.max(proven[0], amps);
+                    }
+                    desk.bound(amps);
+                },
+                desk::plan);
+        return !begin(search) || search.run() != ExactSearch.End.OPEN;
+    }
+
+    private synchronized boolean begin(ExactSearch search) {
+        current = search;
+        return !stopped;
+    }
+
+    private synchronized boolean isStopped() {
+        return stopped;
+    }
+
+    @Override
+    public synchronized void stop() {
+        stopped = true;
+        if (current != null) {
+            current.stop();
+        }
+    }
+}

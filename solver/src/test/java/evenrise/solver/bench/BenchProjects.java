@@ -1,0 +1,43 @@
+package evenrise.solver.bench;
+
+import evenrise.model.file.ProjectFile;
+import evenrise.model.file.Reading;
+import evenrise.model.project.Project;
+import evenrise.solver.sample.Sample;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Projects by what is said on the command line: a file, the name of a dataset, or {@code drawn:PANELS:SEED}. */
+final class BenchProjects {
+    private static final String DRAWN = "drawn:";
+
+    private BenchProjects() {}
+
+    static Project read(String name) {
+        if (name.startsWith(DRAWN)) {
+            String[] parts = name.split(":");
+            return Sample.venue(parts.length > 2 ? Long.parseLong(parts[2]) : 1, Integer.parseInt(parts[1]));
+        }
+        Path file = Files.isRegularFile(Path.of(name)) ? Path.of(name) : dataset(name);
+        Reading<Project> read = ProjectFile.read(file);
+        return read.value().orElseThrow(() -> new IllegalArgumentException(file + ": " + read.problems()));
+    }
+
+    /** How a project is called in a table. */
+    static String label(String name) {
+        return name.startsWith(DRAWN)
+                ? name
+                : Path.of(name).getFileName().toString().replaceAll("\\.project\\.json$|\\.json$|\\.ya?ml$", "");
+    }
+
+    /** The datasets stand beside the modules. */
+    private static Path dataset(String name) {
+        for (String root : new String[] {"datasets", "../datasets"}) {
+            Path file = Path.of(root, name, "project.json");
+            if (Files.isRegularFile(file)) {
+                return file;
+            }
+        }
+        throw new IllegalArgumentException("no file and no dataset is called " + name);
+    }
+}

@@ -1,0 +1,21 @@
+package evenrise.solver.bench;
+
+/** Prints what is measured here and now; see DEVELOPERS.md for what may be asked. */
+public final class Benchmark {
+    private Benchmark() {}
+
+    public static void main(String[] arguments) throws Exception {
+        BenchSettings settings = BenchSettings.ofSystemProperties();
+        if (settings.lines().isPresent()) {
+            LineBenchmark.print(settings);
+            return;
+        }
+        for (String mode : settings.modes()) {
+            switch (mode) {
+                case "peers" -> PeerBenchmark.print(settings);
+                case "cost" -> CostBenchmark.print(settings);
+                default -> throw new IllegalArgumentException("bench.mode " + mode + ", expected peers or cost");
+            }
+        }
+    }
+}
