@@ -51,7 +51,7 @@ final class GroupTransfer implements Neighbourhood {
             return false;
         }
         here.layOut(sketch);
-        if (there.size() == going.length) {
+        if (there.size() == going.length && !plant.isSmall()) {
             lattice.follow(going, other, random, sketch); // its setting was for others
         } else {
             there.layOut(sketch);

@@ -103,29 +103,13 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
         Neighbourhood boards = new BoardRetime();
         Neighbourhood groups = new GroupTransfer(situation);
         List<Neighbourhood> wheel = new ArrayList<>(List.of(
-                places,
-                places,
-                places,
-                places,
-                places,
-                outputs,
-                outputs,
-                outputs,
-                outputs,
-                runs,
-                runs,
-                gaps,
-                gaps,
-                gaps,
-                boards,
-                boards,
-                boards,
-                groups,
-                groups,
-                new BoardReset(situation)));
+                places, places, places, places, places, outputs, outputs, outputs, outputs, runs, runs, gaps, gaps,
+                gaps, boards, boards, boards, groups, groups));
         if (situation.plant.isSmall()) {
             wheel.add(new BoardExchange(situation));
             wheel.add(new LoadExchange(situation));
+        } else {
+            wheel.add(new BoardReset(situation));
         }
         return List.copyOf(wheel);
     }
