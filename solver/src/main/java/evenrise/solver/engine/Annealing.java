@@ -10,8 +10,8 @@ import org.optaplanner.core.impl.score.director.incremental.IncrementalScoreDire
 /**
  * Accepts every move that lowers the energy, and others the more rarely the more they raise it and the later it is.
  *
- * <p>While a rule is broken, the broken rules are annealed, too, again and again. A plan that keeps them all is not let go
- * in the first annealing; later ones may break a rule while they are hot, since the best plan is kept elsewhere and the
+ * <p>While a rule is broken, the broken rules are annealed, too, again and again. A plan that keeps them all is not let go,
+ * but in small projects: there, all but the first annealing may break a rule while they are hot, since the best plan is kept elsewhere and the
  * way to a better one may lead through a worse.
  */
 final class Annealing extends AbstractAcceptor<WorkingPlan> {
@@ -23,6 +23,7 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
     private final Cooling cooling;
     private final Cycle cycle;
     private final Repair repair;
+    private final boolean isSmall;
     private PlanScoreCalculator calculator;
     private double energy;
     private long hardCharge;
@@ -32,6 +33,7 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
     private double ruleTemperature;
 
     Annealing(Plant plant, long seed) {
+        isSmall = plant.isSmall();
         cooling = new Cooling(plant);
         cycle = new Cycle(plant);
         repair = new Repair(plant);
@@ -55,7 +57,7 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
             energy = calculator.energy();
         }
         temperature = cooling.temperature(cycle.progress());
-        boolean lenient = !cycle.isFirst() && cycle.progress() < HOT_PART;
+        boolean lenient = isSmall && !cycle.isFirst() && cycle.progress() < HOT_PART;
         ruleTemperature = lenient ? HOT_RULES * Math.pow(COLD_RULES / HOT_RULES, cycle.progress() / HOT_PART) : 0;
     }
 
