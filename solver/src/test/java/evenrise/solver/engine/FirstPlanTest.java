@@ -86,6 +86,7 @@ class FirstPlanTest {
                     .build()));
 
             assertThat(boardsOf(first)).containsExactly(0, 0, 2, 2);
+            assertThat(first.hardCharge()).isZero();
         }
 
         @Test
