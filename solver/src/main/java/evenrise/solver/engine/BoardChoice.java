@@ -14,6 +14,9 @@ final class BoardChoice {
     /** More than any other preference costs. */
     private static final double OVERLOAD = 10;
 
+    /** A board that comes on out of turn costs more than mixing roles on one, and less than an overload. */
+    private static final double OUT_OF_TURN = 5;
+
     private final Plant plant;
     private final int[] boardOf;
     private final int[] panelOf;
@@ -26,6 +29,9 @@ final class BoardChoice {
 
     /** Role of the block that came onto the board last. */
     private final int[] roleOn;
+
+    private final int[] earliestOn;
+    private final int[] latestOn;
 
     /** Plant-wide outputs that a load with a fixed output takes. */
     private final BitSet takenOutputs = new BitSet();
@@ -46,6 +52,9 @@ final class BoardChoice {
         Arrays.setAll(freeOutputs, plant::outputCount);
         emergency = new int[plant.boardCount];
         roleOn = new int[plant.boardCount];
+        earliestOn = new int[plant.boardCount];
+        Arrays.fill(earliestOn, Plant.AMPLIFIER);
+        latestOn = new int[plant.boardCount];
         freeSlots = new int[plant.panelCount];
         freeSwitchedSlots = new int[plant.panelCount];
         runningNano = new long[plant.panelCount];
@@ -136,6 +145,8 @@ final class BoardChoice {
                 takenOutputs.set(fixedOutput(load, best));
             }
             freeOutputs[best]--;
+            earliestOn[best] = Math.min(earliestOn[best], plant.role[load]);
+            latestOn[best] = Math.max(latestOn[best], plant.role[load]);
         }
         roleOn[best] = plant.role[block[0]];
         emergency[best] = plant.drops[block[0]] ? 2 : 1;
@@ -164,7 +175,33 @@ final class BoardChoice {
                 !opens && (mixesRoles(block) || mixedBoards.get(board) || roleOn[board] != plant.role[block[0]]);
         // A board once begun is filled before the next, so that boards are left for loads that must not share one.
         // A board of one role can be timed as its role needs, so roles are mixed only where boards run out.
-        return fullest + (mixes ? 3 : 0) + (opens ? 2 : 0);
+        return fullest + (mixes ? 3 : 0) + (opens ? 2 : 0) + (isOutOfTurn(block, board) ? OUT_OF_TURN : 0);
+    }
+
+    /** Whether a board before this one has loads of a later role, or one behind it loads of an earlier role. */
+    private boolean isOutOfTurn(int[] block, int board) {
+        int earliest = Plant.AMPLIFIER;
+        int latest = Plant.PROCESSING;
+        for (int load : block) {
+            earliest = Math.min(earliest, plant.role[load]);
+            latest = Math.max(latest, plant.role[load]);
+        }
+        for (int before = plant.after[board]; before != Plant.NONE; before = plant.after[before]) {
+            if (emergency[before] != 0 && latestOn[before] > earliest) {
+                return true;
+            }
+        }
+        return latest > Plant.PROCESSING && followersWaitFor(latest, board);
+    }
+
+    private boolean followersWaitFor(int role, int board) {
+        for (int follower : plant.followers[board]) {
+            boolean waits = emergency[follower] != 0 && earliestOn[follower] < role;
+            if (waits || followersWaitFor(role, follower)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean wantsTakenOutput(int[] block, int board) {

@@ -30,7 +30,8 @@ final class FirstPlan {
         Arrays.setAll(order, i -> plant.boardOrder[i]);
         Arrays.sort(
                 order,
-                Comparator.comparingInt((Integer board) -> depth(board))
+                Comparator.comparingInt((Integer board) -> stageFrom(board, outputs))
+                        .thenComparing(board -> depth(board))
                         .thenComparing(board -> stage(outputs[board]))
                         .thenComparing(board -> pacing.earliestMicros(outputs[board])));
         for (int board : order) {
@@ -52,6 +53,15 @@ final class FirstPlan {
             depth++;
         }
         return depth;
+    }
+
+    /** The earliest stage of a board and those behind it: what they hold up must not be timed before them. */
+    private int stageFrom(int board, int[][] outputs) {
+        int stage = stage(outputs[board]);
+        for (int follower : plant.followers[board]) {
+            stage = Math.min(stage, stageFrom(follower, outputs));
+        }
+        return stage;
     }
 
     /** Boards with processing loads are timed first, those with amplifiers last, since these wait for those. */

@@ -71,18 +71,19 @@ final class OutputFilling {
         keepFixedRunsWhole(outputs, free);
         int next = 0;
         int spare = outputs.length - loads.size();
+        int last = Plant.NONE;
         int latest = free.stream().mapToInt(load -> plant.role[load]).max().orElse(0);
         for (int load : free) {
             // The last role on a board waits for others on other boards: unused outputs before it are time.
-            boolean changes = next > 0 && plant.role[load] == latest && spare > 0;
-            if (changes && outputs[next - 1] != Plant.NONE && plant.role[outputs[next - 1]] != latest) {
+            if (plant.role[load] == latest && last != Plant.NONE && plant.role[last] != latest) {
                 next += spare;
                 spare = 0;
             }
             while (outputs[next] != Plant.NONE) {
                 next++;
             }
-            outputs[next] = load;
+            outputs[next++] = load;
+            last = load;
         }
         return outputs;
     }

@@ -30,7 +30,7 @@ class DatasetsPlanTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"meridian-hall, 60000", "willow-chapel, 20000", "lumen-theatre, 600000"})
+    @CsvSource({"meridian-hall, 60000", "willow-chapel, 30000", "lumen-theatre, 600000"})
     void aScenarioThatCanBeKeptIsKept(String folder, long moves) {
         Project project = project(folder);
 
