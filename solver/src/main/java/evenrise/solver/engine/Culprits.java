@@ -16,6 +16,12 @@ final class Culprits {
 
     /** A load with a part in a broken rule, or {@link Plant#NONE} where none was met. */
     int draw(SplittableRandom random) {
+        if (random.nextBoolean()) {
+            int load = inOverloadedPanel(random);
+            if (load != Plant.NONE) {
+                return random.nextBoolean() ? load : atPanelPeak(load, random);
+            }
+        }
         boolean late = situation.roles().lateness() > 0;
         for (int i = 0; i < DRAWS; i++) {
             int load = random.nextInt(plant.loadCount());
@@ -23,6 +29,24 @@ final class Culprits {
                 return random.nextBoolean() ? load : atPanelPeak(load, random);
             }
             if (switchesWrong(load) || (late && comesWrong(load)) || pairsWrong(load)) {
+                return load;
+            }
+        }
+        return Plant.NONE;
+    }
+
+    /** Panels are many in a large project, and those that carry too much few: these are known, and need no luck. */
+    private int inOverloadedPanel(SplittableRandom random) {
+        IndexSet panels = situation.overloadedPanels();
+        if (panels.size() == 0) {
+            return Plant.NONE;
+        }
+        int panel = panels.get(random.nextInt(panels.size()));
+        int slots = plant.firstSlot[panel + 1] - plant.firstSlot[panel];
+        int start = random.nextInt(slots);
+        for (int i = 0; i < slots; i++) {
+            int load = situation.loadInSlot(plant.firstSlot[panel] + (start + i) % slots);
+            if (load != Plant.NONE) {
                 return load;
             }
         }

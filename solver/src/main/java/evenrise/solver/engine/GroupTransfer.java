@@ -7,6 +7,8 @@ import java.util.SplittableRandom;
  * it changes with a group from there.
  */
 final class GroupTransfer implements Neighbourhood {
+    private static final int DRAWS_WHEN_OVERLOADED = 8;
+
     private final Room room;
     private final Lattice lattice;
 
@@ -24,7 +26,7 @@ final class GroupTransfer implements Neighbourhood {
             return false;
         }
         int board = from.board();
-        int other = plant.nearbyBoards[load][random.nextInt(plant.nearbyBoards[load].length)];
+        int other = target(situation, load, random);
         if (other == board) {
             return false;
         }
@@ -62,6 +64,29 @@ final class GroupTransfer implements Neighbourhood {
         return room.settle(going, other, random, sketch)
                 && room.settle(coming, board, random, sketch)
                 && sketch.keepsRanges();
+    }
+
+    /** Any board that may switch the load; for one that must leave its panel, of several the one whose panel has most left. */
+    private static int target(Situation situation, int load, SplittableRandom random) {
+        Plant plant = situation.plant;
+        int[] boards = plant.nearbyBoards[load];
+        int best = boards[random.nextInt(boards.length)];
+        if (situation.isOverloaded(situation.placeOf(load).panel())) {
+            for (int i = 1; i < DRAWS_WHEN_OVERLOADED; i++) {
+                int other = boards[random.nextInt(boards.length)];
+                if (spareNano(situation, other) > spareNano(situation, best)) {
+                    best = other;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** Running current that a board's panel may still take on each phase. */
+    private static double spareNano(Situation situation, int board) {
+        int node = situation.plant.boardPanel[board] + 1;
+        return situation.plant.limits.runningNano[node]
+                - situation.currents(node).meanNano();
     }
 
     private static int position(BoardOrder order, int load) {

@@ -16,7 +16,7 @@ final class Insertion implements Neighbourhood {
         if (situation.unassigned() == 0) {
             return false;
         }
-        int load = missing(situation, random);
+        int load = situation.unassignedLoad(random.nextInt(situation.unassigned()));
         Output output = situation.outputOf(load);
         if (plant.switched[load] && output == null) {
             int[] boards = plant.nearbyBoards[load];
@@ -44,17 +44,6 @@ final class Insertion implements Neighbourhood {
             sketch.place(load, place);
         }
         return sketch.keepsRanges();
-    }
-
-    private static int missing(Situation situation, SplittableRandom random) {
-        Plant plant = situation.plant;
-        int start = random.nextInt(plant.loadCount());
-        for (int i = 0; ; i++) {
-            int load = (start + i) % plant.loadCount();
-            if (situation.placeOf(load) == null || (plant.switched[load] && situation.outputOf(load) == null)) {
-                return load;
-            }
-        }
     }
 
     private static int panel(Situation situation, int load, Output output, SplittableRandom random) {

@@ -15,6 +15,8 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
     /** One in so many changes of a small project comes together with a new setting of a board. */
     private static final int WITH_SETTING = 5;
 
+    private static final double INSERTIONS = 0.05;
+    private static final double INSERTIONS_A_PART = 20;
     private static final int EVICTIONS_BROKEN = 10;
     private static final int EVICTIONS_KEPT = 50;
 
@@ -83,10 +85,16 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
         return new Rearrangement();
     }
 
-    /** While loads are without room, half of the draws put one in; turning others out is rare while no rule is broken. */
+    /**
+     * While loads are without room, up to half of the draws put one in, fewer where they are few among many; turning others
+     * out is rare while no rule is broken.
+     */
     private Neighbourhood choose() {
-        if (situation.unassigned() > 0 && random.nextBoolean()) {
-            return insertion;
+        if (situation.unassigned() > 0) {
+            double share = INSERTIONS + INSERTIONS_A_PART * situation.unassigned() / situation.plant.loadCount();
+            if (random.nextDouble() < Math.min(0.5, share)) {
+                return insertion;
+            }
         }
         boolean broken = situation.hardCharge() > 0;
         if ((broken || situation.plant.isSmall()) && random.nextInt(broken ? EVICTIONS_BROKEN : EVICTIONS_KEPT) == 0) {

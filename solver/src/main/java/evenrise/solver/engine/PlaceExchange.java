@@ -54,9 +54,11 @@ final class PlaceExchange implements Neighbourhood {
             return from.panel();
         }
         Output output = situation.outputOf(load);
-        int panel = random.nextInt(plant.panelCount);
-        boolean reached = output == null || plant.reach[output.board()].get(panel);
-        return reached ? panel : from.panel();
+        if (output == null) {
+            return random.nextInt(plant.panelCount);
+        }
+        int[] reached = plant.reachedPanels[output.board()];
+        return reached.length == 0 ? from.panel() : reached[random.nextInt(reached.length)];
     }
 
     /** Draws the exchange; false where an occupant sticks out of the spot or does not fit into the other. */

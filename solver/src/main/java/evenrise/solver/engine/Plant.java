@@ -69,6 +69,9 @@ final class Plant {
 
     final Setting[][] steps;
     final BitSet[] reach;
+    /** The same as {@link #reach}, to draw from. */
+    final int[][] reachedPanels;
+
     final int[] boardPanel;
     /** The board that starts a board, or {@link #NONE}. */
     final int[] after;
@@ -112,6 +115,7 @@ final class Plant {
         startDelays = new Setting[boardCount][];
         steps = new Setting[boardCount][];
         reach = new BitSet[boardCount];
+        reachedPanels = new int[boardCount][];
         boardPanel = new int[boardCount];
         after = new int[boardCount];
         Map<String, Setting[]> delaysOf = new HashMap<>();
@@ -128,6 +132,7 @@ final class Plant {
             BitSet reached = new BitSet();
             given.reaches().forEach(id -> reached.set(panelIndex.get(id)));
             reach[board] = reached;
+            reachedPanels[board] = reached.stream().toArray();
             boardPanel[board] = panelIndex.get(given.panel());
             after[board] = given.after().map(boardIndex::get).orElse(NONE);
         }

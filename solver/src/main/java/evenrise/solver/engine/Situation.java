@@ -35,7 +35,8 @@ final class Situation {
     private long overloads;
     private long interrupted;
     private long unreached;
-    private int unassigned;
+    private final IndexSet unassigned;
+    private final IndexSet overloadedPanels;
     private int boardsUsed;
 
     private final Place[] nextPlace;
@@ -83,7 +84,11 @@ final class Situation {
         lifted = new IntBag(loads);
         touchedBoards = new IntBag(plant.boardCount);
         touchedNodes = new IntBag(nodes);
-        unassigned = loads;
+        unassigned = new IndexSet(loads);
+        for (int load = 0; load < loads; load++) {
+            unassigned.set(load, true);
+        }
+        overloadedPanels = new IndexSet(plant.panelCount);
     }
 
     static Situation of(WorkingPlan plan) {
@@ -220,7 +225,9 @@ final class Situation {
 
     private void sum(int load, Place place, Output output, int instant, int sign) {
         boolean complete = place != null && (output != null || !plant.switched[load]);
-        unassigned -= complete ? sign : 0;
+        if (complete) {
+            unassigned.set(load, sign < 0);
+        }
         if (place != null) {
             addAt(0, load, place, instant, sign);
             addAt(place.panel() + 1, load, place, instant, sign);
@@ -292,13 +299,16 @@ final class Situation {
         }
         overloads += over - overload[node];
         overload[node] = over;
+        if (node > 0) {
+            overloadedPanels.set(node - 1, over > 0);
+        }
     }
 
     // ---- what follows
 
     /** How much hard rules are broken; 0 for a feasible plan. */
     long hardCharge() {
-        return unassigned * Charges.UNASSIGNED
+        return unassigned.size() * Charges.UNASSIGNED
                 + (unreached + interrupted) * Charges.PLACE
                 + groups.charge()
                 + pairs.charge()
@@ -410,6 +420,16 @@ final class Situation {
     }
 
     int unassigned() {
-        return unassigned;
+        return unassigned.size();
+    }
+
+    /** One of the loads without a place or an output. */
+    int unassignedLoad(int position) {
+        return unassigned.get(position);
+    }
+
+    /** Panels that carry more than they may, or peak higher. */
+    IndexSet overloadedPanels() {
+        return overloadedPanels;
     }
 }
