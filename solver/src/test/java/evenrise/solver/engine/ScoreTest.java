@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import evenrise.model.ARandomProject;
 import evenrise.model.plan.Plan;
+import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
+import evenrise.solver.sample.Sample;
+import evenrise.solver.sample.VenueSize;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,7 +27,21 @@ class ScoreTest {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void isWhatANaiveEvaluatorSaysAfterEveryMove(long seed) {
-        Project project = ARandomProject.of(seed);
+        isWhatANaiveEvaluatorSays(ARandomProject.of(seed), seed);
+    }
+
+    /** Moves, stages and repair of projects that have no moves to spare. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2})
+    void isTheSameInLargerProjects(long seed) {
+        Project project = Sample.venue(seed, new VenueSize(3, 60, PhaseSystem.THREE_PHASE))
+                .project();
+
+        assertThat(new Plant(project).isSmall()).isFalse();
+        isWhatANaiveEvaluatorSays(project, seed);
+    }
+
+    private static void isWhatANaiveEvaluatorSays(Project project, long seed) {
         Plant plant = new Plant(project);
         WorkingPlan start = new PlanMapper(plant).toWorkingPlan(FirstPlan.build(plant));
         SolverConfig config = Search.config(new TerminationConfig().withScoreCalculationCountLimit(MOVES), seed)
