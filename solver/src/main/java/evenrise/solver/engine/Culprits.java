@@ -16,7 +16,7 @@ final class Culprits {
 
     /** A load with a part in a broken rule, or {@link Plant#NONE} where none was met. */
     int draw(SplittableRandom random) {
-        if (random.nextBoolean()) {
+        if (!plant.isSmall() && random.nextBoolean()) {
             int load = inOverloadedPanel(random);
             if (load != Plant.NONE) {
                 return random.nextBoolean() ? load : atPanelPeak(load, random);

@@ -71,7 +71,7 @@ final class GroupTransfer implements Neighbourhood {
         Plant plant = situation.plant;
         int[] boards = plant.nearbyBoards[load];
         int best = boards[random.nextInt(boards.length)];
-        if (situation.isOverloaded(situation.placeOf(load).panel())) {
+        if (!plant.isSmall() && situation.isOverloaded(situation.placeOf(load).panel())) {
             for (int i = 1; i < DRAWS_WHEN_OVERLOADED; i++) {
                 int other = boards[random.nextInt(boards.length)];
                 if (spareNano(situation, other) > spareNano(situation, best)) {
