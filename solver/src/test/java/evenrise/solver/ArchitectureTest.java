@@ -62,6 +62,8 @@ class ArchitectureTest {
             .definedBy("evenrise.model.file..")
             .layer("check")
             .definedBy("evenrise.model.check..")
+            .layer("review")
+            .definedBy("evenrise.model.review..")
             .layer("rules")
             .definedBy("evenrise.model.rules..")
             .layer("electrical")
@@ -80,16 +82,18 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("solver")
             .whereLayer("check")
             .mayOnlyBeAccessedByLayers("file", "solver")
+            .whereLayer("review")
+            .mayOnlyBeAccessedByLayers("solver")
             .whereLayer("rules")
-            .mayOnlyBeAccessedByLayers("file", "solver")
+            .mayOnlyBeAccessedByLayers("file", "review", "solver")
             .whereLayer("electrical")
-            .mayOnlyBeAccessedByLayers("check", "rules", "solver")
+            .mayOnlyBeAccessedByLayers("check", "rules", "review", "solver")
             .whereLayer("sequence")
-            .mayOnlyBeAccessedByLayers("check", "rules", "solver")
+            .mayOnlyBeAccessedByLayers("check", "rules", "review", "solver")
             .whereLayer("plan")
-            .mayOnlyBeAccessedByLayers("file", "check", "rules", "electrical", "sequence", "solver")
+            .mayOnlyBeAccessedByLayers("file", "check", "rules", "review", "electrical", "sequence", "solver")
             .whereLayer("project")
-            .mayOnlyBeAccessedByLayers("file", "check", "rules", "electrical", "sequence", "plan", "solver");
+            .mayOnlyBeAccessedByLayers("file", "check", "rules", "review", "electrical", "sequence", "plan", "solver");
 
     @ArchTest
     static final ArchRule onlyTheFilePackageKnowsJsonLibraries = noClasses()

@@ -104,7 +104,8 @@ final class BenefitOfDoubt {
                         boards,
                         project.shutdownGroups(),
                         loads,
-                        project.objective()));
+                        project.objective(),
+                        project.electrical()));
     }
 
     /** References to a load that is left out stay, and refer to nothing. */

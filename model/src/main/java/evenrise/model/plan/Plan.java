@@ -33,7 +33,10 @@ public record Plan(
         OptionalDouble gapPercent,
 
         @Field(meaning = "Whether the objective is proven to be the least there is", byDefault = "false")
-        boolean optimal) {
+        boolean optimal,
+
+        @Field(meaning = "What the electrical review says", optional = true)
+        Optional<Review> review) {
 
     /** The format that this software reads and writes. */
     public static final String FORMAT = "evenrise-plan/1";
@@ -50,7 +53,8 @@ public record Plan(
                 madeBy,
                 bounds,
                 gapPercent,
-                optimal);
+                optimal,
+                review);
         cautions = List.copyOf(cautions);
         boards = List.copyOf(boards);
         assignments = List.copyOf(assignments);
@@ -76,6 +80,23 @@ public record Plan(
                 madeBy,
                 Optional.empty(),
                 OptionalDouble.empty(),
-                false);
+                false,
+                Optional.empty());
+    }
+
+    /** The same plan with what the electrical review says of it. */
+    public Plan reviewed(Review said) {
+        return new Plan(
+                format,
+                cautions,
+                boards,
+                assignments,
+                metrics,
+                violations,
+                madeBy,
+                bounds,
+                gapPercent,
+                optimal,
+                Optional.of(said));
     }
 }

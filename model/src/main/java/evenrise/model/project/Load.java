@@ -76,7 +76,16 @@ public record Load(
         List<String> samePhaseAs,
 
         @Field(meaning = "Parts of its place that are decided already", optional = true)
-        FixedPlace fixed) {
+        FixedPlace fixed,
+
+        @Field(meaning = "Breaker and wiring, for the electrical review", optional = true)
+        Optional<Circuit> circuit,
+
+        @Field(meaning = "What it is, for the electrical review", optional = true)
+        Optional<Equipment> equipment,
+
+        @Field(meaning = "Sag that it rides through, for the electrical review", optional = true)
+        Optional<RideThrough> rideThrough) {
     public Load {
         name = name == null || name.isBlank() ? id : name;
         idleAmps = idleAmps == null ? (Double) runningAmps : idleAmps;
@@ -103,10 +112,61 @@ public record Load(
                 panels,
                 apartFrom,
                 samePhaseAs,
-                fixed);
+                fixed,
+                circuit,
+                equipment,
+                rideThrough);
         comesAfter = List.copyOf(comesAfter);
         panels = List.copyOf(panels);
         apartFrom = List.copyOf(apartFrom);
         samePhaseAs = List.copyOf(samePhaseAs);
+    }
+
+    /** A load without data for the electrical review. */
+    public Load(
+            String id,
+            String name,
+            Role role,
+            int poles,
+            double breakerAmps,
+            Optional<TripCurve> curve,
+            boolean switched,
+            double runningAmps,
+            Double idleAmps,
+            double powerFactor,
+            double thirdHarmonic,
+            Double inrushPeakAmps,
+            double inrushHalfMillis,
+            double settleSeconds,
+            Optional<String> shutdownGroup,
+            List<String> comesAfter,
+            List<String> panels,
+            List<String> apartFrom,
+            List<String> samePhaseAs,
+            FixedPlace fixed) {
+        this(
+                id,
+                name,
+                role,
+                poles,
+                breakerAmps,
+                curve,
+                switched,
+                runningAmps,
+                idleAmps,
+                powerFactor,
+                thirdHarmonic,
+                inrushPeakAmps,
+                inrushHalfMillis,
+                settleSeconds,
+                shutdownGroup,
+                comesAfter,
+                panels,
+                apartFrom,
+                samePhaseAs,
+                fixed,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 }

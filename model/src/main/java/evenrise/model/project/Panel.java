@@ -43,7 +43,16 @@ public record Panel(
                 max = 1000,
                 distinct = true,
                 optional = true)
-        Optional<List<Integer>> switchedSlots) {
+        Optional<List<Integer>> switchedSlots,
+
+        @Field(meaning = "Wiring between the supply and the panel", optional = true)
+        Optional<Feeder> feeder,
+
+        @Field(
+                meaning = "Least rms short-circuit current that the panel and its breakers can interrupt",
+                above = 0,
+                optional = true)
+        OptionalDouble interruptingAmps) {
     public Panel {
         Contract.check(
                 Panel.class,
@@ -55,9 +64,36 @@ public record Panel(
                 numbering,
                 phaseRotation,
                 reservedSlots,
-                switchedSlots);
+                switchedSlots,
+                feeder,
+                interruptingAmps);
         phaseRotation = List.copyOf(phaseRotation);
         reservedSlots = List.copyOf(reservedSlots);
         switchedSlots = switchedSlots.map(List::copyOf);
+    }
+
+    /** A panel without data for the electrical review. */
+    public Panel(
+            String id,
+            int slots,
+            double ratedAmps,
+            double neutralFactor,
+            OptionalDouble inrushLimitAmps,
+            SlotNumbering numbering,
+            List<Phase> phaseRotation,
+            List<Integer> reservedSlots,
+            Optional<List<Integer>> switchedSlots) {
+        this(
+                id,
+                slots,
+                ratedAmps,
+                neutralFactor,
+                inrushLimitAmps,
+                numbering,
+                phaseRotation,
+                reservedSlots,
+                switchedSlots,
+                Optional.empty(),
+                OptionalDouble.empty());
     }
 }

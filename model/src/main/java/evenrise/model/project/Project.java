@@ -3,6 +3,7 @@ package evenrise.model.project;
 import evenrise.model.contract.Contract;
 import evenrise.model.contract.Field;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What is to be fed and what feeds it. */
@@ -40,7 +41,10 @@ public record Project(
         List<Load> loads,
 
         @Field(meaning = "What each figure of a plan costs", optional = true)
-        ObjectiveWeights objective) {
+        ObjectiveWeights objective,
+
+        @Field(meaning = "What the electrical review needs to know", optional = true)
+        Optional<Electrical> electrical) {
 
     /** The format that this software reads and writes. */
     public static final String FORMAT = "evenrise-project/1";
@@ -59,11 +63,40 @@ public record Project(
                 boards,
                 shutdownGroups,
                 loads,
-                objective);
+                objective,
+                electrical);
         panels = List.copyOf(panels);
         boardTypes = List.copyOf(boardTypes);
         boards = List.copyOf(boards);
         shutdownGroups = List.copyOf(shutdownGroups);
         loads = List.copyOf(loads);
+    }
+
+    /** A project without data for the electrical review. */
+    public Project(
+            String format,
+            String name,
+            Supply supply,
+            double timingToleranceSeconds,
+            OptionalDouble maxDurationSeconds,
+            List<Panel> panels,
+            List<BoardType> boardTypes,
+            List<Board> boards,
+            List<ShutdownGroup> shutdownGroups,
+            List<Load> loads,
+            ObjectiveWeights objective) {
+        this(
+                format,
+                name,
+                supply,
+                timingToleranceSeconds,
+                maxDurationSeconds,
+                panels,
+                boardTypes,
+                boards,
+                shutdownGroups,
+                loads,
+                objective,
+                Optional.empty());
     }
 }

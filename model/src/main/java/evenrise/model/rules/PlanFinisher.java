@@ -67,7 +67,8 @@ public final class PlanFinisher {
                 plan.madeBy(),
                 Optional.of(bounds),
                 keepsAll ? OptionalDouble.of(gapPercent) : OptionalDouble.empty(),
-                keepsAll && objective <= bounds.objective() + PROVEN_AMPS);
+                keepsAll && objective <= bounds.objective() + PROVEN_AMPS,
+                plan.review());
     }
 
     private static Assignment finish(Assignment bare, Layout layout) {

@@ -5,6 +5,8 @@ import evenrise.model.plan.Bounds;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
+import evenrise.model.review.ElectricalReview;
+import evenrise.model.rules.Layout;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
@@ -33,8 +35,9 @@ record Planned(Project project, List<String> findings, Plan plan, Verdict verdic
             PlanningOutcome outcome,
             Optional<Bounds> proven,
             boolean wasInterrupted) {
-        Plan plan = PlanFinisher.finish(
+        Plan finished = PlanFinisher.finish(
                 request.project(), outcome.plan(), madeBy(read, request, outcome), bounds(request, outcome, proven));
+        Plan plan = finished.reviewed(ElectricalReview.of(Layout.of(request.project(), finished)));
         SearchFacts search = new SearchFacts(
                 outcome.seconds(),
                 outcome.moves(),

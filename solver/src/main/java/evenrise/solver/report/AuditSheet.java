@@ -2,6 +2,8 @@ package evenrise.solver.report;
 
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Metrics;
+import evenrise.model.plan.Review;
+import evenrise.model.review.ElectricalReview;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Verdict;
 import evenrise.model.rules.Violation;
@@ -27,6 +29,7 @@ public record AuditSheet(
         List<BoardUse> boards,
         List<GroupUse> groups,
         List<PeakContribution> peakShares,
+        Review review,
         List<String> cautions) {
 
     public static final String FORMAT = "evenrise-audit/1";
@@ -47,6 +50,7 @@ public record AuditSheet(
                 BoardUse.of(layout),
                 GroupUse.of(layout),
                 PeakContribution.of(layout, verdict),
+                ElectricalReview.of(layout),
                 Cautions.ALL);
     }
 }

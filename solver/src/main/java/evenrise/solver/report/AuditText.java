@@ -30,6 +30,7 @@ public final class AuditText {
         }
         sections.add(PeakTable.lines(
                 sheet.metrics(), sheet.peakShares(), all ? Integer.MAX_VALUE : LOADS_AT_THE_PEAK, paint));
+        sections.add(ReviewText.lines(sheet.review(), all ? Integer.MAX_VALUE : PLACES_A_RULE, paint));
         sections.add(CautionText.lines(sheet.cautions(), paint));
         return Sections.joined(sections);
     }

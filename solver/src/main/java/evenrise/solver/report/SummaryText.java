@@ -40,6 +40,7 @@ public final class SummaryText {
                                     + " plan.")
                     .lines());
         }
+        plan.review().ifPresent(review -> sections.add(ReviewText.counts(review, paint)));
         sections.add(CautionText.lines(plan.cautions(), paint));
         return Sections.joined(sections);
     }

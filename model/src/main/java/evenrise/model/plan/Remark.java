@@ -1,0 +1,49 @@
+package evenrise.model.plan;
+
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+import java.util.OptionalDouble;
+
+/** One thing that the electrical review has to say. */
+public record Remark(
+        @Field(meaning = "The check that says it, as named in docs/electrical.md", atLeast = 1)
+        String check,
+
+        @Field(meaning = "How it is to be taken") Grade grade,
+
+        @Field(meaning = "Load, panel or supply that it is about", atLeast = 1)
+        String place,
+
+        @Field(meaning = "The figure, in the unit of the quantity", optional = true)
+        OptionalDouble figure,
+
+        @Field(meaning = "What the figure is held against, in the same unit", optional = true)
+        OptionalDouble limit,
+
+        @Field(meaning = "Unit of figure and limit: A, V, %, s, Ω; empty where there is none", byDefault = "\"\"")
+        String unit,
+
+        @Field(
+                meaning = "Clause of the practice, as a pointer to look it up; empty where there is none",
+                byDefault = "\"\"")
+        String clause,
+
+        @Field(meaning = "The place, the figure with its unit, what is allowed, and the likely cure", atLeast = 1)
+        String message) {
+    public Remark {
+        Contract.check(Remark.class, check, grade, place, figure, limit, unit, clause, message);
+    }
+
+    /** That a check says nothing, for {@code needs} is not stated. */
+    public static Remark notChecked(String check, String place, String needs) {
+        return new Remark(
+                check,
+                Grade.NOT_CHECKED,
+                place,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                "",
+                "",
+                "not checked: needs " + needs);
+    }
+}

@@ -1,0 +1,29 @@
+package evenrise.model.plan;
+
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+import evenrise.model.project.Practice;
+import java.util.List;
+import java.util.Optional;
+
+/** What the electrical review says of a plan. */
+public record Review(
+        @Field(meaning = "Body of rules that it went by", optional = true)
+        Optional<Practice> practice,
+
+        @Field(meaning = "What it has to say, in the order of the checks", byDefault = "[]")
+        List<Remark> remarks,
+
+        @Field(meaning = "What it has computed", byDefault = "[]")
+        List<Quantity> quantities) {
+    public Review {
+        Contract.check(Review.class, practice, remarks, quantities);
+        remarks = List.copyOf(remarks);
+        quantities = List.copyOf(quantities);
+    }
+
+    /** How many remarks are to be taken so. */
+    public long count(Grade grade) {
+        return remarks.stream().filter(remark -> remark.grade() == grade).count();
+    }
+}

@@ -1,0 +1,23 @@
+package evenrise.model.project;
+
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+import java.util.Optional;
+
+/** What the electrical review needs to know of the whole installation; no hard rule depends on it. */
+public record Electrical(
+        @Field(meaning = "Body of rules that the review goes by", optional = true)
+        Optional<Practice> practice,
+
+        @Field(meaning = "What stands behind the supply", optional = true)
+        Optional<Source> source,
+
+        @Field(meaning = "How cables are laid where a circuit or feeder does not say", optional = true)
+        Optional<Installation> installation) {
+    /** Of which nothing is stated. */
+    public static final Electrical UNKNOWN = new Electrical(Optional.empty(), Optional.empty(), Optional.empty());
+
+    public Electrical {
+        Contract.check(Electrical.class, practice, source, installation);
+    }
+}

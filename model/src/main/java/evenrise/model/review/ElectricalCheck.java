@@ -1,0 +1,16 @@
+package evenrise.model.review;
+
+import evenrise.model.rules.Layout;
+
+/**
+ * One question that an electrical engineer would ask of a plan. It gathers what the project and the layout say, asks
+ * pure functions of {@code evenrise.model.electrical}, and puts the answer in words. It never fails, however broken the
+ * plan is, and where data is missing it says so.
+ */
+public interface ElectricalCheck {
+    /** Name in files, on screens and in docs/electrical.md, such as {@code voltage-drop}. */
+    String id();
+
+    /** Adds what it has to say and what it has computed. */
+    void review(Layout layout, Findings findings);
+}

@@ -1,0 +1,21 @@
+package evenrise.model.review;
+
+import evenrise.model.plan.Review;
+import evenrise.model.project.Electrical;
+import evenrise.model.rules.Layout;
+import java.util.List;
+
+/** Asks every check. docs/electrical.md explains each. */
+public final class ElectricalReview {
+    /** In the order in which they are reported. */
+    public static final List<ElectricalCheck> ALL = List.of();
+
+    private ElectricalReview() {}
+
+    public static Review of(Layout layout) {
+        Findings findings = new Findings();
+        ALL.forEach(check -> check.review(layout, findings));
+        return new Review(
+                layout.project().electrical().flatMap(Electrical::practice), findings.remarks(), findings.quantities());
+    }
+}
