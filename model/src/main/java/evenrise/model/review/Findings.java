@@ -4,9 +4,15 @@ import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Gathers what the checks say. */
 public final class Findings {
+    /** Place of a remark that is about many. */
+    public static final String PLANT = "plant";
+
+    private static final int NAMED = 3;
+
     private final List<Remark> remarks = new ArrayList<>();
     private final List<Quantity> quantities = new ArrayList<>();
 
@@ -16,6 +22,21 @@ public final class Findings {
 
     public void add(Quantity quantity) {
         quantities.add(quantity);
+    }
+
+    /**
+     * One remark for all places that a check says nothing of, the first few by name; none where {@code places} is empty.
+     *
+     * @param needs what is missing, by its field
+     */
+    public void notChecked(String check, List<String> places, String needs) {
+        if (places.isEmpty()) {
+            return;
+        }
+        String shown =
+                places.stream().limit(NAMED).map(place -> "'" + place + "'").collect(Collectors.joining(", "));
+        String more = places.size() > NAMED ? " and " + (places.size() - NAMED) + " more" : "";
+        add(Remark.notChecked(check, places.size() == 1 ? places.get(0) : PLANT, needs + " (" + shown + more + ")"));
     }
 
     public List<Remark> remarks() {
