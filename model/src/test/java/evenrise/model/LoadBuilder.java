@@ -1,7 +1,10 @@
 package evenrise.model;
 
+import evenrise.model.project.Circuit;
+import evenrise.model.project.Equipment;
 import evenrise.model.project.FixedPlace;
 import evenrise.model.project.Load;
+import evenrise.model.project.RideThrough;
 import evenrise.model.project.Role;
 import evenrise.model.project.TripCurve;
 import java.util.List;
@@ -29,6 +32,9 @@ public final class LoadBuilder {
     private List<String> apartFrom = List.of();
     private List<String> samePhaseAs = List.of();
     private FixedPlace fixed = FixedPlace.NONE;
+    private Optional<Circuit> circuit = Optional.empty();
+    private Optional<Equipment> equipment = Optional.empty();
+    private Optional<RideThrough> rideThrough = Optional.empty();
 
     LoadBuilder(String id) {
         this.id = id;
@@ -185,6 +191,21 @@ public final class LoadBuilder {
         return fixed(new FixedPlace(fixed.panel(), fixed.slot(), fixed.board(), OptionalInt.of(it)));
     }
 
+    public LoadBuilder circuit(Circuit it) {
+        circuit = Optional.of(it);
+        return this;
+    }
+
+    public LoadBuilder equipment(Equipment it) {
+        equipment = Optional.of(it);
+        return this;
+    }
+
+    public LoadBuilder rideThrough(RideThrough it) {
+        rideThrough = Optional.of(it);
+        return this;
+    }
+
     public Load build() {
         return new Load(
                 id,
@@ -206,6 +227,9 @@ public final class LoadBuilder {
                 panels,
                 apartFrom,
                 samePhaseAs,
-                fixed);
+                fixed,
+                circuit,
+                equipment,
+                rideThrough);
     }
 }

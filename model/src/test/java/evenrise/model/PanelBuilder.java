@@ -1,5 +1,6 @@
 package evenrise.model;
 
+import evenrise.model.project.Feeder;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.SlotNumbering;
@@ -17,6 +18,9 @@ public final class PanelBuilder {
     private List<Phase> phaseRotation = List.of();
     private List<Integer> reservedSlots = List.of();
     private Optional<List<Integer>> switchedSlots = Optional.empty();
+
+    private Optional<Feeder> feeder = Optional.empty();
+    private OptionalDouble interruptingAmps = OptionalDouble.empty();
 
     PanelBuilder(String id) {
         this.id = id;
@@ -78,6 +82,16 @@ public final class PanelBuilder {
         return switchedSlots(List.of(it));
     }
 
+    public PanelBuilder feeder(Feeder it) {
+        feeder = Optional.of(it);
+        return this;
+    }
+
+    public PanelBuilder interruptingAmps(double it) {
+        interruptingAmps = OptionalDouble.of(it);
+        return this;
+    }
+
     public Panel build() {
         return new Panel(
                 id,
@@ -88,6 +102,8 @@ public final class PanelBuilder {
                 numbering,
                 phaseRotation,
                 reservedSlots,
-                switchedSlots);
+                switchedSlots,
+                feeder,
+                interruptingAmps);
     }
 }

@@ -2,6 +2,7 @@ package evenrise.model;
 
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
+import evenrise.model.project.Electrical;
 import evenrise.model.project.Load;
 import evenrise.model.project.ObjectiveWeights;
 import evenrise.model.project.Panel;
@@ -10,6 +11,7 @@ import evenrise.model.project.ShutdownGroup;
 import evenrise.model.project.Supply;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Lists grow with each call. Without panels it has P1, without loads L1, with boards but no types the type eight. */
@@ -24,6 +26,7 @@ public final class ProjectBuilder {
     private final List<ShutdownGroup> shutdownGroups = new ArrayList<>();
     private final List<Load> loads = new ArrayList<>();
     private ObjectiveWeights objective = ObjectiveWeights.DEFAULT;
+    private Optional<Electrical> electrical = Optional.empty();
 
     ProjectBuilder() {}
 
@@ -91,6 +94,11 @@ public final class ProjectBuilder {
         return this;
     }
 
+    public ProjectBuilder electrical(Electrical it) {
+        electrical = Optional.of(it);
+        return this;
+    }
+
     public Project build() {
         return new Project(
                 Project.FORMAT,
@@ -105,6 +113,7 @@ public final class ProjectBuilder {
                 boards,
                 shutdownGroups,
                 loads.isEmpty() ? List.of(Fixtures.aLoad().unswitched().build()) : loads,
-                objective);
+                objective,
+                electrical);
     }
 }

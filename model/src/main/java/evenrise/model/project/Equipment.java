@@ -7,8 +7,21 @@ import java.util.Optional;
 /** What a breaker feeds, as its datasheet describes it. */
 public record Equipment(
         @Field(meaning = "Room that it heats", atLeast = 1, optional = true)
-        Optional<String> room) {
+        Optional<String> room,
+
+        @Field(
+                meaning = "Part of what it draws that heats this room; the rest goes elsewhere",
+                min = 0,
+                max = 100,
+                byDefault = "100")
+        double heatPercent,
+
+        @Field(meaning = "Where it is power amplifiers", optional = true)
+        Optional<Amplifier> amplifier,
+
+        @Field(meaning = "Where it is a motor", optional = true)
+        Optional<Motor> motor) {
     public Equipment {
-        Contract.check(Equipment.class, room);
+        Contract.check(Equipment.class, room, heatPercent, amplifier, motor);
     }
 }

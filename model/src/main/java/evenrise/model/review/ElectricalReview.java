@@ -8,7 +8,13 @@ import java.util.List;
 /** Asks every check. docs/electrical.md explains each. */
 public final class ElectricalReview {
     /** In the order in which they are reported. */
-    public static final List<ElectricalCheck> ALL = List.of();
+    public static final List<ElectricalCheck> ALL = List.of(
+            new NeutralHarmonicsCheck(),
+            new UnbalanceCheck(),
+            new AmplifierDemandCheck(),
+            new HeatCheck(),
+            new MotorStartCheck(),
+            new ServiceCheck());
 
     private ElectricalReview() {}
 

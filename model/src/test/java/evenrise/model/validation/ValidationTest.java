@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -24,7 +25,9 @@ class ValidationTest {
     private static final Path PAGE = Docs.page("validation.md");
 
     static List<Check> checks() {
-        return QuantityChecks.all();
+        return Stream.of(QuantityChecks.all(), DemandChecks.all())
+                .flatMap(List::stream)
+                .toList();
     }
 
     @ParameterizedTest

@@ -8,6 +8,7 @@ import evenrise.model.rules.Verdict;
 import evenrise.solver.report.AuditSheet;
 import evenrise.solver.report.AuditText;
 import evenrise.solver.report.Json;
+import evenrise.solver.report.NextLoadText;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -24,6 +25,7 @@ import picocli.CommandLine.Parameters;
             "  evenrise audit hall.project.json hall.plan.json",
             "  evenrise audit hall.project.json hall.plan.json --all     every place, every load",
             "  evenrise audit hall.project.json hall.plan.json --json > audit.json",
+            "  evenrise audit hall.project.json hall.plan.json --next-load 16:2",
             "%nCurrents are in ampere: running and neutral currents rms, peaks instantaneous. Times are in seconds."
         })
 final class AuditCommand implements Callable<Integer> {
@@ -41,6 +43,13 @@ final class AuditCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Write the audit as JSON, always in full.")
     private boolean asJson;
 
+    @Option(
+            names = "--next-load",
+            paramLabel = "A[:POLES]",
+            description = "Instead of the audit, show where one more load of so many ampere could go; one pole unless "
+                    + "told otherwise.")
+    private String nextLoad;
+
     AuditCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -51,6 +60,13 @@ final class AuditCommand implements Callable<Integer> {
         Reading<Project> read = inputs.project(project);
         Project subject = read.value().orElseThrow();
         Layout layout = Layout.of(subject, inputs.plan(plan, subject).value().orElseThrow());
+        if (nextLoad != null) {
+            NextLoadRequest request = NextLoadRequest.of(nextLoad);
+            terminal.print(
+                    terminal.out(),
+                    NextLoadText.lines(layout, request.amps(), request.poles(), all, terminal.outPaint()));
+            return ExitCode.DONE;
+        }
         Verdict verdict = Referee.judge(layout);
         AuditSheet sheet = AuditSheet.of(layout, verdict, read.sha256());
         Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), project + ": " + finding));

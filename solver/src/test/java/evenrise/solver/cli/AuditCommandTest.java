@@ -35,6 +35,24 @@ class AuditCommandTest {
     }
 
     @Test
+    void showsWhereOneMoreLoadCouldGo() {
+        Shell.Result result =
+                new Shell(SmallHall.sound()).run("audit", project.toString(), plan.toString(), "--next-load", "5:2");
+
+        assertThat(result.code()).isEqualTo(ExitCode.DONE);
+        assertThat(result.out()).contains("5.00 A on 2 poles", "Up to A", "Inrush, order and outputs are not");
+    }
+
+    @Test
+    void refusesALoadThatIsNoFigure() {
+        Shell.Result result =
+                new Shell(SmallHall.sound()).run("audit", project.toString(), plan.toString(), "--next-load", "much");
+
+        assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(result.err()).contains("'much'", "16:2");
+    }
+
+    @Test
     void endsWithFourAndNamesWhatAnEditBroke() throws IOException {
         Files.writeString(plan, Files.readString(plan).replace("\"slot\": 3", "\"slot\": 5"));
 

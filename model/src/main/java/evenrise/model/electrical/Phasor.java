@@ -1,0 +1,35 @@
+package evenrise.model.electrical;
+
+/** A sinusoidal current or voltage as a complex number: rms length, angle against a common reference. */
+public record Phasor(double real, double imaginary) {
+    public static final Phasor ZERO = new Phasor(0, 0);
+
+    /** @param angleRadians positive where it leads the reference */
+    public static Phasor polar(double length, double angleRadians) {
+        return new Phasor(length * Math.cos(angleRadians), length * Math.sin(angleRadians));
+    }
+
+    public Phasor plus(Phasor other) {
+        return new Phasor(real + other.real, imaginary + other.imaginary);
+    }
+
+    public Phasor times(double factor) {
+        return new Phasor(factor * real, factor * imaginary);
+    }
+
+    /** Turned forward by an angle. */
+    public Phasor turned(double radians) {
+        double cos = Math.cos(radians);
+        double sin = Math.sin(radians);
+        return new Phasor(real * cos - imaginary * sin, real * sin + imaginary * cos);
+    }
+
+    public double length() {
+        return Math.hypot(real, imaginary);
+    }
+
+    /** In (−π, π]; 0 for no length. */
+    public double angleRadians() {
+        return Math.atan2(imaginary, real);
+    }
+}

@@ -1,0 +1,87 @@
+package evenrise.model.review;
+
+import evenrise.model.plan.Grade;
+import evenrise.model.plan.Quantity;
+import evenrise.model.plan.Remark;
+import evenrise.model.project.Amplifier;
+import evenrise.model.project.Equipment;
+import evenrise.model.project.Load;
+import evenrise.model.project.Programme;
+import evenrise.model.project.Project;
+import evenrise.model.project.Role;
+import evenrise.model.rules.Layout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Whether the currents that the project states for amplifiers are what their outputs need at the stated programme. */
+final class AmplifierDemandCheck implements ElectricalCheck {
+    private static final String ID = "amplifier-demand";
+
+    /** Rounding of datasheets: a current is called too low only when it is lower by more than this. */
+    private static final double ROUNDING_RATIO = 1.02;
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public void review(Layout layout, Findings findings) {
+        List<String> unknown = new ArrayList<>();
+        for (Load load : layout.project().loads()) {
+            Optional<Amplifier> amplifier = load.equipment().flatMap(Equipment::amplifier);
+            if (amplifier.isPresent()) {
+                review(layout.project(), load, amplifier.get(), findings);
+            } else if (load.role() == Role.AMPLIFIER) {
+                unknown.add(load.id());
+            }
+        }
+        findings.notChecked(ID, unknown, "equipment.amplifier");
+    }
+
+    private static void review(Project project, Load load, Amplifier amplifier, Findings findings) {
+        double idle = Demand.idleAmps(project, load, amplifier);
+        double eighth = Demand.amps(project, load, amplifier, Programme.EIGHTH);
+        double third = Demand.amps(project, load, amplifier, Programme.THIRD);
+        findings.add(new Quantity(load.id(), "current at idle", idle, "A"));
+        findings.add(new Quantity(load.id(), "current at 1/8 power", eighth, "A"));
+        findings.add(new Quantity(load.id(), "current at 1/3 power", third, "A"));
+        boolean isLimited = amplifier.programme() == Programme.THIRD;
+        double driven = isLimited ? third : eighth;
+        String duty = (isLimited ? "1/3" : "1/8") + " of rated output by " + Demand.source(amplifier);
+        low(load, "running_a", load.runningAmps(), driven, duty, findings);
+        low(load, "idle_a", load.idleAmps(), idle, "idle by the datasheet", findings);
+        if (third > load.breakerAmps()) {
+            findings.add(
+                    new Remark(
+                            ID,
+                            Grade.EXCEEDS_RECOMMENDATION,
+                            load.id(),
+                            OptionalDouble.of(third),
+                            OptionalDouble.of(load.breakerAmps()),
+                            "A",
+                            "",
+                            "load " + Say.quoted(load.id()) + " draws " + Say.amps(third)
+                                    + " at 1/3 of rated output, its breaker is rated " + Say.amps(load.breakerAmps())
+                                    + ": heavily limited programme may trip it. Maybe split the amplifiers over two breakers."));
+        }
+    }
+
+    private static void low(
+            Load load, String field, double statedAmps, double neededAmps, String when, Findings findings) {
+        if (neededAmps > ROUNDING_RATIO * statedAmps) {
+            findings.add(new Remark(
+                    ID,
+                    Grade.EXCEEDS_RECOMMENDATION,
+                    load.id(),
+                    OptionalDouble.of(neededAmps),
+                    OptionalDouble.of(statedAmps),
+                    "A",
+                    "",
+                    "load " + Say.quoted(load.id()) + " draws " + Say.amps(neededAmps) + " at " + when + ", " + field
+                            + " states " + Say.amps(statedAmps) + ". Maybe raise " + field + "."));
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package evenrise.model.review;
+
+import evenrise.model.electrical.AmplifierDemand;
+import evenrise.model.electrical.LinePower;
+import evenrise.model.project.Amplifier;
+import evenrise.model.project.Load;
+import evenrise.model.project.OutputStage;
+import evenrise.model.project.Programme;
+import evenrise.model.project.Project;
+import java.util.OptionalDouble;
+
+/** What an amplifier draws at a programme: by its datasheet where it says so, else by the model of its output stage. */
+final class Demand {
+    private Demand() {}
+
+    /** From the mains, active. */
+    static double watts(Amplifier amplifier, Programme programme) {
+        OptionalDouble stated =
+                programme == Programme.THIRD ? amplifier.thirdPowerWatts() : amplifier.eighthPowerWatts();
+        return stated.orElseGet(() -> model(amplifier, duty(programme)));
+    }
+
+    /** Mean output. */
+    static double outputWatts(Amplifier amplifier, Programme programme) {
+        return duty(programme) * amplifier.ratedOutputWatts();
+    }
+
+    static double amps(Project project, Load load, Amplifier amplifier, Programme programme) {
+        return amps(project, load, watts(amplifier, programme));
+    }
+
+    static double idleAmps(Project project, Load load, Amplifier amplifier) {
+        return amps(project, load, amplifier.idleWatts());
+    }
+
+    static double voltAmpsPerAmp(Project project, Load load) {
+        return LinePower.voltAmpsPerAmp(
+                project.supply().system(), load.poles(), project.supply().lineToNeutralVolts());
+    }
+
+    /** Where the figure at the stated programme comes from. */
+    static String source(Amplifier amplifier) {
+        boolean isStated = amplifier.programme() == Programme.THIRD
+                ? amplifier.thirdPowerWatts().isPresent()
+                : amplifier.eighthPowerWatts().isPresent();
+        if (isStated) {
+            return "the datasheet";
+        }
+        return amplifier.outputStage() == OutputStage.LINEAR
+                ? "an ideal linear output stage, which real ones exceed"
+                : "a switching output stage of " + Say.percent(amplifier.efficiencyPercent());
+    }
+
+    private static double amps(Project project, Load load, double watts) {
+        return LinePower.amps(voltAmpsPerAmp(project, load), watts, load.powerFactor(), load.thirdHarmonic());
+    }
+
+    private static double model(Amplifier amplifier, double duty) {
+        return amplifier.outputStage() == OutputStage.LINEAR
+                ? AmplifierDemand.linearWatts(amplifier.ratedOutputWatts(), duty, amplifier.idleWatts())
+                : AmplifierDemand.switchingWatts(
+                        amplifier.ratedOutputWatts(), duty, amplifier.idleWatts(), amplifier.efficiencyPercent() / 100);
+    }
+
+    private static double duty(Programme programme) {
+        return programme == Programme.THIRD ? AmplifierDemand.THIRD : AmplifierDemand.EIGHTH;
+    }
+}

@@ -1,0 +1,125 @@
+package evenrise.model.review;
+
+import evenrise.model.electrical.NeutralCurrent;
+import evenrise.model.electrical.PhaseCurrents;
+import evenrise.model.electrical.TriplenNeutral;
+import evenrise.model.plan.Grade;
+import evenrise.model.plan.Quantity;
+import evenrise.model.plan.Remark;
+import evenrise.model.project.Load;
+import evenrise.model.project.PhaseSystem;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Placement;
+import java.util.Collections;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * The neutral of the supply and of each panel under both readings of a third harmonic, at full use and at idle, beside
+ * neutrals of 100 % and of 200 %. The hard rule goes by the first reading at full use; this says what the others would.
+ */
+final class NeutralHarmonicsCheck implements ElectricalCheck {
+    private static final String ID = "neutral-harmonics";
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public void review(Layout layout, Findings findings) {
+        PhaseSystem system = layout.project().supply().system();
+        for (Fed fed : Fed.all(layout)) {
+            if (!fed.loads().isEmpty()) {
+                review(fed, system, findings);
+            }
+        }
+    }
+
+    private static void review(Fed fed, PhaseSystem system, Findings findings) {
+        String node = fed.node();
+        double byFundamental = neutralAmps(fed, system, Load::runningAmps);
+        double atIdle = neutralAmps(fed, system, Load::idleAmps);
+        double byLine = byLineCurrentAmps(fed, system);
+        double line = greatestLineAmps(fed, system);
+        double full = fed.limits().ratedAmps();
+        findings.add(new Quantity(node, "neutral, third harmonic over fundamental", byFundamental, "A"));
+        findings.add(new Quantity(node, "neutral, third harmonic over line current", byLine, "A"));
+        findings.add(new Quantity(node, "neutral at idle", atIdle, "A"));
+        findings.add(new Quantity(node, "load of a 100 % neutral", 100 * byFundamental / full, "%"));
+        findings.add(new Quantity(node, "load of a 200 % neutral", 50 * byFundamental / full, "%"));
+        double capacity = fed.limits().neutralAmps();
+        if (byLine > capacity && byFundamental <= capacity) {
+            findings.add(new Remark(
+                    ID,
+                    Grade.EXCEEDS_RECOMMENDATION,
+                    node,
+                    OptionalDouble.of(byLine),
+                    OptionalDouble.of(capacity),
+                    "A",
+                    "IEC 60364-5-52 annex E",
+                    "the neutral of " + Say.node(node) + " carries " + Say.amps(byLine)
+                            + " where third_harmonic is read as a part of the line current, allowed are "
+                            + Say.amps(capacity) + " (" + Say.amps(byFundamental)
+                            + " where it is a part of the fundamental). Maybe ask which of the two the datasheets mean,"
+                            + " or take a neutral of 200 %."));
+        }
+        if (byFundamental > line && fed.limits().neutralFactor() < 2) {
+            findings.add(new Remark(
+                    ID,
+                    Grade.NOTE,
+                    node,
+                    OptionalDouble.of(byFundamental),
+                    OptionalDouble.of(line),
+                    "A",
+                    "NEC 310.15(E), IEC 60364-5-52 clause 523.6 (clauses from memory)",
+                    "the neutral of " + Say.node(node) + " carries " + Say.amps(byFundamental)
+                            + ", more than any line (" + Say.amps(line)
+                            + "): it counts as a current-carrying conductor. Maybe offer a neutral of 200 %."));
+        }
+        if (byFundamental > TriplenNeutral.RECTIFIER_CEILING_RATIO * line) {
+            findings.add(new Remark(
+                    ID,
+                    Grade.NOTE,
+                    node,
+                    OptionalDouble.of(byFundamental / line),
+                    OptionalDouble.of(TriplenNeutral.RECTIFIER_CEILING_RATIO),
+                    "",
+                    "",
+                    "the neutral of " + Say.node(node) + " would carry more than √3 times its greatest line current ("
+                            + Say.amps(line)
+                            + "), which rectifiers cannot reach. Maybe a third_harmonic is too high."));
+        }
+    }
+
+    private static double neutralAmps(Fed fed, PhaseSystem system, ToDoubleFunction<Load> amps) {
+        NeutralCurrent neutral = new NeutralCurrent(system);
+        for (Placement each : fed.loads()) {
+            Load load = each.load();
+            if (load.poles() == 1) {
+                neutral.add(each.phases().get(0), amps.applyAsDouble(load), load.powerFactor(), load.thirdHarmonic());
+            }
+        }
+        return neutral.amps();
+    }
+
+    /** A third harmonic of k times the line current I beside a fundamental of I: the rms current is taken as √(1 + k²)·I. */
+    private static double byLineCurrentAmps(Fed fed, PhaseSystem system) {
+        NeutralCurrent neutral = new NeutralCurrent(system);
+        for (Placement each : fed.loads()) {
+            Load load = each.load();
+            if (load.poles() == 1) {
+                double k = load.thirdHarmonic();
+                double rms = load.runningAmps() * Math.sqrt(1 + k * k);
+                neutral.add(each.phases().get(0), rms, load.powerFactor(), k);
+            }
+        }
+        return neutral.amps();
+    }
+
+    private static double greatestLineAmps(Fed fed, PhaseSystem system) {
+        PhaseCurrents lines = new PhaseCurrents(system);
+        fed.loads().forEach(each -> lines.add(each.phases(), each.load().runningAmps()));
+        return Collections.max(lines.byPhase().values());
+    }
+}

@@ -1,0 +1,106 @@
+package evenrise.model.review;
+
+import evenrise.model.electrical.PhaseCurrents;
+import evenrise.model.plan.Grade;
+import evenrise.model.plan.Quantity;
+import evenrise.model.plan.Remark;
+import evenrise.model.project.PhaseSystem;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeFigures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** Demand and spare capacity of the supply and of each panel, and what the next load may be and where. */
+final class ServiceCheck implements ElectricalCheck {
+    private static final String ID = "service";
+
+    /** Common practice, no source: what a new installation leaves for growth. */
+    private static final double USUAL_SPARE_PERCENT = 20;
+
+    private static final String[] POLES = {"one-pole", "two-pole", "three-pole"};
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public void review(Layout layout, Findings findings) {
+        PhaseSystem system = layout.project().supply().system();
+        Fed.all(layout).forEach(fed -> figures(layout, fed, system, findings));
+        List<String> rooms = new ArrayList<>();
+        for (int poles = 1; poles <= system.phases().size(); poles++) {
+            List<NextLoad.Place> places = NextLoad.places(layout, poles);
+            String kind = POLES[poles - 1];
+            layout.project()
+                    .panels()
+                    .forEach(panel -> findings.add(
+                            new Quantity(panel.id(), "next " + kind + " load", most(places, panel.id()), "A")));
+            rooms.add(kind + " "
+                    + places.stream().findFirst().map(ServiceCheck::text).orElse("nowhere"));
+        }
+        findings.add(new Remark(
+                ID,
+                Grade.NOTE,
+                NodeFigures.SUPPLY,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                "A",
+                "",
+                "the next load may be: " + String.join("; ", rooms)
+                        + ". Rating, neutral and free slots are counted; inrush and outputs need a new plan."));
+    }
+
+    private static void figures(Layout layout, Fed fed, PhaseSystem system, Findings findings) {
+        PhaseCurrents lines = new PhaseCurrents(system);
+        fed.loads().forEach(each -> lines.add(each.phases(), each.load().runningAmps()));
+        double demand = fed.loads().stream()
+                .mapToDouble(
+                        each -> each.load().runningAmps() * Demand.voltAmpsPerAmp(layout.project(), each.load()) / 1000)
+                .sum();
+        double limit = fed.limits().ratedAmps() * layout.project().supply().continuousFraction();
+        findings.add(new Quantity(fed.node(), "demand", demand, "kVA"));
+        double least = limit;
+        for (var phase : system.phases()) {
+            double spare = limit - lines.amps(phase);
+            least = Math.min(least, spare);
+            findings.add(new Quantity(fed.node(), "spare on phase " + phase, spare, "A"));
+        }
+        double percent = 100 * least / limit;
+        if (percent < USUAL_SPARE_PERCENT) {
+            findings.add(new Remark(
+                    ID,
+                    Grade.NOTE,
+                    fed.node(),
+                    OptionalDouble.of(percent),
+                    OptionalDouble.of(USUAL_SPARE_PERCENT),
+                    "%",
+                    "",
+                    "the highest phase of " + Say.node(fed.node()) + " has " + Say.percent(percent) + " to spare ("
+                            + Say.amps(least) + " of " + Say.amps(limit) + "); " + Say.percent(USUAL_SPARE_PERCENT)
+                            + " is usual for growth (common practice, no source)."));
+        }
+    }
+
+    private static double most(List<NextLoad.Place> places, String panel) {
+        Optional<NextLoad.Place> best =
+                places.stream().filter(place -> place.panel().equals(panel)).findFirst();
+        return best.map(NextLoad.Place::amps).orElse(0.0);
+    }
+
+    private static String text(NextLoad.Place place) {
+        String slots = place.slots().stream().map(String::valueOf).collect(Collectors.joining("-"));
+        String phases = place.phases().stream().map(Enum::name).collect(Collectors.joining());
+        return String.format(
+                Locale.ROOT,
+                "up to %.1f A in panel '%s', slot %s, phase %s",
+                place.amps(),
+                place.panel(),
+                slots,
+                phases);
+    }
+}

@@ -1,0 +1,43 @@
+package evenrise.model.review;
+
+import evenrise.model.plan.Plan;
+import evenrise.model.plan.Quantity;
+import evenrise.model.plan.Remark;
+import evenrise.model.project.Project;
+import evenrise.model.rules.Layout;
+import java.util.List;
+
+/** One check's words on one plan. */
+final class Reviews {
+    private final Findings findings = new Findings();
+
+    private Reviews() {}
+
+    static Reviews of(ElectricalCheck check, Project project, Plan plan) {
+        Reviews reviews = new Reviews();
+        check.review(Layout.of(project, plan), reviews.findings);
+        return reviews;
+    }
+
+    List<Remark> remarks() {
+        return findings.remarks();
+    }
+
+    /** The one figure of that name at that place. */
+    double figure(String place, String name) {
+        return figure(place, name, "");
+    }
+
+    /** The same where it is given in several units; any unit where {@code unit} is empty. */
+    double figure(String place, String name, String unit) {
+        List<Double> found = findings.quantities().stream()
+                .filter(each -> each.place().equals(place) && each.name().equals(name))
+                .filter(each -> unit.isEmpty() || each.unit().equals(unit))
+                .map(Quantity::value)
+                .toList();
+        if (found.size() != 1) {
+            throw new AssertionError(found.size() + " figures '" + name + "' at '" + place + "'");
+        }
+        return found.get(0);
+    }
+}

@@ -1,0 +1,67 @@
+package evenrise.solver.report;
+
+import evenrise.model.plan.Cautions;
+import evenrise.model.project.Board;
+import evenrise.model.review.NextLoad;
+import evenrise.model.rules.Layout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Where one more load could go, for a screen. */
+public final class NextLoadText {
+    private static final int PLACES = 15;
+
+    private NextLoadText() {}
+
+    /** @param all whether every place is shown */
+    public static List<String> lines(Layout layout, double amps, int poles, boolean all, Paint paint) {
+        List<NextLoad.Place> fitting = NextLoad.places(layout, poles).stream()
+                .filter(place -> place.amps() >= amps)
+                .toList();
+        String asked = String.format(Locale.ROOT, "%.2f A on %d %s", amps, poles, poles == 1 ? "pole" : "poles");
+        Section section = new Section(paint, "Places for one more load of " + asked);
+        if (fitting.isEmpty()) {
+            section.text("None: no free slot has so much room under the ratings and neutrals of panel and supply.");
+        } else {
+            section.table(table(layout, fitting.subList(0, all ? fitting.size() : Math.min(PLACES, fitting.size()))));
+            if (!all && fitting.size() > PLACES) {
+                section.text((fitting.size() - PLACES) + " more; --all shows them.");
+            }
+            section.text(
+                    "Rating, neutral and free slots are counted. Inrush, order and outputs are not: make a new plan.");
+        }
+        return Sections.joined(List.of(section.lines(), CautionText.lines(Cautions.ALL, paint)));
+    }
+
+    private static Table table(Layout layout, List<NextLoad.Place> places) {
+        Table table = new Table()
+                .words("Panel")
+                .words("Slots")
+                .words("Phases")
+                .number("Up to A")
+                .words("Switched")
+                .number("Free outputs");
+        for (NextLoad.Place place : places) {
+            table.row(
+                    Tone.PLAIN,
+                    place.panel(),
+                    place.slots().stream().map(String::valueOf).collect(Collectors.joining(", ")),
+                    place.phases().stream().map(Enum::name).collect(Collectors.joining()),
+                    String.format(Locale.ROOT, "%.2f", place.amps()),
+                    place.takesSwitched() ? "may be" : "no",
+                    String.valueOf(freeOutputs(layout, place.panel())));
+        }
+        return table;
+    }
+
+    private static int freeOutputs(Layout layout, String panel) {
+        List<Board> reaching = new ArrayList<>(layout.project().boards());
+        reaching.removeIf(board -> !board.reaches().contains(panel));
+        return reaching.stream()
+                .mapToInt(board -> layout.index().typeOf(board).outputs()
+                        - layout.outputs(board.id()).size())
+                .sum();
+    }
+}
