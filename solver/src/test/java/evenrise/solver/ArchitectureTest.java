@@ -64,6 +64,8 @@ class ArchitectureTest {
             .definedBy("evenrise.model.check..")
             .layer("review")
             .definedBy("evenrise.model.review..")
+            .layer("scatter")
+            .definedBy("evenrise.model.scatter..")
             .layer("rules")
             .definedBy("evenrise.model.rules..")
             .layer("electrical")
@@ -84,16 +86,20 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("file", "solver")
             .whereLayer("review")
             .mayOnlyBeAccessedByLayers("solver")
+            .whereLayer("scatter")
+            .mayOnlyBeAccessedByLayers("solver")
             .whereLayer("rules")
-            .mayOnlyBeAccessedByLayers("file", "review", "solver")
+            .mayOnlyBeAccessedByLayers("file", "review", "scatter", "solver")
             .whereLayer("electrical")
             .mayOnlyBeAccessedByLayers("check", "rules", "review", "solver")
             .whereLayer("sequence")
             .mayOnlyBeAccessedByLayers("check", "rules", "review", "solver")
             .whereLayer("plan")
-            .mayOnlyBeAccessedByLayers("file", "check", "rules", "review", "electrical", "sequence", "solver")
+            .mayOnlyBeAccessedByLayers(
+                    "file", "check", "rules", "review", "scatter", "electrical", "sequence", "solver")
             .whereLayer("project")
-            .mayOnlyBeAccessedByLayers("file", "check", "rules", "review", "electrical", "sequence", "plan", "solver");
+            .mayOnlyBeAccessedByLayers(
+                    "file", "check", "rules", "review", "scatter", "electrical", "sequence", "plan", "solver");
 
     @ArchTest
     static final ArchRule onlyTheFilePackageKnowsJsonLibraries = noClasses()

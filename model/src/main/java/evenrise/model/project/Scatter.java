@@ -1,0 +1,56 @@
+package evenrise.model.project;
+
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+
+/** How a real switch-on differs from the worst one; every default is common practice, no source. */
+public record Scatter(
+        @Field(meaning = "How closing times spread within the timing tolerance", byDefault = "\"uniform\"")
+        Spread closing,
+
+        @Field(
+                meaning = "Least inrush that a load may show, of inrush_peak_a; any between it and 100 % is as likely",
+                min = 0,
+                max = 100,
+                byDefault = "80")
+        double leastInrushPercent,
+
+        @Field(
+                meaning =
+                        "Loads whose excess halves within this time have their crest scaled by where on the wave they "
+                                + "close, any angle as likely; slower ones reach their crest anyway; 0 for none",
+                min = 0,
+                max = 600_000,
+                byDefault = "100")
+        double angleUpToHalfMillis,
+
+        @Field(meaning = "Mean supply voltage, of the nominal one", above = 0, max = 200, byDefault = "100")
+        double meanVoltagePercent,
+
+        @Field(
+                meaning = "Standard deviation of the supply voltage, of the nominal one; normal, cut off at twice it",
+                min = 0,
+                max = 50,
+                byDefault = "2")
+        double voltageDeviationPercent) {
+    /** Every default. */
+    public static final Scatter USUAL = new Scatter(Spread.UNIFORM, 80, 100, 100, 2);
+
+    /** Where the supply voltage is cut off, in standard deviations. */
+    public static final double VOLTAGE_CUT = 2;
+
+    public Scatter {
+        Contract.check(
+                Scatter.class,
+                closing,
+                leastInrushPercent,
+                angleUpToHalfMillis,
+                meanVoltagePercent,
+                voltageDeviationPercent);
+    }
+
+    /** The highest supply voltage that is drawn, over the nominal one. */
+    public double mostVoltageRatio() {
+        return (meanVoltagePercent + VOLTAGE_CUT * voltageDeviationPercent) / 100;
+    }
+}

@@ -1,0 +1,93 @@
+package evenrise.model.scatter;
+
+import evenrise.model.project.Load;
+import evenrise.model.project.Phase;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.Placement;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A plan in arrays: what one trial needs of each sequenced load, in the order of nominal switch-on. */
+final class Plant {
+    static final int PHASES = Phase.values().length;
+
+    /** The supply, then the panels in the project's order. */
+    final List<String> nodes = new ArrayList<>();
+
+    /** Current of unswitched loads, by node and phase; it is there from the beginning. */
+    final double[] standingAmps;
+
+    final double[] onSeconds;
+    final double[] baseAmps;
+    final double[] excessAmps;
+    final double[] halfSeconds;
+    final boolean[] hasAngle;
+    final int[] panel;
+    /** A bit for each phase that the load's poles touch. */
+    final int[] phases;
+
+    final double toleranceSeconds;
+
+    Plant(Layout layout, double angleUpToHalfMillis) {
+        Map<String, Integer> index = new HashMap<>();
+        nodes.add(NodeFigures.SUPPLY);
+        layout.project().panels().forEach(each -> {
+            index.put(each.id(), nodes.size());
+            nodes.add(each.id());
+        });
+        toleranceSeconds = layout.project().timingToleranceSeconds();
+        standingAmps = new double[nodes.size() * PHASES];
+        List<Placement> fed = layout.placements().stream()
+                .filter(Placement::fits)
+                .filter(each -> each.load().switched() == each.isSequenced())
+                .toList();
+        for (Placement each : fed) {
+            if (!each.isSequenced()) {
+                int at = index.get(each.assignment().panel());
+                for (Phase phase : Phase.values()) {
+                    if (each.phases().contains(phase)) {
+                        standingAmps[phase.ordinal()] += crest(each.load());
+                        standingAmps[at * PHASES + phase.ordinal()] += crest(each.load());
+                    }
+                }
+            }
+        }
+        List<Placement> sequenced = fed.stream()
+                .filter(Placement::isSequenced)
+                .sorted(Comparator.comparingDouble(each -> each.onSeconds().orElseThrow()))
+                .toList();
+        int count = sequenced.size();
+        onSeconds = new double[count];
+        baseAmps = new double[count];
+        excessAmps = new double[count];
+        halfSeconds = new double[count];
+        hasAngle = new boolean[count];
+        panel = new int[count];
+        phases = new int[count];
+        for (int i = 0; i < count; i++) {
+            Placement each = sequenced.get(i);
+            Load load = each.load();
+            onSeconds[i] = each.onSeconds().orElseThrow();
+            baseAmps[i] = crest(load);
+            excessAmps[i] = Math.max(0, load.inrushPeakAmps() - baseAmps[i]);
+            halfSeconds[i] = load.inrushHalfMillis() / 1000;
+            hasAngle[i] = load.inrushHalfMillis() <= angleUpToHalfMillis;
+            panel[i] = index.get(each.assignment().panel());
+            for (Phase phase : each.phases()) {
+                phases[i] |= 1 << phase.ordinal();
+            }
+        }
+    }
+
+    int loads() {
+        return onSeconds.length;
+    }
+
+    private static double crest(Load load) {
+        return Math.sqrt(2) * load.idleAmps();
+    }
+}

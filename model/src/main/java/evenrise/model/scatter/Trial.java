@@ -1,0 +1,157 @@
+package evenrise.model.scatter;
+
+import evenrise.model.project.Scatter;
+import evenrise.model.project.Spread;
+import java.util.Arrays;
+import java.util.random.RandomGenerator;
+
+/**
+ * One switch-on with its chances drawn, played again and again in the same arrays. A load that closes at T draws base +
+ * a·excess·2^(−(t − T)/h) from then on, a being what its inrush and its angle leave of the excess; all is times the supply
+ * voltage. Since each only falls after it begins, a node's peak is at one of its loads' closing times, or before the first.
+ */
+final class Trial {
+    /** An excess that has fallen to this part of itself is left out. */
+    private static final double NEGLIGIBLE_RATIO = 1e-6;
+
+    private static final double HALVINGS_TO_NEGLIGIBLE = Math.log(1 / NEGLIGIBLE_RATIO) / Math.log(2);
+    private static final double LN2 = Math.log(2);
+
+    private final Plant plant;
+    private final Scatter scatter;
+    private final double[] closesSeconds;
+    private final double[] leftAmps;
+    private final int[] order;
+    private final int[] active;
+    private final double[] steadyAmps;
+    private final double[] peaks;
+
+    Trial(Plant plant, Scatter scatter) {
+        this.plant = plant;
+        this.scatter = scatter;
+        this.closesSeconds = new double[plant.loads()];
+        this.leftAmps = new double[plant.loads()];
+        this.order = new int[plant.loads()];
+        this.active = new int[plant.loads()];
+        this.steadyAmps = new double[plant.standingAmps.length];
+        this.peaks = new double[plant.nodes.size()];
+    }
+
+    /** The instantaneous peak of each node, over its phases; the array is reused by the next call. */
+    double[] play(RandomGenerator random) {
+        double voltage = voltage(random);
+        draw(random);
+        sort();
+        System.arraycopy(plant.standingAmps, 0, steadyAmps, 0, steadyAmps.length);
+        Arrays.fill(peaks, 0);
+        for (int node = 0; node < peaks.length; node++) {
+            for (int phase = 0; phase < Plant.PHASES; phase++) {
+                peaks[node] = Math.max(peaks[node], steadyAmps[node * Plant.PHASES + phase]);
+            }
+        }
+        sweep();
+        for (int node = 0; node < peaks.length; node++) {
+            peaks[node] *= voltage;
+        }
+        return peaks;
+    }
+
+    private double voltage(RandomGenerator random) {
+        double deviation = scatter.voltageDeviationPercent() / 100;
+        return scatter.meanVoltagePercent() / 100 + deviation * cutNormal(random, Scatter.VOLTAGE_CUT);
+    }
+
+    private void draw(RandomGenerator random) {
+        double least = scatter.leastInrushPercent() / 100;
+        for (int i = 0; i < closesSeconds.length; i++) {
+            double offset =
+                    scatter.closing() == Spread.UNIFORM ? 2 * random.nextDouble() - 1 : cutNormal(random, 3) / 3;
+            closesSeconds[i] = plant.onSeconds[i] + plant.toleranceSeconds * offset;
+            double inrush = least + (1 - least) * random.nextDouble();
+            double angle = plant.hasAngle[i] ? Math.sin(Math.PI * random.nextDouble()) : 1;
+            // The crest as a whole is scaled, the base below it is not.
+            leftAmps[i] = Math.max(0, inrush * angle * (plant.excessAmps[i] + plant.baseAmps[i]) - plant.baseAmps[i]);
+            order[i] = i;
+        }
+    }
+
+    /** Closing times are nearly in nominal order, for which insertion is linear. */
+    private void sort() {
+        for (int i = 1; i < order.length; i++) {
+            int moving = order[i];
+            int to = i;
+            while (to > 0 && closesSeconds[order[to - 1]] > closesSeconds[moving]) {
+                order[to] = order[to - 1];
+                to--;
+            }
+            order[to] = moving;
+        }
+    }
+
+    private void sweep() {
+        int actives = 0;
+        for (int step = 0; step < order.length; step++) {
+            int closing = order[step];
+            double now = closesSeconds[closing];
+            int at = plant.panel[closing] * Plant.PHASES;
+            for (int phase = 0; phase < Plant.PHASES; phase++) {
+                if ((plant.phases[closing] & 1 << phase) != 0) {
+                    steadyAmps[phase] += plant.baseAmps[closing];
+                    steadyAmps[at + phase] += plant.baseAmps[closing];
+                }
+            }
+            active[actives++] = closing;
+            actives = peakAt(now, closing, actives);
+        }
+    }
+
+    /** Raises the peaks of the supply and of the panel in which a load closes; drops what has died down. */
+    private int peakAt(double now, int closing, int actives) {
+        int here = plant.panel[closing];
+        double supplyA = 0;
+        double supplyB = 0;
+        double supplyC = 0;
+        double panelA = 0;
+        double panelB = 0;
+        double panelC = 0;
+        int kept = 0;
+        for (int k = 0; k < actives; k++) {
+            int load = active[k];
+            double halvings = (now - closesSeconds[load]) / plant.halfSeconds[load];
+            if (halvings > HALVINGS_TO_NEGLIGIBLE) {
+                continue;
+            }
+            active[kept++] = load;
+            double amps = leftAmps[load] * Math.exp(-LN2 * halvings);
+            int touched = plant.phases[load];
+            double a = (touched & 1) != 0 ? amps : 0;
+            double b = (touched & 2) != 0 ? amps : 0;
+            double c = (touched & 4) != 0 ? amps : 0;
+            supplyA += a;
+            supplyB += b;
+            supplyC += c;
+            if (plant.panel[load] == here) {
+                panelA += a;
+                panelB += b;
+                panelC += c;
+            }
+        }
+        int at = here * Plant.PHASES;
+        peaks[0] = Math.max(peaks[0], greatest(0, supplyA, supplyB, supplyC));
+        peaks[here] = Math.max(peaks[here], greatest(at, panelA, panelB, panelC));
+        return kept;
+    }
+
+    private double greatest(int at, double a, double b, double c) {
+        return Math.max(steadyAmps[at] + a, Math.max(steadyAmps[at + 1] + b, steadyAmps[at + 2] + c));
+    }
+
+    /** Standard normal, drawn anew until it lies within {@code most} deviations. */
+    private static double cutNormal(RandomGenerator random, double most) {
+        double drawn = random.nextGaussian();
+        while (Math.abs(drawn) > most) {
+            drawn = random.nextGaussian();
+        }
+        return drawn;
+    }
+}
