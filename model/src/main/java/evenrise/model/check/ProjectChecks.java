@@ -15,7 +15,8 @@ public final class ProjectChecks {
             Circles::check,
             Relations::check,
             SlotNumbers::check,
-            FixedPlaces::check);
+            FixedPlaces::check,
+            Cables::check);
 
     private ProjectChecks() {}
 

@@ -16,6 +16,7 @@ public final class Words {
             Map.entry("ohms", "ohm"),
             Map.entry("watts", "w"),
             Map.entry("ratio", "ratio"),
+            Map.entry("celsius", "c"),
             Map.entry("kva", "kva"));
 
     private Words() {}

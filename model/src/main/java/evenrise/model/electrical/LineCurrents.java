@@ -1,17 +1,23 @@
 package evenrise.model.electrical;
 
 import evenrise.model.project.Phase;
+import evenrise.model.project.PhaseSystem;
 import java.util.List;
 
 /**
- * The fundamental line currents of a three-phase node as phasors, with phase A's voltage to neutral as the reference. A
+ * The fundamental line currents of a node as phasors, with phase A's voltage to neutral as the reference. A
  * one-pole load's current lags its phase's voltage; a two-pole load's lags the voltage between its lines and leaves by the
  * other line; a three-pole load draws the same on all, each behind its phase. A load's current on a line is counted as its
  * fundamental.
  */
 public final class LineCurrents {
-    private static final double THIRD_TURN = 2 * Math.PI / 3;
+    private final PhaseSystem system;
     private final Phasor[] lines = {Phasor.ZERO, Phasor.ZERO, Phasor.ZERO};
+
+    /** No current yet. */
+    public LineCurrents(PhaseSystem system) {
+        this.system = system;
+    }
 
     /**
      * Adds a load.
@@ -23,8 +29,8 @@ public final class LineCurrents {
     public void add(List<Phase> phases, double amps, double powerFactor) {
         double lag = Math.acos(powerFactor);
         if (phases.size() == 2) {
-            Phasor between = Phasor.polar(1, angle(phases.get(0)))
-                    .plus(Phasor.polar(1, angle(phases.get(1))).times(-1));
+            Phasor between =
+                    unitVoltage(phases.get(0)).plus(unitVoltage(phases.get(1)).times(-1));
             Phasor current = Phasor.polar(amps, between.angleRadians() - lag);
             add(phases.get(0), current);
             add(phases.get(1), current.times(-1));
@@ -37,6 +43,17 @@ public final class LineCurrents {
         return lines[phase.ordinal()];
     }
 
+    /** What returns through the neutral. */
+    public Phasor neutral() {
+        return lines[0].plus(lines[1]).plus(lines[2]);
+    }
+
+    /** Unit voltage of a phase to neutral. */
+    public Phasor unitVoltage(Phase phase) {
+        return Phasor.polar(1, angle(phase));
+    }
+
+    /** Of three-phase nodes. */
     public SymmetricalComponents components() {
         return SymmetricalComponents.of(lines[0], lines[1], lines[2]);
     }
@@ -45,7 +62,7 @@ public final class LineCurrents {
         lines[phase.ordinal()] = lines[phase.ordinal()].plus(current);
     }
 
-    private static double angle(Phase phase) {
-        return -THIRD_TURN * phase.ordinal();
+    private double angle(Phase phase) {
+        return -2 * Math.PI * phase.ordinal() / system.phases().size();
     }
 }

@@ -17,6 +17,13 @@ public record Phasor(double real, double imaginary) {
         return new Phasor(factor * real, factor * imaginary);
     }
 
+    /** The voltage that this current drives across an impedance. */
+    public Phasor times(Impedance impedance) {
+        return new Phasor(
+                real * impedance.resistanceOhms() - imaginary * impedance.reactanceOhms(),
+                real * impedance.reactanceOhms() + imaginary * impedance.resistanceOhms());
+    }
+
     /** Turned forward by an angle. */
     public Phasor turned(double radians) {
         double cos = Math.cos(radians);

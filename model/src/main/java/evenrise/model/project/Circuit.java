@@ -2,12 +2,31 @@ package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
 import evenrise.model.contract.Field;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
-/** The wiring between a breaker and its load. */
+/** Breaker and wiring of one load. A breaker of several poles is one device with a common trip. */
 public record Circuit(
-        @Field(meaning = "Length of the cable, one way", min = 0, max = 100_000)
-        double lengthMetres) {
+        @Field(meaning = "Cable between breaker and load", optional = true)
+        Optional<Cable> cable,
+
+        @Field(meaning = "Whether the load runs for three hours or more", byDefault = "true")
+        boolean continuous,
+
+        @Field(meaning = "Whether the breaker may carry its whole rating continuously", byDefault = "false")
+        boolean fullyRated,
+
+        @Field(
+                meaning =
+                        "Setting of an adjustable instantaneous trip, over the rating; it goes before the load's curve",
+                above = 0,
+                max = 50,
+                optional = true)
+        OptionalDouble instantaneousRatio,
+
+        @Field(meaning = "Equal devices behind the breaker", min = 1, max = 1000, byDefault = "1")
+        int devices) {
     public Circuit {
-        Contract.check(Circuit.class, lengthMetres);
+        Contract.check(Circuit.class, cable, continuous, fullyRated, instantaneousRatio, devices);
     }
 }

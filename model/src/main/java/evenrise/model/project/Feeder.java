@@ -2,12 +2,24 @@ package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
 import evenrise.model.contract.Field;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
-/** The wiring between the supply and a panel. */
+/** What connects a panel to the supply. */
 public record Feeder(
-        @Field(meaning = "Length of the cable, one way", min = 0, max = 100_000)
-        double lengthMetres) {
+        @Field(meaning = "Cable between supply and panel", optional = true)
+        Optional<Cable> cable,
+
+        @Field(
+                meaning = "Rating of the device that protects it; the panel's rated_a when absent",
+                above = 0,
+                max = 6300,
+                optional = true)
+        OptionalDouble breakerAmps,
+
+        @Field(meaning = "Whether that device may carry its whole rating continuously", byDefault = "false")
+        boolean fullyRated) {
     public Feeder {
-        Contract.check(Feeder.class, lengthMetres);
+        Contract.check(Feeder.class, cable, breakerAmps, fullyRated);
     }
 }

@@ -9,6 +9,10 @@ import java.util.List;
 public final class ElectricalReview {
     /** In the order in which they are reported. */
     public static final List<ElectricalCheck> ALL = List.of(
+            new BreakerRatingCheck(),
+            new BreakerTripCheck(),
+            new ConductorCheck(),
+            new VoltageDropCheck(),
             new NeutralHarmonicsCheck(),
             new UnbalanceCheck(),
             new AmplifierDemandCheck(),

@@ -79,7 +79,7 @@ final class UnbalanceCheck implements ElectricalCheck {
     }
 
     private static SymmetricalComponents components(Fed fed, ToDoubleFunction<Load> amps) {
-        LineCurrents lines = new LineCurrents();
+        LineCurrents lines = new LineCurrents(PhaseSystem.THREE_PHASE);
         for (Placement each : fed.loads()) {
             Load load = each.load();
             double fundamental = amps.applyAsDouble(load) / LinePower.rmsOverFundamental(load.thirdHarmonic());

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import evenrise.model.project.Phase;
+import evenrise.model.project.PhaseSystem;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -14,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class SymmetricalComponentsTest {
     @Test
     void threePoleLoadsAreAllPositiveSequence() {
-        LineCurrents lines = new LineCurrents();
+        LineCurrents lines = new LineCurrents(PhaseSystem.THREE_PHASE);
 
         lines.add(List.of(Phase.B, Phase.C, Phase.A), 30, 0.8);
 
@@ -25,7 +26,7 @@ class SymmetricalComponentsTest {
 
     @Test
     void onePoleLoadSharesItselfOverTheThreeSequences() {
-        LineCurrents lines = new LineCurrents();
+        LineCurrents lines = new LineCurrents(PhaseSystem.THREE_PHASE);
 
         lines.add(List.of(Phase.B), 30, 1);
 
@@ -36,7 +37,7 @@ class SymmetricalComponentsTest {
 
     @Test
     void twoPoleLoadReturnsNothingThroughTheNeutral() {
-        LineCurrents lines = new LineCurrents();
+        LineCurrents lines = new LineCurrents(PhaseSystem.THREE_PHASE);
 
         lines.add(List.of(Phase.C, Phase.A), 12, 0.9);
 
@@ -52,8 +53,8 @@ class SymmetricalComponentsTest {
             @ForAll @DoubleRange(max = 200) double b,
             @ForAll @DoubleRange(max = 200) double c,
             @ForAll @DoubleRange(min = 0.1, max = 1) double powerFactor) {
-        LineCurrents lines = new LineCurrents();
-        NeutralCurrent neutral = new NeutralCurrent(evenrise.model.project.PhaseSystem.THREE_PHASE);
+        LineCurrents lines = new LineCurrents(PhaseSystem.THREE_PHASE);
+        NeutralCurrent neutral = new NeutralCurrent(PhaseSystem.THREE_PHASE);
         double[] amps = {a, b, c};
         for (Phase phase : Phase.values()) {
             lines.add(List.of(phase), amps[phase.ordinal()], powerFactor);

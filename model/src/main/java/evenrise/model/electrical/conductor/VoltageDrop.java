@@ -1,0 +1,30 @@
+package evenrise.model.electrical.conductor;
+
+import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.Phasor;
+
+/**
+ * Steady voltage drop along a cable that feeds one load. The voltage is that which the load is fed with: to neutral or
+ * between lines for a load on two conductors, between lines for a balanced one on three. The power factor is the load's,
+ * taken against the voltage at the sending end.
+ */
+public final class VoltageDrop {
+    private VoltageDrop() {}
+
+    /** How many conductor impedances the drop counts: 2 there and back, √3 between lines of three. */
+    public static double ways(boolean isThreePhase) {
+        return isThreePhase ? Math.sqrt(3) : 2;
+    }
+
+    /** The usual approximation: ways · I · (R·cosφ + X·sinφ). */
+    public static double approximateVolts(double amps, double powerFactor, Impedance conductor, double ways) {
+        double sin = Math.sqrt(1 - powerFactor * powerFactor);
+        return ways * amps * (conductor.resistanceOhms() * powerFactor + conductor.reactanceOhms() * sin);
+    }
+
+    /** V − |V − ways·I·(cosφ − j·sinφ)·(R + jX)|. */
+    public static double exactVolts(double volts, double amps, double powerFactor, Impedance conductor, double ways) {
+        Phasor drop = Phasor.polar(ways * amps, -Math.acos(powerFactor)).times(conductor);
+        return volts - new Phasor(volts - drop.real(), -drop.imaginary()).length();
+    }
+}

@@ -1,0 +1,6 @@
+package evenrise.model.project;
+
+public enum ConductorMaterial {
+    COPPER,
+    ALUMINIUM
+}

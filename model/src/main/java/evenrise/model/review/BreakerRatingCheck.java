@@ -1,0 +1,84 @@
+package evenrise.model.review;
+
+import evenrise.model.electrical.breaker.ContinuousLoad;
+import evenrise.model.electrical.breaker.ConventionalCurrents;
+import evenrise.model.electrical.breaker.StandardRatings;
+import evenrise.model.plan.Grade;
+import evenrise.model.plan.Remark;
+import evenrise.model.project.Circuit;
+import evenrise.model.project.Electrical;
+import evenrise.model.project.Load;
+import evenrise.model.project.Practice;
+import evenrise.model.rules.Layout;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Whether each breaker is made in its rating, and carries its load for as long as it runs. */
+final class BreakerRatingCheck implements ElectricalCheck {
+    private static final String ID = "breaker-rating";
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public void review(Layout layout, Findings findings) {
+        Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
+        if (practice.isEmpty()) {
+            findings.notChecked(ID, List.of(Findings.PLANT), "electrical.practice");
+            return;
+        }
+        for (Load load : layout.project().loads()) {
+            standard(load, practice.get(), findings);
+            carries(load, practice.get(), findings);
+        }
+    }
+
+    private static void standard(Load load, Practice practice, Findings findings) {
+        if (StandardRatings.isStandard(practice, load.breakerAmps())) {
+            return;
+        }
+        OptionalDouble next = StandardRatings.atLeast(practice, load.breakerAmps());
+        String cure = next.isPresent() ? " Maybe take " + Say.amps(next.getAsDouble()) + "." : "";
+        findings.add(new Remark(
+                ID,
+                Grade.EXCEEDS_RECOMMENDATION,
+                load.id(),
+                OptionalDouble.of(load.breakerAmps()),
+                next,
+                "A",
+                practice == Practice.NEC ? "NEC 240.6(A)" : "IEC 60898-1 clause 5.3.2 (clause from memory)",
+                "the breaker of load " + Say.quoted(load.id()) + " is rated " + Say.amps(load.breakerAmps())
+                        + ", which is no standard rating." + cure));
+    }
+
+    private static void carries(Load load, Practice practice, Findings findings) {
+        boolean isContinuous = load.circuit().map(Circuit::continuous).orElse(true);
+        boolean isFullyRated = load.circuit().map(Circuit::fullyRated).orElse(false);
+        double needed = practice == Practice.NEC
+                ? ContinuousLoad.necAmps(load.runningAmps(), isContinuous, isFullyRated)
+                : load.runningAmps();
+        if (needed <= load.breakerAmps() + 1e-9) {
+            return;
+        }
+        double trips = ConventionalCurrents.of(practice).tripsRatio() * load.breakerAmps();
+        String rule = needed > load.runningAmps() ? ", 125 % of it are " + Say.amps(needed) : "";
+        String soon = load.runningAmps() >= trips ? "; it trips within its conventional time" : "";
+        OptionalDouble next = StandardRatings.atLeast(practice, needed);
+        findings.add(new Remark(
+                ID,
+                Grade.BREAKS,
+                load.id(),
+                OptionalDouble.of(needed),
+                OptionalDouble.of(load.breakerAmps()),
+                "A",
+                practice == Practice.NEC ? "NEC 210.20(A)" : "IEC 60364-4-43 clause 433.1",
+                "load " + Say.quoted(load.id()) + " runs at " + Say.amps(load.runningAmps()) + rule
+                        + ", its breaker is rated " + Say.amps(load.breakerAmps()) + soon + ". Maybe split the load"
+                        + (next.isPresent()
+                                ? " or take " + Say.amps(next.getAsDouble()) + " and its conductor."
+                                : ".")));
+    }
+}

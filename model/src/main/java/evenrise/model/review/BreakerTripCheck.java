@@ -1,0 +1,83 @@
+package evenrise.model.review;
+
+import evenrise.model.electrical.breaker.InstantaneousBand;
+import evenrise.model.electrical.breaker.TripEquivalent;
+import evenrise.model.plan.Grade;
+import evenrise.model.plan.Quantity;
+import evenrise.model.plan.Remark;
+import evenrise.model.project.Circuit;
+import evenrise.model.project.Load;
+import evenrise.model.rules.Layout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Whether a load's own inrush trips its own breaker at once. */
+final class BreakerTripCheck implements ElectricalCheck {
+    private static final String ID = "breaker-trip";
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public void review(Layout layout, Findings findings) {
+        double frequency = layout.project().supply().frequencyHertz();
+        List<String> unknown = new ArrayList<>();
+        for (Load load : layout.project().loads()) {
+            Optional<InstantaneousBand> band = band(load);
+            if (band.isPresent()) {
+                review(load, band.get(), frequency, findings);
+            } else {
+                unknown.add(load.id());
+            }
+        }
+        findings.notChecked(ID, unknown, "curve, or circuit.instantaneous_ratio");
+    }
+
+    private static Optional<InstantaneousBand> band(Load load) {
+        OptionalDouble setting = load.circuit().map(Circuit::instantaneousRatio).orElse(OptionalDouble.empty());
+        return setting.isPresent()
+                ? Optional.of(InstantaneousBand.adjustable(setting.getAsDouble()))
+                : load.curve().map(InstantaneousBand::of);
+    }
+
+    private static void review(Load load, InstantaneousBand band, double frequency, Findings findings) {
+        double half = load.inrushHalfMillis() / 1000;
+        double counts = TripEquivalent.inrushAmps(load.idleAmps(), load.inrushPeakAmps(), half, frequency);
+        double holds = band.leastRatio() * load.breakerAmps();
+        double trips = band.mostRatio() * load.breakerAmps();
+        findings.add(new Quantity(
+                load.id(), "inrush at the trip, as a sine", TripEquivalent.sineAmps(load.inrushPeakAmps()), "A"));
+        findings.add(new Quantity(load.id(), "inrush at the trip, as a pulse", counts, "A"));
+        if (counts <= holds) {
+            return;
+        }
+        boolean surely = counts > trips;
+        findings.add(new Remark(
+                ID,
+                surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
+                load.id(),
+                OptionalDouble.of(counts),
+                OptionalDouble.of(surely ? trips : holds),
+                "A",
+                load.curve().isPresent() ? "IEC 60898-1 clause 5.3.5 (clause from memory)" : "NEMA AB 4 (from memory)",
+                "load " + Say.quoted(load.id()) + " peaks at " + Say.amps(load.inrushPeakAmps())
+                        + ", which counts for " + Say.amps(counts) + " rms over a half-cycle; its breaker of "
+                        + Say.amps(load.breakerAmps()) + " holds up to " + Say.amps(holds) + " and trips at once above "
+                        + Say.amps(trips) + ": it " + (surely ? "trips" : "may trip") + " at switch-on."
+                        + cure(load, counts, holds)));
+    }
+
+    private static String cure(Load load, double counts, double holds) {
+        int devices = load.circuit().map(Circuit::devices).orElse(1);
+        if (devices > 1) {
+            int fit = (int) Math.floor(devices * holds / counts);
+            return String.format(Locale.ROOT, " Maybe put at most %d of its %d devices on one breaker.", fit, devices);
+        }
+        return " Maybe take a band that trips later, or a device that limits its inrush.";
+    }
+}
