@@ -12,11 +12,13 @@ import evenrise.model.file.Problem;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
 import evenrise.model.file.Schemas;
+import evenrise.model.file.ScriptFile;
 import evenrise.model.plan.Cautions;
 import evenrise.model.project.Project;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -103,6 +105,33 @@ class DatasetsTest {
                 assertThat(ProjectFile.read(copy).value()).contains(original);
             }
         }
+    }
+
+    static List<Path> scripts() throws IOException {
+        List<Path> scripts = new ArrayList<>();
+        for (Path folder : scenarios()) {
+            Path own = folder.resolve("scripts");
+            if (Files.isDirectory(own)) {
+                try (Stream<Path> entries = Files.list(own)) {
+                    scripts.addAll(entries.sorted().toList());
+                }
+            }
+        }
+        return scripts;
+    }
+
+    @ParameterizedTest
+    @MethodSource("scripts")
+    void hasScriptsThatAreReadWithoutAProblemAndKeepTheSchema(Path script) throws IOException {
+        Project subject = ProjectFile.read(project(script.getParent().getParent()))
+                .value()
+                .orElseThrow();
+        JsonSchema schema =
+                JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(Schemas.script());
+
+        assertThat(ScriptFile.read(script, subject).problems()).isEmpty();
+        assertThat(schema.validate(new ObjectMapper().readTree(script.toFile())))
+                .isEmpty();
     }
 
     @ParameterizedTest

@@ -1,5 +1,6 @@
 package evenrise.model;
 
+import evenrise.model.project.Behaviour;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Electrical;
@@ -26,6 +27,7 @@ public final class ProjectBuilder {
     private final List<ShutdownGroup> shutdownGroups = new ArrayList<>();
     private final List<Load> loads = new ArrayList<>();
     private ObjectiveWeights objective = ObjectiveWeights.DEFAULT;
+    private Optional<Behaviour> behaviour = Optional.empty();
     private Optional<Electrical> electrical = Optional.empty();
 
     ProjectBuilder() {}
@@ -99,6 +101,11 @@ public final class ProjectBuilder {
         return this;
     }
 
+    public ProjectBuilder behaviour(Behaviour it) {
+        behaviour = Optional.of(it);
+        return this;
+    }
+
     public Project build() {
         return new Project(
                 Project.FORMAT,
@@ -114,6 +121,7 @@ public final class ProjectBuilder {
                 shutdownGroups,
                 loads.isEmpty() ? List.of(Fixtures.aLoad().unswitched().build()) : loads,
                 objective,
-                electrical);
+                electrical,
+                behaviour);
     }
 }

@@ -66,6 +66,8 @@ class ArchitectureTest {
             .definedBy("evenrise.model.review..")
             .layer("scatter")
             .definedBy("evenrise.model.scatter..")
+            .layer("event")
+            .definedBy("evenrise.model.event..")
             .layer("rules")
             .definedBy("evenrise.model.rules..")
             .layer("electrical")
@@ -88,18 +90,20 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("solver")
             .whereLayer("scatter")
             .mayOnlyBeAccessedByLayers("solver")
+            .whereLayer("event")
+            .mayOnlyBeAccessedByLayers("file", "check", "scatter", "solver")
             .whereLayer("rules")
-            .mayOnlyBeAccessedByLayers("file", "review", "scatter", "solver")
+            .mayOnlyBeAccessedByLayers("file", "review", "scatter", "event", "solver")
             .whereLayer("electrical")
-            .mayOnlyBeAccessedByLayers("check", "rules", "review", "solver")
+            .mayOnlyBeAccessedByLayers("check", "rules", "review", "event", "solver")
             .whereLayer("sequence")
-            .mayOnlyBeAccessedByLayers("check", "rules", "review", "solver")
+            .mayOnlyBeAccessedByLayers("check", "rules", "review", "event", "solver")
             .whereLayer("plan")
             .mayOnlyBeAccessedByLayers(
-                    "file", "check", "rules", "review", "scatter", "electrical", "sequence", "solver")
+                    "file", "check", "rules", "review", "scatter", "event", "electrical", "sequence", "solver")
             .whereLayer("project")
             .mayOnlyBeAccessedByLayers(
-                    "file", "check", "rules", "review", "scatter", "electrical", "sequence", "plan", "solver");
+                    "file", "check", "rules", "review", "scatter", "event", "electrical", "sequence", "plan", "solver");
 
     @ArchTest
     static final ArchRule onlyTheFilePackageKnowsJsonLibraries = noClasses()

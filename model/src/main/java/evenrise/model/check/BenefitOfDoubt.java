@@ -105,7 +105,8 @@ final class BenefitOfDoubt {
                         project.shutdownGroups(),
                         loads,
                         project.objective(),
-                        project.electrical()));
+                        project.electrical(),
+                        project.behaviour()));
     }
 
     /** References to a load that is left out stay, and refer to nothing. */

@@ -35,6 +35,11 @@ public record InrushEnvelope(double baseAmps, double excessAmps, double halfLife
         return atSeconds < start - SAME_INSTANT_SECONDS ? 0 : baseAmps + excessAmps(atSeconds - start);
     }
 
+    /** What is left of the excess of a load that was connected at a known instant, {@code seconds} later. */
+    public double excessLeftAmps(double seconds) {
+        return excessAmps * Math.pow(2, -seconds / halfLifeSeconds);
+    }
+
     /** What is left of the excess {@code sinceStartSeconds} after the earliest closing time. */
     double excessAmps(double sinceStartSeconds) {
         double decaying = Math.max(0, sinceStartSeconds - 2 * toleranceSeconds);

@@ -17,6 +17,7 @@ import com.github.victools.jsonschema.generator.SchemaGeneratorConfigPart;
 import com.github.victools.jsonschema.generator.SchemaVersion;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.Words;
+import evenrise.model.event.EventScript;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import java.lang.reflect.RecordComponent;
@@ -29,7 +30,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /**
- * JSON Schema (draft 2020-12) of both files, generated from the records, so that editors complete and check. What needs
+ * JSON Schema (draft 2020-12) of the files, generated from the records, so that editors complete and check. What needs
  * more than one value to judge (references, circles) only the reader checks.
  */
 public final class Schemas {
@@ -45,6 +46,11 @@ public final class Schemas {
     /** Text of the plan file's schema, with a line break at its end. */
     public static String plan() {
         return text(Plan.class, "evenrise plan", Plan.FORMAT);
+    }
+
+    /** Text of the script file's schema, with a line break at its end. */
+    public static String script() {
+        return text(EventScript.class, "evenrise script", EventScript.FORMAT);
     }
 
     private static String text(Class<? extends Record> type, String title, String format) {

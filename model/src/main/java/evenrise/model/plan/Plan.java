@@ -36,7 +36,10 @@ public record Plan(
         boolean optimal,
 
         @Field(meaning = "What the electrical review says", optional = true)
-        Optional<Review> review) {
+        Optional<Review> review,
+
+        @Field(meaning = "Peaks of the supply when something happens, as docs/events.md defines them", optional = true)
+        List<EventPeak> eventPeaks) {
 
     /** The format that this software reads and writes. */
     public static final String FORMAT = "evenrise-plan/1";
@@ -54,11 +57,13 @@ public record Plan(
                 bounds,
                 gapPercent,
                 optimal,
-                review);
+                review,
+                eventPeaks);
         cautions = List.copyOf(cautions);
         boards = List.copyOf(boards);
         assignments = List.copyOf(assignments);
         violations = List.copyOf(violations);
+        eventPeaks = List.copyOf(eventPeaks);
     }
 
     /** A plan of which nothing is proven. */
@@ -81,7 +86,8 @@ public record Plan(
                 Optional.empty(),
                 OptionalDouble.empty(),
                 false,
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 
     /** The same plan with what the electrical review says of it. */
@@ -97,6 +103,7 @@ public record Plan(
                 bounds,
                 gapPercent,
                 optimal,
-                Optional.of(said));
+                Optional.of(said),
+                eventPeaks);
     }
 }

@@ -44,7 +44,10 @@ public record Project(
         ObjectiveWeights objective,
 
         @Field(meaning = "What the electrical review needs to know", optional = true)
-        Optional<Electrical> electrical) {
+        Optional<Electrical> electrical,
+
+        @Field(meaning = "What the control does when something happens", optional = true)
+        Optional<Behaviour> behaviour) {
 
     /** The format that this software reads and writes. */
     public static final String FORMAT = "evenrise-project/1";
@@ -64,7 +67,8 @@ public record Project(
                 shutdownGroups,
                 loads,
                 objective,
-                electrical);
+                electrical,
+                behaviour);
         panels = List.copyOf(panels);
         boardTypes = List.copyOf(boardTypes);
         boards = List.copyOf(boards);
@@ -97,6 +101,30 @@ public record Project(
                 shutdownGroups,
                 loads,
                 objective,
+                Optional.empty(),
                 Optional.empty());
+    }
+
+    /** The same project with a control that behaves so. */
+    public Project behaving(Behaviour stated) {
+        return new Project(
+                format,
+                name,
+                supply,
+                timingToleranceSeconds,
+                maxDurationSeconds,
+                panels,
+                boardTypes,
+                boards,
+                shutdownGroups,
+                loads,
+                objective,
+                electrical,
+                Optional.of(stated));
+    }
+
+    /** What the control does, as stated or by default. */
+    public Behaviour behaviourOrDefault() {
+        return behaviour.orElse(Behaviour.DEFAULT);
     }
 }

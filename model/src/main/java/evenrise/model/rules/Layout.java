@@ -2,6 +2,7 @@ package evenrise.model.rules;
 
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.BoardSetting;
+import evenrise.model.plan.EventPeak;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
@@ -37,6 +38,7 @@ public final class Layout {
     private final Map<String, BoardSetting> settings;
     private final StepTimes times;
     private List<NodeFigures> nodes;
+    private List<List<EventPeak>> eventPeaks;
 
     private Layout(ProjectIndex index, Plan plan) {
         this.index = index;
@@ -147,6 +149,14 @@ public final class Layout {
             nodes = new Nodes(this).figures();
         }
         return nodes;
+    }
+
+    /** What each of those nodes peaks at when something happens; computed when first asked for. */
+    public synchronized List<List<EventPeak>> eventPeaks() {
+        if (eventPeaks == null) {
+            eventPeaks = new EventPeaks(this).ofAllNodes();
+        }
+        return eventPeaks;
     }
 
     private Map<String, Assignment> lastWords() {

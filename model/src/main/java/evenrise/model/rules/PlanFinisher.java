@@ -4,6 +4,7 @@ import evenrise.model.plan.Assignment;
 import evenrise.model.plan.Bounds;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Cautions;
+import evenrise.model.plan.EventPeak;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Load;
@@ -37,7 +38,8 @@ public final class PlanFinisher {
                 Optional.empty(),
                 List.of(),
                 Optional.of(madeBy));
-        return judged(signed, Referee.judge(project, signed), bounds);
+        Layout layout = Layout.of(project, signed);
+        return judged(signed, Referee.judge(layout), layout.eventPeaks().get(0), bounds);
     }
 
     /** The plan with phases and times of every assignment, and nothing else filled in. */
@@ -50,7 +52,7 @@ public final class PlanFinisher {
                 Plan.FORMAT, bare.cautions(), bare.boards(), assignments, Optional.empty(), List.of(), bare.madeBy());
     }
 
-    private static Plan judged(Plan plan, Verdict verdict, Bounds bounds) {
+    private static Plan judged(Plan plan, Verdict verdict, List<EventPeak> eventPeaks, Bounds bounds) {
         double objective = verdict.metrics().objective();
         boolean keepsAll = verdict.violations().isEmpty();
         double gapPercent = objective > 0 ? 100 * (objective - bounds.objective()) / objective : 0;
@@ -68,7 +70,8 @@ public final class PlanFinisher {
                 Optional.of(bounds),
                 keepsAll ? OptionalDouble.of(gapPercent) : OptionalDouble.empty(),
                 keepsAll && objective <= bounds.objective() + PROVEN_AMPS,
-                plan.review());
+                plan.review(),
+                eventPeaks);
     }
 
     private static Assignment finish(Assignment bare, Layout layout) {

@@ -27,6 +27,7 @@ public final class Rules {
             new RatingRule(),
             new NeutralRule(),
             new InrushLimitRule(),
+            new EventInrushRule(),
             new DurationRule());
 
     private Rules() {}

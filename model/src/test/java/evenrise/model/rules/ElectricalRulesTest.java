@@ -1,6 +1,7 @@
 package evenrise.model.rules;
 
 import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aGroup;
 import static evenrise.model.Fixtures.aLoad;
 import static evenrise.model.Fixtures.aPanel;
 import static evenrise.model.Fixtures.aPlan;
@@ -13,6 +14,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import evenrise.model.LoadBuilder;
 import evenrise.model.PlanBuilder;
 import evenrise.model.ProjectBuilder;
+import evenrise.model.TestBehaviour;
+import evenrise.model.project.PlanEvent;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -183,6 +186,68 @@ class ElectricalRulesTest {
                     .loads(aLoad("L1").inrushPeakAmps(1e6), aLoad("L2").inrushPeakAmps(1e6));
 
             assertThat(broken("inrush-limit", project, plan())).isEmpty();
+        }
+    }
+
+    @Nested
+    class EventInrush {
+        /** An unswitched 90 A inrush, and one of 60 A that is switched, on phase A of P1; no idle current. */
+        private ProjectBuilder project(double limit, PlanEvent... events) {
+            return aProject()
+                    .behaviour(TestBehaviour.holdingFor(events))
+                    .panels(aPanel("P1").inrushLimitAmps(limit))
+                    .boards(aBoard("B1"))
+                    .groups(aGroup("G").drops())
+                    .loads(
+                            aLoad("U")
+                                    .unswitched()
+                                    .idleAmps(0)
+                                    .inrushPeakAmps(90)
+                                    .inrushHalfMillis(10),
+                            aLoad("L").group("G").idleAmps(0).inrushPeakAmps(60).inrushHalfMillis(10));
+        }
+
+        private PlanBuilder plan() {
+            return aPlan().board("B1", 0, 1)
+                    .assignments(
+                            anAssignment("U").at("P1", 1),
+                            anAssignment("L").at("P1", 2).on("B1", 1));
+        }
+
+        @Test
+        void asksNothingByDefault() {
+            // 60 A in the sequence; 90 A when the mains return
+            assertThat(broken("event-inrush", project(80), plan())).isEmpty();
+        }
+
+        @Test
+        void isKeptAtExactlyTheLimit() {
+            // 90 A at the return; 60 A at the release and in the sequence
+            assertThat(broken("event-inrush", project(90, PlanEvent.RETURN, PlanEvent.RELEASE), plan()))
+                    .isEmpty();
+        }
+
+        @Test
+        void refusesMoreWhenTheMainsReturn() {
+            assertThat(broken("event-inrush", project(89.99, PlanEvent.RETURN), plan()))
+                    .containsExactly("panel 'P1' peaks at 90.000 A on phase A when the mains return, allowed are"
+                            + " 89.990 A (inrush_limit_holds_for). Maybe move unswitched loads to other panels or phases,"
+                            + " or let a board switch them.");
+        }
+
+        @Test
+        void namesTheBoardWhoseFailureIsWorst() {
+            // dead through a brownout, B1 leaves L connected: 90 + 60 A at the return
+            assertThat(broken("event-inrush", project(149, PlanEvent.BOARD_FAILURE), plan()))
+                    .singleElement()
+                    .asString()
+                    .startsWith("panel 'P1' peaks at 150.000 A on phase A when board 'B1' fails");
+        }
+
+        @Test
+        void countsEveryEventOfItsOwn() {
+            assertThat(broken("event-inrush", project(61, PlanEvent.values()), plan()))
+                    .hasSize(3);
         }
     }
 }

@@ -79,6 +79,7 @@ public final class Evenrise implements Runnable {
         CommandLine root = new CommandLine(new Evenrise())
                 .addSubcommand(new PlanCommand(terminal, planners, interruption))
                 .addSubcommand(new AuditCommand(terminal))
+                .addSubcommand(new RehearseCommand(terminal))
                 .addSubcommand(new GenerateCommand(terminal.data()))
                 .addSubcommand(new SchemaCommand(terminal))
                 .addSubcommand(new CompletionCommand(terminal));
@@ -107,7 +108,7 @@ public final class Evenrise implements Runnable {
 
     private static Map<String, String> exitCodes(String command) {
         return switch (command) {
-            case "audit" ->
+            case "audit", "rehearse" ->
                 ExitCode.texts(
                         ExitCode.DONE,
                         ExitCode.BUG,

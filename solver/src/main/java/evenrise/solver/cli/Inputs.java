@@ -87,7 +87,7 @@ final class Inputs {
         return message.contains("'" + name + "'") ? message : name + ": " + message;
     }
 
-    private static <T> Reading<T> sound(String name, Reading<T> reading) {
+    static <T> Reading<T> sound(String name, Reading<T> reading) {
         if (reading.value().isEmpty()) {
             throw new Failure(
                     ExitCode.BAD_INPUT,

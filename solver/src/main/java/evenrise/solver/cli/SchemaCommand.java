@@ -15,7 +15,8 @@ final class SchemaCommand implements Callable<Integer> {
     /** The files that have a schema. */
     enum Kind {
         project,
-        plan
+        plan,
+        script
     }
 
     private final Terminal terminal;
@@ -29,8 +30,13 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        terminal.print(
-                terminal.out(), List.of((kind == Kind.project ? Schemas.project() : Schemas.plan()).stripTrailing()));
+        String schema =
+                switch (kind) {
+                    case project -> Schemas.project();
+                    case plan -> Schemas.plan();
+                    case script -> Schemas.script();
+                };
+        terminal.print(terminal.out(), List.of(schema.stripTrailing()));
         return ExitCode.DONE;
     }
 }

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param format name and version of this sheet as JSON
  * @param projectChanged whether the project file is another one than the plan was made from; empty where the plan does
  *     not say what it was made from
+ * @param eventPeaks what each node peaks at when something happens, the supply first
  * @param differences figures that the plan states and that do not follow from its assignments
  */
 public record AuditSheet(
@@ -23,6 +24,7 @@ public record AuditSheet(
         String project,
         Optional<Boolean> projectChanged,
         Metrics metrics,
+        List<EventSheet> eventPeaks,
         List<Violation> violations,
         List<StatedFigure> differences,
         List<NodeSheet> nodes,
@@ -41,6 +43,7 @@ public record AuditSheet(
                 layout.project().name(),
                 layout.plan().madeBy().map(made -> !made.projectSha256().equalsIgnoreCase(projectSha256)),
                 verdict.metrics(),
+                EventSheet.of(layout),
                 verdict.violations(),
                 layout.plan()
                         .metrics()

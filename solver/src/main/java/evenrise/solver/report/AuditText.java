@@ -19,7 +19,12 @@ public final class AuditText {
         sections.add(title(sheet, paint));
         sections.add(BrokenRules.lines(sheet.violations(), all ? Integer.MAX_VALUE : PLACES_A_RULE, paint));
         sections.add(KeyFigures.lines(
-                project, sheet.metrics(), ProvenBounds.of(project).objective(), Optional.empty(), paint));
+                project,
+                sheet.metrics(),
+                sheet.eventPeaks().get(0).peaks(),
+                ProvenBounds.of(project).objective(),
+                Optional.empty(),
+                paint));
         if (!sheet.differences().isEmpty()) {
             sections.add(differences(sheet.differences(), paint));
         }

@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.plan.EventPeak;
 import evenrise.model.plan.Metrics;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
@@ -14,9 +15,16 @@ final class KeyFigures {
 
     /**
      * @param boundAmps what no plan of the project can stay below
+     * @param eventPeaks what the supply peaks at when something happens
      * @param plan the plan as it was finished, with its gap; empty where it comes from a file that may say anything
      */
-    static List<String> lines(Project project, Metrics metrics, double boundAmps, Optional<Plan> plan, Paint paint) {
+    static List<String> lines(
+            Project project,
+            Metrics metrics,
+            List<EventPeak> eventPeaks,
+            double boundAmps,
+            Optional<Plan> plan,
+            Paint paint) {
         OptionalDouble inrushLimit = project.supply().inrushLimitAmps();
         double neutralLimit = project.supply().ratedAmps() * project.supply().neutralFactor();
         Table table = new Table()
@@ -32,6 +40,7 @@ final class KeyFigures {
                 "A peak",
                 Numbers.amps(inrushLimit),
                 "phase " + metrics.peakPhase() + " at " + Numbers.seconds(metrics.peakAtSeconds()) + " s");
+        eventPeaks.forEach(peak -> EventPeakRow.add(table, project, peak));
         table.row("Imbalance of the supply", Numbers.percent(metrics.supplyImbalancePercent()), "%", Numbers.NONE, "");
         table.row(
                 "Imbalance of the worst panel",

@@ -31,7 +31,8 @@ public final class SummaryText {
             sections.add(section.lines());
         }
         double boundAmps = plan.bounds().orElseThrow().objective();
-        sections.add(KeyFigures.lines(project, verdict.metrics(), boundAmps, Optional.of(plan), paint));
+        sections.add(
+                KeyFigures.lines(project, verdict.metrics(), plan.eventPeaks(), boundAmps, Optional.of(plan), paint));
         sections.add(BrokenRules.lines(verdict.violations(), PLACES_A_RULE, paint));
         if (!verdict.violations().isEmpty() && findings.isEmpty()) {
             sections.add(new Section(paint, "What may help")

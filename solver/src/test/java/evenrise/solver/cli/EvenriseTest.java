@@ -11,7 +11,7 @@ class EvenriseTest {
     private final Shell shell = new Shell(SmallHall.sound());
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "audit", "generate", "schema", "completion"})
+    @ValueSource(strings = {"plan", "audit", "rehearse", "generate", "schema", "completion"})
     void helpsWithEveryCommand(String command) {
         Shell.Result result = shell.run(command, "--help");
 
@@ -59,8 +59,8 @@ class EvenriseTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"project", "plan"})
-    void printsTheSchemaOfBothFiles(String file) {
+    @ValueSource(strings = {"project", "plan", "script"})
+    void printsTheSchemaOfEachFile(String file) {
         Shell.Result result = shell.run("schema", file);
 
         assertThat(result.code()).isEqualTo(ExitCode.DONE);

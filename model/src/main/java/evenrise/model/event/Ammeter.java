@@ -1,0 +1,205 @@
+package evenrise.model.event;
+
+import evenrise.model.electrical.InrushEnvelope;
+import evenrise.model.project.Phase;
+import evenrise.model.rules.NodeFigures;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * Sums what every load draws, for each node and phase, at each instant at which something begins or ends: once as the
+ * breakers really closed, once as a bound. Currents only fall in between, so these instants have every maximum.
+ *
+ * <p>Time: instants × (loads whose excess has not died away + nodes).
+ */
+final class Ammeter {
+    private static final double NOTHING_AMPS = 1e-9;
+
+    private final EventPlant plant;
+    private final List<Feeding> byStart;
+    private final List<Feeding> byBoundStart;
+    private final List<Feeding> byEnd;
+    private final double[][] standing;
+    private final double[][] boundStanding;
+    private List<Feeding> decaying = new ArrayList<>();
+    private List<Feeding> boundDecaying = new ArrayList<>();
+    private final List<PhaseReading> readings = new ArrayList<>();
+    private double worstOvershootAmps;
+    private int nextStart;
+    private int nextBoundStart;
+    private int nextEnd;
+
+    /** Told of the currents of all nodes at one instant. */
+    interface Reader {
+        /**
+         * @param real by node and phase
+         * @param bound the same
+         */
+        void read(double atSeconds, double[][] real, double[][] bound);
+    }
+
+    Ammeter(EventPlant plant, List<Feeding> feedings) {
+        this.plant = plant;
+        List<Feeding> lasting = feedings.stream().filter(Feeding::lasts).toList();
+        byStart = sorted(lasting, Comparator.comparingDouble(Feeding::fromSeconds));
+        byBoundStart = sorted(lasting, Comparator.comparingDouble(Feeding::boundFromSeconds));
+        byEnd = sorted(lasting, Comparator.comparingDouble(Feeding::toSeconds));
+        standing = new double[plant.nodes.size()][plant.systemPhases.size()];
+        boundStanding = new double[plant.nodes.size()][plant.systemPhases.size()];
+    }
+
+    private static List<Feeding> sorted(List<Feeding> feedings, Comparator<Feeding> by) {
+        return feedings.stream().sorted(by).toList();
+    }
+
+    /** Currents at the instants at which something begins or ends, of the nodes that it concerns. */
+    List<PhaseReading> readings() {
+        return readings;
+    }
+
+    /** How far a real current was above its bound at the worst; 0 unless something is wrong with this software. */
+    double worstOvershootAmps() {
+        return worstOvershootAmps;
+    }
+
+    /**
+     * Walks through time once.
+     *
+     * @param rests filled in: for each of {@code marks}, whether all earlier inrush had died away
+     */
+    void walk(double[] marks, boolean[] rests, Reader reader) {
+        TreeSet<Double> instants = new TreeSet<>();
+        for (double mark : marks) {
+            instants.add(mark);
+        }
+        for (Feeding each : byStart) {
+            if (each.fromSeconds() >= 0) {
+                instants.add(each.fromSeconds());
+            }
+            if (each.boundFromSeconds() >= 0) {
+                instants.add(each.boundFromSeconds());
+            }
+            if (Double.isFinite(each.toSeconds())) {
+                instants.add(each.toSeconds());
+            }
+        }
+        boolean[] touched = new boolean[plant.nodes.size()];
+        for (double now : instants) {
+            java.util.Arrays.fill(touched, false);
+            end(now, touched);
+            decaying = fresh(decaying, now, false);
+            boundDecaying = fresh(boundDecaying, now, true);
+            for (int i = 0; i < marks.length; i++) {
+                if (marks[i] == now) {
+                    rests[i] = decaying.isEmpty();
+                }
+            }
+            begin(now, touched);
+            double[][] real = sum(standing, decaying, now, false);
+            double[][] bound = sum(boundStanding, boundDecaying, now, true);
+            compare(real, bound);
+            note(now, touched, real, bound);
+            reader.read(now, real, bound);
+        }
+    }
+
+    private void end(double now, boolean[] touched) {
+        for (; nextEnd < byEnd.size() && byEnd.get(nextEnd).toSeconds() <= now; nextEnd++) {
+            Feeding each = byEnd.get(nextEnd);
+            stand(standing, each, -1);
+            stand(boundStanding, each, -1);
+            touched[0] = true;
+            touched[plant.node[each.load()]] = true;
+        }
+    }
+
+    private void begin(double now, boolean[] touched) {
+        for (; nextStart < byStart.size() && byStart.get(nextStart).fromSeconds() <= now; nextStart++) {
+            Feeding each = byStart.get(nextStart);
+            stand(standing, each, 1);
+            decaying.add(each);
+            touched[0] = true;
+            touched[plant.node[each.load()]] = true;
+        }
+        for (;
+                nextBoundStart < byBoundStart.size()
+                        && byBoundStart.get(nextBoundStart).boundFromSeconds() <= now;
+                nextBoundStart++) {
+            Feeding each = byBoundStart.get(nextBoundStart);
+            stand(boundStanding, each, 1);
+            boundDecaying.add(each);
+        }
+    }
+
+    private void stand(double[][] sums, Feeding feeding, int sign) {
+        double base = sign * plant.exact[feeding.load()].baseAmps();
+        for (int phase : feeding.phases()) {
+            sums[0][phase] += base;
+            if (plant.node[feeding.load()] > 0) {
+                sums[plant.node[feeding.load()]][phase] += base;
+            }
+        }
+    }
+
+    private double excess(Feeding feeding, double now, boolean isBound) {
+        InrushEnvelope envelope = plant.exact[feeding.load()];
+        return isBound
+                ? feeding.boundExcessAmps(envelope.excessAmps(), envelope.halfLifeSeconds(), now)
+                : feeding.excessAmps(envelope.excessAmps(), envelope.halfLifeSeconds(), now);
+    }
+
+    /** Those that still draw and still decay. */
+    private List<Feeding> fresh(List<Feeding> some, double now, boolean isBound) {
+        double least = isBound ? NOTHING_AMPS / 2 : NOTHING_AMPS;
+        List<Feeding> kept = new ArrayList<>(some.size());
+        for (Feeding each : some) {
+            if (each.toSeconds() > now && excess(each, now, isBound) >= least) {
+                kept.add(each);
+            }
+        }
+        return kept;
+    }
+
+    private double[][] sum(double[][] bases, List<Feeding> some, double now, boolean isBound) {
+        double[][] sums = new double[bases.length][];
+        for (int node = 0; node < bases.length; node++) {
+            sums[node] = bases[node].clone();
+        }
+        for (Feeding each : some) {
+            double amps = excess(each, now, isBound);
+            int node = plant.node[each.load()];
+            for (int phase : each.phases()) {
+                sums[0][phase] += amps;
+                if (node > 0) {
+                    sums[node][phase] += amps;
+                }
+            }
+        }
+        return sums;
+    }
+
+    private void compare(double[][] real, double[][] bound) {
+        for (int node = 0; node < real.length; node++) {
+            for (int phase = 0; phase < real[node].length; phase++) {
+                worstOvershootAmps = Math.max(worstOvershootAmps, real[node][phase] - bound[node][phase]);
+            }
+        }
+    }
+
+    private void note(double now, boolean[] touched, double[][] real, double[][] bound) {
+        for (int node = 0; node < touched.length; node++) {
+            if (touched[node]) {
+                for (int phase = 0; phase < real[node].length; phase++) {
+                    Phase name = plant.systemPhases.get(phase);
+                    readings.add(new PhaseReading(now, nodeName(node), name, real[node][phase], bound[node][phase]));
+                }
+            }
+        }
+    }
+
+    String nodeName(int node) {
+        return node == 0 ? NodeFigures.SUPPLY : plant.nodes.get(node).node();
+    }
+}

@@ -1,0 +1,160 @@
+package evenrise.model.event;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Which breakers are closed, which phases are alive, hence who draws current from when to when. Knows nothing of why.
+ * A load that loses any of its phases for too long draws its inrush anew when it has all of them again, on all its poles;
+ * meanwhile it is taken to draw its base on those that are alive.
+ */
+final class Contacts {
+    private final EventPlant plant;
+    private final boolean[] closed;
+    private final double[] voltPercent;
+    private final double[] darkSince;
+    private final Feeding[] current;
+    private final List<Feeding> past = new ArrayList<>();
+    private int loadsOn;
+
+    /** All that is unswitched is on, and has been for long; nothing else is. */
+    Contacts(EventPlant plant) {
+        this.plant = plant;
+        closed = new boolean[plant.count()];
+        voltPercent = new double[plant.systemPhases.size()];
+        Arrays.fill(voltPercent, 100);
+        darkSince = new double[plant.count()];
+        Arrays.fill(darkSince, Double.NaN);
+        current = new Feeding[plant.count()];
+        for (int n = 0; n < plant.count(); n++) {
+            if (!plant.switched[n]) {
+                closed[n] = true;
+                current[n] = new Feeding(n, plant.phases[n], -1e9, -1e9, Double.POSITIVE_INFINITY, Double.NaN, 0);
+            }
+        }
+    }
+
+    boolean isClosed(int load) {
+        return closed[load];
+    }
+
+    /** Switched loads whose breaker is closed. */
+    int loadsOn() {
+        return loadsOn;
+    }
+
+    double voltPercent(int phase) {
+        return voltPercent[phase];
+    }
+
+    /**
+     * The breaker of a load closes.
+     *
+     * @param earliestSeconds when it may have closed at the earliest, of the same command
+     * @param latestSeconds when at the latest
+     */
+    void close(int load, double atSeconds, double earliestSeconds, double latestSeconds) {
+        if (closed[load]) {
+            return;
+        }
+        closed[load] = true;
+        loadsOn++;
+        int[] alive = alive(load);
+        boolean isFed = isFed(load);
+        darkSince[load] = isFed ? Double.NaN : Double.NEGATIVE_INFINITY;
+        current[load] = new Feeding(
+                load,
+                alive,
+                atSeconds,
+                Math.min(atSeconds, earliestSeconds),
+                Double.POSITIVE_INFINITY,
+                isFed ? atSeconds : Double.NaN,
+                Math.max(atSeconds, latestSeconds));
+    }
+
+    void open(int load, double atSeconds) {
+        if (closed[load]) {
+            closed[load] = false;
+            loadsOn--;
+            end(load, atSeconds);
+        }
+    }
+
+    /**
+     * The voltage of a phase changes.
+     *
+     * @return loads that draw their inrush anew
+     */
+    List<Integer> energise(double[] percent, double atSeconds) {
+        boolean[] wasFed = new boolean[plant.count()];
+        int[][] wasAlive = new int[plant.count()][];
+        for (int n = 0; n < plant.count(); n++) {
+            wasFed[n] = isFed(n);
+            wasAlive[n] = alive(n);
+        }
+        System.arraycopy(percent, 0, voltPercent, 0, voltPercent.length);
+        List<Integer> anew = new ArrayList<>();
+        for (int n = 0; n < plant.count(); n++) {
+            if (!closed[n] || plant.phases[n].length == 0) {
+                continue;
+            }
+            boolean isFed = isFed(n);
+            double inrush = current[n] == null ? Double.NaN : current[n].inrushSeconds();
+            double fullUntil = current[n] == null ? 0 : current[n].boundFullUntilSeconds();
+            boolean changes = !Arrays.equals(wasAlive[n], alive(n));
+            if (wasFed[n] && !isFed) {
+                darkSince[n] = atSeconds;
+            } else if (!wasFed[n] && isFed) {
+                double darkMillis = (atSeconds - darkSince[n]) * 1000;
+                darkSince[n] = Double.NaN;
+                if (darkMillis > plant.behaviour.reinrushAfterMillis() + 1e-6) {
+                    inrush = atSeconds;
+                    fullUntil = atSeconds;
+                    changes = true;
+                    anew.add(n);
+                }
+            }
+            if (changes) {
+                end(n, atSeconds);
+                current[n] =
+                        new Feeding(n, alive(n), atSeconds, atSeconds, Double.POSITIVE_INFINITY, inrush, fullUntil);
+            }
+        }
+        return anew;
+    }
+
+    /** Who has drawn current, from when to when. */
+    List<Feeding> feedings() {
+        List<Feeding> all = new ArrayList<>(past);
+        for (Feeding each : current) {
+            if (each != null) {
+                all.add(each);
+            }
+        }
+        return all;
+    }
+
+    private void end(int load, double atSeconds) {
+        if (current[load] != null) {
+            past.add(current[load].until(atSeconds));
+            current[load] = null;
+        }
+    }
+
+    private int[] alive(int load) {
+        return Arrays.stream(plant.phases[load])
+                .filter(phase -> voltPercent[phase] > 0)
+                .toArray();
+    }
+
+    /** Whether every phase of the load has enough voltage to keep it charged. */
+    private boolean isFed(int load) {
+        for (int phase : plant.phases[load]) {
+            if (voltPercent[phase] < plant.behaviour.reinrushPercent()) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,56 @@
+package evenrise.model.event;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Notes what happens. What the operator is shown is filled in when all that happens at one instant is through. */
+final class Diary {
+    private final EventPlant plant;
+    private final Contacts contacts;
+    private final List<TraceStep> steps = new ArrayList<>();
+    private int stamped;
+
+    Diary(EventPlant plant, Contacts contacts) {
+        this.plant = plant;
+        this.contacts = contacts;
+    }
+
+    void note(double atSeconds, StepKind kind, String text) {
+        add(atSeconds, kind, Optional.empty(), text);
+    }
+
+    void closes(double atSeconds, int load) {
+        add(atSeconds, StepKind.CLOSES, Optional.of(plant.id(load)), "");
+    }
+
+    void opens(double atSeconds, int load) {
+        add(atSeconds, StepKind.OPENS, Optional.of(plant.id(load)), "");
+    }
+
+    void fails(double atSeconds, int load, String text) {
+        add(atSeconds, StepKind.FAILS, Optional.of(plant.id(load)), text);
+    }
+
+    private void add(double atSeconds, StepKind kind, Optional<String> load, String text) {
+        steps.add(new TraceStep(atSeconds, kind, load, text, contacts.loadsOn(), Display.DOWN, false));
+    }
+
+    /** Fills in what is shown after all that was noted since the last stamp. */
+    void stamp(Display shown, boolean locked) {
+        for (; stamped < steps.size(); stamped++) {
+            TraceStep it = steps.get(stamped);
+            steps.set(
+                    stamped,
+                    new TraceStep(it.atSeconds(), it.kind(), it.load(), it.text(), it.loadsOn(), shown, locked));
+        }
+    }
+
+    /** Everything so far, in the order of time. */
+    List<TraceStep> steps() {
+        return steps.stream()
+                .sorted(Comparator.comparingDouble(TraceStep::atSeconds))
+                .toList();
+    }
+}

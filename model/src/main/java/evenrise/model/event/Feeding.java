@@ -1,0 +1,45 @@
+package evenrise.model.event;
+
+/**
+ * A load draws current from one instant to another.
+ *
+ * @param load its index
+ * @param phases of the supply on which it draws
+ * @param fromSeconds when it really begins
+ * @param boundFromSeconds when it may begin at the earliest
+ * @param toSeconds when it ends; infinite where it does not
+ * @param inrushSeconds when the inrush began that it is still drawing; not a number where there was none
+ * @param boundFullUntilSeconds until when that inrush must be counted in full
+ */
+record Feeding(
+        int load,
+        int[] phases,
+        double fromSeconds,
+        double boundFromSeconds,
+        double toSeconds,
+        double inrushSeconds,
+        double boundFullUntilSeconds) {
+
+    /** Whether it lasts at all: a breaker that opens as it closes draws nothing. */
+    boolean lasts() {
+        return toSeconds > fromSeconds;
+    }
+
+    Feeding until(double seconds) {
+        return new Feeding(load, phases, fromSeconds, boundFromSeconds, seconds, inrushSeconds, boundFullUntilSeconds);
+    }
+
+    /** What is left of {@code excessAmps} by the instant at which the breaker really closed. */
+    double excessAmps(double excessAmps, double halfLifeSeconds, double atSeconds) {
+        return Double.isNaN(inrushSeconds)
+                ? 0
+                : excessAmps * Math.pow(2, -Math.max(0, atSeconds - inrushSeconds) / halfLifeSeconds);
+    }
+
+    /** What is left of it at most, whenever within the tolerance the breaker closed. */
+    double boundExcessAmps(double excessAmps, double halfLifeSeconds, double atSeconds) {
+        return Double.isNaN(inrushSeconds)
+                ? 0
+                : excessAmps * Math.pow(2, -Math.max(0, atSeconds - boundFullUntilSeconds) / halfLifeSeconds);
+    }
+}

@@ -1,0 +1,31 @@
+package evenrise.model.event;
+
+/** What may happen to the system from outside; the words of script files. */
+public enum Happening {
+    /** Somebody commands the system on. */
+    SYSTEM_ON,
+    /** Somebody commands the system off. */
+    SYSTEM_OFF,
+    GROUP_ON,
+    GROUP_OFF,
+    LOCK,
+    UNLOCK,
+    /** The emergency contact closes. */
+    EMERGENCY,
+    /** The emergency contact opens. */
+    RELEASE,
+    /** The voltage of some or all phases changes. */
+    MAINS,
+    /** A board answers nothing any longer. */
+    BOARD_DEAD,
+    /** A dead board works again. */
+    BOARD_BACK,
+    /** From now on a load's breaker does not open when it should. */
+    STAYS_CLOSED,
+    /** From now on a load's breaker does not close when it should. */
+    STAYS_OPEN,
+    /** From now on a load's breaker closes late. */
+    LATE,
+    /** A load's breaker is mended, and its board told where it stands. */
+    MENDED
+}

@@ -1,0 +1,216 @@
+package evenrise.model.event;
+
+import evenrise.model.rules.Tolerances;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Watches what is on together: an amplifier without processing, a load without what it comes after, something that comes on
+ * behind a live amplifier or before what it needs has settled, a dropped load during an emergency. It looks at breakers,
+ * not at what the control believes. What lasts no longer than the tolerance lets breakers differ is no break.
+ */
+final class OrderWatch {
+    private static final int MOST_NAMED = 5;
+    private static final String EXCUSE = ", which the project drops on an emergency";
+
+    /** Rules of order, with what each state that breaks one is called. */
+    private enum Watched {
+        PROCESSING("processing-first"),
+        ORDER("order"),
+        EMERGENCY("emergency");
+
+        private final String rule;
+
+        Watched(String rule) {
+            this.rule = rule;
+        }
+    }
+
+    private record Break(double sinceSeconds, Observation.Grade grade, String text, boolean reported) {}
+
+    /** A load that had not settled by when others needed it. */
+    private record Unsettled(String rule, int needed, double settledAt) {}
+
+    private record Early(int load, double atSeconds) {}
+
+    private final Map<Unsettled, List<Early>> unsettled = new LinkedHashMap<>();
+    private final EventPlant plant;
+    private final Contacts contacts;
+    private final double graceSeconds;
+    private final double[] settledAt;
+    private final Map<Watched, Break> breaks = new HashMap<>();
+    private final List<Observation> found = new ArrayList<>();
+    private String lastBehind = "";
+
+    OrderWatch(EventPlant plant, Contacts contacts, boolean isNominal) {
+        this.plant = plant;
+        this.contacts = contacts;
+        graceSeconds = Tolerances.SECONDS + (isNominal ? 0 : 2 * plant.toleranceSeconds);
+        settledAt = new double[plant.count()];
+    }
+
+    List<Observation> found() {
+        List<Observation> all = new ArrayList<>(found);
+        unsettled.forEach((what, early) -> all.add(observation(what, early)));
+        return all;
+    }
+
+    void add(double atSeconds, Observation.Grade grade, String rule, String text) {
+        found.add(new Observation(atSeconds, grade, rule, text));
+    }
+
+    /** A breaker has just closed. */
+    void closed(int load, double now) {
+        settledAt[load] = now + plant.loads.get(load).load().settleSeconds();
+        if (plant.isAmplifier[load]) {
+            for (int n = 0; n < plant.count(); n++) {
+                if (plant.isProcessing[n] && contacts.isClosed(n)) {
+                    unsettled(load, n, "processing-first", now);
+                }
+            }
+        } else {
+            behindAmplifiers(load, now);
+        }
+        for (int n : plant.after[load]) {
+            if (contacts.isClosed(n)) {
+                unsettled(load, n, "order", now);
+            }
+        }
+    }
+
+    private void unsettled(int load, int needed, String rule, double now) {
+        if (now < settledAt[needed] - graceSeconds) {
+            unsettled
+                    .computeIfAbsent(new Unsettled(rule, needed, settledAt[needed]), any -> new ArrayList<>())
+                    .add(new Early(load, now));
+        }
+    }
+
+    private Observation observation(Unsettled what, List<Early> early) {
+        List<Integer> loads = early.stream().map(Early::load).toList();
+        return new Observation(
+                early.get(0).atSeconds(),
+                Observation.Grade.BROKEN,
+                what.rule(),
+                named(loads) + (loads.size() == 1 ? " comes" : " come") + " on before load " + plant.id(what.needed())
+                        + " has settled, which it does at " + Words.seconds(what.settledAt()));
+    }
+
+    /** Said once for each row of such loads. */
+    private void behindAmplifiers(int load, double now) {
+        for (int n = 0; n < plant.count(); n++) {
+            if (plant.isAmplifier[n] && contacts.isClosed(n) && settledAt[n] < now - graceSeconds) {
+                if (!lastBehind.equals(plant.id(n))) {
+                    lastBehind = plant.id(n);
+                    add(
+                            now,
+                            Observation.Grade.NOTE,
+                            "amplifiers-last",
+                            "load " + plant.id(load) + " comes on behind live amplifiers, such as " + plant.id(n)
+                                    + "; what is in the signal chain may be heard");
+                }
+                return;
+            }
+        }
+    }
+
+    /** Time has gone on to {@code now}: a break that stood for longer than the grace is reported. */
+    void reached(double now) {
+        breaks.replaceAll((watched, it) -> {
+            if (!it.reported() && now - it.sinceSeconds() > graceSeconds) {
+                add(it.sinceSeconds(), it.grade(), watched.rule, it.text());
+                return new Break(it.sinceSeconds(), it.grade(), it.text(), true);
+            }
+            return it;
+        });
+    }
+
+    /**
+     * All that happens at {@code now} is through.
+     *
+     * @param excused loads that an emergency took off, as the project wants, and that have not come back
+     */
+    void look(double now, boolean emergency, boolean[] excused) {
+        List<Integer> missing = new ArrayList<>();
+        boolean allExcused = true;
+        List<Integer> amplifiers = new ArrayList<>();
+        List<Integer> early = new ArrayList<>();
+        List<Integer> dropped = new ArrayList<>();
+        boolean earlyExcused = true;
+        for (int n = 0; n < plant.count(); n++) {
+            if (plant.isProcessing[n] && !contacts.isClosed(n)) {
+                missing.add(n);
+                allExcused &= excused[n];
+            }
+            if (!plant.switched[n] || !contacts.isClosed(n)) {
+                continue;
+            }
+            if (plant.isAmplifier[n]) {
+                amplifiers.add(n);
+            }
+            if (emergency && plant.drops[n]) {
+                dropped.add(n);
+            }
+            boolean isEarly = false;
+            for (int needed : plant.after[n]) {
+                if (!contacts.isClosed(needed)) {
+                    isEarly = true;
+                    earlyExcused &= excused[needed];
+                }
+            }
+            if (isEarly) {
+                early.add(n);
+            }
+        }
+        boolean isExcused = allExcused;
+        judge(
+                Watched.PROCESSING,
+                !missing.isEmpty() && !amplifiers.isEmpty(),
+                now,
+                allExcused,
+                () -> amplifiers.size() + " amplifier" + (amplifiers.size() == 1 ? " is" : "s are")
+                        + " on without processing " + named(missing)
+                        + (isExcused ? EXCUSE : ""));
+        boolean isOrderExcused = earlyExcused;
+        judge(
+                Watched.ORDER,
+                !early.isEmpty(),
+                now,
+                isOrderExcused,
+                () -> named(early)
+                        + (early.size() == 1 ? " is" : " are") + " on without what "
+                        + (early.size() == 1 ? "it comes" : "they come")
+                        + " after" + (isOrderExcused ? EXCUSE : ""));
+        judge(
+                Watched.EMERGENCY,
+                !dropped.isEmpty(),
+                now,
+                false,
+                () -> named(dropped) + (dropped.size() == 1 ? " is" : " are")
+                        + " on while the emergency contact is closed, and should have dropped");
+    }
+
+    private interface Text {
+        String get();
+    }
+
+    private void judge(Watched watched, boolean isBroken, double now, boolean excused, Text text) {
+        Break standing = breaks.get(watched);
+        Observation.Grade grade = excused ? Observation.Grade.NOTE : Observation.Grade.BROKEN;
+        if (!isBroken) {
+            breaks.remove(watched);
+        } else if (standing == null || standing.grade() != grade) {
+            breaks.put(watched, new Break(now, grade, text.get(), false));
+        }
+    }
+
+    /** The first few by name, the rest counted. */
+    String named(List<Integer> loads) {
+        String first = String.join(
+                ", ", loads.stream().limit(MOST_NAMED).map(plant::id).toList());
+        return loads.size() <= MOST_NAMED ? first : first + " and " + (loads.size() - MOST_NAMED) + " more";
+    }
+}

@@ -1,0 +1,30 @@
+package evenrise.model.event;
+
+import java.util.List;
+
+/**
+ * What happened in a rehearsal, from its first happening until all had come to rest.
+ *
+ * @param format name and version of this trace as JSON
+ * @param script what the script is called
+ * @param steps everything that happened, in the order of time
+ * @param episodes the same, summed from happening to happening
+ * @param observations what was found, in the order of time
+ * @param readings currents at each instant at which something closes, opens or returns, of the nodes that it concerns
+ * @param onAtEnd switched loads that are on at the end
+ */
+public record Trace(
+        String format,
+        String project,
+        String script,
+        double endSeconds,
+        Display shown,
+        boolean locked,
+        List<Observation> observations,
+        List<Episode> episodes,
+        List<TraceStep> steps,
+        List<PhaseReading> readings,
+        List<String> onAtEnd) {
+
+    public static final String FORMAT = "evenrise-rehearsal/1";
+}

@@ -1,0 +1,120 @@
+package evenrise.model.event;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Puts a trace together from what was noted on the way: currents, parts, observations. */
+final class TraceWriter {
+    private static final double ROUNDING_AMPS = 1e-6;
+
+    private final EventPlant plant;
+    private final String script;
+    private final List<TraceStep> steps;
+    private final Contacts contacts;
+    private final List<Observation> found;
+    private final double endSeconds;
+
+    TraceWriter(
+            EventPlant plant,
+            String script,
+            List<TraceStep> steps,
+            Contacts contacts,
+            List<Observation> found,
+            double endSeconds) {
+        this.plant = plant;
+        this.script = script;
+        this.steps = steps;
+        this.contacts = contacts;
+        this.found = new ArrayList<>(found);
+        this.endSeconds = endSeconds;
+    }
+
+    Trace trace(List<Opening> openings, Display shown, boolean locked) {
+        Ammeter ammeter = new Ammeter(plant, contacts.feedings());
+        double[] marks = openings.stream().mapToDouble(Opening::atSeconds).toArray();
+        boolean[] rests = new boolean[marks.length];
+        PeakKeeper[] keepers = new PeakKeeper[marks.length];
+        java.util.Arrays.setAll(keepers, i -> new PeakKeeper(plant));
+        ammeter.walk(marks, rests, (now, real, bound) -> {
+            for (int i = marks.length - 1; i >= 0; i--) {
+                if (marks[i] <= now) {
+                    keepers[i].read(now, real, bound);
+                    return;
+                }
+            }
+        });
+        List<Episode> episodes = new ArrayList<>();
+        for (int i = 0; i < marks.length; i++) {
+            double until = i + 1 < marks.length ? marks[i + 1] : endSeconds;
+            episodes.add(episode(openings.get(i), until, i + 1 == marks.length, rests[i], keepers[i].peaks()));
+        }
+        episodes.forEach(this::overLimit);
+        if (ammeter.worstOvershootAmps() > ROUNDING_AMPS) {
+            found.add(new Observation(
+                    0,
+                    Observation.Grade.BROKEN,
+                    "bound",
+                    "a current was " + Words.amps(ammeter.worstOvershootAmps())
+                            + " above its bound: breakers close outside the tolerance, or this software is wrong"));
+        }
+        found.sort(Comparator.comparingDouble(Observation::atSeconds));
+        List<String> on = new ArrayList<>();
+        for (int n = 0; n < plant.count(); n++) {
+            if (plant.switched[n] && contacts.isClosed(n)) {
+                on.add(plant.id(n));
+            }
+        }
+        return new Trace(
+                Trace.FORMAT,
+                plant.layout.project().name(),
+                script,
+                endSeconds,
+                shown,
+                locked,
+                List.copyOf(found),
+                List.copyOf(episodes),
+                steps,
+                List.copyOf(ammeter.readings()),
+                List.copyOf(on));
+    }
+
+    private Episode episode(Opening opening, double until, boolean isLast, boolean atRest, List<NodePeak> peaks) {
+        int closed = 0;
+        int opened = 0;
+        TraceStep end = null;
+        for (TraceStep step : steps) {
+            boolean isIn = step.atSeconds() >= opening.atSeconds() && (step.atSeconds() < until || isLast);
+            closed += isIn && step.kind() == StepKind.CLOSES ? 1 : 0;
+            opened += isIn && step.kind() == StepKind.OPENS ? 1 : 0;
+            end = isIn ? step : end;
+        }
+        return new Episode(
+                opening.atSeconds(),
+                until,
+                opening.text(),
+                opening.isQuiet() && atRest,
+                closed,
+                opened,
+                end == null ? 0 : end.loadsOn(),
+                end == null ? Display.DOWN : end.shown(),
+                peaks);
+    }
+
+    private void overLimit(Episode episode) {
+        for (NodePeak peak : episode.peaks()) {
+            if (peak.isOverLimit()) {
+                found.add(new Observation(
+                        peak.peakAtSeconds(),
+                        Observation.Grade.BROKEN,
+                        "inrush-limit",
+                        (peak.node().equals(evenrise.model.rules.NodeFigures.SUPPLY)
+                                        ? "the supply"
+                                        : "panel " + peak.node())
+                                + " may peak at " + Words.amps(peak.boundAmps()) + " after '" + episode.text()
+                                + "', its inrush_limit_a is "
+                                + Words.amps(peak.limitAmps().orElse(0))));
+            }
+        }
+    }
+}

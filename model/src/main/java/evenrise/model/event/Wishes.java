@@ -1,0 +1,107 @@
+package evenrise.model.event;
+
+import evenrise.model.project.DeadBoard;
+import evenrise.model.project.SequenceInEmergency;
+import java.util.Arrays;
+
+/**
+ * What the control wants: which loads may stay on, and which may come on. It follows from what was commanded, the contact
+ * and the supply; times do not enter.
+ */
+final class Wishes {
+    private final EventPlant plant;
+    boolean commandedOn;
+    boolean emergency;
+    boolean tripped;
+    final boolean[] groupOff;
+    /** Loads that stay off after an emergency until the next command. */
+    final boolean[] latched;
+
+    final boolean[] boardDead;
+
+    /** What the control wants on. */
+    boolean[] keep;
+    /** What of it may come on now. */
+    boolean[] rise;
+
+    Wishes(EventPlant plant) {
+        this.plant = plant;
+        groupOff = new boolean[plant.groups.size()];
+        latched = new boolean[plant.count()];
+        boardDead = new boolean[plant.boards.size()];
+        keep = new boolean[plant.count()];
+        rise = new boolean[plant.count()];
+    }
+
+    /** Works out {@link #keep} and {@link #rise}. */
+    void settle(boolean[] believedOn) {
+        boolean[] commanded = commanded(groupOff);
+        keep = new boolean[plant.count()];
+        for (int n = 0; n < plant.count(); n++) {
+            keep[n] = commanded[n] && !tripped && !(emergency && plant.drops[n]) && !latched[n];
+        }
+        rise = keep.clone();
+        boolean stops = plant.behaviour.deadBoard() == DeadBoard.STOP;
+        boolean waits = emergency && plant.behaviour.sequenceInEmergency() == SequenceInEmergency.STOP;
+        for (int n = 0; n < plant.count(); n++) {
+            rise[n] &= !waits && !(stops && !believedOn[n] && chainIsDead(n));
+        }
+        close(rise);
+    }
+
+    /** What commands alone leave on, needs included, if these groups were off. */
+    boolean[] commanded(boolean[] off) {
+        boolean[] wanted = new boolean[plant.count()];
+        for (int n = 0; n < plant.count(); n++) {
+            wanted[n] = plant.switched[n] && commandedOn && (plant.group[n] == EventPlant.NONE || !off[plant.group[n]]);
+        }
+        close(wanted);
+        return wanted;
+    }
+
+    /** Takes out whatever needs something that is not in: an amplifier all processing, a load what it comes after. */
+    private void close(boolean[] in) {
+        boolean changes = true;
+        while (changes) {
+            changes = false;
+            boolean allProcessing = true;
+            for (int n = 0; n < plant.count(); n++) {
+                allProcessing &= !plant.isProcessing[n] || in[n];
+            }
+            for (int n = 0; n < plant.count(); n++) {
+                if (in[n] && (plant.isAmplifier[n] && !allProcessing || !has(in, plant.after[n]))) {
+                    in[n] = false;
+                    changes = true;
+                }
+            }
+        }
+    }
+
+    private static boolean has(boolean[] in, int[] needed) {
+        return Arrays.stream(needed).allMatch(each -> in[each]);
+    }
+
+    /** Whether the load's board, or one that starts it, is dead. */
+    boolean chainIsDead(int load) {
+        int steps = 0;
+        for (int b = plant.board[load]; b != EventPlant.NONE && steps <= plant.boards.size(); b = plant.boardAfter[b]) {
+            if (boardDead[b]) {
+                return true;
+            }
+            steps++;
+        }
+        return false;
+    }
+
+    /** Whether the board begins only after {@code head} has run. */
+    boolean follows(int board, int head) {
+        int steps = 0;
+        for (int b = board; b != EventPlant.NONE && steps <= plant.boards.size(); b = plant.boardAfter[b]) {
+            if (b == head) {
+                return true;
+            }
+            steps++;
+        }
+        return false;
+    }
+}

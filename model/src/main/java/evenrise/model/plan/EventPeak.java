@@ -1,0 +1,23 @@
+package evenrise.model.plan;
+
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+import evenrise.model.project.Phase;
+import evenrise.model.project.PlanEvent;
+import java.util.Optional;
+
+/** Greatest instantaneous current of one node when something happens, by the upper-bound envelope. */
+public record EventPeak(
+        @Field(meaning = "What happens") PlanEvent event,
+
+        @Field(meaning = "Upper bound of the instantaneous peak on the worst phase")
+        double peakInrushAmps,
+
+        @Field(meaning = "Phase of that peak") Phase peakPhase,
+
+        @Field(meaning = "The board whose failure makes it, where one does", optional = true)
+        Optional<String> board) {
+    public EventPeak {
+        Contract.check(EventPeak.class, event, peakInrushAmps, peakPhase, board);
+    }
+}

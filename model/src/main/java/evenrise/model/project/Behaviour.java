@@ -1,0 +1,141 @@
+package evenrise.model.project;
+
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+import java.util.List;
+
+/**
+ * What the control does when something happens. Each default is common practice, no source, except the two of the
+ * renewed inrush, which follow the ITI curve of 2000 (read in a secondary copy); docs/events.md explains each.
+ */
+public record Behaviour(
+        @Field(
+                meaning = "Voltage below which the supply is low, of the nominal one",
+                above = 0,
+                max = 100,
+                byDefault = "80")
+        double brownoutPercent,
+
+        @Field(
+                meaning = "Time for which the supply must be low until everything switched opens",
+                min = 0,
+                max = 60,
+                byDefault = "2")
+        double brownoutHoldSeconds,
+
+        @Field(
+                meaning = "Voltage from which the supply is steady again; brownout_pct where that is higher",
+                above = 0,
+                max = 100,
+                byDefault = "90")
+        double steadyPercent,
+
+        @Field(
+                meaning = "Time for which the supply must be steady until the sequence begins",
+                min = 0,
+                max = 3600,
+                byDefault = "5")
+        double steadyWaitSeconds,
+
+        @Field(meaning = "What comes of the loads when the mains have returned", byDefault = "\"sequence\"")
+        Resume onReturn,
+
+        @Field(meaning = "Which phases decide that the supply is low", byDefault = "\"any\"")
+        PhaseWatch phaseWatch,
+
+        @Field(meaning = "What comes of dropped loads when the emergency contact opens", byDefault = "\"sequence\"")
+        Resume onRelease,
+
+        @Field(meaning = "Time from the release until the sequence begins", min = 0, max = 3600, byDefault = "0")
+        double releaseWaitSeconds,
+
+        @Field(meaning = "What an on command does during an emergency", byDefault = "\"refuse\"")
+        OnInEmergency onInEmergency,
+
+        @Field(meaning = "What becomes of a sequence coming up when an emergency begins", byDefault = "\"stop\"")
+        SequenceInEmergency sequenceInEmergency,
+
+        @Field(
+                meaning = "What an on or off command does that contradicts the sequence under way",
+                byDefault = "\"turn\"")
+        CounterCommand counterCommand,
+
+        @Field(meaning = "What a command does that takes off a group which other loads need", byDefault = "\"refuse\"")
+        NeededGroup neededGroup,
+
+        @Field(meaning = "Which commands the lock refuses", byDefault = "\"all\"")
+        LockRefuses lockRefuses,
+
+        @Field(meaning = "What the other boards do when one is dead", byDefault = "\"carry-on\"")
+        DeadBoard deadBoard,
+
+        @Field(meaning = "What the breakers of a board do that dies", byDefault = "\"stay\"")
+        DeadContacts deadContacts,
+
+        @Field(
+                meaning = "Voltage below which a load that stays connected loses its charge, of the nominal one",
+                above = 0,
+                max = 100,
+                byDefault = "70")
+        double reinrushPercent,
+
+        @Field(
+                meaning = "Longest time below reinrush_pct after which a load does not draw its inrush anew",
+                min = 0,
+                max = 60_000,
+                byDefault = "20")
+        double reinrushAfterMillis,
+
+        @Field(meaning = "Events for which inrush_limit_a holds, too", distinct = true, byDefault = "[]")
+        List<PlanEvent> inrushLimitHoldsFor) {
+
+    /** What holds where a project states nothing. */
+    public static final Behaviour DEFAULT = new Behaviour(
+            80,
+            2,
+            90,
+            5,
+            Resume.SEQUENCE,
+            PhaseWatch.ANY,
+            Resume.SEQUENCE,
+            0,
+            OnInEmergency.REFUSE,
+            SequenceInEmergency.STOP,
+            CounterCommand.TURN,
+            NeededGroup.REFUSE,
+            LockRefuses.ALL,
+            DeadBoard.CARRY_ON,
+            DeadContacts.STAY,
+            70,
+            20,
+            List.of());
+
+    public Behaviour {
+        Contract.check(
+                Behaviour.class,
+                brownoutPercent,
+                brownoutHoldSeconds,
+                steadyPercent,
+                steadyWaitSeconds,
+                onReturn,
+                phaseWatch,
+                onRelease,
+                releaseWaitSeconds,
+                onInEmergency,
+                sequenceInEmergency,
+                counterCommand,
+                neededGroup,
+                lockRefuses,
+                deadBoard,
+                deadContacts,
+                reinrushPercent,
+                reinrushAfterMillis,
+                inrushLimitHoldsFor);
+        inrushLimitHoldsFor = List.copyOf(inrushLimitHoldsFor);
+    }
+
+    /** The voltage from which the supply is steady. */
+    public double steadyFromPercent() {
+        return Math.max(steadyPercent, brownoutPercent);
+    }
+}

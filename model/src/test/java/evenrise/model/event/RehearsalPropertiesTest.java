@@ -1,0 +1,288 @@
+package evenrise.model.event;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import evenrise.model.ARandomProject;
+import evenrise.model.TestBehaviour;
+import evenrise.model.plan.EventPeak;
+import evenrise.model.project.Behaviour;
+import evenrise.model.project.DeadContacts;
+import evenrise.model.project.PlanEvent;
+import evenrise.model.project.Project;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.PhasePeak;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.Set;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
+
+/** What holds for every project, plan, behaviour and script. A script that breaks one is shrunk and written down. */
+class RehearsalPropertiesTest {
+    private static final String SEED = "20011";
+    private static final int PROJECTS = 400;
+    /** Where the plan alone cannot keep it: it depends on what happens. */
+    private static final Set<String> OF_LIMITS = Set.of("inrush-limit");
+
+    @Provide
+    Arbitrary<List<RawEvent>> events() {
+        return Combinators.combine(
+                        Arbitraries.integers().between(0, 44),
+                        Arbitraries.integers().between(0, 8),
+                        Arbitraries.integers().between(0, 60),
+                        Arbitraries.integers().between(0, 20))
+                .as(RawEvent::new)
+                .list()
+                .ofMaxSize(14);
+    }
+
+    private static Layout layout(int seed, boolean usual) {
+        ARandomProject.Planted planted = ARandomProject.planted(seed);
+        Behaviour behaviour = usual ? Behaviour.DEFAULT : TestBehaviour.any(new Random(seed));
+        return Layout.of(planted.project().behaving(behaviour), planted.plan());
+    }
+
+    /** Amplifiers, dropped groups, the sequence: by a witness who sees breakers only. */
+    @Property(tries = 3000, seed = SEED)
+    void withoutFaultsNothingHappensThatMustNot(
+            @ForAll @IntRange(max = PROJECTS) int seed, @ForAll boolean usual, @ForAll("events") List<RawEvent> raw) {
+        Layout layout = layout(seed, usual);
+        EventScript script = RawEvent.script(raw, layout.project(), false);
+
+        Trace trace = Rehearsal.of(EventPlant.of(layout), script);
+
+        assertThat(new Eyewitness(layout).accuse(trace))
+                .as(RawEvent.text(script))
+                .isEmpty();
+        assertThat(trace.observations())
+                .as(RawEvent.text(script))
+                .noneMatch(each -> each.grade() == Observation.Grade.BROKEN && !OF_LIMITS.contains(each.rule()));
+    }
+
+    @Property(tries = 2000, seed = SEED)
+    void everyScriptEndsInADefinedState(
+            @ForAll @IntRange(max = PROJECTS) int seed, @ForAll boolean usual, @ForAll("events") List<RawEvent> raw) {
+        Layout layout = layout(seed, usual);
+        EventScript script = RawEvent.script(raw, layout.project(), false);
+
+        Trace trace = Rehearsal.of(EventPlant.of(layout), script);
+
+        long switched = layout.placements().stream()
+                .filter(each -> each.onSeconds().isPresent())
+                .count();
+        switch (trace.shown()) {
+            case DOWN -> assertThat(trace.onAtEnd()).as(RawEvent.text(script)).isEmpty();
+            case UP -> assertThat(trace.onAtEnd()).as(RawEvent.text(script)).hasSize((int) switched);
+            case PARTLY_UP ->
+                assertThat(trace.onAtEnd().size()).as(RawEvent.text(script)).isLessThan((int) switched);
+            default -> assertThat(trace.shown()).as(RawEvent.text(script)).isIn(Display.EMERGENCY, Display.SUPPLY_LOW);
+        }
+    }
+
+    /** With faults, too, and with breakers that close early and late within the tolerance. */
+    @Property(tries = 2000, seed = SEED)
+    void noCurrentIsEverAboveItsBound(
+            @ForAll @IntRange(max = PROJECTS) int seed, @ForAll boolean usual, @ForAll("events") List<RawEvent> raw) {
+        Layout layout = layout(seed, usual);
+        EventScript script = RawEvent.script(raw, layout.project(), true);
+        double tolerance = layout.project().timingToleranceSeconds();
+        Random random = new Random(seed);
+
+        Trace trace = Rehearsal.of(
+                EventPlant.of(layout), script, (load, closing) -> tolerance * (2 * random.nextDouble() - 1));
+
+        assertThat(trace.observations())
+                .as(RawEvent.text(script))
+                .noneMatch(each -> each.rule().equals("bound"));
+        assertThat(trace.readings())
+                .as(RawEvent.text(script))
+                .allSatisfy(each -> assertThat(each.amps()).isLessThanOrEqualTo(each.boundAmps() + 1e-6));
+    }
+
+    /** What the witness sees that must not be, the rehearsal has said itself. */
+    @Property(tries = 2000, seed = SEED)
+    void withFaultsWhatMustNotBeIsSaid(
+            @ForAll @IntRange(max = PROJECTS) int seed, @ForAll boolean usual, @ForAll("events") List<RawEvent> raw) {
+        Layout layout = layout(seed, usual);
+        EventScript script = RawEvent.script(raw, layout.project(), true);
+
+        Trace trace = Rehearsal.of(EventPlant.of(layout), script);
+
+        boolean seen = new Eyewitness(layout)
+                .accuse(trace).stream()
+                        .anyMatch(each -> each.contains("is on without") || each.contains("is on during an emergency"));
+        boolean said = trace.observations().stream()
+                .anyMatch(
+                        each -> Set.of("processing-first", "order", "emergency").contains(each.rule()));
+        assertThat(said || !seen).as(RawEvent.text(script)).isTrue();
+    }
+
+    @Property(tries = 300, seed = SEED)
+    void theSameScriptGivesTheSameTrace(
+            @ForAll @IntRange(max = PROJECTS) int seed, @ForAll boolean usual, @ForAll("events") List<RawEvent> raw) {
+        EventPlant plant = EventPlant.of(layout(seed, usual));
+        EventScript script = RawEvent.script(raw, plant.layout.project(), true);
+
+        assertThat(Rehearsal.of(plant, script)).isEqualTo(Rehearsal.of(plant, script));
+    }
+
+    // ---- the figures that follow from the plan alone
+
+    private static ScriptEvent at(double seconds, Happening event) {
+        return ScriptEvent.of(OptionalDouble.of(seconds), event);
+    }
+
+    /** So late that every inrush of a random project has died away. */
+    private static final double REST = 10_000;
+
+    private static Trace day(Layout layout, ScriptEvent... events) {
+        return Rehearsal.of(EventPlant.of(layout), new EventScript("day", List.of(events)));
+    }
+
+    private static double normal(NodeFigures node) {
+        return node.peaks().stream().mapToDouble(PhasePeak::amps).max().orElse(0);
+    }
+
+    private static Optional<EventPeak> stated(Layout layout, int node, PlanEvent event) {
+        return layout.eventPeaks().get(node).stream()
+                .filter(each -> each.event() == event)
+                .findFirst();
+    }
+
+    @Property(tries = 300, seed = SEED)
+    void switchingOnPeaksAtTheFigureOfThePlan(@ForAll @IntRange(max = PROJECTS) int seed) {
+        Layout layout = layout(seed, true);
+
+        Trace trace = day(layout, at(0, Happening.SYSTEM_ON));
+
+        for (int node = 0; node < layout.nodes().size(); node++) {
+            assertThat(trace.episodes().get(0).peaks().get(node).boundAmps())
+                    .isCloseTo(normal(layout.nodes().get(node)), within(1e-6));
+        }
+    }
+
+    /** On and off at any time, however often. */
+    @Property(tries = 1000, seed = SEED)
+    void turningHalfWayPeaksNoHigherThanSwitchingOn(
+            @ForAll @IntRange(max = PROJECTS) int seed,
+            @ForAll @Size(max = 8) List<@IntRange(min = 0, max = 200) Integer> tenths) {
+        Layout layout = layout(seed, true);
+        List<ScriptEvent> events = new ArrayList<>(List.of(at(0, Happening.SYSTEM_ON)));
+        double now = 0;
+        for (int each : tenths) {
+            now += each / 10.0;
+            events.add(at(now, events.size() % 2 == 1 ? Happening.SYSTEM_OFF : Happening.SYSTEM_ON));
+        }
+
+        Trace trace = day(layout, events.toArray(ScriptEvent[]::new));
+
+        for (int node = 0; node < layout.nodes().size(); node++) {
+            assertThat(highest(trace, node))
+                    .as(RawEvent.text(new EventScript("turns", events)))
+                    .isLessThanOrEqualTo(normal(layout.nodes().get(node)) + 1e-6);
+        }
+    }
+
+    @Property(tries = 300, seed = SEED)
+    void aReleasePeaksAtTheFigureOfThePlan(@ForAll @IntRange(max = PROJECTS) int seed) {
+        Layout layout = layout(seed, true);
+
+        Trace trace =
+                day(layout, at(0, Happening.SYSTEM_ON), at(REST, Happening.EMERGENCY), at(2 * REST, Happening.RELEASE));
+
+        for (int node = 0; node < layout.nodes().size(); node++) {
+            double peak = trace.episodes().get(2).peaks().get(node).boundAmps();
+            stated(layout, node, PlanEvent.RELEASE)
+                    .ifPresent(figure -> assertThat(peak).isCloseTo(figure.peakInrushAmps(), within(1e-6)));
+        }
+    }
+
+    /** Of the return itself and of the sequence after it; the figure counts what is left of the inrush throughout. */
+    @Property(tries = 300, seed = SEED)
+    void aReturnOfTheMainsPeaksNoHigherThanTheFigureOfThePlan(
+            @ForAll @IntRange(max = PROJECTS) int seed, @ForAll boolean usual) {
+        Layout layout = layout(seed, usual);
+
+        Trace trace = day(
+                layout,
+                at(0, Happening.SYSTEM_ON),
+                at(REST, Happening.MAINS).voltage(0, List.of()),
+                at(2 * REST, Happening.MAINS).voltage(100, List.of()));
+
+        for (int node = 0; node < layout.nodes().size(); node++) {
+            double peak = trace.episodes().get(3).peaks().get(node).boundAmps();
+            if (trace.episodes().size() > 4) {
+                peak = Math.max(peak, trace.episodes().get(4).peaks().get(node).boundAmps());
+            }
+            double figure = stated(layout, node, PlanEvent.RETURN).orElseThrow().peakInrushAmps();
+            assertThat(peak).isLessThanOrEqualTo(figure + 1e-6);
+            boolean isTight = layout.project().loads().stream().allMatch(each -> each.inrushHalfMillis() < 100);
+            if (isTight && usual) {
+                assertThat(peak).isCloseTo(figure, within(1e-6));
+            }
+        }
+    }
+
+    @Property(tries = 300, seed = SEED)
+    void aDipThatIsRiddenThroughPeaksAtTheFigureOfThePlan(@ForAll @IntRange(max = PROJECTS) int seed) {
+        Layout layout = layout(seed, true);
+
+        Trace trace = day(
+                layout,
+                at(0, Happening.SYSTEM_ON),
+                at(REST, Happening.MAINS).voltage(0, List.of()),
+                at(REST + 1, Happening.MAINS).voltage(100, List.of()));
+
+        for (int node = 0; node < layout.nodes().size(); node++) {
+            assertThat(trace.episodes().get(2).peaks().get(node).boundAmps())
+                    .isCloseTo(stated(layout, node, PlanEvent.DIP).orElseThrow().peakInrushAmps(), within(1e-6));
+        }
+    }
+
+    /** Dead through a brownout, and mended while the rest is on. */
+    @Property(tries = 200, seed = SEED)
+    void theFailureOfAnyBoardPeaksNoHigherThanTheFigureOfThePlan(
+            @ForAll @IntRange(max = PROJECTS) int seed, @ForAll DeadContacts contacts, @ForAll boolean usual) {
+        Layout layout = layout(seed, usual);
+        Project project = layout.project();
+        project.boards().forEach(board -> {
+            Trace brownout = day(
+                    layout,
+                    at(0, Happening.SYSTEM_ON),
+                    at(REST, Happening.BOARD_DEAD).withBoard(board.id()),
+                    at(2 * REST, Happening.MAINS).voltage(0, List.of()),
+                    at(3 * REST, Happening.MAINS).voltage(100, List.of()));
+            Trace mended = day(
+                    layout,
+                    at(0, Happening.BOARD_DEAD).withBoard(board.id()),
+                    at(0, Happening.SYSTEM_ON),
+                    at(REST, Happening.BOARD_BACK).withBoard(board.id()));
+            for (int node = 0; node < layout.nodes().size(); node++) {
+                Optional<EventPeak> figure = stated(layout, node, PlanEvent.BOARD_FAILURE);
+                int at = node;
+                double peak = Math.max(highest(brownout, at), highest(mended, at));
+                figure.ifPresent(it -> assertThat(peak)
+                        .as("board %s, node %d", board.id(), at)
+                        .isLessThanOrEqualTo(it.peakInrushAmps() + 1e-6));
+            }
+        });
+    }
+
+    private static double highest(Trace trace, int node) {
+        return trace.episodes().stream()
+                .mapToDouble(each -> each.peaks().get(node).boundAmps())
+                .max()
+                .orElse(0);
+    }
+}

@@ -1,0 +1,520 @@
+package evenrise.model.event;
+
+import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aGroup;
+import static evenrise.model.Fixtures.aLoad;
+import static evenrise.model.Fixtures.aPlan;
+import static evenrise.model.Fixtures.aProject;
+import static evenrise.model.Fixtures.anAssignment;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import evenrise.model.ProjectBuilder;
+import evenrise.model.project.Behaviour;
+import evenrise.model.project.CounterCommand;
+import evenrise.model.project.DeadBoard;
+import evenrise.model.project.DeadContacts;
+import evenrise.model.project.LockRefuses;
+import evenrise.model.project.NeededGroup;
+import evenrise.model.project.OnInEmergency;
+import evenrise.model.project.Phase;
+import evenrise.model.project.PhaseWatch;
+import evenrise.model.project.Project;
+import evenrise.model.project.Resume;
+import evenrise.model.project.SequenceInEmergency;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.PlanFinisher;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+/**
+ * One small hall, on phase A: board H holds the rack (dsp at 0 s, settled at 2 s; screen at 1 s), board D drops the stage
+ * (amp-1 at 3 s, amp-2 at 4 s), and an outlet is not switched. Amplifiers peak at 100 A over a base of 0.
+ */
+class RehearsalTest {
+    private Behaviour behaviour = Behaviour.DEFAULT;
+
+    private Layout hall() {
+        ProjectBuilder project = aProject()
+                .behaviour(behaviour)
+                .boards(aBoard("H"), aBoard("D"))
+                .boardTypes(evenrise.model.Fixtures.aBoardType()
+                        .startDelaySeconds(0, 3)
+                        .stepSeconds(1))
+                .groups(
+                        aGroup("rack").holds(),
+                        aGroup("video").holds(),
+                        aGroup("stage").drops())
+                .loads(
+                        aLoad("dsp")
+                                .processing()
+                                .settleSeconds(2)
+                                .group("rack")
+                                .idleAmps(0)
+                                .inrushPeakAmps(30),
+                        aLoad("screen").auxiliary().group("video").idleAmps(0).inrushPeakAmps(20),
+                        aLoad("amp-1").amplifier().group("stage").idleAmps(0).inrushPeakAmps(100),
+                        aLoad("amp-2").amplifier().group("stage").idleAmps(0).inrushPeakAmps(100),
+                        aLoad("outlet").unswitched().idleAmps(0).inrushPeakAmps(10));
+        Project built = project.build();
+        return Layout.of(
+                built,
+                PlanFinisher.timed(
+                        built,
+                        aPlan().board("H", 0, 1)
+                                .board("D", 3, 1)
+                                .assignments(
+                                        anAssignment("dsp").at("P1", 1).on("H", 1),
+                                        anAssignment("screen").at("P1", 2).on("H", 2),
+                                        anAssignment("amp-1").at("P1", 7).on("D", 1),
+                                        anAssignment("amp-2").at("P1", 8).on("D", 2),
+                                        anAssignment("outlet").at("P1", 13))
+                                .build()));
+    }
+
+    private static ScriptEvent at(double seconds, Happening event) {
+        return ScriptEvent.of(OptionalDouble.of(seconds), event);
+    }
+
+    private static ScriptEvent mains(double seconds, double percent, Phase... phases) {
+        return at(seconds, Happening.MAINS).voltage(percent, List.of(phases));
+    }
+
+    private Trace play(ScriptEvent... events) {
+        return Rehearsal.of(EventPlant.of(hall()), new EventScript("test", List.of(events)));
+    }
+
+    /** Every breaker that moves, as {@code 3.0 +amp-1}. */
+    private static List<String> moves(Trace trace) {
+        List<String> moves = new ArrayList<>();
+        for (TraceStep step : trace.steps()) {
+            if (step.kind() == StepKind.CLOSES || step.kind() == StepKind.OPENS) {
+                moves.add(step.atSeconds()
+                        + (step.kind() == StepKind.CLOSES ? " +" : " -")
+                        + step.load().orElseThrow());
+            }
+        }
+        return moves;
+    }
+
+    private static List<String> refused(Trace trace) {
+        return trace.steps().stream()
+                .filter(step -> step.kind() == StepKind.REFUSED)
+                .map(TraceStep::text)
+                .toList();
+    }
+
+    private static List<String> rules(Trace trace) {
+        return trace.observations().stream().map(Observation::rule).toList();
+    }
+
+    private static Behaviour with(Object... changes) {
+        Behaviour it = Behaviour.DEFAULT;
+        return new Behaviour(
+                it.brownoutPercent(),
+                it.brownoutHoldSeconds(),
+                it.steadyPercent(),
+                it.steadyWaitSeconds(),
+                change(it.onReturn(), changes, 0),
+                change(it.phaseWatch(), changes, 0),
+                change(it.onRelease(), changes, 1),
+                it.releaseWaitSeconds(),
+                change(it.onInEmergency(), changes, 0),
+                change(it.sequenceInEmergency(), changes, 0),
+                change(it.counterCommand(), changes, 0),
+                change(it.neededGroup(), changes, 0),
+                change(it.lockRefuses(), changes, 0),
+                change(it.deadBoard(), changes, 0),
+                change(it.deadContacts(), changes, 0),
+                it.reinrushPercent(),
+                it.reinrushAfterMillis(),
+                List.of());
+    }
+
+    /** The n-th change of the value's kind, or the value. */
+    @SuppressWarnings("unchecked")
+    private static <T> T change(T value, Object[] changes, int n) {
+        int seen = 0;
+        for (Object each : changes) {
+            if (each.getClass() == value.getClass() && seen++ == n) {
+                return (T) each;
+            }
+        }
+        return value;
+    }
+
+    @Nested
+    class OnAndOff {
+        @Test
+        void comeStepByStepAndInReverse() {
+            Trace trace = play(at(0, Happening.SYSTEM_ON), at(10, Happening.SYSTEM_OFF));
+
+            assertThat(moves(trace))
+                    .containsExactly(
+                            "0.0 +dsp",
+                            "1.0 +screen",
+                            "3.0 +amp-1",
+                            "4.0 +amp-2",
+                            "10.0 -amp-2",
+                            "11.0 -amp-1",
+                            "13.0 -screen",
+                            "14.0 -dsp");
+            assertThat(trace.shown()).isEqualTo(Display.DOWN);
+            assertThat(trace.observations()).isEmpty();
+        }
+
+        @Test
+        void turnAtOnceByDefault() {
+            // off at 3.5 s: what is on goes off in reverse, the last to come first
+            assertThat(moves(play(at(0, Happening.SYSTEM_ON), at(3.5, Happening.SYSTEM_OFF))))
+                    .containsExactly("0.0 +dsp", "1.0 +screen", "3.0 +amp-1", "3.5 -amp-1", "5.5 -screen", "6.5 -dsp");
+        }
+
+        @Test
+        void goThroughTheWholeSequenceAgainAfterHalfOfIt() {
+            // on again at 6 s, with dsp still on: all of the sequence from its start, dsp stays on
+            assertThat(moves(play(
+                            at(0, Happening.SYSTEM_ON), at(3.5, Happening.SYSTEM_OFF), at(6, Happening.SYSTEM_ON))))
+                    .containsExactly(
+                            "0.0 +dsp",
+                            "1.0 +screen",
+                            "3.0 +amp-1",
+                            "3.5 -amp-1",
+                            "5.5 -screen",
+                            "7.0 +screen",
+                            "9.0 +amp-1",
+                            "10.0 +amp-2");
+        }
+
+        @Test
+        void waitForTheEndWhereTheProjectSaysSo() {
+            behaviour = with(CounterCommand.WAIT);
+
+            assertThat(moves(play(at(0, Happening.SYSTEM_ON), at(3.5, Happening.SYSTEM_OFF))))
+                    .contains("4.0 +amp-2", "4.0 -amp-2", "5.0 -amp-1", "8.0 -dsp");
+        }
+
+        @Test
+        void areRefusedWhereTheProjectSaysSo() {
+            behaviour = with(CounterCommand.REFUSE);
+
+            Trace trace = play(at(0, Happening.SYSTEM_ON), at(3.5, Happening.SYSTEM_OFF));
+
+            assertThat(refused(trace)).containsExactly("off command: a sequence is under way");
+            assertThat(trace.shown()).isEqualTo(Display.UP);
+        }
+    }
+
+    @Nested
+    class Groups {
+        @Test
+        void goOffInReverseAndComeBackInSequence() {
+            Trace trace = play(
+                    at(0, Happening.SYSTEM_ON),
+                    at(10, Happening.GROUP_OFF).withGroup("stage"),
+                    at(20, Happening.GROUP_ON).withGroup("stage"));
+
+            assertThat(moves(trace).subList(4, 8))
+                    .containsExactly("10.0 -amp-2", "11.0 -amp-1", "23.0 +amp-1", "24.0 +amp-2");
+        }
+
+        @Test
+        void areNotTakenFromUnderWhatNeedsThem() {
+            Trace trace =
+                    play(at(0, Happening.SYSTEM_ON), at(10, Happening.GROUP_OFF).withGroup("rack"));
+
+            assertThat(refused(trace)).containsExactly("group rack off: amp-1, amp-2 need it");
+            assertThat(trace.onAtEnd()).hasSize(4);
+        }
+
+        @Test
+        void takeAlongWhatNeedsThemWhereTheProjectSaysSo() {
+            behaviour = with(NeededGroup.TAKE_ALONG);
+
+            assertThat(moves(play(
+                                    at(0, Happening.SYSTEM_ON),
+                                    at(10, Happening.GROUP_OFF).withGroup("rack")))
+                            .subList(4, 7))
+                    .containsExactly("10.0 -amp-2", "11.0 -amp-1", "14.0 -dsp");
+        }
+    }
+
+    @Nested
+    class Supply {
+        @Test
+        void opensEverythingInOneGoWhenLowForTwoSeconds() {
+            Trace trace = play(at(0, Happening.SYSTEM_ON), mains(10, 70));
+
+            assertThat(moves(trace).subList(4, 8)).allMatch(move -> move.startsWith("12.0 -"));
+            assertThat(trace.shown()).isEqualTo(Display.SUPPLY_LOW);
+        }
+
+        @Test
+        void isRiddenThroughWhenLowForLess() {
+            assertThat(moves(play(at(0, Happening.SYSTEM_ON), mains(10, 70), mains(11.99, 100))))
+                    .hasSize(4);
+        }
+
+        @Test
+        void beginsTheSequenceAfterFiveSteadySeconds() {
+            Trace trace = play(at(0, Happening.SYSTEM_ON), mains(10, 0), mains(20, 100));
+
+            assertThat(moves(trace).subList(8, 12))
+                    .containsExactly("25.0 +dsp", "26.0 +screen", "28.0 +amp-1", "29.0 +amp-2");
+            assertThat(trace.observations()).isEmpty();
+        }
+
+        @Test
+        void waitsAnewAfterASecondDip() {
+            Trace trace = play(at(0, Happening.SYSTEM_ON), mains(10, 0), mains(20, 100), mains(23, 85), mains(24, 100));
+
+            assertThat(moves(trace).subList(8, 9)).containsExactly("29.0 +dsp");
+        }
+
+        @Test
+        void stayOffAfterwardsWhereTheProjectSaysSo() {
+            behaviour = with(Resume.STAY_OFF);
+
+            Trace trace = play(at(0, Happening.SYSTEM_ON), mains(10, 0), mains(20, 100));
+
+            assertThat(trace.onAtEnd()).isEmpty();
+            assertThat(trace.shown()).isEqualTo(Display.DOWN);
+        }
+
+        @Test
+        void returnsOnUnswitchedLoadsAtOnce() {
+            Trace trace = play(at(0, Happening.SYSTEM_ON), mains(10, 0), mains(20, 100));
+
+            // outlet 10 A; the switched ones are open
+            assertThat(trace.episodes().get(3).peaks().get(0).peakInrushAmps()).isCloseTo(10, within(1e-9));
+        }
+
+        @Test
+        void meetsClosedBreakersAfterADeepDipThatWasTooShort() {
+            Trace trace = play(at(0, Happening.SYSTEM_ON), mains(10, 0), mains(11, 100));
+
+            // dsp 30 + screen 20 + amplifiers 100 + 100 + outlet 10, phases: A dsp, screen and outlet row 1, 7
+            assertThat(rules(trace)).containsExactly("ridden-through");
+            assertThat(trace.observations().get(0).text())
+                    .contains("4 closed breakers", "1 of them processing", "behind live amplifiers");
+        }
+
+        @Test
+        void drawsNoInrushAnewAfterTwentyMilliseconds() {
+            assertThat(play(at(0, Happening.SYSTEM_ON), mains(10, 0), mains(10.02, 100))
+                            .observations())
+                    .isEmpty();
+        }
+
+        @Test
+        void opensEverythingOnTheLossOfOnePhase() {
+            assertThat(play(at(0, Happening.SYSTEM_ON), mains(10, 0, Phase.B)).onAtEnd())
+                    .isEmpty();
+        }
+
+        @Test
+        void doesNotSeeTheLossOfOnePhaseWhereTheProjectSaysSo() {
+            behaviour = with(PhaseWatch.ALL);
+
+            Trace trace = play(at(0, Happening.SYSTEM_ON), mains(10, 0, Phase.A), mains(20, 100, Phase.A));
+
+            assertThat(trace.onAtEnd()).hasSize(4);
+            assertThat(rules(trace)).contains("ridden-through");
+        }
+
+        @Test
+        void refusesToComeOnWhileLow() {
+            assertThat(refused(play(mains(0, 50), at(1, Happening.SYSTEM_ON))))
+                    .containsExactly("on command: the supply is low");
+        }
+    }
+
+    @Nested
+    class Emergency {
+        @Test
+        void dropsAtOnceAndComesBackInSequence() {
+            Trace trace = play(at(0, Happening.SYSTEM_ON), at(10, Happening.EMERGENCY), at(20, Happening.RELEASE));
+
+            assertThat(moves(trace).subList(4, 8))
+                    .containsExactly("10.0 -amp-1", "10.0 -amp-2", "23.0 +amp-1", "24.0 +amp-2");
+            assertThat(trace.observations()).isEmpty();
+        }
+
+        @Test
+        void stopsASequenceThatComesUp() {
+            Trace trace = play(at(0, Happening.SYSTEM_ON), at(0.5, Happening.EMERGENCY), at(20, Happening.RELEASE));
+
+            assertThat(moves(trace)).containsExactly("0.0 +dsp", "21.0 +screen", "23.0 +amp-1", "24.0 +amp-2");
+        }
+
+        @Test
+        void letsWhatHoldsGoOnWhereTheProjectSaysSo() {
+            behaviour = with(SequenceInEmergency.GO_ON);
+
+            Trace trace = play(at(0, Happening.SYSTEM_ON), at(0.5, Happening.EMERGENCY), at(20, Happening.RELEASE));
+
+            assertThat(moves(trace)).containsExactly("0.0 +dsp", "1.0 +screen", "23.0 +amp-1", "24.0 +amp-2");
+        }
+
+        @Test
+        void refusesToComeOn() {
+            Trace trace = play(at(0, Happening.EMERGENCY), at(1, Happening.SYSTEM_ON));
+
+            assertThat(refused(trace)).containsExactly("on command: the emergency contact is closed");
+            assertThat(trace.onAtEnd()).isEmpty();
+        }
+
+        @Test
+        void bringsUpWhatHoldsWhereTheProjectSaysSo() {
+            behaviour = with(OnInEmergency.HELD_GROUPS, SequenceInEmergency.GO_ON);
+
+            Trace trace = play(at(0, Happening.EMERGENCY), at(1, Happening.SYSTEM_ON), at(20, Happening.RELEASE));
+
+            assertThat(moves(trace)).containsExactly("1.0 +dsp", "2.0 +screen", "23.0 +amp-1", "24.0 +amp-2");
+        }
+
+        @Test
+        void leavesWhatDroppedOffWhereTheProjectSaysSo() {
+            behaviour = with(Resume.SEQUENCE, Resume.STAY_OFF);
+
+            Trace trace = play(
+                    at(0, Happening.SYSTEM_ON),
+                    at(10, Happening.EMERGENCY),
+                    at(20, Happening.RELEASE),
+                    at(30, Happening.SYSTEM_ON));
+
+            assertThat(moves(trace).subList(6, 8)).containsExactly("33.0 +amp-1", "34.0 +amp-2");
+        }
+    }
+
+    @Nested
+    class Lock {
+        @Test
+        void refusesCommandsAndNothingElse() {
+            Trace trace = play(
+                    at(0, Happening.SYSTEM_ON),
+                    at(10, Happening.LOCK),
+                    at(11, Happening.SYSTEM_OFF),
+                    at(12, Happening.EMERGENCY));
+
+            assertThat(refused(trace)).containsExactly("off command: the system is locked");
+            assertThat(trace.onAtEnd()).containsExactly("dsp", "screen");
+            assertThat(trace.locked()).isTrue();
+        }
+
+        @Test
+        void refusesOffAloneWhereTheProjectSaysSo() {
+            behaviour = with(LockRefuses.OFF);
+
+            Trace trace = play(at(0, Happening.LOCK), at(1, Happening.SYSTEM_ON), at(20, Happening.SYSTEM_OFF));
+
+            assertThat(refused(trace)).containsExactly("off command: the system is locked");
+        }
+    }
+
+    @Nested
+    class Faults {
+        @Test
+        void ofTheBoardOfProcessingLeaveAmplifiersOnWithoutIt() {
+            Trace trace = play(at(0, Happening.BOARD_DEAD).withBoard("H"), at(1, Happening.SYSTEM_ON));
+
+            assertThat(trace.onAtEnd()).containsExactly("amp-1", "amp-2");
+            assertThat(rules(trace)).containsExactly("processing-first", "stays-off");
+        }
+
+        @Test
+        void ofTheBoardOfProcessingHoldAmplifiersBackWhereTheProjectSaysSo() {
+            behaviour = with(DeadBoard.STOP);
+
+            Trace trace = play(at(0, Happening.BOARD_DEAD).withBoard("H"), at(1, Happening.SYSTEM_ON));
+
+            assertThat(trace.onAtEnd()).isEmpty();
+            assertThat(rules(trace)).containsExactly("stays-off", "held-back");
+        }
+
+        @Test
+        void ofABoardLeaveItsBreakersClosedThroughABrownout() {
+            Trace trace = play(
+                    at(0, Happening.SYSTEM_ON),
+                    at(10, Happening.BOARD_DEAD).withBoard("D"),
+                    mains(20, 0),
+                    mains(30, 100));
+
+            assertThat(rules(trace)).contains("return");
+            assertThat(trace.steps()).anyMatch(step -> step.text().equals("its board is dead: it stays closed"));
+        }
+
+        @Test
+        void ofABoardOpenItsBreakersWhereTheProjectSaysSo() {
+            behaviour = with(DeadContacts.OPEN);
+
+            assertThat(play(
+                                    at(0, Happening.SYSTEM_ON),
+                                    at(10, Happening.BOARD_DEAD).withBoard("D"))
+                            .onAtEnd())
+                    .containsExactly("dsp", "screen");
+        }
+
+        @Test
+        void thatAreMendedBringTheLoadsBackInSequence() {
+            Trace trace = play(
+                    at(0, Happening.BOARD_DEAD).withBoard("D"),
+                    at(0, Happening.SYSTEM_ON),
+                    at(20, Happening.BOARD_BACK).withBoard("D"));
+
+            assertThat(moves(trace)).containsExactly("0.0 +dsp", "1.0 +screen", "23.0 +amp-1", "24.0 +amp-2");
+        }
+
+        @Test
+        void ofABreakerThatDoesNotOpenLeaveItOnDuringAnEmergency() {
+            Trace trace = play(
+                    at(0, Happening.SYSTEM_ON),
+                    at(10, Happening.STAYS_CLOSED).withLoad("amp-1"),
+                    at(11, Happening.EMERGENCY));
+
+            assertThat(trace.onAtEnd()).contains("amp-1");
+            assertThat(rules(trace)).contains("emergency", "stays-on", "group-half-on");
+        }
+
+        @Test
+        void ofAProcessorThatClosesLateBreakTheOrder() {
+            Trace trace = play(at(0, Happening.LATE).late("dsp", 3.5), at(0, Happening.SYSTEM_ON));
+
+            // dsp at 3.5 s, amp-1 at 3 s; amp-2 at 4 s, before dsp has settled at 5.5 s
+            assertThat(rules(trace)).contains("processing-first", "amplifiers-last");
+            assertThat(trace.observations())
+                    .anyMatch(each -> each.text().startsWith("amp-2 comes on before load dsp has settled"));
+        }
+
+        @Test
+        void ofABreakerThatDoesNotCloseAreSaid() {
+            Trace trace = play(at(0, Happening.STAYS_OPEN).withLoad("amp-2"), at(0, Happening.SYSTEM_ON));
+
+            assertThat(rules(trace)).containsExactly("group-half-on", "stays-off");
+            assertThat(trace.shown()).isEqualTo(Display.UP); // nobody has told the control
+        }
+    }
+
+    @Nested
+    class Time {
+        @Test
+        void ofAHappeningWithoutOneIsFiveSecondsAfterAllIsAtRest() {
+            ScriptEvent off = ScriptEvent.of(OptionalDouble.empty(), Happening.SYSTEM_OFF);
+
+            assertThat(moves(play(at(0, Happening.SYSTEM_ON), off)).get(4)).isEqualTo("9.0 -amp-2");
+        }
+
+        @Test
+        void ofABreakerMayVaryWithinTheTolerance() {
+            Trace trace = Rehearsal.of(
+                    EventPlant.of(hall()),
+                    new EventScript("test", List.of(at(0, Happening.SYSTEM_ON))),
+                    (load, closing) -> load.equals("amp-1") ? -0.25 : 0.25);
+
+            assertThat(moves(trace)).containsExactly("0.25 +dsp", "1.25 +screen", "2.75 +amp-1", "4.25 +amp-2");
+        }
+    }
+}

@@ -1,0 +1,129 @@
+package evenrise.solver.cli;
+
+import evenrise.model.event.EventPlant;
+import evenrise.model.event.EventScript;
+import evenrise.model.event.Rehearsal;
+import evenrise.model.event.Trace;
+import evenrise.model.file.Reading;
+import evenrise.model.file.ScriptFile;
+import evenrise.model.file.WholeFile;
+import evenrise.model.file.WriteFailed;
+import evenrise.model.project.Project;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Referee;
+import evenrise.solver.report.Json;
+import evenrise.solver.report.Numbers;
+import evenrise.solver.report.RehearsalCsv;
+import evenrise.solver.report.RehearsalText;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+@Command(
+        name = "rehearse",
+        header = "Play what may happen on a plan.",
+        description = {
+            "Shows what comes on and goes off, and what the supply and every panel draw, when somebody presses on or off, "
+                    + "when the mains sag, fail and return, when the emergency contact closes and opens, when a board is "
+                    + "dead or a breaker fails. Without --event and --script it plays an ordinary day: on, a brownout, "
+                    + "an emergency, off.",
+            "An event is [SECONDS:]WORD[=NUMBER][@WHICH]; without a time it happens 5 s after all has come to rest. "
+                    + "Words: on and off (in scripts system-on, system-off), lock, unlock, emergency, release; group-on@GROUP, group-off@GROUP; "
+                    + "mains=PERCENT, of some phases mains=PERCENT@A,B; board-dead@BOARD, board-back@BOARD; "
+                    + "stays-closed@LOAD, stays-open@LOAD, late=SECONDS@LOAD, mended@LOAD."
+        },
+        footer = {
+            "%nExamples:",
+            "  evenrise rehearse hall.project.json hall.plan.json",
+            "  evenrise rehearse hall.project.json hall.plan.json --event on --event emergency --event release",
+            "  evenrise rehearse hall.project.json hall.plan.json -e 0:on -e 60:mains=0 -e 61:mains=100",
+            "  evenrise rehearse hall.project.json hall.plan.json --script day.json --trace day.csv",
+            "%nCurrents are in ampere, instantaneous peaks. Times are in seconds from the script's zero."
+        })
+final class RehearseCommand implements Callable<Integer> {
+    private static final List<String> ORDINARY_DAY =
+            List.of("on", "mains=0", "mains=100", "emergency", "release", "off");
+
+    private final Terminal terminal;
+
+    @Parameters(index = "0", paramLabel = "PROJECT", description = "Project file; - reads standard input.")
+    private String project;
+
+    @Parameters(index = "1", paramLabel = "PLAN", description = "Plan file; - reads standard input.")
+    private String plan;
+
+    @ArgGroup
+    private Source source;
+
+    @Option(
+            names = "--trace",
+            paramLabel = "FILE",
+            description = "Write everything that happens, as JSON, or as CSV where the name ends so.")
+    private String trace;
+
+    @Option(names = "--all", description = "Show every breaker and all long lists.")
+    private boolean all;
+
+    /** Where the happenings come from: one of the two. */
+    static final class Source {
+        @Option(
+                names = {"-e", "--event"},
+                paramLabel = "EVENT",
+                description = "Something that happens; may be given several times, in the order of time.")
+        private List<String> events;
+
+        @Option(names = "--script", paramLabel = "FILE", description = "Script file with all that happens.")
+        private String script;
+    }
+
+    RehearseCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Inputs inputs = new Inputs(terminal);
+        Reading<Project> read = inputs.project(project);
+        Project subject = read.value().orElseThrow();
+        Layout layout = Layout.of(subject, inputs.plan(plan, subject).value().orElseThrow());
+        EventScript script = script(subject);
+        int broken = Referee.judge(layout).violations().size();
+        if (broken > 0) {
+            ShowsFailures.message(
+                    terminal.err(),
+                    plan + ": the plan breaks hard rules in " + Numbers.counted(broken, "place")
+                            + "; evenrise audit shows them. The rehearsal plays it as it is.");
+        }
+        Trace played = Rehearsal.of(EventPlant.of(layout), script);
+        if (trace != null) {
+            write(played);
+        }
+        terminal.print(terminal.out(), RehearsalText.lines(layout, played, all, terminal.outPaint()));
+        return broken == 0 ? ExitCode.DONE : ExitCode.RULES_BROKEN;
+    }
+
+    private EventScript script(Project subject) {
+        if (source != null && source.script != null) {
+            return Inputs.sound(source.script, ScriptFile.read(Inputs.path(source.script), subject))
+                    .value()
+                    .orElseThrow();
+        }
+        return source != null
+                ? EventWords.script("these events", source.events, subject)
+                : EventWords.script("an ordinary day", ORDINARY_DAY, subject);
+    }
+
+    private void write(Trace played) {
+        boolean isCsv = trace.toLowerCase(Locale.ROOT).endsWith(".csv");
+        String text = isCsv ? String.join("\r\n", RehearsalCsv.lines(played)) + "\r\n" : Json.of(played) + "\n";
+        try {
+            WholeFile.write(Inputs.path(trace), text);
+        } catch (WriteFailed e) {
+            throw new Failure(ExitCode.NOT_WRITTEN, e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,35 @@
+package evenrise.solver.report;
+
+import evenrise.model.plan.EventPeak;
+import evenrise.model.project.Project;
+import evenrise.model.rules.Tolerances;
+import java.util.OptionalDouble;
+
+/** The peak of the supply when something happens, as a row beside the normal peak. */
+final class EventPeakRow {
+    private EventPeakRow() {}
+
+    /** Adds it with the supply's limit, where the project asks that this holds for the event, too. */
+    static void add(Table table, Project project, EventPeak peak) {
+        boolean holds = project.behaviourOrDefault().inrushLimitHoldsFor().contains(peak.event());
+        OptionalDouble limit = holds ? project.supply().inrushLimitAmps() : OptionalDouble.empty();
+        boolean isOver = limit.isPresent() && peak.peakInrushAmps() > limit.getAsDouble() + Tolerances.AMPS;
+        table.row(
+                isOver ? Tone.BAD : Tone.PLAIN,
+                "  " + what(peak),
+                Numbers.amps(peak.peakInrushAmps()),
+                "A peak",
+                Numbers.amps(limit),
+                "phase " + peak.peakPhase()
+                        + peak.board().map(id -> ", board " + id).orElse(""));
+    }
+
+    private static String what(EventPeak peak) {
+        return switch (peak.event()) {
+            case RETURN -> "when the mains return";
+            case RELEASE -> "when an emergency is released";
+            case BOARD_FAILURE -> "when the worst board fails";
+            case DIP -> "when a deep dip is ridden through";
+        };
+    }
+}

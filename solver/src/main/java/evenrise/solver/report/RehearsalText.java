@@ -1,0 +1,241 @@
+package evenrise.solver.report;
+
+import evenrise.model.event.Episode;
+import evenrise.model.event.NodePeak;
+import evenrise.model.event.Observation;
+import evenrise.model.event.StepKind;
+import evenrise.model.event.Trace;
+import evenrise.model.event.TraceStep;
+import evenrise.model.plan.Cautions;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Placement;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** A rehearsal for a screen. */
+public final class RehearsalText {
+    private static final int MOST_OBSERVATIONS = 12;
+    private static final int MOST_PANELS = 5;
+    private static final int MOST_STEPS = 60;
+
+    private RehearsalText() {}
+
+    /** @param all whether long lists stand in full, and every breaker by itself */
+    public static List<String> lines(Layout layout, Trace trace, boolean all, Paint paint) {
+        int switched = (int)
+                layout.placements().stream().filter(Placement::isSequenced).count();
+        List<List<String>> sections = new ArrayList<>();
+        sections.add(title(layout, trace, switched, paint));
+        sections.add(RehearsalTimeline.lines(trace, switched, paint));
+        sections.add(episodes(trace, paint));
+        List<NodePeak> panels = tightest(trace);
+        if (!panels.isEmpty()) {
+            sections.add(panels(panels, all, paint));
+        }
+        sections.add(observations(trace, all, paint));
+        sections.add(steps(trace, all, paint));
+        sections.add(CautionText.lines(Cautions.ALL, paint));
+        return Sections.joined(sections);
+    }
+
+    private static List<String> title(Layout layout, Trace trace, int switched, Paint paint) {
+        long broken = trace.observations().stream()
+                .filter(each -> each.grade() == Observation.Grade.BROKEN)
+                .count();
+        return new Section(
+                        paint,
+                        "Rehearsal of " + trace.script() + " on a plan for " + DisplayWidth.cut(trace.project(), 50))
+                .text(Numbers.counted(layout.placements().size(), "load") + ", " + switched
+                        + " of them on outputs. It begins with the system off and at rest, and ends after "
+                        + Numbers.seconds(trace.endSeconds()) + " s: "
+                        + trace.shown().words()
+                        + (trace.locked() ? ", locked" : "") + ", "
+                        + trace.onAtEnd().size() + " switched loads on.")
+                .text(
+                        broken == 0 ? Tone.GOOD : Tone.BAD,
+                        broken == 0
+                                ? "Nothing happened that must not."
+                                : Numbers.counted(broken, "thing") + " happened that must not; see below.")
+                .lines();
+    }
+
+    private static List<String> episodes(Trace trace, Paint paint) {
+        Table table = new Table()
+                .number("From, s")
+                .text("What happened")
+                .number("Close")
+                .number("Open")
+                .number("On")
+                .words("Shown at its end")
+                .number("Peak, A")
+                .words("at, s")
+                .number("Bound, A");
+        for (Episode each : trace.episodes()) {
+            NodePeak supply = each.peaks().get(0);
+            table.row(
+                    supply.isOverLimit() ? Tone.BAD : Tone.PLAIN,
+                    Numbers.seconds(each.fromSeconds()),
+                    each.text(),
+                    Integer.toString(each.closed()),
+                    Integer.toString(each.opened()),
+                    Integer.toString(each.loadsOn()),
+                    each.shown().words(),
+                    Numbers.amps(supply.peakInrushAmps()),
+                    Numbers.seconds(supply.peakAtSeconds()) + " " + supply.peakPhase(),
+                    Numbers.amps(supply.boundAmps()));
+        }
+        String limit = trace.episodes().isEmpty()
+                        || trace.episodes().get(0).peaks().get(0).limitAmps().isEmpty()
+                ? "The supply states no inrush limit."
+                : "The supply's inrush limit is "
+                        + Numbers.amps(trace.episodes().get(0).peaks().get(0).limitAmps()) + " A.";
+        return new Section(paint, "What happened, and what the supply's worst phase drew")
+                .table(table)
+                .text(
+                        "Peak: by the envelopes, breakers closing on time. Bound: whenever within the timing tolerance they close. "
+                                + limit)
+                .lines();
+    }
+
+    /** Of each panel with a limit the part that came nearest to it. */
+    private static List<NodePeak> tightest(Trace trace) {
+        Map<String, NodePeak> worst = new HashMap<>();
+        for (Episode episode : trace.episodes()) {
+            episode.peaks().stream()
+                    .skip(1)
+                    .filter(peak -> peak.limitAmps().isPresent())
+                    .forEach(peak -> worst.merge(peak.node(), peak, (a, b) -> used(b) > used(a) ? b : a));
+        }
+        return worst.values().stream()
+                .sorted(Comparator.comparingDouble(RehearsalText::used)
+                        .reversed()
+                        .thenComparing(NodePeak::node))
+                .toList();
+    }
+
+    private static double used(NodePeak peak) {
+        return peak.boundAmps() / peak.limitAmps().orElse(1);
+    }
+
+    private static List<String> panels(List<NodePeak> panels, boolean all, Paint paint) {
+        Table table = new Table()
+                .words("Panel")
+                .number("Bound, A")
+                .number("Limit, A")
+                .number("Used, %")
+                .number("Peak, A")
+                .words("Phase")
+                .number("at, s");
+        int shown = Math.min(panels.size(), all ? Integer.MAX_VALUE : MOST_PANELS);
+        for (NodePeak each : panels.subList(0, shown)) {
+            table.row(
+                    each.isOverLimit() ? Tone.BAD : Tone.PLAIN,
+                    each.node(),
+                    Numbers.amps(each.boundAmps()),
+                    Numbers.amps(each.limitAmps()),
+                    Numbers.fixed(100 * used(each), 1),
+                    Numbers.amps(each.peakInrushAmps()),
+                    each.peakPhase().toString(),
+                    Numbers.seconds(each.peakAtSeconds()));
+        }
+        Section section = new Section(paint, "Panels nearest to their inrush limit").table(table);
+        return (shown < panels.size()
+                        ? section.text("And " + (panels.size() - shown) + " more panels with a limit, each used less.")
+                        : section)
+                .lines();
+    }
+
+    private static List<String> observations(Trace trace, boolean all, Paint paint) {
+        Section section = new Section(paint, "Findings");
+        if (trace.observations().isEmpty()) {
+            return section.text("None.").lines();
+        }
+        List<Observation> sorted = trace.observations().stream()
+                .sorted(Comparator.comparing(Observation::grade))
+                .toList();
+        int shown = Math.min(sorted.size(), all ? Integer.MAX_VALUE : MOST_OBSERVATIONS);
+        for (Observation each : sorted.subList(0, shown)) {
+            section.item((each.grade() == Observation.Grade.BROKEN ? "BROKEN, " : "note, ") + each.rule() + ", at "
+                    + Numbers.seconds(each.atSeconds()) + " s: " + each.text() + ".");
+        }
+        if (shown < sorted.size()) {
+            section.text("And " + (sorted.size() - shown) + " more; --all shows them.");
+        }
+        return section.lines();
+    }
+
+    private static List<String> steps(Trace trace, boolean all, Paint paint) {
+        Table table = new Table()
+                .number("At, s")
+                .words("Step")
+                .text("What")
+                .number("On")
+                .words("Shown");
+        List<TraceStep> steps = all ? trace.steps() : summed(trace.steps());
+        int shown = Math.min(steps.size(), all ? Integer.MAX_VALUE : MOST_STEPS);
+        for (TraceStep step : steps.subList(0, shown)) {
+            table.row(
+                    step.kind() == StepKind.FAILS ? Tone.BAD : Tone.PLAIN,
+                    Numbers.seconds(step.atSeconds()),
+                    word(step.kind()),
+                    step.load()
+                                    .map(id -> "load " + id + (step.text().isEmpty() ? "" : ": "))
+                                    .orElse("")
+                            + step.text(),
+                    Integer.toString(step.loadsOn()),
+                    step.shown().words() + (step.locked() ? ", locked" : ""));
+        }
+        Section section = new Section(paint, all ? "Every step" : "Steps, without single breakers (--all shows them)")
+                .table(table);
+        return (shown < steps.size() ? section.text("And " + (steps.size() - shown) + " more.") : section).lines();
+    }
+
+    /** Without what went right; breakers that fail in the same way at one time in one row. */
+    private static List<TraceStep> summed(List<TraceStep> steps) {
+        List<TraceStep> kept = new ArrayList<>();
+        Map<String, List<TraceStep>> failures = new HashMap<>();
+        for (TraceStep step : steps) {
+            if (step.kind() == StepKind.FAILS) {
+                List<TraceStep> alike =
+                        failures.computeIfAbsent(step.atSeconds() + step.text(), any -> new ArrayList<>());
+                alike.add(step);
+                if (alike.size() == 1) {
+                    kept.add(step);
+                }
+            } else if (step.kind() != StepKind.CLOSES && step.kind() != StepKind.OPENS) {
+                kept.add(step);
+            }
+        }
+        return kept.stream()
+                .map(step -> step.kind() == StepKind.FAILS
+                        ? inOne(
+                                step,
+                                failures.get(step.atSeconds() + step.text()).size())
+                        : step)
+                .toList();
+    }
+
+    private static TraceStep inOne(TraceStep first, int count) {
+        return count == 1
+                ? first
+                : new TraceStep(
+                        first.atSeconds(),
+                        first.kind(),
+                        first.load().map(id -> id + " and " + (count - 1) + " more"),
+                        first.text(),
+                        first.loadsOn(),
+                        first.shown(),
+                        first.locked());
+    }
+
+    private static String word(StepKind kind) {
+        return switch (kind) {
+            case GOES_DOWN -> "goes down";
+            default -> kind.name().toLowerCase(Locale.ROOT);
+        };
+    }
+}

@@ -1,0 +1,148 @@
+package evenrise.solver.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class RehearseCommandTest {
+    @TempDir
+    private Path folder;
+
+    private Path project;
+    private Path plan;
+
+    @BeforeEach
+    void planTheProject() throws IOException {
+        project = Files.writeString(folder.resolve("hall.project.json"), SmallHall.PROJECT);
+        plan = folder.resolve("hall.plan.json");
+        new Shell(SmallHall.sound()).run("plan", project.toString());
+    }
+
+    private Shell.Result rehearse(String... more) {
+        String[] arguments = new String[more.length + 3];
+        arguments[0] = "rehearse";
+        arguments[1] = project.toString();
+        arguments[2] = plan.toString();
+        System.arraycopy(more, 0, arguments, 3, more.length);
+        return new Shell(SmallHall.sound()).run(arguments);
+    }
+
+    @Test
+    void playsAnOrdinaryDayUnlessToldOtherwise() {
+        Shell.Result result = rehearse();
+
+        assertThat(result.code()).isEqualTo(ExitCode.DONE);
+        assertThat(result.out())
+                .contains("Rehearsal of an ordinary day", "on command", "mains fail", "emergency begins", "off command")
+                .contains("Nothing happened that must not.", "Timeline", "Findings", "Isolate and lock out");
+        assertThat(result.err()).isEmpty();
+        assertThat(result.out().lines())
+                .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
+    }
+
+    @Test
+    void showsThePeakOfWhatComesOn() {
+        // amp comes on at 0.75 s with 100 A, on a phase by itself
+        assertThat(rehearse("-e", "0:on").out()).containsPattern("on command +1 +0 +1 +up +100\\.0 +0\\.75 B +100\\.0");
+    }
+
+    @Test
+    void playsAScript() throws IOException {
+        Path script = Files.writeString(folder.resolve("day.yaml"), """
+                format: evenrise-script/1
+                name: a board that dies
+                events:
+                  - {at_s: 0, event: system-on}
+                  - {event: board-dead, board: B1}
+                  - {event: mains, voltage_pct: 0}
+                  - {event: mains, voltage_pct: 100}
+                """);
+
+        Shell.Result result = rehearse("--script", script.toString());
+
+        assertThat(result.out())
+                .contains("Rehearsal of a board that dies", "BROKEN, return", "its board is dead: it stays closed");
+    }
+
+    @Test
+    void saysThatThePlanBreaksRulesAndPlaysItAllTheSame() throws IOException {
+        Files.writeString(plan, Files.readString(plan).replace("\"slot\": 3", "\"slot\": 5"));
+
+        Shell.Result result = rehearse();
+
+        assertThat(result.code()).isEqualTo(ExitCode.RULES_BROKEN);
+        assertThat(result.err()).contains("the plan breaks hard rules in 1 place");
+        assertThat(result.out()).contains("Timeline");
+    }
+
+    @Nested
+    class Trace {
+        @Test
+        void isWrittenAsJson() throws IOException {
+            Path trace = folder.resolve("trace.json");
+
+            rehearse("--trace", trace.toString());
+
+            assertThat(Files.readString(trace))
+                    .startsWith("{\n  \"format\": \"evenrise-rehearsal/1\"")
+                    .contains("\"kind\": \"closes\"", "\"bound_a\": 100.0", "\"shown\": \"waiting\"");
+        }
+
+        @Test
+        void isWrittenAsCsvWhereItsNameEndsSo() throws IOException {
+            Path trace = folder.resolve("trace.csv");
+
+            rehearse("-e", "0:on", "--trace", trace.toString());
+
+            assertThat(Files.readAllLines(trace))
+                    .contains("record,at_s,kind,load,text,loads_on,shown,locked,node,phase,amps_a,bound_a")
+                    .contains("step,0.75,closes,amp,,1,up,false,,,,")
+                    .contains("reading,0.75,,,,,,,supply,B,100.0,100.0");
+        }
+
+        @Test
+        void thatCannotBeWrittenIsAFailure() {
+            Shell.Result result =
+                    rehearse("--trace", folder.resolve("none/trace.csv").toString());
+
+            assertThat(result.code()).isEqualTo(ExitCode.NOT_WRITTEN);
+            assertThat(result.err()).contains("the folder does not exist");
+        }
+    }
+
+    @Nested
+    class Words {
+        @Test
+        void thatAreNotKnownAreListedWithThoseThatAre() {
+            Shell.Result result = rehearse("-e", "onn", "-e", "5:mains=0@D");
+
+            assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+            assertThat(result.err())
+                    .contains("'onn' is not understood", "group-off, lock", "'D' is no phase, expected A, B or C");
+        }
+
+        @Test
+        void thatReferToNothingNameTheNearest() {
+            Shell.Result result = rehearse("-e", "board-dead@B2");
+
+            assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+            assertThat(result.err()).contains("board is 'B2', expected the id of one of the boards", "B1");
+        }
+
+        @Test
+        void thatGoBackInTimeAreRefused() {
+            assertThat(rehearse("-e", "5:on", "-e", "3:off").err()).contains("at_s is 3, expected at least 5");
+        }
+
+        @Test
+        void excludeAScript() {
+            assertThat(rehearse("-e", "on", "--script", "day.json").code()).isEqualTo(ExitCode.USAGE);
+        }
+    }
+}
