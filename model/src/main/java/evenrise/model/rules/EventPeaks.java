@@ -40,7 +40,8 @@ final class EventPeaks {
         this.behaviour = layout.project().behaviourOrDefault();
         this.phases = layout.project().supply().system().phases();
         this.toleranceSeconds = layout.project().timingToleranceSeconds();
-        this.hasDrops = layout.placements().stream().anyMatch(each -> each.isSequenced() && drops(each));
+        this.hasDrops = layout.project().loads().stream()
+                .anyMatch(each -> each.switched() && layout.index().drops(each));
         layout.project().boards().forEach(board -> chains.put(board.id(), new HashSet<>(Set.of(board.id()))));
         layout.project().boards().forEach(this::joinChains);
     }
@@ -81,7 +82,7 @@ final class EventPeaks {
         if (hasDrops) {
             peaks.add(release(live));
         }
-        if (layout.boardsUsed() > 0) {
+        if (!layout.project().boards().isEmpty()) {
             peaks.add(boardFailure(live, normal));
         }
         peaks.add(worst(PlanEvent.DIP, Optional.empty(), sum(live, this::peakAmps)));

@@ -81,6 +81,22 @@ final class Envelopes {
         }
     }
 
+    /** Adds ({@code sign} 1) or takes away (−1) what stays of a load, at every instant. */
+    void addBase(int load, int[] profile, int sign) {
+        int base = sign * baseUnits[load];
+        for (int t = 0; t < profile.length; t++) {
+            profile[t] += base;
+        }
+    }
+
+    /** Current at instant {@code at} of a switched load that has come on at {@code from}. */
+    int units(int load, int from, int at) {
+        if (instants.isGrid()) {
+            return at - from < rows[load].length ? rows[load][at - from] : baseUnits[load];
+        }
+        return unitsAfter(load, instants.micros(at) - instants.micros(from));
+    }
+
     /**
      * Current of a load when another comes on so much later: the profile is looked at where that one may draw at the
      * earliest, for currents only fall in between.

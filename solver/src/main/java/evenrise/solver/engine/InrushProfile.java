@@ -5,6 +5,7 @@ final class InrushProfile {
     private final Plant plant;
     private final InstantIndex index;
     private final int[][] units;
+    private final int[] peaks;
     private int peakUnits;
     private int peakPhase;
     private boolean stale = true;
@@ -13,6 +14,7 @@ final class InrushProfile {
         this.plant = plant;
         this.index = index;
         units = new int[plant.phaseCount][plant.instants.size()];
+        peaks = new int[plant.phaseCount];
     }
 
     /** Adds or takes away a load that comes on at instant {@code from}; an unswitched load draws its base from the first. */
@@ -25,6 +27,22 @@ final class InrushProfile {
         }
     }
 
+    /** Adds or takes away a load that draws its base always. */
+    void addBase(int load, int phaseMask, int sign) {
+        stale = true;
+        for (int phase = 0; phase < units.length; phase++) {
+            if ((phaseMask >> phase & 1) != 0) {
+                plant.envelopes.addBase(load, units[phase], sign);
+            }
+        }
+    }
+
+    /** Greatest current on one phase. */
+    int peakUnits(int phase) {
+        peakUnits();
+        return peaks[phase];
+    }
+
     /** Greatest current on any phase. */
     int peakUnits() {
         if (stale) {
@@ -32,6 +50,7 @@ final class InrushProfile {
             peakUnits = -1;
             for (int phase = 0; phase < units.length; phase++) {
                 int top = max(units[phase]);
+                peaks[phase] = top;
                 if (top > peakUnits) {
                     peakUnits = top;
                     peakPhase = phase;

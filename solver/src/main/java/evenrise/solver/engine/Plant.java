@@ -88,6 +88,7 @@ final class Plant {
     final Pairs pairs;
     final Instants instants;
     final Envelopes envelopes;
+    final EventLoad eventLoad;
 
     Plant(Project project) {
         this.project = project;
@@ -189,6 +190,7 @@ final class Plant {
         pairs = new Pairs(project);
         instants = new InstantFinder(this).find();
         envelopes = new Envelopes(project, instants);
+        eventLoad = new EventLoad(this);
     }
 
     /** Whether there are moves enough for each load to try bold ones that seldom pay; found by experiment. */

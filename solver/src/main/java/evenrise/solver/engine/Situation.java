@@ -23,6 +23,7 @@ final class Situation {
 
     private final NodeCurrents[] currents;
     private final InrushProfile[] profiles;
+    private final EventInrush[] events;
     private final RoleOrder roles;
     private final GroupSpread groups;
     private final PairCharges pairs;
@@ -69,6 +70,12 @@ final class Situation {
         for (int node = 1; node < nodes; node++) {
             if (Double.isFinite(plant.limits.inrushAmps[node])) {
                 profiles[node] = new InrushProfile(plant, byInstant);
+            }
+        }
+        events = new EventInrush[nodes];
+        for (int node = 0; node < nodes; node++) {
+            if (plant.eventLoad.isAsked() && Double.isFinite(plant.limits.inrushAmps[node])) {
+                events[node] = new EventInrush(this, node, byInstant);
             }
         }
         roles = new RoleOrder(plant);
@@ -229,8 +236,9 @@ final class Situation {
             unassigned.set(load, sign < 0);
         }
         if (place != null) {
-            addAt(0, load, place, instant, sign);
-            addAt(place.panel() + 1, load, place, instant, sign);
+            int board = output == null ? Plant.NONE : output.board();
+            addAt(0, load, place, board, instant, sign);
+            addAt(place.panel() + 1, load, place, board, instant, sign);
             if (plant.switched[load]) {
                 groups.addToPanel(load, place.panel(), sign);
             }
@@ -249,12 +257,15 @@ final class Situation {
         pairs.refresh(load, sign > 0);
     }
 
-    private void addAt(int node, int load, Place place, int instant, int sign) {
+    private void addAt(int node, int load, Place place, int board, int instant, int sign) {
         currents[node].add(load, place.phaseMask(), sign);
         touchedNodes.add(node);
         boolean draws = instant != Plant.NONE || !plant.switched[load];
         if (profiles[node] != null && draws) {
             profiles[node].add(load, place.phaseMask(), Math.max(0, instant), sign);
+        }
+        if (events[node] != null) {
+            events[node].add(load, place.phaseMask(), board, instant, sign);
         }
     }
 
@@ -296,6 +307,9 @@ final class Situation {
             double excessAmps =
                     profiles[node].peakUnits() / plant.envelopes.unitsPerAmp - plant.limits.inrushAmps[node];
             over += Charges.overMilliAmps(excessAmps * Currents.NANO);
+        }
+        if (events[node] != null) {
+            over += events[node].charge(profiles[node], plant.limits.inrushAmps[node]);
         }
         overloads += over - overload[node];
         overload[node] = over;

@@ -3,10 +3,12 @@ package evenrise.solver.engine;
 import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.electrical.NeutralCurrent;
 import evenrise.model.plan.BoardSetting;
+import evenrise.model.project.DeadContacts;
 import evenrise.model.project.Load;
 import evenrise.model.project.OnEmergency;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
+import evenrise.model.project.PlanEvent;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
 import evenrise.model.project.ShutdownGroup;
@@ -19,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.ToLongFunction;
 import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 import org.optaplanner.core.api.score.calculator.EasyScoreCalculator;
 
@@ -270,8 +273,98 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
             if (Double.isFinite(inrush)) {
                 double excess = peakUnits(here) / plant.envelopes.unitsPerAmp - inrush;
                 charge += Charges.overMilliAmps(excess * 1e9);
+                charge += events(here, inrush);
             }
             return charge;
+        }
+
+        private long events(List<Seat> here, double inrush) {
+            long charge = 0;
+            for (PlanEvent event : project.behaviourOrDefault().inrushLimitHoldsFor()) {
+                long worst = 0;
+                for (int phase = 0; phase < plant.phaseCount; phase++) {
+                    worst = Math.max(worst, eventUnits(event, here, phase));
+                }
+                double excess = worst / plant.envelopes.unitsPerAmp - inrush;
+                charge += Charges.overMilliAmps(excess * 1e9);
+            }
+            return charge;
+        }
+
+        private long eventUnits(PlanEvent event, List<Seat> here, int phase) {
+            List<Seat> live = here.stream()
+                    .filter(seat -> touches(seat, phase) && (seat.isOn() || !seat.load.switched()))
+                    .toList();
+            List<Seat> always =
+                    live.stream().filter(seat -> !seat.load.switched()).toList();
+            return switch (event) {
+                case RETURN -> returnUnits(always, live, phase);
+                case RELEASE -> seats.stream().anyMatch(this::drops) ? releaseUnits(live, phase) : 0;
+                case BOARD_FAILURE ->
+                    project.boards().isEmpty()
+                            ? 0
+                            : Math.max(returnUnits(always, live, phase), worstBoardUnits(always, live, phase));
+                case DIP -> sum(live, this::peak);
+            };
+        }
+
+        private long returnUnits(List<Seat> always, List<Seat> live, int phase) {
+            return Math.max(sum(always, this::peak), peakUnits(live, phase) + sum(always, this::later));
+        }
+
+        /** What drops as in the sequence, all else as what is always on. */
+        private long releaseUnits(List<Seat> live, int phase) {
+            List<Seat> dropped = live.stream().filter(this::drops).toList();
+            List<Seat> held = live.stream().filter(seat -> !drops(seat)).toList();
+            return sum(held, this::base) + peakUnits(dropped, phase);
+        }
+
+        private long worstBoardUnits(List<Seat> always, List<Seat> live, int phase) {
+            long worst = 0;
+            for (int board = 0; board < project.boards().size(); board++) {
+                int dead = board;
+                List<Seat> own = live.stream()
+                        .filter(seat -> seat.isOn() && seat.output.board() == dead)
+                        .toList();
+                if (project.behaviourOrDefault().deadContacts() == DeadContacts.STAY) {
+                    worst = Math.max(worst, sum(always, this::peak) + sum(own, this::peak));
+                    worst = Math.max(
+                            worst,
+                            peakUnits(live, phase)
+                                    + sum(always, this::later)
+                                    + sum(own, this::base)
+                                    + sum(own, this::later));
+                }
+                List<Seat> chain = live.stream()
+                        .filter(seat -> seat.isOn() && isStartedBy(seat.output.board(), dead))
+                        .toList();
+                worst = Math.max(worst, sum(live, this::base) - sum(chain, this::base) + peakUnits(chain, phase));
+            }
+            return worst;
+        }
+
+        private boolean isStartedBy(int board, int head) {
+            return board == head || plant.after[board] != Plant.NONE && isStartedBy(plant.after[board], head);
+        }
+
+        private long peak(Seat seat) {
+            InrushEnvelope envelope = InrushEnvelope.of(seat.load, project.timingToleranceSeconds());
+            return units(envelope.baseAmps() + envelope.excessAmps());
+        }
+
+        private long base(Seat seat) {
+            return units(InrushEnvelope.of(seat.load, project.timingToleranceSeconds())
+                    .baseAmps());
+        }
+
+        private long later(Seat seat) {
+            double wait = project.behaviourOrDefault().steadyWaitSeconds() - project.timingToleranceSeconds();
+            return units(InrushEnvelope.of(seat.load, project.timingToleranceSeconds())
+                    .excessLeftAmps(Math.max(0, wait)));
+        }
+
+        private static long sum(List<Seat> some, ToLongFunction<Seat> units) {
+            return some.stream().mapToLong(units).sum();
         }
 
         private long[] runningNano(List<Seat> here) {
@@ -315,11 +408,16 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
         private long peakUnits(List<Seat> here) {
             long peak = 0;
             for (int phase = 0; phase < plant.phaseCount; phase++) {
-                peak = Math.max(peak, unitsAt(here, phase, -1)); // unswitched loads alone
-                for (Seat instant : here) {
-                    if (instant.isOn() && touches(instant, phase)) {
-                        peak = Math.max(peak, unitsAt(here, phase, instant.onMicros));
-                    }
+                peak = Math.max(peak, peakUnits(here, phase));
+            }
+            return peak;
+        }
+
+        private long peakUnits(List<Seat> here, int phase) {
+            long peak = unitsAt(here, phase, -1); // unswitched loads alone
+            for (Seat instant : here) {
+                if (instant.isOn() && touches(instant, phase)) {
+                    peak = Math.max(peak, unitsAt(here, phase, instant.onMicros));
                 }
             }
             return peak;

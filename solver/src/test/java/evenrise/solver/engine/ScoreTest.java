@@ -12,6 +12,7 @@ import evenrise.model.rules.Verdict;
 import evenrise.solver.sample.Sample;
 import evenrise.solver.sample.VenueSize;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
@@ -41,6 +42,21 @@ class ScoreTest {
         isWhatANaiveEvaluatorSays(project, seed);
     }
 
+    /** Limits that hold for what may happen, too: on small projects and on larger ones. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {31, 32, 33, 34, 35, 36, 37, 38, 39, 40})
+    void isTheSameWhereLimitsHoldForEvents(long seed) {
+        isWhatANaiveEvaluatorSays(Eventful.of(ARandomProject.of(seed), seed), seed);
+    }
+
+    @Test
+    void isTheSameWhereLimitsHoldForEventsInLargerProjects() {
+        Project project =
+                Sample.venue(5, new VenueSize(3, 60, PhaseSystem.THREE_PHASE)).project();
+
+        isWhatANaiveEvaluatorSays(Eventful.of(project, 5), 5);
+    }
+
     private static void isWhatANaiveEvaluatorSays(Project project, long seed) {
         Plant plant = new Plant(project);
         WorkingPlan start = new PlanMapper(plant).toWorkingPlan(FirstPlan.build(plant));
@@ -59,7 +75,16 @@ class ScoreTest {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {21, 22, 23, 24, 25, 26, 27, 28})
     void agreesWithTheReferee(long seed) {
-        Project project = ARandomProject.of(seed);
+        agreesWithTheReferee(ARandomProject.of(seed), seed);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {41, 42, 43, 44, 45, 46, 47, 48, 49, 50, 51, 52})
+    void agreesWithTheRefereeWhereLimitsHoldForEvents(long seed) {
+        agreesWithTheReferee(Eventful.of(ARandomProject.of(seed), seed), seed);
+    }
+
+    private static void agreesWithTheReferee(Project project, long seed) {
         Plant plant = new Plant(project);
         PlanMapper mapper = new PlanMapper(plant);
 

@@ -1,0 +1,92 @@
+package evenrise.solver.engine;
+
+import evenrise.model.electrical.InrushEnvelope;
+import evenrise.model.project.Behaviour;
+import evenrise.model.project.DeadContacts;
+import evenrise.model.project.PlanEvent;
+import evenrise.model.project.Project;
+import java.util.EnumSet;
+import java.util.Set;
+
+/**
+ * What inrush limits must hold for besides the sequence, and what each load draws then that does not depend on when it
+ * comes on: in units, rounded once a load. docs/events.md has the arguments.
+ */
+final class EventLoad {
+    final Set<PlanEvent> asked = EnumSet.noneOf(PlanEvent.class);
+    /** Whether the breakers of a dead board stay closed through a brownout. */
+    final boolean deadStayClosed;
+
+    final int[] peakUnits;
+    /** What is left of the excess when the sequence begins after the mains have returned. */
+    final int[] laterUnits;
+    /** Boards that each board starts, directly or by others, itself included. */
+    final int[][] chain;
+    /** Boards that start each board, directly or by others, itself included. */
+    final int[][] heads;
+
+    EventLoad(Plant plant) {
+        Project project = plant.project;
+        Behaviour behaviour = project.behaviourOrDefault();
+        asked.addAll(behaviour.inrushLimitHoldsFor());
+        if (plant.boardCount == 0) {
+            asked.remove(PlanEvent.BOARD_FAILURE);
+        }
+        if (!anyDrops(plant)) {
+            asked.remove(PlanEvent.RELEASE);
+        }
+        deadStayClosed = behaviour.deadContacts() == DeadContacts.STAY;
+        int count = plant.loadCount();
+        peakUnits = new int[count];
+        laterUnits = new int[count];
+        double wait = Math.max(0, behaviour.steadyWaitSeconds() - project.timingToleranceSeconds());
+        for (int load = 0; load < count; load++) {
+            InrushEnvelope envelope = InrushEnvelope.of(project.loads().get(load), project.timingToleranceSeconds());
+            peakUnits[load] = units(plant, envelope.baseAmps() + envelope.excessAmps());
+            laterUnits[load] = units(plant, envelope.excessLeftAmps(wait));
+        }
+        chain = new int[plant.boardCount][];
+        heads = new int[plant.boardCount][];
+        for (int board = 0; board < plant.boardCount; board++) {
+            IntBag above = new IntBag(plant.boardCount);
+            for (int b = board; b != Plant.NONE; b = plant.after[b]) {
+                above.add(b);
+            }
+            heads[board] = members(above);
+            IntBag below = new IntBag(plant.boardCount);
+            below.add(board);
+            for (int i = 0; i < below.size(); i++) {
+                for (int follower : plant.followers[below.get(i)]) {
+                    below.add(follower);
+                }
+            }
+            chain[board] = members(below);
+        }
+    }
+
+    /** Whether limits must hold for anything besides the sequence. */
+    boolean isAsked() {
+        return !asked.isEmpty();
+    }
+
+    private static boolean anyDrops(Plant plant) {
+        for (int load = 0; load < plant.loadCount(); load++) {
+            if (plant.switched[load] && plant.drops[load]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static int units(Plant plant, double amps) {
+        return (int) Math.round(amps * plant.envelopes.unitsPerAmp);
+    }
+
+    private static int[] members(IntBag bag) {
+        int[] members = new int[bag.size()];
+        for (int i = 0; i < members.length; i++) {
+            members[i] = bag.get(i);
+        }
+        return members;
+    }
+}
