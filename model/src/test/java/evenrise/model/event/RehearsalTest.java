@@ -490,6 +490,15 @@ class RehearsalTest {
         }
 
         @Test
+        void ofABreakerThatIsStillToCloseDoNotOutliveAnEmergency() {
+            // amp-1 is told to close at 3 s and would at 8 s; the contact closes at 5 s
+            Trace trace = play(
+                    at(0, Happening.LATE).late("amp-1", 5), at(0, Happening.SYSTEM_ON), at(5, Happening.EMERGENCY));
+
+            assertThat(moves(trace)).containsExactly("0.0 +dsp", "1.0 +screen", "4.0 +amp-2", "5.0 -amp-2");
+        }
+
+        @Test
         void ofABreakerThatDoesNotCloseAreSaid() {
             Trace trace = play(at(0, Happening.STAYS_OPEN).withLoad("amp-2"), at(0, Happening.SYSTEM_ON));
 

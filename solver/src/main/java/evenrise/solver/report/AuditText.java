@@ -29,6 +29,7 @@ public final class AuditText {
             sections.add(differences(sheet.differences(), paint));
         }
         sections.add(NodeTables.lines(sheet.nodes(), paint));
+        sections.add(EventTable.lines(project, sheet.nodes(), sheet.eventPeaks(), paint));
         sections.add(BoardTable.lines(sheet.boards(), paint));
         if (!sheet.groups().isEmpty()) {
             sections.add(GroupTable.lines(sheet.groups(), paint));

@@ -20,8 +20,7 @@ final class EventPeakRow {
                 Numbers.amps(peak.peakInrushAmps()),
                 "A peak",
                 Numbers.amps(limit),
-                "phase " + peak.peakPhase()
-                        + peak.board().map(id -> ", board " + id).orElse(""));
+                "phase " + peak.peakPhase() + peak.board().map(id -> ", " + id).orElse(""));
     }
 
     private static String what(EventPeak peak) {
@@ -29,7 +28,7 @@ final class EventPeakRow {
             case RETURN -> "when the mains return";
             case RELEASE -> "when an emergency is released";
             case BOARD_FAILURE -> "when the worst board fails";
-            case DIP -> "when a deep dip is ridden through";
+            case DIP -> "when a deep dip passes";
         };
     }
 }

@@ -1,0 +1,67 @@
+package evenrise.solver.report;
+
+import evenrise.model.plan.EventPeak;
+import evenrise.model.project.PlanEvent;
+import evenrise.model.project.Project;
+import evenrise.model.rules.PhasePeak;
+import evenrise.model.rules.Tolerances;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What every node peaks at when something happens, beside its peak in the sequence and its limit. */
+final class EventTable {
+    private EventTable() {}
+
+    static List<String> lines(Project project, List<NodeSheet> nodes, List<EventSheet> events, Paint paint) {
+        List<PlanEvent> limited = project.behaviourOrDefault().inrushLimitHoldsFor();
+        Table table = new Table()
+                .words("Node")
+                .number("Sequence")
+                .number("Return")
+                .number("Release")
+                .number("Board fails")
+                .number("Deep dip")
+                .number("Limit");
+        for (int i = 0; i < nodes.size(); i++) {
+            NodeSheet node = nodes.get(i);
+            List<EventPeak> peaks = events.get(i).peaks();
+            List<String> cells = new ArrayList<>(List.of(node.node()));
+            cells.add(Numbers.amps(
+                    node.peaks().stream().mapToDouble(PhasePeak::amps).max().orElse(0)));
+            for (PlanEvent event : PlanEvent.values()) {
+                cells.add(of(peaks, event)
+                        .map(peak -> Numbers.amps(peak.peakInrushAmps()))
+                        .orElse(Numbers.NONE));
+            }
+            cells.add(Numbers.amps(node.inrushLimitAmps()));
+            boolean isOver = peaks.stream()
+                    .anyMatch(peak -> limited.contains(peak.event()) && isOver(peak, node.inrushLimitAmps()));
+            table.row(isOver ? Tone.BAD : Tone.PLAIN, cells.toArray(String[]::new));
+        }
+        String holds = limited.isEmpty()
+                ? "The limit is asked to hold for the sequence alone (behaviour.inrush_limit_holds_for names more)."
+                : "The limit is asked to hold for the sequence and for: "
+                        + String.join(
+                                ", ",
+                                limited.stream()
+                                        .map(evenrise.model.contract.Words::word)
+                                        .toList())
+                        + ".";
+        return new Section(paint, "Peak when something happens, ampere, worst phase, upper bound")
+                .table(table)
+                .text(
+                        "Return of the mains, release of an emergency, failure of the worst board, a deep dip ridden through. "
+                                + holds)
+                .lines();
+    }
+
+    private static Optional<EventPeak> of(List<EventPeak> peaks, PlanEvent event) {
+        return peaks.stream().filter(each -> each.event() == event).findFirst();
+    }
+
+    private static boolean isOver(EventPeak peak, OptionalDouble limit) {
+        return limit.isPresent() && peak.peakInrushAmps() > limit.getAsDouble() + Tolerances.AMPS;
+    }
+}
