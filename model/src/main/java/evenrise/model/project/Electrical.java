@@ -2,6 +2,7 @@ package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
 import evenrise.model.contract.Field;
+import java.util.List;
 import java.util.Optional;
 
 /** What the electrical review needs to know of the whole installation; no hard rule depends on it. */
@@ -13,11 +14,16 @@ public record Electrical(
         Optional<Source> source,
 
         @Field(meaning = "How cables are laid where a circuit or feeder does not say", optional = true)
-        Optional<Installation> installation) {
+        Optional<Installation> installation,
+
+        @Field(meaning = "What the dips of the sequence are held against", distinct = true, byDefault = "[]")
+        List<DipCriterion> dipCriteria) {
     /** Of which nothing is stated. */
-    public static final Electrical UNKNOWN = new Electrical(Optional.empty(), Optional.empty(), Optional.empty());
+    public static final Electrical UNKNOWN =
+            new Electrical(Optional.empty(), Optional.empty(), Optional.empty(), List.of());
 
     public Electrical {
-        Contract.check(Electrical.class, practice, source, installation);
+        Contract.check(Electrical.class, practice, source, installation, dipCriteria);
+        dipCriteria = List.copyOf(dipCriteria);
     }
 }

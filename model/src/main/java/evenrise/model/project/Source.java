@@ -2,12 +2,61 @@ package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
 import evenrise.model.contract.Field;
+import java.util.OptionalDouble;
 
-/** What stands behind the supply. */
+/** What stands behind the supply, seen from the supply's own terminals. */
 public record Source(
-        @Field(meaning = "Rated apparent power", above = 0, max = 100_000)
-        double ratedKva) {
+        @Field(meaning = "What it is") SourceKind kind,
+
+        @Field(meaning = "Rated apparent power; of all but a utility", above = 0, max = 1_000_000, optional = true)
+        OptionalDouble ratedKva,
+
+        @Field(
+                meaning =
+                        "Rms fault current of three phases (of two lines on split-phase): a utility's own, or that of "
+                                + "the network before a transformer at the supply's voltage",
+                above = 0,
+                max = 1_000_000,
+                optional = true)
+        OptionalDouble faultAmps,
+
+        @Field(meaning = "Impedance voltage of a transformer", above = 0, max = 100, optional = true)
+        OptionalDouble impedancePercent,
+
+        @Field(
+                meaning =
+                        "Reactance over resistance; when absent 3 of a transformer, 5 of a utility, 20 of a generator",
+                above = 0,
+                max = 1000,
+                optional = true)
+        OptionalDouble xOverR,
+
+        @Field(meaning = "Subtransient reactance X''d of a generator", above = 0, max = 100, optional = true)
+        OptionalDouble subtransientReactancePercent,
+
+        @Field(meaning = "Transient reactance X'd of a generator", above = 0, max = 100, optional = true)
+        OptionalDouble transientReactancePercent,
+
+        @Field(meaning = "How a generator's dip follows from the step", byDefault = "\"linear\"")
+        GeneratorModel generatorModel,
+
+        @Field(
+                meaning = "Crest current at which a UPS limits, of the crest of its rated current",
+                above = 0,
+                max = 1000,
+                optional = true)
+        OptionalDouble currentLimitPercent) {
     public Source {
-        Contract.check(Source.class, ratedKva);
+        Contract.check(
+                Source.class,
+                kind,
+                ratedKva,
+                faultAmps,
+                impedancePercent,
+                xOverR,
+                subtransientReactancePercent,
+                transientReactancePercent,
+                generatorModel,
+                currentLimitPercent);
     }
 }

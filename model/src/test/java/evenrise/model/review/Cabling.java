@@ -14,8 +14,10 @@ import java.util.OptionalInt;
 
 /** Cables, circuits and practices for tests. */
 final class Cabling {
-    static final Electrical NEC = new Electrical(Optional.of(Practice.NEC), Optional.empty(), Optional.empty());
-    static final Electrical IEC = new Electrical(Optional.of(Practice.IEC), Optional.empty(), Optional.empty());
+    static final Electrical NEC =
+            new Electrical(Optional.of(Practice.NEC), Optional.empty(), Optional.empty(), java.util.List.of());
+    static final Electrical IEC =
+            new Electrical(Optional.of(Practice.IEC), Optional.empty(), Optional.empty(), java.util.List.of());
 
     private Cabling() {}
 

@@ -25,7 +25,7 @@ class ValidationTest {
     private static final Path PAGE = Docs.page("validation.md");
 
     static List<Check> checks() {
-        return Stream.of(QuantityChecks.all(), DemandChecks.all(), WiringChecks.all())
+        return Stream.of(QuantityChecks.all(), DemandChecks.all(), WiringChecks.all(), SourceChecks.all())
                 .flatMap(List::stream)
                 .toList();
     }

@@ -1,0 +1,85 @@
+package evenrise.model.review;
+
+import evenrise.model.electrical.LinePower;
+import evenrise.model.plan.Grade;
+import evenrise.model.plan.Quantity;
+import evenrise.model.plan.Remark;
+import evenrise.model.project.PhaseSystem;
+import evenrise.model.project.Source;
+import evenrise.model.project.SourceKind;
+import evenrise.model.project.Supply;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.PhasePeak;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Whether a UPS on its inverter carries the sequence without limiting its current or shedding the load. */
+final class UpsLimitCheck implements ElectricalCheck {
+    private static final String ID = "ups-limit";
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public void review(Layout layout, Findings findings) {
+        Optional<Source> ups = SourceModel.of(layout.project())
+                .map(SourceModel::source)
+                .filter(source -> source.kind() == SourceKind.UPS);
+        if (ups.isEmpty()) {
+            return;
+        }
+        if (ups.get().ratedKva().isEmpty() || ups.get().currentLimitPercent().isEmpty()) {
+            findings.notChecked(ID, List.of(NodeFigures.SUPPLY), "electrical.source.rated_kva and current_limit_pct");
+            return;
+        }
+        Supply supply = layout.project().supply();
+        double rated = ratedAmps(supply, ups.get().ratedKva().getAsDouble());
+        double limit = Math.sqrt(2) * rated * ups.get().currentLimitPercent().getAsDouble() / 100;
+        NodeFigures node = layout.nodes().get(0);
+        double peak = node.peaks().stream().mapToDouble(PhasePeak::amps).max().orElse(0);
+        double running = Collections.max(node.runningAmps().values());
+        findings.add(new Quantity(NodeFigures.SUPPLY, "rated current of the UPS", rated, "A"));
+        findings.add(new Quantity(NodeFigures.SUPPLY, "crest at which the UPS limits", limit, "A"));
+        if (peak > limit) {
+            findings.add(remark(
+                    peak,
+                    limit,
+                    "the sequence peaks at " + Say.amps(peak) + " by the upper bound, the UPS limits its crest at "
+                            + Say.amps(limit)
+                            + ": its voltage collapses or it goes to bypass. Maybe spread the loads with the largest "
+                            + "inrush, or limit it."));
+        }
+        if (running > rated) {
+            findings.add(remark(
+                    running,
+                    rated,
+                    "the highest phase runs at " + Say.amps(running) + ", the UPS is rated " + Say.amps(rated)
+                            + ". Maybe move loads to another supply."));
+        }
+    }
+
+    private static double ratedAmps(Supply supply, double kva) {
+        int poles = supply.system().phases().size();
+        double perAmp = supply.system() == PhaseSystem.SINGLE_PHASE
+                ? supply.lineToNeutralVolts()
+                : LinePower.voltAmpsPerAmp(supply.system(), poles, supply.lineToNeutralVolts());
+        return 1000 * kva / perAmp;
+    }
+
+    private static Remark remark(double figure, double limit, String message) {
+        return new Remark(
+                ID,
+                Grade.BREAKS,
+                NodeFigures.SUPPLY,
+                OptionalDouble.of(figure),
+                OptionalDouble.of(limit),
+                "A",
+                "",
+                message);
+    }
+}

@@ -1,0 +1,57 @@
+package evenrise.model.electrical.source;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class DipDecayTest {
+    private static DipDecay of(double percent, double halfLifeSeconds) {
+        return new DipDecay(new double[] {percent}, new double[] {halfLifeSeconds});
+    }
+
+    @Test
+    void staysAboveForAsManyHalvingsAsItTakes() {
+        assertThat(of(40, 0.1).secondsAbove(10)).isCloseTo(0.2, within(1e-9));
+    }
+
+    @Test
+    void isNeverAboveWhatItDoesNotReach() {
+        assertThat(of(40, 0.1).secondsAbove(40)).isZero();
+    }
+
+    @Test
+    void addsItsParts() {
+        DipDecay both = new DipDecay(new double[] {20, 20}, new double[] {0.1, 0.1});
+
+        assertThat(both.secondsAbove(10)).isCloseTo(0.2, within(1e-9));
+    }
+
+    @Nested
+    class AgainstTolerances {
+        @Test
+        void itiAllowsAnyDepthForACycle() {
+            // 90 % for 20 ms until 30 %: h · log2(3)
+            double half = 0.02 / (Math.log(3) / Math.log(2));
+
+            assertThat(Tolerance.ITI.left(of(90, half * 0.99), 0)).isEmpty();
+            assertThat(Tolerance.ITI.left(of(90, half * 1.01), 0))
+                    .hasValueSatisfying(band -> assertThat(band.dipPercent()).isEqualTo(30));
+        }
+
+        @Test
+        void itiCountsWhatIsLowAlready() {
+            assertThat(Tolerance.ITI.left(of(15, 0.4), 0)).isEmpty();
+            assertThat(Tolerance.ITI.left(of(15, 1.6), 8))
+                    .hasValueSatisfying(band -> assertThat(band.dipPercent()).isEqualTo(20));
+        }
+
+        @Test
+        void semiAllowsHalfForAFifthOfASecond() {
+            assertThat(Tolerance.SEMI_F47.left(of(50, 0.2), 0)).isEmpty();
+            assertThat(Tolerance.SEMI_F47.left(of(50.1, 0.2), 0))
+                    .hasValueSatisfying(band -> assertThat(band.dipPercent()).isEqualTo(50));
+        }
+    }
+}

@@ -1,0 +1,186 @@
+package evenrise.model.review;
+
+import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aLoad;
+import static evenrise.model.Fixtures.aPanel;
+import static evenrise.model.Fixtures.aPlan;
+import static evenrise.model.Fixtures.aProject;
+import static evenrise.model.Fixtures.anAssignment;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import evenrise.model.LoadBuilder;
+import evenrise.model.PanelBuilder;
+import evenrise.model.plan.Grade;
+import evenrise.model.plan.Plan;
+import evenrise.model.plan.Remark;
+import evenrise.model.project.DipCriterion;
+import evenrise.model.project.Electrical;
+import evenrise.model.project.RideThrough;
+import evenrise.model.project.Source;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+/** A utility of 600 A behind 120 V: 0.2 Ω, so 6 A make 1 % of dip. */
+class VoltageDipCheckTest {
+    private static final Plan ONE_AFTER_THE_OTHER = aPlan().assignments(
+                    anAssignment("first").at("P1", 1).on("B1", 1),
+                    anAssignment("second").at("P1", 2).on("B1", 2))
+            .build();
+
+    /** A slow inrush counts for its crest over √2; it begins at {@code excessAmps} rms over an idle current of nothing. */
+    private static LoadBuilder load(String id, double excessAmps, double halfMillis) {
+        return aLoad(id)
+                .runningAmps(0)
+                .idleAmps(0)
+                .inrushPeakAmps(Math.sqrt(2) * excessAmps)
+                .inrushHalfMillis(halfMillis);
+    }
+
+    private static Reviews reviewed(
+            PanelBuilder panel, List<DipCriterion> criteria, LoadBuilder first, LoadBuilder second) {
+        Electrical electrical =
+                new Electrical(Optional.empty(), Optional.of(Sources.utility(600)), Optional.empty(), criteria);
+        return Reviews.of(
+                new VoltageDipCheck(),
+                aProject()
+                        .electrical(electrical)
+                        .panels(panel)
+                        .boards(aBoard("B1"))
+                        .loads(first, second)
+                        .build(),
+                ONE_AFTER_THE_OTHER);
+    }
+
+    private static Reviews reviewed(List<DipCriterion> criteria, LoadBuilder first, LoadBuilder second) {
+        return reviewed(aPanel("P1"), criteria, first, second);
+    }
+
+    private static List<Remark> found(Reviews reviews) {
+        return reviews.remarks().stream()
+                .filter(remark -> remark.grade() != Grade.NOT_CHECKED)
+                .toList();
+    }
+
+    @Test
+    void addsWhatIsLeftOfEarlierInrush() {
+        Reviews reviews = reviewed(List.of(), load("first", 30, 250), load("second", 30, 250));
+
+        // Outputs are 0.25 s apart: 30 + 15 A on 0.2 Ω of 120 V
+        assertThat(reviews.figure("supply", "deepest dip")).isCloseTo(7.5, within(0.05));
+    }
+
+    @Test
+    void addsTheFeedersLineAndNeutral() {
+        PanelBuilder fed = aPanel("P1").feeder(Cabling.feeder(Cabling.cable("12 AWG", 30.48), 20));
+        Reviews reviews = reviewed(fed, List.of(), load("first", 6, 1e-3), load("second", 0, 1));
+
+        double supply = reviews.figure("supply", "deepest dip");
+        // 12 AWG: |0.2 + j0.0054| Ω there and as much back, where the source has 0.2 Ω
+        assertThat(reviews.figure("P1", "deepest dip")).isCloseTo(3 * supply, within(0.01 * supply));
+    }
+
+    @Nested
+    class Criteria {
+        @Test
+        void changeIsWellUpToFourPercent() {
+            List<DipCriterion> change = List.of(DipCriterion.IEC_61000_3_3);
+
+            assertThat(found(reviewed(change, load("first", 23.99, 200), load("second", 0, 1))))
+                    .isEmpty();
+            assertThat(found(reviewed(change, load("first", 24.1, 200), load("second", 0, 1))))
+                    .allSatisfy(remark -> {
+                        assertThat(remark.grade()).isEqualTo(Grade.EXCEEDS_RECOMMENDATION);
+                        assertThat(remark.message()).contains("'first'", "0.00 s", "4.0 %");
+                    })
+                    .isNotEmpty();
+            assertThat(found(reviewed(change, load("first", 42.1, 200), load("second", 0, 1))))
+                    .extracting(Remark::grade)
+                    .containsOnly(Grade.BREAKS);
+        }
+
+        @Test
+        void itiCountsDepthAndTime() {
+            List<DipCriterion> iti = List.of(DipCriterion.ITI);
+
+            // 25 % below 80 % for h · log2(25/20) = 0.32 h, allowed 0.5 s
+            assertThat(found(reviewed(iti, load("first", 150, 1500), load("second", 0, 1))))
+                    .isEmpty();
+            assertThat(found(reviewed(iti, load("first", 150, 1600), load("second", 0, 1))))
+                    .isNotEmpty()
+                    .allSatisfy(remark -> assertThat(remark.message()).contains("below 80 %", "500 ms"));
+        }
+
+        @Test
+        void saysThatNoneIsNamed() {
+            assertThat(reviewed(List.of(), load("first", 1, 1), load("second", 1, 1))
+                            .remarks())
+                    .extracting(Remark::message)
+                    .anySatisfy(message -> assertThat(message).contains("electrical.dip_criteria"));
+        }
+    }
+
+    @Nested
+    class Victims {
+        private List<Remark> of(double excessAmps, RideThrough needs) {
+            return found(reviewed(List.of(), load("first", 0, 1).rideThrough(needs), load("second", excessAmps, 200)));
+        }
+
+        @Test
+        void areNamedWithTheStepThatBrownsThemOut() {
+            assertThat(of(61, new RideThrough(90, 0))).singleElement().satisfies(remark -> {
+                assertThat(remark.grade()).isEqualTo(Grade.BREAKS);
+                assertThat(remark.place()).isEqualTo("first");
+                assertThat(remark.message()).contains("'second'", "0.25 s", "'first'", "90.0 %");
+            });
+        }
+
+        @Test
+        void rideThroughAShallowerStep() {
+            assertThat(of(59, new RideThrough(90, 0))).isEmpty();
+        }
+
+        @Test
+        void rideThroughAShortStep() {
+            // 20 % dip is above 10 % for one half-life of 200 ms
+            assertThat(of(120, new RideThrough(90, 210))).isEmpty();
+            assertThat(of(120, new RideThrough(90, 190))).hasSize(1);
+        }
+
+        @Test
+        void areNoVictimsOfWhatCameBefore() {
+            assertThat(found(reviewed(
+                            List.of(),
+                            load("first", 120, 20),
+                            load("second", 0, 1).rideThrough(new RideThrough(90, 0)))))
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void saysThatItLacksASource() {
+        Reviews reviews = Reviews.of(new VoltageDipCheck(), aProject().build(), aPlan().build());
+
+        assertThat(reviews.remarks())
+                .singleElement()
+                .satisfies(remark -> assertThat(remark.message()).contains("electrical.source"));
+    }
+
+    @Test
+    void saysWhatFieldASourceLacks() {
+        Electrical electrical =
+                new Electrical(Optional.empty(), Optional.of(Sources.bareTransformer()), Optional.empty(), List.of());
+        Source unused = electrical.source().orElseThrow();
+
+        assertThat(unused.impedancePercent()).isEmpty();
+        assertThat(Reviews.of(
+                                new VoltageDipCheck(),
+                                aProject().electrical(electrical).build(),
+                                aPlan().build())
+                        .remarks())
+                .singleElement()
+                .satisfies(remark -> assertThat(remark.message()).contains("impedance_pct"));
+    }
+}

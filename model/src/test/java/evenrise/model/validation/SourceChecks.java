@@ -1,0 +1,248 @@
+package evenrise.model.validation;
+
+import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.source.FaultCurrent;
+import evenrise.model.electrical.source.SharedSource;
+import evenrise.model.electrical.source.SourceImpedance;
+import evenrise.model.electrical.source.StepDip;
+import evenrise.model.project.PhaseSystem;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Outside values of fault currents, dips and shared sources. */
+final class SourceChecks {
+    private static final String BY_HAND = "computed by hand from the stated formula";
+    private static final String FAULTS = "Fault currents";
+    private static final String DIPS = "Voltage dips";
+    private static final String PEAKS = "Peaks behind a shared resistance";
+    private static final String HANDBOOK =
+            "Electrical Plan Review, handbook, point-to-point example at 208Y/120 V, read in a copy";
+    private static final String ONE_PHASE = "handbook sheet of the same method at 240 V, read in a copy";
+
+    private final List<Check> checks = new ArrayList<>();
+
+    static List<Check> all() {
+        SourceChecks table = new SourceChecks();
+        table.transformers();
+        table.pointToPoint();
+        table.dips();
+        table.peaks();
+        return List.copyOf(table.checks);
+    }
+
+    private void transformers() {
+        number(
+                FAULTS,
+                "full-load current",
+                "300 kVA, 208 V",
+                833,
+                0.5,
+                "A",
+                FaultCurrent.fullLoadAmps(300, 208),
+                HANDBOOK);
+        number(
+                FAULTS,
+                "at the transformer, 2 % less a tenth",
+                "300 kVA, 208 V",
+                46_273,
+                46,
+                "A",
+                FaultCurrent.transformerAmps(300, 208, 2 * FaultCurrent.LEAST_IMPEDANCE_RATIO),
+                HANDBOOK);
+        transformer(750, 480, 5.75, 15_689, "wiregaugecalculator.com: roughly 15.7 kA");
+        transformer(45, 208, 4, 3123, BY_HAND + ": S/(√3·V·%Z)");
+        transformer(112.5, 208, 5, 6245, BY_HAND + ": S/(√3·V·%Z)");
+        transformer(630, 400, 4, 22_733, BY_HAND + ": S/(√3·V·%Z)");
+        transformer(1000, 400, 6, 24_056, BY_HAND + ": S/(√3·V·%Z)");
+        double phase = 400 / Math.sqrt(3);
+        Impedance source = SourceImpedance.ofPercent(PhaseSystem.THREE_PHASE, phase, 630, 4, 1e9);
+        number(
+                FAULTS,
+                "impedance of a transformer",
+                "630 kVA, 400 V, 4 %",
+                10.159,
+                0.001,
+                "mΩ",
+                1000 * source.magnitudeOhms(),
+                BY_HAND + ": V²·%/S");
+        Impedance cable = new Impedance(0.193, 0.08).times(0.05);
+        String behind = BY_HAND + ": c·V/(√3·|Z|), cable 0.193 + j0.08 Ω/km (typical, from memory)";
+        number(
+                FAULTS,
+                "behind 50 m of 95 mm²",
+                "630 kVA, 400 V, 4 % as pure reactance, c 1.00",
+                13.48,
+                0.01,
+                "kA",
+                FaultCurrent.amps(1, phase, source.plus(cable)) / 1000,
+                behind);
+        number(
+                FAULTS,
+                "behind 50 m of 95 mm²",
+                "the same, c 1.05",
+                14.15,
+                0.01,
+                "kA",
+                FaultCurrent.amps(1.05, phase, source.plus(cable)) / 1000,
+                behind);
+    }
+
+    private void pointToPoint() {
+        number(
+                FAULTS,
+                "point to point",
+                "46,273 A, 20 ft of 2 × 500 kcmil in steel, C 22,185",
+                39_425,
+                40,
+                "A",
+                FaultCurrent.pointToPointAmps(46_273, 20, 22_185, 2, 208),
+                HANDBOOK);
+        double first = FaultCurrent.onePhasePointToPointAmps(46_296, 150, 13_923, 1, 240);
+        number(FAULTS, "point to point, one phase", "46,296 A, 150 ft, C 13,923", 8978, 9, "A", first, ONE_PHASE);
+        number(
+                FAULTS,
+                "point to point, one phase",
+                "8,978 A, 40 ft, C 2,430",
+                4024,
+                4,
+                "A",
+                FaultCurrent.onePhasePointToPointAmps(8978, 40, 2430, 1, 240),
+                ONE_PHASE);
+        number(
+                FAULTS,
+                "point to point, one phase",
+                "4,024 A, 30 ft, C 617",
+                1530,
+                2,
+                "A",
+                FaultCurrent.onePhasePointToPointAmps(4024, 30, 617, 1, 240),
+                ONE_PHASE);
+    }
+
+    private void dips() {
+        Impedance tenth = new Impedance(0.1, 0);
+        number(
+                DIPS,
+                "approximate",
+                "20 A, unity, 0.1 Ω, 120 V",
+                1.667,
+                1e-3,
+                "%",
+                StepDip.approximatePercent(20, 1, tenth, 120),
+                BY_HAND + ": 100·I·R/V");
+        Impedance reference = new Impedance(0.4, 0.25);
+        String zref = "reference impedance of IEC 60725, from memory; " + BY_HAND;
+        number(
+                DIPS,
+                "approximate",
+                "16 A, unity, 0.4 + j0.25 Ω, 230 V",
+                2.783,
+                1e-3,
+                "%",
+                StepDip.approximatePercent(16, 1, reference, 230),
+                zref);
+        number(
+                DIPS,
+                "exact",
+                "16 A, unity, 0.4 + j0.25 Ω, 230 V",
+                2.767,
+                1e-3,
+                "%",
+                StepDip.exactPercent(16, 1, reference, 230),
+                zref);
+        number(
+                DIPS,
+                "exact",
+                "23 A, zero lagging, 0.4 + j0.25 Ω, 230 V",
+                2.418,
+                1e-3,
+                "%",
+                StepDip.exactPercent(23, 0, reference, 230),
+                zref);
+        number(DIPS, "magnitude", "0.4 + j0.25 Ω", 0.4717, 1e-4, "Ω", reference.magnitudeOhms(), zref);
+        number(
+                DIPS,
+                "locked rotor against fault current",
+                "600 A on 5,000 A",
+                10.714,
+                1e-3,
+                "%",
+                StepDip.dividedPercent(100 * 600 / 5000.0),
+                "page on motor starting: 10.7 %");
+        generator(100, 20, 50, 10.0, 9.09);
+        generator(200, 25, 150, 18.75, 15.79);
+        generator(500, 15, 200, 6.00, 5.66);
+        generator(100, 12, 50, 6.0, 5.66);
+    }
+
+    private void generator(double kva, double reactancePercent, double stepKva, double linear, double divided) {
+        Impedance source = SourceImpedance.ofPercent(PhaseSystem.THREE_PHASE, 120, kva, reactancePercent, 1e9);
+        double ours = StepDip.mostPercent(1000 * stepKva / 360, source, 120);
+        String inputs = String.format(
+                java.util.Locale.ROOT,
+                "%.0f kVA, X %.0f %%, reactive step of %.0f kVA",
+                kva,
+                reactancePercent,
+                stepKva);
+        number(
+                DIPS,
+                "generator, linear",
+                inputs,
+                linear,
+                0.005,
+                "%",
+                ours,
+                "page on generator dips: 100·S·X/Sn; " + BY_HAND);
+        number(
+                DIPS,
+                "generator, divider",
+                inputs,
+                divided,
+                0.005,
+                "%",
+                StepDip.dividedPercent(ours),
+                "form from memory; " + BY_HAND);
+    }
+
+    private void peaks() {
+        double[] expected = {30.98, 59.14, 130.1, 216.8, 325.3};
+        int[] loads = {1, 2, 5, 10, 20};
+        for (int i = 0; i < loads.length; i++) {
+            double crest = 230 * Math.sqrt(2);
+            number(
+                    PEAKS,
+                    "crest",
+                    loads[i] + " loads of 10 Ω behind 0.5 Ω, 230 V",
+                    expected[i],
+                    0.05,
+                    "A",
+                    SharedSource.crestAmps(loads[i] * crest / 10, crest, new Impedance(0.5, 0)),
+                    BY_HAND + ": V/(Rs + R/N)");
+        }
+    }
+
+    private void transformer(double kva, double volts, double percent, double expected, String source) {
+        String inputs = String.format(java.util.Locale.ROOT, "%.1f kVA, %.0f V, %.2f %%", kva, volts, percent);
+        number(
+                FAULTS,
+                "at the transformer",
+                inputs,
+                expected,
+                1.5,
+                "A",
+                FaultCurrent.transformerAmps(kva, volts, percent),
+                source);
+    }
+
+    private void number(
+            String section,
+            String quantity,
+            String inputs,
+            double expected,
+            double tolerance,
+            String unit,
+            double ours,
+            String source) {
+        checks.add(Check.number(section, quantity, inputs, expected, tolerance, unit, ours, source));
+    }
+}
