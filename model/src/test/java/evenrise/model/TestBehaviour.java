@@ -9,6 +9,7 @@ import evenrise.model.project.NeededGroup;
 import evenrise.model.project.OnInEmergency;
 import evenrise.model.project.PhaseWatch;
 import evenrise.model.project.PlanEvent;
+import evenrise.model.project.Restart;
 import evenrise.model.project.Resume;
 import evenrise.model.project.SequenceInEmergency;
 import java.util.List;
@@ -20,6 +21,20 @@ public final class TestBehaviour {
 
     /** The default, with inrush limits that hold for these events, too. */
     public static Behaviour holdingFor(PlanEvent... events) {
+        return like(Restart.WHOLE, DeadBoard.CARRY_ON, List.of(events));
+    }
+
+    /** The default, with sequences that begin so. */
+    public static Behaviour restarting(Restart restart) {
+        return like(restart, DeadBoard.CARRY_ON, List.of());
+    }
+
+    /** The default, with boards that stop when one is dead. */
+    public static Behaviour stopping() {
+        return like(Restart.WHOLE, DeadBoard.STOP, List.of());
+    }
+
+    private static Behaviour like(Restart restart, DeadBoard deadBoard, List<PlanEvent> events) {
         Behaviour it = Behaviour.DEFAULT;
         return new Behaviour(
                 it.brownoutPercent(),
@@ -33,13 +48,14 @@ public final class TestBehaviour {
                 it.onInEmergency(),
                 it.sequenceInEmergency(),
                 it.counterCommand(),
+                restart,
                 it.neededGroup(),
                 it.lockRefuses(),
-                it.deadBoard(),
+                deadBoard,
                 it.deadContacts(),
                 it.reinrushPercent(),
                 it.reinrushAfterMillis(),
-                List.of(events));
+                events);
     }
 
     /** Anything that a project may state. */
@@ -56,6 +72,7 @@ public final class TestBehaviour {
                 any(OnInEmergency.values(), random),
                 any(SequenceInEmergency.values(), random),
                 any(CounterCommand.values(), random),
+                any(Restart.values(), random),
                 any(NeededGroup.values(), random),
                 any(LockRefuses.values(), random),
                 any(DeadBoard.values(), random),

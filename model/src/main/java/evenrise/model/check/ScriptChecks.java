@@ -55,7 +55,8 @@ public final class ScriptChecks {
     private void event(String at, ScriptEvent event) {
         boolean ofGroup = event.event() == Happening.GROUP_ON || event.event() == Happening.GROUP_OFF;
         boolean ofBoard = event.event() == Happening.BOARD_DEAD || event.event() == Happening.BOARD_BACK;
-        boolean ofLoad = Set.of(Happening.STAYS_CLOSED, Happening.STAYS_OPEN, Happening.LATE, Happening.MENDED)
+        boolean ofLoad = Set.of(
+                        Happening.STAYS_CLOSED, Happening.STAYS_OPEN, Happening.LATE, Happening.EARLY, Happening.MENDED)
                 .contains(event.event());
         Set<String> groups =
                 project.shutdownGroups().stream().map(ShutdownGroup::id).collect(Collectors.toSet());
@@ -71,7 +72,11 @@ public final class ScriptChecks {
                 event.voltagePercent().isPresent(),
                 isMains,
                 "a voltage in percent of the nominal one");
-        number(at + "/by_s", event.bySeconds().isPresent(), event.event() == Happening.LATE, "a time in seconds");
+        number(
+                at + "/by_s",
+                event.bySeconds().isPresent(),
+                event.event() == Happening.LATE || event.event() == Happening.EARLY,
+                "a time in seconds");
         phases(at + "/phases", event, isMains);
     }
 

@@ -19,9 +19,9 @@ final class Agenda {
 
     /**
      * @param version of its subject; an entry of an earlier version is void
-     * @param run number of the sequence that it belongs to
+     * @param nominalSeconds of a switch-on
      */
-    record Entry(double atSeconds, long serial, Kind kind, int load, int version, int run, double nominalSeconds)
+    record Entry(double atSeconds, long serial, Kind kind, int load, int version, double nominalSeconds)
             implements Comparable<Entry> {
         @Override
         public int compareTo(Entry other) {
@@ -33,8 +33,8 @@ final class Agenda {
     private final PriorityQueue<Entry> entries = new PriorityQueue<>();
     private long serial;
 
-    void add(double atSeconds, Kind kind, int load, int version, int run, double nominalSeconds) {
-        entries.add(new Entry(atSeconds, serial++, kind, load, version, run, nominalSeconds));
+    void add(double atSeconds, Kind kind, int load, int version, double nominalSeconds) {
+        entries.add(new Entry(atSeconds, serial++, kind, load, version, nominalSeconds));
     }
 
     boolean isEmpty() {

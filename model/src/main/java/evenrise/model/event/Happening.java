@@ -26,6 +26,8 @@ public enum Happening {
     STAYS_OPEN,
     /** From now on a load's breaker closes late. */
     LATE,
+    /** From now on a load's breaker closes early, though not before the sequence begins. */
+    EARLY,
     /** A load's breaker is mended, and its board told where it stands. */
     MENDED
 }

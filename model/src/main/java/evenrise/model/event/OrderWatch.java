@@ -62,6 +62,14 @@ final class OrderWatch {
         found.add(new Observation(atSeconds, grade, rule, text));
     }
 
+    /** The same, unless it was said before. */
+    void addOnce(double atSeconds, Observation.Grade grade, String rule, String text) {
+        if (found.stream()
+                .noneMatch(each -> each.rule().equals(rule) && each.text().equals(text))) {
+            add(atSeconds, grade, rule, text);
+        }
+    }
+
     /** A breaker has just closed. */
     void closed(int load, double now) {
         settledAt[load] = now + plant.loads.get(load).load().settleSeconds();

@@ -92,6 +92,7 @@ public final class Rehearsal {
             now = Math.max(now, Math.min(due, input));
             watch.reached(now);
             if (input <= due + SAME_INSTANT) {
+                atRest(now);
                 happen(script.events().get(next++), now);
             } else {
                 boolean decides = false;
@@ -107,8 +108,7 @@ public final class Rehearsal {
             diary.stamp(shown(), locked);
         }
         watch.reached(Double.POSITIVE_INFINITY);
-        halfOn(now);
-        standsWrong(now);
+        atRest(now);
         return trace(now);
     }
 
@@ -167,7 +167,6 @@ public final class Rehearsal {
                             Agenda.Kind.RESUME,
                             EventPlant.NONE,
                             steadyVersion,
-                            0,
                             0);
         }
     }
@@ -208,6 +207,8 @@ public final class Rehearsal {
                 load(event).ifPresent(n -> sequencer.fail(n, event.event() == Happening.STAYS_CLOSED));
             case LATE ->
                 load(event).ifPresent(n -> sequencer.late(n, event.bySeconds().orElse(0)));
+            case EARLY ->
+                load(event).ifPresent(n -> sequencer.late(n, -event.bySeconds().orElse(0)));
             default -> {
                 open(now, event.text());
                 obey(event, now);
@@ -300,13 +301,7 @@ public final class Rehearsal {
             lowVersion++;
             sequencer
                     .agenda()
-                    .add(
-                            now + plant.behaviour.brownoutHoldSeconds(),
-                            Agenda.Kind.TRIP,
-                            EventPlant.NONE,
-                            lowVersion,
-                            0,
-                            0);
+                    .add(now + plant.behaviour.brownoutHoldSeconds(), Agenda.Kind.TRIP, EventPlant.NONE, lowVersion, 0);
         }
         if (isSteady != wasSteady) {
             waitForSteady(now);
@@ -486,7 +481,15 @@ public final class Rehearsal {
         return Display.UP;
     }
 
-    /** Groups that are neither on nor off when all has come to rest. */
+    /** Looks at what is on when no sequence is under way, before something else happens; says everything once. */
+    private void atRest(double now) {
+        if (sequencer.isQuiet()) {
+            halfOn(now);
+            standsWrong(now);
+        }
+    }
+
+    /** Groups that are neither on nor off. */
     private void halfOn(double now) {
         for (int group = 0; group < plant.groups.size(); group++) {
             int on = 0;
@@ -498,7 +501,7 @@ public final class Rehearsal {
                 }
             }
             if (on > 0 && on < all) {
-                watch.add(
+                watch.addOnce(
                         now,
                         Observation.Grade.NOTE,
                         "group-half-on",
@@ -508,7 +511,7 @@ public final class Rehearsal {
         }
     }
 
-    /** Loads that are off though wanted, or on though not, when all has come to rest. */
+    /** Loads that are off though wanted, or on though not. */
     private void standsWrong(double now) {
         List<Integer> dead = new ArrayList<>();
         List<Integer> failed = new ArrayList<>();
@@ -532,7 +535,7 @@ public final class Rehearsal {
         if (!loads.isEmpty()) {
             String verb = loads.size() == 1 ? " is" : " are";
             Observation.Grade grade = rule.equals("stays-on") ? Observation.Grade.BROKEN : Observation.Grade.NOTE;
-            watch.add(
+            watch.addOnce(
                     now,
                     grade,
                     rule,

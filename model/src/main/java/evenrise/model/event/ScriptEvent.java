@@ -24,7 +24,7 @@ public record ScriptEvent(
         @Field(meaning = "Board, of board-dead and board-back", optional = true)
         Optional<String> board,
 
-        @Field(meaning = "Load, of stays-closed, stays-open, late and mended", optional = true)
+        @Field(meaning = "Load, of stays-closed, stays-open, late, early and mended", optional = true)
         Optional<String> load,
 
         @Field(meaning = "Voltage from now on, of the nominal one; of mains", min = 0, max = 200, optional = true)
@@ -33,7 +33,7 @@ public record ScriptEvent(
         @Field(meaning = "Phases that mains is about; all when absent", distinct = true, optional = true)
         List<Phase> phases,
 
-        @Field(meaning = "Time by which late closes late", min = 0, max = 3600, optional = true)
+        @Field(meaning = "Time by which late closes late, and early early", min = 0, max = 3600, optional = true)
         OptionalDouble bySeconds) {
     public ScriptEvent {
         Contract.check(ScriptEvent.class, atSeconds, event, group, board, load, voltagePercent, phases, bySeconds);
@@ -93,6 +93,7 @@ public record ScriptEvent(
             case STAYS_CLOSED -> "load " + about + " no longer opens";
             case STAYS_OPEN -> "load " + about + " no longer closes";
             case LATE -> "load " + about + " closes " + Words.seconds(bySeconds.orElse(0)) + " late";
+            case EARLY -> "load " + about + " closes " + Words.seconds(bySeconds.orElse(0)) + " early";
             case MENDED -> "load " + about + " is mended";
         };
     }

@@ -1,5 +1,6 @@
 package evenrise.model.event;
 
+import evenrise.model.project.Restart;
 import java.util.function.IntPredicate;
 
 /**
@@ -22,8 +23,8 @@ final class Sequencer {
     private final boolean[] staysClosed;
     private final boolean[] staysOpen;
     private final double[] lateSeconds;
-    private int runs;
-    private double upBeganSeconds;
+    private double upBeganSeconds = Double.NEGATIVE_INFINITY;
+    private double upToldSeconds;
     private int toClose;
     private int toOpen;
 
@@ -109,13 +110,12 @@ final class Sequencer {
                 last = Math.max(last, plant.on[n]);
             }
         }
-        runs++;
         for (int n = 0; n < plant.count(); n++) {
             if (goes.test(n)) {
                 callOffOpening(n);
                 isToOpen[n] = true;
                 toOpen++;
-                agenda.add(now + last - plant.on[n], Agenda.Kind.OPEN, n, ++version[n], runs, 0);
+                agenda.add(now + last - plant.on[n], Agenda.Kind.OPEN, n, ++version[n], 0);
             }
         }
         diary.note(
@@ -125,27 +125,46 @@ final class Sequencer {
                         + Words.seconds(last - earliestOn(isToOpen)));
     }
 
-    private void runUp(Wishes wishes, IntPredicate canRise, double begin) {
-        runs++;
+    private void runUp(Wishes wishes, IntPredicate canRise, double told) {
+        IntPredicate comes = n -> !believedOn[n] && wishes.rise[n] && canRise.test(n);
+        upBeganSeconds = beginSeconds(comes, told);
+        upToldSeconds = told;
         for (int n = 0; n < plant.count(); n++) {
-            if (!believedOn[n] && wishes.rise[n] && canRise.test(n)) {
+            if (comes.test(n)) {
                 callOffClosing(n);
                 isToClose[n] = true;
                 toClose++;
-                double nominal = begin + plant.on[n];
+                double nominal = upBeganSeconds + plant.on[n];
                 double due = nominal + lateSeconds[n];
-                double real = Math.max(begin, due + timing.offsetSeconds(plant.id(n), closings[n]));
+                double real = Math.max(told, due + timing.offsetSeconds(plant.id(n), closings[n]));
                 closings[n]++;
                 version[n]++;
-                agenda.add(nominal, Agenda.Kind.NOMINAL, n, version[n], runs, nominal);
-                agenda.add(real, Agenda.Kind.CLOSE, n, version[n], runs, due);
+                agenda.add(nominal, Agenda.Kind.NOMINAL, n, version[n], nominal);
+                agenda.add(real, Agenda.Kind.CLOSE, n, version[n], due);
             }
         }
-        upBeganSeconds = begin;
+        double passed = told - upBeganSeconds;
         diary.note(
-                begin,
+                told,
                 StepKind.BEGINS,
-                Words.counted(toClose, "load") + " to come on, the last after " + Words.seconds(latestOn(isToClose)));
+                Words.counted(toClose, "load") + " to come on, the last after "
+                        + Words.seconds(latestOn(isToClose) - passed)
+                        + (passed > 0 ? "; " + Words.seconds(passed) + " of the sequence are passed over" : ""));
+    }
+
+    /**
+     * When the sequence counts from. Where it begins at the first missing load, it never counts from before the run before:
+     * so whatever is on has been on for as long as in the plan, and order and settling hold.
+     */
+    private double beginSeconds(IntPredicate comes, double told) {
+        if (plant.behaviour.restart() == Restart.WHOLE) {
+            return told;
+        }
+        double first = Double.POSITIVE_INFINITY;
+        for (int n = 0; n < plant.count(); n++) {
+            first = comes.test(n) ? Math.min(first, plant.on[n]) : first;
+        }
+        return Math.max(told - first, upBeganSeconds);
     }
 
     private double latestOn(boolean[] in) {
@@ -269,7 +288,7 @@ final class Sequencer {
     private void close(Agenda.Entry entry, double now) {
         double due = entry.nominalSeconds();
         double tolerance = plant.toleranceSeconds;
-        contacts.close(entry.load(), now, Math.max(upBeganSeconds, due - tolerance), due + tolerance);
+        contacts.close(entry.load(), now, Math.max(upToldSeconds, due - tolerance), due + tolerance);
         diary.closes(now, entry.load());
     }
 

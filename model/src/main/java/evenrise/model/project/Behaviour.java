@@ -60,6 +60,9 @@ public record Behaviour(
                 byDefault = "\"turn\"")
         CounterCommand counterCommand,
 
+        @Field(meaning = "Where a sequence begins that has only some loads to bring on", byDefault = "\"whole\"")
+        Restart restart,
+
         @Field(meaning = "What a command does that takes off a group which other loads need", byDefault = "\"refuse\"")
         NeededGroup neededGroup,
 
@@ -102,6 +105,7 @@ public record Behaviour(
             OnInEmergency.REFUSE,
             SequenceInEmergency.STOP,
             CounterCommand.TURN,
+            Restart.WHOLE,
             NeededGroup.REFUSE,
             LockRefuses.ALL,
             DeadBoard.CARRY_ON,
@@ -124,6 +128,7 @@ public record Behaviour(
                 onInEmergency,
                 sequenceInEmergency,
                 counterCommand,
+                restart,
                 neededGroup,
                 lockRefuses,
                 deadBoard,

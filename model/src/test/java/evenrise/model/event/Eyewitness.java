@@ -3,6 +3,7 @@ package evenrise.model.event;
 import evenrise.model.project.Load;
 import evenrise.model.project.OnEmergency;
 import evenrise.model.project.Project;
+import evenrise.model.project.Restart;
 import evenrise.model.project.Role;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
@@ -51,9 +52,12 @@ final class Eyewitness {
         Set<String> excused = new HashSet<>();
         boolean emergency = false;
         double began = Double.NaN;
+        double origin = Double.NaN;
+        double last = Double.NEGATIVE_INFINITY;
         int i = 0;
         while (i < trace.steps().size()) {
             double now = trace.steps().get(i).atSeconds();
+            Set<String> came = new HashSet<>();
             for (; i < trace.steps().size() && trace.steps().get(i).atSeconds() == now; i++) {
                 TraceStep step = trace.steps().get(i);
                 if (step.kind() == StepKind.INPUT && step.text().startsWith("emergency ")) {
@@ -69,22 +73,33 @@ final class Eyewitness {
                 }
                 if (step.kind() == StepKind.BEGINS) {
                     began = now;
+                    origin = Double.NaN;
                 }
                 if (step.kind() == StepKind.OPENS && !lit.remove(step.load().orElseThrow())) {
                     said.add(now + " s: " + step.load() + " opens and was not closed");
                 }
                 if (step.kind() == StepKind.CLOSES) {
                     String load = step.load().orElseThrow();
+                    came.add(load);
                     if (!lit.add(load)) {
                         said.add(now + " s: " + load + " closes and was closed");
                     }
-                    if (!(Math.abs(now - began - on.get(load)) < 1e-6)) {
-                        said.add(now + " s: " + load + " comes on outside the sequence that began at " + began
+                    if (Double.isNaN(origin)) {
+                        origin = now - on.get(load);
+                        boolean isWhole = project.behaviourOrDefault().restart() == Restart.WHOLE;
+                        if (isWhole && !(Math.abs(origin - began) < 1e-6) || !(origin > last - 1e-6)) {
+                            said.add(now + " s: the sequence that began at " + began + " s counts from " + origin
+                                    + " s");
+                        }
+                        last = origin;
+                    }
+                    if (!(Math.abs(now - origin - on.get(load)) < 1e-6)) {
+                        said.add(now + " s: " + load + " comes on outside the sequence that counts from " + origin
                                 + " s, in which it is due after " + on.get(load) + " s");
                     }
                 }
             }
-            look(now, lit, excused, emergency);
+            look(now, lit, came, excused, emergency);
         }
         if (!lit.equals(Set.copyOf(trace.onAtEnd()))) {
             said.add("what is on at the end does not follow from the steps");
@@ -92,7 +107,7 @@ final class Eyewitness {
         return said;
     }
 
-    private void look(double now, Set<String> lit, Set<String> excused, boolean emergency) {
+    private void look(double now, Set<String> lit, Set<String> came, Set<String> excused, boolean emergency) {
         for (String load : lit) {
             if (emergency && drops.contains(load)) {
                 said.add(now + " s: " + load + " is on during an emergency on which it drops");
@@ -103,7 +118,8 @@ final class Eyewitness {
             }
             for (String each : needed) {
                 if (loads.containsKey(each) && !lit.contains(each) && !excused.contains(each)) {
-                    said.add(now + " s: " + load + " is on without " + each);
+                    said.add(now + " s: " + load + (came.contains(load) ? " comes on without " : " is on without ")
+                            + each);
                 }
             }
         }

@@ -27,6 +27,7 @@ record RawEvent(int kind, int gap, int which, int amount) {
             Happening.STAYS_CLOSED,
             Happening.STAYS_OPEN,
             Happening.LATE,
+            Happening.EARLY,
             Happening.MENDED);
 
     /** The script that these make for a project; what the project has nothing for is left out. */
@@ -75,7 +76,7 @@ record RawEvent(int kind, int gap, int which, int amount) {
                     events.add(event.withLoad(switched.get(which % switched.size())));
                 }
             }
-            case LATE -> {
+            case LATE, EARLY -> {
                 if (!switched.isEmpty()) {
                     events.add(event.late(switched.get(which % switched.size()), amount / 4.0));
                 }

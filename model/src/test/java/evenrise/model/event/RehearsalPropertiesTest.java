@@ -10,6 +10,7 @@ import evenrise.model.project.Behaviour;
 import evenrise.model.project.DeadContacts;
 import evenrise.model.project.PlanEvent;
 import evenrise.model.project.Project;
+import evenrise.model.project.Restart;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.PhasePeak;
@@ -51,6 +52,11 @@ class RehearsalPropertiesTest {
         ARandomProject.Planted planted = ARandomProject.planted(seed);
         Behaviour behaviour = usual ? Behaviour.DEFAULT : TestBehaviour.any(new Random(seed));
         return Layout.of(planted.project().behaving(behaviour), planted.plan());
+    }
+
+    private static Layout layout(int seed, Restart restart) {
+        ARandomProject.Planted planted = ARandomProject.planted(seed);
+        return Layout.of(planted.project().behaving(TestBehaviour.restarting(restart)), planted.plan());
     }
 
     /** Amplifiers, dropped groups, the sequence: by a witness who sees breakers only. */
@@ -121,11 +127,35 @@ class RehearsalPropertiesTest {
 
         boolean seen = new Eyewitness(layout)
                 .accuse(trace).stream()
-                        .anyMatch(each -> each.contains("is on without") || each.contains("is on during an emergency"));
+                        .anyMatch(each -> each.contains("on without") || each.contains("is on during an emergency"));
         boolean said = trace.observations().stream()
                 .anyMatch(
                         each -> Set.of("processing-first", "order", "emergency").contains(each.rule()));
         assertThat(said || !seen).as(RawEvent.text(script)).isTrue();
+    }
+
+    /** Where what needs a dead board's loads is to stop, nothing comes on without what it needs. */
+    @Property(tries = 1000, seed = SEED)
+    void nothingComesOnBehindADeadBoardWhereTheProjectSaysSo(
+            @ForAll @IntRange(max = PROJECTS) int seed,
+            @ForAll @IntRange(max = 20) int board,
+            @ForAll("events") List<RawEvent> raw) {
+        ARandomProject.Planted planted = ARandomProject.planted(seed);
+        Layout layout = Layout.of(planted.project().behaving(TestBehaviour.stopping()), planted.plan());
+        List<ScriptEvent> events = new ArrayList<>();
+        if (!layout.project().boards().isEmpty()) {
+            int dead = board % layout.project().boards().size();
+            events.add(at(0, Happening.BOARD_DEAD)
+                    .withBoard(layout.project().boards().get(dead).id()));
+        }
+        events.addAll(RawEvent.script(raw, layout.project(), false).events());
+        EventScript script = new EventScript("drawn", events);
+
+        Trace trace = Rehearsal.of(EventPlant.of(layout), script);
+
+        assertThat(new Eyewitness(layout).accuse(trace))
+                .as(RawEvent.text(script))
+                .noneMatch(each -> each.contains("comes on without"));
     }
 
     @Property(tries = 300, seed = SEED)
@@ -176,8 +206,9 @@ class RehearsalPropertiesTest {
     @Property(tries = 1000, seed = SEED)
     void turningHalfWayPeaksNoHigherThanSwitchingOn(
             @ForAll @IntRange(max = PROJECTS) int seed,
+            @ForAll boolean usual,
             @ForAll @Size(max = 8) List<@IntRange(min = 0, max = 200) Integer> tenths) {
-        Layout layout = layout(seed, true);
+        Layout layout = layout(seed, usual);
         List<ScriptEvent> events = new ArrayList<>(List.of(at(0, Happening.SYSTEM_ON)));
         double now = 0;
         for (int each : tenths) {
@@ -195,8 +226,8 @@ class RehearsalPropertiesTest {
     }
 
     @Property(tries = 300, seed = SEED)
-    void aReleasePeaksAtTheFigureOfThePlan(@ForAll @IntRange(max = PROJECTS) int seed) {
-        Layout layout = layout(seed, true);
+    void aReleasePeaksAtTheFigureOfThePlan(@ForAll @IntRange(max = PROJECTS) int seed, @ForAll Restart restart) {
+        Layout layout = layout(seed, restart);
 
         Trace trace =
                 day(layout, at(0, Happening.SYSTEM_ON), at(REST, Happening.EMERGENCY), at(2 * REST, Happening.RELEASE));

@@ -20,6 +20,7 @@ import evenrise.model.project.OnInEmergency;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseWatch;
 import evenrise.model.project.Project;
+import evenrise.model.project.Restart;
 import evenrise.model.project.Resume;
 import evenrise.model.project.SequenceInEmergency;
 import evenrise.model.rules.Layout;
@@ -125,6 +126,7 @@ class RehearsalTest {
                 change(it.onInEmergency(), changes, 0),
                 change(it.sequenceInEmergency(), changes, 0),
                 change(it.counterCommand(), changes, 0),
+                change(it.restart(), changes, 0),
                 change(it.neededGroup(), changes, 0),
                 change(it.lockRefuses(), changes, 0),
                 change(it.deadBoard(), changes, 0),
@@ -187,6 +189,29 @@ class RehearsalTest {
                             "7.0 +screen",
                             "9.0 +amp-1",
                             "10.0 +amp-2");
+        }
+
+        @Test
+        void goOnWhereTheFirstIsMissingWhereTheProjectSaysSo() {
+            behaviour = with(Restart.MISSING);
+
+            // on again at 6 s: screen is the first missing, its second of the sequence is now
+            assertThat(moves(play(
+                                    at(0, Happening.SYSTEM_ON),
+                                    at(3.5, Happening.SYSTEM_OFF),
+                                    at(6, Happening.SYSTEM_ON)))
+                            .subList(5, 8))
+                    .containsExactly("6.0 +screen", "8.0 +amp-1", "9.0 +amp-2");
+        }
+
+        @Test
+        void comeOnNoSoonerAfterWhatIsOnThanInThePlan() {
+            behaviour = with(Restart.MISSING);
+
+            // stopped at 0.5 s and released at 0.6 s: the screen, first to be missing, at 1 s as if nothing had been
+            assertThat(moves(
+                            play(at(0, Happening.SYSTEM_ON), at(0.5, Happening.EMERGENCY), at(0.6, Happening.RELEASE))))
+                    .containsExactly("0.0 +dsp", "1.0 +screen", "3.0 +amp-1", "4.0 +amp-2");
         }
 
         @Test
@@ -487,6 +512,25 @@ class RehearsalTest {
             assertThat(rules(trace)).contains("processing-first", "amplifiers-last");
             assertThat(trace.observations())
                     .anyMatch(each -> each.text().startsWith("amp-2 comes on before load dsp has settled"));
+        }
+
+        @Test
+        void ofAnAmplifierThatClosesEarlyBreakTheOrder() {
+            Trace trace = play(at(0, Happening.EARLY).late("amp-1", 2.5), at(0, Happening.SYSTEM_ON));
+
+            // amp-1 at 0.5 s: dsp has not settled, and the screen comes on behind it
+            assertThat(moves(trace)).startsWith("0.0 +dsp", "0.5 +amp-1");
+            assertThat(rules(trace)).containsExactly("processing-first", "amplifiers-last");
+        }
+
+        @Test
+        void thatAreMendedInTimeAreStillSaid() {
+            Trace trace = play(
+                    at(0, Happening.BOARD_DEAD).withBoard("D"),
+                    at(0, Happening.SYSTEM_ON),
+                    at(20, Happening.BOARD_BACK).withBoard("D"));
+
+            assertThat(rules(trace)).containsExactly("stays-off");
         }
 
         @Test

@@ -76,7 +76,7 @@ final class EventWords {
         boolean ofGroup = kind == Happening.GROUP_ON || kind == Happening.GROUP_OFF;
         boolean ofBoard = kind == Happening.BOARD_DEAD || kind == Happening.BOARD_BACK;
         boolean isMains = kind == Happening.MAINS;
-        boolean isLate = kind == Happening.LATE;
+        boolean isLate = kind == Happening.LATE || kind == Happening.EARLY;
         if (number.isPresent() && !isMains && !isLate) {
             throw new IllegalArgumentException("this word takes no number");
         }

@@ -34,7 +34,7 @@ import picocli.CommandLine.Parameters;
             "An event is [SECONDS:]WORD[=NUMBER][@WHICH]; without a time it happens 5 s after all has come to rest. "
                     + "Words: on and off (in scripts system-on, system-off), lock, unlock, emergency, release; group-on@GROUP, group-off@GROUP; "
                     + "mains=PERCENT, of some phases mains=PERCENT@A,B; board-dead@BOARD, board-back@BOARD; "
-                    + "stays-closed@LOAD, stays-open@LOAD, late=SECONDS@LOAD, mended@LOAD."
+                    + "stays-closed@LOAD, stays-open@LOAD, late=SECONDS@LOAD, early=SECONDS@LOAD, mended@LOAD."
         },
         footer = {
             "%nExamples:",

@@ -81,6 +81,7 @@ final class Eventful {
                 it.onInEmergency(),
                 it.sequenceInEmergency(),
                 it.counterCommand(),
+                it.restart(),
                 it.neededGroup(),
                 it.lockRefuses(),
                 it.deadBoard(),
