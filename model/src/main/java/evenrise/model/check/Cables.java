@@ -55,5 +55,10 @@ final class Cables {
                         ""));
             }
         }
+        size.filter(known -> !known.isMetric())
+                .flatMap(american -> cable.insulationCelsius().stream().boxed().findFirst())
+                .filter(celsius -> !List.of(60.0, 75.0, 90.0).contains(celsius))
+                .ifPresent(celsius -> found.accept(
+                        Finding.error(pointer + "/insulation_c", Double.toString(celsius), "60, 75 or 90", "")));
     }
 }

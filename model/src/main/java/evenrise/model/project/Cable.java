@@ -36,6 +36,15 @@ public record Cable(
 
         @Field(
                 meaning =
+                        "Temperature that the insulation of AWG and kcmil may reach, from which corrections start: 60, 75 or "
+                                + "90; conductor_c when absent",
+                min = 50,
+                max = 120,
+                optional = true)
+        OptionalDouble insulationCelsius,
+
+        @Field(
+                meaning =
                         "Current-carrying conductors in the same raceway, its own included, for AWG and kcmil; 3 when absent",
                 min = 1,
                 max = 200,
@@ -65,6 +74,7 @@ public record Cable(
                 conduit,
                 method,
                 conductorCelsius,
+                insulationCelsius,
                 conductorsTogether,
                 circuitsTogether,
                 ambientCelsius);

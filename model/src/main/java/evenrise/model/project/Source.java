@@ -37,9 +37,6 @@ public record Source(
         @Field(meaning = "Transient reactance X'd of a generator", above = 0, max = 100, optional = true)
         OptionalDouble transientReactancePercent,
 
-        @Field(meaning = "How a generator's dip follows from the step", byDefault = "\"linear\"")
-        GeneratorModel generatorModel,
-
         @Field(
                 meaning = "Crest current at which a UPS limits, of the crest of its rated current",
                 above = 0,
@@ -56,7 +53,6 @@ public record Source(
                 xOverR,
                 subtransientReactancePercent,
                 transientReactancePercent,
-                generatorModel,
                 currentLimitPercent);
     }
 }

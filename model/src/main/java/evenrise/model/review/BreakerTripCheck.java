@@ -64,7 +64,12 @@ final class BreakerTripCheck implements ElectricalCheck {
                 OptionalDouble.of(counts),
                 OptionalDouble.of(surely ? trips : holds),
                 "A",
-                load.curve().isPresent() ? "IEC 60898-1 clause 5.3.5 (clause from memory)" : "NEMA AB 4 (from memory)",
+                load.circuit()
+                                .map(Circuit::instantaneousRatio)
+                                .orElse(OptionalDouble.empty())
+                                .isEmpty()
+                        ? "IEC 60898-1 clause 5.3.5 (clause from memory)"
+                        : "NEMA AB 4 (from memory)",
                 "load " + Say.quoted(load.id()) + " peaks at " + Say.amps(load.inrushPeakAmps())
                         + ", which counts for " + Say.amps(counts) + " rms over a half-cycle; its breaker of "
                         + Say.amps(load.breakerAmps()) + " holds up to " + Say.amps(holds) + " and trips at once above "

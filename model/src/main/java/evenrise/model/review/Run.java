@@ -48,12 +48,19 @@ record Run(Cable cable, ConductorSize size, double conductorCelsius, double ambi
         if (tabulated.isEmpty()) {
             return tabulated;
         }
+        double insulation =
+                size.isMetric() ? conductorCelsius : cable.insulationCelsius().orElse(conductorCelsius);
+        OptionalDouble byInsulation =
+                size.isMetric() ? tabulated : Ampacity.american(size, cable.material(), insulation);
         double group = size.isMetric()
                 ? Ampacity.metricGroupFactor(cable.circuitsTogether().orElse(1))
                 : Ampacity.americanGroupFactor(
                         Math.max(conductorsOfItsOwn, cable.conductorsTogether().orElse(conductorsOfItsOwn)));
-        double ambient = Ampacity.ambientFactor(conductorCelsius, ambientCelsius, !size.isMetric());
-        return OptionalDouble.of(tabulated.getAsDouble() * ambient * group);
+        double ambient = Ampacity.ambientFactor(insulation, ambientCelsius, !size.isMetric());
+        double sets = size.isMetric() ? 1 : cable.sets();
+        double corrected = sets * byInsulation.orElseThrow() * ambient * group;
+        // The terminals allow no more than their own column, which is not corrected.
+        return OptionalDouble.of(size.isMetric() ? corrected : Math.min(tabulated.getAsDouble(), corrected));
     }
 
     /** How messages call it. */

@@ -3,6 +3,7 @@ package evenrise.model.review;
 import evenrise.model.electrical.Impedance;
 import evenrise.model.electrical.breaker.TripEquivalent;
 import evenrise.model.electrical.source.DipDecay;
+import evenrise.model.electrical.source.StepDip;
 import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
@@ -20,7 +21,7 @@ import java.util.TreeMap;
 /**
  * Voltage at the supply and at each panel, phase by phase, at every switch-on of the sequence. A load's inrush counts for the
  * rms of its excess over one half-cycle, in the shape of the contract's envelope; currents of all loads add as numbers and
- * meet |Z|, whatever their angles: an upper bound of the half-cycle rms dip. Loads that are on draw their idle current
+ * meet |Z|, whatever their angles, as {@link StepDip#mostPercent}: an upper bound of the half-cycle rms dip. Loads that are on draw their idle current
  * steadily. A one-pole load's current returns through the feeder's neutral, too.
  */
 final class StepDips {
@@ -175,11 +176,18 @@ final class StepDips {
         active.removeIf(draw -> draw.excessAt(now, toleranceSeconds) <= NOTHING_RATIO * draw.excessAmps());
         double above = perSourceAmp * sum;
         double steadyAbove = perSourceAmp * steady;
-        add(new Step(NodeFigures.SUPPLY, phase, first.onSeconds(), first.load(), above, steadyAbove));
+        add(new Step(
+                NodeFigures.SUPPLY, phase, first.onSeconds(), first.load(), StepDip.mostPercent(above), steadyAbove));
         here.forEach((panel, amps) -> {
             double perAmp = perFeederAmp.getOrDefault(panel, 0.0);
             double steadyPercent = steadyAbove + perAmp * steadyHere.getOrDefault(panel, 0.0);
-            add(new Step(panel, phase, first.onSeconds(), first.load(), above + perAmp * amps, steadyPercent));
+            add(new Step(
+                    panel,
+                    phase,
+                    first.onSeconds(),
+                    first.load(),
+                    StepDip.mostPercent(above + perAmp * amps),
+                    steadyPercent));
         });
     }
 

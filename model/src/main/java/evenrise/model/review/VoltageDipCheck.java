@@ -6,7 +6,6 @@ import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Electrical;
-import evenrise.model.project.GeneratorModel;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
@@ -78,11 +77,10 @@ final class VoltageDipCheck implements ElectricalCheck {
     private static void quantities(SourceModel model, StepDips.Step step, Findings findings) {
         findings.add(new Quantity(step.node(), "deepest dip", step.percent(), "%"));
         findings.add(new Quantity(step.node(), "voltage low before it", step.steadyPercent(), "%"));
-        boolean isDivided = model.source().kind() == SourceKind.GENERATOR
-                && model.source().generatorModel() == GeneratorModel.DIVIDER;
-        if (isDivided) {
-            findings.add(new Quantity(
-                    step.node(), "deepest dip, as a divider", StepDip.dividedPercent(step.percent()), "%"));
+        if (model.source().kind() == SourceKind.GENERATOR) {
+            double linear = StepDip.linearOfMostPercent(step.percent());
+            findings.add(new Quantity(step.node(), "deepest dip, linear form", linear, "%"));
+            findings.add(new Quantity(step.node(), "deepest dip, divider form", StepDip.dividedPercent(linear), "%"));
         }
     }
 

@@ -34,9 +34,26 @@ final class Cabling {
                 Conduit.NONMETALLIC,
                 ReferenceMethod.B1,
                 conductorCelsius,
+                OptionalDouble.empty(),
                 together,
                 OptionalInt.empty(),
                 OptionalDouble.empty());
+    }
+
+    /** Of insulation for 90 °C on terminals for 60 or 75 °C. */
+    static Cable insulated(Cable it) {
+        return new Cable(
+                it.lengthMetres(),
+                it.size(),
+                it.material(),
+                it.sets(),
+                it.conduit(),
+                it.method(),
+                it.conductorCelsius(),
+                OptionalDouble.of(90),
+                it.conductorsTogether(),
+                it.circuitsTogether(),
+                it.ambientCelsius());
     }
 
     static Circuit circuit(Cable cable) {

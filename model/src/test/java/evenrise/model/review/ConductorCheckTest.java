@@ -82,6 +82,24 @@ class ConductorCheckTest {
         }
 
         @Test
+        void correctsFromTheInsulationDownToTheTerminals() {
+            LoadBuilder warm = aLoad("L1")
+                    .runningAmps(20)
+                    .breakerAmps(30)
+                    .circuit(Cabling.circuit(
+                            Cabling.insulated(Cabling.cable("10 AWG", 30, OptionalDouble.of(75), OptionalInt.of(6)))));
+            LoadBuilder alone = aLoad("L1")
+                    .runningAmps(20)
+                    .breakerAmps(30)
+                    .circuit(Cabling.circuit(
+                            Cabling.insulated(Cabling.cable("10 AWG", 30, OptionalDouble.of(75), OptionalInt.of(3)))));
+
+            // 40 A in the 90 °C column · 0.80 = 32 A; alone 40 A, of which the 75 °C terminals allow 35 A
+            assertThat(branch(Cabling.NEC, warm).figure("L1", "ampacity")).isCloseTo(32, within(1e-9));
+            assertThat(branch(Cabling.NEC, alone).figure("L1", "ampacity")).isCloseTo(35, within(1e-9));
+        }
+
+        @Test
         void allowsTheNextStandardRatingAboveTheAmpacity() {
             LoadBuilder load = aLoad("L1")
                     .runningAmps(80)

@@ -1,6 +1,5 @@
 package evenrise.model.review;
 
-import evenrise.model.project.GeneratorModel;
 import evenrise.model.project.Source;
 import evenrise.model.project.SourceKind;
 import java.util.OptionalDouble;
@@ -12,16 +11,7 @@ final class Sources {
     private Sources() {}
 
     static Source utility(double faultAmps) {
-        return new Source(
-                SourceKind.UTILITY,
-                NONE,
-                OptionalDouble.of(faultAmps),
-                NONE,
-                NONE,
-                NONE,
-                NONE,
-                GeneratorModel.LINEAR,
-                NONE);
+        return new Source(SourceKind.UTILITY, NONE, OptionalDouble.of(faultAmps), NONE, NONE, NONE, NONE, NONE);
     }
 
     static Source transformer(double kva, double impedancePercent) {
@@ -33,21 +23,11 @@ final class Sources {
                 NONE,
                 NONE,
                 NONE,
-                GeneratorModel.LINEAR,
                 NONE);
     }
 
     static Source bareTransformer() {
-        return new Source(
-                SourceKind.TRANSFORMER,
-                OptionalDouble.of(75),
-                NONE,
-                NONE,
-                NONE,
-                NONE,
-                NONE,
-                GeneratorModel.LINEAR,
-                NONE);
+        return new Source(SourceKind.TRANSFORMER, OptionalDouble.of(75), NONE, NONE, NONE, NONE, NONE, NONE);
     }
 
     static Source ups(double kva, double currentLimitPercent) {
@@ -59,7 +39,6 @@ final class Sources {
                 NONE,
                 NONE,
                 NONE,
-                GeneratorModel.LINEAR,
                 OptionalDouble.of(currentLimitPercent));
     }
 }

@@ -177,7 +177,7 @@ final class SourceChecks {
 
     private void generator(double kva, double reactancePercent, double stepKva, double linear, double divided) {
         Impedance source = SourceImpedance.ofPercent(PhaseSystem.THREE_PHASE, 120, kva, reactancePercent, 1e9);
-        double ours = StepDip.mostPercent(1000 * stepKva / 360, source, 120);
+        double ours = StepDip.linearPercent(1000 * stepKva / 360, source, 120);
         String inputs = String.format(
                 java.util.Locale.ROOT,
                 "%.0f kVA, X %.0f %%, reactive step of %.0f kVA",

@@ -4,12 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import evenrise.model.file.ProjectFile;
+import evenrise.model.plan.Grade;
 import evenrise.model.plan.Plan;
+import evenrise.model.plan.Remark;
+import evenrise.model.plan.Review;
 import evenrise.model.project.Project;
+import evenrise.model.review.ElectricalReview;
+import evenrise.model.rules.Layout;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
 import evenrise.model.rules.Violation;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,7 +36,13 @@ class DatasetsPlanTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"meridian-hall, 60000", "willow-chapel, 30000", "lumen-theatre, 600000"})
+    @CsvSource({
+        "meridian-hall, 60000",
+        "willow-chapel, 30000",
+        "lumen-theatre, 600000",
+        "tin-shed, 30000",
+        "quay-works, 30000"
+    })
     void aScenarioThatCanBeKeptIsKept(String folder, long moves) {
         Project project = project(folder);
 
@@ -39,6 +51,42 @@ class DatasetsPlanTest {
         assertThat(Referee.judge(project, plan).violations()).isEmpty();
         assertThat(plan.metrics().orElseThrow().objective())
                 .isGreaterThanOrEqualTo(plan.bounds().orElseThrow().objective());
+    }
+
+    /** The troubled plants keep every hard rule, and the review finds what their pages say. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "tin-shed|breaker-rating,breaker-trip,conductor,voltage-dip|"
+                        + "amplifier-demand,breaker-rating,breaker-trip,motor-start,voltage-drop",
+                "quay-works|breaker-rating,breaker-trip,conductor,fault-level|"
+                        + "amplifier-demand,motor-start,voltage-drop"
+            })
+    void aTroubledPlantIsToldSo(String folder, String breaking, String exceeding) {
+        Project project = project(folder);
+
+        Review review = ElectricalReview.of(Layout.of(project, plan(project, 20_000)));
+
+        assertThat(checks(review, Grade.BREAKS)).contains(breaking.split(","));
+        assertThat(checks(review, Grade.EXCEEDS_RECOMMENDATION)).contains(exceeding.split(","));
+    }
+
+    private static List<String> checks(Review review, Grade grade) {
+        return review.remarks().stream()
+                .filter(remark -> remark.grade() == grade)
+                .map(Remark::check)
+                .distinct()
+                .toList();
+    }
+
+    /** A sound hall has notes, but breaks nothing that the review knows of. */
+    @Test
+    void theReviewOfTheHallBreaksNothing() {
+        Project project = project("meridian-hall");
+
+        assertThat(checks(ElectricalReview.of(Layout.of(project, plan(project, 60_000))), Grade.BREAKS))
+                .isEmpty();
     }
 
     /** The arena takes more moves than a test should; what it gets here must still be told truly. */

@@ -1,9 +1,9 @@
 package evenrise.model.electrical.source;
 
 /**
- * A dip as it dies down: a sum of parts, each of which halves in its own time.
+ * A dip as it dies down: a sum of parts, each of which halves in its own time, as {@link StepDip#mostPercent} leaves it.
  *
- * @param percents of each part at the beginning
+ * @param percents linear, of each part at the beginning
  * @param halfLifeSeconds of each part
  */
 public record DipDecay(double[] percents, double[] halfLifeSeconds) {
@@ -14,7 +14,7 @@ public record DipDecay(double[] percents, double[] halfLifeSeconds) {
         for (int i = 0; i < percents.length; i++) {
             sum += percents[i] * Math.pow(2, -seconds / halfLifeSeconds[i]);
         }
-        return sum;
+        return StepDip.mostPercent(sum);
     }
 
     /** How long it stays above {@code percent}; 0 where it never is. */

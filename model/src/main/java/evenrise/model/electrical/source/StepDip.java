@@ -19,9 +19,23 @@ public final class StepDip {
         return 100 * (volts - new Phasor(volts - drop.real(), -drop.imaginary()).length()) / volts;
     }
 
-    /** Whatever the power factor, at most: 100·I·|Z|/V. */
-    public static double mostPercent(double amps, Impedance source, double volts) {
+    /** By current alone, whatever the power factor: 100·I·|Z|/V. More than 100 where the current could not flow. */
+    public static double linearPercent(double amps, Impedance source, double volts) {
         return 100 * amps * source.magnitudeOhms() / volts;
+    }
+
+    /**
+     * The most that a linear dip d can be where what draws the current is an impedance Zl behind the source's Zs, both between
+     * a resistance and a reactance: |Zs|/|Zs + Zl| is at most |Zs|/√(|Zs|² + |Zl|²), as their angles differ by at most 90°,
+     * which is d/√(1 + d²). Always less than 100.
+     */
+    public static double mostPercent(double linearPercent) {
+        return linearPercent / Math.hypot(1, linearPercent / 100);
+    }
+
+    /** Inverse of {@link #mostPercent}; {@code percent} below 100. */
+    public static double linearOfMostPercent(double percent) {
+        return percent / Math.sqrt(1 - percent / 100 * percent / 100);
     }
 
     /**

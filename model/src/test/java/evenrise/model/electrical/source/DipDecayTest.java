@@ -13,7 +13,7 @@ class DipDecayTest {
 
     @Test
     void staysAboveForAsManyHalvingsAsItTakes() {
-        assertThat(of(40, 0.1).secondsAbove(10)).isCloseTo(0.2, within(1e-9));
+        assertThat(of(40, 0.1).secondsAbove(StepDip.mostPercent(10))).isCloseTo(0.2, within(1e-9));
     }
 
     @Test
@@ -25,15 +25,15 @@ class DipDecayTest {
     void addsItsParts() {
         DipDecay both = new DipDecay(new double[] {20, 20}, new double[] {0.1, 0.1});
 
-        assertThat(both.secondsAbove(10)).isCloseTo(0.2, within(1e-9));
+        assertThat(both.secondsAbove(StepDip.mostPercent(10))).isCloseTo(0.2, within(1e-9));
     }
 
     @Nested
     class AgainstTolerances {
         @Test
         void itiAllowsAnyDepthForACycle() {
-            // 90 % for 20 ms until 30 %: h · log2(3)
-            double half = 0.02 / (Math.log(3) / Math.log(2));
+            // A linear 90 falls to a linear 31.449, which is 30 %, within 20 ms
+            double half = 0.02 / (Math.log(90 / 31.4485) / Math.log(2));
 
             assertThat(Tolerance.ITI.left(of(90, half * 0.99), 0)).isEmpty();
             assertThat(Tolerance.ITI.left(of(90, half * 1.01), 0))
@@ -43,14 +43,14 @@ class DipDecayTest {
         @Test
         void itiCountsWhatIsLowAlready() {
             assertThat(Tolerance.ITI.left(of(15, 0.4), 0)).isEmpty();
-            assertThat(Tolerance.ITI.left(of(15, 1.6), 8))
+            assertThat(Tolerance.ITI.left(of(15, 1.7), 8))
                     .hasValueSatisfying(band -> assertThat(band.dipPercent()).isEqualTo(20));
         }
 
         @Test
         void semiAllowsHalfForAFifthOfASecond() {
-            assertThat(Tolerance.SEMI_F47.left(of(50, 0.2), 0)).isEmpty();
-            assertThat(Tolerance.SEMI_F47.left(of(50.1, 0.2), 0))
+            assertThat(Tolerance.SEMI_F47.left(of(57.7, 0.2), 0)).isEmpty();
+            assertThat(Tolerance.SEMI_F47.left(of(57.8, 0.2), 0))
                     .hasValueSatisfying(band -> assertThat(band.dipPercent()).isEqualTo(50));
         }
     }
