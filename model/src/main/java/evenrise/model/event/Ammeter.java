@@ -4,6 +4,7 @@ import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.project.Phase;
 import evenrise.model.rules.NodeFigures;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
@@ -87,7 +88,7 @@ final class Ammeter {
         }
         boolean[] touched = new boolean[plant.nodes.size()];
         for (double now : instants) {
-            java.util.Arrays.fill(touched, false);
+            Arrays.fill(touched, false);
             end(now, touched);
             decaying = fresh(decaying, now, false);
             boundDecaying = fresh(boundDecaying, now, true);

@@ -29,7 +29,7 @@ final class OrderWatch {
         }
     }
 
-    private record Break(double sinceSeconds, Observation.Grade grade, String text, boolean reported) {}
+    private record Break(double sinceSeconds, EventFinding.Grade grade, String text, boolean reported) {}
 
     /** A load that had not settled by when others needed it. */
     private record Unsettled(String rule, int needed, double settledAt) {}
@@ -42,7 +42,7 @@ final class OrderWatch {
     private final double graceSeconds;
     private final double[] settledAt;
     private final Map<Watched, Break> breaks = new HashMap<>();
-    private final List<Observation> found = new ArrayList<>();
+    private final List<EventFinding> found = new ArrayList<>();
     private String lastBehind = "";
 
     OrderWatch(EventPlant plant, Contacts contacts, boolean isNominal) {
@@ -52,18 +52,18 @@ final class OrderWatch {
         settledAt = new double[plant.count()];
     }
 
-    List<Observation> found() {
-        List<Observation> all = new ArrayList<>(found);
-        unsettled.forEach((what, early) -> all.add(observation(what, early)));
+    List<EventFinding> found() {
+        List<EventFinding> all = new ArrayList<>(found);
+        unsettled.forEach((what, early) -> all.add(finding(what, early)));
         return all;
     }
 
-    void add(double atSeconds, Observation.Grade grade, String rule, String text) {
-        found.add(new Observation(atSeconds, grade, rule, text));
+    void add(double atSeconds, EventFinding.Grade grade, String rule, String text) {
+        found.add(new EventFinding(atSeconds, grade, rule, text));
     }
 
     /** The same, unless it was said before. */
-    void addOnce(double atSeconds, Observation.Grade grade, String rule, String text) {
+    void addOnce(double atSeconds, EventFinding.Grade grade, String rule, String text) {
         if (found.stream()
                 .noneMatch(each -> each.rule().equals(rule) && each.text().equals(text))) {
             add(atSeconds, grade, rule, text);
@@ -97,11 +97,11 @@ final class OrderWatch {
         }
     }
 
-    private Observation observation(Unsettled what, List<Early> early) {
+    private EventFinding finding(Unsettled what, List<Early> early) {
         List<Integer> loads = early.stream().map(Early::load).toList();
-        return new Observation(
+        return new EventFinding(
                 early.get(0).atSeconds(),
-                Observation.Grade.BROKEN,
+                EventFinding.Grade.BROKEN,
                 what.rule(),
                 named(loads) + (loads.size() == 1 ? " comes" : " come") + " on before load " + plant.id(what.needed())
                         + " has settled, which it does at " + Words.seconds(what.settledAt()));
@@ -115,7 +115,7 @@ final class OrderWatch {
                     lastBehind = plant.id(n);
                     add(
                             now,
-                            Observation.Grade.NOTE,
+                            EventFinding.Grade.NOTE,
                             "amplifiers-last",
                             "load " + plant.id(load) + " comes on behind live amplifiers, such as " + plant.id(n)
                                     + "; what is in the signal chain may be heard");
@@ -207,7 +207,7 @@ final class OrderWatch {
 
     private void judge(Watched watched, boolean isBroken, double now, boolean excused, Text text) {
         Break standing = breaks.get(watched);
-        Observation.Grade grade = excused ? Observation.Grade.NOTE : Observation.Grade.BROKEN;
+        EventFinding.Grade grade = excused ? EventFinding.Grade.NOTE : EventFinding.Grade.BROKEN;
         if (!isBroken) {
             breaks.remove(watched);
         } else if (standing == null || standing.grade() != grade) {

@@ -6,7 +6,7 @@ import evenrise.model.project.Phase;
  * Instantaneous current of a node on a phase.
  *
  * @param node the panel's id, or the supply
- * @param amps by every load's envelope from the instant at which its breaker really closed
+ * @param drawnAmps by every load's envelope from the instant at which its breaker really closed
  * @param boundAmps the same with the project's timing tolerance: what it is at most, whenever within it breakers close
  */
-public record PhaseReading(double atSeconds, String node, Phase phase, double amps, double boundAmps) {}
+public record PhaseReading(double atSeconds, String node, Phase phase, double drawnAmps, double boundAmps) {}

@@ -341,7 +341,7 @@ public final class Rehearsal {
         }
         watch.add(
                 now,
-                hadTripped ? Observation.Grade.BROKEN : Observation.Grade.NOTE,
+                hadTripped ? EventFinding.Grade.BROKEN : EventFinding.Grade.NOTE,
                 hadTripped ? "return" : "ridden-through",
                 "the voltage returns on " + Words.counted(switched.size(), "closed breaker") + " ("
                         + watch.named(switched) + "), which draw their inrush at once"
@@ -503,7 +503,7 @@ public final class Rehearsal {
             if (on > 0 && on < all) {
                 watch.addOnce(
                         now,
-                        Observation.Grade.NOTE,
+                        EventFinding.Grade.NOTE,
                         "group-half-on",
                         "group " + plant.groups.get(group) + " is half on: " + on + " of "
                                 + Words.counted(all, "load"));
@@ -534,7 +534,7 @@ public final class Rehearsal {
     private void say(double now, List<Integer> loads, String rule, String text) {
         if (!loads.isEmpty()) {
             String verb = loads.size() == 1 ? " is" : " are";
-            Observation.Grade grade = rule.equals("stays-on") ? Observation.Grade.BROKEN : Observation.Grade.NOTE;
+            EventFinding.Grade grade = rule.equals("stays-on") ? EventFinding.Grade.BROKEN : EventFinding.Grade.NOTE;
             watch.addOnce(
                     now,
                     grade,

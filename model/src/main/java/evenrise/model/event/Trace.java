@@ -9,7 +9,7 @@ import java.util.List;
  * @param script what the script is called
  * @param steps everything that happened, in the order of time
  * @param episodes the same, summed from happening to happening
- * @param observations what was found, in the order of time
+ * @param findings what was found, in the order of time
  * @param readings currents at each instant at which something closes, opens or returns, of the nodes that it concerns
  * @param onAtEnd switched loads that are on at the end
  */
@@ -20,11 +20,12 @@ public record Trace(
         double endSeconds,
         Display shown,
         boolean locked,
-        List<Observation> observations,
+        List<EventFinding> findings,
         List<Episode> episodes,
         List<TraceStep> steps,
         List<PhaseReading> readings,
-        List<String> onAtEnd) {
+        List<String> onAtEnd,
+        List<String> cautions) {
 
     public static final String FORMAT = "evenrise-rehearsal/1";
 }

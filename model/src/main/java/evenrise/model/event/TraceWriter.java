@@ -1,10 +1,13 @@
 package evenrise.model.event;
 
+import evenrise.model.plan.Cautions;
+import evenrise.model.rules.NodeFigures;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
-/** Puts a trace together from what was noted on the way: currents, parts, observations. */
+/** Puts a trace together from what was noted on the way: currents, parts, findings. */
 final class TraceWriter {
     private static final double ROUNDING_AMPS = 1e-6;
 
@@ -12,7 +15,7 @@ final class TraceWriter {
     private final String script;
     private final List<TraceStep> steps;
     private final Contacts contacts;
-    private final List<Observation> found;
+    private final List<EventFinding> found;
     private final double endSeconds;
 
     TraceWriter(
@@ -20,7 +23,7 @@ final class TraceWriter {
             String script,
             List<TraceStep> steps,
             Contacts contacts,
-            List<Observation> found,
+            List<EventFinding> found,
             double endSeconds) {
         this.plant = plant;
         this.script = script;
@@ -35,7 +38,7 @@ final class TraceWriter {
         double[] marks = openings.stream().mapToDouble(Opening::atSeconds).toArray();
         boolean[] rests = new boolean[marks.length];
         PeakKeeper[] keepers = new PeakKeeper[marks.length];
-        java.util.Arrays.setAll(keepers, i -> new PeakKeeper(plant));
+        Arrays.setAll(keepers, i -> new PeakKeeper(plant));
         ammeter.walk(marks, rests, (now, real, bound) -> {
             for (int i = marks.length - 1; i >= 0; i--) {
                 if (marks[i] <= now) {
@@ -51,14 +54,14 @@ final class TraceWriter {
         }
         episodes.forEach(this::overLimit);
         if (ammeter.worstOvershootAmps() > ROUNDING_AMPS) {
-            found.add(new Observation(
+            found.add(new EventFinding(
                     0,
-                    Observation.Grade.BROKEN,
+                    EventFinding.Grade.BROKEN,
                     "bound",
                     "a current was " + Words.amps(ammeter.worstOvershootAmps())
                             + " above its bound: breakers close outside the tolerance, or this software is wrong"));
         }
-        found.sort(Comparator.comparingDouble(Observation::atSeconds));
+        found.sort(Comparator.comparingDouble(EventFinding::atSeconds));
         List<String> on = new ArrayList<>();
         for (int n = 0; n < plant.count(); n++) {
             if (plant.switched[n] && contacts.isClosed(n)) {
@@ -76,7 +79,8 @@ final class TraceWriter {
                 List.copyOf(episodes),
                 steps,
                 List.copyOf(ammeter.readings()),
-                List.copyOf(on));
+                List.copyOf(on),
+                Cautions.ALL);
     }
 
     private Episode episode(Opening opening, double until, boolean isLast, boolean atRest, List<NodePeak> peaks) {
@@ -104,13 +108,11 @@ final class TraceWriter {
     private void overLimit(Episode episode) {
         for (NodePeak peak : episode.peaks()) {
             if (peak.isOverLimit()) {
-                found.add(new Observation(
+                found.add(new EventFinding(
                         peak.peakAtSeconds(),
-                        Observation.Grade.BROKEN,
+                        EventFinding.Grade.BROKEN,
                         "inrush-limit",
-                        (peak.node().equals(evenrise.model.rules.NodeFigures.SUPPLY)
-                                        ? "the supply"
-                                        : "panel " + peak.node())
+                        (peak.node().equals(NodeFigures.SUPPLY) ? "the supply" : "panel " + peak.node())
                                 + " may peak at " + Words.amps(peak.boundAmps()) + " after '" + episode.text()
                                 + "', its inrush_limit_a is "
                                 + Words.amps(peak.limitAmps().orElse(0))));

@@ -71,9 +71,9 @@ class RehearsalPropertiesTest {
         assertThat(new Eyewitness(layout).accuse(trace))
                 .as(RawEvent.text(script))
                 .isEmpty();
-        assertThat(trace.observations())
+        assertThat(trace.findings())
                 .as(RawEvent.text(script))
-                .noneMatch(each -> each.grade() == Observation.Grade.BROKEN && !OF_LIMITS.contains(each.rule()));
+                .noneMatch(each -> each.grade() == EventFinding.Grade.BROKEN && !OF_LIMITS.contains(each.rule()));
     }
 
     @Property(tries = 2000, seed = SEED)
@@ -108,12 +108,12 @@ class RehearsalPropertiesTest {
         Trace trace = Rehearsal.of(
                 EventPlant.of(layout), script, (load, closing) -> tolerance * (2 * random.nextDouble() - 1));
 
-        assertThat(trace.observations())
+        assertThat(trace.findings())
                 .as(RawEvent.text(script))
                 .noneMatch(each -> each.rule().equals("bound"));
         assertThat(trace.readings())
                 .as(RawEvent.text(script))
-                .allSatisfy(each -> assertThat(each.amps()).isLessThanOrEqualTo(each.boundAmps() + 1e-6));
+                .allSatisfy(each -> assertThat(each.drawnAmps()).isLessThanOrEqualTo(each.boundAmps() + 1e-6));
     }
 
     /** What the witness sees that must not be, the rehearsal has said itself. */
@@ -128,7 +128,7 @@ class RehearsalPropertiesTest {
         boolean seen = new Eyewitness(layout)
                 .accuse(trace).stream()
                         .anyMatch(each -> each.contains("on without") || each.contains("is on during an emergency"));
-        boolean said = trace.observations().stream()
+        boolean said = trace.findings().stream()
                 .anyMatch(
                         each -> Set.of("processing-first", "order", "emergency").contains(each.rule()));
         assertThat(said || !seen).as(RawEvent.text(script)).isTrue();

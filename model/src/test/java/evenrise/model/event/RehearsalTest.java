@@ -109,7 +109,7 @@ class RehearsalTest {
     }
 
     private static List<String> rules(Trace trace) {
-        return trace.observations().stream().map(Observation::rule).toList();
+        return trace.findings().stream().map(EventFinding::rule).toList();
     }
 
     private static Behaviour with(Object... changes) {
@@ -165,7 +165,7 @@ class RehearsalTest {
                             "13.0 -screen",
                             "14.0 -dsp");
             assertThat(trace.shown()).isEqualTo(Display.DOWN);
-            assertThat(trace.observations()).isEmpty();
+            assertThat(trace.findings()).isEmpty();
         }
 
         @Test
@@ -289,7 +289,7 @@ class RehearsalTest {
 
             assertThat(moves(trace).subList(8, 12))
                     .containsExactly("25.0 +dsp", "26.0 +screen", "28.0 +amp-1", "29.0 +amp-2");
-            assertThat(trace.observations()).isEmpty();
+            assertThat(trace.findings()).isEmpty();
         }
 
         @Test
@@ -323,14 +323,14 @@ class RehearsalTest {
 
             // dsp 30 + screen 20 + amplifiers 100 + 100 + outlet 10, phases: A dsp, screen and outlet row 1, 7
             assertThat(rules(trace)).containsExactly("ridden-through");
-            assertThat(trace.observations().get(0).text())
+            assertThat(trace.findings().get(0).text())
                     .contains("4 closed breakers", "1 of them processing", "behind live amplifiers");
         }
 
         @Test
         void drawsNoInrushAnewAfterTwentyMilliseconds() {
             assertThat(play(at(0, Happening.SYSTEM_ON), mains(10, 0), mains(10.02, 100))
-                            .observations())
+                            .findings())
                     .isEmpty();
         }
 
@@ -365,7 +365,7 @@ class RehearsalTest {
 
             assertThat(moves(trace).subList(4, 8))
                     .containsExactly("10.0 -amp-1", "10.0 -amp-2", "23.0 +amp-1", "24.0 +amp-2");
-            assertThat(trace.observations()).isEmpty();
+            assertThat(trace.findings()).isEmpty();
         }
 
         @Test
@@ -510,7 +510,7 @@ class RehearsalTest {
 
             // dsp at 3.5 s, amp-1 at 3 s; amp-2 at 4 s, before dsp has settled at 5.5 s
             assertThat(rules(trace)).contains("processing-first", "amplifiers-last");
-            assertThat(trace.observations())
+            assertThat(trace.findings())
                     .anyMatch(each -> each.text().startsWith("amp-2 comes on before load dsp has settled"));
         }
 

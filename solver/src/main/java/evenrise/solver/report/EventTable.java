@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Words;
 import evenrise.model.plan.EventPeak;
 import evenrise.model.project.PlanEvent;
 import evenrise.model.project.Project;
@@ -43,11 +44,7 @@ final class EventTable {
         String holds = limited.isEmpty()
                 ? "The limit is asked to hold for the sequence alone (behaviour.inrush_limit_holds_for names more)."
                 : "The limit is asked to hold for the sequence and for: "
-                        + String.join(
-                                ", ",
-                                limited.stream()
-                                        .map(evenrise.model.contract.Words::word)
-                                        .toList())
+                        + String.join(", ", limited.stream().map(Words::word).toList())
                         + ".";
         return new Section(paint, "Peak when something happens, ampere, worst phase, upper bound")
                 .table(table)

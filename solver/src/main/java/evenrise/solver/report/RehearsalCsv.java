@@ -12,7 +12,7 @@ import java.util.List;
  * first column. A cell that a spreadsheet would take for a formula begins with an apostrophe.
  */
 public final class RehearsalCsv {
-    private static final String HEADER = "record,at_s,kind,load,text,loads_on,shown,locked,node,phase,amps_a,bound_a";
+    private static final String HEADER = "record,at_s,kind,load,text,loads_on,shown,locked,node,phase,drawn_a,bound_a";
 
     private RehearsalCsv() {}
 
@@ -47,7 +47,7 @@ public final class RehearsalCsv {
                     "",
                     reading.node(),
                     reading.phase().toString(),
-                    Double.toString(reading.amps()),
+                    Double.toString(reading.drawnAmps()),
                     Double.toString(reading.boundAmps())));
         }
         return lines;

@@ -1,8 +1,8 @@
 package evenrise.solver.report;
 
 import evenrise.model.event.Episode;
+import evenrise.model.event.EventFinding;
 import evenrise.model.event.NodePeak;
-import evenrise.model.event.Observation;
 import evenrise.model.event.StepKind;
 import evenrise.model.event.Trace;
 import evenrise.model.event.TraceStep;
@@ -18,7 +18,7 @@ import java.util.Map;
 
 /** A rehearsal for a screen. */
 public final class RehearsalText {
-    private static final int MOST_OBSERVATIONS = 12;
+    private static final int MOST_FINDINGS = 12;
     private static final int MOST_PANELS = 5;
     private static final int MOST_STEPS = 60;
 
@@ -36,15 +36,15 @@ public final class RehearsalText {
         if (!panels.isEmpty()) {
             sections.add(panels(panels, all, paint));
         }
-        sections.add(observations(trace, all, paint));
+        sections.add(findings(trace, all, paint));
         sections.add(steps(trace, all, paint));
         sections.add(CautionText.lines(Cautions.ALL, paint));
         return Sections.joined(sections);
     }
 
     private static List<String> title(Layout layout, Trace trace, int switched, Paint paint) {
-        long broken = trace.observations().stream()
-                .filter(each -> each.grade() == Observation.Grade.BROKEN)
+        long broken = trace.findings().stream()
+                .filter(each -> each.grade() == EventFinding.Grade.BROKEN)
                 .count();
         return new Section(
                         paint,
@@ -70,7 +70,7 @@ public final class RehearsalText {
                 .number("Close")
                 .number("Open")
                 .number("On")
-                .words("Shown at its end")
+                .words("Then shown")
                 .number("Peak, A")
                 .words("at, s")
                 .number("Bound, A");
@@ -149,17 +149,17 @@ public final class RehearsalText {
                 .lines();
     }
 
-    private static List<String> observations(Trace trace, boolean all, Paint paint) {
+    private static List<String> findings(Trace trace, boolean all, Paint paint) {
         Section section = new Section(paint, "Findings");
-        if (trace.observations().isEmpty()) {
+        if (trace.findings().isEmpty()) {
             return section.text("None.").lines();
         }
-        List<Observation> sorted = trace.observations().stream()
-                .sorted(Comparator.comparing(Observation::grade))
+        List<EventFinding> sorted = trace.findings().stream()
+                .sorted(Comparator.comparing(EventFinding::grade))
                 .toList();
-        int shown = Math.min(sorted.size(), all ? Integer.MAX_VALUE : MOST_OBSERVATIONS);
-        for (Observation each : sorted.subList(0, shown)) {
-            section.item((each.grade() == Observation.Grade.BROKEN ? "BROKEN, " : "note, ") + each.rule() + ", at "
+        int shown = Math.min(sorted.size(), all ? Integer.MAX_VALUE : MOST_FINDINGS);
+        for (EventFinding each : sorted.subList(0, shown)) {
+            section.item((each.grade() == EventFinding.Grade.BROKEN ? "BROKEN, " : "note, ") + each.rule() + ", at "
                     + Numbers.seconds(each.atSeconds()) + " s: " + each.text() + ".");
         }
         if (shown < sorted.size()) {

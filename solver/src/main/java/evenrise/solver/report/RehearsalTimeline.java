@@ -55,7 +55,7 @@ final class RehearsalTimeline {
         char[] line = blank();
         for (int column = 0; column < columns; column += 10) {
             String label = Numbers.seconds(column * secondsPerColumn).replaceAll("\\.0$", "");
-            for (int i = 0; i < label.length() && column + i < columns; i++) {
+            for (int i = 0; column + label.length() <= columns && i < label.length(); i++) {
                 line[column + i] = label.charAt(i);
             }
         }
@@ -98,7 +98,7 @@ final class RehearsalTimeline {
     private double mostAmps() {
         return trace.readings().stream()
                 .filter(each -> each.node().equals(NodeFigures.SUPPLY))
-                .mapToDouble(PhaseReading::amps)
+                .mapToDouble(PhaseReading::drawnAmps)
                 .max()
                 .orElse(0);
     }
@@ -110,7 +110,7 @@ final class RehearsalTimeline {
         for (PhaseReading each : trace.readings()) {
             if (each.node().equals(NodeFigures.SUPPLY)) {
                 int column = column(each.atSeconds());
-                highest[column] = Math.max(highest[column], each.amps());
+                highest[column] = Math.max(highest[column], each.drawnAmps());
             }
         }
         StringBuilder line = new StringBuilder();

@@ -101,7 +101,7 @@ class RehearseCommandTest {
             rehearse("-e", "0:on", "--trace", trace.toString());
 
             assertThat(Files.readAllLines(trace))
-                    .contains("record,at_s,kind,load,text,loads_on,shown,locked,node,phase,amps_a,bound_a")
+                    .contains("record,at_s,kind,load,text,loads_on,shown,locked,node,phase,drawn_a,bound_a")
                     .contains("step,0.75,closes,amp,,1,up,false,,,,")
                     .contains("reading,0.75,,,,,,,supply,B,100.0,100.0");
         }

@@ -7,7 +7,7 @@ package evenrise.model.event;
  * @param grade how grave it is
  * @param rule the rule of order that is broken, or another word for what it is about
  */
-public record Observation(double atSeconds, Grade grade, String rule, String text) {
+public record EventFinding(double atSeconds, Grade grade, String rule, String text) {
     /** How grave a remark is. */
     public enum Grade {
         /** Something that must not be. */
