@@ -108,7 +108,7 @@ final class Contacts {
             } else if (!wasFed[n] && isFed) {
                 double darkMillis = (atSeconds - darkSince[n]) * 1000;
                 darkSince[n] = Double.NaN;
-                if (darkMillis > plant.behaviour.reinrushAfterMillis() + 1e-6) {
+                if (darkMillis > plant.keepsChargeMillis[n] + 1e-6) {
                     inrush = atSeconds;
                     fullUntil = atSeconds;
                     changes = true;
@@ -151,7 +151,7 @@ final class Contacts {
     /** Whether every phase of the load has enough voltage to keep it charged. */
     private boolean isFed(int load) {
         for (int phase : plant.phases[load]) {
-            if (voltPercent[phase] < plant.behaviour.reinrushPercent()) {
+            if (voltPercent[phase] < plant.neededPercent[load]) {
                 return false;
             }
         }

@@ -6,6 +6,7 @@ import evenrise.model.project.Board;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
+import evenrise.model.project.RideThrough;
 import evenrise.model.project.Role;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeLimits;
@@ -41,6 +42,10 @@ public final class EventPlant {
     final int[] node;
     final int[][] phases;
     final InrushEnvelope[] exact;
+    /** Voltage below which a load loses its charge, and how long it keeps it nevertheless. */
+    final double[] neededPercent;
+
+    final double[] keepsChargeMillis;
     final InrushEnvelope[] bounding;
 
     final List<String> groups;
@@ -90,6 +95,8 @@ public final class EventPlant {
         node = new int[count];
         phases = new int[count][];
         exact = new InrushEnvelope[count];
+        neededPercent = new double[count];
+        keepsChargeMillis = new double[count];
         bounding = new InrushEnvelope[count];
         Map<String, Integer> nodeIndex = new HashMap<>();
         for (Panel panel : layout.project().panels()) {
@@ -132,6 +139,9 @@ public final class EventPlant {
                 .filter(phase -> phase >= 0)
                 .toArray();
         exact[n] = InrushEnvelope.of(load, 0);
+        neededPercent[n] = load.rideThrough().map(RideThrough::remainingPercent).orElse(behaviour.reinrushPercent());
+        keepsChargeMillis[n] =
+                load.rideThrough().map(RideThrough::withoutMillis).orElse(behaviour.reinrushAfterMillis());
         bounding[n] = InrushEnvelope.of(load, toleranceSeconds);
     }
 

@@ -1,6 +1,7 @@
 package evenrise.model.event;
 
 import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aBoardType;
 import static evenrise.model.Fixtures.aGroup;
 import static evenrise.model.Fixtures.aLoad;
 import static evenrise.model.Fixtures.aPlan;
@@ -9,6 +10,7 @@ import static evenrise.model.Fixtures.anAssignment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import evenrise.model.LoadBuilder;
 import evenrise.model.ProjectBuilder;
 import evenrise.model.project.Behaviour;
 import evenrise.model.project.CounterCommand;
@@ -22,6 +24,7 @@ import evenrise.model.project.PhaseWatch;
 import evenrise.model.project.Project;
 import evenrise.model.project.Restart;
 import evenrise.model.project.Resume;
+import evenrise.model.project.RideThrough;
 import evenrise.model.project.SequenceInEmergency;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.PlanFinisher;
@@ -37,25 +40,19 @@ import org.junit.jupiter.api.Test;
  */
 class RehearsalTest {
     private Behaviour behaviour = Behaviour.DEFAULT;
+    private boolean racksRideThrough;
 
     private Layout hall() {
         ProjectBuilder project = aProject()
                 .behaviour(behaviour)
                 .boards(aBoard("H"), aBoard("D"))
-                .boardTypes(evenrise.model.Fixtures.aBoardType()
-                        .startDelaySeconds(0, 3)
-                        .stepSeconds(1))
+                .boardTypes(aBoardType().startDelaySeconds(0, 3).stepSeconds(1))
                 .groups(
                         aGroup("rack").holds(),
                         aGroup("video").holds(),
                         aGroup("stage").drops())
                 .loads(
-                        aLoad("dsp")
-                                .processing()
-                                .settleSeconds(2)
-                                .group("rack")
-                                .idleAmps(0)
-                                .inrushPeakAmps(30),
+                        dsp(),
                         aLoad("screen").auxiliary().group("video").idleAmps(0).inrushPeakAmps(20),
                         aLoad("amp-1").amplifier().group("stage").idleAmps(0).inrushPeakAmps(100),
                         aLoad("amp-2").amplifier().group("stage").idleAmps(0).inrushPeakAmps(100),
@@ -74,6 +71,16 @@ class RehearsalTest {
                                         anAssignment("amp-2").at("P1", 8).on("D", 2),
                                         anAssignment("outlet").at("P1", 13))
                                 .build()));
+    }
+
+    private LoadBuilder dsp() {
+        LoadBuilder dsp = aLoad("dsp")
+                .processing()
+                .settleSeconds(2)
+                .group("rack")
+                .idleAmps(0)
+                .inrushPeakAmps(30);
+        return racksRideThrough ? dsp.rideThrough(new RideThrough(40, 0)) : dsp;
     }
 
     private static ScriptEvent at(double seconds, Happening event) {
@@ -332,6 +339,18 @@ class RehearsalTest {
             assertThat(play(at(0, Happening.SYSTEM_ON), mains(10, 0), mains(10.02, 100))
                             .findings())
                     .isEmpty();
+        }
+
+        @Test
+        void drawsNoInrushAnewFromALoadThatRidesThrough() {
+            racksRideThrough = true;
+
+            // dsp does with 40 %; the other three switched loads do not
+            assertThat(play(at(0, Happening.SYSTEM_ON), mains(10, 45), mains(11, 100))
+                            .findings()
+                            .get(0)
+                            .text())
+                    .contains("3 closed breakers (screen, amp-1, amp-2)");
         }
 
         @Test
