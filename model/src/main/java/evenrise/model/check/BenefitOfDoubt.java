@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.project.Behaviour;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Load;
@@ -106,7 +107,13 @@ final class BenefitOfDoubt {
                         loads,
                         project.objective(),
                         project.electrical(),
-                        project.behaviour()));
+                        behaviour()));
+    }
+
+    /** One with an error asks nothing. */
+    private Optional<Behaviour> behaviour() {
+        boolean isInDoubt = errors.stream().anyMatch(it -> it.startsWith("/behaviour"));
+        return isInDoubt ? Optional.empty() : project.behaviour();
     }
 
     /** References to a load that is left out stay, and refer to nothing. */

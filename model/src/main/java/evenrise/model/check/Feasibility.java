@@ -19,6 +19,7 @@ public final class Feasibility {
             OutputsForAllLoads::check,
             RatingsSuffice::check,
             InrushFits::check,
+            EventInrushFits::check,
             TimeSuffices::check,
             PanelsToKeepApart::check,
             SamePhasesFixed::check);

@@ -10,6 +10,7 @@ import java.util.List;
  * @param steps everything that happened, in the order of time
  * @param episodes the same, summed from happening to happening
  * @param findings what was found, in the order of time
+ * @param groups when each shutdown group came on, went off or was left half-way
  * @param readings currents at each instant at which something closes, opens or returns, of the nodes that it concerns
  * @param onAtEnd switched loads that are on at the end
  */
@@ -23,6 +24,7 @@ public record Trace(
         List<EventFinding> findings,
         List<Episode> episodes,
         List<TraceStep> steps,
+        List<GroupChange> groups,
         List<PhaseReading> readings,
         List<String> onAtEnd,
         List<String> cautions) {

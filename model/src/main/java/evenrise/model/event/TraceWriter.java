@@ -78,6 +78,7 @@ final class TraceWriter {
                 List.copyOf(found),
                 List.copyOf(episodes),
                 steps,
+                List.copyOf(GroupWatch.changes(plant, steps)),
                 List.copyOf(ammeter.readings()),
                 List.copyOf(on),
                 Cautions.ALL);

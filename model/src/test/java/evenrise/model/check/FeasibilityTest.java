@@ -12,7 +12,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import evenrise.model.ARandomProject;
 import evenrise.model.LoadBuilder;
 import evenrise.model.ProjectBuilder;
+import evenrise.model.TestBehaviour;
 import evenrise.model.project.Phase;
+import evenrise.model.project.PlanEvent;
 import evenrise.model.project.Project;
 import java.util.HashSet;
 import java.util.List;
@@ -393,6 +395,53 @@ class FeasibilityTest {
             assertThat(impossible(project.supply(
                             aSupply().ratedAmps(100).neutralFactor(0.5).splitPhase())))
                     .isEmpty();
+        }
+    }
+
+    @Nested
+    class InrushLimitsForEvents {
+        private ProjectBuilder project(PlanEvent... events) {
+            return aProject()
+                    .behaviour(TestBehaviour.holdingFor(events))
+                    .boards(aBoard())
+                    .loads(
+                            aLoad("a").unswitched().idleAmps(0).inrushPeakAmps(90),
+                            aLoad("b").unswitched().idleAmps(0).inrushPeakAmps(90),
+                            aLoad("c").unswitched().idleAmps(0).inrushPeakAmps(90),
+                            aLoad("d").unswitched().idleAmps(0).inrushPeakAmps(30),
+                            aLoad("e").idleAmps(0).inrushPeakAmps(60));
+        }
+
+        @Test
+        void areAtLeastTheMeanOfWhatReturnsAtOnce() {
+            // (3 · 90 + 30) / 3 = 100
+            assertThat(impossible(project(PlanEvent.RETURN).supply(aSupply().inrushLimitAmps(100))))
+                    .isEmpty();
+            assertThat(impossible(project(PlanEvent.RETURN).supply(aSupply().inrushLimitAmps(99.9))))
+                    .containsExactly("/supply/inrush_limit_a");
+            assertThat(impossible(project().supply(aSupply().inrushLimitAmps(99.9))))
+                    .isEmpty();
+        }
+
+        @Test
+        void areAtLeastTheMeanOfAllInADeepDip() {
+            // (3 · 90 + 30 + 60) / 3 = 120
+            assertThat(impossible(project(PlanEvent.DIP).supply(aSupply().inrushLimitAmps(120))))
+                    .isEmpty();
+            assertThat(impossible(project(PlanEvent.DIP).supply(aSupply().inrushLimitAmps(119.9))))
+                    .containsExactly("/supply/inrush_limit_a");
+        }
+
+        @Test
+        void areAtLeastEachPeak() {
+            ProjectBuilder project = aProject()
+                    .behaviour(TestBehaviour.holdingFor(PlanEvent.RETURN))
+                    .loads(aLoad("a").unswitched().idleAmps(0).inrushPeakAmps(90));
+
+            assertThat(impossible(project.supply(aSupply().inrushLimitAmps(90))))
+                    .isEmpty();
+            assertThat(impossible(project.supply(aSupply().inrushLimitAmps(89.9))))
+                    .containsExactly("/supply/inrush_limit_a");
         }
     }
 

@@ -254,6 +254,17 @@ class RehearsalTest {
         }
 
         @Test
+        void areFollowedThroughTheTrace() {
+            Trace trace = play(at(0, Happening.SYSTEM_ON), at(10, Happening.EMERGENCY));
+
+            assertThat(trace.groups())
+                    .extracting(each -> each.atSeconds() + " " + each.group() + " "
+                            + each.state().words())
+                    .containsExactly(
+                            "0.0 rack on", "1.0 video on", "3.0 stage partly on", "4.0 stage on", "10.0 stage off");
+        }
+
+        @Test
         void areNotTakenFromUnderWhatNeedsThem() {
             Trace trace =
                     play(at(0, Happening.SYSTEM_ON), at(10, Happening.GROUP_OFF).withGroup("rack"));

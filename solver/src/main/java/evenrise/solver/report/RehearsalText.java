@@ -2,6 +2,7 @@ package evenrise.solver.report;
 
 import evenrise.model.event.Episode;
 import evenrise.model.event.EventFinding;
+import evenrise.model.event.GroupChange;
 import evenrise.model.event.NodePeak;
 import evenrise.model.event.StepKind;
 import evenrise.model.event.Trace;
@@ -12,6 +13,7 @@ import evenrise.model.rules.Placement;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -37,6 +39,12 @@ public final class RehearsalText {
             sections.add(panels(panels, all, paint));
         }
         sections.add(findings(trace, all, paint));
+        List<GroupChange> groups = groupsAtEnd(trace);
+        if (all
+                ? !groups.isEmpty()
+                : groups.stream().map(GroupChange::state).distinct().count() > 1) {
+            sections.add(groups(groups, paint));
+        }
         sections.add(steps(trace, all, paint));
         sections.add(CautionText.lines(Cautions.ALL, paint));
         return Sections.joined(sections);
@@ -166,6 +174,32 @@ public final class RehearsalText {
             section.text("And " + (sorted.size() - shown) + " more; --all shows them.");
         }
         return section.lines();
+    }
+
+    /** The last change of each group that ever came on. */
+    private static List<GroupChange> groupsAtEnd(Trace trace) {
+        Map<String, GroupChange> last = new LinkedHashMap<>();
+        trace.groups().forEach(each -> last.put(each.group(), each));
+        return List.copyOf(last.values());
+    }
+
+    private static List<String> groups(List<GroupChange> groups, Paint paint) {
+        Table table = new Table()
+                .words("Group")
+                .words("At the end")
+                .number("On")
+                .number("Of")
+                .number("Since, s");
+        for (GroupChange each : groups) {
+            table.row(
+                    each.state() == GroupChange.State.PARTLY_ON ? Tone.BAD : Tone.PLAIN,
+                    each.group(),
+                    each.state().words(),
+                    Integer.toString(each.loadsOn()),
+                    Integer.toString(each.loads()),
+                    Numbers.seconds(each.atSeconds()));
+        }
+        return new Section(paint, "Shutdown groups that came on").table(table).lines();
     }
 
     private static List<String> steps(Trace trace, boolean all, Paint paint) {

@@ -38,6 +38,7 @@ class RehearsalTimelineTest {
                                 step(2, 9, Display.COMING_UP),
                                 step(5, 18, Display.UP),
                                 step(10, 0, Display.DOWN)),
+                        List.of(),
                         List.of(
                                 reading(0, "supply", 0),
                                 reading(2, "supply", 50),

@@ -1,0 +1,64 @@
+package evenrise.model.event;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Follows the shutdown groups through the steps of a rehearsal, which begins with all of them off. */
+final class GroupWatch {
+    private final EventPlant plant;
+    private final int[] loads;
+    private final int[] loadsOn;
+    private final GroupChange.State[] states;
+    private final List<GroupChange> changes = new ArrayList<>();
+
+    private GroupWatch(EventPlant plant) {
+        this.plant = plant;
+        loads = new int[plant.groups.size()];
+        loadsOn = new int[plant.groups.size()];
+        states = new GroupChange.State[plant.groups.size()];
+        Arrays.fill(states, GroupChange.State.OFF);
+        for (int n = 0; n < plant.count(); n++) {
+            if (plant.group[n] != EventPlant.NONE) {
+                loads[plant.group[n]]++;
+            }
+        }
+    }
+
+    /** Every change, in the order of time; what comes and goes at one instant is none. */
+    static List<GroupChange> changes(EventPlant plant, List<TraceStep> steps) {
+        GroupWatch watch = new GroupWatch(plant);
+        Set<Integer> touched = new TreeSet<>();
+        for (int i = 0; i < steps.size(); i++) {
+            TraceStep step = steps.get(i);
+            watch.take(step, touched);
+            if (i + 1 == steps.size() || steps.get(i + 1).atSeconds() > step.atSeconds()) {
+                touched.forEach(group -> watch.note(step.atSeconds(), group));
+                touched.clear();
+            }
+        }
+        return watch.changes;
+    }
+
+    private void take(TraceStep step, Set<Integer> touched) {
+        int sign = step.kind() == StepKind.CLOSES ? 1 : step.kind() == StepKind.OPENS ? -1 : 0;
+        if (sign != 0) {
+            step.load().flatMap(plant::load).map(n -> plant.group[n]).ifPresent(group -> {
+                if (group != EventPlant.NONE) {
+                    loadsOn[group] += sign;
+                    touched.add(group);
+                }
+            });
+        }
+    }
+
+    private void note(double now, int group) {
+        GroupChange.State state = GroupChange.state(loadsOn[group], loads[group]);
+        if (state != states[group]) {
+            states[group] = state;
+            changes.add(new GroupChange(now, plant.groups.get(group), state, loadsOn[group], loads[group]));
+        }
+    }
+}
