@@ -50,9 +50,16 @@ final class EventInrushFits {
                 || asked.contains(PlanEvent.BOARD_FAILURE)
                         && !candidates.plant.project.boards().isEmpty();
         if (asked.contains(PlanEvent.DIP) && tooMuch(candidates, loads, limit.getAsDouble())) {
-            found.accept(impossible(candidates, pointer, loads, limit.getAsDouble(), "in a deep dip"));
+            found.accept(impossible(
+                    candidates, pointer, loads, limit.getAsDouble(), "in a deep dip", "raise it if the feeder allows"));
         } else if (asksReturn && tooMuch(candidates, unswitched, limit.getAsDouble())) {
-            found.accept(impossible(candidates, pointer, unswitched, limit.getAsDouble(), "when the mains return"));
+            found.accept(impossible(
+                    candidates,
+                    pointer,
+                    unswitched,
+                    limit.getAsDouble(),
+                    "when the mains return",
+                    "let boards switch some of them"));
         }
     }
 
@@ -75,7 +82,7 @@ final class EventInrushFits {
     }
 
     private static Finding impossible(
-            Candidates candidates, String pointer, List<Load> loads, double limit, String when) {
+            Candidates candidates, String pointer, List<Load> loads, double limit, String when, String cure) {
         double needed = needed(candidates, loads);
         String worst = loads.stream()
                 .max(Comparator.comparingDouble(EventInrushFits::peakAmps))
@@ -88,6 +95,6 @@ final class EventInrushFits {
                         + Shown.quoted(worst) + " the most, with at least " + Shown.number(needed)
                         + " A on the worst phase",
                 "at least " + Shown.number(Math.ceil(needed)),
-                "Maybe let boards switch more of them, or take the event out of behaviour.inrush_limit_holds_for.");
+                "Maybe " + cure + ", or take the event out of behaviour.inrush_limit_holds_for.");
     }
 }

@@ -356,7 +356,7 @@ public final class Rehearsal {
         boolean isOn = event.event() == Happening.SYSTEM_ON || event.event() == Happening.GROUP_ON;
         boolean isOff = event.event() == Happening.SYSTEM_OFF || event.event() == Happening.GROUP_OFF;
         LockRefuses refuses = plant.behaviour.lockRefuses();
-        if (locked && (isOn && refuses != LockRefuses.OFF || isOff && refuses != LockRefuses.ON)) {
+        if (locked && (isOn && refuses != LockRefuses.OFF_COMMANDS || isOff && refuses != LockRefuses.ON_COMMANDS)) {
             return Optional.of("the system is locked");
         }
         if (isOn && isLow) {

@@ -3,6 +3,6 @@ package evenrise.model.project;
 /** Which commands the lock refuses. The supply and the emergency contact act all the same. */
 public enum LockRefuses {
     ALL,
-    ON,
-    OFF
+    ON_COMMANDS,
+    OFF_COMMANDS
 }

@@ -462,7 +462,7 @@ class RehearsalTest {
 
         @Test
         void refusesOffAloneWhereTheProjectSaysSo() {
-            behaviour = with(LockRefuses.OFF);
+            behaviour = with(LockRefuses.OFF_COMMANDS);
 
             Trace trace = play(at(0, Happening.LOCK), at(1, Happening.SYSTEM_ON), at(20, Happening.SYSTEM_OFF));
 
