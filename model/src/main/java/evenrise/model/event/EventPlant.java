@@ -24,6 +24,7 @@ import java.util.Optional;
  */
 public final class EventPlant {
     static final int NONE = -1;
+    private static final int MOST_NAMED = 5;
 
     final Layout layout;
     final Behaviour behaviour;
@@ -151,6 +152,13 @@ public final class EventPlant {
 
     String id(int load) {
         return loads.get(load).id();
+    }
+
+    /** The first few of these loads by name, the rest counted. */
+    String named(List<Integer> some) {
+        String first =
+                String.join(", ", some.stream().limit(MOST_NAMED).map(this::id).toList());
+        return some.size() <= MOST_NAMED ? first : first + " and " + (some.size() - MOST_NAMED) + " more";
     }
 
     Optional<Integer> load(String id) {

@@ -13,7 +13,6 @@ import java.util.Map;
  * not at what the control believes. What lasts no longer than the tolerance lets breakers differ is no break.
  */
 final class OrderWatch {
-    private static final int MOST_NAMED = 5;
     private static final String EXCUSE = ", which the project drops on an emergency";
 
     /** Rules of order, with what each state that breaks one is called. */
@@ -103,8 +102,9 @@ final class OrderWatch {
                 early.get(0).atSeconds(),
                 EventFinding.Grade.BROKEN,
                 what.rule(),
-                named(loads) + (loads.size() == 1 ? " comes" : " come") + " on before load " + plant.id(what.needed())
-                        + " has settled, which it does at " + Words.seconds(what.settledAt()));
+                plant.named(loads) + (loads.size() == 1 ? " comes" : " come") + " on before load "
+                        + plant.id(what.needed()) + " has settled, which it does at "
+                        + Words.seconds(what.settledAt()));
     }
 
     /** Said once for each row of such loads. */
@@ -180,7 +180,7 @@ final class OrderWatch {
                 now,
                 allExcused,
                 () -> amplifiers.size() + " amplifier" + (amplifiers.size() == 1 ? " is" : "s are")
-                        + " on without processing " + named(missing)
+                        + " on without processing " + plant.named(missing)
                         + (isExcused ? EXCUSE : ""));
         boolean isOrderExcused = earlyExcused;
         judge(
@@ -188,7 +188,7 @@ final class OrderWatch {
                 !early.isEmpty(),
                 now,
                 isOrderExcused,
-                () -> named(early)
+                () -> plant.named(early)
                         + (early.size() == 1 ? " is" : " are") + " on without what "
                         + (early.size() == 1 ? "it comes" : "they come")
                         + " after" + (isOrderExcused ? EXCUSE : ""));
@@ -197,7 +197,7 @@ final class OrderWatch {
                 !dropped.isEmpty(),
                 now,
                 false,
-                () -> named(dropped) + (dropped.size() == 1 ? " is" : " are")
+                () -> plant.named(dropped) + (dropped.size() == 1 ? " is" : " are")
                         + " on while the emergency contact is closed, and should have dropped");
     }
 
@@ -213,12 +213,5 @@ final class OrderWatch {
         } else if (standing == null || standing.grade() != grade) {
             breaks.put(watched, new Break(now, grade, text.get(), false));
         }
-    }
-
-    /** The first few by name, the rest counted. */
-    String named(List<Integer> loads) {
-        String first = String.join(
-                ", ", loads.stream().limit(MOST_NAMED).map(plant::id).toList());
-        return loads.size() <= MOST_NAMED ? first : first + " and " + (loads.size() - MOST_NAMED) + " more";
     }
 }

@@ -1,11 +1,6 @@
 package evenrise.model.event;
 
-import evenrise.model.project.CounterCommand;
 import evenrise.model.project.DeadContacts;
-import evenrise.model.project.LockRefuses;
-import evenrise.model.project.NeededGroup;
-import evenrise.model.project.OnInEmergency;
-import evenrise.model.project.PhaseWatch;
 import evenrise.model.project.Resume;
 import evenrise.model.project.SequenceInEmergency;
 import java.util.ArrayList;
@@ -33,16 +28,14 @@ public final class Rehearsal {
     private final Wishes wishes;
     private final Sequencer sequencer;
     private final OrderWatch watch;
+    private final SupplyWatch supply;
+    private final Refusals refusals;
+    private final RestWatch atRest;
     private final List<Opening> openings = new ArrayList<>();
-    private final double[] volts;
     /** Loads that an emergency took off and that have not come on since. */
     private final boolean[] outByEmergency;
 
     private boolean locked;
-    private boolean isLow;
-    private boolean isSteady = true;
-    private int lowVersion;
-    private int steadyVersion;
     private double releasedAt = Double.NEGATIVE_INFINITY;
     private Optional<ScriptEvent> kept = Optional.empty();
     private boolean wasQuiet = true;
@@ -57,8 +50,9 @@ public final class Rehearsal {
         sequencer = new Sequencer(plant, timing, contacts, diary);
         watch = new OrderWatch(plant, contacts, timing == ContactTiming.NOMINAL);
         outByEmergency = new boolean[plant.count()];
-        volts = new double[plant.systemPhases.size()];
-        Arrays.fill(volts, 100);
+        supply = new SupplyWatch(plant, sequencer.agenda());
+        refusals = new Refusals(plant, wishes, sequencer);
+        atRest = new RestWatch(plant, contacts, wishes, sequencer, watch);
     }
 
     /** Plays {@code script} with breakers that close on time. */
@@ -92,7 +86,7 @@ public final class Rehearsal {
             now = Math.max(now, Math.min(due, input));
             watch.reached(now);
             if (input <= due + SAME_INSTANT) {
-                atRest(now);
+                atRest.lookWhenQuiet(now);
                 happen(script.events().get(next++), now);
             } else {
                 boolean decides = false;
@@ -108,7 +102,7 @@ public final class Rehearsal {
             diary.stamp(shown(), locked);
         }
         watch.reached(Double.POSITIVE_INFINITY);
-        atRest(now);
+        atRest.lookWhenQuiet(now);
         return trace(now);
     }
 
@@ -117,14 +111,14 @@ public final class Rehearsal {
     private boolean act(Agenda.Entry entry, double now) {
         switch (entry.kind()) {
             case TRIP -> {
-                if (entry.version() == lowVersion && isLow && !wishes.tripped) {
+                if (supply.trips(entry) && !wishes.tripped) {
                     trip(now);
                     return true;
                 }
                 return false;
             }
             case RESUME -> {
-                if (entry.version() == steadyVersion && wishes.tripped && isSteady) {
+                if (supply.resumes(entry) && wishes.tripped) {
                     open(now, "supply steady for " + Words.seconds(plant.behaviour.steadyWaitSeconds()));
                     wishes.tripped = false;
                     wishes.commandedOn &= plant.behaviour.onReturn() == Resume.SEQUENCE;
@@ -154,20 +148,11 @@ public final class Rehearsal {
     }
 
     private void waitForSteady(double now) {
-        steadyVersion++;
-        if (wishes.tripped && isSteady) {
+        if (supply.waitForSteady(now)) {
             diary.note(
                     now,
                     StepKind.STEADY,
                     "supply steady: the sequence waits " + Words.seconds(plant.behaviour.steadyWaitSeconds()));
-            sequencer
-                    .agenda()
-                    .add(
-                            now + plant.behaviour.steadyWaitSeconds(),
-                            Agenda.Kind.RESUME,
-                            EventPlant.NONE,
-                            steadyVersion,
-                            0);
         }
     }
 
@@ -179,8 +164,13 @@ public final class Rehearsal {
             if (kept.isPresent()) {
                 ScriptEvent event = kept.get();
                 kept = Optional.empty();
-                open(now, event.text() + ", which had waited");
-                obey(event, now);
+                Optional<String> refusal = refusals.of(event, locked, supply.isLow());
+                if (refusal.isPresent()) {
+                    diary.note(now, StepKind.REFUSED, event.text() + ", which had waited: " + refusal.get());
+                } else {
+                    open(now, event.text() + ", which had waited");
+                    obey(event, now);
+                }
             }
         }
         wasQuiet = sequencer.isQuiet();
@@ -189,12 +179,12 @@ public final class Rehearsal {
     // ---- what happens from outside
 
     private void happen(ScriptEvent event, double now) {
-        Optional<String> refusal = refusal(event);
+        Optional<String> refusal = refusals.of(event, locked, supply.isLow());
         if (refusal.isPresent()) {
             diary.note(now, StepKind.REFUSED, event.text() + ": " + refusal.get());
             return;
         }
-        if (waits(event)) {
+        if (refusals.waits(event)) {
             kept = Optional.of(event);
             diary.note(now, StepKind.KEPT, event.text() + ": it waits until the sequence is through");
             return;
@@ -284,43 +274,14 @@ public final class Rehearsal {
     }
 
     private void mains(ScriptEvent event, double now) {
-        for (int p = 0; p < volts.length; p++) {
-            if (event.phases().isEmpty() || event.phases().contains(plant.systemPhases.get(p))) {
-                volts[p] = event.voltagePercent().orElse(100);
-            }
-        }
+        double[] volts = supply.with(event.voltagePercent().orElse(100), event.phases());
         List<Integer> anew = contacts.energise(volts, now);
         if (!anew.isEmpty()) {
             returned(anew, now);
         }
-        boolean wasLow = isLow;
-        isLow = all(v -> v < plant.behaviour.brownoutPercent());
-        boolean wasSteady = isSteady;
-        isSteady = !all(v -> v < plant.behaviour.steadyFromPercent());
-        if (isLow && !wasLow) {
-            lowVersion++;
-            sequencer
-                    .agenda()
-                    .add(now + plant.behaviour.brownoutHoldSeconds(), Agenda.Kind.TRIP, EventPlant.NONE, lowVersion, 0);
-        }
-        if (isSteady != wasSteady) {
+        if (supply.change(volts, now) && wishes.tripped) {
             waitForSteady(now);
         }
-    }
-
-    private interface Level {
-        boolean holds(double percent);
-    }
-
-    /** Whether it holds of the phases that are watched: of any, or of all. */
-    private boolean all(Level level) {
-        boolean any = plant.behaviour.phaseWatch() == PhaseWatch.ANY;
-        for (double percent : volts) {
-            if (level.holds(percent) == any) {
-                return any;
-            }
-        }
-        return !any;
     }
 
     private void returned(List<Integer> anew, double now) {
@@ -344,89 +305,10 @@ public final class Rehearsal {
                 hadTripped ? EventFinding.Grade.BROKEN : EventFinding.Grade.NOTE,
                 hadTripped ? "return" : "ridden-through",
                 "the voltage returns on " + Words.counted(switched.size(), "closed breaker") + " ("
-                        + watch.named(switched) + "), which draw their inrush at once"
+                        + plant.named(switched) + "), which draw their inrush at once"
                         + (processing > 0 && amplifiers
                                 ? "; " + processing + " of them processing, which starts anew behind live amplifiers"
                                 : ""));
-    }
-
-    // ---- what is allowed
-
-    private Optional<String> refusal(ScriptEvent event) {
-        boolean isOn = event.event() == Happening.SYSTEM_ON || event.event() == Happening.GROUP_ON;
-        boolean isOff = event.event() == Happening.SYSTEM_OFF || event.event() == Happening.GROUP_OFF;
-        LockRefuses refuses = plant.behaviour.lockRefuses();
-        if (locked && (isOn && refuses != LockRefuses.OFF_COMMANDS || isOff && refuses != LockRefuses.ON_COMMANDS)) {
-            return Optional.of("the system is locked");
-        }
-        if (isOn && isLow) {
-            return Optional.of("the supply is low");
-        }
-        if (isOn && wishes.emergency && plant.behaviour.onInEmergency() == OnInEmergency.REFUSE) {
-            return Optional.of("the emergency contact is closed");
-        }
-        if (contradicts(event) && plant.behaviour.counterCommand() == CounterCommand.REFUSE) {
-            return Optional.of("a sequence is under way");
-        }
-        return switch (event.event()) {
-            case GROUP_ON -> groupOnRefusal(event);
-            case GROUP_OFF -> groupOffRefusal(event);
-            default -> Optional.empty();
-        };
-    }
-
-    private boolean contradicts(ScriptEvent event) {
-        return event.event() == Happening.SYSTEM_ON && sequencer.isGoingDown()
-                || event.event() == Happening.SYSTEM_OFF && sequencer.isComingUp();
-    }
-
-    private boolean waits(ScriptEvent event) {
-        return contradicts(event) && plant.behaviour.counterCommand() == CounterCommand.WAIT;
-    }
-
-    private Optional<String> groupOnRefusal(ScriptEvent event) {
-        int group = plant.group(event.group().orElseThrow()).orElseThrow();
-        if (!wishes.commandedOn) {
-            return Optional.of("the system is off");
-        }
-        if (wishes.emergency && plant.groupDrops(group)) {
-            return Optional.of("the group drops on an emergency, and the contact is closed");
-        }
-        boolean[] off = wishes.groupOff.clone();
-        off[group] = false;
-        return lost(wishes.commanded(off), group).map(id -> "load " + id + " needs a group that is off");
-    }
-
-    private Optional<String> groupOffRefusal(ScriptEvent event) {
-        int group = plant.group(event.group().orElseThrow()).orElseThrow();
-        if (!wishes.commandedOn) {
-            return Optional.of("the system is off");
-        }
-        if (plant.behaviour.neededGroup() == NeededGroup.TAKE_ALONG) {
-            return Optional.empty();
-        }
-        boolean[] before = wishes.commanded(wishes.groupOff);
-        boolean[] off = wishes.groupOff.clone();
-        off[group] = true;
-        boolean[] after = wishes.commanded(off);
-        List<Integer> along = new ArrayList<>();
-        for (int n = 0; n < plant.count(); n++) {
-            if (before[n] && !after[n] && plant.group[n] != group) {
-                along.add(n);
-            }
-        }
-        return along.isEmpty()
-                ? Optional.empty()
-                : Optional.of(watch.named(along) + (along.size() == 1 ? " needs it" : " need it"));
-    }
-
-    private Optional<String> lost(boolean[] wanted, int group) {
-        for (int n = 0; n < plant.count(); n++) {
-            if (plant.group[n] == group && !wanted[n]) {
-                return Optional.of(plant.id(n));
-            }
-        }
-        return Optional.empty();
     }
 
     // ---- what follows
@@ -458,7 +340,7 @@ public final class Rehearsal {
         if (wishes.emergency) {
             return Display.EMERGENCY;
         }
-        if (isLow || wishes.tripped && !isSteady) {
+        if (supply.isLow() || wishes.tripped && !supply.isSteady()) {
             return Display.SUPPLY_LOW;
         }
         if (wishes.tripped) {
@@ -479,68 +361,6 @@ public final class Rehearsal {
             }
         }
         return Display.UP;
-    }
-
-    /** Looks at what is on when no sequence is under way, before something else happens; says everything once. */
-    private void atRest(double now) {
-        if (sequencer.isQuiet()) {
-            halfOn(now);
-            standsWrong(now);
-        }
-    }
-
-    /** Groups that are neither on nor off. */
-    private void halfOn(double now) {
-        for (int group = 0; group < plant.groups.size(); group++) {
-            int on = 0;
-            int all = 0;
-            for (int n = 0; n < plant.count(); n++) {
-                if (plant.group[n] == group) {
-                    all++;
-                    on += contacts.isClosed(n) ? 1 : 0;
-                }
-            }
-            if (on > 0 && on < all) {
-                watch.addOnce(
-                        now,
-                        EventFinding.Grade.NOTE,
-                        "group-half-on",
-                        "group " + plant.groups.get(group) + " is half on: " + on + " of "
-                                + Words.counted(all, "load"));
-            }
-        }
-    }
-
-    /** Loads that are off though wanted, or on though not. */
-    private void standsWrong(double now) {
-        List<Integer> dead = new ArrayList<>();
-        List<Integer> failed = new ArrayList<>();
-        List<Integer> held = new ArrayList<>();
-        List<Integer> stuck = new ArrayList<>();
-        for (int n = 0; n < plant.count(); n++) {
-            if (plant.switched[n] && contacts.isClosed(n) && !wishes.keep[n]) {
-                stuck.add(n);
-            } else if (wishes.keep[n] && !contacts.isClosed(n)) {
-                boolean told = sequencer.believedOn[n];
-                (wishes.chainIsDead(n) ? dead : told ? failed : held).add(n);
-            }
-        }
-        say(now, dead, "stays-off", " off: the board, or one that starts it, is dead");
-        say(now, failed, "stays-off", " off: the breaker did not close");
-        say(now, held, "held-back", " off: what is needed is not on, or nothing may come on now");
-        say(now, stuck, "stays-on", " on that should be off: isolate before touching anything");
-    }
-
-    private void say(double now, List<Integer> loads, String rule, String text) {
-        if (!loads.isEmpty()) {
-            String verb = loads.size() == 1 ? " is" : " are";
-            EventFinding.Grade grade = rule.equals("stays-on") ? EventFinding.Grade.BROKEN : EventFinding.Grade.NOTE;
-            watch.addOnce(
-                    now,
-                    grade,
-                    rule,
-                    Words.counted(loads.size(), "load") + " (" + watch.named(loads) + ")" + verb + text);
-        }
     }
 
     private Trace trace(double now) {

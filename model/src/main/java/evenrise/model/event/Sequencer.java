@@ -56,6 +56,11 @@ final class Sequencer {
         return toOpen > 0;
     }
 
+    /** Whether the load's breaker does not close when it is told. */
+    boolean staysOpen(int load) {
+        return staysOpen[load];
+    }
+
     void fail(int load, boolean closed) {
         (closed ? staysClosed : staysOpen)[load] = true;
     }

@@ -230,6 +230,20 @@ class RehearsalTest {
         }
 
         @Test
+        void thatHaveWaitedAreRefusedAsIfTheyCameNow() {
+            behaviour = with(CounterCommand.WAIT);
+
+            Trace trace = play(
+                    at(0, Happening.SYSTEM_ON),
+                    at(10, Happening.SYSTEM_OFF),
+                    at(11, Happening.SYSTEM_ON),
+                    at(12, Happening.EMERGENCY));
+
+            assertThat(refused(trace)).containsExactly("on command, which had waited: the emergency contact is closed");
+            assertThat(trace.onAtEnd()).isEmpty();
+        }
+
+        @Test
         void areRefusedWhereTheProjectSaysSo() {
             behaviour = with(CounterCommand.REFUSE);
 

@@ -1,0 +1,106 @@
+package evenrise.model.event;
+
+import evenrise.model.project.CounterCommand;
+import evenrise.model.project.LockRefuses;
+import evenrise.model.project.NeededGroup;
+import evenrise.model.project.OnInEmergency;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Decides which commands are refused and which have to wait. Supply, contact and faults are no commands. */
+final class Refusals {
+    private final EventPlant plant;
+    private final Wishes wishes;
+    private final Sequencer sequencer;
+
+    Refusals(EventPlant plant, Wishes wishes, Sequencer sequencer) {
+        this.plant = plant;
+        this.wishes = wishes;
+        this.sequencer = sequencer;
+    }
+
+    /**
+     * Why the command is refused; empty where it is not.
+     *
+     * @param isLocked whether the lock is on
+     * @param isLow whether the supply is low
+     */
+    Optional<String> of(ScriptEvent event, boolean isLocked, boolean isLow) {
+        boolean isOn = event.event() == Happening.SYSTEM_ON || event.event() == Happening.GROUP_ON;
+        boolean isOff = event.event() == Happening.SYSTEM_OFF || event.event() == Happening.GROUP_OFF;
+        LockRefuses refuses = plant.behaviour.lockRefuses();
+        if (isLocked && (isOn && refuses != LockRefuses.OFF_COMMANDS || isOff && refuses != LockRefuses.ON_COMMANDS)) {
+            return Optional.of("the system is locked");
+        }
+        if (isOn && isLow) {
+            return Optional.of("the supply is low");
+        }
+        if (isOn && wishes.emergency && plant.behaviour.onInEmergency() == OnInEmergency.REFUSE) {
+            return Optional.of("the emergency contact is closed");
+        }
+        if (contradicts(event) && plant.behaviour.counterCommand() == CounterCommand.REFUSE) {
+            return Optional.of("a sequence is under way");
+        }
+        return switch (event.event()) {
+            case GROUP_ON -> groupOnRefusal(event);
+            case GROUP_OFF -> groupOffRefusal(event);
+            default -> Optional.empty();
+        };
+    }
+
+    private boolean contradicts(ScriptEvent event) {
+        return event.event() == Happening.SYSTEM_ON && sequencer.isGoingDown()
+                || event.event() == Happening.SYSTEM_OFF && sequencer.isComingUp();
+    }
+
+    /** Whether the command has to wait until the sequence is through. */
+    boolean waits(ScriptEvent event) {
+        return contradicts(event) && plant.behaviour.counterCommand() == CounterCommand.WAIT;
+    }
+
+    private Optional<String> groupOnRefusal(ScriptEvent event) {
+        int group = plant.group(event.group().orElseThrow()).orElseThrow();
+        if (!wishes.commandedOn) {
+            return Optional.of("the system is off");
+        }
+        if (wishes.emergency && plant.groupDrops(group)) {
+            return Optional.of("the group drops on an emergency, and the contact is closed");
+        }
+        boolean[] off = wishes.groupOff.clone();
+        off[group] = false;
+        return lost(wishes.commanded(off), group).map(id -> "load " + id + " needs a group that is off");
+    }
+
+    private Optional<String> groupOffRefusal(ScriptEvent event) {
+        int group = plant.group(event.group().orElseThrow()).orElseThrow();
+        if (!wishes.commandedOn) {
+            return Optional.of("the system is off");
+        }
+        if (plant.behaviour.neededGroup() == NeededGroup.TAKE_ALONG) {
+            return Optional.empty();
+        }
+        boolean[] before = wishes.commanded(wishes.groupOff);
+        boolean[] off = wishes.groupOff.clone();
+        off[group] = true;
+        boolean[] after = wishes.commanded(off);
+        List<Integer> along = new ArrayList<>();
+        for (int n = 0; n < plant.count(); n++) {
+            if (before[n] && !after[n] && plant.group[n] != group) {
+                along.add(n);
+            }
+        }
+        return along.isEmpty()
+                ? Optional.empty()
+                : Optional.of(plant.named(along) + (along.size() == 1 ? " needs it" : " need it"));
+    }
+
+    private Optional<String> lost(boolean[] wanted, int group) {
+        for (int n = 0; n < plant.count(); n++) {
+            if (plant.group[n] == group && !wanted[n]) {
+                return Optional.of(plant.id(n));
+            }
+        }
+        return Optional.empty();
+    }
+}
