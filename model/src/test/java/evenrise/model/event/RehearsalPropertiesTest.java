@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import evenrise.model.ARandomProject;
 import evenrise.model.TestBehaviour;
+import evenrise.model.plan.Assignment;
 import evenrise.model.plan.EventPeak;
+import evenrise.model.plan.Plan;
 import evenrise.model.project.Behaviour;
 import evenrise.model.project.DeadContacts;
 import evenrise.model.project.PlanEvent;
@@ -18,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import net.jqwik.api.Arbitraries;
@@ -165,6 +168,45 @@ class RehearsalPropertiesTest {
         EventScript script = RawEvent.script(raw, plant.layout.project(), true);
 
         assertThat(Rehearsal.of(plant, script)).isEqualTo(Rehearsal.of(plant, script));
+    }
+
+    /** A plan may be broken in any way: loads missing, outputs taken twice, panels and boards that do not exist. */
+    @Property(tries = 500, seed = SEED)
+    void aBrokenPlanIsPlayedAllTheSame(
+            @ForAll @IntRange(max = PROJECTS) int seed, @ForAll boolean usual, @ForAll("events") List<RawEvent> raw) {
+        Layout sound = layout(seed, usual);
+        Random random = new Random(seed);
+        List<Assignment> assignments = new ArrayList<>();
+        for (Assignment each : sound.plan().assignments()) {
+            if (random.nextInt(6) > 0) {
+                assignments.add(new Assignment(
+                        each.load(),
+                        random.nextInt(8) == 0 ? "nowhere" : each.panel(),
+                        random.nextInt(8) == 0 ? random.nextInt(200) - 50 : each.slot(),
+                        each.phases(),
+                        random.nextInt(8) == 0 ? Optional.of("none") : each.board(),
+                        random.nextInt(8) == 0 ? OptionalInt.of(random.nextInt(12) - 2) : each.output(),
+                        each.onSeconds(),
+                        each.offSeconds()));
+            }
+        }
+        Plan broken = new Plan(
+                Plan.FORMAT,
+                List.of(),
+                sound.plan().boards(),
+                assignments,
+                Optional.empty(),
+                List.of(),
+                Optional.empty());
+        Layout layout = Layout.of(sound.project(), broken);
+        EventScript script = RawEvent.script(raw, sound.project(), true);
+
+        Trace trace = Rehearsal.of(EventPlant.of(layout), script);
+
+        assertThat(trace.findings())
+                .as(RawEvent.text(script))
+                .noneMatch(each -> each.rule().equals("bound"));
+        assertThat(layout.eventPeaks()).hasSameSizeAs(layout.nodes());
     }
 
     // ---- the figures that follow from the plan alone
