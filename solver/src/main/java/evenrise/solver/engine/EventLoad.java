@@ -20,9 +20,9 @@ final class EventLoad {
     final int[] peakUnits;
     /** What is left of the excess when the sequence begins after the mains have returned. */
     final int[] laterUnits;
-    /** Boards that each board starts, directly or by others, itself included. */
+    /** Boards that each board starts, directly or by others, itself included; only where a failure is asked for. */
     final int[][] chain;
-    /** Boards that start each board, directly or by others, itself included. */
+    /** Boards that start each board, directly or by others, itself included; only where a failure is asked for. */
     final int[][] heads;
 
     EventLoad(Plant plant) {
@@ -45,9 +45,10 @@ final class EventLoad {
             peakUnits[load] = units(plant, envelope.baseAmps() + envelope.excessAmps());
             laterUnits[load] = units(plant, envelope.excessLeftAmps(wait));
         }
-        chain = new int[plant.boardCount][];
-        heads = new int[plant.boardCount][];
-        for (int board = 0; board < plant.boardCount; board++) {
+        int boards = asked.contains(PlanEvent.BOARD_FAILURE) ? plant.boardCount : 0;
+        chain = new int[boards][];
+        heads = new int[boards][];
+        for (int board = 0; board < boards; board++) {
             IntBag above = new IntBag(plant.boardCount);
             for (int b = board; b != Plant.NONE; b = plant.after[b]) {
                 above.add(b);
