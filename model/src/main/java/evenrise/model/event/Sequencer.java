@@ -291,6 +291,9 @@ final class Sequencer {
     }
 
     private void close(Agenda.Entry entry, double now) {
+        if (contacts.isClosed(entry.load())) {
+            return; // it had not opened when it was told to
+        }
         double due = entry.nominalSeconds();
         double tolerance = plant.toleranceSeconds;
         contacts.close(entry.load(), now, Math.max(upToldSeconds, due - tolerance), due + tolerance);
