@@ -28,6 +28,8 @@ class ArchitectureTest {
             .consideringOnlyDependenciesInLayers()
             .layer("cli")
             .definedBy("evenrise.solver.cli..")
+            .layer("intake")
+            .definedBy("evenrise.solver.intake..")
             .optionalLayer("sample")
             .definedBy("evenrise.solver.sample..")
             .layer("report")
@@ -42,6 +44,8 @@ class ArchitectureTest {
             .definedBy("evenrise.model..")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer()
+            .whereLayer("intake")
+            .mayOnlyBeAccessedByLayers("cli", "report")
             .whereLayer("sample")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("report")
@@ -53,7 +57,7 @@ class ArchitectureTest {
             .whereLayer("bounds")
             .mayOnlyBeAccessedByLayers("cli", "report", "exact")
             .whereLayer("model")
-            .mayOnlyBeAccessedByLayers("cli", "report", "engine", "exact", "bounds", "sample");
+            .mayOnlyBeAccessedByLayers("cli", "report", "engine", "exact", "bounds", "sample", "intake");
 
     @ArchTest
     static final ArchRule arrowsInsideTheModelPointFromFilesToRecords = layeredArchitecture()
@@ -128,6 +132,14 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("com.google.ortools..");
+
+    @ArchTest
+    static final ArchRule onlyTheIntakeReadsSpreadsheets = noClasses()
+            .that()
+            .resideOutsideOfPackage("evenrise.solver.intake..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.dhatim.fastexcel.reader..", "org.apache.commons.csv..");
 
     @ArchTest
     static final ArchRule onlyTheCommandLineKnowsPicocli = noClasses()

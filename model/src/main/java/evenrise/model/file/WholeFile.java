@@ -27,7 +27,11 @@ public final class WholeFile {
 
     /** Writes text as UTF-8. */
     public static void write(Path file, String text) throws WriteFailed {
-        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Writes bytes as they are. */
+    public static void write(Path file, byte[] bytes) throws WriteFailed {
         try {
             Path target = target(file);
             if (Files.isDirectory(target)) {

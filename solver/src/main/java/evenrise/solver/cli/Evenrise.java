@@ -80,6 +80,7 @@ public final class Evenrise implements Runnable {
                 .addSubcommand(new PlanCommand(terminal, planners, interruption))
                 .addSubcommand(new AuditCommand(terminal))
                 .addSubcommand(new RehearseCommand(terminal))
+                .addSubcommand(new ImportCommand(terminal))
                 .addSubcommand(new GenerateCommand(terminal.data()))
                 .addSubcommand(new SchemaCommand(terminal))
                 .addSubcommand(new CompletionCommand(terminal));

@@ -1,0 +1,21 @@
+package evenrise.model.file;
+
+import evenrise.model.intake.Mapping;
+import java.nio.file.Path;
+
+/** Reads how an equipment list is to be read. */
+public final class MappingFile {
+    private static final FileKind<Mapping> KIND = new FileKind<>(Mapping.class, "the mapping", Mapping.FORMAT) {
+        @Override
+        void check(Mapping mapping, Problems problems) {
+            // Each field is checked by itself; none contradicts another.
+        }
+    };
+
+    private MappingFile() {}
+
+    /** Reports every problem in one pass, also those of the file itself; throws nothing. */
+    public static Reading<Mapping> read(Path file) {
+        return KIND.read(file);
+    }
+}

@@ -1,0 +1,94 @@
+package evenrise.model.intake;
+
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+import evenrise.model.project.PhaseSystem;
+import evenrise.model.project.TripCurve;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** How an equipment list is to be read, and what it is to be fed by. */
+public record Mapping(
+        @Field(meaning = "Name and version of this format", atLeast = 1)
+        String format,
+
+        @Field(meaning = "Sheet to read; every sheet with a header that is recognised when absent", optional = true)
+        Optional<String> sheet,
+
+        @Field(
+                meaning = "Row of the headers, counted from 1; found when absent",
+                min = 1,
+                max = 1_000_000,
+                optional = true)
+        OptionalInt headerRow,
+
+        @Field(meaning = "Headers by what they mean", optional = true)
+        Optional<Columns> columns,
+
+        @Field(meaning = "System of line conductors", byDefault = "\"three-phase\"")
+        PhaseSystem system,
+
+        @Field(meaning = "Nominal rms voltage to neutral", above = 0, max = 1000, byDefault = "120")
+        double lineToNeutralVolts,
+
+        @Field(meaning = "Nominal frequency", above = 0, max = 400, byDefault = "60")
+        double frequencyHertz,
+
+        @Field(
+                meaning = "Usual rating of a branch breaker; 20, or 16 above 200 V, when absent",
+                above = 0,
+                max = 63,
+                optional = true)
+        OptionalDouble breakerAmps,
+
+        @Field(meaning = "Part of a breaker's rating that may be used", above = 0, max = 1, byDefault = "0.8")
+        double continuousFraction,
+
+        @Field(meaning = "Instantaneous trip band of branch breakers", byDefault = "\"C\"")
+        TripCurve curve,
+
+        @Field(meaning = "Slots of a panel", min = 6, max = 1000, byDefault = "42")
+        int panelSlots,
+
+        @Field(meaning = "Outputs of a control board", min = 1, max = 1000, byDefault = "12")
+        int boardOutputs) {
+    /** The format that this software reads. */
+    public static final String FORMAT = "evenrise-mapping/1";
+
+    public static final Mapping USUAL = new Mapping(
+            FORMAT,
+            Optional.empty(),
+            OptionalInt.empty(),
+            Optional.empty(),
+            PhaseSystem.THREE_PHASE,
+            120,
+            60,
+            OptionalDouble.empty(),
+            0.8,
+            TripCurve.C,
+            42,
+            12);
+
+    public Mapping {
+        Contract.check(
+                Mapping.class,
+                format,
+                sheet,
+                headerRow,
+                columns,
+                system,
+                lineToNeutralVolts,
+                frequencyHertz,
+                breakerAmps,
+                continuousFraction,
+                curve,
+                panelSlots,
+                boardOutputs);
+    }
+
+    /** The rating that most branch breakers get. */
+    public double usualBreakerAmps() {
+        return breakerAmps.orElse(lineToNeutralVolts > 200 ? 16 : 20);
+    }
+}

@@ -1,0 +1,171 @@
+package evenrise.solver.intake;
+
+import evenrise.model.intake.Columns;
+import java.text.Normalizer;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** What a column may hold, with the words by which the trade heads it in English, German, French and Spanish. */
+enum Meaning {
+    QUANTITY(
+            Columns::quantity,
+            "quantity",
+            "qty",
+            "count",
+            "pcs",
+            "pieces",
+            "anzahl",
+            "stück",
+            "menge",
+            "quantité",
+            "qté",
+            "nombre",
+            "cantidad",
+            "cant"),
+    NAME(
+            Columns::name,
+            "name",
+            "item",
+            "description",
+            "equipment",
+            "device",
+            "model",
+            "product",
+            "load",
+            "bezeichnung",
+            "gerät",
+            "beschreibung",
+            "désignation",
+            "appareil",
+            "matériel",
+            "descripción",
+            "equipo",
+            "artículo"),
+    ROOM(
+            Columns::room,
+            "room",
+            "location",
+            "place",
+            "area",
+            "raum",
+            "ort",
+            "standort",
+            "local",
+            "salle",
+            "emplacement",
+            "lieu",
+            "sala",
+            "ubicación"),
+    RACK(Columns::rack, "rack", "cabinet", "schrank", "baie", "armoire", "bastidor"),
+    ROLE(
+            Columns::role,
+            "role",
+            "type",
+            "category",
+            "class",
+            "function",
+            "rolle",
+            "art",
+            "kategorie",
+            "rôle",
+            "catégorie",
+            "fonction",
+            "tipo",
+            "categoría",
+            "función"),
+    ZONE(Columns::zone, "zone", "shutdown group", "group", "emergency group", "gruppe", "groupe", "zona", "grupo"),
+    FEED(Columns::feed, "feed", "supply", "a/b", "redundancy", "path", "einspeisung", "alimentation", "alimentación"),
+    VOLTS(Columns::volts, "voltage", "volts", "v", "spannung", "tension", "tensión", "voltaje"),
+    WATTS(Columns::watts, "watts", "power", "w", "kw", "consumption", "leistung", "puissance", "potencia", "consumo"),
+    VOLT_AMPS(
+            Columns::voltAmps,
+            "va",
+            "kva",
+            "apparent power",
+            "scheinleistung",
+            "puissance apparente",
+            "potencia aparente"),
+    AMPS(
+            Columns::amps,
+            "amps",
+            "ampere",
+            "current",
+            "a",
+            "max current",
+            "running current",
+            "strom",
+            "courant",
+            "intensité",
+            "corriente",
+            "intensidad"),
+    IDLE(Columns::idle, "idle", "idle current", "standby", "quiescent", "leerlauf", "ruhestrom", "repos", "reposo"),
+    INRUSH(
+            Columns::inrush,
+            "inrush",
+            "inrush current",
+            "peak current",
+            "einschaltstrom",
+            "courant d'appel",
+            "appel",
+            "arranque",
+            "pico"),
+    POWER_FACTOR(
+            Columns::powerFactor,
+            "power factor",
+            "pf",
+            "cos phi",
+            "cos φ",
+            "cosφ",
+            "leistungsfaktor",
+            "facteur de puissance",
+            "factor de potencia");
+
+    private final Function<Columns, Optional<String>> mapped;
+    private final List<String> words;
+
+    Meaning(Function<Columns, Optional<String>> mapped, String... words) {
+        this.mapped = mapped;
+        this.words = List.of(words);
+    }
+
+    Optional<String> mapped(Columns columns) {
+        return mapped.apply(columns);
+    }
+
+    boolean isAmount() {
+        return ordinal() >= VOLTS.ordinal() || this == QUANTITY;
+    }
+
+    /** How well a header says this: 2 where it is one of the words, 1 where it begins or ends with one, else 0. */
+    int match(String header) {
+        String plain = plain(header);
+        if (plain.isEmpty()) {
+            return 0;
+        }
+        int best = 0;
+        for (String word : words) {
+            String own = plain(word);
+            if (plain.equals(own)) {
+                return 2;
+            }
+            if (own.length() > 2 && (plain.startsWith(own + " ") || plain.endsWith(" " + own))) {
+                best = 1;
+            }
+        }
+        return best;
+    }
+
+    /** Lower case without accents, units in brackets and punctuation. */
+    static String plain(String header) {
+        String bare = header.replaceAll("[(\\[].*?[)\\]]", " ");
+        if (bare.isBlank()) {
+            bare = header;
+        }
+        String folded = Normalizer.normalize(bare, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
+        return folded.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}/'φ]+", " ")
+                .strip();
+    }
+}

@@ -1,0 +1,163 @@
+package evenrise.solver.intake;
+
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.Reader;
+import java.io.StringReader;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.dhatim.fastexcel.reader.ExcelReaderException;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.dhatim.fastexcel.reader.ReadingOptions;
+
+/** Takes the cells out of a file. A workbook's merged cells hold their value in the first of them, the others are empty. */
+final class SheetReader {
+    /** Larger files are no equipment lists. */
+    private static final long MOST_BYTES = 200L << 20;
+
+    private static final int MOST_COLUMNS = 1000;
+
+    private SheetReader() {}
+
+    /** @throws IOException with a message for the user where it cannot be read */
+    static List<Sheet> read(Path file) throws IOException {
+        if (Files.isDirectory(file)) {
+            throw new IOException("it is a directory");
+        }
+        if (Files.size(file) > MOST_BYTES) {
+            throw new IOException("it is larger than 200 MiB");
+        }
+        try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+            in.mark(4);
+            byte[] head = in.readNBytes(4);
+            in.reset();
+            boolean isZip = head.length == 4 && head[0] == 'P' && head[1] == 'K';
+            boolean isOld = head.length == 4 && (head[0] & 0xff) == 0xd0 && (head[1] & 0xff) == 0xcf;
+            if (isOld) {
+                throw new IOException("it is a workbook of the old binary kind. Maybe save it as .xlsx");
+            }
+            return isZip ? workbook(in) : List.of(text(in.readAllBytes()));
+        }
+    }
+
+    private static List<Sheet> workbook(InputStream in) throws IOException {
+        List<Sheet> sheets = new ArrayList<>();
+        try (ReadableWorkbook workbook = new ReadableWorkbook(in, new ReadingOptions(true, false))) {
+            for (org.dhatim.fastexcel.reader.Sheet sheet : workbook.getSheets().toList()) {
+                List<Sheet.Row> rows = new ArrayList<>();
+                try (Stream<org.dhatim.fastexcel.reader.Row> stream = sheet.openStream()) {
+                    stream.forEach(row -> rows.add(row(row)));
+                }
+                sheets.add(new Sheet(
+                        sheet.getName(),
+                        rows.stream().filter(row -> !row.isBlank()).toList()));
+            }
+        } catch (ExcelReaderException
+                | IllegalStateException
+                | IllegalArgumentException
+                | IndexOutOfBoundsException e) {
+            throw new IOException("it is no whole workbook: " + e.getMessage(), e);
+        }
+        return sheets;
+    }
+
+    private static Sheet.Row row(org.dhatim.fastexcel.reader.Row row) {
+        List<Cell> cells = new ArrayList<>();
+        for (int column = 0; column < Math.min(row.getCellCount(), MOST_COLUMNS); column++) {
+            org.dhatim.fastexcel.reader.Cell cell = row.getCell(column);
+            cells.add(cell == null ? Cell.EMPTY : cell(cell));
+        }
+        return new Sheet.Row(row.getRowNum(), cells);
+    }
+
+    private static Cell cell(org.dhatim.fastexcel.reader.Cell cell) {
+        String raw = cell.getRawValue() == null ? "" : cell.getRawValue().strip();
+        return switch (cell.getType()) {
+            case EMPTY -> Cell.EMPTY;
+            case ERROR -> new Cell(raw, Cell.Kind.ERROR);
+            case FORMULA -> formula(raw);
+            case NUMBER -> new Cell(raw, isDate(cell) ? Cell.Kind.DATE : Cell.Kind.NUMBER);
+            case STRING, BOOLEAN -> Cell.text(cell.getText() == null ? "" : cell.getText());
+        };
+    }
+
+    /** A formula counts for the value that the workbook has kept of it. */
+    private static Cell formula(String raw) {
+        if (raw.isEmpty()) {
+            return new Cell("", Cell.Kind.FORMULA);
+        }
+        return raw.startsWith("#") ? new Cell(raw, Cell.Kind.ERROR) : Cell.text(raw);
+    }
+
+    private static boolean isDate(org.dhatim.fastexcel.reader.Cell cell) {
+        String format = cell.getDataFormatString();
+        return format != null
+                && format.toLowerCase(Locale.ROOT)
+                        .replaceAll("\\[[^]]*]|\"[^\"]*\"", "")
+                        .matches(".*(yy|d/|/d|mmm|hh).*");
+    }
+
+    private static Sheet text(byte[] bytes) throws IOException {
+        String text = decoded(bytes);
+        List<Sheet.Row> rows = new ArrayList<>();
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setDelimiter(delimiter(text))
+                .setIgnoreEmptyLines(false)
+                .get();
+        try (Reader reader = new StringReader(text);
+                CSVParser parser = CSVParser.parse(reader, format)) {
+            for (CSVRecord each : parser) {
+                List<Cell> cells = new ArrayList<>();
+                each.stream().limit(MOST_COLUMNS).forEach(cell -> cells.add(Cell.text(cell)));
+                Sheet.Row row = new Sheet.Row((int) each.getRecordNumber(), cells);
+                if (!row.isBlank()) {
+                    rows.add(row);
+                }
+            }
+        } catch (IOException | IllegalStateException | java.io.UncheckedIOException e) {
+            throw new IOException("it is no whole table of values: " + e.getMessage(), e);
+        }
+        return new Sheet("", rows);
+    }
+
+    /** UTF-8 where it is that, else the western eight-bit set that spreadsheets write. */
+    private static String decoded(byte[] bytes) {
+        Charset wide = bytes.length >= 2 && (bytes[0] & 0xff) == 0xff && (bytes[1] & 0xff) == 0xfe
+                ? StandardCharsets.UTF_16LE
+                : StandardCharsets.UTF_8;
+        try {
+            String text = wide.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return text.startsWith("\ufeff") ? text.substring(1) : text;
+        } catch (CharacterCodingException e) {
+            return new String(bytes, Charset.forName("windows-1252"));
+        }
+    }
+
+    /** The separator that stands most often in the first lines, outside quotes. */
+    private static char delimiter(String text) {
+        String head = text.lines().limit(20).reduce("", (a, b) -> a + "\n" + b).replaceAll("\"[^\"]*\"", "");
+        char best = ',';
+        long most = 0;
+        for (char candidate : new char[] {';', '\t', ',', '|'}) {
+            long count = head.chars().filter(c -> c == candidate).count();
+            if (count > most) {
+                most = count;
+                best = candidate;
+            }
+        }
+        return best;
+    }
+}

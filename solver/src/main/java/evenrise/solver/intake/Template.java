@@ -1,0 +1,103 @@
+package evenrise.solver.intake;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
+
+/** A blank equipment list: headers that are recognised, and two rows to show how they are filled in. */
+public final class Template {
+    /** Ends the names of the rows that only show how a list is filled in. */
+    static final String EXAMPLE = " (example, not imported)";
+
+    private static final List<String> HEADERS = List.of(
+            "Quantity",
+            "Name",
+            "Room",
+            "Rack",
+            "Role",
+            "Zone",
+            "Feed",
+            "Voltage (V)",
+            "Watts (W)",
+            "Amps (A)",
+            "Idle (A)",
+            "Inrush (A)",
+            "Power factor");
+    private static final List<List<Object>> EXAMPLES = List.of(
+            List.of(
+                    2,
+                    "Signal processor" + EXAMPLE,
+                    "Rack room",
+                    "R1",
+                    "processing",
+                    "main",
+                    "A",
+                    120,
+                    "",
+                    2.2,
+                    2.0,
+                    45,
+                    0.95),
+            List.of(
+                    4,
+                    "Four-channel amplifier" + EXAMPLE,
+                    "Loft",
+                    "L1",
+                    "amplifier",
+                    "main",
+                    "",
+                    208,
+                    1800,
+                    "",
+                    1.2,
+                    120,
+                    0.95));
+
+    private Template() {}
+
+    /** As CSV, UTF-8. */
+    public static byte[] csv() {
+        StringWriter text = new StringWriter();
+        try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.DEFAULT)) {
+            printer.printRecord(HEADERS);
+            printer.printRecords(EXAMPLES);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** As a workbook. */
+    public static byte[] workbook() {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (Workbook workbook = new Workbook(bytes, "evenrise", null)) {
+            Worksheet sheet = workbook.newWorksheet("Equipment");
+            for (int column = 0; column < HEADERS.size(); column++) {
+                sheet.value(0, column, HEADERS.get(column));
+                sheet.style(0, column).bold().set();
+                sheet.width(column, column == 1 ? 46 : 14);
+            }
+            for (int row = 0; row < EXAMPLES.size(); row++) {
+                for (int column = 0; column < HEADERS.size(); column++) {
+                    Object value = EXAMPLES.get(row).get(column);
+                    if (value instanceof Number number) {
+                        sheet.value(row + 1, column, number);
+                    } else if (!value.toString().isEmpty()) {
+                        sheet.value(row + 1, column, value.toString());
+                    }
+                }
+            }
+            sheet.freezePane(0, 1);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return bytes.toByteArray();
+    }
+}

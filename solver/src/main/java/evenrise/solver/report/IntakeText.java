@@ -1,0 +1,35 @@
+package evenrise.solver.report;
+
+import evenrise.solver.intake.EquipmentList;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What came of an equipment list, for a screen. */
+public final class IntakeText {
+    private static final int SHOWN = 20;
+
+    private IntakeText() {}
+
+    /** @param all whether long lists stand in full */
+    public static List<String> lines(EquipmentList list, boolean all, Paint paint) {
+        int shown = all ? Integer.MAX_VALUE : SHOWN;
+        List<List<String>> sections = new ArrayList<>();
+        sections.add(new Section(paint, "Equipment list")
+                .text(Numbers.counted(list.pieces(), "piece") + " in " + Numbers.counted(list.rows(), "row") + " on "
+                        + Numbers.counted(list.breakers(), "breaker") + ".")
+                .lines());
+        if (!list.problems().isEmpty()) {
+            sections.add(listed(new Section(paint, "Rows that cannot be taken over"), list.problems(), shown));
+        }
+        sections.add(listed(new Section(paint, "Guessed, to be confirmed"), list.guesses(), shown));
+        return Sections.joined(sections);
+    }
+
+    private static List<String> listed(Section section, List<String> entries, int shown) {
+        entries.stream().limit(shown).forEach(section::item);
+        if (entries.size() > shown) {
+            section.item("and " + (entries.size() - shown) + " more; --all shows them");
+        }
+        return section.lines();
+    }
+}
