@@ -38,6 +38,8 @@ class ArchitectureTest {
             .definedBy("evenrise.solver.engine..")
             .layer("bounds")
             .definedBy("evenrise.solver.bounds..")
+            .layer("rework")
+            .definedBy("evenrise.solver.rework..")
             .layer("exact")
             .definedBy("evenrise.solver.exact..")
             .layer("model")
@@ -50,14 +52,16 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("report")
             .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("rework")
+            .mayOnlyBeAccessedByLayers("cli", "report")
             .whereLayer("engine")
-            .mayOnlyBeAccessedByLayers("cli", "report", "exact")
+            .mayOnlyBeAccessedByLayers("cli", "report", "exact", "rework")
             .whereLayer("exact")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("bounds")
             .mayOnlyBeAccessedByLayers("cli", "report", "exact")
             .whereLayer("model")
-            .mayOnlyBeAccessedByLayers("cli", "report", "engine", "exact", "bounds", "sample", "intake");
+            .mayOnlyBeAccessedByLayers("cli", "report", "engine", "exact", "bounds", "sample", "intake", "rework");
 
     @ArchTest
     static final ArchRule arrowsInsideTheModelPointFromFilesToRecords = layeredArchitecture()
@@ -139,7 +143,15 @@ class ArchitectureTest {
             .resideOutsideOfPackage("evenrise.solver.intake..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("org.dhatim.fastexcel.reader..", "org.apache.commons.csv..");
+            .resideInAPackage("org.dhatim.fastexcel.reader..");
+
+    @ArchTest
+    static final ArchRule onlyIntakeAndReworkReadTables = noClasses()
+            .that()
+            .resideOutsideOfPackages("evenrise.solver.intake..", "evenrise.solver.rework..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.apache.commons.csv..");
 
     @ArchTest
     static final ArchRule onlyTheCommandLineKnowsPicocli = noClasses()

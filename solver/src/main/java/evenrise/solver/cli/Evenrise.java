@@ -81,6 +81,7 @@ public final class Evenrise implements Runnable {
                 .addSubcommand(new AuditCommand(terminal))
                 .addSubcommand(new RehearseCommand(terminal))
                 .addSubcommand(new ImportCommand(terminal))
+                .addSubcommand(new ReworkCommand(terminal, planners, interruption))
                 .addSubcommand(new GenerateCommand(terminal.data()))
                 .addSubcommand(new SchemaCommand(terminal))
                 .addSubcommand(new CompletionCommand(terminal));

@@ -35,9 +35,7 @@ record Planned(Project project, List<String> findings, Plan plan, Verdict verdic
             PlanningOutcome outcome,
             Optional<Bounds> proven,
             boolean wasInterrupted) {
-        Plan finished = PlanFinisher.finish(
-                request.project(), outcome.plan(), madeBy(read, request, outcome), bounds(request, outcome, proven));
-        Plan plan = finished.reviewed(ElectricalReview.of(Layout.of(request.project(), finished)));
+        Plan plan = finished(read, request, outcome, outcome.plan(), proven);
         SearchFacts search = new SearchFacts(
                 outcome.seconds(),
                 outcome.moves(),
@@ -47,6 +45,23 @@ record Planned(Project project, List<String> findings, Plan plan, Verdict verdic
                 wasInterrupted);
         return new Planned(
                 request.project(), Inputs.findings(read), plan, Referee.judge(request.project(), plan), search);
+    }
+
+    /** A bare plan completed, reviewed and signed; {@code outcome} says what made it. */
+    static Plan finished(
+            Reading<Project> read,
+            PlanningRequest request,
+            PlanningOutcome outcome,
+            Plan bare,
+            Optional<Bounds> proven) {
+        Plan finished = PlanFinisher.finish(
+                request.project(), bare, madeBy(read, request, outcome), bounds(request, outcome, proven));
+        return finished.reviewed(ElectricalReview.of(Layout.of(request.project(), finished)));
+    }
+
+    /** Bounds from short arguments, without a search. */
+    static Bounds usualBounds(Project project) {
+        return ProvenBounds.of(project);
     }
 
     /** Bounds from short arguments, and of the objective what the search has proven, where that is more. */

@@ -103,7 +103,7 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
         return wheel.get(random.nextInt(wheel.size()));
     }
 
-    private static List<Neighbourhood> wheel(Situation situation) {
+    static List<Neighbourhood> wheel(Situation situation) {
         Neighbourhood places = new PlaceExchange();
         Neighbourhood outputs = new OutputExchange();
         Neighbourhood runs = new RunReorder();

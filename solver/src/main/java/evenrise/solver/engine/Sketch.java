@@ -30,6 +30,20 @@ final class Sketch {
         return loadCount == 0 && boards.isEmpty();
     }
 
+    int loadCount() {
+        return loadCount;
+    }
+
+    /** One of the loads that change. */
+    int load(int position) {
+        return loads[position];
+    }
+
+    /** Boards that get another setting, in the order drawn; a board may stand twice. */
+    int[] boards() {
+        return boards.stream().mapToInt(BoardChange::board).toArray();
+    }
+
     void place(int load, Place place) {
         int entry = entry(load);
         places[entry] = place;

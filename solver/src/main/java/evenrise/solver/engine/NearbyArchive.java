@@ -1,0 +1,74 @@
+package evenrise.solver.engine;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** The best plan met so far for each number of moves, of those that no plan of fewer moves equals. */
+final class NearbyArchive {
+    /** A broken rule, however little, weighs more than any objective. */
+    private static final long RULES_FIRST = 1_000_000_000_000L;
+
+    private final long[] bestUpTo;
+    private final TreeMap<Integer, WorkingPlan> kept = new TreeMap<>();
+    private final PlanMapper mapper;
+
+    NearbyArchive(Plant plant) {
+        mapper = new PlanMapper(plant);
+        bestUpTo = new long[2 * plant.loadCount() + 1];
+        Arrays.fill(bestUpTo, Long.MAX_VALUE);
+    }
+
+    /** Keeps the situation where it is better than all of as few moves. */
+    void offer(Situation situation, int moves) {
+        long value = value(situation);
+        if (value >= bestUpTo[moves]) {
+            return;
+        }
+        for (int m = moves; m < bestUpTo.length && bestUpTo[m] > value; m++) {
+            bestUpTo[m] = value;
+            if (m > moves) {
+                kept.remove(m);
+            }
+        }
+        WorkingPlan plan = mapper.toWorkingPlan(situation);
+        plan.setScore(PlanScoreCalculator.score(situation));
+        kept.put(moves, plan);
+    }
+
+    private static long value(Situation situation) {
+        long charge = Math.min(situation.hardCharge(), Long.MAX_VALUE / RULES_FIRST / 2);
+        return charge * RULES_FIRST + situation.objectiveMilliAmps();
+    }
+
+    /** The plan that a price per move would choose. */
+    WorkingPlan best(double perMoveAmps) {
+        WorkingPlan best = null;
+        long leastCharge = Long.MAX_VALUE;
+        double least = Double.POSITIVE_INFINITY;
+        for (Map.Entry<Integer, WorkingPlan> each : kept.entrySet()) {
+            long charge = -each.getValue().score().hardScore();
+            double cost = -each.getValue().score().softScore() / 1000.0 + perMoveAmps * each.getKey();
+            if (charge < leastCharge || (charge == leastCharge && cost < least)) {
+                best = each.getValue();
+                leastCharge = charge;
+                least = cost;
+            }
+        }
+        return best;
+    }
+
+    /** Every plan kept, by rising moves: as it falls in broken rules, then in the objective. */
+    List<NearbyPlan> plans() {
+        List<NearbyPlan> plans = new ArrayList<>();
+        kept.forEach((moves, plan) -> plans.add(new NearbyPlan(
+                moves, -plan.score().hardScore(), -plan.score().softScore() / 1000.0, mapper.toPlan(plan))));
+        return plans;
+    }
+
+    List<WorkingPlan> workingPlans() {
+        return List.copyOf(kept.values());
+    }
+}

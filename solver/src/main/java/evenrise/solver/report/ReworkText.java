@@ -1,0 +1,170 @@
+package evenrise.solver.report;
+
+import evenrise.model.plan.Cautions;
+import evenrise.model.plan.Metrics;
+import evenrise.model.project.Project;
+import evenrise.solver.rework.Front;
+import evenrise.solver.rework.FrontPoint;
+import evenrise.solver.rework.WorkOrder;
+import evenrise.solver.rework.WorkStage;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a rework comes to, for the screen. */
+public final class ReworkText {
+    private ReworkText() {}
+
+    /**
+     * @param notes what was taken from the readings, and what else is to be known
+     * @param others orders for more loads at once than the least, with what they cost
+     */
+    public static List<String> lines(
+            Project project,
+            List<String> notes,
+            Front front,
+            FrontPoint chosen,
+            WorkOrder order,
+            List<WorkOrder> others,
+            Paint paint) {
+        List<List<String>> sections = new ArrayList<>();
+        Section head = new Section(paint, "Rework of " + project.name());
+        head.text(front.asBuilt().violations() == 0 ? Tone.GOOD : Tone.BAD, state(front));
+        notes.forEach(head::item);
+        sections.add(head.lines());
+        sections.add(front(front, chosen, paint));
+        sections.add(order(chosen, order, others, paint));
+        sections.add(CautionText.lines(Cautions.ALL, paint));
+        return Sections.joined(sections);
+    }
+
+    private static String state(Front front) {
+        int now = front.asBuilt().violations();
+        int then = front.cureOnly().violations();
+        String cure = Numbers.counted(front.cureOnly().moves(), "move");
+        if (now == 0) {
+            return "The plan as built keeps every hard rule; moves only make it better.";
+        } else if (then == 0) {
+            return "The plan as built breaks hard rules in " + Numbers.counted(now, "place") + ". " + cure
+                    + (front.cureOnly().moves() == 1 ? " cures" : " cure")
+                    + " all of them; nothing less was found to do so.";
+        }
+        return "The plan as built breaks hard rules in " + Numbers.counted(now, "place")
+                + ". No plan was found that keeps them all; with " + cure + " " + Numbers.counted(then, "place")
+                + " stay broken.";
+    }
+
+    private static List<String> front(Front front, FrontPoint chosen, Paint paint) {
+        Section section = new Section(paint, "Moves against objective (moves are breakers and control leads)");
+        Table table = new Table()
+                .words("")
+                .number("moves")
+                .number("breakers")
+                .number("leads")
+                .number("settings")
+                .number("broken")
+                .number("object.")
+                .number("peak A")
+                .number("imb. %")
+                .words("plan");
+        row(table, "built", front.asBuilt(), "-", front.asBuilt() == chosen);
+        List<FrontPoint> rows = new ArrayList<>(front.points());
+        if (!rows.contains(chosen) && chosen != front.asBuilt()) {
+            rows.add(0, chosen);
+        }
+        for (FrontPoint each : rows) {
+            String label = each == front.cureOnly() && each.moves() > 0
+                    ? "cure"
+                    : each == front.points().get(front.points().size() - 1) ? "best found" : "";
+            row(table, label, each, FrontSheet.planName(each.moves()), each == chosen);
+        }
+        section.table(table);
+        section.text("> marks the plan chosen; --per-move and --max-moves choose another.");
+        return section.lines();
+    }
+
+    private static void row(Table table, String label, FrontPoint point, String plan, boolean isChosen) {
+        Metrics metrics = point.plan().metrics().orElseThrow();
+        table.row(
+                isChosen ? Tone.HEADING : Tone.PLAIN,
+                (isChosen ? "> " : "  ") + label,
+                Integer.toString(point.moves()),
+                Integer.toString(point.changes().breakers()),
+                Integer.toString(point.changes().leads()),
+                Integer.toString(point.changes().settings().size()),
+                Integer.toString(point.violations()),
+                Numbers.amps(point.objective()),
+                Numbers.amps(metrics.peakInrushAmps()),
+                Numbers.percent(metrics.supplyImbalancePercent()),
+                plan);
+    }
+
+    private static List<String> order(FrontPoint chosen, WorkOrder order, List<WorkOrder> others, Paint paint) {
+        Section section = new Section(
+                paint, "Order of work for the plan chosen (" + Numbers.counted(chosen.moves(), "move") + ")");
+        if (order.stages().isEmpty()) {
+            return section.text("Nothing is to be done.").lines();
+        }
+        Table table = new Table()
+                .number("stage")
+                .words("system")
+                .number("locked out")
+                .number("off besides")
+                .number("steps")
+                .number("broken after")
+                .text("out meanwhile");
+        int number = 0;
+        for (WorkStage each : order.stages()) {
+            table.row(
+                    Integer.toString(++number),
+                    each.isSystemOff() ? "OFF" : "on",
+                    Integer.toString(each.lockedOut().size()),
+                    each.isSystemOff()
+                            ? "all"
+                            : Integer.toString(each.standingBy().size()),
+                    Integer.toString(each.steps().size()),
+                    Integer.toString(each.brokenAfter()),
+                    each.outages().isEmpty() ? "nothing" : WorkSheetText.groups(each.outages()));
+        }
+        section.table(table);
+        section.text(
+                order.breaches().isEmpty() ? Tone.GOOD : Tone.BAD,
+                order.breaches().isEmpty()
+                        ? "Replayed step by step by the referee: nothing is broken on the way that was whole before."
+                        : "Replayed step by step by the referee: broken on the way, since no order was found that"
+                                + " breaks nothing:");
+        order.breaches().stream()
+                .limit(10)
+                .forEach(breach ->
+                        section.item("stage " + breach.stage() + ", step " + breach.step() + ": " + breach.message()));
+        section.text(
+                order.isProven()
+                        ? "No order of these changes has fewer stages with the system off, fewer loads locked out at once,"
+                                + " then fewer outages: every one was looked at."
+                        : "Found by rules of thumb; a better order may exist.");
+        if (!order.obstacles().isEmpty()) {
+            section.text("Why a stage is not smaller:");
+            order.obstacles().forEach(section::item);
+        }
+        if (!others.isEmpty()) {
+            section.text("With more loads locked out at once (--dead-at-once):");
+            Table more = new Table()
+                    .number("locked out at once")
+                    .number("stages")
+                    .number("system off")
+                    .number("outages of groups");
+            more.row(cost(order));
+            others.forEach(each -> more.row(cost(each)));
+            section.table(more);
+        }
+        return section.lines();
+    }
+
+    private static String[] cost(WorkOrder order) {
+        return new String[] {
+            Integer.toString(order.cost().mostLockedOut()),
+            Integer.toString(order.cost().stages()),
+            Integer.toString(order.cost().systemOffs()),
+            Integer.toString(order.cost().outages())
+        };
+    }
+}

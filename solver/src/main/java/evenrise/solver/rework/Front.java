@@ -1,0 +1,142 @@
+package evenrise.solver.rework;
+
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import evenrise.model.rules.PlanFinisher;
+import evenrise.model.rules.Referee;
+import evenrise.model.rules.Verdict;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+
+/**
+ * Moves against objective: plans of which none is as good with fewer moves.
+ *
+ * @param asBuilt the plan as built, without changes
+ * @param points by rising moves; the first cures all that can be cured, the last is as good as anything found
+ * @param partial by rising moves, what cures a part only; each has fewer moves than the first point
+ */
+public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint> partial) {
+    /** Ampere-equivalents that make no difference. */
+    static final double EQUAL_AMPS = 1e-3;
+
+    public Front {
+        points = List.copyOf(points);
+        partial = List.copyOf(partial);
+    }
+
+    /**
+     * Judges plans and keeps those of which no other is as good with fewer moves. They are as bare as they come;
+     * {@link #finished} completes them.
+     */
+    public static Front of(Project project, Plan built, List<Plan> found) {
+        FrontPoint asBuilt = point(project, built, built);
+        List<FrontPoint> all = new ArrayList<>(List.of(asBuilt));
+        found.forEach(plan -> all.add(point(project, built, plan)));
+        all.sort(Comparator.comparingInt(FrontPoint::moves)
+                .thenComparingInt(FrontPoint::violations)
+                .thenComparingDouble(FrontPoint::objective)
+                .thenComparingInt(each -> each.changes().settings().size()));
+        List<FrontPoint> clean = new ArrayList<>();
+        for (FrontPoint each : all) {
+            if (clean.isEmpty() || each.betters(clean.get(clean.size() - 1))) {
+                clean.add(each);
+            }
+        }
+        int least = clean.get(clean.size() - 1).violations();
+        return new Front(
+                asBuilt,
+                clean.stream().filter(each -> each.violations() == least).toList(),
+                clean.stream().filter(each -> each.violations() > least).toList());
+    }
+
+    private static FrontPoint point(Project project, Plan built, Plan plan) {
+        Plan timed = PlanFinisher.timed(project, plan);
+        Verdict verdict = Referee.judge(project, timed);
+        return new FrontPoint(
+                Changes.between(built, plan),
+                verdict.violations().size(),
+                verdict.metrics().objective(),
+                timed);
+    }
+
+    /**
+     * The same front with every plan completed.
+     *
+     * @param finish completes a bare plan
+     */
+    public Front finished(UnaryOperator<Plan> finish) {
+        return new Front(
+                asBuilt.finished(finish),
+                points.stream().map(point -> point.finished(finish)).toList(),
+                partial.stream().map(point -> point.finished(finish)).toList());
+    }
+
+    /** The point with so many moves, of whatever kind. */
+    public FrontPoint at(int moves) {
+        return Stream.of(points, partial, List.of(asBuilt))
+                .flatMap(List::stream)
+                .filter(point -> point.moves() == moves)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The fewest moves that cure all that was found curable. */
+    public FrontPoint cureOnly() {
+        return points.get(0);
+    }
+
+    /**
+     * The point to take: of at most {@code mostMoves} moves, the one that costs least when a move costs
+     * {@code perMoveAmps}; the best plan where only the moves are bounded, the cure alone where nothing is said. Where so
+     * few moves do not cure, the one that breaks fewest rules.
+     */
+    public FrontPoint choose(OptionalDouble perMoveAmps, OptionalInt mostMoves) {
+        List<FrontPoint> within = points.stream()
+                .filter(each -> mostMoves.isEmpty() || each.moves() <= mostMoves.getAsInt())
+                .toList();
+        if (within.isEmpty()) {
+            Optional<FrontPoint> part = partial.stream()
+                    .filter(each -> each.moves() <= mostMoves.orElseThrow())
+                    .reduce((one, next) -> next);
+            return part.orElse(asBuilt);
+        }
+        if (perMoveAmps.isEmpty()) {
+            return mostMoves.isEmpty() ? within.get(0) : within.get(within.size() - 1);
+        }
+        return within.stream()
+                .min(Comparator.comparingDouble(each -> each.objective() + perMoveAmps.getAsDouble() * each.moves()))
+                .orElseThrow();
+    }
+
+    /** The same front with at most {@code most} points: both ends, {@code kept}, and those that say most about its shape. */
+    public Front thinned(int most, FrontPoint kept) {
+        List<FrontPoint> left = new ArrayList<>(points);
+        while (left.size() > Math.max(3, most)) {
+            int least = -1;
+            double smallest = Double.POSITIVE_INFINITY;
+            for (int i = 1; i < left.size() - 1; i++) {
+                double lost = area(left.get(i - 1), left.get(i), left.get(i + 1));
+                if (left.get(i) != kept && lost < smallest) {
+                    smallest = lost;
+                    least = i;
+                }
+            }
+            if (least < 0) {
+                break;
+            }
+            left.remove(least);
+        }
+        return new Front(asBuilt, left, partial.contains(kept) ? List.of(kept) : List.of());
+    }
+
+    /** What the staircase loses where the middle step goes. */
+    private static double area(FrontPoint before, FrontPoint middle, FrontPoint after) {
+        return (before.objective() - middle.objective()) * (after.moves() - middle.moves());
+    }
+}

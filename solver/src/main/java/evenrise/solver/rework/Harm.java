@@ -1,0 +1,82 @@
+package evenrise.solver.rework;
+
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.NodeLimits;
+import evenrise.model.rules.PhasePeak;
+import evenrise.model.rules.Referee;
+import evenrise.model.rules.Tolerances;
+import evenrise.model.rules.Violation;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/**
+ * How a state of the plant breaks rules: the places, and by how much each conductor carries too much.
+ *
+ * @param places every broken place that counts
+ * @param excessAmps of each node in turn: running current of each phase over what is allowed, neutral current, peaks; 0
+ *     where nothing is over
+ */
+record Harm(List<Violation> places, List<Double> excessAmps) {
+    /** @param counts which broken places count */
+    static Harm of(Layout layout, Predicate<Violation> counts) {
+        List<Violation> places =
+                Referee.judge(layout).violations().stream().filter(counts).toList();
+        List<Double> excess = new ArrayList<>();
+        double fraction = layout.project().supply().continuousFraction();
+        List<NodeLimits> limits = NodeLimits.of(layout.project());
+        for (int i = 0; i < limits.size(); i++) {
+            NodeFigures node = layout.nodes().get(i);
+            NodeLimits limit = limits.get(i);
+            node.runningAmps().values().forEach(amps -> excess.add(Math.max(0, amps - limit.ratedAmps() * fraction)));
+            excess.add(Math.max(0, node.neutralAmps() - limit.neutralAmps()));
+            for (PhasePeak peak : node.peaks()) {
+                excess.add(
+                        limit.inrushLimitAmps().isEmpty()
+                                ? 0.0
+                                : Math.max(
+                                        0, peak.amps() - limit.inrushLimitAmps().getAsDouble()));
+            }
+        }
+        return new Harm(places, excess);
+    }
+
+    /** What is worse here than at the start; empty where nothing is: no rule in more places, no conductor by more. */
+    Optional<String> worseThan(Harm start) {
+        Set<String> rules = new HashSet<>();
+        places.forEach(each -> rules.add(each.rule()));
+        for (String rule : rules.stream().sorted().toList()) {
+            List<Violation> now = of(rule);
+            List<Violation> then = start.of(rule);
+            if (now.size() > then.size()) {
+                Violation added = now.stream()
+                        .filter(each -> !then.contains(each))
+                        .findFirst()
+                        .orElse(now.get(0));
+                return Optional.of(rule + ": " + added.message());
+            }
+        }
+        for (int i = 0; i < excessAmps.size(); i++) {
+            if (excessAmps.get(i) > start.excessAmps.get(i) + Tolerances.AMPS) {
+                return Optional.of("a conductor carries more over its limit than at the start; " + electrical(places));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private List<Violation> of(String rule) {
+        return places.stream().filter(each -> each.rule().equals(rule)).toList();
+    }
+
+    private static String electrical(List<Violation> places) {
+        return places.stream()
+                .filter(each -> Set.of("rating", "neutral", "inrush-limit").contains(each.rule()))
+                .map(each -> each.rule() + ": " + each.message())
+                .findFirst()
+                .orElse("its excess alone grew");
+    }
+}

@@ -1,0 +1,286 @@
+package evenrise.solver.rework;
+
+import evenrise.model.electrical.NeutralCurrent;
+import evenrise.model.plan.Assignment;
+import evenrise.model.plan.BoardSetting;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Load;
+import evenrise.model.project.Project;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeLimits;
+import evenrise.model.rules.Placement;
+import evenrise.model.rules.PlanFinisher;
+import evenrise.model.rules.ProjectIndex;
+import evenrise.model.rules.Tolerances;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * The way from a plan as built to another: single changes, each done or not, and what the plant is like when some are
+ * done. Changes are numbered: those of loads first, then those of settings.
+ */
+final class Passage {
+    final Project project;
+    final ProjectIndex index;
+    final Plan built;
+    final Changes changes;
+    final Harm start;
+
+    private final Map<String, Integer> changeOf = new HashMap<>();
+    private final Map<String, Set<String>> needing = new HashMap<>();
+    private final Map<BitSet, Optional<String>> judged = new HashMap<>();
+
+    Passage(Project project, Plan built, Plan target) {
+        this.project = project;
+        this.index = new ProjectIndex(project);
+        this.built = built;
+        this.changes = Changes.between(built, target);
+        for (int i = 0; i < changes.loads().size(); i++) {
+            changeOf.put(changes.loads().get(i).load(), i);
+        }
+        for (Load load : project.loads()) {
+            load.comesAfter()
+                    .forEach(id -> needing.computeIfAbsent(id, any -> new LinkedHashSet<>())
+                            .add(load.id()));
+        }
+        this.start = Harm.of(Layout.of(index, PlanFinisher.timed(project, built)), any -> true);
+    }
+
+    int size() {
+        return changes.loads().size() + changes.settings().size();
+    }
+
+    boolean isLoad(int change) {
+        return change < changes.loads().size();
+    }
+
+    LoadChange load(int change) {
+        return changes.loads().get(change);
+    }
+
+    SettingChange setting(int change) {
+        return changes.settings().get(change - changes.loads().size());
+    }
+
+    BitSet all() {
+        BitSet all = new BitSet();
+        all.set(0, size());
+        return all;
+    }
+
+    /** The plant when these changes are done. */
+    Plan after(BitSet done) {
+        Map<String, Assignment> seats = new LinkedHashMap<>(Changes.seats(built));
+        Map<String, BoardSetting> set = new LinkedHashMap<>();
+        built.boards().forEach(each -> set.put(each.id(), each));
+        for (int i = done.nextSetBit(0); i >= 0; i = done.nextSetBit(i + 1)) {
+            if (isLoad(i)) {
+                seats.put(load(i).load(), load(i).to());
+            } else {
+                set.put(setting(i).board(), setting(i).to());
+            }
+        }
+        return PlanFinisher.timed(project, bare(seats, set));
+    }
+
+    static Plan bare(Map<String, Assignment> seats, Map<String, BoardSetting> set) {
+        return new Plan(
+                Plan.FORMAT,
+                List.of(),
+                List.copyOf(set.values()),
+                List.copyOf(seats.values()),
+                Optional.empty(),
+                List.of(),
+                Optional.empty());
+    }
+
+    /** What is worse than at the start when these changes are done; empty where nothing is. */
+    Optional<String> worse(BitSet done) {
+        Optional<String> known = judged.get(done);
+        if (known == null) {
+            known = Harm.of(Layout.of(index, after(done)), any -> true).worseThan(start);
+            judged.put((BitSet) done.clone(), known);
+        }
+        return known;
+    }
+
+    /** Places that are broken when these changes are done. */
+    int broken(BitSet done) {
+        return Harm.of(Layout.of(index, after(done)), any -> true).places().size();
+    }
+
+    /** The least set of changes with this one that can be done at once: whoever holds its slot or output goes along. */
+    BitSet closure(int change, BitSet done) {
+        BitSet together = new BitSet();
+        together.set(change);
+        Map<String, Assignment> seats = Changes.seats(after(done));
+        Map<String, String> slots = new HashMap<>();
+        Map<String, String> outputs = new HashMap<>();
+        seats.values().forEach(seat -> {
+            slots(seat).forEach(slot -> slots.put(slot, seat.load()));
+            output(seat).ifPresent(output -> outputs.put(output, seat.load()));
+        });
+        List<Integer> open = new ArrayList<>(List.of(change));
+        while (!open.isEmpty()) {
+            int next = open.remove(open.size() - 1);
+            if (!isLoad(next)) {
+                continue;
+            }
+            Set<String> inTheWay = new LinkedHashSet<>();
+            slots(load(next).to())
+                    .forEach(slot -> Optional.ofNullable(slots.get(slot)).ifPresent(inTheWay::add));
+            output(load(next).to()).map(outputs::get).ifPresent(inTheWay::add);
+            for (String holder : inTheWay) {
+                Integer other = changeOf.get(holder);
+                if (other != null && !done.get(other) && !together.get(other)) {
+                    together.set(other);
+                    open.add(other);
+                }
+            }
+        }
+        return together;
+    }
+
+    /** Slots that a breaker takes there, each by panel and number. */
+    List<String> slots(Assignment seat) {
+        return slots(seat.load(), seat.panel(), seat.slot());
+    }
+
+    List<String> slots(String load, String panel, int slot) {
+        int poles = index.load(load).map(Load::poles).orElse(1);
+        return index.panel(panel).stream()
+                .flatMap(found -> index.slotsOf(found).span(slot, poles).stream())
+                .map(number -> panel + "\n" + number)
+                .toList();
+    }
+
+    static Optional<String> output(Assignment seat) {
+        return seat.board()
+                .filter(any -> seat.output().isPresent())
+                .map(board -> board + "\n" + seat.output().getAsInt());
+    }
+
+    /** Loads that these changes are about. */
+    Set<String> loads(BitSet changes) {
+        Set<String> loads = new LinkedHashSet<>();
+        for (int i = changes.nextSetBit(0); i >= 0; i = changes.nextSetBit(i + 1)) {
+            if (isLoad(i)) {
+                loads.add(load(i).load());
+            }
+        }
+        return loads;
+    }
+
+    /**
+     * How a stage is done.
+     *
+     * @param off loads without current meanwhile, whether worked on or not
+     */
+    record Way(boolean isSystemOff, Set<String> off, Set<String> outages, OrderCost cost) {}
+
+    /** How to get from {@code done} through {@code next}; empty where something would be worse than at the start. */
+    Optional<Way> way(BitSet done, BitSet next) {
+        BitSet after = (BitSet) done.clone();
+        after.or(next);
+        if (worse(after).isPresent()) {
+            return Optional.empty();
+        }
+        return Optional.of(unchecked(done, next, after)).filter(way -> neutralsHold(done, way.off));
+    }
+
+    /** The same without asking what it breaks. */
+    Way unchecked(BitSet done, BitSet next) {
+        BitSet after = (BitSet) done.clone();
+        after.or(next);
+        return unchecked(done, next, after);
+    }
+
+    private Way unchecked(BitSet done, BitSet next, BitSet after) {
+        Set<String> locked = loads(next);
+        Set<String> off = new LinkedHashSet<>(locked);
+        locked.forEach(load -> addNeeding(load, off));
+        boolean systemOff = locked.stream().anyMatch(this::needsQuiet) || !restartHolds(off, after);
+        if (systemOff) {
+            project.loads().stream().filter(Load::switched).map(Load::id).forEach(off::add);
+        }
+        Set<String> outages = new TreeSet<>();
+        off.forEach(load ->
+                outages.add(index.load(load).flatMap(Load::shutdownGroup).orElse("")));
+        return new Way(systemOff, off, outages, new OrderCost(systemOff ? 1 : 0, locked.size(), outages.size(), 1));
+    }
+
+    private void addNeeding(String load, Set<String> off) {
+        for (String next : needing.getOrDefault(load, Set.of())) {
+            if (off.add(next)) {
+                addNeeding(next, off);
+            }
+        }
+    }
+
+    /** Whether it may not come on while loads of a later role are on. */
+    private boolean needsQuiet(String id) {
+        Load load = index.load(id).orElseThrow();
+        return load.switched()
+                && project.loads().stream()
+                        .anyMatch(other -> other.switched() && other.role().compareTo(load.role()) > 0);
+    }
+
+    /** Whether every load may come on by itself while all others are on: its peak on top of their idle peaks. */
+    private boolean restartHolds(Set<String> loads, BitSet after) {
+        List<NodeLimits> limits = NodeLimits.of(project);
+        if (limits.stream().allMatch(limit -> limit.inrushLimitAmps().isEmpty())) {
+            return true;
+        }
+        List<Placement> seats = Layout.of(index, after(after)).placements().stream()
+                .filter(Placement::fits)
+                .toList();
+        return seats.stream()
+                .filter(seat -> loads.contains(seat.id()))
+                .allMatch(seat -> Restart.holds(seat, seats, limits));
+    }
+
+    /** Neutrals alone may carry more when loads go off: what is left may be less even. */
+    private boolean neutralsHold(BitSet done, Set<String> off) {
+        List<NodeLimits> limits = NodeLimits.of(project);
+        List<NeutralCurrent> neutrals = new ArrayList<>();
+        Map<String, NeutralCurrent> byNode = new HashMap<>();
+        limits.forEach(limit -> {
+            NeutralCurrent neutral = new NeutralCurrent(project.supply().system());
+            neutrals.add(neutral);
+            byNode.put(limit.node(), neutral);
+        });
+        for (Assignment seat : after(done).assignments()) {
+            Load load = index.load(seat.load()).orElse(null);
+            if (load != null
+                    && load.poles() == 1
+                    && !off.contains(load.id())
+                    && seat.phases().size() == 1) {
+                for (NeutralCurrent each : List.of(neutrals.get(0), byNode.get(seat.panel()))) {
+                    each.add(seat.phases().get(0), load.runningAmps(), load.powerFactor(), load.thirdHarmonic());
+                }
+            }
+        }
+        int perNode = start.excessAmps().size() / limits.size();
+        int phases = project.supply().system().phases().size();
+        for (int i = 0; i < limits.size(); i++) {
+            double then = start.excessAmps().get(i * perNode + phases);
+            if (neutrals.get(i).amps() > limits.get(i).neutralAmps() + then + Tolerances.AMPS) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** When a load comes on; first where it has no time. */
+    static double on(Assignment seat) {
+        return seat.onSeconds().orElse(Double.NEGATIVE_INFINITY);
+    }
+}

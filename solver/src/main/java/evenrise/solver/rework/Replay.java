@@ -1,0 +1,336 @@
+package evenrise.solver.rework;
+
+import evenrise.model.plan.Assignment;
+import evenrise.model.plan.BoardSetting;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
+import evenrise.model.project.Project;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeLimits;
+import evenrise.model.rules.Placement;
+import evenrise.model.rules.PlanFinisher;
+import evenrise.model.rules.ProjectIndex;
+import evenrise.model.rules.Violation;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * Plays a list of work step by step and has the referee judge the plant after each. It knows nothing of how the list came
+ * about: it keeps its own account of which breaker is in which slot, which lead on which output, what is on and what is
+ * locked out.
+ */
+public final class Replay {
+    /** What holds while some loads are off. Order and inrush are judged when the plant is whole again, and load by load. */
+    private static final Set<String> ALWAYS = Set.of(
+            "board-setting",
+            "output",
+            "reach",
+            "slot",
+            "switched-slot",
+            "panel-allowed",
+            "fixed",
+            "apart",
+            "same-phase",
+            "emergency",
+            "group-whole",
+            "group-run",
+            "group-panel",
+            "rating",
+            "neutral");
+
+    private final ProjectIndex index;
+    private final Harm start;
+    private final Map<String, Seat> seats = new LinkedHashMap<>();
+    private final Map<String, BoardSetting> settings = new LinkedHashMap<>();
+    private final Set<String> locked = new HashSet<>();
+    private final List<Breach> breaches = new ArrayList<>();
+    private final Set<String> largeGroups = new HashSet<>();
+    private int stage;
+    private int step;
+
+    /** One load as it is at the moment. */
+    private static final class Seat {
+        private final Load load;
+        private String panel;
+        private int slot;
+        private Optional<String> board = Optional.empty();
+        private OptionalInt output = OptionalInt.empty();
+        private boolean isOn;
+
+        Seat(Load load) {
+            this.load = load;
+        }
+
+        boolean hasSlot() {
+            return panel != null;
+        }
+    }
+
+    private Replay(Project project, Plan built) {
+        index = new ProjectIndex(project);
+        start = Harm.of(Layout.of(index, PlanFinisher.timed(project, built)), any -> true);
+        project.loads().forEach(load -> seats.put(load.id(), new Seat(load)));
+        built.boards().forEach(each -> settings.put(each.id(), each));
+        for (Assignment each : built.assignments()) {
+            Seat seat = seats.get(each.load());
+            if (seat != null) {
+                seat.panel = each.panel();
+                seat.slot = each.slot();
+                seat.board = each.board();
+                seat.output = each.output();
+                seat.isOn = true;
+            }
+        }
+        Map<String, Integer> sizes = new HashMap<>();
+        project.loads().stream()
+                .filter(Load::switched)
+                .forEach(load -> load.shutdownGroup().ifPresent(group -> sizes.merge(group, 1, Integer::sum)));
+        sizes.forEach((group, size) -> {
+            if (size > index.largestBoardOutputs()) {
+                largeGroups.add(group);
+            }
+        });
+    }
+
+    /** Everything that the stages break on the way from {@code built} to {@code target}; nothing where they are sound. */
+    public static List<Breach> of(Project project, Plan built, Plan target, List<WorkStage> stages) {
+        Replay replay = new Replay(project, built);
+        for (WorkStage each : stages) {
+            replay.stage++;
+            replay.step = 0;
+            each.steps().forEach(replay::play);
+            replay.endOfStage();
+        }
+        replay.arrivedAt(target);
+        return List.copyOf(replay.breaches);
+    }
+
+    private void breach(String message) {
+        breaches.add(new Breach(stage, step, message));
+    }
+
+    private void play(WorkStep next) {
+        step++;
+        switch (next.kind()) {
+            case SYSTEM_OFF ->
+                seats.values().stream().filter(seat -> seat.load.switched()).forEach(seat -> seat.isOn = false);
+            case SYSTEM_ON -> systemOn();
+            case SWITCH_OFF -> off(seat(next));
+            case LOCK_OUT -> {
+                off(seat(next));
+                locked.add(seat(next).load.id());
+            }
+            case UNLOCK -> unlock(seat(next));
+            case ENERGISE -> {
+                unlock(seat(next));
+                on(seat(next));
+            }
+            case SWITCH_ON -> on(seat(next));
+            case TAKE_OUT -> {
+                wantsLock(seat(next));
+                seat(next).panel = null;
+            }
+            case PARK, RE_TERMINATE -> moveBreaker(seat(next), next);
+            case LIFT_LEAD -> {
+                wantsLock(seat(next));
+                seat(next).board = Optional.empty();
+                seat(next).output = OptionalInt.empty();
+            }
+            case RE_LAND -> moveLead(seat(next), next);
+            case SET_BOARD ->
+                settings.put(
+                        next.board().orElseThrow(),
+                        new BoardSetting(
+                                next.board().orElseThrow(),
+                                next.startDelaySeconds().orElseThrow(),
+                                next.stepSeconds().orElseThrow()));
+        }
+        Harm.of(Layout.of(index, plan(true)), this::countsMeanwhile)
+                .worseThan(start)
+                .ifPresent(this::breach);
+    }
+
+    private Seat seat(WorkStep next) {
+        return seats.get(next.load().orElseThrow());
+    }
+
+    private void wantsLock(Seat seat) {
+        if (seat.isOn || !locked.contains(seat.load.id())) {
+            breach("load '" + seat.load.id() + "' is worked on without being off and locked out.");
+        }
+    }
+
+    /** A load goes off after whatever needs it. */
+    private void off(Seat seat) {
+        seat.isOn = false;
+        if (seat.load.switched()) {
+            seats.values().stream()
+                    .filter(other -> other.isOn && other.load.comesAfter().contains(seat.load.id()))
+                    .forEach(other -> breach("load '" + other.load.id() + "' is on while load '" + seat.load.id()
+                            + "', which it comes after, is off."));
+        }
+    }
+
+    private void unlock(Seat seat) {
+        if (!locked.remove(seat.load.id())) {
+            breach("load '" + seat.load.id() + "' is unlocked, but was not locked out.");
+        }
+        wantsPlace(seat);
+    }
+
+    private void wantsPlace(Seat seat) {
+        if (!seat.hasSlot() || seat.load.switched() && (seat.board.isEmpty() || seat.output.isEmpty())) {
+            breach("load '" + seat.load.id() + "' is to come on without a slot or an output.");
+        }
+    }
+
+    /** A single load comes on while others are on. */
+    private void on(Seat seat) {
+        wantsPlace(seat);
+        if (locked.contains(seat.load.id())) {
+            breach("load '" + seat.load.id() + "' is to come on, but is locked out.");
+        }
+        if (seat.load.switched()) {
+            for (Seat other : seats.values()) {
+                boolean later = other.load.switched() && other.load.role().compareTo(seat.load.role()) > 0;
+                if (other.isOn && later) {
+                    breach("load '" + seat.load.id() + "' comes on while load '" + other.load.id()
+                            + "', of a later role, is on.");
+                }
+                if (!other.isOn && seat.load.comesAfter().contains(other.load.id())) {
+                    breach("load '" + seat.load.id() + "' comes on while load '" + other.load.id()
+                            + "', which it comes after, is off.");
+                }
+            }
+        }
+        seat.isOn = true;
+        restart(seat);
+    }
+
+    private void restart(Seat seat) {
+        List<Placement> all = Layout.of(index, plan(true)).placements().stream()
+                .filter(Placement::fits)
+                .toList();
+        all.stream()
+                .filter(each -> each.id().equals(seat.load.id()))
+                .filter(each -> !Restart.holds(each, all, NodeLimits.of(index.project())))
+                .forEach(each -> breach("load '" + each.id()
+                        + "' comes on by itself while all others are on, and its peak passes an inrush limit."));
+    }
+
+    private void systemOn() {
+        for (Seat seat : seats.values()) {
+            if (seat.load.switched() && seat.board.isPresent() && seat.hasSlot()) {
+                if (locked.contains(seat.load.id())) {
+                    breach("load '" + seat.load.id() + "' is locked out at the on command.");
+                }
+                seat.isOn = true;
+            }
+        }
+    }
+
+    private void moveBreaker(Seat seat, WorkStep next) {
+        wantsLock(seat);
+        String panel = next.panel().orElseThrow();
+        int slot = next.slot().orElseThrow();
+        Set<String> taken = slots(seat.load, panel, slot);
+        if (taken.isEmpty()) {
+            breach("load '" + seat.load.id() + "' does not fit in slot " + slot + " of panel '" + panel + "'.");
+        }
+        for (Seat other : seats.values()) {
+            if (other != seat && other.hasSlot()) {
+                Set<String> held = slots(other.load, other.panel, other.slot);
+                held.retainAll(taken);
+                if (!held.isEmpty()) {
+                    breach("load '" + seat.load.id() + "' goes to slot " + slot + " of panel '" + panel
+                            + "', where the breaker of load '" + other.load.id() + "' is.");
+                }
+            }
+        }
+        seat.panel = panel;
+        seat.slot = slot;
+    }
+
+    private Set<String> slots(Load load, String panel, int slot) {
+        Set<String> slots = new HashSet<>();
+        index.panel(panel).ifPresent(found -> {
+            for (int each : index.slotsOf(found).span(slot, load.poles())) {
+                slots.add(panel + "\n" + each);
+                if (isReserved(found, each)) {
+                    breach("slot " + each + " of panel '" + panel + "' takes no breaker.");
+                }
+            }
+        });
+        return slots;
+    }
+
+    private static boolean isReserved(Panel panel, int slot) {
+        return panel.reservedSlots().contains(slot);
+    }
+
+    private void moveLead(Seat seat, WorkStep next) {
+        wantsLock(seat);
+        for (Seat other : seats.values()) {
+            if (other != seat
+                    && other.board.isPresent()
+                    && other.board.equals(next.board())
+                    && other.output.equals(next.output())) {
+                breach("the lead of load '" + seat.load.id() + "' goes to an output that load '" + other.load.id()
+                        + "' has.");
+            }
+        }
+        seat.board = next.board();
+        seat.output = next.output();
+    }
+
+    /** A group that is larger than any board counts as that, however many of it are off. */
+    private boolean countsMeanwhile(Violation violation) {
+        return ALWAYS.contains(violation.rule())
+                && !(violation.rule().equals("group-whole")
+                        && largeGroups.stream()
+                                .anyMatch(group -> violation.message().contains("'" + group + "'")));
+    }
+
+    private Plan plan(boolean onlyWhatIsOn) {
+        Map<String, Assignment> now = new LinkedHashMap<>();
+        for (Seat seat : seats.values()) {
+            if (seat.hasSlot() && (seat.isOn || !onlyWhatIsOn)) {
+                now.put(
+                        seat.load.id(),
+                        new Assignment(
+                                seat.load.id(),
+                                seat.panel,
+                                seat.slot,
+                                List.of(),
+                                seat.board,
+                                seat.output,
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty()));
+            }
+        }
+        return PlanFinisher.timed(index.project(), Passage.bare(now, settings));
+    }
+
+    private void endOfStage() {
+        step = 0;
+        seats.values().stream()
+                .filter(seat -> seat.hasSlot() && !seat.isOn)
+                .forEach(seat -> breach("load '" + seat.load.id() + "' is still off."));
+        Harm.of(Layout.of(index, plan(false)), any -> true).worseThan(start).ifPresent(this::breach);
+    }
+
+    private void arrivedAt(Plan target) {
+        Changes left = Changes.between(plan(false), target);
+        left.loads().forEach(each -> breach("load '" + each.load() + "' is not where the new plan has it."));
+        left.settings().forEach(each -> breach("board '" + each.board() + "' is not set as in the new plan."));
+    }
+}

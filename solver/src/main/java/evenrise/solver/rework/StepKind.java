@@ -1,0 +1,31 @@
+package evenrise.solver.rework;
+
+/** What one step of the work is. */
+public enum StepKind {
+    /** The off command: everything that boards switch goes off, in its order. */
+    SYSTEM_OFF,
+    /** A load that needs another one which is about to be dead goes off, too; nobody works on it. */
+    SWITCH_OFF,
+    /** A load is switched off, isolated and locked out. */
+    LOCK_OUT,
+    /** A dead breaker is parked in a free slot, since its own is wanted before the next one is free. */
+    PARK,
+    /** A dead breaker is taken out and its conductors are capped, since no slot is free to park it. */
+    TAKE_OUT,
+    /** A dead breaker goes into its new slot and its conductors on it. */
+    RE_TERMINATE,
+    /** A control lead is lifted and tagged, since its output is wanted before the next one is free. */
+    LIFT_LEAD,
+    /** A control lead goes to its new output. */
+    RE_LAND,
+    /** A board is set otherwise; it counts from the next on command. */
+    SET_BOARD,
+    /** The lock comes off; the load stays off until its board switches it. */
+    UNLOCK,
+    /** The lock comes off and the load on. */
+    ENERGISE,
+    /** A load that was off without being worked on comes on again. */
+    SWITCH_ON,
+    /** The on command: everything that boards switch comes on, in its order. */
+    SYSTEM_ON
+}

@@ -1,0 +1,30 @@
+package evenrise.solver.rework;
+
+import evenrise.model.plan.Plan;
+import java.util.List;
+
+/**
+ * Work that is done in one go. After it the plant is whole: it can run, and the next stage can wait.
+ *
+ * @param isSystemOff whether everything that boards switch is off meanwhile
+ * @param lockedOut loads that are worked on
+ * @param standingBy loads that are off because they need one of those; none where the system is off
+ * @param outages shutdown groups of which a load is off; loads without a group are together the one without a name
+ * @param after the plant as it is afterwards, with phases and times
+ * @param brokenAfter places where the plant breaks a hard rule then
+ */
+public record WorkStage(
+        boolean isSystemOff,
+        List<String> lockedOut,
+        List<String> standingBy,
+        List<String> outages,
+        List<WorkStep> steps,
+        Plan after,
+        int brokenAfter) {
+    public WorkStage {
+        lockedOut = List.copyOf(lockedOut);
+        standingBy = List.copyOf(standingBy);
+        outages = List.copyOf(outages);
+        steps = List.copyOf(steps);
+    }
+}

@@ -1,0 +1,83 @@
+package evenrise.solver.rework;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * One step of the work.
+ *
+ * @param load that it is about; empty for a board or the system
+ * @param panel and slot where the breaker goes
+ * @param board and output where the lead goes, or the board that is set
+ */
+public record WorkStep(
+        StepKind kind,
+        Optional<String> load,
+        Optional<String> panel,
+        OptionalInt slot,
+        Optional<String> board,
+        OptionalInt output,
+        OptionalDouble startDelaySeconds,
+        OptionalDouble stepSeconds) {
+
+    static WorkStep system(StepKind kind) {
+        return new WorkStep(
+                kind,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalInt.empty(),
+                Optional.empty(),
+                OptionalInt.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    static WorkStep load(StepKind kind, String load) {
+        return new WorkStep(
+                kind,
+                Optional.of(load),
+                Optional.empty(),
+                OptionalInt.empty(),
+                Optional.empty(),
+                OptionalInt.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    static WorkStep breaker(StepKind kind, String load, String panel, int slot) {
+        return new WorkStep(
+                kind,
+                Optional.of(load),
+                Optional.of(panel),
+                OptionalInt.of(slot),
+                Optional.empty(),
+                OptionalInt.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    static WorkStep lead(String load, Optional<String> board, OptionalInt output) {
+        return new WorkStep(
+                StepKind.RE_LAND,
+                Optional.of(load),
+                Optional.empty(),
+                OptionalInt.empty(),
+                board,
+                output,
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    static WorkStep setting(SettingChange change) {
+        return new WorkStep(
+                StepKind.SET_BOARD,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalInt.empty(),
+                Optional.of(change.board()),
+                OptionalInt.empty(),
+                OptionalDouble.of(change.to().startDelaySeconds()),
+                OptionalDouble.of(change.to().stepSeconds()));
+    }
+}
