@@ -62,10 +62,11 @@ final class ReworkRun {
         Front front = whole.thinned(MOST_POINTS, picked)
                 .finished(plan -> Planned.finished(read, request, asNew, plan, bounds));
         FrontPoint chosen = front.at(picked.moves());
-        WorkOrder order = OrderOfWork.between(project, built, chosen.plan(), options.deadAtOnce());
+        OrderOfWork work = new OrderOfWork(project, built, chosen.plan());
+        WorkOrder order = work.withAtLeast(options.deadAtOnce());
         folder.write(project, built, front, chosen, order);
         if (!isQuiet) {
-            List<WorkOrder> others = others(project, built, chosen, order);
+            List<WorkOrder> others = others(work, order);
             terminal.print(
                     terminal.out(),
                     ReworkText.lines(project, notes, front, chosen, order, others, terminal.outPaint()));
@@ -117,12 +118,12 @@ final class ReworkRun {
                 : budget;
     }
 
-    private static List<WorkOrder> others(Project project, Plan built, FrontPoint chosen, WorkOrder order) {
+    private static List<WorkOrder> others(OrderOfWork work, WorkOrder order) {
         List<WorkOrder> others = new ArrayList<>();
         WorkOrder last = order;
         for (int size : OTHER_SIZES) {
             if (size > last.cost().mostLockedOut() && last.stages().size() > 1) {
-                WorkOrder next = OrderOfWork.between(project, built, chosen.plan(), size);
+                WorkOrder next = work.withAtLeast(size);
                 if (next.cost().outages() < last.cost().outages()
                         || next.cost().stages() < last.cost().stages()) {
                     others.add(next);

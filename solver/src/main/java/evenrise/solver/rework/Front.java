@@ -2,6 +2,7 @@ package evenrise.solver.rework;
 
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
+import evenrise.model.rules.Layout;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
@@ -31,13 +32,21 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
     }
 
     /**
-     * Judges plans and keeps those of which no other is as good with fewer moves. They are as bare as they come;
-     * {@link #finished} completes them.
+     * Judges plans and keeps those of which no other is as good with fewer moves. What breaks a rule in a place where the
+     * plan as built does not, or loads a conductor more over its limit, is left out, whatever else it cures. Plans are as
+     * bare as they come; {@link #finished} completes them.
      */
     public static Front of(Project project, Plan built, List<Plan> found) {
         FrontPoint asBuilt = point(project, built, built);
+        Harm start = Harm.of(Layout.of(project, asBuilt.plan()), any -> true);
         List<FrontPoint> all = new ArrayList<>(List.of(asBuilt));
-        found.forEach(plan -> all.add(point(project, built, plan)));
+        found.stream()
+                .map(plan -> point(project, built, plan))
+                .filter(point -> point.violations() == 0
+                        || Harm.of(Layout.of(project, point.plan()), any -> true)
+                                .worseThan(start)
+                                .isEmpty())
+                .forEach(all::add);
         all.sort(Comparator.comparingInt(FrontPoint::moves)
                 .thenComparingInt(FrontPoint::violations)
                 .thenComparingDouble(FrontPoint::objective)

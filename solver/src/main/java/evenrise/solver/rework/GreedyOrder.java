@@ -15,7 +15,8 @@ import java.util.Set;
  */
 final class GreedyOrder {
     private static final int MOST_PAIRS = 300;
-    private static final int MOST_JOINS = 400;
+    private static final int FEWEST_JOINS = 20;
+    private static final int JOINS_TIMES_LOADS = 40_000;
 
     private final Passage passage;
 
@@ -191,7 +192,9 @@ final class GreedyOrder {
     private List<BitSet> joined(List<BitSet> stages, int atLeast) {
         int most = Math.max(atLeast, cost(stages).mostLockedOut());
         List<BitSet> kept = stages;
-        for (int tries = 0; tries < MOST_JOINS; ) {
+        int joins = Math.max(
+                FEWEST_JOINS, JOINS_TIMES_LOADS / passage.project.loads().size());
+        for (int tries = 0; tries < joins; ) {
             List<List<BitSet>> better = new ArrayList<>();
             for (int i = 0; i < kept.size(); i++) {
                 for (int j = i + 1; j < kept.size(); j++) {
@@ -203,8 +206,9 @@ final class GreedyOrder {
                     }
                 }
             }
-            Optional<List<BitSet>> next = better.stream().filter(this::holds).findFirst();
-            tries += better.size();
+            Optional<List<BitSet>> next =
+                    better.stream().limit(joins).filter(this::holds).findFirst();
+            tries += next.map(better::indexOf).orElse(joins) + 1;
             if (next.isEmpty()) {
                 return kept;
             }

@@ -9,18 +9,39 @@ import java.util.Optional;
 
 /** Finds the order of work: stages that leave the plant whole, and the steps of each. */
 public final class OrderOfWork {
-    private OrderOfWork() {}
+    /** Loads times sets of changes that may be judged for a look at every order. */
+    private static final int MOST_JUDGED = 100_000;
+
+    private final Project project;
+    private final Plan built;
+    private final Plan target;
+    private final Passage passage;
+    private final Optional<EveryOrder> every;
+
+    /** Prepares the way from one plan to another. */
+    public OrderOfWork(Project project, Plan built, Plan target) {
+        this.project = project;
+        this.built = built;
+        this.target = target;
+        this.passage = new Passage(project, built, target);
+        boolean isFew = passage.size() <= EveryOrder.MOST_CHANGES
+                && (1L << passage.size()) * project.loads().size() <= MOST_JUDGED;
+        this.every = isFew ? Optional.of(new EveryOrder(passage)) : Optional.empty();
+    }
+
+    /** @see #withAtLeast */
+    public static WorkOrder between(Project project, Plan built, Plan target, int atLeast) {
+        return new OrderOfWork(project, built, target).withAtLeast(atLeast);
+    }
 
     /**
-     * The order of work from one plan to another.
+     * The order of work.
      *
      * @param atLeast loads that may be worked on at once; more only where that cannot be helped
      */
-    public static WorkOrder between(Project project, Plan built, Plan target, int atLeast) {
-        Passage passage = new Passage(project, built, target);
-        boolean isFew = passage.size() <= EveryOrder.MOST_CHANGES;
+    public WorkOrder withAtLeast(int atLeast) {
         Optional<List<BitSet>> found =
-                isFew ? new EveryOrder(passage).cheapest(atLeast) : new GreedyOrder(passage).stages(atLeast);
+                every.isPresent() ? every.get().cheapest(atLeast) : new GreedyOrder(passage).stages(atLeast);
         List<BitSet> sets = found.orElseGet(() -> passage.size() == 0 ? List.of() : List.of(passage.all()));
         List<WorkStage> stages = new ArrayList<>();
         List<String> obstacles = new ArrayList<>();
@@ -36,7 +57,7 @@ public final class OrderOfWork {
             done.or(set);
         }
         List<Breach> breaches = Replay.of(project, built, target, stages);
-        return new WorkOrder(stages, cost, isFew && found.isPresent(), obstacles, breaches);
+        return new WorkOrder(stages, cost, every.isPresent() && found.isPresent(), obstacles, breaches);
     }
 
     private static WorkStage stage(Passage passage, BitSet done, BitSet set, Passage.Way way) {

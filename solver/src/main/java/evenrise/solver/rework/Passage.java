@@ -28,6 +28,9 @@ import java.util.TreeSet;
  * done. Changes are numbered: those of loads first, then those of settings.
  */
 final class Passage {
+    /** Plans that are kept at hand; more would fill the memory with large plants. */
+    private static final int MOST_PLANS = 64;
+
     final Project project;
     final ProjectIndex index;
     final Plan built;
@@ -37,6 +40,14 @@ final class Passage {
     private final Map<String, Integer> changeOf = new HashMap<>();
     private final Map<String, Set<String>> needing = new HashMap<>();
     private final Map<BitSet, Optional<String>> judged = new HashMap<>();
+    private final Map<BitSet, Plan> plans = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<BitSet, Plan> eldest) {
+            return size() > MOST_PLANS;
+        }
+    };
 
     Passage(Project project, Plan built, Plan target) {
         this.project = project;
@@ -78,6 +89,15 @@ final class Passage {
 
     /** The plant when these changes are done. */
     Plan after(BitSet done) {
+        Plan known = plans.get(done);
+        if (known == null) {
+            known = made(done);
+            plans.put((BitSet) done.clone(), known);
+        }
+        return known;
+    }
+
+    private Plan made(BitSet done) {
         Map<String, Assignment> seats = new LinkedHashMap<>(Changes.seats(built));
         Map<String, BoardSetting> set = new LinkedHashMap<>();
         built.boards().forEach(each -> set.put(each.id(), each));

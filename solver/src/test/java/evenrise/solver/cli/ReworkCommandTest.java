@@ -1,0 +1,142 @@
+package evenrise.solver.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenrise.model.file.PlanFile;
+import evenrise.model.file.ProjectFile;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReworkCommandTest {
+    private static final Path YARD = Path.of("..", "datasets", "lantern-yard");
+    private static final String PROJECT = YARD.resolve("project.json").toString();
+    private static final String BUILT = YARD.resolve("built.plan.json").toString();
+    private static final String READINGS = YARD.resolve("measured.csv").toString();
+
+    @TempDir
+    private Path scratch;
+
+    private Shell.Result rework(Path folder, String... more) {
+        Project project = ProjectFile.read(Path.of(PROJECT)).value().orElseThrow();
+        Plan built = PlanFile.read(Path.of(BUILT), project).value().orElseThrow();
+        List<String> arguments = new ArrayList<>(
+                List.of("rework", PROJECT, BUILT, "--moves", "6000", "--threads", "1", "-o", folder.toString()));
+        arguments.addAll(List.of(more));
+        return new Shell(built).run(arguments.toArray(String[]::new));
+    }
+
+    @Nested
+    class WithReadings {
+        @Test
+        void showsTheFrontAndTheOrderOfWork() {
+            Shell.Result result = rework(scratch, "--measured", READINGS);
+
+            assertThat(result.code()).isEqualTo(ExitCode.DONE);
+            assertThat(result.out())
+                    .contains(
+                            "12 of 28 loads have measured currents",
+                            "breaks hard rules in 3 places",
+                            "2 moves cure all of them",
+                            "nothing is broken on the way",
+                            "licensed professional");
+        }
+
+        @Test
+        void writesAPlanForEachPointThatPassesTheAudit() throws IOException {
+            rework(scratch, "--measured", READINGS, "--max-moves", "4");
+
+            String measured = scratch.resolve(ReworkFolder.MEASURED).toString();
+            try (Stream<Path> files = Files.list(scratch)) {
+                List<Path> plans = files.filter(
+                                file -> file.getFileName().toString().startsWith("plan-"))
+                        .toList();
+                assertThat(plans).hasSizeGreaterThan(2);
+                for (Path plan : plans) {
+                    Shell.Result audit = new Shell(null).run("audit", measured, plan.toString());
+                    assertThat(audit.code()).as(audit.all()).isEqualTo(ExitCode.DONE);
+                    assertThat(audit.all()).doesNotContain("changed since");
+                }
+            }
+            assertThat(Files.readString(scratch.resolve("front.csv"))).contains("moves,breakers,leads", ",yes\r\n");
+            assertThat(Files.readString(scratch.resolve("front.json"))).contains("\"points\"");
+            assertThat(Files.readString(scratch.resolve("work.json"))).contains("\"re-terminate\"");
+            assertThat(Files.readString(scratch.resolve("work.txt")))
+                    .contains("lock and tag", "prove dead", "stage 1 of", "Check afterwards", "[ ]  1");
+        }
+
+        @Test
+        void writesTheSameAgain() throws IOException {
+            rework(scratch.resolve("one"), "--measured", READINGS);
+            rework(scratch.resolve("two"), "--measured", READINGS);
+
+            for (String name : List.of("front.csv", "work.json", "work.txt", "plan-0002.json")) {
+                assertThat(Files.readString(scratch.resolve("two").resolve(name)))
+                        .isEqualTo(Files.readString(scratch.resolve("one").resolve(name)));
+            }
+        }
+
+        @Test
+        void saysWhatCannotBeCuredWithSoFewMoves() {
+            Shell.Result result = rework(scratch, "--measured", READINGS, "--max-moves", "1");
+
+            assertThat(result.code()).isEqualTo(ExitCode.RULES_BROKEN);
+            assertThat(result.err()).contains("the plan chosen breaks hard rules");
+        }
+
+        @Test
+        void reportsEveryBadRowAndWritesNothing() throws IOException {
+            Path readings =
+                    Files.writeString(scratch.resolve("bad.csv"), "load,phase,running_a\nsub-9,A,3\nsub-1,C,lots\n");
+            Path folder = scratch.resolve("out");
+
+            Shell.Result result = rework(folder, "--measured", readings.toString());
+
+            assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT);
+            assertThat(result.err()).contains("line 2", "'sub-9'", "line 3", "'lots'");
+            assertThat(folder).doesNotExist();
+        }
+
+        @Test
+        void reportsATableThatIsNotThere() {
+            Shell.Result result = rework(scratch, "--measured", "no-such.csv");
+
+            assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT);
+            assertThat(result.err()).contains("'no-such.csv' cannot be read");
+        }
+    }
+
+    @Nested
+    class WithoutReadings {
+        @Test
+        void hasNothingToCureInASoundPlan() {
+            Shell.Result result = rework(scratch);
+
+            assertThat(result.code()).isEqualTo(ExitCode.DONE);
+            assertThat(result.out()).contains("The plan as built keeps every hard rule", "plan chosen (0 moves)");
+        }
+
+        @Test
+        void refusesNumbersOutOfRange() {
+            assertThat(rework(scratch, "--per-move", "-1").code()).isEqualTo(ExitCode.USAGE);
+            assertThat(rework(scratch, "--max-moves", "-1").code()).isEqualTo(ExitCode.USAGE);
+            assertThat(rework(scratch, "--dead-at-once", "0").code()).isEqualTo(ExitCode.USAGE);
+        }
+
+        @Test
+        void refusesAFileAsFolder() throws IOException {
+            Path file = Files.writeString(scratch.resolve("file"), "mine");
+
+            assertThat(rework(file).code()).isEqualTo(ExitCode.NOT_WRITTEN);
+            assertThat(file).hasContent("mine");
+        }
+    }
+}

@@ -1,0 +1,341 @@
+package evenrise.solver.rework;
+
+import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aGroup;
+import static evenrise.model.Fixtures.aLoad;
+import static evenrise.model.Fixtures.aPanel;
+import static evenrise.model.Fixtures.aPlan;
+import static evenrise.model.Fixtures.aProject;
+import static evenrise.model.Fixtures.aSupply;
+import static evenrise.model.Fixtures.anAssignment;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenrise.model.ARandomProject;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Phase;
+import evenrise.model.project.Project;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class OrderOfWorkTest {
+    private static List<StepKind> kinds(WorkOrder order) {
+        return order.stages().stream()
+                .flatMap(stage -> stage.steps().stream())
+                .map(WorkStep::kind)
+                .toList();
+    }
+
+    @Nested
+    class AnExchangeOfTwoBreakers {
+        private Project project(int slots) {
+            return aProject()
+                    .panels(aPanel("P1").slots(slots))
+                    .loads(aLoad("one").unswitched(), aLoad("two").unswitched())
+                    .build();
+        }
+
+        private final Plan built = aPlan().assignments(
+                        anAssignment("one").at("P1", 1, Phase.A),
+                        anAssignment("two").at("P1", 3, Phase.B))
+                .build();
+        private final Plan target = aPlan().assignments(
+                        anAssignment("one").at("P1", 3, Phase.B),
+                        anAssignment("two").at("P1", 1, Phase.A))
+                .build();
+
+        @Test
+        void parksOneInAFreeSlot() {
+            WorkOrder order = OrderOfWork.between(project(4), built, target, 1);
+
+            assertThat(kinds(order))
+                    .containsExactly(
+                            StepKind.LOCK_OUT,
+                            StepKind.LOCK_OUT,
+                            StepKind.PARK,
+                            StepKind.RE_TERMINATE,
+                            StepKind.RE_TERMINATE,
+                            StepKind.ENERGISE,
+                            StepKind.ENERGISE);
+            assertThat(order.breaches()).isEmpty();
+            assertThat(order.obstacles()).singleElement().asString().contains("goes where another one of them is");
+        }
+
+        @Test
+        void takesOneOutWhereNoSlotIsFree() {
+            Project full = aProject()
+                    .panels(aPanel("P1").slots(4).reservedSlots(2, 4))
+                    .loads(aLoad("one").unswitched(), aLoad("two").unswitched())
+                    .build();
+
+            WorkOrder order = OrderOfWork.between(full, built, target, 1);
+
+            assertThat(kinds(order)).contains(StepKind.TAKE_OUT).doesNotContain(StepKind.PARK);
+            assertThat(order.breaches()).isEmpty();
+        }
+
+        @Test
+        void ofTwoThatDoNotMeetIsDoneOneAfterTheOther() {
+            Plan apart = aPlan().assignments(
+                            anAssignment("one").at("P1", 2, Phase.A),
+                            anAssignment("two").at("P1", 4, Phase.B))
+                    .build();
+
+            WorkOrder order = OrderOfWork.between(project(4), built, apart, 1);
+
+            assertThat(order.cost()).isEqualTo(new OrderCost(0, 1, 2, 2));
+            assertThat(order.obstacles()).isEmpty();
+        }
+
+        @Test
+        void ofOneInTheOthersWayMovesTheOtherFirst() {
+            Plan chain = aPlan().assignments(
+                            anAssignment("one").at("P1", 3, Phase.B),
+                            anAssignment("two").at("P1", 4, Phase.B))
+                    .build();
+
+            WorkOrder order = OrderOfWork.between(project(4), built, chain, 1);
+
+            assertThat(order.stages()).hasSize(2);
+            assertThat(order.stages().get(0).lockedOut()).containsExactly("two");
+            assertThat(order.breaches()).isEmpty();
+        }
+    }
+
+    @Nested
+    class RulesOnTheWay {
+        /** Phase A of the panel takes 20 A: 12 A can come only when 10 A have left. */
+        @Test
+        void letARatingDecideWhoGoesFirst() {
+            Project project = aProject()
+                    .panels(aPanel("P1").slots(8).ratedAmps(25))
+                    .loads(
+                            aLoad("heavy").unswitched().runningAmps(12),
+                            aLoad("light").unswitched().runningAmps(10))
+                    .build();
+            Plan built = aPlan().assignments(
+                            anAssignment("heavy").at("P1", 3, Phase.B),
+                            anAssignment("light").at("P1", 1, Phase.A))
+                    .build();
+            Plan target = aPlan().assignments(
+                            anAssignment("heavy").at("P1", 2, Phase.A),
+                            anAssignment("light").at("P1", 5, Phase.C))
+                    .build();
+
+            WorkOrder order = OrderOfWork.between(project, built, target, 1);
+
+            assertThat(order.stages().get(0).lockedOut()).containsExactly("light");
+            assertThat(order.breaches()).isEmpty();
+            assertThat(order.isProven()).isTrue();
+        }
+
+        @Test
+        void keepAGroupTogetherAndSayWhy() {
+            Project project = aProject()
+                    .panels(aPanel("P1"))
+                    .boards(aBoard("B1"), aBoard("B2"))
+                    .groups(aGroup("stage"))
+                    .loads(aLoad("one").group("stage"), aLoad("two").group("stage"))
+                    .build();
+            Plan built = aPlan().board("B1", 0, 0.25)
+                    .board("B2", 0, 0.25)
+                    .assignments(
+                            anAssignment("one").at("P1", 1, Phase.A).on("B1", 1),
+                            anAssignment("two").at("P1", 3, Phase.B).on("B1", 2))
+                    .build();
+            Plan target = aPlan().board("B1", 0, 0.25)
+                    .board("B2", 0, 0.25)
+                    .assignments(
+                            anAssignment("one").at("P1", 1, Phase.A).on("B2", 1),
+                            anAssignment("two").at("P1", 3, Phase.B).on("B2", 2))
+                    .build();
+
+            WorkOrder order = OrderOfWork.between(project, built, target, 1);
+
+            assertThat(order.stages()).hasSize(1);
+            assertThat(order.obstacles()).singleElement().asString().contains("group-whole", "'stage'");
+            assertThat(order.breaches()).isEmpty();
+        }
+
+        private Project chain(boolean inrushLimit) {
+            var supply = aSupply();
+            return aProject()
+                    .supply(inrushLimit ? supply.inrushLimitAmps(60) : supply)
+                    .panels(aPanel("P1"))
+                    .boards(aBoard("B1"))
+                    .loads(
+                            aLoad("dsp").processing().runningAmps(1).idleAmps(1),
+                            aLoad("amp").amplifier().idleAmps(10).inrushPeakAmps(50),
+                            aLoad("late").amplifier().idleAmps(10).comesAfter("amp"))
+                    .build();
+        }
+
+        private Plan plan(int dsp, int amp) {
+            return aPlan().board("B1", 0, 1)
+                    .assignments(
+                            anAssignment("dsp").at("P1", dsp).on("B1", 1),
+                            anAssignment("amp").at("P1", amp).on("B1", 2),
+                            anAssignment("late").at("P1", 7).on("B1", 3))
+                    .build();
+        }
+
+        @Test
+        void wantTheSystemOffForWhatComesOnBeforeOthers() {
+            WorkOrder order = OrderOfWork.between(chain(false), plan(1, 3), plan(2, 3), 1);
+
+            assertThat(order.stages()).singleElement().matches(WorkStage::isSystemOff);
+            assertThat(kinds(order))
+                    .containsExactly(
+                            StepKind.SYSTEM_OFF,
+                            StepKind.LOCK_OUT,
+                            StepKind.RE_TERMINATE,
+                            StepKind.UNLOCK,
+                            StepKind.SYSTEM_ON);
+        }
+
+        @Test
+        void switchOffWhatNeedsALoadThatIsDead() {
+            WorkOrder order = OrderOfWork.between(chain(false), plan(1, 3), plan(1, 4), 1);
+
+            assertThat(order.stages()).singleElement().satisfies(stage -> {
+                assertThat(stage.isSystemOff()).isFalse();
+                assertThat(stage.lockedOut()).containsExactly("amp");
+                assertThat(stage.standingBy()).containsExactly("late");
+            });
+            assertThat(kinds(order).get(0)).isEqualTo(StepKind.SWITCH_OFF);
+            assertThat(order.breaches()).isEmpty();
+        }
+
+        /** On phase A the amplifier's 50 A come on top of √2·10 A of the other: 64.1 A, over the limit of 60 A. */
+        @Test
+        void wantTheSequenceWhereALoadMayNotComeOnByItself() {
+            Project project = chain(true);
+
+            WorkOrder order = OrderOfWork.between(project, plan(3, 2), plan(3, 1), 1);
+
+            assertThat(order.stages()).singleElement().matches(WorkStage::isSystemOff);
+            assertThat(OrderOfWork.between(chain(false), plan(3, 2), plan(3, 1), 1)
+                            .stages()
+                            .get(0)
+                            .isSystemOff())
+                    .isFalse();
+        }
+    }
+
+    @Nested
+    class TheOrderOfAFewChanges {
+        /** Every ordered partition is written out and judged by the replay alone. */
+        @ParameterizedTest(name = "seed {0}")
+        @ValueSource(longs = {1, 2, 3, 4, 5, 6, 8, 9, 10, 12})
+        void isTheCheapestOfAll(long seed) {
+            ARandomProject.Planted planted = ARandomProject.planted(seed);
+            Project project = planted.project();
+            Optional<FrontPoint> point = Reworked.front(project, planted.plan(), 6_000).points().stream()
+                    .filter(each -> size(each) <= 5)
+                    .reduce((one, next) -> next);
+            Plan target = point.orElseThrow().plan();
+            Passage passage = new Passage(project, planted.plan(), target);
+            List<OrderCost> costs = new ArrayList<>();
+            EveryOrderedPartition.of(
+                    passage.size(),
+                    stages -> written(passage, planted.plan(), target, stages).ifPresent(costs::add));
+
+            WorkOrder order = OrderOfWork.between(project, planted.plan(), target, 1);
+
+            if (passage.size() > 0) {
+                assertThat(costs).isNotEmpty();
+                assertThat(leastOneAtOnce(order.cost()))
+                        .isEqualTo(costs.stream()
+                                .map(OrderOfWorkTest::leastOneAtOnce)
+                                .min(OrderCost::compareTo)
+                                .orElseThrow());
+            }
+            assertThat(order.isProven()).isTrue();
+            assertThat(order.breaches()).isEmpty();
+        }
+
+        private static int size(FrontPoint point) {
+            return point.changes().loads().size() + point.changes().settings().size();
+        }
+
+        private static Optional<OrderCost> written(Passage passage, Plan built, Plan target, List<BitSet> sets) {
+            List<WorkStage> stages = new ArrayList<>();
+            BitSet done = new BitSet();
+            OrderCost cost = OrderCost.NOTHING;
+            for (BitSet set : sets) {
+                Passage.Way way = passage.unchecked(done, set);
+                BitSet after = (BitSet) done.clone();
+                after.or(set);
+                stages.add(new WorkStage(
+                        way.isSystemOff(),
+                        List.copyOf(passage.loads(set)),
+                        List.of(),
+                        List.copyOf(way.outages()),
+                        StageSteps.of(passage, done, set, way),
+                        passage.after(after),
+                        0));
+                cost = cost.plus(way.cost());
+                done = after;
+            }
+            return Replay.of(passage.project, built, target, stages).isEmpty() ? Optional.of(cost) : Optional.empty();
+        }
+    }
+
+    private static OrderCost leastOneAtOnce(OrderCost cost) {
+        return new OrderCost(cost.systemOffs(), Math.max(1, cost.mostLockedOut()), cost.outages(), cost.stages());
+    }
+
+    @Nested
+    class TheOrderOfManyChanges {
+        @ParameterizedTest(name = "seed {0}")
+        @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+        void breaksNothingOnTheWayThatWasWhole(long seed) {
+            ARandomProject.Planted planted = ARandomProject.planted(seed);
+            Project project = Reworked.raised(planted.project(), seed, 5, 0.4);
+            Front front = Reworked.front(project, planted.plan(), 5_000);
+            FrontPoint most = front.points().get(front.points().size() - 1);
+
+            WorkOrder order = OrderOfWork.between(project, planted.plan(), most.plan(), 1);
+
+            assertThat(order.breaches()).isEmpty();
+            assertThat(Changes.between(
+                                    order.stages().isEmpty()
+                                            ? planted.plan()
+                                            : order.stages()
+                                                    .get(order.stages().size() - 1)
+                                                    .after(),
+                                    most.plan())
+                            .moves())
+                    .isZero();
+        }
+
+        @ParameterizedTest(name = "seed {0}")
+        @ValueSource(longs = {1, 2, 3, 4})
+        void byRulesOfThumbIsNeverCheaperThanTheProven(long seed) {
+            ARandomProject.Planted planted = ARandomProject.planted(seed);
+            Plan target = Reworked.front(planted.project(), planted.plan(), 4_000).points().stream()
+                    .filter(each -> each.changes().loads().size()
+                                    + each.changes().settings().size()
+                            <= 6)
+                    .reduce((one, next) -> next)
+                    .orElseThrow()
+                    .plan();
+            Passage passage = new Passage(planted.project(), planted.plan(), target);
+            GreedyOrder greedy = new GreedyOrder(passage);
+
+            Optional<List<BitSet>> stages = greedy.stages(1);
+
+            if (passage.size() > 0) {
+                OrderCost proven = OrderOfWork.between(planted.project(), planted.plan(), target, 1)
+                        .cost();
+                assertThat(leastOneAtOnce(greedy.cost(stages.orElseThrow())))
+                        .isGreaterThanOrEqualTo(leastOneAtOnce(proven));
+            }
+        }
+    }
+}

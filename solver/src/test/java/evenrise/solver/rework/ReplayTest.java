@@ -1,0 +1,123 @@
+package evenrise.solver.rework;
+
+import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aLoad;
+import static evenrise.model.Fixtures.aPanel;
+import static evenrise.model.Fixtures.aPlan;
+import static evenrise.model.Fixtures.aProject;
+import static evenrise.model.Fixtures.anAssignment;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+/** The replay must find what is wrong with a list, or it proves nothing. */
+class ReplayTest {
+    private final Project project = aProject()
+            .panels(aPanel("P1").slots(12).ratedAmps(30).reservedSlots(12))
+            .boards(aBoard("B1"))
+            .loads(
+                    aLoad("dsp").processing().runningAmps(2),
+                    aLoad("amp").amplifier().runningAmps(14).comesAfter("dsp"),
+                    aLoad("sub").amplifier().runningAmps(12))
+            .build();
+    private final Plan built = plan(1, 3, 5);
+
+    private static Plan plan(int dsp, int amp, int sub) {
+        return aPlan().board("B1", 0, 1)
+                .assignments(
+                        anAssignment("dsp").at("P1", dsp).on("B1", 1),
+                        anAssignment("amp").at("P1", amp).on("B1", 2),
+                        anAssignment("sub").at("P1", sub).on("B1", 3))
+                .build();
+    }
+
+    private static WorkStep lock(String load) {
+        return WorkStep.load(StepKind.LOCK_OUT, load);
+    }
+
+    private static WorkStep move(String load, int slot) {
+        return WorkStep.breaker(StepKind.RE_TERMINATE, load, "P1", slot);
+    }
+
+    private static WorkStep energise(String load) {
+        return WorkStep.load(StepKind.ENERGISE, load);
+    }
+
+    private List<Breach> replay(Plan target, WorkStep... steps) {
+        WorkStage stage = new WorkStage(false, List.of(), List.of(), List.of(), List.of(steps), target, 0);
+        return Replay.of(project, built, target, List.of(stage));
+    }
+
+    private static void says(List<Breach> breaches, String... words) {
+        assertThat(breaches).anySatisfy(breach -> assertThat(breach.message()).contains(words));
+    }
+
+    @Test
+    void findsNothingInASoundList() {
+        assertThat(replay(plan(1, 3, 6), lock("sub"), move("sub", 6), energise("sub")))
+                .isEmpty();
+    }
+
+    @Test
+    void findsWorkOnALiveLoad() {
+        says(replay(plan(1, 3, 6), move("sub", 6)), "'sub'", "without being off");
+    }
+
+    @Test
+    void findsTwoBreakersInOneSlot() {
+        says(replay(plan(1, 3, 3), lock("sub"), move("sub", 3), energise("sub")), "'sub'", "slot 3", "'amp'");
+    }
+
+    @Test
+    void findsASlotThatTakesNoBreaker() {
+        says(replay(plan(1, 3, 12), lock("sub"), move("sub", 12), energise("sub")), "slot 12", "takes no breaker");
+    }
+
+    @Test
+    void findsALoadThatStaysOff() {
+        says(replay(plan(1, 3, 6), lock("sub"), move("sub", 6)), "'sub'", "still off");
+    }
+
+    @Test
+    void findsALoadThatComesOnWithItsLockOn() {
+        says(replay(plan(1, 3, 5), lock("sub"), WorkStep.load(StepKind.SWITCH_ON, "sub")), "'sub'", "locked out");
+    }
+
+    @Test
+    void findsWhatIsOnWhileWhatItNeedsIsOff() {
+        says(replay(plan(2, 3, 5), lock("dsp"), move("dsp", 2), energise("dsp")), "'amp'", "is on while", "'dsp'");
+    }
+
+    @Test
+    void findsProcessingThatComesOnUnderLiveAmplifiers() {
+        says(replay(plan(2, 3, 5), lock("dsp"), move("dsp", 2), energise("dsp")), "'dsp'", "later role");
+    }
+
+    /** Slot 4 is phase B like slot 3: 14 A + 12 A are more than 0.8 · 30 A = 24 A. */
+    @Test
+    void findsAConductorThatCarriesTooMuch() {
+        says(replay(plan(1, 3, 4), lock("sub"), move("sub", 4), energise("sub")), "rating", "phase B");
+    }
+
+    @Test
+    void findsAnOutputThatIsTaken() {
+        says(
+                replay(
+                        plan(1, 3, 5),
+                        lock("sub"),
+                        WorkStep.lead("sub", Optional.of("B1"), OptionalInt.of(2)),
+                        energise("sub")),
+                "'sub'",
+                "an output that load 'amp' has");
+    }
+
+    @Test
+    void findsThatTheListDoesNotLeadWhereItShould() {
+        says(replay(plan(1, 4, 6), lock("sub"), move("sub", 6), energise("sub")), "'amp'", "not where");
+    }
+}
