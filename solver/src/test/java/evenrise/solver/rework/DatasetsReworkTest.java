@@ -5,12 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import evenrise.model.file.PlanFile;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
+import evenrise.model.plan.Assignment;
+import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
+import evenrise.model.rules.PlanFinisher;
+import evenrise.model.rules.Referee;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -67,5 +76,32 @@ class DatasetsReworkTest {
         assertThat(front.asBuilt().violations()).isEqualTo(3);
         assertThat(front.cureOnly().violations()).isZero();
         assertThat(front.cureOnly().moves()).isEqualTo(2);
+        assertThat(curesByOneBreaker(measured.in(given), built)).isZero();
+    }
+
+    /** Plans in which one breaker is elsewhere and whose ratings, slots and reach hold: leads and settings mend none of them. */
+    private static long curesByOneBreaker(Project project, Plan built) {
+        return built.assignments().stream()
+                .flatMap(from -> project.panels().stream()
+                        .flatMap(panel -> IntStream.rangeClosed(1, panel.slots())
+                                .mapToObj(slot -> new Assignment(
+                                        from.load(),
+                                        panel.id(),
+                                        slot,
+                                        List.of(),
+                                        from.board(),
+                                        from.output(),
+                                        OptionalDouble.empty(),
+                                        OptionalDouble.empty()))))
+                .map(to -> {
+                    Map<String, Assignment> seats = Changes.seats(built);
+                    seats.put(to.load(), to);
+                    Map<String, BoardSetting> settings = new LinkedHashMap<>();
+                    built.boards().forEach(each -> settings.put(each.id(), each));
+                    return PlanFinisher.timed(project, Passage.bare(seats, settings));
+                })
+                .filter(plan -> Referee.judge(project, plan).violations().stream()
+                        .noneMatch(each -> Set.of("rating", "slot", "reach").contains(each.rule())))
+                .count();
     }
 }
