@@ -17,6 +17,8 @@ import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
 import evenrise.solver.rework.WorkOrder;
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
@@ -25,6 +27,7 @@ import java.util.Set;
 /** Where a rework goes: a folder with the front, a plan a point, and the work. */
 final class ReworkFolder {
     static final String MEASURED = "project-as-measured.json";
+    private static final String FRONT = "front.json";
 
     private final Path folder;
 
@@ -66,15 +69,31 @@ final class ReworkFolder {
         FrontSheet sheet = FrontSheet.of(project.name(), front, chosen);
         Set<FrontPoint> points = new LinkedHashSet<>(front.points());
         points.add(chosen);
+        removeEarlierPlans();
         writing(() -> {
             for (FrontPoint each : points) {
                 PlanFile.write(each.plan(), folder.resolve(FrontSheet.planName(each.moves())), Format.JSON);
             }
             WholeFile.write(folder.resolve("front.csv"), sheet.csv());
-            WholeFile.write(folder.resolve("front.json"), Json.of(sheet) + "\n");
+            WholeFile.write(folder.resolve(FRONT), Json.of(sheet) + "\n");
             WholeFile.write(folder.resolve("work.json"), Json.of(WorkFile.of(Cautions.ALL, order)) + "\n");
             WholeFile.write(folder.resolve("work.txt"), WorkSheetText.pages(project, built, order));
         });
+    }
+
+    /** Plans of an earlier rework in this folder would pass for plans of this one. */
+    private void removeEarlierPlans() {
+        if (!Files.exists(folder.resolve(FRONT))) {
+            return;
+        }
+        try (DirectoryStream<Path> earlier = Files.newDirectoryStream(folder, "plan-[0-9][0-9][0-9][0-9].json")) {
+            for (Path each : earlier) {
+                Files.delete(each);
+            }
+        } catch (IOException | DirectoryIteratorException e) {
+            throw new Failure(
+                    ExitCode.NOT_WRITTEN, "plans of an earlier rework cannot be removed: " + e.getMessage() + ".");
+        }
     }
 
     private interface Writing {

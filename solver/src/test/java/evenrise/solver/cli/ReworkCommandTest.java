@@ -85,6 +85,18 @@ class ReworkCommandTest {
         }
 
         @Test
+        void leavesNoPlanOfAnEarlierRework() throws IOException {
+            rework(scratch, "--measured", READINGS);
+            Path earlier = Files.writeString(scratch.resolve("plan-0999.json"), "of another rework");
+            Path mine = Files.writeString(scratch.resolve("plan-of-mine.json"), "to be kept");
+
+            rework(scratch, "--measured", READINGS);
+
+            assertThat(earlier).doesNotExist();
+            assertThat(mine).exists();
+        }
+
+        @Test
         void saysWhatCannotBeCuredWithSoFewMoves() {
             Shell.Result result = rework(scratch, "--measured", READINGS, "--max-moves", "1");
 
