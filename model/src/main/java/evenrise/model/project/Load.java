@@ -169,4 +169,32 @@ public record Load(
                 Optional.empty(),
                 Optional.empty());
     }
+
+    /** The same load with these parts of its place decided. */
+    public Load fixedAt(FixedPlace place) {
+        return new Load(
+                id,
+                name,
+                role,
+                poles,
+                breakerAmps,
+                curve,
+                switched,
+                runningAmps,
+                idleAmps,
+                powerFactor,
+                thirdHarmonic,
+                inrushPeakAmps,
+                inrushHalfMillis,
+                settleSeconds,
+                shutdownGroup,
+                comesAfter,
+                panels,
+                apartFrom,
+                samePhaseAs,
+                place,
+                circuit,
+                equipment,
+                rideThrough);
+    }
 }

@@ -123,6 +123,24 @@ public record Project(
                 Optional.of(stated));
     }
 
+    /** The same project with other loads. */
+    public Project withLoads(List<Load> others) {
+        return new Project(
+                format,
+                name,
+                supply,
+                timingToleranceSeconds,
+                maxDurationSeconds,
+                panels,
+                boardTypes,
+                boards,
+                shutdownGroups,
+                others,
+                objective,
+                electrical,
+                behaviour);
+    }
+
     /** What the control does, as stated or by default. */
     public Behaviour behaviourOrDefault() {
         return behaviour.orElse(Behaviour.DEFAULT);

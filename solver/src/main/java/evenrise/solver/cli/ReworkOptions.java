@@ -31,6 +31,17 @@ final class ReworkOptions {
                     + "that only where it cannot be helped. Default: 1.")
     private int deadAtOnce;
 
+    @Option(
+            names = "--keep-running",
+            description =
+                    "Leave every load where it is for which the whole system would have to go off: processing and "
+                            + "auxiliary loads that amplifiers wait for.")
+    private boolean keepsRunning;
+
+    boolean keepsRunning() {
+        return keepsRunning;
+    }
+
     OptionalDouble perMoveAmps() {
         return perMove == null ? OptionalDouble.empty() : OptionalDouble.of(perMove);
     }

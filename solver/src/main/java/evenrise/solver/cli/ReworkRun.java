@@ -10,8 +10,10 @@ import evenrise.solver.engine.NearbySearch;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.report.ReworkText;
+import evenrise.solver.report.Sanitizer;
 import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
+import evenrise.solver.rework.Kept;
 import evenrise.solver.rework.OrderOfWork;
 import evenrise.solver.rework.WorkOrder;
 import java.util.ArrayList;
@@ -49,7 +51,8 @@ final class ReworkRun {
             ReworkFolder folder) {
         Project project = request.project();
         Plan built = request.from().orElseThrow();
-        NearbySearch nearby = new NearbySearch(project, built, request.seed());
+        Project searched = options.keepsRunning() ? Kept.early(project, built) : project;
+        NearbySearch nearby = new NearbySearch(searched, built, request.seed());
         PlanningOutcome asNew = asNew(request, nearby::stop);
         nearby.offer(asNew.plan());
         if (!interruption.happened()) {
@@ -70,7 +73,11 @@ final class ReworkRun {
             terminal.print(
                     terminal.out(),
                     ReworkText.lines(project, notes, front, chosen, order, others, terminal.outPaint()));
-            terminal.print(terminal.out(), List.of("", "Written to folder " + folder.path() + "."));
+            terminal.print(
+                    terminal.out(),
+                    List.of(
+                            "",
+                            "Written to folder " + Sanitizer.clean(folder.path().toString()) + "."));
         }
         return exitCode(chosen, order);
     }

@@ -47,6 +47,9 @@ public final class ReworkText {
             return "The plan as built breaks hard rules in " + Numbers.counted(now, "place") + ". " + cure
                     + (front.cureOnly().moves() == 1 ? " cures" : " cure")
                     + " all of them; nothing less was found to do so.";
+        } else if (then == now) {
+            return "The plan as built breaks hard rules in " + Numbers.counted(now, "place")
+                    + ". No plan was found that breaks fewer and nothing else.";
         }
         return "The plan as built breaks hard rules in " + Numbers.counted(now, "place")
                 + ". No plan was found that keeps them all; with " + cure + " " + Numbers.counted(then, "place")
@@ -66,11 +69,12 @@ public final class ReworkText {
                 .number("peak A")
                 .number("imb. %")
                 .words("plan");
-        row(table, "built", front.asBuilt(), "-", front.asBuilt() == chosen);
+        row(table, "built", front.asBuilt(), "-", isAsBuilt(chosen));
         List<FrontPoint> rows = new ArrayList<>(front.points());
-        if (!rows.contains(chosen) && chosen != front.asBuilt()) {
+        if (!rows.contains(chosen)) {
             rows.add(0, chosen);
         }
+        rows.removeIf(ReworkText::isAsBuilt);
         for (FrontPoint each : rows) {
             String label = each == front.cureOnly() && each.moves() > 0
                     ? "cure"
@@ -80,6 +84,10 @@ public final class ReworkText {
         section.table(table);
         section.text("> marks the plan chosen; --per-move and --max-moves choose another.");
         return section.lines();
+    }
+
+    private static boolean isAsBuilt(FrontPoint point) {
+        return point.moves() == 0 && point.changes().settings().isEmpty();
     }
 
     private static void row(Table table, String label, FrontPoint point, String plan, boolean isChosen) {

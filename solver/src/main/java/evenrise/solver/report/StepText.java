@@ -40,8 +40,11 @@ final class StepText {
             case SYSTEM_OFF -> "Give the off command. Wait until everything that boards switch is off.";
             case SWITCH_OFF -> "Switch off " + who(id) + "; it needs a load that goes off next. Nobody works on it.";
             case LOCK_OUT ->
-                "Switch off " + who(id) + ", " + slots.getOrDefault(id, "no slot yet")
-                        + ". Isolate, lock out and tag; prove dead.";
+                !slots.containsKey(id)
+                        ? "Keep " + who(id)
+                                + " off; it has no breaker yet. Isolate, lock out and tag where it will be; prove"
+                                + " dead."
+                        : "Switch off " + who(id) + ", " + slots.get(id) + ". Isolate, lock out and tag; prove dead.";
             case PARK -> {
                 String to = slot(step.panel().orElseThrow(), step.slot().orElseThrow());
                 yield moved("Park the breaker of ", id, slots, to) + ". It stays locked out there.";
@@ -51,7 +54,8 @@ final class StepText {
             case RE_TERMINATE -> {
                 String to = slot(step.panel().orElseThrow(), step.slot().orElseThrow());
                 String before = slots.getOrDefault(id, "");
-                boolean leaves = !before.startsWith("panel " + step.panel().get() + " slot ");
+                boolean leaves = !before.isEmpty()
+                        && !before.startsWith("panel " + step.panel().get() + " slot ");
                 yield moved("Re-terminate ", id, slots, to)
                         + phases(after.get(id))
                         + (leaves ? "; its conductors must reach that panel." : ".");

@@ -31,20 +31,7 @@ public record Measured(Map<String, Current> currents, List<String> problems, Lis
 
     /** The project with these currents in the place of its own. */
     public Project in(Project project) {
-        return new Project(
-                project.format(),
-                project.name(),
-                project.supply(),
-                project.timingToleranceSeconds(),
-                project.maxDurationSeconds(),
-                project.panels(),
-                project.boardTypes(),
-                project.boards(),
-                project.shutdownGroups(),
-                project.loads().stream().map(this::measured).toList(),
-                project.objective(),
-                project.electrical(),
-                project.behaviour());
+        return project.withLoads(project.loads().stream().map(this::measured).toList());
     }
 
     private Load measured(Load load) {

@@ -48,6 +48,8 @@ class ReworkCommandTest {
                             "2 moves cure all of them",
                             "nothing is broken on the way",
                             "licensed professional");
+            assertThat(result.out().lines())
+                    .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
         }
 
         @Test
@@ -82,6 +84,15 @@ class ReworkCommandTest {
                 assertThat(Files.readString(scratch.resolve("two").resolve(name)))
                         .isEqualTo(Files.readString(scratch.resolve("one").resolve(name)));
             }
+        }
+
+        @Test
+        void keepsTheSystemRunningWhereItIsAskedTo() {
+            String[] best = {"--measured", READINGS, "--per-move", "0"};
+
+            assertThat(rework(scratch, best).out()).containsPattern("\\d +OFF ");
+            String[] kept = {"--measured", READINGS, "--per-move", "0", "--keep-running"};
+            assertThat(rework(scratch, kept).out()).doesNotContainPattern("\\d +OFF ");
         }
 
         @Test
