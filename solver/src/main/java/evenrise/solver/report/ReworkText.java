@@ -149,6 +149,9 @@ public final class ReworkText {
                         ? "No order of these changes has fewer stages with the system off, fewer loads locked out at once,"
                                 + " then fewer outages: every one was looked at."
                         : "Found by rules of thumb; a better order may exist.");
+        if (order.cost().systemOffs() > 0) {
+            section.text("--keep-running looks for plans that leave alone what needs the system off.");
+        }
         if (!order.obstacles().isEmpty()) {
             section.text("Why a stage is not smaller:");
             order.obstacles().forEach(section::item);

@@ -231,7 +231,7 @@ class OrderOfWorkTest {
     class TheOrderOfAFewChanges {
         /** Every ordered partition is written out and judged by the replay alone. */
         @ParameterizedTest(name = "seed {0}")
-        @ValueSource(longs = {1, 2, 3, 4, 5, 6, 8, 9, 10, 12})
+        @ValueSource(longs = {1, 2, 4, 7, 8, 10, 11, 16, 17, 21})
         void isTheCheapestOfAll(long seed) {
             ARandomProject.Planted planted = ARandomProject.planted(seed);
             Project project = planted.project();
@@ -247,14 +247,12 @@ class OrderOfWorkTest {
 
             WorkOrder order = OrderOfWork.between(project, planted.plan(), target, 1);
 
-            if (passage.size() > 0) {
-                assertThat(costs).isNotEmpty();
-                assertThat(leastOneAtOnce(order.cost()))
-                        .isEqualTo(costs.stream()
-                                .map(OrderOfWorkTest::leastOneAtOnce)
-                                .min(OrderCost::compareTo)
-                                .orElseThrow());
-            }
+            assertThat(passage.size()).isGreaterThan(2);
+            assertThat(leastOneAtOnce(order.cost()))
+                    .isEqualTo(costs.stream()
+                            .map(OrderOfWorkTest::leastOneAtOnce)
+                            .min(OrderCost::compareTo)
+                            .orElseThrow());
             assertThat(order.isProven()).isTrue();
             assertThat(order.breaches()).isEmpty();
         }
@@ -315,7 +313,7 @@ class OrderOfWorkTest {
         }
 
         @ParameterizedTest(name = "seed {0}")
-        @ValueSource(longs = {1, 2, 3, 4})
+        @ValueSource(longs = {1, 2, 4, 8})
         void byRulesOfThumbIsNeverCheaperThanTheProven(long seed) {
             ARandomProject.Planted planted = ARandomProject.planted(seed);
             Plan target = Reworked.front(planted.project(), planted.plan(), 4_000).points().stream()
@@ -330,12 +328,11 @@ class OrderOfWorkTest {
 
             Optional<List<BitSet>> stages = greedy.stages(1);
 
-            if (passage.size() > 0) {
-                OrderCost proven = OrderOfWork.between(planted.project(), planted.plan(), target, 1)
-                        .cost();
-                assertThat(leastOneAtOnce(greedy.cost(stages.orElseThrow())))
-                        .isGreaterThanOrEqualTo(leastOneAtOnce(proven));
-            }
+            OrderCost proven = OrderOfWork.between(planted.project(), planted.plan(), target, 1)
+                    .cost();
+            assertThat(passage.size()).isGreaterThan(2);
+            assertThat(leastOneAtOnce(greedy.cost(stages.orElseThrow())))
+                    .isGreaterThanOrEqualTo(leastOneAtOnce(proven));
         }
     }
 }
