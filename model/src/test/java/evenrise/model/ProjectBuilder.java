@@ -3,6 +3,7 @@ package evenrise.model;
 import evenrise.model.project.Behaviour;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
+import evenrise.model.project.Catalogue;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Load;
 import evenrise.model.project.ObjectiveWeights;
@@ -28,6 +29,7 @@ public final class ProjectBuilder {
     private final List<Load> loads = new ArrayList<>();
     private ObjectiveWeights objective = ObjectiveWeights.DEFAULT;
     private Optional<Behaviour> behaviour = Optional.empty();
+    private Optional<Catalogue> catalogue = Optional.empty();
     private Optional<Electrical> electrical = Optional.empty();
 
     ProjectBuilder() {}
@@ -106,6 +108,11 @@ public final class ProjectBuilder {
         return this;
     }
 
+    public ProjectBuilder catalogue(Catalogue it) {
+        catalogue = Optional.of(it);
+        return this;
+    }
+
     public Project build() {
         return new Project(
                 Project.FORMAT,
@@ -122,6 +129,7 @@ public final class ProjectBuilder {
                 loads.isEmpty() ? List.of(Fixtures.aLoad().unswitched().build()) : loads,
                 objective,
                 electrical,
-                behaviour);
+                behaviour,
+                catalogue);
     }
 }

@@ -28,6 +28,8 @@ class ArchitectureTest {
             .consideringOnlyDependenciesInLayers()
             .layer("cli")
             .definedBy("evenrise.solver.cli..")
+            .layer("compare")
+            .definedBy("evenrise.solver.compare..")
             .layer("intake")
             .definedBy("evenrise.solver.intake..")
             .optionalLayer("sample")
@@ -46,6 +48,8 @@ class ArchitectureTest {
             .definedBy("evenrise.model..")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer()
+            .whereLayer("compare")
+            .mayOnlyBeAccessedByLayers("cli", "report")
             .whereLayer("intake")
             .mayOnlyBeAccessedByLayers("cli", "report")
             .whereLayer("sample")
@@ -59,9 +63,9 @@ class ArchitectureTest {
             .whereLayer("exact")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("bounds")
-            .mayOnlyBeAccessedByLayers("cli", "report", "exact")
+            .mayOnlyBeAccessedByLayers("cli", "report", "exact", "compare")
             .whereLayer("model")
-            .mayOnlyBeAccessedByLayers("cli", "report", "engine", "exact", "bounds", "sample", "intake", "rework");
+            .mayOnlyBeAccessedByLayers("cli", "report", "engine", "exact", "bounds", "sample", "intake", "rework", "compare");
 
     @ArchTest
     static final ArchRule arrowsInsideTheModelPointFromFilesToRecords = layeredArchitecture()
@@ -144,14 +148,6 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("org.dhatim.fastexcel.reader..");
-
-    @ArchTest
-    static final ArchRule onlyIntakeAndReworkReadTables = noClasses()
-            .that()
-            .resideOutsideOfPackages("evenrise.solver.intake..", "evenrise.solver.rework..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAPackage("org.apache.commons.csv..");
 
     @ArchTest
     static final ArchRule onlyTheCommandLineKnowsPicocli = noClasses()

@@ -107,7 +107,8 @@ final class BenefitOfDoubt {
                         loads,
                         project.objective(),
                         project.electrical(),
-                        behaviour()));
+                        behaviour(),
+                        project.catalogue()));
     }
 
     /** One with an error asks nothing. */

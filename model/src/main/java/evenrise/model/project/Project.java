@@ -47,7 +47,10 @@ public record Project(
         Optional<Electrical> electrical,
 
         @Field(meaning = "What the control does when something happens", optional = true)
-        Optional<Behaviour> behaviour) {
+        Optional<Behaviour> behaviour,
+
+        @Field(meaning = "What can be bought and what work costs", optional = true)
+        Optional<Catalogue> catalogue) {
 
     /** The format that this software reads and writes. */
     public static final String FORMAT = "evenrise-project/1";
@@ -68,7 +71,8 @@ public record Project(
                 loads,
                 objective,
                 electrical,
-                behaviour);
+                behaviour,
+                catalogue);
         panels = List.copyOf(panels);
         boardTypes = List.copyOf(boardTypes);
         boards = List.copyOf(boards);
@@ -102,6 +106,7 @@ public record Project(
                 loads,
                 objective,
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -120,7 +125,27 @@ public record Project(
                 loads,
                 objective,
                 electrical,
-                Optional.of(stated));
+                Optional.of(stated),
+                catalogue);
+    }
+
+    /** The same loads and rules on other panels and boards, planned for other costs. */
+    public Project rebuilt(List<Panel> otherPanels, List<Board> otherBoards, ObjectiveWeights weights) {
+        return new Project(
+                format,
+                name,
+                supply,
+                timingToleranceSeconds,
+                maxDurationSeconds,
+                otherPanels,
+                boardTypes,
+                otherBoards,
+                shutdownGroups,
+                loads,
+                weights,
+                electrical,
+                behaviour,
+                catalogue);
     }
 
     /** The same project with other loads. */

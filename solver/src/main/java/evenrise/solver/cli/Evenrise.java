@@ -82,6 +82,8 @@ public final class Evenrise implements Runnable {
                 .addSubcommand(new RehearseCommand(terminal))
                 .addSubcommand(new ImportCommand(terminal))
                 .addSubcommand(new ReworkCommand(terminal, planners, interruption))
+                .addSubcommand(new CompareCommand(terminal, interruption))
+                .addSubcommand(new BillCommand(terminal))
                 .addSubcommand(new GenerateCommand(terminal.data()))
                 .addSubcommand(new SchemaCommand(terminal))
                 .addSubcommand(new CompletionCommand(terminal));

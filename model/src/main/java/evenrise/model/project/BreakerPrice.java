@@ -1,0 +1,21 @@
+package evenrise.model.project;
+
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+
+/** What a breaker of one kind costs. */
+public record BreakerPrice(
+        @Field(meaning = "Poles", min = 1, max = 3) int poles,
+
+        @Field(meaning = "Greatest rating of the kind", above = 0, max = 6300)
+        double upToAmps,
+
+        @Field(meaning = "Whether it is switched by a control board", byDefault = "true")
+        boolean switched,
+
+        @Field(meaning = "Price of one breaker, in the catalogue's currency", min = 0)
+        double price) {
+    public BreakerPrice {
+        Contract.check(BreakerPrice.class, poles, upToAmps, switched, price);
+    }
+}

@@ -1,0 +1,46 @@
+package evenrise.model.project;
+
+import evenrise.model.contract.Contract;
+import evenrise.model.contract.Field;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** What can be bought and what work costs, for estimates; board types carry their price themselves. */
+public record Catalogue(
+        @Field(meaning = "Currency of every price, such as EUR", atLeast = 1)
+        String currency,
+
+        @Field(meaning = "Kinds of panel", byDefault = "[]") List<PanelType> panelTypes,
+
+        @Field(meaning = "Kinds of breaker, cheapest rating first", byDefault = "[]")
+        List<BreakerPrice> breakers,
+
+        @Field(meaning = "Work for one breaker and its cable, for each pole", min = 0, optional = true)
+        OptionalDouble labourPerPole,
+
+        @Field(meaning = "Work for the control lead of one switched breaker", min = 0, optional = true)
+        OptionalDouble labourPerLead,
+
+        @Field(meaning = "Work for one board", min = 0, optional = true)
+        OptionalDouble labourPerBoard,
+
+        @Field(meaning = "Work for one panel", min = 0, optional = true)
+        OptionalDouble labourPerPanel,
+
+        @Field(meaning = "Whether a board may switch breakers of every panel; else only of its own", byDefault = "true")
+        boolean boardsReachAll) {
+    public Catalogue {
+        Contract.check(
+                Catalogue.class,
+                currency,
+                panelTypes,
+                breakers,
+                labourPerPole,
+                labourPerLead,
+                labourPerBoard,
+                labourPerPanel,
+                boardsReachAll);
+        panelTypes = List.copyOf(panelTypes);
+        breakers = List.copyOf(breakers);
+    }
+}

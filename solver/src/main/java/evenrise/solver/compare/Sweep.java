@@ -1,0 +1,125 @@
+package evenrise.solver.compare;
+
+import evenrise.model.file.WriteFailed;
+import evenrise.model.plan.MadeBy;
+import evenrise.model.plan.Plan;
+import evenrise.model.review.ElectricalReview;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.PlanFinisher;
+import evenrise.solver.bounds.ProvenBounds;
+import evenrise.solver.engine.Budget;
+import evenrise.solver.engine.Planner;
+import evenrise.solver.engine.PlanningOutcome;
+import evenrise.solver.engine.PlanningRequest;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Consumer;
+
+/** Plans many scenarios side by side, each by one search with the same number of moves; what is finished stays on disk. */
+public final class Sweep {
+    private final Store store;
+    private final long moves;
+    private final long seed;
+    private final String version;
+    private final Set<Planner> running = ConcurrentHashMap.newKeySet();
+    private volatile boolean isStopped;
+
+    /** @param version of this software, for the plan files */
+    public Sweep(Path folder, long moves, long seed, String version) {
+        this.store = new Store(folder);
+        this.moves = moves;
+        this.seed = seed;
+        this.version = version;
+    }
+
+    /**
+     * One finding for each scenario, in their order; after {@link #stop} only of those that were finished.
+     *
+     * @param told of each finding as it comes
+     * @throws WriteFailed where a file could not be written
+     */
+    public List<Finding> run(List<Scenario> scenarios, int threads, Consumer<Finding> told) throws WriteFailed {
+        ExecutorService pool = Executors.newFixedThreadPool(threads);
+        Map<Integer, Finding> found = new ConcurrentHashMap<>();
+        try {
+            List<Future<?>> futures = new ArrayList<>();
+            for (int i = 0; i < scenarios.size(); i++) {
+                int number = i;
+                futures.add(pool.submit(() -> {
+                    Optional<Finding> finding = find(scenarios.get(number));
+                    finding.ifPresent(it -> {
+                        found.put(number, it);
+                        told.accept(it);
+                    });
+                    return null;
+                }));
+            }
+            for (Future<?> future : futures) {
+                future.get();
+            }
+        } catch (InterruptedException e) {
+            stop();
+            Thread.currentThread().interrupt();
+        } catch (ExecutionException e) {
+            stop();
+            if (e.getCause() instanceof WriteFailed failed) {
+                throw failed;
+            }
+            throw new IllegalStateException("a scenario failed", e.getCause());
+        } finally {
+            pool.shutdownNow();
+        }
+        return found.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(Map.Entry::getValue)
+                .toList();
+    }
+
+    /** Ends every search; what they have found so far is dropped, so that a later run gives the same as an unbroken one. */
+    public void stop() {
+        isStopped = true;
+        running.forEach(Planner::stop);
+    }
+
+    private Optional<Finding> find(Scenario scenario) throws WriteFailed {
+        if (isStopped) {
+            return Optional.empty();
+        }
+        String sha256 = store.keepProject(scenario);
+        Optional<Plan> earlier = store.earlier(scenario, sha256, seed, moves);
+        if (earlier.isPresent()) {
+            return Optional.of(Finding.of(scenario, earlier.get()));
+        }
+        Planner planner = new Planner(
+                new PlanningRequest(scenario.project(), Optional.empty(), new Budget.Moves(moves), seed, 1), any -> {});
+        running.add(planner);
+        if (isStopped) {
+            planner.stop();
+        }
+        PlanningOutcome outcome = planner.plan();
+        running.remove(planner);
+        if (isStopped) {
+            return Optional.empty();
+        }
+        Plan plan = finished(scenario, outcome.plan(), sha256);
+        store.keepPlan(scenario, plan);
+        return Optional.of(Finding.of(scenario, plan));
+    }
+
+    private Plan finished(Scenario scenario, Plan bare, String sha256) {
+        MadeBy madeBy = new MadeBy(version, sha256, seed, 1, OptionalLong.of(moves), OptionalDouble.empty());
+        Plan plan = PlanFinisher.finish(scenario.project(), bare, madeBy, ProvenBounds.of(scenario.project()));
+        return plan.reviewed(ElectricalReview.of(Layout.of(scenario.project(), plan)));
+    }
+}

@@ -1,0 +1,149 @@
+package evenrise.solver.report;
+
+import evenrise.solver.compare.Finding;
+import evenrise.solver.compare.Front;
+import java.util.List;
+import java.util.Locale;
+
+/** Price against peak, time as the size of the mark, as an SVG that stands by itself. */
+public final class CompareChart {
+    private static final int WIDTH = 820;
+    private static final int HEIGHT = 460;
+    private static final int LEFT = 76;
+    private static final int RIGHT = 24;
+    private static final int TOP = 56;
+    private static final int BOTTOM = 56;
+    private static final int TICKS = 5;
+
+    private final List<Finding> sound;
+    private final List<Finding> front;
+    private final StringBuilder svg = new StringBuilder();
+    private final Scale price;
+    private final Scale peak;
+
+    /** A range of values with round ends. */
+    private record Scale(double least, double most) {
+        static Scale of(double least, double most) {
+            double span = Math.max(most - least, 0.02 * Math.max(1, most));
+            double step = Math.pow(10, Math.floor(Math.log10(span)));
+            double unit = span / step < 2 ? step / 5 : span / step < 5 ? step / 2 : step;
+            return new Scale(
+                    Math.floor((least - 0.05 * span) / unit) * unit, Math.ceil((most + 0.05 * span) / unit) * unit);
+        }
+
+        double part(double value) {
+            return (value - least) / (most - least);
+        }
+
+        double tick(int i) {
+            return least + (most - least) * i / TICKS;
+        }
+    }
+
+    private CompareChart(List<Finding> findings) {
+        sound = findings.stream().filter(Finding::isSound).toList();
+        front = Front.of(findings);
+        price = Scale.of(
+                sound.stream()
+                        .mapToDouble(each -> each.scenario().price())
+                        .min()
+                        .orElse(0),
+                sound.stream()
+                        .mapToDouble(each -> each.scenario().price())
+                        .max()
+                        .orElse(1));
+        peak = Scale.of(
+                sound.stream()
+                        .mapToDouble(each -> each.metrics().peakInrushAmps())
+                        .min()
+                        .orElse(0),
+                sound.stream()
+                        .mapToDouble(each -> each.metrics().peakInrushAmps())
+                        .max()
+                        .orElse(1));
+    }
+
+    public static String svg(String project, String currency, List<Finding> findings) {
+        return new CompareChart(findings).draw(escaped(project), escaped(currency));
+    }
+
+    private String draw(String project, String currency) {
+        add(
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" font-family=\"sans-serif\" font-size=\"12\">\n",
+                WIDTH, HEIGHT);
+        add(
+                "<title>Price against peak inrush: %s</title>\n<rect width=\"%d\" height=\"%d\" fill=\"#fff\"/>\n",
+                project, WIDTH, HEIGHT);
+        add(
+                "<text x=\"%d\" y=\"22\" font-size=\"15\" font-weight=\"bold\">%s: price against peak inrush</text>\n",
+                LEFT, project);
+        add(
+                "<text x=\"%d\" y=\"40\" fill=\"#444\">Filled: no other plan is better at once in price, peak and time. The larger a mark, the longer the sequence.</text>\n",
+                LEFT);
+        for (int i = 0; i <= TICKS; i++) {
+            double x = LEFT + (WIDTH - LEFT - RIGHT) * i / (double) TICKS;
+            double y = HEIGHT - BOTTOM - (HEIGHT - BOTTOM - TOP) * i / (double) TICKS;
+            add("<line x1=\"%.1f\" x2=\"%.1f\" y1=\"%d\" y2=\"%d\" stroke=\"#e3e3e3\"/>\n", x, x, TOP, HEIGHT - BOTTOM);
+            add("<line x1=\"%d\" x2=\"%d\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#e3e3e3\"/>\n", LEFT, WIDTH - RIGHT, y, y);
+            add(
+                    "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%.0f</text>\n",
+                    x, HEIGHT - BOTTOM + 18, price.tick(i));
+            add("<text x=\"%d\" y=\"%.1f\" text-anchor=\"end\">%.0f</text>\n", LEFT - 8, y + 4, peak.tick(i));
+        }
+        add(
+                "<text x=\"%d\" y=\"%d\" text-anchor=\"middle\">price, %s</text>\n",
+                (LEFT + WIDTH - RIGHT) / 2, HEIGHT - 14, currency);
+        add(
+                "<text transform=\"translate(18 %d) rotate(-90)\" text-anchor=\"middle\">peak inrush, A (upper bound)</text>\n",
+                (TOP + HEIGHT - BOTTOM) / 2);
+        sound.stream().filter(each -> !front.contains(each)).forEach(each -> mark(each, false));
+        front.forEach(each -> mark(each, true));
+        return svg.append("</svg>\n").toString();
+    }
+
+    private void mark(Finding each, boolean isOnFront) {
+        double longest = sound.stream()
+                .mapToDouble(one -> one.metrics().durationSeconds())
+                .max()
+                .orElse(1);
+        double x = LEFT + (WIDTH - LEFT - RIGHT) * price.part(each.scenario().price());
+        double y = HEIGHT
+                - BOTTOM
+                - (HEIGHT - BOTTOM - TOP) * peak.part(each.metrics().peakInrushAmps());
+        double radius = 4 + 7 * each.metrics().durationSeconds() / Math.max(longest, 1e-9);
+        add(
+                "<g><title>%s: %.2f, %.1f A, %.2f s</title><circle cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\" fill=\"%s\" stroke=\"#14506e\"/>",
+                each.scenario().key(),
+                each.scenario().price(),
+                each.metrics().peakInrushAmps(),
+                each.metrics().durationSeconds(),
+                x,
+                y,
+                radius,
+                isOnFront ? "#2a86b5" : "none");
+        if (isOnFront) {
+            boolean isRight = x > WIDTH - 190;
+            add(
+                    "<text x=\"%.1f\" y=\"%.1f\" font-size=\"11\" text-anchor=\"%s\">%d panels, %d boards, %.1f s</text>",
+                    isRight ? x - radius - 4 : x + radius + 4,
+                    y + 4,
+                    isRight ? "end" : "start",
+                    each.scenario().panels(),
+                    each.scenario().boards(),
+                    each.metrics().durationSeconds());
+        }
+        svg.append("</g>\n");
+    }
+
+    private static String escaped(String text) {
+        return Sanitizer.clean(text)
+                .replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
+    }
+
+    private void add(String format, Object... values) {
+        svg.append(String.format(Locale.ROOT, format, values));
+    }
+}

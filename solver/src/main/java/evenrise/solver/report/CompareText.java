@@ -1,0 +1,119 @@
+package evenrise.solver.report;
+
+import evenrise.model.plan.Cautions;
+import evenrise.model.plan.Metrics;
+import evenrise.solver.compare.Finding;
+import evenrise.solver.compare.Front;
+import evenrise.solver.compare.Scenarios;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** A comparison of scenarios, for a screen and as a table of values. */
+public final class CompareText {
+    private CompareText() {}
+
+    public static List<String> lines(
+            String project, String currency, List<Scenarios.Cell> cells, List<Finding> findings, Paint paint) {
+        List<List<String>> sections = new ArrayList<>();
+        List<Finding> front = Front.of(findings);
+        Section first = new Section(paint, "Comparison for " + project + ", prices in " + currency);
+        Optional<Finding> cheapest = Front.cheapest(findings);
+        first.text(cheapest.map(CompareText::cheapest).orElse("No scenario was found that keeps every hard rule."));
+        long sound = findings.stream().filter(Finding::isSound).count();
+        first.text(Numbers.counted(findings.size(), "plan") + ", " + sound + " of them keep every hard rule; "
+                + Numbers.counted(front.size(), "one") + " that no other beats at once in price, peak and time:");
+        if (!front.isEmpty()) {
+            first.table(table(front));
+        }
+        sections.add(first.lines());
+        sections.add(rejected(cells, findings, paint));
+        sections.add(CautionText.lines(Cautions.ALL, paint));
+        return Sections.joined(sections);
+    }
+
+    private static String cheapest(Finding finding) {
+        return String.format(
+                Locale.ROOT,
+                "Least price: %.2f with %d panels and %d boards (%s). Prices are the catalogue's; what has none is not in it.",
+                finding.scenario().price(),
+                finding.scenario().panels(),
+                finding.scenario().boards(),
+                finding.scenario().key());
+    }
+
+    private static Table table(List<Finding> front) {
+        Table table = new Table()
+                .number("Price")
+                .number("Peak A")
+                .number("Time s")
+                .number("Imbalance %")
+                .number("Panels")
+                .number("Boards")
+                .words("Files");
+        for (Finding each : front) {
+            Metrics metrics = each.metrics();
+            table.row(
+                    String.format(Locale.ROOT, "%.2f", each.scenario().price()),
+                    String.format(Locale.ROOT, "%.1f", metrics.peakInrushAmps()),
+                    String.format(Locale.ROOT, "%.2f", metrics.durationSeconds()),
+                    String.format(Locale.ROOT, "%.2f", metrics.supplyImbalancePercent()),
+                    Integer.toString(each.scenario().panels()),
+                    Integer.toString(each.scenario().boards()),
+                    each.scenario().key());
+        }
+        return table;
+    }
+
+    private static List<String> rejected(List<Scenarios.Cell> cells, List<Finding> findings, Paint paint) {
+        Section section = new Section(paint, "Numbers without a sound plan");
+        boolean isEmpty = true;
+        for (Scenarios.Cell cell : cells) {
+            if (cell.why().isPresent()) {
+                section.item(cell.panels() + " panels, " + cell.boards() + " boards: impossible, "
+                        + cell.why().get());
+                isEmpty = false;
+            }
+        }
+        for (Finding each : findings) {
+            if (!each.isSound()) {
+                section.item(each.scenario().key() + ": " + each.why().orElseThrow() + "; maybe more moves find one");
+                isEmpty = false;
+            }
+        }
+        return isEmpty ? section.text("None.").lines() : section.lines();
+    }
+
+    /** Header first; one row a finding. */
+    public static List<List<String>> values(List<Finding> findings) {
+        List<Finding> front = Front.of(findings);
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                "scenario",
+                "panels",
+                "boards",
+                "aim",
+                "price",
+                "peak_inrush_a",
+                "duration_s",
+                "supply_imbalance_pct",
+                "hard_violations",
+                "on_front"));
+        for (Finding each : findings) {
+            Metrics metrics = each.metrics();
+            rows.add(List.of(
+                    each.scenario().key(),
+                    Integer.toString(each.scenario().panels()),
+                    Integer.toString(each.scenario().boards()),
+                    each.scenario().aim().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                    String.format(Locale.ROOT, "%.2f", each.scenario().price()),
+                    Double.toString(metrics.peakInrushAmps()),
+                    Double.toString(metrics.durationSeconds()),
+                    Double.toString(metrics.supplyImbalancePercent()),
+                    Integer.toString(metrics.hardViolations()),
+                    front.contains(each) ? "yes" : "no"));
+        }
+        return rows;
+    }
+}

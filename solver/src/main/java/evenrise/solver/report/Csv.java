@@ -1,0 +1,30 @@
+package evenrise.solver.report;
+
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/** Tables of values as RFC 4180 has them. A text that a spreadsheet would take for a formula begins with an apostrophe. */
+public final class Csv {
+    private Csv() {}
+
+    public static String of(List<List<String>> rows) {
+        StringWriter text = new StringWriter();
+        try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
+            for (List<String> row : rows) {
+                printer.printRecord(row.stream().map(Csv::inert).toList());
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString();
+    }
+
+    private static String inert(String cell) {
+        boolean isNumber = cell.matches("[-+]?[0-9.]+([eE][-+]?[0-9]+)?");
+        return !isNumber && cell.matches("(?s)[=+\\-@\\t\\r].*") ? "'" + cell : cell;
+    }
+}
