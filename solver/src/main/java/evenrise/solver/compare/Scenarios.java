@@ -64,7 +64,10 @@ public final class Scenarios {
             List<List<BoardType>> boardWays = boardWays(boards);
             if (boardWays.isEmpty()) {
                 return new Cell(
-                        panels, boards, List.of(), Optional.of("no make-up of " + boards + " boards has the outputs"));
+                        panels,
+                        boards,
+                        List.of(),
+                        Optional.of("no make-up of " + boards + " boards holds the shutdown groups"));
             }
             for (List<BoardType> boardWay : boardWays) {
                 Project built = built(panelWay, boardWay, Aim.USUAL);
@@ -124,7 +127,7 @@ public final class Scenarios {
                 project.boardTypes(),
                 number,
                 BoardType::price,
-                way -> way.stream().mapToInt(BoardType::outputs).sum() >= switched);
+                way -> way.stream().mapToInt(BoardType::outputs).sum() >= switched && BoardsFit.fits(project, way));
     }
 
     private int leastPanels() {

@@ -21,22 +21,25 @@ public final class CompareChart {
     private final Scale price;
     private final Scale peak;
 
-    /** A range of values with round ends. */
-    private record Scale(double least, double most) {
+    /** A range of values from a round one to a round one, in round steps. */
+    private record Scale(double least, double step, int steps) {
         static Scale of(double least, double most) {
-            double span = Math.max(most - least, 0.02 * Math.max(1, most));
-            double step = Math.pow(10, Math.floor(Math.log10(span)));
-            double unit = span / step < 2 ? step / 5 : span / step < 5 ? step / 2 : step;
-            return new Scale(
-                    Math.floor((least - 0.05 * span) / unit) * unit, Math.ceil((most + 0.05 * span) / unit) * unit);
+            double span = Math.max(most - least, 0.01 * Math.max(1, most));
+            double rough = 1.2 * span / TICKS;
+            double power = Math.pow(10, Math.floor(Math.log10(rough)));
+            double step = power * (rough / power <= 1 ? 1 : rough / power <= 2 ? 2 : rough / power <= 5 ? 5 : 10);
+            double from = Math.floor((least - 0.05 * span) / step) * step;
+            return new Scale(from, step, (int) Math.ceil((most + 0.05 * span - from) / step));
         }
 
         double part(double value) {
-            return (value - least) / (most - least);
+            return (value - least) / (step * steps);
         }
 
-        double tick(int i) {
-            return least + (most - least) * i / TICKS;
+        String tick(int i) {
+            return step < 1
+                    ? String.format(Locale.ROOT, "%.1f", least + step * i)
+                    : String.format(Locale.ROOT, "%.0f", least + step * i);
         }
     }
 
@@ -78,17 +81,17 @@ public final class CompareChart {
                 "<text x=\"%d\" y=\"22\" font-size=\"15\" font-weight=\"bold\">%s: price against peak inrush</text>\n",
                 LEFT, project);
         add(
-                "<text x=\"%d\" y=\"40\" fill=\"#444\">Filled: no other plan is better at once in price, peak and time. The larger a mark, the longer the sequence.</text>\n",
+                "<text x=\"%d\" y=\"40\" fill=\"#444\">Numbered as in the table: no other plan is better at once in price, peak and time. A larger mark is a longer sequence.</text>\n",
                 LEFT);
-        for (int i = 0; i <= TICKS; i++) {
-            double x = LEFT + (WIDTH - LEFT - RIGHT) * i / (double) TICKS;
-            double y = HEIGHT - BOTTOM - (HEIGHT - BOTTOM - TOP) * i / (double) TICKS;
+        for (int i = 0; i <= price.steps(); i++) {
+            double x = LEFT + (WIDTH - LEFT - RIGHT) * i / (double) price.steps();
             add("<line x1=\"%.1f\" x2=\"%.1f\" y1=\"%d\" y2=\"%d\" stroke=\"#e3e3e3\"/>\n", x, x, TOP, HEIGHT - BOTTOM);
+            add("<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%s</text>\n", x, HEIGHT - BOTTOM + 18, price.tick(i));
+        }
+        for (int i = 0; i <= peak.steps(); i++) {
+            double y = HEIGHT - BOTTOM - (HEIGHT - BOTTOM - TOP) * i / (double) peak.steps();
             add("<line x1=\"%d\" x2=\"%d\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#e3e3e3\"/>\n", LEFT, WIDTH - RIGHT, y, y);
-            add(
-                    "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%.0f</text>\n",
-                    x, HEIGHT - BOTTOM + 18, price.tick(i));
-            add("<text x=\"%d\" y=\"%.1f\" text-anchor=\"end\">%.0f</text>\n", LEFT - 8, y + 4, peak.tick(i));
+            add("<text x=\"%d\" y=\"%.1f\" text-anchor=\"end\">%s</text>\n", LEFT - 8, y + 4, peak.tick(i));
         }
         add(
                 "<text x=\"%d\" y=\"%d\" text-anchor=\"middle\">price, %s</text>\n",
@@ -110,7 +113,7 @@ public final class CompareChart {
         double y = HEIGHT
                 - BOTTOM
                 - (HEIGHT - BOTTOM - TOP) * peak.part(each.metrics().peakInrushAmps());
-        double radius = 4 + 7 * each.metrics().durationSeconds() / Math.max(longest, 1e-9);
+        double radius = 7 + 6 * each.metrics().durationSeconds() / Math.max(longest, 1e-9);
         add(
                 "<g><title>%s: %.2f, %.1f A, %.2f s</title><circle cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\" fill=\"%s\" stroke=\"#14506e\"/>",
                 each.scenario().key(),
@@ -120,17 +123,13 @@ public final class CompareChart {
                 x,
                 y,
                 radius,
-                isOnFront ? "#2a86b5" : "none");
+                isOnFront ? "#1d6f9b" : "none");
         if (isOnFront) {
-            boolean isRight = x > WIDTH - 190;
             add(
-                    "<text x=\"%.1f\" y=\"%.1f\" font-size=\"11\" text-anchor=\"%s\">%d panels, %d boards, %.1f s</text>",
-                    isRight ? x - radius - 4 : x + radius + 4,
-                    y + 4,
-                    isRight ? "end" : "start",
-                    each.scenario().panels(),
-                    each.scenario().boards(),
-                    each.metrics().durationSeconds());
+                    "<text x=\"%.1f\" y=\"%.1f\" font-size=\"10\" font-weight=\"bold\" fill=\"#fff\" text-anchor=\"middle\">%d</text>",
+                    x,
+                    y + 3.5,
+                    front.indexOf(each) + 1);
         }
         svg.append("</g>\n");
     }

@@ -23,7 +23,8 @@ public final class CompareText {
         first.text(cheapest.map(CompareText::cheapest).orElse("No scenario was found that keeps every hard rule."));
         long sound = findings.stream().filter(Finding::isSound).count();
         first.text(Numbers.counted(findings.size(), "plan") + ", " + sound + " of them keep every hard rule; "
-                + Numbers.counted(front.size(), "one") + " that no other beats at once in price, peak and time:");
+                + (front.size() == 1 ? "one" : front.size())
+                + " that no other beats at once in price, peak and time:");
         if (!front.isEmpty()) {
             first.table(table(front));
         }
@@ -45,6 +46,7 @@ public final class CompareText {
 
     private static Table table(List<Finding> front) {
         Table table = new Table()
+                .number("No")
                 .number("Price")
                 .number("Peak A")
                 .number("Time s")
@@ -55,6 +57,7 @@ public final class CompareText {
         for (Finding each : front) {
             Metrics metrics = each.metrics();
             table.row(
+                    Integer.toString(front.indexOf(each) + 1),
                     String.format(Locale.ROOT, "%.2f", each.scenario().price()),
                     String.format(Locale.ROOT, "%.1f", metrics.peakInrushAmps()),
                     String.format(Locale.ROOT, "%.2f", metrics.durationSeconds()),

@@ -1,0 +1,61 @@
+package evenrise.solver.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CompareCommandTest {
+    private static final String MILL = "../datasets/copper-mill/project.json";
+
+    @TempDir
+    private Path folder;
+
+    private Shell.Result run(String... arguments) {
+        return new Shell(SmallHall.sound()).run(arguments);
+    }
+
+    @Test
+    void showsTheLeastPriceAndWritesTableChartAndPlans() throws IOException {
+        Path out = folder.resolve("estimate");
+
+        Shell.Result result = run(
+                "compare", MILL, "-o", out.toString(), "--panels", "2", "--boards", "2..3", "--moves", "3000");
+
+        assertThat(result.code()).isEqualTo(ExitCode.DONE);
+        assertThat(result.out()).contains("Least price: 12164.00 with 2 panels and 2 boards", "lock out");
+        assertThat(Files.readString(out.resolve("scenarios.csv"))).startsWith("scenario,panels,boards,aim,price");
+        assertThat(Files.readString(out.resolve("front.svg"))).startsWith("<svg").contains("Copper Mill");
+        assertThat(out.resolve("p2-b2-usual.plan.json")).isRegularFile();
+    }
+
+    @Test
+    void saysWhatAProjectLacks() throws IOException {
+        Path project = Files.writeString(folder.resolve("hall.json"), SmallHall.PROJECT);
+
+        Shell.Result result = run("compare", project.toString(), "-o", folder.resolve("out").toString());
+
+        assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(result.err()).contains("panel_types");
+    }
+
+    @Test
+    void refusesARangeThatIsNone() {
+        assertThat(run("compare", MILL, "-o", "unused", "--boards", "9..3").code()).isEqualTo(ExitCode.USAGE);
+        assertThat(run("compare", MILL, "-o", "unused", "--boards", "many").err()).contains("6..14");
+    }
+
+    @Test
+    void billListsEverythingWithPrices() throws IOException {
+        Path csv = folder.resolve("bill.csv");
+
+        Shell.Result result = run("bill", MILL, "--csv", csv.toString());
+
+        assertThat(result.code()).isEqualTo(ExitCode.DONE);
+        assertThat(result.out()).contains("Bill of materials for Copper Mill, in EUR", "control lead", "total");
+        assertThat(Files.readString(csv)).startsWith("item,quantity,unit_price,sum,currency");
+    }
+}

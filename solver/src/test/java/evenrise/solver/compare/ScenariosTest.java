@@ -1,0 +1,110 @@
+package evenrise.solver.compare;
+
+import static evenrise.model.Fixtures.aBoardType;
+import static evenrise.model.Fixtures.aGroup;
+import static evenrise.model.Fixtures.aLoad;
+import static evenrise.model.Fixtures.aProject;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenrise.model.LoadBuilder;
+import evenrise.model.ProjectBuilder;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Catalogue;
+import evenrise.model.project.PanelType;
+import evenrise.model.project.SlotNumbering;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ScenariosTest {
+    @TempDir
+    private Path folder;
+
+    private static ProjectBuilder project(int... groupSizes) {
+        List<LoadBuilder> loads = new ArrayList<>();
+        ProjectBuilder project = aProject()
+                .boardTypes(aBoardType("six").outputs(6).price(300), aBoardType("twelve").outputs(12).price(500));
+        for (int i = 0; i < groupSizes.length; i++) {
+            project.groups(aGroup("g" + i));
+            for (int k = 0; k < groupSizes[i]; k++) {
+                loads.add(aLoad("g" + i + "-" + k).runningAmps(4).shutdownGroup("g" + i));
+            }
+        }
+        return project.loads(loads)
+                .catalogue(new Catalogue(
+                        "EUR",
+                        List.of(
+                                new PanelType("small", 12, 100, 1, SlotNumbering.ALTERNATING, 400),
+                                new PanelType("large", 30, 200, 1, SlotNumbering.ALTERNATING, 900)),
+                        List.of(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        true));
+    }
+
+    @Test
+    void takeTheCheapestMakeUpThatCountingAllows() {
+        List<Scenarios.Cell> cells = new Scenarios(project(5, 5, 5).build())
+                .cells(Optional.of(new Counts(1, 2)), Optional.of(new Counts(2, 2)));
+
+        // 15 poles: one large panel, or two small ones; 15 outputs in groups of five: a six and a twelve
+        assertThat(cells).extracting(cell -> cell.scenarios().get(0).price()).containsExactly(900.0 + 800, 800.0 + 800);
+    }
+
+    @Test
+    void sayWhyANumberIsImpossible() {
+        List<Scenarios.Cell> cells = new Scenarios(project(5, 5, 5).build())
+                .cells(Optional.of(new Counts(1, 1)), Optional.of(new Counts(1, 1)));
+
+        assertThat(cells).singleElement().satisfies(cell -> {
+            assertThat(cell.scenarios()).isEmpty();
+            assertThat(cell.why()).hasValueSatisfying(why -> assertThat(why).contains("1 boards"));
+        });
+    }
+
+    @Test
+    void beginAtTheLeastNumberOfBoards() {
+        List<Scenarios.Cell> cells = new Scenarios(project(7, 7, 7).build()).cells(Optional.of(new Counts(1, 1)), Optional.empty());
+
+        // 21 outputs would go on two boards of twelve, but no two groups of seven share one
+        assertThat(cells.get(0).boards()).isEqualTo(3);
+    }
+
+    @Test
+    void areAllPlannedAndGoOnFromWhatIsOnDisk() throws Exception {
+        List<Scenario> scenarios = new Scenarios(project(5, 5, 5).build())
+                .cells(Optional.of(new Counts(2, 2)), Optional.of(new Counts(2, 3))).stream()
+                        .flatMap(cell -> cell.scenarios().stream())
+                        .toList();
+
+        List<Finding> first = new Sweep(folder, 2_000, 1, "test").run(scenarios, 2, any -> {});
+        List<Finding> second = new Sweep(folder, 2_000, 1, "test").run(scenarios, 1, any -> {});
+
+        assertThat(first).hasSameSizeAs(scenarios).allSatisfy(each -> assertThat(each.isSound()).isTrue());
+        assertThat(plans(second)).isEqualTo(plans(first));
+        assertThat(Front.of(first)).isNotEmpty().hasSizeLessThanOrEqualTo(first.size());
+    }
+
+    @Test
+    void leaveNothingBehindOfWhatWasStopped() throws Exception {
+        List<Scenario> scenarios = new Scenarios(project(5, 5).build())
+                .cells(Optional.of(new Counts(1, 1)), Optional.of(new Counts(2, 2))).stream()
+                        .flatMap(cell -> cell.scenarios().stream())
+                        .toList();
+        Sweep sweep = new Sweep(folder, 2_000, 1, "test");
+        sweep.stop();
+
+        assertThat(sweep.run(scenarios, 1, any -> {})).isEmpty();
+        assertThat(folder).isEmptyDirectory();
+    }
+
+    private static List<Plan> plans(List<Finding> findings) {
+        return findings.stream().map(each -> each.plan().orElseThrow()).toList();
+    }
+}
