@@ -65,7 +65,8 @@ class ArchitectureTest {
             .whereLayer("bounds")
             .mayOnlyBeAccessedByLayers("cli", "report", "exact", "compare")
             .whereLayer("model")
-            .mayOnlyBeAccessedByLayers("cli", "report", "engine", "exact", "bounds", "sample", "intake", "rework", "compare");
+            .mayOnlyBeAccessedByLayers(
+                    "cli", "report", "engine", "exact", "bounds", "sample", "intake", "rework", "compare");
 
     @ArchTest
     static final ArchRule arrowsInsideTheModelPointFromFilesToRecords = layeredArchitecture()

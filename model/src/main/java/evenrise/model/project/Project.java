@@ -163,7 +163,8 @@ public record Project(
                 others,
                 objective,
                 electrical,
-                behaviour);
+                behaviour,
+                catalogue);
     }
 
     /** What the control does, as stated or by default. */

@@ -41,12 +41,12 @@ class BillOfMaterialsTest {
     void addsThingsAndWork() {
         BillOfMaterials bill = BillOfMaterials.of(project().catalogue(CATALOGUE).build());
 
-        // panel 1000, breakers 50 + 70, four poles at 10, three leads at 5, one panel at 200; board and 2-pole breaker unpriced
+        // panel 1000, breakers 50 + 70, four poles at 10, three leads at 5, one panel at 200; board and 2-pole breaker
+        // unpriced
         assertThat(bill.total()).isEqualTo(1000 + 50 + 70 + 40 + 15 + 200);
         assertThat(bill.unpriced())
                 .extracting(BillLine::item)
-                .containsExactly(
-                        "board eight of 8 outputs", "switched breaker, 2 poles, 20 A", "work: board");
+                .containsExactly("board eight of 8 outputs", "switched breaker, 2 poles, 20 A", "work: board");
     }
 
     @Test

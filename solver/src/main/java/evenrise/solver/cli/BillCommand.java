@@ -5,7 +5,6 @@ import evenrise.model.file.WholeFile;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.project.Project;
 import evenrise.solver.report.BillText;
-import evenrise.solver.report.Csv;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

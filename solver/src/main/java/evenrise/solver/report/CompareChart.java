@@ -127,9 +127,7 @@ public final class CompareChart {
         if (isOnFront) {
             add(
                     "<text x=\"%.1f\" y=\"%.1f\" font-size=\"10\" font-weight=\"bold\" fill=\"#fff\" text-anchor=\"middle\">%d</text>",
-                    x,
-                    y + 3.5,
-                    front.indexOf(each) + 1);
+                    x, y + 3.5, front.indexOf(each) + 1);
         }
         svg.append("</g>\n");
     }

@@ -22,13 +22,15 @@ class CompareCommandTest {
     void showsTheLeastPriceAndWritesTableChartAndPlans() throws IOException {
         Path out = folder.resolve("estimate");
 
-        Shell.Result result = run(
-                "compare", MILL, "-o", out.toString(), "--panels", "2", "--boards", "2..3", "--moves", "3000");
+        Shell.Result result =
+                run("compare", MILL, "-o", out.toString(), "--panels", "2", "--boards", "2..3", "--moves", "3000");
 
         assertThat(result.code()).isEqualTo(ExitCode.DONE);
         assertThat(result.out()).contains("Least price: 12164.00 with 2 panels and 2 boards", "lock out");
         assertThat(Files.readString(out.resolve("scenarios.csv"))).startsWith("scenario,panels,boards,aim,price");
-        assertThat(Files.readString(out.resolve("front.svg"))).startsWith("<svg").contains("Copper Mill");
+        assertThat(Files.readString(out.resolve("front.svg")))
+                .startsWith("<svg")
+                .contains("Copper Mill");
         assertThat(out.resolve("p2-b2-usual.plan.json")).isRegularFile();
     }
 
@@ -36,7 +38,8 @@ class CompareCommandTest {
     void saysWhatAProjectLacks() throws IOException {
         Path project = Files.writeString(folder.resolve("hall.json"), SmallHall.PROJECT);
 
-        Shell.Result result = run("compare", project.toString(), "-o", folder.resolve("out").toString());
+        Shell.Result result =
+                run("compare", project.toString(), "-o", folder.resolve("out").toString());
 
         assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(result.err()).contains("panel_types");
@@ -44,8 +47,10 @@ class CompareCommandTest {
 
     @Test
     void refusesARangeThatIsNone() {
-        assertThat(run("compare", MILL, "-o", "unused", "--boards", "9..3").code()).isEqualTo(ExitCode.USAGE);
-        assertThat(run("compare", MILL, "-o", "unused", "--boards", "many").err()).contains("6..14");
+        assertThat(run("compare", MILL, "-o", "unused", "--boards", "9..3").code())
+                .isEqualTo(ExitCode.USAGE);
+        assertThat(run("compare", MILL, "-o", "unused", "--boards", "many").err())
+                .contains("6..14");
     }
 
     @Test

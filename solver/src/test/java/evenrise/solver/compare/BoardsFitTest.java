@@ -27,14 +27,18 @@ class BoardsFitTest {
         for (int i = 0; i < sizes.length; i++) {
             groups.add(drop ? aGroup("g" + i) : aGroup("g" + i).holds());
             for (int k = 0; k < sizes[i]; k++) {
-                loads.add(aLoad("g" + i + "-" + k).shutdownGroup("g" + i));
+                loads.add(aLoad("g" + i + "-" + k).group("g" + i));
             }
         }
-        return aProject().groups(groups.toArray(GroupBuilder[]::new)).loads(loads).build();
+        return aProject()
+                .groups(groups.toArray(GroupBuilder[]::new))
+                .loads(loads)
+                .build();
     }
 
     private static List<BoardType> boards(int outputs, int number) {
-        return Collections.nCopies(number, aBoardType("t" + outputs).outputs(outputs).build());
+        return Collections.nCopies(
+                number, aBoardType("t" + outputs).outputs(outputs).build());
     }
 
     /** Fewest boards of equal size, the slow way: every group on every board. */
@@ -71,7 +75,8 @@ class BoardsFitTest {
     @CsvSource({"9, 6 6 6, 3", "7, 4 4 4 4, 4", "10, 5 5 5 5, 2"})
     void sumsAreNotEnough(int outputs, String sizes, int least) {
         Project project = groups(
-                true, Arrays.stream(sizes.split(" ")).mapToInt(Integer::parseInt).toArray());
+                true,
+                Arrays.stream(sizes.split(" ")).mapToInt(Integer::parseInt).toArray());
 
         assertThat(BoardsFit.fits(project, boards(outputs, least))).isTrue();
         assertThat(BoardsFit.fits(project, boards(outputs, least - 1))).isFalse();
@@ -81,7 +86,7 @@ class BoardsFitTest {
     void whatDropsAndWhatHoldsShareNoBoard() {
         Project project = aProject()
                 .groups(aGroup("d"), aGroup("h").holds())
-                .loads(aLoad("a").shutdownGroup("d"), aLoad("b").shutdownGroup("h"))
+                .loads(aLoad("a").group("d"), aLoad("b").group("h"))
                 .build();
 
         assertThat(BoardsFit.fits(project, boards(12, 1))).isFalse();

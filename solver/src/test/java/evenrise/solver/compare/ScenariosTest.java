@@ -27,11 +27,13 @@ class ScenariosTest {
     private static ProjectBuilder project(int... groupSizes) {
         List<LoadBuilder> loads = new ArrayList<>();
         ProjectBuilder project = aProject()
-                .boardTypes(aBoardType("six").outputs(6).price(300), aBoardType("twelve").outputs(12).price(500));
+                .boardTypes(
+                        aBoardType("six").outputs(6).price(300),
+                        aBoardType("twelve").outputs(12).price(500));
         for (int i = 0; i < groupSizes.length; i++) {
             project.groups(aGroup("g" + i));
             for (int k = 0; k < groupSizes[i]; k++) {
-                loads.add(aLoad("g" + i + "-" + k).runningAmps(4).shutdownGroup("g" + i));
+                loads.add(aLoad("g" + i + "-" + k).runningAmps(4).group("g" + i));
             }
         }
         return project.loads(loads)
@@ -70,7 +72,8 @@ class ScenariosTest {
 
     @Test
     void beginAtTheLeastNumberOfBoards() {
-        List<Scenarios.Cell> cells = new Scenarios(project(7, 7, 7).build()).cells(Optional.of(new Counts(1, 1)), Optional.empty());
+        List<Scenarios.Cell> cells =
+                new Scenarios(project(7, 7, 7).build()).cells(Optional.of(new Counts(1, 1)), Optional.empty());
 
         // 21 outputs would go on two boards of twelve, but no two groups of seven share one
         assertThat(cells.get(0).boards()).isEqualTo(3);
@@ -86,7 +89,9 @@ class ScenariosTest {
         List<Finding> first = new Sweep(folder, 2_000, 1, "test").run(scenarios, 2, any -> {});
         List<Finding> second = new Sweep(folder, 2_000, 1, "test").run(scenarios, 1, any -> {});
 
-        assertThat(first).hasSameSizeAs(scenarios).allSatisfy(each -> assertThat(each.isSound()).isTrue());
+        assertThat(first)
+                .hasSameSizeAs(scenarios)
+                .allSatisfy(each -> assertThat(each.isSound()).isTrue());
         assertThat(plans(second)).isEqualTo(plans(first));
         assertThat(Front.of(first)).isNotEmpty().hasSizeLessThanOrEqualTo(first.size());
     }

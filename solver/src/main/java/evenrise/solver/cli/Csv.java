@@ -1,4 +1,4 @@
-package evenrise.solver.report;
+package evenrise.solver.cli;
 
 import java.io.IOException;
 import java.io.StringWriter;
@@ -8,10 +8,10 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** Tables of values as RFC 4180 has them. A text that a spreadsheet would take for a formula begins with an apostrophe. */
-public final class Csv {
+final class Csv {
     private Csv() {}
 
-    public static String of(List<List<String>> rows) {
+    static String of(List<List<String>> rows) {
         StringWriter text = new StringWriter();
         try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
             for (List<String> row : rows) {
