@@ -59,7 +59,7 @@ class ArchitectureTest {
             .whereLayer("rework")
             .mayOnlyBeAccessedByLayers("cli", "report")
             .whereLayer("engine")
-            .mayOnlyBeAccessedByLayers("cli", "report", "exact", "rework")
+            .mayOnlyBeAccessedByLayers("cli", "report", "exact", "rework", "compare")
             .whereLayer("exact")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("bounds")
