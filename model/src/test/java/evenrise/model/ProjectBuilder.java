@@ -130,6 +130,7 @@ public final class ProjectBuilder {
                 objective,
                 electrical,
                 behaviour,
-                catalogue);
+                catalogue,
+                Optional.empty());
     }
 }

@@ -108,7 +108,8 @@ final class BenefitOfDoubt {
                         project.objective(),
                         project.electrical(),
                         behaviour(),
-                        project.catalogue()));
+                        project.catalogue(),
+                        project.scatter()));
     }
 
     /** One with an error asks nothing. */

@@ -50,7 +50,10 @@ public record Project(
         Optional<Behaviour> behaviour,
 
         @Field(meaning = "What can be bought and what work costs", optional = true)
-        Optional<Catalogue> catalogue) {
+        Optional<Catalogue> catalogue,
+
+        @Field(meaning = "How a real switch-on differs from the worst one", optional = true)
+        Optional<Scatter> scatter) {
 
     /** The format that this software reads and writes. */
     public static final String FORMAT = "evenrise-project/1";
@@ -72,7 +75,8 @@ public record Project(
                 objective,
                 electrical,
                 behaviour,
-                catalogue);
+                catalogue,
+                scatter);
         panels = List.copyOf(panels);
         boardTypes = List.copyOf(boardTypes);
         boards = List.copyOf(boards);
@@ -107,6 +111,7 @@ public record Project(
                 objective,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -126,7 +131,8 @@ public record Project(
                 objective,
                 electrical,
                 Optional.of(stated),
-                catalogue);
+                catalogue,
+                scatter);
     }
 
     /** The same loads and rules on other panels and boards, planned for other costs. */
@@ -145,7 +151,8 @@ public record Project(
                 weights,
                 electrical,
                 behaviour,
-                catalogue);
+                catalogue,
+                scatter);
     }
 
     /** The same project with other loads. */
@@ -164,7 +171,8 @@ public record Project(
                 objective,
                 electrical,
                 behaviour,
-                catalogue);
+                catalogue,
+                scatter);
     }
 
     /** What the control does, as stated or by default. */

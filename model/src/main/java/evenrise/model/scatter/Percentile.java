@@ -1,11 +1,10 @@
 package evenrise.model.scatter;
 
 /**
- * One percentile of a peak.
+ * One percentile of what was drawn, in the unit of its quantity.
  *
  * @param percent such as 95: this part of the trials stayed at or below
- * @param amps instantaneous
- * @param leastAmps lower end of its confidence interval
- * @param mostAmps upper end
+ * @param least lower end of its confidence interval
+ * @param most upper end
  */
-public record Percentile(double percent, double amps, double leastAmps, double mostAmps) {}
+public record Percentile(double percent, double value, double least, double most) {}

@@ -1,5 +1,6 @@
 package evenrise.model.scatter;
 
+import evenrise.model.electrical.breaker.TripEquivalent;
 import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
 import evenrise.model.rules.Layout;
@@ -27,6 +28,12 @@ final class Plant {
     final double[] halfSeconds;
     final boolean[] hasAngle;
     final int[] panel;
+    /** Rms over a half-cycle of an excess of 1 A. */
+    final double[] halfCycleRatio;
+
+    /** Conductors of its feeder that its current passes, neutral with it. */
+    final double[] ways;
+
     /** A bit for each phase that the load's poles touch. */
     final int[] phases;
 
@@ -66,6 +73,8 @@ final class Plant {
         excessAmps = new double[count];
         halfSeconds = new double[count];
         hasAngle = new boolean[count];
+        halfCycleRatio = new double[count];
+        ways = new double[count];
         panel = new int[count];
         phases = new int[count];
         for (int i = 0; i < count; i++) {
@@ -76,6 +85,9 @@ final class Plant {
             excessAmps[i] = Math.max(0, load.inrushPeakAmps() - baseAmps[i]);
             halfSeconds[i] = load.inrushHalfMillis() / 1000;
             hasAngle[i] = load.inrushHalfMillis() <= angleUpToHalfMillis;
+            halfCycleRatio[i] = TripEquivalent.pulseAmps(
+                    1, halfSeconds[i], layout.project().supply().frequencyHertz());
+            ways[i] = load.poles() == 1 ? 1 + 1 / each.panel().orElseThrow().neutralFactor() : 1;
             panel[i] = index.get(each.assignment().panel());
             for (Phase phase : each.phases()) {
                 phases[i] |= 1 << phase.ordinal();

@@ -1,5 +1,6 @@
 package evenrise.model.scatter;
 
+import evenrise.model.electrical.source.StepDip;
 import evenrise.model.project.Scatter;
 import evenrise.model.project.Spread;
 import java.util.Arrays;
@@ -25,8 +26,16 @@ final class Trial {
     private final int[] active;
     private final double[] steadyAmps;
     private final double[] peaks;
+    private final double[] dips;
+    private final double perSourceAmp;
+    private final double[] perFeederAmp;
+    private double voltage;
 
-    Trial(Plant plant, Scatter scatter) {
+    /** @param perAmp percent of dip for an ampere of half-cycle rms, by node: the source's, then each feeder's */
+    Trial(Plant plant, Scatter scatter, double[] perAmp) {
+        this.perSourceAmp = perAmp[0];
+        this.perFeederAmp = perAmp;
+        this.dips = new double[plant.nodes.size()];
         this.plant = plant;
         this.scatter = scatter;
         this.closesSeconds = new double[plant.loads()];
@@ -37,13 +46,23 @@ final class Trial {
         this.peaks = new double[plant.nodes.size()];
     }
 
-    /** The instantaneous peak of each node, over its phases; the array is reused by the next call. */
-    double[] play(RandomGenerator random) {
-        double voltage = voltage(random);
+    /** Instantaneous peak of each node in ampere, over its phases; the array is reused by the next call. */
+    double[] peaks() {
+        return peaks;
+    }
+
+    /** Deepest dip of each node in percent of the nominal voltage; the array is reused by the next call. */
+    double[] dips() {
+        return dips;
+    }
+
+    void play(RandomGenerator random) {
+        voltage = voltage(random);
         draw(random);
         sort();
         System.arraycopy(plant.standingAmps, 0, steadyAmps, 0, steadyAmps.length);
         Arrays.fill(peaks, 0);
+        Arrays.fill(dips, 0);
         for (int node = 0; node < peaks.length; node++) {
             for (int phase = 0; phase < Plant.PHASES; phase++) {
                 peaks[node] = Math.max(peaks[node], steadyAmps[node * Plant.PHASES + phase]);
@@ -53,7 +72,6 @@ final class Trial {
         for (int node = 0; node < peaks.length; node++) {
             peaks[node] *= voltage;
         }
-        return peaks;
     }
 
     private double voltage(RandomGenerator random) {
@@ -114,6 +132,8 @@ final class Trial {
         double panelA = 0;
         double panelB = 0;
         double panelC = 0;
+        double[] dipSource = new double[Plant.PHASES];
+        double[] dipFeeder = new double[Plant.PHASES];
         int kept = 0;
         for (int k = 0; k < actives; k++) {
             int load = active[k];
@@ -135,11 +155,32 @@ final class Trial {
                 panelB += b;
                 panelC += c;
             }
+            if (perSourceAmp > 0) {
+                addToDips(load, closing, amps, dipSource, dipFeeder);
+            }
         }
         int at = here * Plant.PHASES;
         peaks[0] = Math.max(peaks[0], greatest(0, supplyA, supplyB, supplyC));
         peaks[here] = Math.max(peaks[here], greatest(at, panelA, panelB, panelC));
+        for (int phase = 0; phase < Plant.PHASES && perSourceAmp > 0; phase++) {
+            double source = voltage * perSourceAmp * dipSource[phase];
+            double feeder = voltage * perFeederAmp[here] * dipFeeder[phase];
+            dips[0] = Math.max(dips[0], StepDip.mostPercent(source));
+            dips[here] = Math.max(dips[here], StepDip.mostPercent(source + feeder));
+        }
         return kept;
+    }
+
+    /** The rms of what is left of an excess, and of the idle current that comes with what closes now. */
+    private void addToDips(int load, int closing, double leftAmps, double[] source, double[] feeder) {
+        double idle = load == closing ? plant.baseAmps[load] / Math.sqrt(2) : 0;
+        double rms = leftAmps * plant.halfCycleRatio[load] + idle;
+        for (int phase = 0; phase < Plant.PHASES; phase++) {
+            if ((plant.phases[load] & 1 << phase) != 0) {
+                source[phase] += rms;
+                feeder[phase] += plant.panel[load] == plant.panel[closing] ? plant.ways[load] * rms : 0;
+            }
+        }
     }
 
     private double greatest(int at, double a, double b, double c) {

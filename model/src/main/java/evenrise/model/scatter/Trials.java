@@ -1,15 +1,18 @@
 package evenrise.model.scatter;
 
+import evenrise.model.electrical.source.Network;
 import evenrise.model.project.Scatter;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.PhasePeak;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Many switch-ons with their chances drawn. Each trial has a generator of its own from the seed and its number, so that a
@@ -19,73 +22,104 @@ public final class Trials {
     /** What is reported, in percent. */
     private static final double[] PERCENTS = {50, 95, 99};
 
+    /** No dip is deeper. */
+    private static final double WHOLE_VOLTAGE_PERCENT = 100;
+
     /** A generator whose streams are unrelated even for neighbouring seeds. */
     private static final RandomGeneratorFactory<RandomGenerator> GENERATORS =
             RandomGeneratorFactory.of("L64X128MixRandom");
 
     private static final long BETWEEN_SEEDS = 0x9E3779B97F4A7C15L;
 
-    private Trials() {}
+    private final Plant plant;
+    private final Scatter scatter;
+    private final double[] bounds;
+    private final double[] perAmp;
+    private final Tally[] peaks;
+    private final Tally[] dips;
 
-    /**
-     * The scatter of the supply's and each panel's peak when the sequence runs as planned.
-     *
-     * @param count of trials; at least 1
-     * @param threads that share them; at least 1
-     */
-    public static List<NodeScatter> of(Layout layout, Scatter scatter, int count, long seed, int threads) {
-        Plant plant = new Plant(layout, scatter.angleUpToHalfMillis());
-        double[] bounds = bounds(layout, scatter);
-        PeakTally[] sums = tallies(bounds);
-        int lanes = Math.min(threads, count);
-        onThreads(
-                lanes,
-                () -> IntStream.range(0, lanes).parallel().forEach(lane -> {
-                    PeakTally[] own = lane(plant, scatter, bounds, count, seed, lane, lanes);
-                    synchronized (sums) {
-                        for (int node = 0; node < sums.length; node++) {
-                            sums[node].add(own[node]);
-                        }
-                    }
-                }));
-        return results(plant, bounds, sums);
-    }
-
-    private static PeakTally[] lane(
-            Plant plant, Scatter scatter, double[] bounds, int count, long seed, int lane, int lanes) {
-        PeakTally[] tallies = tallies(bounds);
-        Trial trial = new Trial(plant, scatter);
-        for (int number = lane; number < count; number += lanes) {
-            double[] peaks = trial.play(GENERATORS.create(seed * BETWEEN_SEEDS + number));
-            for (int node = 0; node < peaks.length; node++) {
-                tallies[node].add(peaks[node]);
-            }
-        }
-        return tallies;
-    }
-
-    private static PeakTally[] tallies(double[] bounds) {
-        return DoubleStream.of(bounds).mapToObj(PeakTally::new).toArray(PeakTally[]::new);
-    }
-
-    /** By node: the plan's upper bound, at the highest voltage that is drawn. */
-    private static double[] bounds(Layout layout, Scatter scatter) {
-        return layout.nodes().stream()
+    private Trials(Layout layout, Scatter scatter, Optional<Network> network) {
+        this.plant = new Plant(layout, scatter.angleUpToHalfMillis());
+        this.scatter = scatter;
+        this.bounds = layout.nodes().stream()
                 .mapToDouble(node -> scatter.mostVoltageRatio()
                         * node.peaks().stream()
                                 .mapToDouble(PhasePeak::amps)
                                 .max()
                                 .orElse(0))
                 .toArray();
+        double volts = layout.project().supply().lineToNeutralVolts();
+        this.perAmp = plant.nodes.stream()
+                .mapToDouble(
+                        node -> network.map(it -> 100 * ohms(it, node) / volts).orElse(0.0))
+                .toArray();
+        this.peaks = peakTallies();
+        this.dips = dipTallies();
     }
 
-    private static List<NodeScatter> results(Plant plant, double[] bounds, PeakTally[] sums) {
-        return IntStream.range(0, sums.length)
+    /**
+     * The scatter of the supply's and each panel's peak and dip when the sequence runs as planned.
+     *
+     * @param network empty where it is not known: no dips then
+     * @param count of trials; at least 1
+     * @param threads that share them; at least 1
+     */
+    public static List<NodeScatter> of(
+            Layout layout, Scatter scatter, Optional<Network> network, int count, long seed, int threads) {
+        Trials trials = new Trials(layout, scatter, network);
+        int lanes = Math.min(threads, count);
+        onThreads(
+                lanes,
+                () -> IntStream.range(0, lanes).parallel().forEach(lane -> trials.lane(count, seed, lane, lanes)));
+        return trials.results();
+    }
+
+    private static double ohms(Network network, String node) {
+        return node.equals(evenrise.model.rules.NodeFigures.SUPPLY)
+                ? network.source().magnitudeOhms()
+                : network.feeders().containsKey(node)
+                        ? network.feeders().get(node).magnitudeOhms()
+                        : 0;
+    }
+
+    private void lane(int count, long seed, int lane, int lanes) {
+        Tally[] ownPeaks = peakTallies();
+        Tally[] ownDips = dipTallies();
+        Trial trial = new Trial(plant, scatter, perAmp);
+        for (int number = lane; number < count; number += lanes) {
+            trial.play(GENERATORS.create(seed * BETWEEN_SEEDS + number));
+            for (int node = 0; node < ownPeaks.length; node++) {
+                ownPeaks[node].add(trial.peaks()[node]);
+                ownDips[node].add(trial.dips()[node]);
+            }
+        }
+        synchronized (this) {
+            for (int node = 0; node < ownPeaks.length; node++) {
+                peaks[node].add(ownPeaks[node]);
+                dips[node].add(ownDips[node]);
+            }
+        }
+    }
+
+    private Tally[] peakTallies() {
+        return DoubleStream.of(bounds).mapToObj(Tally::new).toArray(Tally[]::new);
+    }
+
+    private Tally[] dipTallies() {
+        return Stream.generate(() -> new Tally(WHOLE_VOLTAGE_PERCENT))
+                .limit(plant.nodes.size())
+                .toArray(Tally[]::new);
+    }
+
+    private List<NodeScatter> results() {
+        return IntStream.range(0, peaks.length)
                 .mapToObj(node -> new NodeScatter(
                         plant.nodes.get(node),
-                        sums[node].percentiles(PERCENTS),
-                        sums[node].greatestAmps(),
-                        bounds[node]))
+                        peaks[node].percentiles(PERCENTS),
+                        peaks[node].greatest(),
+                        bounds[node],
+                        perAmp[0] > 0 ? dips[node].percentiles(PERCENTS) : List.of(),
+                        dips[node].greatest()))
                 .toList();
     }
 

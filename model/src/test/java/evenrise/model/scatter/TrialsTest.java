@@ -9,12 +9,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import evenrise.model.ARandomProject;
+import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.source.Network;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.project.Scatter;
 import evenrise.model.project.Spread;
 import evenrise.model.rules.Layout;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.math3.distribution.BetaDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Nested;
@@ -62,7 +66,7 @@ class TrialsTest {
     }
 
     private static NodeScatter supply(Layout layout, Scatter scatter, int trials, long seed) {
-        return Trials.of(layout, scatter, trials, seed, 2).get(0);
+        return Trials.of(layout, scatter, Optional.empty(), trials, seed, 2).get(0);
     }
 
     @Nested
@@ -72,9 +76,9 @@ class TrialsTest {
         void angleScattersByTheArcsineLaw() {
             BetaDistribution squares = new BetaDistribution(0.5, 0.5);
 
-            for (Percentile each : supply(oneLoad(100), ANGLE_ALONE, TRIALS, 1).percentiles()) {
+            for (Percentile each : supply(oneLoad(100), ANGLE_ALONE, TRIALS, 1).peakAmps()) {
                 double expected = 100 * Math.sqrt(squares.inverseCumulativeProbability(each.percent() / 100));
-                assertThat(each.amps()).isCloseTo(expected, within(0.01 * expected));
+                assertThat(each.value()).isCloseTo(expected, within(0.01 * expected));
             }
         }
 
@@ -85,11 +89,11 @@ class TrialsTest {
             double half = 0.02;
 
             for (Percentile each : supply(twoLoads(tolerance, 100, 1000 * half), CLOSING_ALONE, TRIALS, 1)
-                    .percentiles()) {
+                    .peakAmps()) {
                 // The peak exceeds x when the gap is short, so percentile p is the gap's (1 − p).
                 double gap = 2 * tolerance * (1 - Math.sqrt(each.percent() / 100));
                 double expected = 100 + 100 * Math.pow(2, -gap / half);
-                assertThat(each.amps()).isCloseTo(expected, within(0.01 * expected));
+                assertThat(each.value()).isCloseTo(expected, within(0.01 * expected));
             }
         }
 
@@ -99,10 +103,10 @@ class TrialsTest {
             double tail = normal.cumulativeProbability(-Scatter.VOLTAGE_CUT);
             Scatter voltageAlone = new Scatter(Spread.UNIFORM, 100, 0, 100, 3);
 
-            for (Percentile each : supply(oneLoad(100), voltageAlone, TRIALS, 1).percentiles()) {
+            for (Percentile each : supply(oneLoad(100), voltageAlone, TRIALS, 1).peakAmps()) {
                 double part = tail + each.percent() / 100 * (1 - 2 * tail);
                 double expected = 100 * (1 + 0.03 * normal.inverseCumulativeProbability(part));
-                assertThat(each.amps()).isCloseTo(expected, within(0.002 * expected));
+                assertThat(each.value()).isCloseTo(expected, within(0.002 * expected));
             }
         }
     }
@@ -117,8 +121,8 @@ class TrialsTest {
             int held = 0;
             for (int seed = 0; seed < 400; seed++) {
                 Percentile median =
-                        supply(layout, ANGLE_ALONE, 300, seed).percentiles().get(0);
-                if (median.leastAmps() <= truth && truth <= median.mostAmps()) {
+                        supply(layout, ANGLE_ALONE, 300, seed).peakAmps().get(0);
+                if (median.least() <= truth && truth <= median.most()) {
                     held++;
                 }
             }
@@ -133,10 +137,46 @@ class TrialsTest {
         void dependsOnTheSeedAloneNotOnThreads() {
             Layout layout = twoLoads(0.05, 100, 20);
 
-            assertThat(Trials.of(layout, Scatter.USUAL, 999, 5, 1))
-                    .isEqualTo(Trials.of(layout, Scatter.USUAL, 999, 5, 3));
-            assertThat(Trials.of(layout, Scatter.USUAL, 999, 5, 1))
-                    .isNotEqualTo(Trials.of(layout, Scatter.USUAL, 999, 6, 1));
+            assertThat(Trials.of(layout, Scatter.USUAL, Optional.empty(), 999, 5, 1))
+                    .isEqualTo(Trials.of(layout, Scatter.USUAL, Optional.empty(), 999, 5, 3));
+            assertThat(Trials.of(layout, Scatter.USUAL, Optional.empty(), 999, 5, 1))
+                    .isNotEqualTo(Trials.of(layout, Scatter.USUAL, Optional.empty(), 999, 6, 1));
+        }
+    }
+
+    @Nested
+    class Dips {
+        private final Network network = new Network(new Impedance(0.1, 0), Map.of("P1", new Impedance(0.05, 0)));
+
+        /** A slow inrush of 100 A crest is 70.7 A rms: 0.1 Ω of 120 V makes a linear 5.89 %. */
+        @Test
+        void areTheRmsOfAHalfCycleOnTheImpedance() {
+            Scatter none = new Scatter(Spread.UNIFORM, 100, 0, 100, 0);
+            List<NodeScatter> nodes = Trials.of(slow(), none, Optional.of(network), 10, 1, 1);
+
+            assertThat(nodes.get(0).deepestPercent()).isCloseTo(5.882, within(0.01));
+            // The feeder's line and neutral add twice 0.05 Ω
+            assertThat(nodes.get(1).deepestPercent()).isCloseTo(11.70, within(0.02));
+        }
+
+        @Test
+        void areLeftOutWithoutANetwork() {
+            assertThat(supply(slow(), Scatter.USUAL, 10, 1).dipPercent()).isEmpty();
+        }
+
+        private Layout slow() {
+            Project project = aProject()
+                    .boards(aBoard("B1"))
+                    .loads(aLoad("L1")
+                            .runningAmps(0)
+                            .idleAmps(0)
+                            .inrushPeakAmps(100)
+                            .inrushHalfMillis(2000))
+                    .build();
+            return Layout.of(
+                    project,
+                    aPlan().assignments(anAssignment("L1").at("P1", 1).on("B1", 1))
+                            .build());
         }
     }
 
@@ -149,7 +189,7 @@ class TrialsTest {
             Layout layout = Layout.of(planted.project(), planted.plan());
 
             for (Scatter scatter : List.of(Scatter.USUAL, CLOSING_ALONE, new Scatter(Spread.NORMAL, 100, 0, 104, 3))) {
-                for (NodeScatter node : Trials.of(layout, scatter, 200, seed, 1)) {
+                for (NodeScatter node : Trials.of(layout, scatter, Optional.empty(), 200, seed, 1)) {
                     assertThat(node.greatestAmps()).as(node.node()).isLessThanOrEqualTo(node.boundAmps() * (1 + 1e-9));
                 }
             }
@@ -170,7 +210,7 @@ class TrialsTest {
             NodeScatter node = supply(twoLoads(0, 100, 20), none, 10, 1);
 
             assertThat(node.greatestAmps()).isCloseTo(200, within(1e-9));
-            assertThat(node.percentiles().get(0).amps()).isCloseTo(200, within(0.2));
+            assertThat(node.peakAmps().get(0).value()).isCloseTo(200, within(0.2));
         }
     }
 }

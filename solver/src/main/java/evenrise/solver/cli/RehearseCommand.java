@@ -9,12 +9,18 @@ import evenrise.model.file.ScriptFile;
 import evenrise.model.file.WholeFile;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.project.Project;
+import evenrise.model.project.Scatter;
+import evenrise.model.review.Networks;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Referee;
+import evenrise.model.scatter.NodeScatter;
+import evenrise.model.scatter.Trials;
 import evenrise.solver.report.Json;
 import evenrise.solver.report.Numbers;
 import evenrise.solver.report.RehearsalCsv;
 import evenrise.solver.report.RehearsalText;
+import evenrise.solver.report.ScatterSheet;
+import evenrise.solver.report.ScatterText;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -42,6 +48,7 @@ import picocli.CommandLine.Parameters;
             "  evenrise rehearse hall.project.json hall.plan.json --event on --event emergency --event release",
             "  evenrise rehearse hall.project.json hall.plan.json -e 0:on -e 60:mains=0 -e 61:mains=100",
             "  evenrise rehearse hall.project.json hall.plan.json --script day.json --trace day.csv",
+            "  evenrise rehearse hall.project.json hall.plan.json --trials 100000",
             "%nCurrents are in ampere, instantaneous peaks. Times are in seconds from the script's zero."
         })
 final class RehearseCommand implements Callable<Integer> {
@@ -58,6 +65,23 @@ final class RehearseCommand implements Callable<Integer> {
 
     @ArgGroup
     private Source source;
+
+    @Option(
+            names = "--trials",
+            paramLabel = "N",
+            description =
+                    "Instead of events, draw closing times, angles, inrush and voltage of so many switch-ons, and "
+                            + "show the percentiles of peaks and dips.")
+    private Integer trials;
+
+    @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Seed of the trials. Default: 1.")
+    private long seed;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "Threads that share the trials; the result is the same. Default: one for each processor.")
+    private Integer threads;
 
     @Option(
             names = "--trace",
@@ -90,6 +114,9 @@ final class RehearseCommand implements Callable<Integer> {
         Reading<Project> read = inputs.project(project);
         Project subject = read.value().orElseThrow();
         Layout layout = Layout.of(subject, inputs.plan(plan, subject).value().orElseThrow());
+        if (trials != null) {
+            return scatter(layout);
+        }
         EventScript script = script(subject);
         int broken = Referee.judge(layout).violations().size();
         if (broken > 0) {
@@ -106,6 +133,25 @@ final class RehearseCommand implements Callable<Integer> {
         return broken == 0 ? ExitCode.DONE : ExitCode.RULES_BROKEN;
     }
 
+    private int scatter(Layout layout) {
+        if (trials < 1 || source != null) {
+            throw new Failure(
+                    ExitCode.USAGE,
+                    trials < 1
+                            ? "--trials is " + trials + ", expected at least 1."
+                            : "--trials goes without --event and --script.");
+        }
+        int side = threads == null ? Runtime.getRuntime().availableProcessors() : Math.max(1, Math.min(64, threads));
+        Scatter chances = layout.project().scatter().orElse(Scatter.USUAL);
+        List<NodeScatter> nodes = Trials.of(layout, chances, Networks.of(layout), trials, seed, side);
+        String name = layout.project().name();
+        if (trace != null) {
+            writeText(Json.of(new ScatterSheet(ScatterSheet.FORMAT, name, trials, seed, nodes)) + "\n");
+        }
+        terminal.print(terminal.out(), ScatterText.lines(name, nodes, trials, seed, all, terminal.outPaint()));
+        return ExitCode.DONE;
+    }
+
     private EventScript script(Project subject) {
         if (source != null && source.script != null) {
             return Inputs.sound(source.script, ScriptFile.read(Inputs.path(source.script), subject))
@@ -120,6 +166,10 @@ final class RehearseCommand implements Callable<Integer> {
     private void write(Trace played) {
         boolean isCsv = trace.toLowerCase(Locale.ROOT).endsWith(".csv");
         String text = isCsv ? String.join("\r\n", RehearsalCsv.lines(played)) + "\r\n" : Json.of(played) + "\n";
+        writeText(text);
+    }
+
+    private void writeText(String text) {
         try {
             WholeFile.write(Inputs.path(trace), text);
         } catch (WriteFailed e) {

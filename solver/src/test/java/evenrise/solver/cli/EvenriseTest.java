@@ -11,7 +11,19 @@ class EvenriseTest {
     private final Shell shell = new Shell(SmallHall.sound());
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "audit", "rehearse", "rework", "generate", "schema", "completion"})
+    @ValueSource(
+            strings = {
+                "plan",
+                "audit",
+                "rehearse",
+                "rework",
+                "import",
+                "compare",
+                "bill",
+                "generate",
+                "schema",
+                "completion"
+            })
     void helpsWithEveryCommand(String command) {
         Shell.Result result = shell.run(command, "--help");
 

@@ -53,6 +53,26 @@ class RehearseCommandTest {
     }
 
     @Test
+    void drawsTrialsThatTheSeedRepeats() throws IOException {
+        Path first = folder.resolve("first.json");
+        Path second = folder.resolve("second.json");
+
+        Shell.Result result = rehearse("--trials", "500", "--seed", "3", "--threads", "2", "--trace", first.toString());
+        rehearse("--trials", "500", "--seed", "3", "--threads", "1", "--trace", second.toString());
+
+        assertThat(result.code()).isEqualTo(ExitCode.DONE);
+        assertThat(result.out())
+                .contains("Scatter of 500 switch-ons", "P99", "needs electrical.source", "Isolate and lock out");
+        assertThat(Files.readString(first)).isEqualTo(Files.readString(second)).contains("evenrise-scatter/1");
+    }
+
+    @Test
+    void refusesTrialsOfEvents() {
+        assertThat(rehearse("--trials", "5", "-e", "on").code()).isEqualTo(ExitCode.USAGE);
+        assertThat(rehearse("--trials", "0").err()).contains("at least 1");
+    }
+
+    @Test
     void playsAScript() throws IOException {
         Path script = Files.writeString(folder.resolve("day.yaml"), """
                 format: evenrise-script/1

@@ -5,10 +5,10 @@ import java.util.List;
 import org.HdrHistogram.IntCountsHistogram;
 
 /**
- * Counts the peaks of one node in fixed memory, in steps of a 30,000th of its upper bound, and reads percentiles back.
+ * Counts what was drawn in fixed memory, in steps of a 30,000th of its upper bound, and reads percentiles back.
  * Tallies add up to the same whatever their order.
  */
-final class PeakTally {
+final class Tally {
     /** With four digits, counts up to 32,768 stand each for itself. */
     private static final int DIGITS = 4;
 
@@ -18,26 +18,26 @@ final class PeakTally {
     private static final double CONFIDENCE = 1.959964;
 
     private final IntCountsHistogram counts = new IntCountsHistogram(STEPS_TO_THE_BOUND + 1, DIGITS);
-    private final double stepAmps;
-    private double greatestAmps;
+    private final double step;
+    private double greatest;
 
-    /** @param boundAmps that no peak exceeds; at least 0 */
-    PeakTally(double boundAmps) {
-        stepAmps = boundAmps > 0 ? boundAmps / STEPS_TO_THE_BOUND : 1;
+    /** @param bound that no peak exceeds; at least 0 */
+    Tally(double bound) {
+        step = bound > 0 ? bound / STEPS_TO_THE_BOUND : 1;
     }
 
-    void add(double amps) {
-        counts.recordValue(Math.min(STEPS_TO_THE_BOUND, Math.round(amps / stepAmps)));
-        greatestAmps = Math.max(greatestAmps, amps);
+    void add(double drawn) {
+        counts.recordValue(Math.min(STEPS_TO_THE_BOUND, Math.round(drawn / step)));
+        greatest = Math.max(greatest, drawn);
     }
 
-    void add(PeakTally other) {
+    void add(Tally other) {
         counts.add(other.counts);
-        greatestAmps = Math.max(greatestAmps, other.greatestAmps);
+        greatest = Math.max(greatest, other.greatest);
     }
 
-    double greatestAmps() {
-        return greatestAmps;
+    double greatest() {
+        return greatest;
     }
 
     /**
@@ -51,12 +51,12 @@ final class PeakTally {
             double part = percent / 100;
             double halfWidth = 100 * CONFIDENCE * Math.sqrt(part * (1 - part) / trials);
             read.add(new Percentile(
-                    percent, amps(percent), amps(Math.max(0, percent - halfWidth)), amps(percent + halfWidth)));
+                    percent, at(percent), at(Math.max(0, percent - halfWidth)), at(percent + halfWidth)));
         }
         return read;
     }
 
-    private double amps(double percent) {
-        return percent >= 100 ? greatestAmps : Math.min(greatestAmps, counts.getValueAtPercentile(percent) * stepAmps);
+    private double at(double percent) {
+        return percent >= 100 ? greatest : Math.min(greatest, counts.getValueAtPercentile(percent) * step);
     }
 }

@@ -1,0 +1,9 @@
+package evenrise.solver.report;
+
+import evenrise.model.scatter.NodeScatter;
+import java.util.List;
+
+/** A scatter as it is written for other programs. */
+public record ScatterSheet(String format, String project, int trials, long seed, List<NodeScatter> nodes) {
+    public static final String FORMAT = "evenrise-scatter/1";
+}
