@@ -108,7 +108,7 @@ class ArchitectureTest {
             .whereLayer("rules")
             .mayOnlyBeAccessedByLayers("file", "review", "scatter", "event", "solver")
             .whereLayer("electrical")
-            .mayOnlyBeAccessedByLayers("check", "rules", "review", "event", "solver")
+            .mayOnlyBeAccessedByLayers("check", "rules", "review", "scatter", "event", "solver")
             .whereLayer("sequence")
             .mayOnlyBeAccessedByLayers("check", "rules", "review", "event", "solver")
             .whereLayer("plan")
