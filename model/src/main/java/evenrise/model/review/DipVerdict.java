@@ -6,9 +6,10 @@ import evenrise.model.plan.Grade;
 import evenrise.model.project.DipCriterion;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /** What one criterion says of one dip; there is none where the dip keeps it. */
-record DipVerdict(Grade grade, double percent, double limitPercent, String clause, String text) {
+record DipVerdict(StepDips.Step step, Grade grade, double percent, double limitPercent, String clause, String text) {
     /** IEC 61000-3-3: 4 % base (from memory), 6 % where switched by hand or with a delay, 7 % where attended or at most twice a day. */
     private static final double CHANGE_PERCENT = 4;
 
@@ -20,13 +21,33 @@ record DipVerdict(Grade grade, double percent, double limitPercent, String claus
     private static final double MOST_RAPID_PERCENT = 10;
 
     /** ANSI C84.1: utilization voltage of range A, 108 V of 120 V. */
-    private static final double RANGE_A_PERCENT = 10;
+    static final double RANGE_A_PERCENT = 10;
+
+    /** By what a criterion judges first: the change, or the voltage that remains. */
+    static ToDoubleFunction<StepDips.Step> gravity(DipCriterion criterion) {
+        return switch (criterion) {
+            case IEC_61000_3_3, EN_50160 -> StepDips.Step::percent;
+            case ANSI_C84_1, ITI, SEMI_F47 -> StepDips.Step::totalPercent;
+        };
+    }
+
+    /** Whether so deep a step can break a criterion at all, however long it lasts. */
+    static boolean mayBreak(DipCriterion criterion, StepDips.Step step) {
+        return switch (criterion) {
+            case IEC_61000_3_3 -> step.percent() > CHANGE_PERCENT;
+            case EN_50160 -> step.percent() > RAPID_PERCENT;
+            case ANSI_C84_1 -> false;
+            case ITI -> step.totalPercent() > Tolerance.ITI.leastPercent();
+            case SEMI_F47 -> step.totalPercent() > Tolerance.SEMI_F47.leastPercent();
+        };
+    }
 
     static Optional<DipVerdict> of(DipCriterion criterion, StepDips.Step step, DipDecay decay) {
         return switch (criterion) {
             case IEC_61000_3_3 -> change(step);
             case EN_50160 -> rapid(step);
-            case ANSI_C84_1 -> range(step);
+            // The steady voltage is judged by itself, at full use.
+            case ANSI_C84_1 -> Optional.empty();
             case ITI -> tolerance(Tolerance.ITI, "ITI curve (2000)", step, decay);
             case SEMI_F47 -> tolerance(Tolerance.SEMI_F47, "SEMI F47-0706", step, decay);
         };
@@ -39,6 +60,7 @@ record DipVerdict(Grade grade, double percent, double limitPercent, String claus
         boolean isTooMuch = step.percent() > SELDOM_CHANGE_PERCENT;
         double limit = isTooMuch ? SELDOM_CHANGE_PERCENT : CHANGE_PERCENT;
         return Optional.of(new DipVerdict(
+                step,
                 isTooMuch ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
                 step.percent(),
                 limit,
@@ -54,6 +76,7 @@ record DipVerdict(Grade grade, double percent, double limitPercent, String claus
         }
         boolean isTooMuch = step.percent() > MOST_RAPID_PERCENT;
         return Optional.of(new DipVerdict(
+                step,
                 isTooMuch ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
                 step.percent(),
                 isTooMuch ? MOST_RAPID_PERCENT : RAPID_PERCENT,
@@ -61,22 +84,12 @@ record DipVerdict(Grade grade, double percent, double limitPercent, String claus
                 "rapid changes are generally at most 5 %, at times 10 %"));
     }
 
-    private static Optional<DipVerdict> range(StepDips.Step step) {
-        return step.steadyPercent() <= RANGE_A_PERCENT
-                ? Optional.empty()
-                : Optional.of(new DipVerdict(
-                        Grade.BREAKS,
-                        step.steadyPercent(),
-                        RANGE_A_PERCENT,
-                        "ANSI C84.1 range A, utilization",
-                        "the steady voltage is low by more than 10 %"));
-    }
-
     private static Optional<DipVerdict> tolerance(
             Tolerance tolerance, String name, StepDips.Step step, DipDecay decay) {
         return tolerance
                 .left(decay, step.steadyPercent())
                 .map(band -> new DipVerdict(
+                        step,
                         Grade.BREAKS,
                         step.totalPercent(),
                         band.dipPercent(),

@@ -67,17 +67,17 @@ final class SourceModel {
 
     private Optional<Impedance> impedance(double transformerRatio, OptionalDouble generatorPercent) {
         return switch (source.kind()) {
-            case UTILITY -> network();
+            case UTILITY -> network(source.xOverR().orElse(UTILITY_X_OVER_R));
             case TRANSFORMER ->
                 percent(source.impedancePercent(), TRANSFORMER_X_OVER_R)
-                        .map(own -> own.times(transformerRatio).plus(network().orElse(Impedance.ZERO)));
+                        .map(own -> own.times(transformerRatio)
+                                .plus(network(UTILITY_X_OVER_R).orElse(Impedance.ZERO)));
             case GENERATOR -> percent(generatorPercent, GENERATOR_X_OVER_R);
             case UPS -> Optional.empty();
         };
     }
 
-    private Optional<Impedance> network() {
-        double xOverR = source.xOverR().orElse(UTILITY_X_OVER_R);
+    private Optional<Impedance> network(double xOverR) {
         return source.faultAmps().isPresent()
                 ? Optional.of(SourceImpedance.ofFault(
                         supply.system(),

@@ -37,7 +37,7 @@ final class StepDips {
      */
     record Step(String node, Phase phase, double atSeconds, String load, double percent, double steadyPercent) {
         double totalPercent() {
-            return percent + steadyPercent;
+            return Math.min(100, percent + steadyPercent);
         }
     }
 
@@ -58,15 +58,18 @@ final class StepDips {
     }
 
     private final double toleranceSeconds;
+    private final double halfCycleSeconds;
     private final double perSourceAmp;
     private final Map<String, Double> perFeederAmp;
     private final Map<Phase, List<Draw>> draws = new LinkedHashMap<>();
+    private final Map<Step, DipDecay> decays = new HashMap<>();
     private final Map<String, Map<Phase, TreeMap<Double, Step>>> steps = new HashMap<>();
 
     private StepDips(Layout layout, Impedance source, Map<String, Impedance> feeders) {
         Project project = layout.project();
         double volts = project.supply().lineToNeutralVolts();
         this.toleranceSeconds = project.timingToleranceSeconds();
+        this.halfCycleSeconds = 1 / (2 * project.supply().frequencyHertz());
         this.perSourceAmp = 100 * source.magnitudeOhms() / volts;
         this.perFeederAmp = new HashMap<>();
         feeders.forEach((panel, feeder) -> perFeederAmp.put(panel, 100 * feeder.magnitudeOhms() / volts));
@@ -86,29 +89,41 @@ final class StepDips {
         return List.copyOf(at(node, phase).values());
     }
 
-    /** The deepest at the node and phase after {@code seconds}; the supply's own dip where the panel has none deeper. */
-    java.util.Optional<Step> worstAfter(String node, Phase phase, double seconds) {
-        return java.util.stream.Stream.of(at(node, phase), at(NodeFigures.SUPPLY, phase))
+    /** The steps after {@code seconds} that a panel notices and that are deeper than {@code percent}, deepest first. */
+    List<Step> deeperAfter(String panel, Phase phase, double seconds, double percent) {
+        return java.util.stream.Stream.of(at(panel, phase), at(NodeFigures.SUPPLY, phase))
                 .flatMap(each -> each.tailMap(seconds, false).values().stream())
-                .max(Comparator.comparingDouble(Step::totalPercent));
+                .filter(step -> step.totalPercent() > percent)
+                .sorted(Comparator.comparingDouble(Step::totalPercent).reversed())
+                .toList();
     }
 
     /** How a step's dip dies down if nothing else is switched. */
     DipDecay decay(Step step) {
+        return decays.computeIfAbsent(step, this::decayOf);
+    }
+
+    private DipDecay decayOf(Step step) {
+        double now = step.atSeconds() - toleranceSeconds;
         List<double[]> parts = new ArrayList<>();
         for (Draw draw : draws.get(step.phase())) {
-            if (draw.startSeconds() <= step.atSeconds() - toleranceSeconds + 1e-12) {
-                double amps = draw.excessAt(step.atSeconds() - toleranceSeconds, toleranceSeconds);
-                boolean isHere = draw.panel().equals(step.node());
-                double perAmp = perSourceAmp + (isHere ? draw.ways() * perFeederAmp.getOrDefault(step.node(), 0.0) : 0);
-                if (amps > NOTHING_RATIO * draw.excessAmps()) {
-                    parts.add(new double[] {perAmp * amps, draw.halfSeconds()});
-                }
+            if (draw.startSeconds() > now + 1e-12) {
+                break;
+            }
+            double amps = draw.excessAt(now, toleranceSeconds);
+            boolean isHere = draw.panel().equals(step.node());
+            double perAmp = perSourceAmp + (isHere ? draw.ways() * perFeederAmp.getOrDefault(step.node(), 0.0) : 0);
+            if (amps > NOTHING_RATIO * draw.excessAmps()) {
+                parts.add(new double[] {perAmp * amps, draw.halfSeconds()});
+            }
+            if (draw.startSeconds() >= now - 1e-12) {
+                parts.add(new double[] {perAmp * draw.idleAmps(), Double.POSITIVE_INFINITY});
             }
         }
         return new DipDecay(
                 parts.stream().mapToDouble(part -> part[0]).toArray(),
-                parts.stream().mapToDouble(part -> part[1]).toArray());
+                parts.stream().mapToDouble(part -> part[1]).toArray(),
+                halfCycleSeconds);
     }
 
     private TreeMap<Double, Step> at(String node, Phase phase) {

@@ -1,10 +1,13 @@
 package evenrise.model.review;
 
 import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.PhaseCurrents;
+import evenrise.model.electrical.source.Network;
 import evenrise.model.electrical.source.StepDip;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
+import evenrise.model.project.DipCriterion;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
@@ -57,15 +60,20 @@ final class VoltageDipCheck implements ElectricalCheck {
         StepDips dips = StepDips.of(layout, source.get(), feeders);
         List<StepDips.Step> worst = worstOfEachNode(layout, dips);
         worst.forEach(step -> quantities(model.get(), step, findings));
-        criteria(layout, dips, worst, findings);
+        criteria(layout, dips, findings);
+        range(layout, new Network(source.get(), feeders), findings);
         victims(layout, dips, findings);
     }
 
-    private static List<StepDips.Step> worstOfEachNode(Layout layout, StepDips dips) {
+    private static List<String> nodes(Layout layout) {
         List<String> nodes = new ArrayList<>(List.of(NodeFigures.SUPPLY));
         layout.project().panels().forEach(panel -> nodes.add(panel.id()));
+        return nodes;
+    }
+
+    private static List<StepDips.Step> worstOfEachNode(Layout layout, StepDips dips) {
         List<StepDips.Step> worst = new ArrayList<>();
-        for (String node : nodes) {
+        for (String node : nodes(layout)) {
             layout.project().supply().system().phases().stream()
                     .flatMap(phase -> dips.steps(node, phase).stream())
                     .max(Comparator.comparingDouble(StepDips.Step::totalPercent))
@@ -84,24 +92,81 @@ final class VoltageDipCheck implements ElectricalCheck {
         }
     }
 
-    private static void criteria(Layout layout, StepDips dips, List<StepDips.Step> worst, Findings findings) {
+    /** Of each node and criterion the gravest step: what changes most, or leaves its band deepest. */
+    private static void criteria(Layout layout, StepDips dips, Findings findings) {
         Electrical electrical = layout.project().electrical().orElseThrow();
         if (electrical.dipCriteria().isEmpty()) {
             findings.notChecked(ID, List.of(Findings.PLANT), "electrical.dip_criteria");
         }
-        electrical
-                .dipCriteria()
-                .forEach(criterion -> worst.forEach(step -> DipVerdict.of(criterion, step, dips.decay(step))
-                        .ifPresent(verdict -> findings.add(new Remark(
-                                ID,
-                                verdict.grade(),
-                                step.node(),
-                                OptionalDouble.of(verdict.percent()),
-                                OptionalDouble.of(verdict.limitPercent()),
-                                "%",
-                                verdict.clause(),
-                                text(step) + ", " + verdict.text() + ". Maybe give load " + Say.quoted(step.load())
-                                        + " less inrush, a moment of its own, or a stiffer source.")))));
+        for (DipCriterion criterion : electrical.dipCriteria()) {
+            for (String node : nodes(layout)) {
+                layout.project().supply().system().phases().stream()
+                        .flatMap(phase -> dips.steps(node, phase).stream())
+                        .sorted(Comparator.comparingDouble(DipVerdict.gravity(criterion))
+                                .reversed())
+                        .takeWhile(step -> DipVerdict.mayBreak(criterion, step))
+                        .flatMap(step -> DipVerdict.of(criterion, step, dips.decay(step)).stream())
+                        .findFirst()
+                        .ifPresent(verdict -> findings.add(remark(verdict)));
+            }
+        }
+    }
+
+    private static Remark remark(DipVerdict verdict) {
+        return new Remark(
+                ID,
+                verdict.grade(),
+                verdict.step().node(),
+                OptionalDouble.of(verdict.percent()),
+                OptionalDouble.of(verdict.limitPercent()),
+                "%",
+                verdict.clause(),
+                text(verdict.step()) + ", " + verdict.text() + ". Maybe give load "
+                        + Say.quoted(verdict.step().load())
+                        + " less inrush, a moment of its own, or a stiffer source.");
+    }
+
+    /** Steady voltage at full use, by |Z| whatever the angles, where ANSI C84.1 is named. */
+    private static void range(Layout layout, Network network, Findings findings) {
+        boolean isAsked =
+                layout.project().electrical().orElseThrow().dipCriteria().contains(DipCriterion.ANSI_C84_1);
+        if (!isAsked) {
+            return;
+        }
+        double volts = layout.project().supply().lineToNeutralVolts();
+        double source = 100 * network.source().magnitudeOhms() / volts;
+        PhaseCurrents supply = new PhaseCurrents(layout.project().supply().system());
+        layout.placements().stream()
+                .filter(Placement::fits)
+                .forEach(each -> supply.add(each.phases(), each.load().runningAmps()));
+        for (Panel panel : layout.project().panels()) {
+            double feeder = network.feeders().containsKey(panel.id())
+                    ? 100 * network.feeders().get(panel.id()).magnitudeOhms() / volts
+                    : 0;
+            PhaseCurrents own = new PhaseCurrents(layout.project().supply().system());
+            for (Placement each : layout.in(panel)) {
+                double ways = each.load().poles() == 1 ? 1 + 1 / panel.neutralFactor() : 1;
+                own.add(each.phases(), ways * each.load().runningAmps());
+            }
+            for (Phase phase : layout.project().supply().system().phases()) {
+                double percent = StepDip.mostPercent(source * supply.amps(phase) + feeder * own.amps(phase));
+                if (percent > DipVerdict.RANGE_A_PERCENT) {
+                    findings.add(new Remark(
+                            ID,
+                            Grade.BREAKS,
+                            panel.id(),
+                            OptionalDouble.of(percent),
+                            OptionalDouble.of(DipVerdict.RANGE_A_PERCENT),
+                            "%",
+                            "ANSI C84.1 range A, utilization",
+                            "at full use phase " + phase + " of panel " + Say.quoted(panel.id()) + " is low by at most "
+                                    + Say.percent(percent) + ", allowed are "
+                                    + Say.percent(DipVerdict.RANGE_A_PERCENT)
+                                    + ". Maybe take a larger feeder or a stiffer source."));
+                    break;
+                }
+            }
+        }
     }
 
     /** What is on rides through every later step, or the first that it does not is named. */
@@ -142,15 +207,11 @@ final class VoltageDipCheck implements ElectricalCheck {
     private static Optional<StepDips.Step> victim(Placement each, RideThrough needs, StepDips dips) {
         double on = each.onSeconds().orElse(Double.NEGATIVE_INFINITY);
         double most = 100 - needs.remainingPercent();
-        Optional<StepDips.Step> found = Optional.empty();
-        for (Phase phase : each.phases()) {
-            Optional<StepDips.Step> step = dips.worstAfter(each.assignment().panel(), phase, on)
-                    .filter(deep -> deep.totalPercent() > most)
-                    .filter(deep ->
-                            1000 * dips.decay(deep).secondsAbove(most - deep.steadyPercent()) > needs.withoutMillis());
-            found = found.or(() -> step);
-        }
-        return found;
+        return each.phases().stream()
+                .flatMap(phase -> dips.deeperAfter(each.assignment().panel(), phase, on, most).stream())
+                .filter(deep ->
+                        1000 * dips.decay(deep).secondsAbove(most - deep.steadyPercent()) > needs.withoutMillis())
+                .findFirst();
     }
 
     private static Remark brownedOut(Placement each, StepDips.Step step) {

@@ -38,10 +38,10 @@ class FaultLevelCheckTest {
     }
 
     @Test
-    void raisesTheVoltageByATwentiethByIec() {
-        // 833.3 A · 50 · 1.05
+    void raisesTheVoltageByATenthByIec() {
+        // 833.3 A · 100/2 · 1.1
         assertThat(reviewed(Practice.IEC, aPanel("P1")).figure("supply", "fault current"))
-                .isCloseTo(43_750, within(5.0));
+                .isCloseTo(45_833, within(5.0));
     }
 
     @Test

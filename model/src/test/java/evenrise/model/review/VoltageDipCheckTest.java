@@ -149,6 +149,33 @@ class VoltageDipCheckTest {
             assertThat(of(120, new RideThrough(90, 190))).hasSize(1);
         }
 
+        /** A deep step that is over in time does not hide a shallower one that lasts. */
+        @Test
+        void areNamedWithTheStepThatLastsNotTheDeepest() {
+            Plan three = aPlan().assignments(
+                            anAssignment("first").at("P1", 1).on("B1", 1),
+                            anAssignment("second").at("P1", 2).on("B1", 2),
+                            anAssignment("third").at("P1", 7).on("B1", 3))
+                    .build();
+            Electrical electrical =
+                    new Electrical(Optional.empty(), Optional.of(Sources.utility(600)), Optional.empty(), List.of());
+            Reviews reviews = Reviews.of(
+                    new VoltageDipCheck(),
+                    aProject()
+                            .electrical(electrical)
+                            .boards(aBoard("B1"))
+                            .loads(
+                                    load("first", 0, 1).rideThrough(new RideThrough(90, 50)),
+                                    load("second", 600, 1),
+                                    load("third", 70, 300))
+                            .build(),
+                    three);
+
+            assertThat(found(reviews))
+                    .singleElement()
+                    .satisfies(remark -> assertThat(remark.message()).contains("'third'", "0.50 s"));
+        }
+
         @Test
         void areNoVictimsOfWhatCameBefore() {
             assertThat(found(reviewed(

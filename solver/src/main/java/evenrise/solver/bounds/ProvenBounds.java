@@ -10,21 +10,27 @@ public final class ProvenBounds {
     /** How often plans are split into parts: a few seconds for thousands of loads. */
     private static final int EFFORT = 60;
 
+    /** Of projects with more loads than this, for which a split takes most of a second. */
+    private static final int MANY_LOADS = 6000;
+
+    private static final int EFFORT_FOR_MANY = 6;
+
     private ProvenBounds() {}
 
     /** Time: effort × rounds × (half-lives + windows) × instants, and effort × loads × instants. */
     public static Bounds of(Project project) {
         Subject subject = new Subject(project);
+        int effort = project.loads().size() > MANY_LOADS ? EFFORT_FOR_MANY : EFFORT;
         ObjectiveWeights weights = project.objective();
         double deviation = LeastDeviation.amps(project);
         double duration = new ShortestDuration(subject).seconds();
         double alone = new ThresholdPeak(subject).amps();
-        double peak = Math.max(alone, new JointMinimum(subject, alone, EFFORT).of(1, 0));
+        double peak = Math.max(alone, new JointMinimum(subject, alone, effort).of(1, 0));
         if (project.supply().inrushLimitAmps().isPresent()) {
-            duration = Math.max(duration, new JointMinimum(subject, peak, EFFORT / 4).of(0, 1));
+            duration = Math.max(duration, new JointMinimum(subject, peak, effort / 4).of(0, 1));
         }
         double together = weights.peakInrush() * weights.duration() > 0
-                ? new JointMinimum(subject, peak, EFFORT).of(weights.peakInrush(), weights.duration())
+                ? new JointMinimum(subject, peak, effort).of(weights.peakInrush(), weights.duration())
                 : 0;
         double rest = Objective.of(weights, 0, deviation, deviation, 0, FewestBoards.of(project));
         double apart = weights.peakInrush() * peak + weights.duration() * duration;

@@ -12,6 +12,9 @@ import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 final class ProgressBoard {
     private static final long QUIET_NANOS = 300_000_000;
 
+    /** Telling takes at most one part in so many of the time. */
+    private static final int TOLD_PART = 20;
+
     /** The search's sums and the referee's agree to less than this. */
     private static final double ROUNDING_AMPS = 1e-4;
 
@@ -20,6 +23,7 @@ final class ProgressBoard {
     private HardSoftLongScore best;
     private WorkingPlan bestPlan;
     private long lastTold;
+    private long quietNanos = QUIET_NANOS;
     private long movesKnown;
     private OptionalDouble firstFeasibleSeconds = OptionalDouble.empty();
     private double provenAmps;
@@ -59,7 +63,7 @@ final class ProgressBoard {
         if (objectiveAmps > provenAmps) {
             provenAmps = objectiveAmps;
             compareWithBound();
-            if (System.nanoTime() - lastTold > QUIET_NANOS && best != null) {
+            if (System.nanoTime() - lastTold > quietNanos && best != null) {
                 tell();
             }
         }
@@ -93,7 +97,7 @@ final class ProgressBoard {
         best = score;
         bestPlan = plan;
         compareWithBound();
-        if (becomesFeasible || System.nanoTime() - lastTold > QUIET_NANOS) {
+        if (becomesFeasible || System.nanoTime() - lastTold > quietNanos) {
             tell();
         }
     }
@@ -106,6 +110,7 @@ final class ProgressBoard {
     }
 
     private void tell() {
+        long begin = System.nanoTime();
         WorkingPlan plan = bestPlan;
         Situation situation = Situation.of(plan);
         listener.accept(new Progress(
@@ -117,6 +122,8 @@ final class ProgressBoard {
                 best.hardScore() == 0 ? 0 : brokenPlaces(plan),
                 provenAmps));
         lastTold = System.nanoTime();
+        // What is told of a very large plan takes long to count: it must not hold up the search.
+        quietNanos = Math.max(QUIET_NANOS, TOLD_PART * (lastTold - begin));
     }
 
     /** As the referee counts them. */

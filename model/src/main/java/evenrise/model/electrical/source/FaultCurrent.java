@@ -7,8 +7,8 @@ public final class FaultCurrent {
     /** Tolerance of a transformer's impedance voltage, UL 1561: it may be a tenth less than stated (read in a handbook). */
     public static final double LEAST_IMPEDANCE_RATIO = 0.9;
 
-    /** Greatest voltage factor of IEC 60909 for low voltage of ±6 % (read in one copy). */
-    public static final double GREATEST_VOLTAGE_FACTOR = 1.05;
+    /** Greatest voltage factor of IEC 60909 for low voltage of ±10 % (from memory; 1.05 for ±6 %, read in one copy). */
+    public static final double GREATEST_VOLTAGE_FACTOR = 1.1;
 
     private FaultCurrent() {}
 

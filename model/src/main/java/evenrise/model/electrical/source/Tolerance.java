@@ -26,6 +26,11 @@ public record Tolerance(List<Band> bands) {
         bands = List.copyOf(bands);
     }
 
+    /** A dip of no more than this leaves no band. */
+    public double leastPercent() {
+        return bands.get(bands.size() - 1).dipPercent();
+    }
+
     /**
      * The first band that a dip leaves; empty where it keeps them all.
      *

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 
 class DipDecayTest {
     private static DipDecay of(double percent, double halfLifeSeconds) {
-        return new DipDecay(new double[] {percent}, new double[] {halfLifeSeconds});
+        return new DipDecay(new double[] {percent}, new double[] {halfLifeSeconds}, 0);
     }
 
     @Test
@@ -23,9 +23,25 @@ class DipDecayTest {
 
     @Test
     void addsItsParts() {
-        DipDecay both = new DipDecay(new double[] {20, 20}, new double[] {0.1, 0.1});
+        DipDecay both = new DipDecay(new double[] {20, 20}, new double[] {0.1, 0.1}, 0);
 
         assertThat(both.secondsAbove(StepDip.mostPercent(10))).isCloseTo(0.2, within(1e-9));
+    }
+
+    @Test
+    void isFlatForTheFirstHalfCycle() {
+        DipDecay pulse = new DipDecay(new double[] {40}, new double[] {0.001}, 0.01);
+
+        assertThat(pulse.percentAfter(0.01)).isEqualTo(pulse.percentAfter(0));
+        assertThat(pulse.secondsAbove(StepDip.mostPercent(10))).isCloseTo(0.012, within(1e-9));
+    }
+
+    @Test
+    void neverEndsWhereAPartStays() {
+        DipDecay idle = new DipDecay(new double[] {20, 5}, new double[] {0.1, Double.POSITIVE_INFINITY}, 0);
+
+        assertThat(idle.secondsAbove(4)).isInfinite();
+        assertThat(idle.secondsAbove(6)).isFinite();
     }
 
     @Nested
