@@ -52,14 +52,17 @@ public record BillOfMaterials(Optional<String> currency, List<BillLine> lines) {
         return lines.stream().filter(line -> line.unitPrice().isEmpty()).toList();
     }
 
-    /** A panel costs what the first type of the catalogue does that has its slots and rating. */
+    /** A panel costs what the cheapest type of the catalogue does that has its slots, rating, neutral and numbering. */
     private static void panels(Project project, List<BillLine> lines) {
         Map<String, BillLine> kinds = new LinkedHashMap<>();
         for (Panel panel : project.panels()) {
             Optional<PanelType> type = project.catalogue().stream()
                     .flatMap(catalogue -> catalogue.panelTypes().stream())
-                    .filter(each -> each.slots() == panel.slots() && each.ratedAmps() == panel.ratedAmps())
-                    .findFirst();
+                    .filter(each -> each.slots() == panel.slots()
+                            && each.ratedAmps() == panel.ratedAmps()
+                            && each.neutralFactor() == panel.neutralFactor()
+                            && each.numbering() == panel.numbering())
+                    .min(Comparator.comparingDouble(PanelType::price));
             String item = type.map(each -> "panel " + each.id())
                     .orElse("panel of " + panel.slots() + " slots, " + amps(panel.ratedAmps()));
             count(kinds, item, type.map(each -> OptionalDouble.of(each.price())).orElse(OptionalDouble.empty()));

@@ -145,6 +145,9 @@ final class ConductorCheck implements ElectricalCheck {
 
     private static void review(
             Layout layout, Cable cable, Duty duty, Practice practice, List<String> tables, Findings findings) {
+        if (!duty.isBranch()) {
+            feederBreaker(duty, practice, findings);
+        }
         Run run = Run.of(layout.project(), cable, duty.breakerAmps()).orElseThrow();
         OptionalDouble ampacity = run.ampacityAmps(Math.min(3, duty.loaded()), duty.loaded());
         if (ampacity.isEmpty()) {
@@ -160,6 +163,26 @@ final class ConductorCheck implements ElectricalCheck {
         }
     }
 
+    /** Branches are held against theirs by the check of breakers. */
+    private static void feederBreaker(Duty duty, Practice practice, Findings findings) {
+        double needed = practice == Practice.NEC
+                ? ContinuousLoad.necAmps(duty.lineAmps(), duty.isContinuous(), duty.isFullyRated())
+                : duty.lineAmps();
+        if (needed > duty.breakerAmps() + 1e-9) {
+            findings.add(new Remark(
+                    ID,
+                    Grade.BREAKS,
+                    duty.place(),
+                    OptionalDouble.of(needed),
+                    OptionalDouble.of(duty.breakerAmps()),
+                    "A",
+                    practice == Practice.NEC ? "NEC 215.3" : "IEC 60364-4-43 clause 433.1",
+                    duty.label() + " runs at " + Say.amps(duty.lineAmps()) + " and needs a device of "
+                            + Say.amps(needed) + ", it has " + Say.amps(duty.breakerAmps())
+                            + ". Maybe take a larger device and conductor, or move loads to another panel."));
+        }
+    }
+
     private static void nec(Run run, Duty duty, double carries, Findings findings) {
         // 125 % is held against the table alone, the current itself against the corrected ampacity.
         double continuous = ContinuousLoad.necAmps(duty.lineAmps(), duty.isContinuous(), duty.isFullyRated());
@@ -171,7 +194,9 @@ final class ConductorCheck implements ElectricalCheck {
                     duty,
                     continuous,
                     tabulated,
-                    "125 % of its continuous current before correction",
+                    duty.isContinuous() && !duty.isFullyRated()
+                            ? "125 % of its continuous current before correction"
+                            : "its current before correction",
                     clause,
                     findings);
         } else if (duty.lineAmps() > carries + 1e-9) {

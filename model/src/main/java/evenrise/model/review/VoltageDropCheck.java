@@ -152,7 +152,9 @@ final class VoltageDropCheck implements ElectricalCheck {
                 OptionalDouble.of(percent),
                 OptionalDouble.of(limit),
                 "%",
-                isIec ? "IEC 60364-5-52 annex G (from memory)" : "NEC 210.19(A) and 215.2(A), informational notes",
+                isIec
+                        ? "recommendation taken over from NEC practice; IEC 60364-5-52 annex G counts from the origin (from memory)"
+                        : "NEC 210.19(A) and 215.2(A), informational notes",
                 what + ", recommended are at most " + Say.percent(limit)
                         + ". Maybe take a larger size or a nearer panel."));
     }

@@ -152,8 +152,16 @@ class ConductorCheckTest {
             // 0.3/√1.09 = 28.7 % of the line current: 68 A · 0.86 = 58.48 A
             assertThat(broken(reviewed(50, 0.3, 58))).isEmpty();
             assertThat(broken(reviewed(59, 0.3, 58)))
-                    .singleElement()
-                    .satisfies(remark -> assertThat(remark.message()).contains("58.48 A", "59.00 A"));
+                    .anySatisfy(remark -> assertThat(remark.message()).contains("58.48 A", "59.00 A"));
+        }
+
+        @Test
+        void holdsTheFeederAgainstItsDevice() {
+            assertThat(broken(reviewed(40, 0, 40))).isEmpty();
+            assertThat(broken(reviewed(40.1, 0, 40))).singleElement().satisfies(remark -> {
+                assertThat(remark.place()).isEqualTo("P1");
+                assertThat(remark.message()).contains("40.10 A", "40.00 A");
+            });
         }
 
         @Test

@@ -8,7 +8,7 @@ import java.util.function.ToDoubleFunction;
 
 /** How many things of each kind make up a number of things, cheapest first. */
 final class Composition {
-    /** Kinds are few and numbers small; beyond this many ways the cheapest kinds alone are looked at. */
+    /** Kinds are few and numbers small; of more ways only so many are looked at, in the kinds' order. */
     private static final int MOST_WAYS = 20_000;
 
     private Composition() {}
@@ -26,6 +26,15 @@ final class Composition {
                 .sorted(Comparator.comparingDouble(
                         (List<T> way) -> way.stream().mapToDouble(price).sum()))
                 .toList();
+    }
+
+    /** Whether so many things of so many kinds can be made up in more ways than are looked at. */
+    static boolean isCut(int kinds, int number) {
+        double ways = 1;
+        for (int i = 1; i < kinds; i++) {
+            ways *= (number + i) / (double) i;
+        }
+        return ways >= MOST_WAYS;
     }
 
     private static <T> void take(List<T> kinds, int from, int left, List<T> taken, List<List<T>> ways) {

@@ -67,7 +67,10 @@ public final class Scenarios {
                         panels,
                         boards,
                         List.of(),
-                        Optional.of("no make-up of " + boards + " boards holds the shutdown groups"));
+                        Optional.of(
+                                Composition.isCut(project.boardTypes().size(), boards)
+                                        ? "not decided: too many make-ups of " + boards + " boards to try"
+                                        : "no make-up of " + boards + " boards holds the shutdown groups"));
             }
             for (List<BoardType> boardWay : boardWays) {
                 Project built = built(panelWay, boardWay, Aim.USUAL);
@@ -78,7 +81,11 @@ public final class Scenarios {
                 why = findings.get(0).pointer() + ": expected "
                         + findings.get(0).expected();
                 if (++tried == MOST_TRIED) {
-                    return new Cell(panels, boards, List.of(), Optional.of(why));
+                    return new Cell(
+                            panels,
+                            boards,
+                            List.of(),
+                            Optional.of("not decided after " + tried + " make-ups; the last: " + why));
                 }
             }
         }

@@ -14,21 +14,38 @@ record Amount(double value, String unit) {
     private static final Pattern SHAPE =
             Pattern.compile("([-+]?[0-9][0-9.,' \u00a0\u202f]*(?:[eE][-+]?[0-9]+)?)\\s*([\\p{L}%Ωµ/.]*)");
 
-    /** Empty where the text is no number with at most one unit. */
+    /** A comma or point before one or two digits, or before more than three, can only be a decimal mark. */
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("[-+]?[0-9]*,([0-9]{1,2}|[0-9]{4,})(?![0-9.,]).*");
+
+    /** The same where nothing tells whether a comma is a decimal mark. */
     static Optional<Amount> of(String text) {
+        return of(text, false);
+    }
+
+    /**
+     * Empty where the text is no number with at most one unit.
+     *
+     * @param isCommaDecimal whether other cells of the sheet show that a comma is its decimal mark
+     */
+    static Optional<Amount> of(String text, boolean isCommaDecimal) {
         Matcher matcher = SHAPE.matcher(text.strip());
         if (!matcher.matches()) {
             return Optional.empty();
         }
-        Optional<Double> number = number(matcher.group(1));
+        Optional<Double> number = number(matcher.group(1), isCommaDecimal);
         return number.map(value -> new Amount(value, matcher.group(2).toLowerCase(Locale.ROOT)));
     }
 
+    /** Whether the text can only be read with a comma as its decimal mark. */
+    static boolean showsDecimalComma(String text) {
+        return DECIMAL_COMMA.matcher(text.strip()).matches();
+    }
+
     /**
-     * The last of a point and a comma is the decimal mark; a lone comma before exactly three digits, or several of one kind,
-     * part thousands.
+     * The last of a point and a comma is the decimal mark. Alone before exactly three digits, the sheet's decimal mark is
+     * one and the other parts thousands; several of one kind part thousands.
      */
-    private static Optional<Double> number(String written) {
+    private static Optional<Double> number(String written, boolean isCommaDecimal) {
         String digits = written.replaceAll("['\u00a0\u202f ]", "");
         int comma = digits.lastIndexOf(',');
         int point = digits.lastIndexOf('.');
@@ -36,10 +53,11 @@ record Amount(double value, String unit) {
             String thousands = comma > point ? "." : ",";
             digits = digits.replace(thousands, "").replace(',', '.');
         } else if (comma >= 0) {
-            boolean parts = digits.indexOf(',') != comma || digits.matches("[-+]?[1-9][0-9]{0,2},[0-9]{3}");
-            digits = digits.replace(",", parts ? "" : ".");
-        } else if (point >= 0 && digits.indexOf('.') != point) {
-            digits = digits.replace(".", "");
+            boolean isGrouped = digits.matches("[-+]?[1-9][0-9]{0,2},[0-9]{3}") && !isCommaDecimal;
+            digits = digits.replace(",", digits.indexOf(',') != comma || isGrouped ? "" : ".");
+        } else if (point >= 0) {
+            boolean isGrouped = digits.matches("[-+]?[1-9][0-9]{0,2}\\.[0-9]{3}") && isCommaDecimal;
+            digits = digits.indexOf('.') != point || isGrouped ? digits.replace(".", "") : digits;
         }
         try {
             double value = Double.parseDouble(digits);

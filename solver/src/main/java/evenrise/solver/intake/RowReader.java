@@ -32,6 +32,7 @@ final class RowReader {
     private final List<Item> items = new ArrayList<>();
     private final List<Notice> notices = new ArrayList<>();
     private final Map<Meaning, String> above = new EnumMap<>(Meaning.class);
+    private boolean isCommaDecimal;
     private final Map<String, Integer> guessed = new LinkedHashMap<>();
 
     RowReader(Sheet sheet, Header header, Mapping mapping) {
@@ -42,6 +43,12 @@ final class RowReader {
 
     void read() {
         notices.addAll(header.guesses());
+        isCommaDecimal = sheet.rows().stream()
+                .flatMap(row -> row.cells().stream())
+                .anyMatch(cell -> cell.kind() == Cell.Kind.TEXT && Amount.showsDecimalComma(cell.text()));
+        if (isCommaDecimal) {
+            notices.add(Notice.guess("the decimal mark is a comma, as some cells can only be read so"));
+        }
         sheet.rows().stream().filter(row -> row.number() > header.row()).forEach(this::row);
         guessed.forEach((what, rows) ->
                 notices.add(Notice.guess((sheet.name().isEmpty() ? "" : "sheet '" + sheet.name() + "': ") + what + " ("
@@ -61,12 +68,17 @@ final class RowReader {
         String name = text(row, Meaning.NAME);
         boolean hasFigures = List.of(Meaning.WATTS, Meaning.VOLT_AMPS, Meaning.AMPS).stream()
                 .anyMatch(meaning -> !cell(row, meaning).isEmpty());
+        if (name.isEmpty() && !hasFigures && !cell(row, Meaning.QUANTITY).isEmpty()) {
+            problem(row, Meaning.QUANTITY, "a quantity without a name. Maybe the name is in a merged cell above.");
+            return;
+        }
         if (name.isEmpty() && !hasFigures) {
             // A heading between rows may name the room of what follows; nothing else is lost with it.
             fillDown(row);
             return;
         }
-        if (name.toLowerCase(Locale.ROOT).matches("(sub ?)?(total|totals|sum|summe|gesamt|somme|suma).*")) {
+        if (name.toLowerCase(Locale.ROOT)
+                .matches("(sub[- ]?|grand )?(total|totals|sum|summe|zwischensumme|gesamt|somme|suma)\\b.*")) {
             notices.add(Notice.guess(sheet, row.number(), "'" + cut(name) + "' is taken for a sum and left out"));
             return;
         }
@@ -102,7 +114,9 @@ final class RowReader {
         Optional<Integer> poles = poles(row);
         OptionalDouble factor = amount(row, Meaning.POWER_FACTOR, "", 1);
         double powerFactor = factor.orElse(POWER_FACTOR);
-        if (powerFactor > 1 && powerFactor <= 100) {
+        if (powerFactor > 1
+                && powerFactor <= 100
+                && cell(row, Meaning.POWER_FACTOR).text().contains("%")) {
             powerFactor /= 100;
         }
         if (powerFactor <= 0 || powerFactor > 1) {
@@ -131,6 +145,12 @@ final class RowReader {
                     "inrush peak where none is stated: √2 times 15 (processing), 6 (auxiliary), 10 (amplifiers) times running");
             return Math.sqrt(2) * INRUSH_RATIO.get(role) * amps.orElse(0);
         });
+        if (idle < 0 || idle > 6300) {
+            problem(row, Meaning.IDLE, "'" + cell(row, Meaning.IDLE).text() + "', expected 0 to 6300 A.");
+        }
+        if (inrush < 0 || inrush > 1e6) {
+            problem(row, Meaning.INRUSH, "'" + cell(row, Meaning.INRUSH).text() + "', expected 0 to 1,000,000 A.");
+        }
         if (notices.stream().skip(before).noneMatch(Notice::isProblem)) {
             items.add(new Item(
                     Notice.place(sheet, row.number()),
@@ -142,8 +162,8 @@ final class RowReader {
                     feed(row),
                     poles.orElseThrow(),
                     amps.orElseThrow(),
-                    Math.min(idle, 6300),
-                    Math.min(inrush, 1e6),
+                    idle,
+                    inrush,
                     powerFactor));
         }
     }
@@ -179,7 +199,13 @@ final class RowReader {
 
     private String feed(Sheet.Row row) {
         String own = text(row, Meaning.FEED).toUpperCase(Locale.ROOT);
-        return own.matches("[AB]|(FEED|PATH) [AB]") ? own.substring(own.length() - 1) : "";
+        if (own.matches("([A-Z]+ ?)?[AB]")) {
+            return own.substring(own.length() - 1);
+        }
+        if (!own.isEmpty()) {
+            guessed("feed '" + cut(own) + "' is neither A nor B: not redundant");
+        }
+        return "";
     }
 
     private Role role(Sheet.Row row, String name) {
@@ -205,7 +231,21 @@ final class RowReader {
             guessed("one pole where no voltage is stated");
             return Optional.of(1);
         }
-        boolean saysThree = text.matches(".*(3~|3ph|3phase|3p|3/n).*") || text.matches("[0-9.]+/[0-9.]+v?");
+        java.util.regex.Matcher range = java.util.regex.Pattern.compile("([0-9.]+)v?(?:-|–|/|to|bis)([0-9.]+)v?(ac)?")
+                .matcher(text);
+        if (range.matches()) {
+            double low = Double.parseDouble(range.group(1));
+            double high = Double.parseDouble(range.group(2));
+            boolean isStar = near(low, phase) && near(high, phase * Math.sqrt(3)) && text.contains("/") && isThree;
+            if (!isStar && low <= 1.1 * phase && high >= 0.9 * phase) {
+                guessed("a range of voltages that holds the one to neutral counts for one pole");
+                return Optional.of(1);
+            }
+            if (isStar) {
+                return Optional.of(3);
+            }
+        }
+        boolean saysThree = text.matches(".*(3~|3ph|3phase|3p|3/n).*");
         OptionalDouble volts = saysThree
                 ? number(text.replaceAll("(3~|3ph(ase)?|3p|3/n).*", "").replaceAll("/.*", ""))
                 : amount(row, Meaning.VOLTS, "v", 1);
@@ -290,7 +330,7 @@ final class RowReader {
                         meaning,
                         "a formula whose value is not in the file. Maybe open and save it in a spreadsheet program.");
             default -> {
-                Optional<Amount> amount = Amount.of(cell.text());
+                Optional<Amount> amount = Amount.of(cell.text(), isCommaDecimal && cell.kind() == Cell.Kind.TEXT);
                 if (amount.isEmpty()) {
                     problem(row, meaning, "'" + cut(cell.text()) + "' is no number with at most one unit.");
                     return OptionalDouble.empty();

@@ -162,19 +162,24 @@ final class Sketch {
         for (int i = 0; i < branches.size(); i++) {
             Item.Kind kind = branches.get(i).kind();
             if (kind.feed().equals("B")) {
-                pairs.computeIfAbsent(List.of(kind.room(), kind.role(), kind.zone()), any -> new ArrayList<>())
+                pairs.computeIfAbsent(List.of(site(kind), kind.role(), kind.zone()), any -> new ArrayList<>())
                         .add(i);
             }
         }
         for (int i = 0; i < branches.size(); i++) {
             Item.Kind kind = branches.get(i).kind();
-            List<Integer> others = pairs.getOrDefault(List.of(kind.room(), kind.role(), kind.zone()), List.of());
+            List<Integer> others = pairs.getOrDefault(List.of(site(kind), kind.role(), kind.zone()), List.of());
             if (kind.feed().equals("A") && !others.isEmpty()) {
                 Load it = loads.get(i);
                 loads.set(
                         i, apart(it, others.stream().map(k -> loads.get(k).id()).toList()));
             }
         }
+    }
+
+    /** The room without its rack: redundant pieces often stand in racks beside each other. */
+    private static String site(Item.Kind kind) {
+        return kind.room().replaceAll(", [^,]*$", "");
     }
 
     private static Load apart(Load it, List<String> from) {

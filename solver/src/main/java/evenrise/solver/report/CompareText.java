@@ -1,5 +1,7 @@
 package evenrise.solver.report;
 
+import evenrise.model.estimate.BillLine;
+import evenrise.model.estimate.BillOfMaterials;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Metrics;
 import evenrise.solver.compare.Finding;
@@ -9,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A comparison of scenarios, for a screen and as a table of values. */
 public final class CompareText {
@@ -21,6 +24,15 @@ public final class CompareText {
         Section first = new Section(paint, "Comparison for " + project + ", prices in " + currency);
         Optional<Finding> cheapest = Front.cheapest(findings);
         first.text(cheapest.map(CompareText::cheapest).orElse("No scenario was found that keeps every hard rule."));
+        cheapest.map(each -> BillOfMaterials.of(each.scenario().project()).unpriced())
+                .filter(unpriced -> !unpriced.isEmpty())
+                .ifPresent(unpriced -> first.text(
+                        Tone.BAD,
+                        "Without a price, and so in none of these sums: "
+                                + unpriced.stream().map(BillLine::item).collect(Collectors.joining(", ")) + "."));
+        first.text(
+                "The project's own panels and boards are replaced: inrush limits, reserved slots and chains of theirs"
+                        + " are not carried over.");
         long sound = findings.stream().filter(Finding::isSound).count();
         first.text(Numbers.counted(findings.size(), "plan") + ", " + sound + " of them keep every hard rule; "
                 + (front.size() == 1 ? "one" : front.size())
@@ -37,7 +49,7 @@ public final class CompareText {
     private static String cheapest(Finding finding) {
         return String.format(
                 Locale.ROOT,
-                "Least price: %.2f with %d panels and %d boards (%s). Prices are the catalogue's; what has none is not in it.",
+                "Least price among the numbers compared: %.2f with %d panels and %d boards (%s).",
                 finding.scenario().price(),
                 finding.scenario().panels(),
                 finding.scenario().boards(),

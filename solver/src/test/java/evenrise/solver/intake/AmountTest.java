@@ -31,6 +31,16 @@ class AmountTest {
     }
 
     @Test
+    void loneMarkBeforeThreeDigitsIsToldByTheSheet() {
+        assertThat(Amount.of("1.800 W", true)).contains(new Amount(1800, "w"));
+        assertThat(Amount.of("1.800 W", false)).contains(new Amount(1.8, "w"));
+        assertThat(Amount.of("1,900", true)).contains(new Amount(1.9, ""));
+        assertThat(Amount.of("1,900", false)).contains(new Amount(1900, ""));
+        assertThat(Amount.showsDecimalComma("2,5 kW")).isTrue();
+        assertThat(Amount.showsDecimalComma("1,900 W")).isFalse();
+    }
+
+    @Test
     void isRefusedWhereItIsNoNumberWithOneUnit() {
         for (String text : new String[] {"", "abc", "2 x 16 A", "16 A / 32 A", "#REF!", "1,2,3.4.5", "=1+1", "12-14"}) {
             assertThat(Amount.of(text)).as(text).isEmpty();

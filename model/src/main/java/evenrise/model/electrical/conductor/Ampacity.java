@@ -49,6 +49,9 @@ public final class Ampacity {
             ReferenceMethod.C,
             new double[] {19.5, 27, 36, 46, 63, 85, 112, 138, 168, 213, 258, 299, 344, 392, 461});
 
+    /** The tables of correction begin here (from memory); cooler air is given no more. */
+    private static final double COOLEST_CELSIUS = 10;
+
     private Ampacity() {}
 
     /** @param celsius column of the table: 60, 75 or 90 */
@@ -75,7 +78,7 @@ public final class Ampacity {
      * decimals, as both codes' tables print it. American tables go in steps of 5 °C, of which the upper end counts.
      */
     public static double ambientFactor(double conductorCelsius, double ambientCelsius, boolean inSteps) {
-        double ambient = inSteps ? 5 * Math.ceil(ambientCelsius / 5) : ambientCelsius;
+        double ambient = Math.max(COOLEST_CELSIUS, inSteps ? 5 * Math.ceil(ambientCelsius / 5) : ambientCelsius);
         double squared = (conductorCelsius - ambient) / (conductorCelsius - 30);
         return squared <= 0 ? 0 : Math.round(100 * Math.sqrt(squared)) / 100.0;
     }
