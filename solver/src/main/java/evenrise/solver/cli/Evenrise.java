@@ -84,6 +84,7 @@ public final class Evenrise implements Runnable {
                 .addSubcommand(new ReworkCommand(terminal, planners, interruption))
                 .addSubcommand(new CompareCommand(terminal, interruption))
                 .addSubcommand(new BillCommand(terminal))
+                .addSubcommand(new ReportCommand(terminal))
                 .addSubcommand(new GenerateCommand(terminal.data()))
                 .addSubcommand(new SchemaCommand(terminal))
                 .addSubcommand(new CompletionCommand(terminal));

@@ -57,6 +57,9 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--quiet", description = "No progress and no summary; failures and broken rules only.")
     private boolean isQuiet;
 
+    @Option(names = "--report", paramLabel = "FOLDER", description = "Write every document of the plan there, too.")
+    private String report;
+
     PlanCommand(Terminal terminal, PlannerSource planners, Interruption interruption) {
         this.terminal = terminal;
         this.planners = planners;
@@ -74,6 +77,7 @@ final class PlanCommand implements Callable<Integer> {
         Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), project + ": " + finding));
         PlanningRequest request =
                 new PlanningRequest(planned, earlier, budget.budget(), budget.seed(), budget.threads());
-        return new PlanRun(terminal, planners, interruption, isQuiet).run(read, request, target);
+        return new PlanRun(terminal, planners, interruption, isQuiet)
+                .run(read, request, target, Optional.ofNullable(report));
     }
 }

@@ -3,11 +3,17 @@ package evenrise.solver.cli;
 import evenrise.model.file.Reading;
 import evenrise.model.plan.Bounds;
 import evenrise.model.project.Project;
+import evenrise.model.rules.Layout;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.report.Numbers;
 import evenrise.solver.report.Paint;
+import evenrise.solver.report.page.Document;
+import evenrise.solver.report.page.Documents;
+import evenrise.solver.report.page.Imprint;
 import java.io.PrintWriter;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
@@ -29,10 +35,11 @@ final class PlanRun {
     }
 
     /** @return the exit code */
-    int run(Reading<Project> read, PlanningRequest request, PlanTarget target) {
+    int run(Reading<Project> read, PlanningRequest request, PlanTarget target, Optional<String> report) {
         Found found = search(request);
         Planned planned = Planned.of(read, request, found.outcome(), found.bounds(), interruption.happened());
         target.write(planned.plan(), terminal);
+        report.ifPresent(folder -> DocumentFiles.write(document(read, planned), folder, DocumentFiles.FORMATS));
         if (isQuiet) {
             sayWhatIsBroken(planned);
         } else {
@@ -42,6 +49,18 @@ final class PlanRun {
             terminal.print(writer, target.written());
         }
         return planned.exitCode();
+    }
+
+    private static Document document(Reading<Project> read, Planned planned) {
+        Layout layout = Layout.of(planned.project(), planned.plan());
+        Imprint imprint = new Imprint(
+                planned.project().name(),
+                "A",
+                LocalDate.now().toString(),
+                read.sha256(),
+                Evenrise.Version.ofThisProgram());
+        return Documents.of(
+                imprint, layout, planned.verdict(), planned.plan().review().orElseThrow(), Optional.empty(), List.of());
     }
 
     private Found search(PlanningRequest request) {

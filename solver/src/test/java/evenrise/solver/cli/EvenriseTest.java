@@ -20,6 +20,7 @@ class EvenriseTest {
                 "import",
                 "compare",
                 "bill",
+                "report",
                 "generate",
                 "schema",
                 "completion"

@@ -1,0 +1,32 @@
+package evenrise.solver.document;
+
+import io.pebbletemplates.pebble.PebbleEngine;
+import io.pebbletemplates.pebble.loader.ClasspathLoader;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.Locale;
+import java.util.Map;
+
+/** Fills the templates; every value is escaped for HTML unless the template says otherwise. */
+final class Templates {
+    private static final PebbleEngine ENGINE = engine();
+
+    private Templates() {}
+
+    static String fill(String name, Map<String, Object> values) {
+        StringWriter text = new StringWriter();
+        try {
+            ENGINE.getTemplate(name).evaluate(text, values, Locale.ROOT);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString();
+    }
+
+    private static PebbleEngine engine() {
+        ClasspathLoader loader = new ClasspathLoader(Templates.class.getClassLoader());
+        loader.setPrefix("evenrise/document");
+        return new PebbleEngine.Builder().loader(loader).strictVariables(true).build();
+    }
+}

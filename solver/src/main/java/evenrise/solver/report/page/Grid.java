@@ -1,0 +1,32 @@
+package evenrise.solver.report.page;
+
+import java.util.List;
+
+/**
+ * One table of a document.
+ *
+ * @param id names its file and its place in a page
+ * @param rows cells are {@link String} or {@link Double} or {@link Integer}; an empty text where there is nothing to say
+ */
+public record Grid(String id, String title, List<Column> columns, List<List<Object>> rows) {
+    /** @param unit empty where there is none */
+    public record Column(String name, String unit, boolean isNumber) {
+        public static Column text(String name) {
+            return new Column(name, "", false);
+        }
+
+        public static Column number(String name, String unit) {
+            return new Column(name, unit, true);
+        }
+
+        /** With its unit behind a comma. */
+        public String header() {
+            return unit.isEmpty() ? name : name + ", " + unit;
+        }
+    }
+
+    public Grid {
+        columns = List.copyOf(columns);
+        rows = List.copyOf(rows);
+    }
+}

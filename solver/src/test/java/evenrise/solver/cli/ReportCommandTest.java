@@ -1,0 +1,181 @@
+package evenrise.solver.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import evenrise.model.file.PlanFile;
+import evenrise.model.file.ProjectFile;
+import evenrise.model.plan.Assignment;
+import evenrise.model.plan.Plan;
+import evenrise.solver.engine.Budget;
+import evenrise.solver.engine.Planner;
+import evenrise.solver.engine.PlanningRequest;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.dhatim.fastexcel.reader.Row;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The documents of one plan say what the plan file says, in every format. */
+class ReportCommandTest {
+    private static final String HALL = "../datasets/meridian-hall/project.json";
+
+    private static Plan found;
+
+    /** Not where the class begins: the search's threads would wait for that to end. */
+    @BeforeAll
+    static void search() {
+        found = new Planner(
+                        new PlanningRequest(
+                                ProjectFile.read(Path.of(HALL)).value().orElseThrow(),
+                                Optional.empty(),
+                                new Budget.Moves(20_000),
+                                1,
+                                1),
+                        any -> {})
+                .plan()
+                .plan();
+    }
+
+    @TempDir
+    private Path folder;
+
+    private Path plan;
+    private Path documents;
+
+    @BeforeEach
+    void planTheHall() {
+        plan = folder.resolve("hall.plan.json");
+        documents = folder.resolve("documents");
+        Shell shell = new Shell(found);
+        assertThat(shell.run("plan", HALL, "--moves", "20000", "-o", plan.toString())
+                        .err())
+                .doesNotContain("bug");
+    }
+
+    private Shell.Result report(String... more) {
+        String[] arguments = new String[more.length + 9];
+        List.of("report", HALL, plan.toString(), "-o", documents.toString(), "--date", "2026-01-02", "--revision", "C7")
+                .toArray(arguments);
+        System.arraycopy(more, 0, arguments, 9, more.length);
+        return new Shell(found).run(arguments);
+    }
+
+    private Plan plan() {
+        return PlanFile.read(plan).value().orElseThrow();
+    }
+
+    @Test
+    void workbookHoldsThePlansFigures() throws IOException {
+        report("--format", "xlsx");
+
+        Map<String, Row> landing = new HashMap<>();
+        try (InputStream in = Files.newInputStream(documents.resolve("plan.xlsx"));
+                ReadableWorkbook workbook = new ReadableWorkbook(in)) {
+            workbook.findSheet("landing").orElseThrow().read().stream()
+                    .skip(1)
+                    .forEach(row -> landing.put(row.getCellText(2), row));
+        }
+        List<Assignment> switched = plan().assignments().stream()
+                .filter(each -> each.onSeconds().isPresent())
+                .toList();
+        assertThat(landing).hasSameSizeAs(switched);
+        for (Assignment each : switched) {
+            Row row = landing.get(each.load());
+            assertThat(row.getCellText(0)).isEqualTo(each.board().orElseThrow());
+            assertThat(row.getCellAsNumber(1).orElseThrow().intValue())
+                    .isEqualTo(each.output().orElseThrow());
+            assertThat(row.getCellAsNumber(6).orElseThrow().doubleValue())
+                    .isCloseTo(each.onSeconds().orElseThrow(), within(1e-9));
+            assertThat(row.getCellAsNumber(7).orElseThrow().doubleValue())
+                    .isCloseTo(each.offSeconds().orElseThrow(), within(1e-9));
+        }
+    }
+
+    @Test
+    void printedSheetsHoldThePlansFiguresAndTheirImprint() throws IOException {
+        report("--format", "pdf");
+
+        for (String name : List.of("plan-a4.pdf", "plan-letter.pdf")) {
+            try (PDDocument pdf = Loader.loadPDF(documents.resolve(name).toFile())) {
+                String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+                assertThat(text)
+                        .contains(String.format(
+                                java.util.Locale.ROOT,
+                                "%.1f A",
+                                plan().metrics().orElseThrow().peakInrushAmps()));
+                assertThat(text).contains("lock out before touching", "Commissioning sheet", "Labels for the breakers");
+                for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
+                    PDFTextStripper one = new PDFTextStripper();
+                    one.setStartPage(page);
+                    one.setEndPage(page);
+                    assertThat(one.getText(pdf))
+                            .contains(
+                                    "revision C7, 2026-01-02",
+                                    "project file "
+                                            + plan().madeBy()
+                                                    .orElseThrow()
+                                                    .projectSha256()
+                                                    .substring(0, 12));
+                }
+            }
+        }
+    }
+
+    @Test
+    void pageIsWholeAndHoldsThePlansFigures() throws IOException {
+        report("--format", "html");
+
+        String page = Files.readString(documents.resolve("plan.html"));
+        assertThat(page).doesNotContainPattern("(src|href)=\"(https?:)?//").doesNotContain("@import");
+        for (Assignment each : plan().assignments()) {
+            assertThat(page).contains("data-load=\"" + each.load() + "\"");
+        }
+        assertThat(page).contains("Revision C7 · 2026-01-02");
+    }
+
+    @Test
+    void tablesOfValuesAreWritten() throws IOException {
+        Shell.Result result = report("--format", "csv", "--trials", "200", "--against", plan.toString());
+
+        assertThat(result.out()).contains("circuits.csv", "percentiles.csv", "differences.csv");
+        assertThat(Files.readAllLines(documents.resolve("circuits.csv"))).hasSize(121);
+        assertThat(Files.readAllLines(documents.resolve("differences.csv"))).hasSize(1);
+    }
+
+    @Test
+    void theSameDateGivesTheSameDocuments() throws IOException {
+        report("--format", "html,csv");
+        byte[] first = Files.readAllBytes(documents.resolve("plan.html"));
+        report("--format", "html,csv");
+
+        assertThat(Files.readAllBytes(documents.resolve("plan.html"))).isEqualTo(first);
+    }
+
+    @Test
+    void refusesAFormatThatItDoesNotKnow() {
+        assertThat(report("--format", "docx").code()).isEqualTo(ExitCode.USAGE);
+    }
+
+    @Test
+    void planWritesThemToo() {
+        Path others = folder.resolve("others");
+
+        new Shell(found).run("plan", HALL, "--moves", "1000", "-o", plan.toString(), "--report", others.toString());
+
+        assertThat(others.resolve("plan.html")).isRegularFile();
+        assertThat(others.resolve("plan-letter.pdf")).isRegularFile();
+    }
+}

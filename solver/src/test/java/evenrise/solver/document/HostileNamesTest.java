@@ -1,0 +1,94 @@
+package evenrise.solver.document;
+
+import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aLoad;
+import static evenrise.model.Fixtures.aPlan;
+import static evenrise.model.Fixtures.aProject;
+import static evenrise.model.Fixtures.anAssignment;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenrise.model.project.Project;
+import evenrise.model.review.ElectricalReview;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Referee;
+import evenrise.solver.report.page.Document;
+import evenrise.solver.report.page.Documents;
+import evenrise.solver.report.page.Imprint;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import org.dhatim.fastexcel.reader.CellType;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Whatever a load is called, no document acts on it. */
+class HostileNamesTest {
+    static List<String> names() {
+        return List.of(
+                "<script>alert(1)</script>",
+                "</script><img src=x onerror=alert(1)>",
+                "\"><b>bold",
+                "=HYPERLINK(\"x\")",
+                "+1+cmd|' /C calc'!A0",
+                "\u202egnp.exe",
+                "a\u0000b\u0007",
+                "x".repeat(10_000),
+                "\uD83D\uDE00 emoji & <tag>",
+                "{{ document }} {% raw %}");
+    }
+
+    private static Document document(String name) {
+        Project project =
+                aProject().boards(aBoard("B1")).loads(aLoad("L1").name(name)).build();
+        Layout layout = Layout.of(
+                project,
+                aPlan().assignments(anAssignment("L1").at("P1", 1).on("B1", 1)).build());
+        return Documents.of(
+                new Imprint(name, name, "2026", "0123456789abcdef", "test"),
+                layout,
+                Referee.judge(layout),
+                ElectricalReview.of(layout),
+                Optional.empty(),
+                List.of());
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void isInertInThePage(String name) {
+        String page = HtmlPage.of(document(name));
+
+        assertThat(page).doesNotContain("<script>alert", "<img src=x", "<b>bold", "<tag>");
+        assertThat(page.split("</script>", -1)).hasSize(3);
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void isInertInPrint(String name) {
+        assertThat(new String(
+                        PrintedSheets.of(document(name), PrintedSheets.Paper.A4),
+                        java.nio.charset.StandardCharsets.ISO_8859_1))
+                .startsWith("%PDF");
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void isATextInTheWorkbook(String name) throws IOException {
+        try (ReadableWorkbook workbook =
+                new ReadableWorkbook(new ByteArrayInputStream(WorkbookFile.of(document(name))))) {
+            workbook.getSheets().forEach(sheet -> {
+                try {
+                    sheet.read()
+                            .forEach(row -> row.forEach(cell -> {
+                                if (cell != null) {
+                                    assertThat(cell.getType()).isNotEqualTo(CellType.FORMULA);
+                                }
+                            }));
+                } catch (IOException e) {
+                    throw new java.io.UncheckedIOException(e);
+                }
+            });
+        }
+    }
+}
