@@ -87,8 +87,16 @@ public final class WorkbookFile {
                 if (cells.get(column) instanceof Number number) {
                     sheet.value(row + 1, column, number);
                 } else {
-                    sheet.value(row + 1, column, Cells.text(cells.get(column)));
+                    sheet.value(row + 1, column, Cells.text(String.valueOf(cells.get(column))));
                 }
+            }
+        }
+        for (int column = 0; column < grid.columns().size(); column++) {
+            if (grid.columns().get(column).isNumber() && !grid.rows().isEmpty()) {
+                sheet.range(1, column, grid.rows().size(), column)
+                        .style()
+                        .format(Cells.isWhole(grid, column) ? "0" : "0.00")
+                        .set();
             }
         }
         sheet.freezePane(0, 1);
