@@ -8,11 +8,10 @@ import evenrise.model.electrical.SymmetricalComponents;
 import evenrise.model.electrical.TriplenNeutral;
 import evenrise.model.project.CodeLetter;
 import evenrise.model.project.PhaseSystem;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Outside values of sequences, triplen neutrals, amplifiers, heat and motors. */
-final class DemandChecks {
+final class DemandChecks extends CheckList {
     private static final String BY_HAND = "computed by hand from the stated formula";
     private static final String SEQUENCES = "Symmetrical components";
     private static final String UNBALANCE = "Negative over positive sequence of line voltages, from their magnitudes";
@@ -24,8 +23,6 @@ final class DemandChecks {
     private static final String MANUAL = "manual of a touring amplifier, p. 13, tables of mains power and heat";
     private static final String LETTERS =
             "NEC table 430.7(B), read in secondary copies; " + BY_HAND + ": kVA/hp · hp · 1000/(√3·V)";
-
-    private final List<Check> checks = new ArrayList<>();
 
     static List<Check> all() {
         DemandChecks table = new DemandChecks();
@@ -194,17 +191,5 @@ final class DemandChecks {
 
     private static Phasor degrees(double length, double degrees) {
         return Phasor.polar(length, Math.toRadians(degrees));
-    }
-
-    private void number(
-            String section,
-            String quantity,
-            String inputs,
-            double expected,
-            double tolerance,
-            String unit,
-            double ours,
-            String source) {
-        checks.add(Check.number(section, quantity, inputs, expected, tolerance, unit, ours, source));
     }
 }

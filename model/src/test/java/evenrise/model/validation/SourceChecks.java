@@ -6,11 +6,10 @@ import evenrise.model.electrical.source.SharedSource;
 import evenrise.model.electrical.source.SourceImpedance;
 import evenrise.model.electrical.source.StepDip;
 import evenrise.model.project.PhaseSystem;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Outside values of fault currents, dips and shared sources. */
-final class SourceChecks {
+final class SourceChecks extends CheckList {
     private static final String BY_HAND = "computed by hand from the stated formula";
     private static final String FAULTS = "Fault currents";
     private static final String DIPS = "Voltage dips";
@@ -18,8 +17,6 @@ final class SourceChecks {
     private static final String HANDBOOK =
             "Electrical Plan Review, handbook, point-to-point example at 208Y/120 V, read in a copy";
     private static final String ONE_PHASE = "handbook sheet of the same method at 240 V, read in a copy";
-
-    private final List<Check> checks = new ArrayList<>();
 
     static List<Check> all() {
         SourceChecks table = new SourceChecks();
@@ -232,17 +229,5 @@ final class SourceChecks {
                 "A",
                 FaultCurrent.transformerAmps(kva, volts, percent),
                 source);
-    }
-
-    private void number(
-            String section,
-            String quantity,
-            String inputs,
-            double expected,
-            double tolerance,
-            String unit,
-            double ours,
-            String source) {
-        checks.add(Check.number(section, quantity, inputs, expected, tolerance, unit, ours, source));
     }
 }

@@ -16,11 +16,10 @@ import evenrise.model.project.Conduit;
 import evenrise.model.project.Practice;
 import evenrise.model.project.ReferenceMethod;
 import evenrise.model.project.TripCurve;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Outside values of breakers, conductors and voltage drop. */
-final class WiringChecks {
+final class WiringChecks extends CheckList {
     private static final String BY_HAND = "computed by hand from the stated formula";
     private static final String SIZES = "Conductor sizes";
     private static final String RESISTANCE = "Conductor resistance and reactance";
@@ -33,8 +32,6 @@ final class WiringChecks {
     private static final String PUBLIC_TEST =
             "test values of an open-source calculator (voltage drop by NEC chapter 9)";
     private static final double METRES_PER_FOOT = 0.3048;
-
-    private final List<Check> checks = new ArrayList<>();
 
     static List<Check> all() {
         WiringChecks table = new WiringChecks();
@@ -375,17 +372,5 @@ final class WiringChecks {
 
     private static ConductorSize size(String name) {
         return ConductorSize.of(name).orElseThrow();
-    }
-
-    private void number(
-            String section,
-            String quantity,
-            String inputs,
-            double expected,
-            double tolerance,
-            String unit,
-            double ours,
-            String source) {
-        checks.add(Check.number(section, quantity, inputs, expected, tolerance, unit, ours, source));
     }
 }
