@@ -67,7 +67,7 @@ record Scene(String name, String inWords, int phases, double sourceOhms, double 
                                 at(Device.TRANSFORMER, 1, 0.35),
                                 at(Device.TRANSFORMER, 1, 0.6))),
                 new Scene(
-                        "mixed-on-a-generator",
+                        "mixed-behind-a-weak-source",
                         "transformer, processor, two amplifiers at once behind 0.3 Ω and 2 mH",
                         1,
                         0.3,
