@@ -10,7 +10,6 @@ import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Circuit;
 import evenrise.model.project.Electrical;
-import evenrise.model.project.Feeder;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
@@ -41,17 +40,15 @@ final class VoltageDropCheck implements ElectricalCheck {
 
     @Override
     public void review(Layout layout, Findings findings) {
+        Map<String, Impedance> impedances = Feeders.impedances(layout);
         Map<String, Map<Phase, Double>> feeders = new LinkedHashMap<>();
         List<String> bareFeeders = new ArrayList<>();
         for (Panel panel : layout.project().panels()) {
-            Optional<Run> run = panel.feeder()
-                    .flatMap(Feeder::cable)
-                    .flatMap(cable -> Run.of(layout.project(), cable, panel.ratedAmps()));
-            if (run.isEmpty()) {
+            Impedance line = impedances.get(panel.id());
+            if (line == null) {
                 bareFeeders.add(panel.id());
             } else {
-                Map<Phase, Double> drops =
-                        feederPercents(layout, panel, run.get().impedance());
+                Map<Phase, Double> drops = feederPercents(layout, panel, line);
                 feeders.put(panel.id(), drops);
                 drops.forEach((phase, percent) -> findings.add(
                         new Quantity(panel.id(), "voltage drop of the feeder, phase " + phase, percent, "%")));
