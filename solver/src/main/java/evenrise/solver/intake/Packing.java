@@ -2,7 +2,9 @@ package evenrise.solver.intake;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Fewest breakers for pieces that may share them: bin packing in two sizes, running current and inrush. Up to
@@ -82,14 +84,12 @@ final class Packing {
             return;
         }
         Bundle.Piece piece = pieces.get(next);
-        List<Double> tried = new ArrayList<>();
+        Set<List<Double>> tried = new HashSet<>();
         int inUse = open.size();
         for (int i = 0; i < inUse; i++) {
             Bundle each = open.get(i);
             // Bundles that are equally full are the same choice.
-            double fill = each.amps() + 1e3 * each.tripAmps();
-            if (each.hasRoom(piece, limits) && !tried.contains(fill)) {
-                tried.add(fill);
+            if (each.hasRoom(piece, limits) && tried.add(List.of(each.amps(), each.tripAmps()))) {
                 each.add(piece);
                 branch(next + 1, open);
                 each.removeLast(piece);
