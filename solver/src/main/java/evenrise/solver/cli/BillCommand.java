@@ -41,6 +41,9 @@ final class BillCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (csv != null) {
+            Inputs.refuseAsOutput(csv, project, plan);
+        }
         Inputs inputs = new Inputs(terminal);
         Project subject = inputs.project(project).value().orElseThrow();
         if (plan != null) {

@@ -96,6 +96,7 @@ final class CompareCommand implements Callable<Integer> {
                 new Scenarios(subject).cells(Optional.ofNullable(panels), Optional.ofNullable(boards));
         List<Scenario> scenarios =
                 cells.stream().flatMap(cell -> cell.scenarios().stream()).toList();
+        QuietLibraries.hush();
         Sweep sweep = new Sweep(folder, moves, seed, Evenrise.Version.ofThisProgram());
         interruption.stopsWith(sweep::stop);
         try {

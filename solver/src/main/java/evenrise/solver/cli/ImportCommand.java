@@ -79,6 +79,7 @@ final class ImportCommand implements Callable<Integer> {
         if (list == null || output == null) {
             throw new Failure(ExitCode.USAGE, "say which LIST to read and where to write (-o), or --template FILE.");
         }
+        Inputs.refuseAsOutput(output, list, map);
         EquipmentList read = read();
         terminal.print(terminal.out(), IntakeText.lines(read, all, terminal.outPaint()));
         boolean isWritten = read.project().isPresent() && (read.problems().isEmpty() || withoutBadRows);

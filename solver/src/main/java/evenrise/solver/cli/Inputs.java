@@ -10,6 +10,9 @@ import evenrise.model.project.Board;
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
 import evenrise.solver.report.Numbers;
+import evenrise.solver.report.Sanitizer;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
@@ -96,6 +99,30 @@ final class Inputs {
                             .toList());
         }
         return reading;
+    }
+
+    /**
+     * Nobody loses what he gave: an output is none of the inputs.
+     *
+     * @param inputs as the user gave them; null where he gave none
+     */
+    static void refuseAsOutput(String output, String... inputs) {
+        for (String input : inputs) {
+            if (input != null && !input.equals(PlanTarget.STREAM) && isSameFile(path(output), path(input))) {
+                throw new Failure(
+                        ExitCode.USAGE,
+                        "output '" + Sanitizer.clean(output) + "' would overwrite what it is made from. Name another.");
+            }
+        }
+    }
+
+    private static boolean isSameFile(Path one, Path other) {
+        try {
+            return Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other);
+        } catch (IOException e) {
+            // Whoever reads the input says what is wrong with it.
+            return false;
+        }
     }
 
     static Path path(String name) {

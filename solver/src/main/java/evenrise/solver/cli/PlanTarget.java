@@ -5,7 +5,6 @@ import evenrise.model.file.PlanFile;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Plan;
 import evenrise.solver.report.Sanitizer;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -39,9 +38,7 @@ final class PlanTarget {
             return new PlanTarget(Optional.empty());
         }
         Path file = output.map(Inputs::path).orElseGet(() -> besides(Inputs.path(project)));
-        if (!project.equals(STREAM)) {
-            refuseTheProjectItself(file, Inputs.path(project));
-        }
+        Inputs.refuseAsOutput(file.toString(), project);
         refuseWhatCannotBeWritten(file);
         return new PlanTarget(Optional.of(file));
     }
@@ -77,19 +74,6 @@ final class PlanTarget {
     private static Path besides(Path project) {
         String name = project.getFileName().toString().replaceFirst(PROJECT_ENDINGS, "");
         return project.resolveSibling(name + PLAN_ENDING);
-    }
-
-    private static void refuseTheProjectItself(Path file, Path project) {
-        try {
-            if (Files.exists(file) && Files.exists(project) && Files.isSameFile(file, project)) {
-                throw new Failure(
-                        ExitCode.USAGE,
-                        "the plan would overwrite the project " + shown(project) + ". Name another -o.");
-            }
-        } catch (IOException e) {
-            // Whoever reads the project says what is wrong with it.
-            return;
-        }
     }
 
     private static void refuseWhatCannotBeWritten(Path file) {

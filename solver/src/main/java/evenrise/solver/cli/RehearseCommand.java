@@ -110,6 +110,9 @@ final class RehearseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (trace != null) {
+            Inputs.refuseAsOutput(trace, project, plan, source == null ? null : source.script);
+        }
         Inputs inputs = new Inputs(terminal);
         Reading<Project> read = inputs.project(project);
         Project subject = read.value().orElseThrow();
@@ -165,7 +168,7 @@ final class RehearseCommand implements Callable<Integer> {
 
     private void write(Trace played) {
         boolean isCsv = trace.toLowerCase(Locale.ROOT).endsWith(".csv");
-        String text = isCsv ? String.join("\r\n", RehearsalCsv.lines(played)) + "\r\n" : Json.of(played) + "\n";
+        String text = isCsv ? Csv.of(RehearsalCsv.values(played)) : Json.of(played) + "\n";
         writeText(text);
     }
 

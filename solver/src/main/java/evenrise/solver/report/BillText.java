@@ -2,6 +2,8 @@ package evenrise.solver.report;
 
 import evenrise.model.estimate.BillLine;
 import evenrise.model.estimate.BillOfMaterials;
+import evenrise.model.plan.Cautions;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -23,12 +25,12 @@ public final class BillText {
             section.text(
                     Numbers.counted(bill.unpriced().size(), "line") + " without a price: state it in the catalogue.");
         }
-        return section.lines();
+        return Sections.joined(List.of(section.lines(), CautionText.lines(Cautions.ALL, paint)));
     }
 
     /** Header first; an empty price where there is none. */
     public static List<List<String>> values(BillOfMaterials bill) {
-        List<List<String>> rows = new java.util.ArrayList<>();
+        List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("item", "quantity", "unit_price", "sum", "currency"));
         for (BillLine line : bill.lines()) {
             rows.add(List.of(

@@ -49,10 +49,10 @@ public final class CompareText {
     private static String cheapest(Finding finding) {
         return String.format(
                 Locale.ROOT,
-                "Least price among the numbers compared: %.2f with %d panels and %d boards (%s).",
+                "Least price among the numbers compared: %.2f with %s and %s (%s).",
                 finding.scenario().price(),
-                finding.scenario().panels(),
-                finding.scenario().boards(),
+                Numbers.counted(finding.scenario().panels(), "panel"),
+                Numbers.counted(finding.scenario().boards(), "board"),
                 finding.scenario().key());
     }
 
@@ -86,8 +86,8 @@ public final class CompareText {
         boolean isEmpty = true;
         for (Scenarios.Cell cell : cells) {
             if (cell.why().isPresent()) {
-                section.item(cell.panels() + " panels, " + cell.boards() + " boards: impossible, "
-                        + cell.why().get());
+                section.item(Numbers.counted(cell.panels(), "panel") + ", " + Numbers.counted(cell.boards(), "board")
+                        + ": impossible, " + cell.why().get());
                 isEmpty = false;
             }
         }

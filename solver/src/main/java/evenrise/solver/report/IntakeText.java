@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.plan.Cautions;
 import evenrise.solver.intake.EquipmentList;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +23,7 @@ public final class IntakeText {
             sections.add(listed(new Section(paint, "Rows that cannot be taken over"), list.problems(), shown));
         }
         sections.add(listed(new Section(paint, "Guessed, to be confirmed"), list.guesses(), shown));
+        sections.add(CautionText.lines(Cautions.ALL, paint));
         return Sections.joined(sections);
     }
 

@@ -7,21 +7,30 @@ import evenrise.model.event.TraceStep;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * A rehearsal as comma-separated values (RFC 4180): one line for each step, then one for each reading, told apart by the
- * first column. A cell that a spreadsheet would take for a formula begins with an apostrophe.
- */
+/** A rehearsal as a table of values: one row for each step, then one for each reading, told apart by the first column. */
 public final class RehearsalCsv {
-    private static final String HEADER = "record,at_s,kind,load,text,loads_on,shown,locked,node,phase,drawn_a,bound_a";
+    private static final List<String> HEADER = List.of(
+            "record",
+            "at_s",
+            "kind",
+            "load",
+            "text",
+            "loads_on",
+            "shown",
+            "locked",
+            "node",
+            "phase",
+            "drawn_a",
+            "bound_a");
 
     private RehearsalCsv() {}
 
-    /** Header and lines, without line ends. */
-    public static List<String> lines(Trace trace) {
-        List<String> lines = new ArrayList<>();
+    /** Header first. */
+    public static List<List<String>> values(Trace trace) {
+        List<List<String>> lines = new ArrayList<>();
         lines.add(HEADER);
         for (TraceStep step : trace.steps()) {
-            lines.add(line(
+            lines.add(List.of(
                     "step",
                     Double.toString(step.atSeconds()),
                     Words.word(step.kind()),
@@ -36,7 +45,7 @@ public final class RehearsalCsv {
                     ""));
         }
         for (PhaseReading reading : trace.readings()) {
-            lines.add(line(
+            lines.add(List.of(
                     "reading",
                     Double.toString(reading.atSeconds()),
                     "",
@@ -51,19 +60,5 @@ public final class RehearsalCsv {
                     Double.toString(reading.boundAmps())));
         }
         return lines;
-    }
-
-    private static String line(String... cells) {
-        List<String> quoted = new ArrayList<>();
-        for (String cell : cells) {
-            quoted.add(quoted(cell));
-        }
-        return String.join(",", quoted);
-    }
-
-    private static String quoted(String cell) {
-        boolean isFormula = cell.matches("(?s)[=+\\-@\t\r].*") && !cell.matches("-?[0-9.]+(E-?[0-9]+)?");
-        String text = isFormula ? "'" + cell : cell;
-        return text.matches("(?s).*[\",\r\n].*") ? '"' + text.replace("\"", "\"\"") + '"' : text;
     }
 }

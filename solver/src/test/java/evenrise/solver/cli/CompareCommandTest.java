@@ -54,13 +54,25 @@ class CompareCommandTest {
     }
 
     @Test
+    void billDoesNotWriteOverItsProject() throws IOException {
+        Path project = Files.writeString(folder.resolve("hall.json"), SmallHall.PROJECT);
+
+        Shell.Result result = run("bill", project.toString(), "--csv", project.toString());
+
+        assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(result.err()).contains("would overwrite");
+        assertThat(project).hasContent(SmallHall.PROJECT);
+    }
+
+    @Test
     void billListsEverythingWithPrices() throws IOException {
         Path csv = folder.resolve("bill.csv");
 
         Shell.Result result = run("bill", MILL, "--csv", csv.toString());
 
         assertThat(result.code()).isEqualTo(ExitCode.DONE);
-        assertThat(result.out()).contains("Bill of materials for Copper Mill, in EUR", "control lead", "total");
+        assertThat(result.out())
+                .contains("Bill of materials for Copper Mill, in EUR", "control lead", "total", "lock out");
         assertThat(Files.readString(csv)).startsWith("item,quantity,unit_price,sum,currency");
     }
 }

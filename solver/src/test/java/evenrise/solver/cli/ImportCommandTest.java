@@ -32,6 +32,27 @@ class ImportCommandTest {
     }
 
     @Test
+    void endsWithTheCautions() throws IOException {
+        Path list = Files.writeString(folder.resolve("list.csv"), "Name,Amps\nDesk,1\n");
+
+        Shell.Result result =
+                run("import", list.toString(), "-o", folder.resolve("p.json").toString());
+
+        assertThat(result.out()).contains("licensed professional", "lock out");
+    }
+
+    @Test
+    void doesNotWriteOverItsList() throws IOException {
+        Path list = Files.writeString(folder.resolve("list.csv"), "Name,Amps\nDesk,1\n");
+
+        Shell.Result result = run("import", list.toString(), "-o", list.toString());
+
+        assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(result.err()).contains("would overwrite");
+        assertThat(list).hasContent("Name,Amps\nDesk,1\n");
+    }
+
+    @Test
     void writesNothingWhereARowIsBad() throws IOException {
         Path list = Files.writeString(folder.resolve("list.csv"), "Name,Amps\nDesk,1\nLamp,many\n");
         Path project = folder.resolve("project.json");

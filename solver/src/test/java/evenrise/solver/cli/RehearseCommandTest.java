@@ -127,6 +127,14 @@ class RehearseCommandTest {
         }
 
         @Test
+        void leavesThePlanThatItIsMadeFrom() {
+            Shell.Result result = rehearse("--trace", plan.toString());
+
+            assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+            assertThat(rehearse().code()).isEqualTo(ExitCode.DONE);
+        }
+
+        @Test
         void thatCannotBeWrittenIsAFailure() {
             Shell.Result result =
                     rehearse("--trace", folder.resolve("none/trace.csv").toString());
