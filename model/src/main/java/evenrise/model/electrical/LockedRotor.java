@@ -7,9 +7,6 @@ import evenrise.model.project.CodeLetter;
  * Ranges as NEC table 430.7(B), read in three secondary copies, of which one misprints the upper end of B.
  */
 public final class LockedRotor {
-    /** One mechanical horsepower. */
-    public static final double WATTS_PER_HORSEPOWER = 745.6999;
-
     private LockedRotor() {}
 
     /**

@@ -7,21 +7,16 @@ import java.util.Optional;
 /**
  * What came of a scenario.
  *
- * @param plan finished; empty where no plan was sought, as none can be
- * @param why where there is no plan that keeps every rule: what makes it impossible, or that the search found none
+ * @param plan finished
+ * @param why the search found no plan that keeps every rule; empty where it did
  */
-public record Finding(Scenario scenario, Optional<Plan> plan, Optional<String> why, boolean isProvenImpossible) {
-    static Finding impossible(Scenario scenario, String why) {
-        return new Finding(scenario, Optional.empty(), Optional.of(why), true);
-    }
-
+public record Finding(Scenario scenario, Plan plan, Optional<String> why) {
     static Finding of(Scenario scenario, Plan plan) {
         int broken = plan.violations().size();
         return new Finding(
                 scenario,
-                Optional.of(plan),
-                broken == 0 ? Optional.empty() : Optional.of("not found: " + broken + " places still broken"),
-                false);
+                plan,
+                broken == 0 ? Optional.empty() : Optional.of("not found: " + broken + " places still broken"));
     }
 
     /** Whether its plan keeps every hard rule. */
@@ -31,6 +26,6 @@ public record Finding(Scenario scenario, Optional<Plan> plan, Optional<String> w
 
     /** Of a sound finding. */
     public Metrics metrics() {
-        return plan.orElseThrow().metrics().orElseThrow();
+        return plan.metrics().orElseThrow();
     }
 }
