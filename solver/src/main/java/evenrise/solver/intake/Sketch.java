@@ -32,7 +32,9 @@ final class Sketch {
     /** What processing gear needs until others may follow, where a list says nothing; common practice, no source. */
     private static final double SETTLE_SECONDS = 5;
 
+    /** In ampere, of panels as they are sold in either practice; common practice, no source. */
     private static final double[] PANEL_RATINGS = {63, 100, 125, 160, 200, 225, 250, 400, 600};
+
     private static final List<Double> DELAYS = List.of(0.0, 1.0, 2.0, 5.0, 8.0, 10.0, 15.0, 20.0, 30.0, 45.0, 60.0);
     private static final List<Double> STEPS = List.of(0.25, 0.5, 1.0, 2.0);
 
@@ -78,8 +80,8 @@ final class Sketch {
         BoardType type = new BoardType("board-" + mapping.boardOutputs(), mapping.boardOutputs(), DELAYS, STEPS, 0);
         notices.add(Notice.guess(String.format(
                 java.util.Locale.ROOT,
-                "a supply of %.0f A, panels of %d slots (%d), boards of %d outputs (%d): a first sketch with a quarter to spare,"
-                        + " to be replaced by the real ones",
+                "a supply of %.0f A, panels of %d slots (%d), boards of %d outputs (%d): a first sketch with a quarter of the"
+                        + " slots and ratings to spare, to be replaced by the real ones",
                 rated,
                 mapping.panelSlots(),
                 panels.size(),
