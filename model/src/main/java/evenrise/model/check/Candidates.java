@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +38,7 @@ final class Candidates {
     private final List<Map<Integer, String>> fixedOwners = new ArrayList<>();
     private final BitSet reachable = new BitSet();
     private final Map<Integer, Boolean> anySlot = new HashMap<>();
+    private final Map<Board, BitSet> reached = new IdentityHashMap<>();
 
     Candidates(Plant plant) {
         this.plant = plant;
@@ -110,7 +112,8 @@ final class Candidates {
 
     /** Panels that a board reaches. */
     BitSet reach(Board board) {
-        return indexes(board.reaches());
+        return (BitSet)
+                reached.computeIfAbsent(board, it -> indexes(it.reaches())).clone();
     }
 
     /** Boards that could switch a load: those that reach one of its candidate panels, have its output, and are not ruled out. */

@@ -21,6 +21,10 @@ final class Culprits {
             if (load != Plant.NONE) {
                 return random.nextBoolean() ? load : atPanelPeak(load, random);
             }
+            load = ofBrokenPair(random);
+            if (load != Plant.NONE) {
+                return load;
+            }
         }
         boolean late = situation.roles().lateness() > 0;
         for (int i = 0; i < DRAWS; i++) {
@@ -51,6 +55,23 @@ final class Culprits {
             }
         }
         return Plant.NONE;
+    }
+
+    /** One of two loads that break a rule between them, or a load that shares a board with one of them. */
+    private int ofBrokenPair(SplittableRandom random) {
+        IndexSet broken = situation.pairs().broken();
+        if (broken.size() == 0) {
+            return Plant.NONE;
+        }
+        int pair = broken.get(random.nextInt(broken.size()));
+        int load = random.nextBoolean() ? plant.pairs.first[pair] : plant.pairs.second[pair];
+        Output output = situation.outputOf(load);
+        if (output == null || random.nextBoolean()) {
+            return load;
+        }
+        int other = situation.loadOnOutput(
+                plant.firstOutput[output.board()] + random.nextInt(plant.outputCount(output.board())));
+        return other == Plant.NONE ? load : other;
     }
 
     /** A load that comes on at the peak of this one's panel, where the panel has a limit to hold; else this one. */

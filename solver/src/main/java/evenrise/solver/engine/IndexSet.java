@@ -30,6 +30,10 @@ final class IndexSet {
         }
     }
 
+    boolean contains(int member) {
+        return positionOf[member] >= 0;
+    }
+
     int size() {
         return size;
     }

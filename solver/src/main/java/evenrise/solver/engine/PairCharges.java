@@ -5,25 +5,35 @@ final class PairCharges {
     private final Situation situation;
     private final Plant plant;
     private final long[] charges;
+    private final IndexSet broken;
     private long total;
 
     PairCharges(Situation situation) {
         this.situation = situation;
         this.plant = situation.plant;
         charges = new long[plant.pairs.kind.length];
+        broken = new IndexSet(charges.length);
     }
 
     /** Looks at every pair of a load again; while it is {@code present} no more, its pairs cost nothing. */
     void refresh(int load, boolean present) {
         for (int pair : plant.pairs.ofLoad[load]) {
             long charge = present ? charge(pair) : 0;
-            total += charge - charges[pair];
-            charges[pair] = charge;
+            if (charge != charges[pair]) {
+                total += charge - charges[pair];
+                charges[pair] = charge;
+                broken.set(pair, charge > 0);
+            }
         }
     }
 
     long charge() {
         return total;
+    }
+
+    /** Pairs that are charged anything. */
+    IndexSet broken() {
+        return broken;
     }
 
     /** What one pair is charged. */

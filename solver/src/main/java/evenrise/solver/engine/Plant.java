@@ -10,7 +10,6 @@ import evenrise.model.project.Project;
 import evenrise.model.project.ShutdownGroup;
 import evenrise.model.project.SlotLayout;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -242,19 +241,31 @@ final class Plant {
     private int[][] nearbyBoards() {
         int[][] boards = new int[loads.length][];
         Map<BitSet, int[]> known = new HashMap<>();
+        Map<List<Object>, BitSet> suitable = new HashMap<>();
         for (int load = 0; load < boards.length; load++) {
             int self = group[load];
             boolean whole = self != NONE && switched[load] && !groupIsLarge[self];
             int[] together = whole ? groupMembers[self] : new int[] {load};
             BitSet fitting = new BitSet();
             if (switched[load]) {
-                IntStream.range(0, boardCount)
-                        .filter(board -> outputCount(board) >= together.length)
-                        .filter(board -> Arrays.stream(together).allMatch(member -> suits(member, board)))
-                        .forEach(fitting::set);
+                fitting.set(0, boardCount);
+                for (int member : together) {
+                    fitting.and(suitable.computeIfAbsent(
+                            List.of(allowedPanels[member], fixedBoard[member], fixedOutput[member]),
+                            alike -> boardsThatSuit(member)));
+                }
+                fitting.stream()
+                        .filter(board -> outputCount(board) < together.length)
+                        .forEach(fitting::clear);
             }
             boards[load] = known.computeIfAbsent(fitting, set -> set.stream().toArray());
         }
+        return boards;
+    }
+
+    private BitSet boardsThatSuit(int load) {
+        BitSet boards = new BitSet();
+        IntStream.range(0, boardCount).filter(board -> suits(load, board)).forEach(boards::set);
         return boards;
     }
 

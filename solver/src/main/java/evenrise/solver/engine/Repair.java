@@ -1,18 +1,22 @@
 package evenrise.solver.engine;
 
 /**
- * The temperature of broken rules, in charge units: from where a place or two more may be broken on the way down to where
- * none may, in cycles that grow longer until a plan keeps every rule.
+ * The temperature of broken rules, in charge units, in cycles of cooling until a plan keeps every rule. The first plan
+ * often lacks little, and heat would break more than that: so the first cycle is short and mild, and each further one
+ * longer and hotter, up to where a place or two more may be broken on the way.
  */
 final class Repair {
+    private static final double MILD = 250;
     private static final double HOT = 5_000;
     private static final double COLD = 50;
-    private static final int FEWEST_MOVES = 5_000;
-    private static final int MOVES_PER_LOAD = 40;
+    private static final double HOTTER = 5;
+    private static final int FEWEST_MOVES = 1_250;
+    private static final int MOVES_PER_LOAD = 10;
 
     private double cycle;
     private double move;
-    private double temperature = HOT;
+    private double hot = MILD;
+    private double temperature = MILD;
 
     Repair(Plant plant) {
         cycle = FEWEST_MOVES + (double) MOVES_PER_LOAD * plant.loadCount();
@@ -22,8 +26,9 @@ final class Repair {
         if (++move > cycle) {
             move = 0;
             cycle *= 2;
+            hot = Math.min(HOT, HOTTER * hot);
         }
-        temperature = HOT * Math.pow(COLD / HOT, move / cycle);
+        temperature = hot * Math.pow(COLD / hot, move / cycle);
     }
 
     double temperature() {
