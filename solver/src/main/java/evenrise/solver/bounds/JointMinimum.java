@@ -4,6 +4,7 @@ import evenrise.model.project.Role;
 import evenrise.model.rules.Tolerances;
 import java.util.Comparator;
 import java.util.PriorityQueue;
+import java.util.function.BooleanSupplier;
 
 /**
  * The least that peak and duration can cost together. All plans are split by when the first amplifier and the last load come
@@ -21,6 +22,7 @@ final class JointMinimum {
     private final BoardRoom room;
     private final double leastPeakAmps;
     private final double limitAmps;
+    private final BooleanSupplier stop;
     private int effort;
 
     /** A part of the plans and what is known of it. */
@@ -40,8 +42,11 @@ final class JointMinimum {
         }
     }
 
-    /** @param leastPeakAmps a bound on the peak of all plans */
-    JointMinimum(Subject subject, double leastPeakAmps, int effort) {
+    /**
+     * @param leastPeakAmps a bound on the peak of all plans
+     * @param stop whether to leave it at what is proven so far
+     */
+    JointMinimum(Subject subject, double leastPeakAmps, int effort, BooleanSupplier stop) {
         this.subject = subject;
         this.spread = new SpreadPeak(subject);
         this.packed = new PackedPeak(subject);
@@ -50,6 +55,7 @@ final class JointMinimum {
         this.limitAmps =
                 subject.project.supply().inrushLimitAmps().orElse(Double.POSITIVE_INFINITY) + 2 * Tolerances.AMPS;
         this.effort = effort;
+        this.stop = stop;
     }
 
     /** Least of {@code ampsWeight}·peak + {@code secondsWeight}·duration; negative where no plan can keep the order. */
@@ -62,11 +68,14 @@ final class JointMinimum {
         Box whole = new Box(0, isSplit ? last : 0, secondsWeight > 0 ? 0 : last, last);
         Part all = new Part(whole, null, new double[last + 1], 0);
         int left = effort;
+        if (stop.getAsBoolean()) {
+            return ampsWeight * leastPeakAmps;
+        }
         add(parts, all, all.box, FIRST_ROUNDS, ampsWeight, secondsWeight);
         while (!parts.isEmpty()) {
             Part least = parts.peek();
             boolean splits = !least.box.isPoint();
-            if (left-- <= 0 || !splits && least.looks >= CLOSER_LOOKS) {
+            if (left-- <= 0 || stop.getAsBoolean() || !splits && least.looks >= CLOSER_LOOKS) {
                 return least.atLeast;
             }
             parts.remove();

@@ -4,6 +4,7 @@ import evenrise.model.plan.Bounds;
 import evenrise.model.project.ObjectiveWeights;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Objective;
+import java.util.function.BooleanSupplier;
 
 /** The bounds of a project, each the best of several arguments. The same project always has the same bounds. */
 public final class ProvenBounds {
@@ -19,18 +20,27 @@ public final class ProvenBounds {
 
     /** Time: effort × rounds × (half-lives + windows) × instants, and effort × loads × instants. */
     public static Bounds of(Project project) {
+        return of(project, () -> false);
+    }
+
+    /**
+     * The same for whoever cannot wait: what is proven when it is told to stop, which may be less.
+     *
+     * @param stop asked between two steps, each of which takes up to a second on thousands of loads
+     */
+    public static Bounds of(Project project, BooleanSupplier stop) {
         Subject subject = new Subject(project);
         int effort = project.loads().size() > MANY_LOADS ? EFFORT_FOR_MANY : EFFORT;
         ObjectiveWeights weights = project.objective();
         double deviation = LeastDeviation.amps(project);
         double duration = new ShortestDuration(subject).seconds();
         double alone = new ThresholdPeak(subject).amps();
-        double peak = Math.max(alone, new JointMinimum(subject, alone, effort).of(1, 0));
+        double peak = Math.max(alone, new JointMinimum(subject, alone, effort, stop).of(1, 0));
         if (project.supply().inrushLimitAmps().isPresent()) {
-            duration = Math.max(duration, new JointMinimum(subject, peak, effort / 4).of(0, 1));
+            duration = Math.max(duration, new JointMinimum(subject, peak, effort / 4, stop).of(0, 1));
         }
         double together = weights.peakInrush() * weights.duration() > 0
-                ? new JointMinimum(subject, peak, effort).of(weights.peakInrush(), weights.duration())
+                ? new JointMinimum(subject, peak, effort, stop).of(weights.peakInrush(), weights.duration())
                 : 0;
         double rest = Objective.of(weights, 0, deviation, deviation, 0, FewestBoards.of(project));
         double apart = weights.peakInrush() * peak + weights.duration() * duration;

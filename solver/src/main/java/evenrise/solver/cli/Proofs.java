@@ -16,6 +16,7 @@ final class Proofs implements BoundSource {
     private final BoundSource exact;
 
     private volatile Bounds bounds;
+    private volatile boolean stopped;
 
     /** @param note takes what is to be said once, such as why nothing more can be proven */
     Proofs(PlanningRequest request, Consumer<String> note) {
@@ -24,9 +25,11 @@ final class Proofs implements BoundSource {
 
     @Override
     public void work(Project project, Budget budget, long seed, Desk desk) {
-        bounds = ProvenBounds.of(project);
+        bounds = ProvenBounds.of(project, () -> stopped);
         desk.bound(bounds.objective());
-        exact.work(project, budget, seed, desk);
+        if (!stopped) {
+            exact.work(project, budget, seed, desk);
+        }
     }
 
     Optional<Bounds> bounds() {
@@ -35,6 +38,7 @@ final class Proofs implements BoundSource {
 
     @Override
     public void stop() {
+        stopped = true;
         exact.stop();
     }
 }

@@ -1,0 +1,33 @@
+package evenrise.solver.bounds;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenrise.model.plan.Bounds;
+import evenrise.model.project.Project;
+import evenrise.solver.sample.Sample;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Bounds for whoever cannot wait: whenever they are stopped, what they say is proven, and no more than with time. */
+class StoppedBoundsTest {
+    private static final Project PROJECT = Sample.venue(1, 8);
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 5, 20, 60})
+    void isNeverAboveTheBoundThatHadAllItsTime(int steps) {
+        Bounds full = ProvenBounds.of(PROJECT);
+
+        Bounds stopped = ProvenBounds.of(PROJECT, after(steps));
+
+        assertThat(stopped.objective()).isPositive().isLessThanOrEqualTo(full.objective());
+        assertThat(stopped.peakInrushAmps()).isPositive().isLessThanOrEqualTo(full.peakInrushAmps());
+        assertThat(stopped.durationSeconds()).isLessThanOrEqualTo(full.durationSeconds());
+    }
+
+    private static BooleanSupplier after(int steps) {
+        AtomicInteger asked = new AtomicInteger();
+        return () -> asked.incrementAndGet() > steps;
+    }
+}
