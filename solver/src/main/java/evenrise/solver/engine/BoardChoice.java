@@ -2,7 +2,6 @@ package evenrise.solver.engine;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntPredicate;
@@ -25,11 +24,11 @@ final class BoardChoice {
     }
 
     int[] boards() {
-        return filling.boards();
+        return filling.boards.boards();
     }
 
     int[] panels() {
-        return filling.panels();
+        return filling.panels.panels();
     }
 
     void choose() {
@@ -41,13 +40,13 @@ final class BoardChoice {
                 choose(new int[] {load});
             }
         }
-        placeUnswitched(load -> filling.panels()[load] == Plant.NONE);
+        placeUnswitched(load -> filling.panels.panels()[load] == Plant.NONE);
     }
 
     private void placeUnswitched(IntPredicate chosen) {
         for (int load = 0; load < plant.loadCount(); load++) {
             if (!plant.switched[load] && chosen.test(load)) {
-                filling.takePanel(load, (BitSet) plant.allowedPanels[load].clone());
+                filling.panels.enterEmptiest(load, plant.allowedPanels[load]);
             }
         }
     }
@@ -102,12 +101,11 @@ final class BoardChoice {
     /** Infinite where the block does not fit. */
     private double cost(int[] block, int board) {
         double strain = filling.strain();
-        boolean opens = !filling.isOpen(board);
+        boolean opens = !filling.boards.isOpen(board);
         if (!filling.put(block, board)) {
             return Double.POSITIVE_INFINITY;
         }
-        double boardPart = 1 - filling.freeOutputs(board) / (double) plant.outputCount(board);
-        double fullest = Math.max(boardPart, filling.fullestPart(block));
+        double fullest = Math.max(filling.boards.part(board), filling.panels.fullestPart(block));
         double cost = fullest + filling.strain() - strain + (opens ? OPENING : 0);
         filling.remove(block);
         return cost;

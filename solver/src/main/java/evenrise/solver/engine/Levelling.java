@@ -61,7 +61,7 @@ final class Levelling {
             for (int load : blocks.get(block)) {
                 blockOf[load] = block;
             }
-            boardOf[block] = filling.boards()[blocks.get(block)[0]];
+            boardOf[block] = filling.boards.boards()[blocks.get(block)[0]];
             if (boardOf[block] == Plant.NONE) {
                 setUnplaced(block, true);
             } else {
@@ -85,8 +85,8 @@ final class Levelling {
 
     private boolean isStrained() {
         return unplaced.size() > 0
-                || filling.crowdedPanels().size() > 0
-                || filling.boardsOutOfTurn().size() > 0;
+                || filling.panels.crowded().size() > 0
+                || filling.boards.outOfTurn().size() > 0;
     }
 
     private void tryOne(double temperature) {
@@ -155,7 +155,7 @@ final class Levelling {
 
     /** Takes a block off its board, and notes the way back. */
     private void take(int block) {
-        undo.add(new Home(block, boardOf[block], filling.panelsOf(blocks.get(block))));
+        undo.add(new Home(block, boardOf[block], filling.panels.panelsOf(blocks.get(block))));
         remove(block);
     }
 
@@ -180,8 +180,8 @@ final class Levelling {
             return random.nextBoolean() ? block : onAnyOf(nearby(block), block);
         }
         int any = random.nextInt(boardOf.length);
-        IndexSet crowded = filling.crowdedPanels();
-        IndexSet outOfTurn = filling.boardsOutOfTurn();
+        IndexSet crowded = filling.panels.crowded();
+        IndexSet outOfTurn = filling.boards.outOfTurn();
         int strained = crowded.size() + outOfTurn.size();
         if (strained == 0 || random.nextInt(4) == 0) {
             return any;
@@ -191,7 +191,7 @@ final class Levelling {
             int board = outOfTurn.get(drawn - crowded.size());
             return onAnyOf(new int[] {board, plant.after[board]}, any);
         }
-        List<Integer> loads = filling.loadsIn(crowded.get(drawn));
+        List<Integer> loads = filling.panels.loadsIn(crowded.get(drawn));
         int load = loads.get(random.nextInt(loads.size()));
         return plant.switched[load] ? blockOf[load] : any;
     }
