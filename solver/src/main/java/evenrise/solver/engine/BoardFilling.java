@@ -8,7 +8,7 @@ final class BoardFilling {
     private static final int ROLES = Plant.AMPLIFIER + 1;
     private static final double MIXED = 3;
 
-    /** More than a panel's tenth too much: nothing that follows can be timed well. */
+    /** As bad as a panel that is a tenth too full: nothing that follows can be timed well. */
     private static final double OUT_OF_TURN = 40;
 
     private final Plant plant;

@@ -21,7 +21,7 @@ final class Levelling {
     private static final double HOT = 0.2;
     private static final double COLD = 0.05;
 
-    /** A block without a board is worse than any strain that one board or panel can have. */
+    /** A block without a board is as bad as a board out of turn, or a panel that is a tenth too full. */
     private static final double UNPLACED = 40;
 
     /** So many others may be put out for one that has few boards to go to. */
@@ -39,7 +39,9 @@ final class Levelling {
     private final int[] boardOf;
     private final List<List<Integer>> onBoard = new ArrayList<>();
     private final SplittableRandom random = new SplittableRandom(1);
+    /** Blocks without a board, of those that any board may take. */
     private final IndexSet unplaced;
+
     private final List<Home> undo = new ArrayList<>();
     private double unplacedCost;
 
@@ -62,9 +64,9 @@ final class Levelling {
                 blockOf[load] = block;
             }
             boardOf[block] = filling.boards.boards()[blocks.get(block)[0]];
-            if (boardOf[block] == Plant.NONE) {
+            if (boardOf[block] == Plant.NONE && nearby(block).length > 0) {
                 setUnplaced(block, true);
-            } else {
+            } else if (boardOf[block] != Plant.NONE) {
                 onBoard.get(boardOf[block]).add(block);
             }
         }
@@ -74,8 +76,10 @@ final class Levelling {
     List<int[]> level() {
         int moves = MOVES_PER_BLOCK * blocks.size();
         for (int move = 0; move < moves && isStrained(); move++) {
-            boolean placing = unplaced.size() > 0;
-            tryOne(placing ? PLACING : HOT * Math.pow(COLD / HOT, move / (double) moves));
+            // What finds no board in half of the moves must not keep the rest from being levelled.
+            boolean placing = unplaced.size() > 0 && move < moves / 2;
+            int block = placing ? drawUnplaced() : drawStrained();
+            tryOne(block, placing ? PLACING : HOT * Math.pow(COLD / HOT, move / (double) moves));
         }
         return IntStream.range(0, boardOf.length)
                 .filter(block -> boardOf[block] == Plant.NONE)
@@ -89,8 +93,7 @@ final class Levelling {
                 || filling.boards.outOfTurn().size() > 0;
     }
 
-    private void tryOne(double temperature) {
-        int block = draw();
+    private void tryOne(int block, double temperature) {
         int[] near = nearby(block);
         int from = boardOf[block];
         int to = near.length == 0 ? from : near[random.nextInt(near.length)];
@@ -173,12 +176,14 @@ final class Levelling {
         return filling.strain() + unplacedCost;
     }
 
-    /** A block to move: one that is part of what strains, or in its way; now and then any. */
-    private int draw() {
-        if (unplaced.size() > 0) {
-            int block = unplaced.get(random.nextInt(unplaced.size()));
-            return random.nextBoolean() ? block : onAnyOf(nearby(block), block);
-        }
+    /** A block without a board, or one that is on a board which that may take. */
+    private int drawUnplaced() {
+        int block = unplaced.get(random.nextInt(unplaced.size()));
+        return random.nextBoolean() ? block : onAnyOf(nearby(block), block);
+    }
+
+    /** A block that is part of what strains; now and then any. */
+    private int drawStrained() {
         int any = random.nextInt(boardOf.length);
         IndexSet crowded = filling.panels.crowded();
         IndexSet outOfTurn = filling.boards.outOfTurn();
@@ -198,7 +203,7 @@ final class Levelling {
 
     /** Any block on any of the boards, or else the other. */
     private int onAnyOf(int[] boards, int other) {
-        List<Integer> there = boards.length == 0 ? List.of() : onBoard.get(boards[random.nextInt(boards.length)]);
+        List<Integer> there = onBoard.get(boards[random.nextInt(boards.length)]);
         return there.isEmpty() ? other : there.get(random.nextInt(there.size()));
     }
 
@@ -225,7 +230,7 @@ final class Levelling {
 
     private void setUnplaced(int block, boolean isUnplaced) {
         unplaced.set(block, isUnplaced);
-        double cost = UNPLACED * (1 + SCARCE / Math.max(1, nearby(block).length));
+        double cost = UNPLACED * (1 + SCARCE / nearby(block).length);
         unplacedCost += isUnplaced ? cost : -cost;
     }
 

@@ -248,18 +248,23 @@ final class Plant {
             int[] together = whole ? groupMembers[self] : new int[] {load};
             BitSet fitting = new BitSet();
             if (switched[load]) {
-                fitting.set(0, boardCount);
+                fitting.or(longEnough(together.length));
                 for (int member : together) {
                     fitting.and(suitable.computeIfAbsent(
                             List.of(allowedPanels[member], fixedBoard[member], fixedOutput[member]),
                             alike -> boardsThatSuit(member)));
                 }
-                fitting.stream()
-                        .filter(board -> outputCount(board) < together.length)
-                        .forEach(fitting::clear);
             }
             boards[load] = known.computeIfAbsent(fitting, set -> set.stream().toArray());
         }
+        return boards;
+    }
+
+    private BitSet longEnough(int outputs) {
+        BitSet boards = new BitSet();
+        IntStream.range(0, boardCount)
+                .filter(board -> outputCount(board) >= outputs)
+                .forEach(boards::set);
         return boards;
     }
 

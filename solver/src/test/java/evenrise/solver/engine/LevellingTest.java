@@ -9,6 +9,7 @@ import static evenrise.model.Fixtures.aProject;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.LoadBuilder;
+import evenrise.model.ProjectBuilder;
 import evenrise.model.project.Project;
 import evenrise.solver.sample.Sample;
 import java.util.ArrayList;
@@ -20,24 +21,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What choosing board by board leaves undone and levelling mends: groups without a board, panels filled too far. */
 class LevellingTest {
-    /** Board by board: d and a fill the first panel to 60 of 78 A, b and e the second to 60 A, and c is 24 A. */
     @Test
     void exchangesGroupsUntilNoPanelCarriesMoreThanItsRating() {
-        Project project = aProject()
-                .panels(
-                        aPanel("P1").slots(24).ratedAmps(26 / 0.8),
-                        aPanel("P2").slots(24).ratedAmps(26 / 0.8))
-                .boardTypes(aBoardType("twelve").outputs(12))
-                .boards(
-                        aBoard("B1").type("twelve").in("P1"),
-                        aBoard("B2").type("twelve").in("P2"))
-                .groups(aGroup("a"), aGroup("b"), aGroup("c"), aGroup("d"), aGroup("e"))
-                .loads(group("d", 4, 9))
-                .loads(group("a", 3, 8))
-                .loads(group("b", 3, 8))
-                .loads(group("e", 2, 18))
-                .loads(group("c", 2, 12))
-                .build();
+        Project project = crowded().build();
 
         Plant plant = new Plant(project);
         BoardChoice choice = chosen(plant);
@@ -63,6 +49,20 @@ class LevellingTest {
         BoardChoice choice = chosen(new Plant(project));
 
         assertThat(choice.boards()).containsExactly(0, 0, 1, 1, 1, 1, 1);
+    }
+
+    /** No board reaches P3, so the load that must sit there can have none. */
+    @Test
+    void levelsTheRestWhereALoadCanHaveNoBoardAtAll() {
+        Plant plant = new Plant(crowded()
+                .panels(aPanel("P3"))
+                .loads(aLoad("stray").runningAmps(1).fixedPanel("P3"))
+                .build());
+
+        BoardChoice choice = chosen(plant);
+
+        assertThat(choice.boards()[plant.loadCount() - 1]).isEqualTo(Plant.NONE);
+        assertThat(runningAmps(plant, choice)).containsExactlyInAnyOrder(72.0, 72.0, 0.0);
     }
 
     @ParameterizedTest
@@ -92,6 +92,24 @@ class LevellingTest {
         assertThat(chosen(plant).panels()).isEqualTo(chosen(plant).panels());
     }
 
+    /** Board by board: d and a fill the first panel to 60 of 78 A, b and e the second to 60 A, and c is 24 A. */
+    private static ProjectBuilder crowded() {
+        return aProject()
+                .panels(
+                        aPanel("P1").slots(24).ratedAmps(26 / 0.8),
+                        aPanel("P2").slots(24).ratedAmps(26 / 0.8))
+                .boardTypes(aBoardType("twelve").outputs(12))
+                .boards(
+                        aBoard("B1").type("twelve").in("P1"),
+                        aBoard("B2").type("twelve").in("P2"))
+                .groups(aGroup("a"), aGroup("b"), aGroup("c"), aGroup("d"), aGroup("e"))
+                .loads(group("d", 4, 9))
+                .loads(group("a", 3, 8))
+                .loads(group("b", 3, 8))
+                .loads(group("e", 2, 18))
+                .loads(group("c", 2, 12));
+    }
+
     private static BoardChoice chosen(Plant plant) {
         BoardChoice choice = new BoardChoice(plant);
         choice.choose();
@@ -110,6 +128,9 @@ class LevellingTest {
     private static double[] runningAmps(Plant plant, BoardChoice choice) {
         double[] amps = new double[plant.panelCount];
         for (int load = 0; load < plant.loadCount(); load++) {
+            if (choice.panels()[load] == Plant.NONE) {
+                continue;
+            }
             amps[choice.panels()[load]] += plant.loads[load].runningAmps() * plant.poles[load];
         }
         return Arrays.stream(amps).map(sum -> Math.round(sum * 1e6) / 1e6).toArray();
