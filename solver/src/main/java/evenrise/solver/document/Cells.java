@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 
 /** Cells of a table as people read them. */
 final class Cells {
-    private static final int LONGEST = 400;
+    private static final int LONGEST = 2000;
 
     private Cells() {}
 

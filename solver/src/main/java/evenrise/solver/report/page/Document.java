@@ -2,7 +2,11 @@ package evenrise.solver.report.page;
 
 import java.util.List;
 
-/** Everything that any format shows. */
+/**
+ * Everything that any format shows.
+ *
+ * @param nodes the supply's current over time, then that of each panel, in the order of the schedules
+ */
 public record Document(
         Imprint imprint,
         List<Fact> facts,
@@ -10,7 +14,7 @@ public record Document(
         List<String> cautions,
         List<Schedule> schedules,
         List<Grid> grids,
-        List<Envelope> envelopes,
+        List<NodeCurves> nodes,
         List<PlayedLoad> loads,
         double durationSeconds,
         double toleranceSeconds,
@@ -19,13 +23,18 @@ public record Document(
         String phaseColourSource) {
     public Document {
         facts = List.copyOf(facts);
+        findings = List.copyOf(findings);
+        cautions = List.copyOf(cautions);
         schedules = List.copyOf(schedules);
         grids = List.copyOf(grids);
+        nodes = List.copyOf(nodes);
         loads = List.copyOf(loads);
+        phaseNames = List.copyOf(phaseNames);
+        phaseColours = List.copyOf(phaseColours);
     }
 
-    /** The table of that id. */
-    public Grid grid(String id) {
-        return grids.stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
+    /** The supply's current over time, one envelope a phase. */
+    public List<Envelope> envelopes() {
+        return nodes.get(0).phases();
     }
 }

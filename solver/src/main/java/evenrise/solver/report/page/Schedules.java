@@ -33,7 +33,7 @@ final class Schedules {
         Map<Integer, Schedule.Slot> slots = new HashMap<>();
         for (Placement each : layout.in(panel)) {
             for (int k = 0; k < each.slots().size(); k++) {
-                slots.putIfAbsent(each.slots().get(k), slot(each, each.slots().get(k), k == 0));
+                slots.putIfAbsent(each.slots().get(k), slot(each, k));
             }
         }
         SlotLayout geometry = layout.index().slotsOf(panel);
@@ -46,37 +46,34 @@ final class Schedules {
             Schedule.Slot left = slots.getOrDefault(slot, free(panel, slot));
             rows.add(new Schedule.Row(geometry.phase(slot).name(), left, right));
         }
-        return new Schedule(
-                panel.id(),
-                String.format(Locale.ROOT, "%.0f A, %d slots", panel.ratedAmps(), panel.slots()),
-                isTwoSided,
-                rows,
-                totals(panel, figures, slots.size()));
+        return new Schedule(panel.id(), rating(panel), isTwoSided, rows, totals(panel, figures, slots.size()));
     }
 
-    private static Schedule.Slot slot(Placement each, int number, boolean isFirst) {
-        return isFirst
-                ? new Schedule.Slot(
-                        number,
-                        "load",
-                        each.id(),
-                        Plain.text(each.load().name(), 120),
-                        String.format(
-                                Locale.ROOT,
-                                "%d × %.0f A",
-                                each.load().poles(),
-                                each.load().breakerAmps()),
-                        String.format(Locale.ROOT, "%.2f", each.load().runningAmps()),
-                        each.onSeconds().isPresent()
-                                ? String.format(
-                                        Locale.ROOT, "%.2f", each.onSeconds().getAsDouble())
-                                : "always")
-                : new Schedule.Slot(number, "pole", each.id(), "", "", "", "");
+    private static Schedule.Slot slot(Placement each, int pole) {
+        return new Schedule.Slot(
+                each.slots().get(pole),
+                pole == 0 ? "load" : "pole",
+                each.id(),
+                pole == 0 ? Plain.text(each.load().name(), 120) : "",
+                pole + 1,
+                each.slots().size(),
+                each.load().breakerAmps(),
+                each.load().runningAmps(),
+                each.onSeconds());
     }
 
     private static Schedule.Slot free(Panel panel, int slot) {
-        String state = panel.reservedSlots().contains(slot) ? "reserved" : "spare";
-        return new Schedule.Slot(slot, state, "", "", "", "", "");
+        return Schedule.Slot.free(slot, panel.reservedSlots().contains(slot) ? "reserved" : "spare");
+    }
+
+    private String rating(Panel panel) {
+        return String.format(
+                Locale.ROOT,
+                "%.0f A, %d slots, %s, neutral %.0f A",
+                panel.ratedAmps(),
+                panel.slots(),
+                Cover.system(layout.project().supply()),
+                panel.ratedAmps() * panel.neutralFactor());
     }
 
     private List<Fact> totals(Panel panel, NodeFigures figures, int taken) {

@@ -1,0 +1,97 @@
+package evenrise.solver.report.page;
+
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Placement;
+import evenrise.solver.report.page.Grid.Column;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+
+/** Tables with a row for each breaker, along the panels. */
+final class CircuitTables {
+    private final Layout layout;
+
+    CircuitTables(Layout layout) {
+        this.layout = layout;
+    }
+
+    Grid circuits() {
+        return new Grid(
+                "circuits",
+                "Panel schedule, all circuits",
+                List.of(
+                        Column.text("Panel"),
+                        Column.text("Slots"),
+                        Column.text("Phases"),
+                        Column.text("Load"),
+                        Column.text("Name"),
+                        Column.number("Poles", ""),
+                        Column.number("Breaker", "A"),
+                        Column.number("Running", "A"),
+                        Column.text("Shutdown group"),
+                        Column.number("On", "s")),
+                rows(each -> List.of(
+                        each.assignment().panel(),
+                        Places.slots(each),
+                        Places.phases(each),
+                        each.id(),
+                        each.load().name(),
+                        each.load().poles(),
+                        each.load().breakerAmps(),
+                        each.load().runningAmps(),
+                        each.load().shutdownGroup().orElse(""),
+                        Places.on(each))));
+    }
+
+    /** With blanks for what is found on site; what is measured is to be near what was planned. */
+    Grid commissioning() {
+        return new Grid(
+                "commissioning",
+                "Commissioning sheet",
+                List.of(
+                        Column.text("Panel"),
+                        Column.text("Slots"),
+                        Column.text("Load"),
+                        Column.text("Name"),
+                        Column.number("Planned", "A"),
+                        Column.text("Measured, A"),
+                        Column.number("On planned", "s"),
+                        Column.text("On measured, s"),
+                        Column.text("Initials")),
+                rows(each -> List.of(
+                        each.assignment().panel(),
+                        Places.slots(each),
+                        each.id(),
+                        each.load().name(),
+                        each.load().runningAmps(),
+                        "",
+                        Places.on(each),
+                        "",
+                        "")));
+    }
+
+    Grid labels() {
+        return new Grid(
+                "labels",
+                "Labels for the breakers",
+                List.of(
+                        Column.text("Place"),
+                        Column.text("Load"),
+                        Column.text("Name"),
+                        Column.text("Breaker"),
+                        Column.text("Control")),
+                rows(each -> List.of(
+                        each.assignment().panel() + " " + Places.slots(each),
+                        each.id(),
+                        each.load().name(),
+                        String.format(
+                                Locale.ROOT, "%.0f A, phase %s", each.load().breakerAmps(), Places.phases(each)),
+                        each.isSequenced()
+                                ? Places.board(each) + " output " + Places.output(each)
+                                : Places.ALWAYS_ON)));
+    }
+
+    private List<List<Object>> rows(Function<Placement, List<Object>> row) {
+        return Places.inOrder(layout).stream().map(row).toList();
+    }
+}

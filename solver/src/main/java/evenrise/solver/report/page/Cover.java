@@ -1,0 +1,74 @@
+package evenrise.solver.report.page;
+
+import evenrise.model.plan.Grade;
+import evenrise.model.plan.Metrics;
+import evenrise.model.plan.Review;
+import evenrise.model.project.Project;
+import evenrise.model.project.Supply;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Verdict;
+import evenrise.solver.report.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** The figures that matter. */
+final class Cover {
+    private Cover() {}
+
+    static List<Fact> facts(Layout layout, Verdict verdict, Review review) {
+        Metrics metrics = verdict.metrics();
+        Project project = layout.project();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact("Supply", format("%.0f A", project.supply().ratedAmps()), system(project.supply())));
+        facts.add(new Fact(
+                "Peak inrush",
+                format("%.1f A", metrics.peakInrushAmps()),
+                format(
+                        "upper bound, phase %s at %.2f s%s",
+                        metrics.peakPhase(),
+                        metrics.peakAtSeconds(),
+                        limit(project.supply().inrushLimitAmps()))));
+        facts.add(new Fact("Sequence", format("%.2f s", metrics.durationSeconds()), "to the last switch-on"));
+        facts.add(new Fact("Imbalance", format("%.2f %%", metrics.supplyImbalancePercent()), "of the supply"));
+        facts.add(new Fact("Worst panel", format("%.2f %%", metrics.worstPanelImbalancePercent()), "imbalance"));
+        facts.add(new Fact("Neutral", format("%.1f A", metrics.supplyNeutralAmps()), "of the supply, rms"));
+        facts.add(new Fact(
+                "Boards",
+                String.valueOf(metrics.boardsUsed()),
+                "in use, of " + project.boards().size()));
+        facts.add(new Fact(
+                "Loads",
+                String.valueOf(project.loads().size()),
+                "in " + Numbers.counted(project.panels().size(), "panel")));
+        facts.add(new Fact(
+                "Hard rules",
+                metrics.hardViolations() == 0 ? "all kept" : metrics.hardViolations() + " broken",
+                "as the referee counts"));
+        facts.add(new Fact(
+                "Electrical review",
+                review.count(Grade.BREAKS) == 0 ? "no limit broken" : review.count(Grade.BREAKS) + " break a limit",
+                Numbers.counted(review.count(Grade.EXCEEDS_RECOMMENDATION), "recommendation") + " exceeded, "
+                        + Numbers.counted(review.count(Grade.NOTE), "note") + ", "
+                        + review.count(Grade.NOT_CHECKED) + " not checked"));
+        return facts;
+    }
+
+    /** Voltage, phases and frequency. */
+    static String system(Supply supply) {
+        return format(
+                "%s, %.0f V to neutral, %.0f Hz",
+                supply.system().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                supply.lineToNeutralVolts(),
+                supply.frequencyHertz());
+    }
+
+    private static String limit(OptionalDouble amps) {
+        return amps.isPresent() ? format("; %.0f A allowed", amps.getAsDouble()) : "";
+    }
+
+    private static String format(String pattern, Object... values) {
+        return String.format(Locale.ROOT, pattern, values);
+    }
+}

@@ -1,0 +1,126 @@
+package evenrise.solver.report.page;
+
+import evenrise.model.plan.EventPeak;
+import evenrise.model.project.Phase;
+import evenrise.model.project.PlanEvent;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.NodeLimits;
+import evenrise.model.scatter.NodeScatter;
+import evenrise.solver.report.page.Grid.Column;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Tables with a row for the supply and one for each panel. */
+final class NodeTables {
+    private final Layout layout;
+    private final List<NodeLimits> limits;
+
+    NodeTables(Layout layout) {
+        this.layout = layout;
+        this.limits = NodeLimits.of(layout.project());
+    }
+
+    Grid balance() {
+        List<Phase> phases = layout.project().supply().system().phases();
+        List<Column> columns = new ArrayList<>(List.of(Column.text("Node")));
+        phases.forEach(phase -> columns.add(Column.number("Running " + phase, "A")));
+        columns.add(Column.number("Allowed a phase", "A"));
+        columns.add(Column.number("Imbalance", "%"));
+        columns.add(Column.number("Neutral", "A"));
+        columns.add(Column.number("Neutral allowed", "A"));
+        phases.forEach(phase -> columns.add(Column.number("Peak " + phase, "A")));
+        columns.add(Column.number("Peak allowed", "A"));
+        List<List<Object>> rows = new ArrayList<>();
+        for (int i = 0; i < limits.size(); i++) {
+            NodeFigures node = layout.nodes().get(i);
+            List<Object> row = new ArrayList<>(List.of(node.node()));
+            phases.forEach(phase -> row.add(node.runningAmps().get(phase)));
+            row.add(limits.get(i).ratedAmps() * layout.project().supply().continuousFraction());
+            row.add(node.imbalancePercent());
+            row.add(node.neutralAmps());
+            row.add(limits.get(i).neutralAmps());
+            node.peaks().forEach(peak -> row.add(peak.amps()));
+            row.add(cell(limits.get(i).inrushLimitAmps()));
+            rows.add(row);
+        }
+        return new Grid("balance", "Phases of the supply and of each panel", columns, rows);
+    }
+
+    /** The peaks that the bad day brings, beside that of the sequence. */
+    Grid events() {
+        List<List<Object>> rows = new ArrayList<>();
+        for (int i = 0; i < limits.size(); i++) {
+            List<EventPeak> peaks = layout.eventPeaks().get(i);
+            List<Object> row = new ArrayList<>(List.of(
+                    limits.get(i).node(),
+                    layout.nodes().get(i).peaks().stream()
+                            .mapToDouble(peak -> peak.amps())
+                            .max()
+                            .orElse(0)));
+            for (PlanEvent event : PlanEvent.values()) {
+                Optional<EventPeak> peak =
+                        peaks.stream().filter(each -> each.event() == event).findFirst();
+                row.add(peak.map(each -> (Object) each.peakInrushAmps()).orElse(""));
+                row.add(peak.map(each -> each.peakPhase()
+                                + each.board().map(id -> ", " + id).orElse(""))
+                        .orElse(""));
+            }
+            row.add(cell(limits.get(i).inrushLimitAmps()));
+            rows.add(row);
+        }
+        return new Grid(
+                "events",
+                "Peaks of events: upper bounds when something happens",
+                List.of(
+                        Column.text("Node"),
+                        Column.number("Sequence", "A"),
+                        Column.number("Mains return", "A"),
+                        Column.text("Return phase"),
+                        Column.number("Release", "A"),
+                        Column.text("Release phase"),
+                        Column.number("Board fails", "A"),
+                        Column.text("Phase, worst board"),
+                        Column.number("Deep dip", "A"),
+                        Column.text("Dip phase"),
+                        Column.number("Allowed in the sequence", "A")),
+                rows);
+    }
+
+    Grid percentiles(List<NodeScatter> nodes) {
+        List<List<Object>> rows = new ArrayList<>();
+        for (NodeScatter node : nodes) {
+            List<Object> row = new ArrayList<>(List.of(node.node()));
+            node.peakAmps().forEach(each -> row.add(each.value()));
+            row.add(node.greatestAmps());
+            row.add(node.boundAmps());
+            for (int i = 0; i < 3; i++) {
+                row.add(
+                        node.dipPercent().isEmpty()
+                                ? ""
+                                : (Object) node.dipPercent().get(i).value());
+            }
+            rows.add(row);
+        }
+        return new Grid(
+                "percentiles",
+                "Percentiles of peaks and dips",
+                List.of(
+                        Column.text("Node"),
+                        Column.number("Peak P50", "A"),
+                        Column.number("Peak P95", "A"),
+                        Column.number("Peak P99", "A"),
+                        Column.number("Greatest peak", "A"),
+                        Column.number("Bound", "A"),
+                        Column.number("Dip P50", "%"),
+                        Column.number("Dip P95", "%"),
+                        Column.number("Dip P99", "%")),
+                rows);
+    }
+
+    private static Object cell(OptionalDouble limit) {
+        return limit.isPresent() ? (Object) limit.getAsDouble() : "";
+    }
+}

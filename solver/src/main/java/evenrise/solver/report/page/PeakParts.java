@@ -1,0 +1,104 @@
+package evenrise.solver.report.page;
+
+import evenrise.model.electrical.InrushEnvelope;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.NodeLimits;
+import evenrise.model.rules.PhasePeak;
+import evenrise.model.rules.Placement;
+import evenrise.solver.report.page.Grid.Column;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Takes the peak of every node apart: the loads that make most of it, and what is left. */
+final class PeakParts {
+    private static final int OF_THE_SUPPLY = 20;
+    private static final int OF_A_PANEL = 4;
+
+    private final Layout layout;
+
+    private record Share(Placement load, double amps, double baseAmps) {}
+
+    PeakParts(Layout layout) {
+        this.layout = layout;
+    }
+
+    Grid grid() {
+        List<NodeLimits> limits = NodeLimits.of(layout.project());
+        List<List<Object>> rows = new ArrayList<>();
+        for (int i = 0; i < limits.size(); i++) {
+            List<Placement> fed = i == 0
+                    ? layout.placements().stream().filter(Placement::fits).toList()
+                    : layout.in(layout.project().panels().get(i - 1));
+            add(rows, layout.nodes().get(i), fed, i == 0 ? OF_THE_SUPPLY : OF_A_PANEL);
+        }
+        return new Grid(
+                "peak",
+                "What makes the peak of the supply and of each panel",
+                List.of(
+                        Column.text("Node"),
+                        Column.text("Phase"),
+                        Column.text("Load"),
+                        Column.text("Name"),
+                        Column.number("On", "s"),
+                        Column.number("At the peak", "A"),
+                        Column.number("Of it steady", "A"),
+                        Column.number("Share", "%")),
+                rows);
+    }
+
+    private void add(List<List<Object>> rows, NodeFigures node, List<Placement> fed, int shown) {
+        PhasePeak peak = node.peaks().stream()
+                .reduce((kept, next) -> next.amps() > kept.amps() ? next : kept)
+                .orElseThrow();
+        List<Share> shares = shares(fed, peak);
+        shares.stream()
+                .limit(shown)
+                .forEach(share -> rows.add(List.of(
+                        node.node(),
+                        peak.phase().name(),
+                        share.load().id(),
+                        share.load().load().name(),
+                        Places.on(share.load()),
+                        share.amps(),
+                        share.baseAmps(),
+                        percent(share.amps(), peak))));
+        if (shares.size() > shown) {
+            List<Share> others = shares.subList(shown, shares.size());
+            double amps = others.stream().mapToDouble(Share::amps).sum();
+            rows.add(List.of(
+                    node.node(),
+                    peak.phase().name(),
+                    others.size() + " others",
+                    "",
+                    "",
+                    amps,
+                    others.stream().mapToDouble(Share::baseAmps).sum(),
+                    percent(amps, peak)));
+        }
+    }
+
+    /** Largest first. */
+    private List<Share> shares(List<Placement> fed, PhasePeak peak) {
+        double tolerance = layout.project().timingToleranceSeconds();
+        List<Share> shares = new ArrayList<>();
+        for (Placement each : fed) {
+            if (each.phases().contains(peak.phase())) {
+                InrushEnvelope envelope = InrushEnvelope.of(each.load(), tolerance);
+                double amps = each.isSequenced()
+                        ? envelope.amps(each.onSeconds().getAsDouble(), peak.atSeconds() - tolerance)
+                        : envelope.baseAmps();
+                if (amps > 0) {
+                    shares.add(new Share(each, amps, envelope.baseAmps()));
+                }
+            }
+        }
+        shares.sort(Comparator.comparingDouble(Share::amps).reversed());
+        return shares;
+    }
+
+    private static double percent(double amps, PhasePeak peak) {
+        return peak.amps() == 0 ? 0 : 100 * amps / peak.amps();
+    }
+}
