@@ -14,7 +14,7 @@ import java.util.Locale;
  * @param top current at the upper edge of every lane, in ampere
  * @param limit allowed peak in ampere, empty where there is none
  * @param isLimitDrawn whether it lies inside the lanes
- * @param ticks seconds, at equal distances
+ * @param ticks at equal distances of time
  */
 public record NodeChart(
         int widthMillimetres,
@@ -23,9 +23,7 @@ public record NodeChart(
         String top,
         String limit,
         boolean isLimitDrawn,
-        List<String> ticks,
-        List<String> ticksAt,
-        String tickPercent) {
+        List<Tick> ticks) {
     private static final double PER_MILLIMETRE = 4;
     private static final double MARK = 5;
 
@@ -47,6 +45,12 @@ public record NodeChart(
             String mark,
             boolean isGreatest) {}
 
+    /**
+     * @param at its place across the drawing
+     * @param percent the same, of the width
+     */
+    public record Tick(String label, String at, String percent) {}
+
     public double width() {
         return widthMillimetres * PER_MILLIMETRE;
     }
@@ -63,11 +67,12 @@ public record NodeChart(
         double limit = node.inrushLimitAmps().orElse(0);
         boolean isLimitDrawn = limit > 0 && limit <= top;
         double step = step(end / 6);
-        List<String> ticks = new ArrayList<>();
-        List<String> ticksAt = new ArrayList<>();
+        List<Tick> ticks = new ArrayList<>();
         for (int i = 0; i * step < end; i++) {
-            ticks.add(format(step < 1 ? "%.1f" : "%.0f", i * step));
-            ticksAt.add(format("%.1f", width * i * step / end));
+            ticks.add(new Tick(
+                    format(step < 1 ? "%.1f s" : "%.0f s", i * step),
+                    format("%.1f", width * i * step / end),
+                    format("%.3f", 100 * i * step / end)));
         }
         List<Lane> lanes = new ArrayList<>();
         for (int i = 0; i < node.phases().size(); i++) {
@@ -93,9 +98,7 @@ public record NodeChart(
                 format("%.0f", top),
                 limit > 0 ? format("%.0f", limit) : "",
                 isLimitDrawn,
-                ticks,
-                ticksAt,
-                format("%.3f", 100 * step / end));
+                ticks);
     }
 
     static double lastSeconds(NodeCurves node) {

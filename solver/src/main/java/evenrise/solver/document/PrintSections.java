@@ -23,6 +23,14 @@ final class PrintSections {
     private static final int LABELS_ABREAST = 4;
     private static final int SUPPLY_MILLIMETRES = 156;
     private static final int PANEL_MILLIMETRES = 100;
+    private static final int LANE_MILLIMETRES = 14;
+    private static final int LOW_LANE_MILLIMETRES = 9;
+
+    /** Rows of a panel below which not much of the page is left. */
+    private static final int MANY_ROWS = 34;
+
+    private static final int LEAST_LOAD_MILLIMETRES = 24;
+    private static final int MOST_LOAD_MILLIMETRES = 45;
 
     /** A column of a table that fills the page. */
     public record Column(String name, String header, boolean isNumber, int millimetres) {}
@@ -42,6 +50,15 @@ final class PrintSections {
     private PrintSections(Document document) {
         this.document = document;
         this.grids = document.grids().stream().collect(Collectors.toMap(Grid::id, Function.identity()));
+    }
+
+    /** A column that keeps most ids of loads in one line: a letter's width each, and the edges. */
+    static int loadMillimetres(Document document) {
+        int longest = document.loads().stream()
+                .mapToInt(load -> load.id().length())
+                .max()
+                .orElse(0);
+        return Math.max(LEAST_LOAD_MILLIMETRES, Math.min(MOST_LOAD_MILLIMETRES, 3 + 3 * longest / 2));
     }
 
     static List<PrintSection> of(Document document) {
@@ -126,11 +143,19 @@ final class PrintSections {
                             "schedule",
                             schedule,
                             "chart",
-                            NodeChart.of(document.nodes().get(i + 1), document, PANEL_MILLIMETRES, 14),
+                            NodeChart.of(
+                                    document.nodes().get(i + 1),
+                                    document,
+                                    PANEL_MILLIMETRES,
+                                    laneMillimetres(schedule)),
                             "peak",
                             peaks.getOrDefault(schedule.panel(), List.of()))));
         }
         return new PrintSection("Panel schedules", "panels", parts);
+    }
+
+    private static int laneMillimetres(Schedule schedule) {
+        return schedule.rows().size() > MANY_ROWS ? LOW_LANE_MILLIMETRES : LANE_MILLIMETRES;
     }
 
     private PrintSection landing() {

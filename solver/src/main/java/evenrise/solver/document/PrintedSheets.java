@@ -35,12 +35,17 @@ public final class PrintedSheets {
     /** A line of the contents; pages count from 1. */
     public record Entry(String title, int page) {}
 
-    /** Text in the margins of every page; neither ends the style sheet's string. */
-    public record Margins(String project, String revision, String date) {
+    /**
+     * Text in the margins of every page; none ends the style sheet's string.
+     *
+     * @param place which section the page belongs to
+     */
+    public record Margins(String project, String place, String revision, String date) {
         private static final int LONGEST = 60;
 
-        static Margins of(Imprint imprint) {
-            return new Margins(plain(imprint.project()), plain(imprint.revision()), plain(imprint.date()));
+        static Margins of(Imprint imprint, String place) {
+            return new Margins(
+                    plain(imprint.project()), plain(place), plain(imprint.revision()), plain(imprint.date()));
         }
 
         private static String plain(String text) {
@@ -81,7 +86,7 @@ public final class PrintedSheets {
             boolean isFirst = true;
             for (PrintSection.Part part : section.parts()) {
                 int page = pdf.getNumberOfPages();
-                render(section.template(), part.values());
+                render(section.template(), part.mark().isEmpty() ? section.title() : part.mark(), part.values());
                 if (isFirst) {
                     outline.section(section.title(), page);
                     isFirst = false;
@@ -106,6 +111,7 @@ public final class PrintedSheets {
             int before = guess + 1;
             render(
                     "cover",
+                    "",
                     Map.of(
                             "contents",
                             contents.stream()
@@ -125,12 +131,13 @@ public final class PrintedSheets {
     }
 
     /** Appends the pages of one part. */
-    private void render(String template, Map<String, Object> values) throws IOException {
+    private void render(String template, String place, Map<String, Object> values) throws IOException {
         Map<String, Object> all = new HashMap<>(values);
         all.put("document", document);
         all.put("paper", paper.size);
-        all.put("margins", Margins.of(document.imprint()));
+        all.put("margins", Margins.of(document.imprint(), place));
         all.put("family", fonts.family());
+        all.put("loadMillimetres", PrintSections.loadMillimetres(document));
         PdfRendererBuilder builder = new PdfRendererBuilder()
                 .useFastMode()
                 .useSVGDrawer(new BatikSVGDrawer())
