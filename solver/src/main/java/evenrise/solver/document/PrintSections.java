@@ -24,11 +24,6 @@ final class PrintSections {
     private static final int SUPPLY_MILLIMETRES = 156;
     private static final int PANEL_MILLIMETRES = 100;
     private static final int LANE_MILLIMETRES = 14;
-    private static final int LOW_LANE_MILLIMETRES = 9;
-
-    /** Rows of a panel below which not much of the page is left. */
-    private static final int MANY_ROWS = 34;
-
     private static final int LEAST_LOAD_MILLIMETRES = 24;
     private static final int MOST_LOAD_MILLIMETRES = 45;
 
@@ -143,19 +138,11 @@ final class PrintSections {
                             "schedule",
                             schedule,
                             "chart",
-                            NodeChart.of(
-                                    document.nodes().get(i + 1),
-                                    document,
-                                    PANEL_MILLIMETRES,
-                                    laneMillimetres(schedule)),
+                            NodeChart.of(document.nodes().get(i + 1), document, PANEL_MILLIMETRES, LANE_MILLIMETRES),
                             "peak",
                             peaks.getOrDefault(schedule.panel(), List.of()))));
         }
         return new PrintSection("Panel schedules", "panels", parts);
-    }
-
-    private static int laneMillimetres(Schedule schedule) {
-        return schedule.rows().size() > MANY_ROWS ? LOW_LANE_MILLIMETRES : LANE_MILLIMETRES;
     }
 
     private PrintSection landing() {

@@ -21,7 +21,9 @@ public final class WorkbookFile {
     public static byte[] of(Document document) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (Workbook workbook = new Workbook(bytes, "evenrise", null)) {
-            cover(workbook.newWorksheet("cover"), document);
+            Worksheet cover = workbook.newWorksheet("cover");
+            cover(cover, document);
+            imprint(cover, document.imprint());
             for (Grid grid : document.grids()) {
                 String name = grid.id()
                         .substring(0, Math.min(LONGEST_SHEET_NAME, grid.id().length()));

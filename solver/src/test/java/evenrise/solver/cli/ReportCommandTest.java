@@ -135,6 +135,88 @@ class ReportCommandTest {
     }
 
     @Test
+    void printedLandingListHoldsEveryLeadsOutputAndTimes() throws IOException {
+        report("--format", "pdf");
+
+        try (PDDocument pdf = Loader.loadPDF(documents.resolve("plan-a4.pdf").toFile())) {
+            List<String> lines = new PDFTextStripper().getText(pdf).lines().toList();
+            for (Assignment each : plan().assignments()) {
+                if (each.onSeconds().isPresent()) {
+                    String start = each.output().orElseThrow() + " " + each.load() + " ";
+                    String end = String.format(
+                            java.util.Locale.ROOT,
+                            " %.2f %.2f",
+                            each.onSeconds().orElseThrow(),
+                            each.offSeconds().orElseThrow());
+                    assertThat(lines).anyMatch(line -> line.startsWith(start) && line.endsWith(end));
+                }
+            }
+        }
+    }
+
+    @Test
+    void aTableThatGoesOnRepeatsItsHeadersAndEveryPageNamesItsSection() throws IOException {
+        report("--format", "pdf");
+
+        try (PDDocument pdf =
+                Loader.loadPDF(documents.resolve("plan-letter.pdf").toFile())) {
+            int sequence = 0;
+            for (int page = 2; page <= pdf.getNumberOfPages(); page++) {
+                PDFTextStripper one = new PDFTextStripper();
+                one.setStartPage(page);
+                one.setEndPage(page);
+                String text = one.getText(pdf);
+                assertThat(text)
+                        .containsPattern("Sequence|Phases, peaks|Panel |Boards: |Shutdown groups|Electrical findings"
+                                + "|Bill of materials|Commissioning sheet|Labels for");
+                if (text.contains("Board, output")) {
+                    sequence++;
+                }
+            }
+            assertThat(sequence).isGreaterThan(1);
+        }
+    }
+
+    @Test
+    void tablesOfValuesHoldThePlansTimes() throws IOException {
+        report("--format", "csv");
+
+        List<String> lines = Files.readAllLines(documents.resolve("circuits.csv"));
+        for (Assignment each : plan().assignments()) {
+            assertThat(lines)
+                    .anyMatch(line -> line.contains("," + each.load() + ",")
+                            && (each.onSeconds().isEmpty()
+                                    ? line.endsWith("always on")
+                                    : Double.parseDouble(line.substring(line.lastIndexOf(',') + 1))
+                                            == each.onSeconds().orElseThrow()));
+        }
+    }
+
+    @Test
+    void everySheetOfTheWorkbookSaysWhatItIsOf() throws IOException {
+        report("--format", "xlsx");
+
+        try (java.util.zip.ZipFile zip =
+                new java.util.zip.ZipFile(documents.resolve("plan.xlsx").toFile())) {
+            List<String> sheets = zip.stream()
+                    .map(each -> each.getName())
+                    .filter(name -> name.startsWith("xl/worksheets/sheet"))
+                    .toList();
+            assertThat(sheets).hasSizeGreaterThan(10);
+            for (String name : sheets) {
+                String xml = new String(
+                        zip.getInputStream(zip.getEntry(name)).readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+                assertThat(xml).contains("revision C7", "project file ", "<cols>");
+            }
+            assertThat(new String(
+                            zip.getInputStream(zip.getEntry("xl/worksheets/sheet2.xml"))
+                                    .readAllBytes(),
+                            java.nio.charset.StandardCharsets.UTF_8))
+                    .contains("state=\"frozen\"");
+        }
+    }
+
+    @Test
     void pageIsWholeAndHoldsThePlansFigures() throws IOException {
         report("--format", "html");
 
