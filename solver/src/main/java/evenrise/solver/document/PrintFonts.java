@@ -4,6 +4,7 @@ import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import java.io.File;
+import java.io.FileInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -58,7 +59,7 @@ final class PrintFonts {
         if (!unknown.isEmpty()) {
             for (File file : SystemFonts.knowing(unknown)) {
                 unknown.removeAll(SystemFonts.known(file, unknown));
-                faces.add(new Face("machine" + faces.size(), PDType0Font.load(pdf, file), 400));
+                faces.add(new Face("machine" + faces.size(), load(pdf, new FileInputStream(file)), 400));
             }
         }
         return new PrintFonts(faces, unknown);
@@ -109,9 +110,12 @@ final class PrintFonts {
         return PrintFonts.class.getResourceAsStream(name);
     }
 
+    /** Without ligatures: looking for them takes most of the time of printing, and a name is to be read letter by letter. */
     private static PDFont load(PDDocument pdf, InputStream font) throws IOException {
         try (font) {
-            return PDType0Font.load(pdf, font, true);
+            TrueTypeFont parsed = new TTFParser(true).parse(new RandomAccessReadBuffer(font.readAllBytes()));
+            parsed.setEnableGsub(false);
+            return PDType0Font.load(pdf, parsed, true);
         }
     }
 }
