@@ -2,131 +2,116 @@ package evenrise.solver.document;
 
 import evenrise.solver.report.page.Document;
 import evenrise.solver.report.page.Envelope;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
 /** The envelope of each phase over time, with the peak marked, as an SVG that stands by itself. */
 final class CurveSvg {
-    static final int WIDTH = 960;
-    static final int HEIGHT = 300;
-    static final int LEFT = 62;
-    static final int RIGHT = 14;
-    static final int TOP = 14;
-    static final int BOTTOM = 38;
-    private static final int TICKS = 5;
-    private static final List<String> DASHES = List.of("", "7 3", "2 3");
+    private static final List<String> DASHES = List.of("none", "8 3", "2 3");
 
-    private CurveSvg() {}
+    private final StringBuilder svg = new StringBuilder();
+    private final Document document;
+    private final Plot plot;
 
-    static double lastSeconds(Document document) {
-        return document.envelopes().stream()
-                .flatMap(each -> each.seconds().stream())
-                .mapToDouble(Double::doubleValue)
-                .max()
-                .orElse(1);
-    }
-
-    static double mostAmps(Document document) {
-        return 1.08
-                * Math.max(
-                        1,
-                        document.envelopes().stream()
-                                .mapToDouble(Envelope::peakAmps)
-                                .max()
-                                .orElse(1));
+    private CurveSvg(Document document) {
+        this.document = document;
+        this.plot = Plot.of(document);
     }
 
     static String of(Document document) {
-        double end = lastSeconds(document);
-        double most = mostAmps(document);
-        StringBuilder svg = new StringBuilder();
+        return new CurveSvg(document).draw();
+    }
+
+    private String draw() {
         add(
-                svg,
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" width=\"%d\" height=\"%d\" class=\"curve\" role=\"img\" font-size=\"12\">",
-                WIDTH,
-                HEIGHT,
-                WIDTH,
-                HEIGHT);
-        svg.append("<title>Upper bound of the supply's current on each phase over time</title>");
-        for (int i = 0; i <= TICKS; i++) {
-            double amps = most * i / TICKS;
-            double seconds = end * i / TICKS;
-            add(
-                    svg,
-                    "<line class=\"grid\" stroke=\"#c9c9c9\" stroke-width=\"0.6\" x1=\"%d\" x2=\"%d\" y1=\"%.1f\" y2=\"%.1f\"/>",
-                    LEFT,
-                    WIDTH - RIGHT,
-                    y(amps, most),
-                    y(amps, most));
-            add(
-                    svg,
-                    "<text class=\"tick\" x=\"%d\" y=\"%.1f\" text-anchor=\"end\">%.0f A</text>",
-                    LEFT - 6,
-                    y(amps, most) + 4,
-                    amps);
-            add(
-                    svg,
-                    "<text class=\"tick\" x=\"%.1f\" y=\"%d\" text-anchor=\"%s\">%.1f s</text>",
-                    x(seconds, end),
-                    HEIGHT - 14,
-                    i == TICKS ? "end" : "middle",
-                    seconds);
+                Plot.WIDTH, Plot.HEIGHT, Plot.WIDTH, Plot.HEIGHT);
+        add("<title>Upper bound of the supply's current on each phase over time</title><g class=\"amps\">");
+        Plot.ticks(plot.mostAmps()).forEach(this::ampsTick);
+        add("</g><g class=\"seconds\">");
+        Plot.ticks(plot.endSeconds()).forEach(this::secondsTick);
+        add("</g>");
+        for (int phase = 0; phase < document.envelopes().size(); phase++) {
+            curve(phase);
         }
-        for (int i = 0; i < document.envelopes().size(); i++) {
-            Envelope envelope = document.envelopes().get(i);
-            StringBuilder points = new StringBuilder();
-            for (int k = 0; k < envelope.seconds().size(); k++) {
-                add(
-                        points,
-                        "%.1f,%.1f ",
-                        x(envelope.seconds().get(k), end),
-                        y(envelope.amps().get(k), most));
-            }
-            add(
-                    svg,
-                    "<polyline class=\"phase p%d\" fill=\"none\" stroke=\"%s\" stroke-width=\"1.8\" stroke-dasharray=\"%s\" points=\"%s\"/>",
-                    i,
-                    document.phaseColours().get(i),
-                    DASHES.get(i).isEmpty() ? "none" : DASHES.get(i),
-                    points.toString().strip());
-        }
-        Envelope worst = document.envelopes().stream()
-                .max(java.util.Comparator.comparingDouble(Envelope::peakAmps))
-                .orElseThrow();
-        add(
-                svg,
-                "<circle class=\"peak\" fill=\"none\" stroke=\"#b3261e\" stroke-width=\"2\" cx=\"%.1f\" cy=\"%.1f\" r=\"5\"/>",
-                x(worst.peakAtSeconds(), end),
-                y(worst.peakAmps(), most));
-        boolean isRight = worst.peakAtSeconds() > 0.7 * end;
-        add(
-                svg,
-                "<text class=\"tick\" x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">peak %.1f A, phase %s, %.2f s</text>",
-                x(worst.peakAtSeconds(), end) + (isRight ? -10 : 10),
-                y(worst.peakAmps(), most) + 16,
-                isRight ? "end" : "start",
-                worst.peakAmps(),
-                worst.phase(),
-                worst.peakAtSeconds());
-        add(
-                svg,
-                "<line id=\"cursor\" stroke=\"#1d6f9b\" stroke-width=\"1.4\" x1=\"%d\" x2=\"%d\" y1=\"%d\" y2=\"%d\"/>",
-                LEFT,
-                LEFT,
-                TOP,
-                HEIGHT - BOTTOM);
+        peak(document.envelopes().stream()
+                .max(Comparator.comparingDouble(Envelope::peakAmps))
+                .orElseThrow());
         return svg.append("</svg>").toString();
     }
 
-    private static double x(double seconds, double end) {
-        return LEFT + (WIDTH - LEFT - RIGHT) * seconds / end;
+    private void ampsTick(double amps) {
+        double y = plot.y(amps);
+        add(
+                "<line class=\"grid\" stroke=\"#c9c9c9\" stroke-width=\"0.6\" x1=\"%d\" x2=\"%d\" y1=\"%.1f\" y2=\"%.1f\"/>",
+                Plot.LEFT, Plot.WIDTH - Plot.RIGHT, y, y);
+        add(
+                "<text class=\"tick\" x=\"%d\" y=\"%.1f\" text-anchor=\"end\">%s A</text>",
+                Plot.LEFT - 6, y + 4, Plot.number(amps));
     }
 
-    private static double y(double amps, double most) {
-        return HEIGHT - BOTTOM - (HEIGHT - BOTTOM - TOP) * amps / most;
+    private void secondsTick(double seconds) {
+        double x = plot.x(seconds);
+        int bottom = Plot.HEIGHT - Plot.BOTTOM;
+        add(
+                "<line class=\"grid\" stroke=\"#888888\" stroke-width=\"0.8\" x1=\"%.1f\" x2=\"%.1f\" y1=\"%d\" y2=\"%d\"/>",
+                x, x, bottom, bottom + 5);
+        add(
+                "<text class=\"tick\" x=\"%.1f\" y=\"%d\" text-anchor=\"%s\">%s s</text>",
+                x, bottom + 19, x > Plot.WIDTH - 40 ? "end" : "middle", Plot.number(seconds));
     }
 
-    private static void add(StringBuilder text, String format, Object... values) {
-        text.append(String.format(Locale.ROOT, format, values));
+    /** A light edge below the line keeps a dark conductor's colour legible on dark paper. */
+    private void curve(int phase) {
+        Envelope envelope = document.envelopes().get(phase);
+        StringBuilder points = new StringBuilder();
+        for (int k = 0; k < envelope.seconds().size(); k++) {
+            points.append(String.format(
+                    Locale.ROOT,
+                    "%.1f,%.1f ",
+                    plot.x(envelope.seconds().get(k)),
+                    plot.y(envelope.amps().get(k))));
+        }
+        String line =
+                "<polyline class=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\" stroke-dasharray=\"%s\" points=\"%s\"/>";
+        add(
+                line,
+                "edge e" + phase,
+                "#ffffff",
+                "4",
+                DASHES.get(phase),
+                points.toString().strip());
+        add(
+                line,
+                "phase p" + phase,
+                document.phaseColours().get(phase),
+                "1.8",
+                DASHES.get(phase),
+                points.toString().strip());
+    }
+
+    /** Its words stand above the drawing, where no curve runs. */
+    private void peak(Envelope worst) {
+        double x = plot.x(Math.max(0, worst.peakAtSeconds() - document.toleranceSeconds()));
+        double y = plot.y(worst.peakAmps());
+        add(
+                "<line class=\"peak\" stroke=\"#b3261e\" stroke-width=\"1\" stroke-dasharray=\"1 2\" x1=\"%.1f\" x2=\"%.1f\" y1=\"%d\" y2=\"%.1f\"/>",
+                x, x, Plot.TOP - 12, y - 6);
+        add(
+                "<circle class=\"peak\" fill=\"none\" stroke=\"#b3261e\" stroke-width=\"2\" cx=\"%.1f\" cy=\"%.1f\" r=\"5\"/>",
+                x, y);
+        add(
+                "<text class=\"tick peaked\" x=\"%.1f\" y=\"%d\" text-anchor=\"%s\">peak %.1f A, phase %s, %.2f s</text>",
+                x,
+                Plot.TOP - 17,
+                x > Plot.WIDTH - 150 ? "end" : x < Plot.LEFT + 110 ? "start" : "middle",
+                worst.peakAmps(),
+                worst.phase(),
+                worst.peakAtSeconds());
+    }
+
+    private void add(String format, Object... values) {
+        svg.append(String.format(Locale.ROOT, format, values));
     }
 }

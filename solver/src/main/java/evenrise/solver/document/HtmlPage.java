@@ -1,39 +1,59 @@
 package evenrise.solver.document;
 
-import evenrise.solver.report.Json;
 import evenrise.solver.report.page.Document;
 import evenrise.solver.report.page.Grid;
+import evenrise.solver.report.page.Imprint;
+import evenrise.solver.report.page.PlayedLoad;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
-/** One self-contained page: nothing is loaded from elsewhere. */
+/** One self-contained page: nothing is loaded from elsewhere, and only its own script may run. */
 public final class HtmlPage {
+    private static final int MOST_FINDINGS = 200;
+    private static final int MOST_SCHEDULES_AT_ONCE = 24;
+
     private HtmlPage() {}
 
     public static String of(Document document) {
-        List<String> groups = List.copyOf(new TreeSet<>(document.loads().stream()
-                .map(load -> load.group())
+        Set<String> loads = document.loads().stream().map(PlayedLoad::id).collect(Collectors.toSet());
+        Lanes lanes = Lanes.of(document);
+        String style = Templates.text("page.css") + onEverySheet(document.imprint());
+        String script = Templates.text("page.js");
+        Map<String, Object> values = new HashMap<>();
+        values.put("document", document);
+        values.put(
+                "tables",
+                document.grids().stream().map(grid -> PageTable.of(grid, loads)).toList());
+        values.put("findings", document.findings().stream().limit(MOST_FINDINGS).toList());
+        values.put("moreFindings", Math.max(0, document.findings().size() - MOST_FINDINGS));
+        values.put("longSchedules", document.schedules().size() > MOST_SCHEDULES_AT_ONCE);
+        values.put("curve", CurveSvg.of(document));
+        values.put("lanes", lanes);
+        values.put("groups", groups(document));
+        values.put("json", Played.of(document, lanes).json());
+        values.put("style", style);
+        values.put("styleHash", Policy.hash(style));
+        values.put("script", script);
+        values.put("scriptHash", Policy.hash(script));
+        return Templates.fill("page.peb", values);
+    }
+
+    private static List<String> groups(Document document) {
+        return List.copyOf(new TreeSet<>(document.loads().stream()
+                .map(PlayedLoad::group)
                 .filter(group -> !group.isEmpty())
                 .toList()));
-        Played played = new Played(
-                document.durationSeconds(),
-                CurveSvg.lastSeconds(document),
-                CurveSvg.mostAmps(document),
-                CurveSvg.LEFT,
-                CurveSvg.WIDTH - CurveSvg.LEFT - CurveSvg.RIGHT,
-                document.phaseNames(),
-                document.loads());
-        // A script element ends at its own end tag alone, so no name may hold one.
-        String json = Json.of(played).replace("<", "\\u003c");
-        return Templates.fill(
-                "page.peb",
-                Map.of(
-                        "document", document,
-                        "grids", document.grids().stream().map(HtmlPage::shown).toList(),
-                        "curve", CurveSvg.of(document),
-                        "groups", groups,
-                        "json", json));
+    }
+
+    private static String onEverySheet(Imprint imprint) {
+        return "@page{@bottom-left{content:%s}@bottom-right{content:\"page \" counter(page) \" of \" counter(pages)}}"
+                .formatted(Policy.cssText(imprint.project() + " · revision " + imprint.revision() + " · "
+                        + imprint.date() + " · project file " + imprint.shortHash() + " · evenrise "
+                        + imprint.version()));
     }
 
     /** A table with its cells as texts. */

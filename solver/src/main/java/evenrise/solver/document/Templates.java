@@ -3,13 +3,16 @@ package evenrise.solver.document;
 import io.pebbletemplates.pebble.PebbleEngine;
 import io.pebbletemplates.pebble.loader.ClasspathLoader;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
 
 /** Fills the templates; every value is escaped for HTML unless the template says otherwise. */
 final class Templates {
+    private static final String FOLDER = "evenrise/document";
     private static final PebbleEngine ENGINE = engine();
 
     private Templates() {}
@@ -24,9 +27,22 @@ final class Templates {
         return text.toString();
     }
 
+    /** A part that holds nothing to fill in. */
+    static String text(String name) {
+        try (InputStream in = Templates.class.getClassLoader().getResourceAsStream(FOLDER + "/" + name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private static PebbleEngine engine() {
         ClasspathLoader loader = new ClasspathLoader(Templates.class.getClassLoader());
-        loader.setPrefix("evenrise/document");
-        return new PebbleEngine.Builder().loader(loader).strictVariables(true).build();
+        loader.setPrefix(FOLDER);
+        return new PebbleEngine.Builder()
+                .loader(loader)
+                .strictVariables(true)
+                .extension(new PlainFilter())
+                .build();
     }
 }

@@ -14,7 +14,8 @@ public final class Benchmark {
             switch (mode) {
                 case "peers" -> PeerBenchmark.print(settings);
                 case "cost" -> CostBenchmark.print(settings);
-                default -> throw new IllegalArgumentException("bench.mode " + mode + ", expected peers or cost");
+                case "page" -> PageBenchmark.print(settings);
+                default -> throw new IllegalArgumentException("bench.mode " + mode + ", expected peers, cost or page");
             }
         }
     }

@@ -6,6 +6,7 @@ import java.util.List;
  * Everything that any format shows.
  *
  * @param nodes the supply's current over time, then that of each panel, in the order of the schedules
+ * @param playedNodes the supply, then the panels in the project's order, as the page draws and plays them
  */
 public record Document(
         Imprint imprint,
@@ -16,6 +17,7 @@ public record Document(
         List<Grid> grids,
         List<NodeCurves> nodes,
         List<PlayedLoad> loads,
+        List<PlayedNode> playedNodes,
         double durationSeconds,
         double toleranceSeconds,
         List<String> phaseNames,
@@ -29,6 +31,7 @@ public record Document(
         grids = List.copyOf(grids);
         nodes = List.copyOf(nodes);
         loads = List.copyOf(loads);
+        playedNodes = List.copyOf(playedNodes);
         phaseNames = List.copyOf(phaseNames);
         phaseColours = List.copyOf(phaseColours);
     }

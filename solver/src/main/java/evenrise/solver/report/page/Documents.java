@@ -44,6 +44,7 @@ public final class Documents {
                         .filter(Placement::fits)
                         .map(Documents::played)
                         .toList(),
+                PlayedNode.of(layout),
                 layout.times().durationSeconds(),
                 layout.project().timingToleranceSeconds(),
                 layout.project().supply().system().phases().stream()

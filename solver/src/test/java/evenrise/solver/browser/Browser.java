@@ -1,0 +1,192 @@
+package evenrise.solver.browser;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.ScriptTimeoutException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.logging.LogEntry;
+
+/** A real Chromium without a window, and without a network. */
+public final class Browser implements AutoCloseable {
+    // Held, or the setting would be collected with the logger: it warns that it knows no protocol as new as the
+    // browser's.
+    private static final Logger CHATTER = Logger.getLogger("org.openqa.selenium");
+
+    private final ChromeDriver driver;
+
+    public Browser() {
+        CHATTER.setLevel(Level.SEVERE);
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(installed("evenrise.chromium", "/usr/bin/chromium"));
+        // The sandbox needs rights that a build machine's container lacks; the pages are our own.
+        options.addArguments("--headless=new", "--no-sandbox", "--hide-scrollbars", "--force-color-profile=srgb");
+        options.setCapability("goog:loggingPrefs", Map.of("browser", "ALL", "performance", "ALL"));
+        driver = new ChromeDriver(
+                new ChromeDriverService.Builder()
+                        .usingDriverExecutable(installed("evenrise.chromedriver", "/usr/bin/chromedriver"))
+                        .build(),
+                options);
+        driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(30));
+        driver.executeCdpCommand(
+                "Network.emulateNetworkConditions",
+                Map.of("offline", true, "latency", 0, "downloadThroughput", 0, "uploadThroughput", 0));
+        window(1280, 900);
+        scheme("light");
+    }
+
+    private static File installed(String property, String usual) {
+        File file = new File(System.getProperty(property, usual));
+        if (!file.canExecute()) {
+            throw new IllegalStateException(file
+                    + " is missing: install Debian's chromium and chromium-driver, or name them by -Devenrise.chromium"
+                    + " and -Devenrise.chromedriver");
+        }
+        return file;
+    }
+
+    /** The page is ready for a hand when this returns. */
+    public void open(Path page) {
+        driver.manage().logs().get("performance");
+        driver.get(page.toUri().toString());
+        until("document.documentElement.dataset.ready === 'true'");
+    }
+
+    public void window(int width, int height) {
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
+    }
+
+    /** @param scheme light or dark */
+    public void scheme(String scheme) {
+        media("screen", scheme, "no-preference");
+    }
+
+    public void media(String type, String scheme, String motion) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of(
+                        "media",
+                        type,
+                        "features",
+                        List.of(
+                                Map.of("name", "prefers-color-scheme", "value", scheme),
+                                Map.of("name", "prefers-reduced-motion", "value", motion))));
+    }
+
+    /** @param kind as Chromium's developer tools call it */
+    public void visionDeficiency(String kind) {
+        driver.executeCdpCommand("Emulation.setEmulatedVisionDeficiency", Map.of("type", kind));
+    }
+
+    public Object script(String script, Object... arguments) {
+        return driver.executeScript(script, arguments);
+    }
+
+    /** A script that calls its last argument when it is done. */
+    public Object scriptThatWaits(String script, Object... arguments) {
+        return driver.executeAsyncScript(script, arguments);
+    }
+
+    /** Runs before the scripts of every page that is opened from now on. */
+    public void beforeEveryPage(String script) {
+        driver.executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", script));
+    }
+
+    public String text(String selector) {
+        return element(selector).getText();
+    }
+
+    public long count(String selector) {
+        return (Long) script("return document.querySelectorAll(arguments[0]).length", selector);
+    }
+
+    public WebElement element(String selector) {
+        return driver.findElement(By.cssSelector(selector));
+    }
+
+    public WebElement focused() {
+        return driver.switchTo().activeElement();
+    }
+
+    public void press(CharSequence... keys) {
+        new Actions(driver).sendKeys(String.join("", keys)).perform();
+    }
+
+    public void pressShiftTab() {
+        new Actions(driver)
+                .keyDown(Keys.SHIFT)
+                .sendKeys(Keys.TAB)
+                .keyUp(Keys.SHIFT)
+                .perform();
+    }
+
+    public Actions hand() {
+        return new Actions(driver);
+    }
+
+    /** Until a condition of the page holds, looked at in every frame; fails when it does not within half a minute. */
+    public void until(String condition) {
+        try {
+            driver.executeAsyncScript("const done = arguments[0]; (function look() {" + " if (" + condition
+                    + ") done(true); else requestAnimationFrame(look); })();");
+        } catch (ScriptTimeoutException e) {
+            throw new AssertionError("never came: " + condition, e);
+        }
+    }
+
+    public boolean showsADialog() {
+        try {
+            driver.switchTo().alert();
+            return true;
+        } catch (org.openqa.selenium.NoAlertPresentException none) {
+            return false;
+        }
+    }
+
+    /** What the page complained about since this was last asked. */
+    public List<String> complaints() {
+        return driver.manage().logs().get("browser").getAll().stream()
+                .map(LogEntry::toString)
+                .toList();
+    }
+
+    /** Addresses that were asked for since the page was opened, other than the page itself. */
+    public List<String> requests(Path page) {
+        return driver.manage().logs().get("performance").getAll().stream()
+                .map(LogEntry::getMessage)
+                .filter(message -> message.contains("\"Network.requestWillBeSent\""))
+                .map(message -> message.replaceAll("(?s).*?\"request\":\\{.*?\"url\":\"([^\"]*)\".*", "$1"))
+                .filter(address -> !address.equals(page.toUri().toString()) && !address.equals("data:,"))
+                .toList();
+    }
+
+    public byte[] picture() {
+        return decoded(driver.executeCdpCommand("Page.captureScreenshot", Map.of("format", "png")));
+    }
+
+    public byte[] print() {
+        return decoded(driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true)));
+    }
+
+    private static byte[] decoded(Map<String, Object> answer) {
+        return Base64.getDecoder().decode((String) answer.get("data"));
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+    }
+}

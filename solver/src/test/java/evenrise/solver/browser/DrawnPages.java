@@ -1,0 +1,62 @@
+package evenrise.solver.browser;
+
+import evenrise.model.file.ProjectFile;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import evenrise.model.review.ElectricalReview;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Referee;
+import evenrise.solver.engine.Budget;
+import evenrise.solver.engine.Planner;
+import evenrise.solver.engine.PlanningRequest;
+import evenrise.solver.report.page.Document;
+import evenrise.solver.report.page.Documents;
+import evenrise.solver.report.page.Imprint;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** Documents of demo projects, each planned once and briefly. */
+public final class DrawnPages {
+    /** A project, its plan as the referee sees it, and its documents. */
+    public record Planned(Layout layout, Document document) {}
+
+    private static final Map<String, Planned> DONE = new ConcurrentHashMap<>();
+
+    private DrawnPages() {}
+
+    public static Planned of(String dataset) {
+        return DONE.computeIfAbsent(
+                dataset,
+                name -> of(
+                        ProjectFile.read(Path.of("../datasets", name, "project.json"))
+                                .value()
+                                .orElseThrow(),
+                        5000));
+    }
+
+    /** The same project and number of moves always give the same. */
+    public static Planned of(Project project, long moves) {
+        Plan plan = new Planner(
+                        new PlanningRequest(project, Optional.empty(), new Budget.Moves(moves), 1, 1), any -> {})
+                .plan()
+                .plan();
+        return of(Layout.of(project, plan));
+    }
+
+    public static Planned of(Layout layout) {
+        Imprint imprint =
+                new Imprint(layout.project().name(), "A", "2026-01-02", "0123456789abcdef".repeat(4), "0.0.0");
+        return new Planned(
+                layout,
+                Documents.of(
+                        imprint,
+                        layout,
+                        Referee.judge(layout),
+                        ElectricalReview.of(layout),
+                        Optional.empty(),
+                        List.of()));
+    }
+}
