@@ -94,7 +94,7 @@
     }
     const list = make("dl"), values = [], bars = [];
     phases.forEach(function (letter) {
-      const row = make("div"), bar = make("span", "bar"), fill = make("i"), value = make("dd");
+      const row = make("div"), bar = make("dd", "bar"), fill = make("i"), value = make("dd", "amps");
       bar.append(fill); row.append(make("dt", "", letter), bar, value); list.append(row); values.push(value); bars.push(fill);
     });
     card.append(head, slots, list);
@@ -375,7 +375,16 @@
   by("about-close").addEventListener("click", drop);
   document.addEventListener("keydown", function (event) { if (event.key === "Escape") drop(); });
   function loadAt(target) { const element = target.closest && target.closest("[data-load]"), i = element ? indexOf.get(element.dataset.load) : undefined; return i === undefined ? -1 : i; }
-  document.addEventListener("pointerover", function (event) { const i = loadAt(event.target); if (i >= 0) pick(i); });
+  // A page that scrolls under a resting pointer points at nothing.
+  let lastX = -1, lastY = -1;
+  function point(event) {
+    if (event.clientX === lastX && event.clientY === lastY && event.type === "pointermove") return;
+    lastX = event.clientX; lastY = event.clientY;
+    const i = loadAt(event.target);
+    if (i >= 0) pick(i);
+  }
+  document.addEventListener("pointermove", point);
+  document.addEventListener("pointerdown", point);
   document.addEventListener("focusin", function (event) { const i = loadAt(event.target); if (i >= 0) pick(i); });
   house.addEventListener("click", function (event) {
     const i = loadAt(event.target), other = event.target.closest("[data-node]");

@@ -74,7 +74,7 @@ final class PlanPage {
     /** What a panel's card shows for each phase. */
     List<Double> ampsOfPanel(int panel) {
         browser.script("document.querySelectorAll('.board')[arguments[0]].scrollIntoView()", panel);
-        String values = "#house > :nth-child(" + (panel + 1) + ") dd";
+        String values = "#house > :nth-child(" + (panel + 1) + ") dd.amps";
         browser.until("document.querySelector('" + values + "').textContent !== ''");
         return amps(values);
     }

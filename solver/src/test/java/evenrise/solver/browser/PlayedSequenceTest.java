@@ -179,6 +179,19 @@ class PlayedSequenceTest {
         }
     }
 
+    @Test
+    void thePlayerStaysInViewWhereverThePageIs() {
+        open("meridian-hall");
+
+        for (String place : List.of("panels", "moment", "landing")) {
+            browser.script("document.getElementById(arguments[0]).scrollIntoView()", place);
+
+            assertThat(browser.script("return document.querySelector('.player').getBoundingClientRect().top"))
+                    .as(place)
+                    .isEqualTo(0L);
+        }
+    }
+
     @Nested
     class ThePeak {
         @Test

@@ -1,0 +1,185 @@
+package evenrise.solver.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** WCAG 2.1, levels A and AA: what the checker axe-core sees, and what it cannot. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class PageAccessibilityTest {
+    private static final String CHECK = "const done = arguments[0];"
+            + "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa'], resultTypes: ['violations'] })"
+            + ".then(found => done(found.violations.flatMap(each => each.nodes.map(node =>"
+            + " each.id + ': ' + node.target + ': ' + node.failureSummary))), error => done(['failed: ' + error]))";
+
+    @TempDir
+    private Path folder;
+
+    private Browser browser;
+    private String axe;
+
+    @BeforeAll
+    void openABrowser() throws IOException {
+        browser = new Browser();
+        try (InputStream in = PageAccessibilityTest.class.getResourceAsStream("/axe.min.js")) {
+            axe = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    @AfterAll
+    void closeIt() {
+        browser.close();
+    }
+
+    @AfterEach
+    void asAtFirst() {
+        browser.window(1280, 900);
+        browser.scheme("light");
+    }
+
+    private PlanPage open(String dataset) {
+        return PlanPage.open(browser, DrawnPages.of(dataset).document(), folder);
+    }
+
+    /** Half the loads on, some filtered out, one pointed at: every state that a colour stands for is on the page. */
+    private void use(PlanPage page) {
+        page.scrubTo(DrawnPages.of("lumen-theatre").document().durationSeconds() / 2);
+        page.choose("f-phase", "B");
+        browser.script("document.querySelector('.slots button.on').focus()");
+        page.frame();
+    }
+
+    /** The checker wants to see what is behind each text, so nothing may be skipped for being out of view. */
+    private List<?> violations() {
+        browser.script("document.querySelectorAll('.panel, .big, .board').forEach(each =>"
+                + " { each.style.contentVisibility = 'visible'; })");
+        browser.script(axe);
+        return (List<?>) browser.scriptThatWaits(CHECK);
+    }
+
+    @Nested
+    class TheChecker {
+        @ParameterizedTest
+        @CsvSource({"light, 1280", "dark, 1280", "light, 390", "dark, 390"})
+        void findsNothing(String scheme, int width) {
+            browser.window(width, 900);
+            browser.scheme(scheme);
+            use(open("lumen-theatre"));
+
+            assertThat(violations()).isEmpty();
+        }
+
+        @Test
+        void findsWhatIsWrong() {
+            open("willow-chapel");
+            browser.script(
+                    "document.getElementById('search').parentElement.replaceWith(document.getElementById('search'));"
+                            + "document.getElementById('search').removeAttribute('placeholder')");
+
+            assertThat(violations().toString()).contains("label: #search");
+        }
+    }
+
+    @Nested
+    class BeyondTheChecker {
+        @Test
+        void everyHeaderOfATableSaysWhatItHeads() {
+            open("willow-chapel");
+
+            assertThat(browser.count("th:not([scope])")).isZero();
+            assertThat(browser.count("th[scope=col]")).isPositive();
+        }
+
+        @Test
+        void aLampTellsBySignAsWellAsByColour() {
+            PlanPage page = open("lumen-theatre");
+            page.scrubTo(10);
+
+            assertThat(sign(".slots button.on")).isEqualTo("\"● \"");
+            assertThat(sign(".slots button:not(.on)")).isEqualTo("\"○ \"");
+        }
+
+        private Object sign(String selector) {
+            return browser.script(
+                    "return getComputedStyle(document.querySelector(arguments[0]), '::before').content", selector);
+        }
+
+        @Test
+        void aCurveTellsByDashesAsWellAsByColour() {
+            open("lumen-theatre");
+
+            assertThat((List<?>) browser.script("return Array.from(document.querySelectorAll('svg.curve .phase'),"
+                            + " each => getComputedStyle(each).strokeDasharray)"))
+                    .doesNotHaveDuplicates()
+                    .hasSize(3);
+        }
+
+        /** 1280 pixels at 200 and at 400 %. */
+        @ParameterizedTest
+        @ValueSource(ints = {640, 320})
+        void enlargedItNeedsNoScrollingSideways(int width) {
+            browser.window(width, 450);
+            use(open("lumen-theatre"));
+
+            assertThat(browser.script("return document.documentElement.scrollWidth"))
+                    .isEqualTo((long) width);
+        }
+
+        @Test
+        void whoWantsNoMotionGetsTwoPicturesASecond() {
+            browser.media("screen", "light", "reduce");
+            PlanPage page = open("lumen-theatre");
+            browser.script("window.shown = []; new MutationObserver(() =>"
+                    + " shown.push(Number(document.getElementById('time').value)))"
+                    + ".observe(document.getElementById('clock'), { childList: true })");
+
+            page.the("#play").click();
+            browser.until("shown.length >= 2");
+            page.the("#play").click();
+
+            List<?> shown = (List<?>) browser.script("return shown");
+            assertThat(((Number) shown.get(1)).doubleValue() - ((Number) shown.get(0)).doubleValue())
+                    .isGreaterThanOrEqualTo(0.499);
+            assertThat(page.the(".slots button").getCssValue("transition-duration"))
+                    .isEqualTo("0s");
+        }
+
+        @Test
+        void inPrintThereIsNoPlayerAndNoRowIsLeftOut() {
+            PlanPage page = open("lumen-theatre");
+            use(page);
+
+            browser.media("print", "dark", "no-preference");
+
+            assertThat(page.the(".player").isDisplayed()).isFalse();
+            assertThat(page.the("#about").isDisplayed()).isFalse();
+            assertThat(page.the("#circuits tr.gone").isDisplayed()).isTrue();
+            assertThat(page.the("body").getCssValue("background-color")).isEqualTo("rgba(255, 255, 255, 1)");
+            assertThat(page.the("h1").getCssValue("color")).isEqualTo("rgba(25, 29, 33, 1)");
+        }
+
+        @Test
+        void theColoursCanBeChosenAgainstTheSystem() {
+            PlanPage page = open("lumen-theatre");
+            String light = page.the("body").getCssValue("background-color");
+
+            page.choose("look", "dark");
+
+            assertThat(page.the("body").getCssValue("background-color")).isNotEqualTo(light);
+        }
+    }
+}
