@@ -49,10 +49,16 @@ public record Lanes(String of, double laneHeight, List<Lane> lanes) {
                     .map(load -> String.format(
                             Locale.ROOT, "M%.1f %.1fv%.1f", plot.x(load.on()), top + height * 0.15, height * 0.7))
                     .collect(Collectors.joining());
-            String label = height < LEGIBLE_HEIGHT ? "" : Plain.text(id, LONGEST_LABEL);
+            String label = height < LEGIBLE_HEIGHT ? "" : label(Plain.text(id, 400));
             lanes.add(new Lane(id, label, top + height, marks));
         });
         return new Lanes(isByBoard ? "board" : "panel", height, lanes);
+    }
+
+    /** Ids of one house often begin alike: what is cut is the middle. */
+    private static String label(String id) {
+        int end = id.length();
+        return end <= LONGEST_LABEL ? id : id.substring(0, 3) + "…" + id.substring(end - LONGEST_LABEL + 4);
     }
 
     /** Of all lanes. */
