@@ -65,7 +65,8 @@ class PagePicturesTest {
 
     private void open(Look look) {
         browser.window(look.width, 800);
-        browser.scheme(look.scheme);
+        // Without motion no picture is taken halfway.
+        browser.media("screen", look.scheme, "reduce");
         PlanPage page = PlanPage.open(browser, DrawnPages.of("meridian-hall").document(), folder);
         browser.script(
                 "document.getElementById('to-peak').click();"
