@@ -1,5 +1,6 @@
 package evenrise.solver.browser;
 
+import evenrise.model.file.PlanFile;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
@@ -28,13 +29,19 @@ public final class DrawnPages {
     private DrawnPages() {}
 
     public static Planned of(String dataset) {
-        return DONE.computeIfAbsent(
-                dataset,
-                name -> of(
-                        ProjectFile.read(Path.of("../datasets", name, "project.json"))
-                                .value()
-                                .orElseThrow(),
-                        5000));
+        return DONE.computeIfAbsent(dataset, name -> of(project(name), 5000));
+    }
+
+    /** With a plan kept beside the tests, so that a better search does not change a picture. */
+    static Planned kept(String dataset) {
+        Path plan = Path.of("src/test/resources/pictures", dataset + ".plan.json");
+        return of(Layout.of(project(dataset), PlanFile.read(plan).value().orElseThrow()));
+    }
+
+    private static Project project(String dataset) {
+        return ProjectFile.read(Path.of("../datasets", dataset, "project.json"))
+                .value()
+                .orElseThrow();
     }
 
     /** The same project and number of moves always give the same. */

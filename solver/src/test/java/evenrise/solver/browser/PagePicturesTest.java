@@ -67,7 +67,7 @@ class PagePicturesTest {
         browser.window(look.width, 800);
         // Without motion no picture is taken halfway.
         browser.media("screen", look.scheme, "reduce");
-        PlanPage page = PlanPage.open(browser, DrawnPages.of("meridian-hall").document(), folder);
+        PlanPage page = PlanPage.open(browser, DrawnPages.kept("meridian-hall").document(), folder);
         browser.script(
                 "document.getElementById('to-peak').click();"
                         + " document.getElementById(arguments[0]).scrollIntoView()",
