@@ -7,8 +7,7 @@ import java.util.Arrays;
 
 /**
  * What each load draws from its switch-on, instant by instant, in whole units of current so that adding and taking away
- * leaves no rounding behind. The unit is as fine as lets the sum of all peaks stay an {@code int}, which the processor
- * adds and compares eight at a time.
+ * leaves no rounding behind. The unit is as fine as lets the sum of all peaks stay an {@code int}.
  */
 final class Envelopes {
     private static final double MOST_UNITS = 1 << 30;
@@ -20,7 +19,7 @@ final class Envelopes {
     private final InrushEnvelope[] envelopes;
     private final boolean[] switched;
     private final Instants instants;
-    /** On a grid: current by number of intervals since switch-on, until only the base is left. */
+    /** On a grid: current above the base by number of intervals since switch-on, until only the base is left. */
     private final int[][] rows;
 
     Envelopes(Project project, Instants instants) {
@@ -49,50 +48,35 @@ final class Envelopes {
         }
     }
 
-    /** Adds ({@code sign} 1) or takes away (−1) a load that comes on at instant {@code from}. */
-    void add(int load, int[] profile, int from, int sign) {
-        int base = sign * baseUnits[load];
-        int next = from;
+    /**
+     * Adds ({@code sign} 1) or takes away (−1) what a load that comes on at instant {@code from} draws above its base.
+     *
+     * @return the first instant at which only the base is left
+     */
+    int addExcess(int load, int[] profile, int from, int sign) {
         if (instants.isGrid()) {
             int[] row = rows[load];
-            next = Math.min(profile.length, from + row.length);
-            if (sign > 0) {
-                for (int t = from; t < next; t++) {
-                    profile[t] += row[t - from];
-                }
-            } else {
-                for (int t = from; t < next; t++) {
-                    profile[t] -= row[t - from];
-                }
+            int end = Math.min(profile.length, from + row.length);
+            for (int t = from; t < end; t++) {
+                profile[t] += sign * row[t - from];
             }
-        } else {
-            for (; next < profile.length; next++) {
-                int units = switched[load]
-                        ? unitsAfter(load, instants.micros(next) - instants.micros(from))
-                        : baseUnits[load];
-                if (units == baseUnits[load]) {
-                    break;
-                }
-                profile[next] += sign * units;
+            return end;
+        }
+        int next = from;
+        while (switched[load] && next < profile.length) {
+            int excess = unitsAfter(load, instants.micros(next) - instants.micros(from)) - baseUnits[load];
+            if (excess == 0) {
+                break;
             }
+            profile[next++] += sign * excess;
         }
-        for (int t = next; t < profile.length; t++) {
-            profile[t] += base;
-        }
-    }
-
-    /** Adds ({@code sign} 1) or takes away (−1) what stays of a load, at every instant. */
-    void addBase(int load, int[] profile, int sign) {
-        int base = sign * baseUnits[load];
-        for (int t = 0; t < profile.length; t++) {
-            profile[t] += base;
-        }
+        return next;
     }
 
     /** Current at instant {@code at} of a switched load that has come on at {@code from}. */
     int units(int load, int from, int at) {
         if (instants.isGrid()) {
-            return at - from < rows[load].length ? rows[load][at - from] : baseUnits[load];
+            return baseUnits[load] + (at - from < rows[load].length ? rows[load][at - from] : 0);
         }
         return unitsAfter(load, instants.micros(at) - instants.micros(from));
     }
@@ -110,11 +94,11 @@ final class Envelopes {
         int[] row = new int[instants.size()];
         int length = 0;
         while (length < row.length) {
-            int units = unitsAfter(load, instants.micros(length));
-            if (units == baseUnits[load]) {
+            int excess = unitsAfter(load, instants.micros(length)) - baseUnits[load];
+            if (excess == 0) {
                 break;
             }
-            row[length++] = units;
+            row[length++] = excess;
         }
         return Arrays.copyOf(row, length);
     }

@@ -1,12 +1,15 @@
 package evenrise.solver.engine;
 
-import java.util.stream.IntStream;
+import java.util.Arrays;
 
 /** Over which boards and panels each shutdown group is spread, and what its boards hold beside it. */
 final class GroupSpread {
     private final Plant plant;
-    private final short[][] onBoard;
-    private final short[][] inPanel;
+    /** By board: its loads of each group. A board holds few groups, and a group sits in few panels. */
+    private final FewCounts[] onBoard;
+    /** By group that must sit in one panel: its loads in each; null for others. */
+    private final FewCounts[] inPanel;
+
     private final int[] boardsOfGroup;
     private final int[] placedOfGroup;
     /** Charge for the loads of a group that are not in the panel of most of it, where it must sit in one. */
@@ -15,27 +18,22 @@ final class GroupSpread {
     private final int[] loadsOnBoard;
     private final int[] dropsOnBoard;
     private final int[] largeGroupsOnBoard;
-    private final int[] largeGroups;
+    private final int[] largeGroupLoadsOnBoard;
     private long charge;
 
     GroupSpread(Plant plant) {
         this.plant = plant;
-        onBoard = new short[plant.groupCount][plant.boardCount];
-        inPanel = new short[plant.groupCount][];
-        for (int group = 0; group < plant.groupCount; group++) {
-            if (plant.groupSamePanel[group]) {
-                inPanel[group] = new short[plant.panelCount];
-            }
-        }
+        onBoard = new FewCounts[plant.boardCount];
+        Arrays.setAll(onBoard, board -> new FewCounts());
+        inPanel = new FewCounts[plant.groupCount];
+        Arrays.setAll(inPanel, group -> plant.groupSamePanel[group] ? new FewCounts() : null);
         boardsOfGroup = new int[plant.groupCount];
         placedOfGroup = new int[plant.groupCount];
         strayCharge = new long[plant.groupCount];
         loadsOnBoard = new int[plant.boardCount];
         dropsOnBoard = new int[plant.boardCount];
         largeGroupsOnBoard = new int[plant.boardCount];
-        largeGroups = IntStream.range(0, plant.groupCount)
-                .filter(group -> plant.groupIsLarge[group])
-                .toArray();
+        largeGroupLoadsOnBoard = new int[plant.boardCount];
     }
 
     /** A switched load with an output on {@code board}. */
@@ -47,10 +45,10 @@ final class GroupSpread {
         }
         int group = plant.group[load];
         if (group != Plant.NONE) {
-            onBoard[group][board] += (short) sign;
-            boolean cameOrWent = onBoard[group][board] == (sign > 0 ? 1 : 0);
-            if (cameOrWent && plant.groupIsLarge[group]) {
-                largeGroupsOnBoard[board] += sign;
+            boolean cameOrWent = onBoard[board].add(group, sign) == (sign > 0 ? 1 : 0);
+            if (plant.groupIsLarge[group]) {
+                largeGroupLoadsOnBoard[board] += sign;
+                largeGroupsOnBoard[board] += cameOrWent ? sign : 0;
             } else if (cameOrWent) {
                 charge -= split(boardsOfGroup[group]);
                 boardsOfGroup[group] += sign;
@@ -64,10 +62,10 @@ final class GroupSpread {
     void addToPanel(int load, int panel, int sign) {
         int group = plant.group[load];
         if (group != Plant.NONE && inPanel[group] != null) {
-            inPanel[group][panel] += (short) sign;
+            inPanel[group].add(panel, sign);
             placedOfGroup[group] += sign;
             charge -= strayCharge[group];
-            strayCharge[group] = Charges.PLACE * (placedOfGroup[group] - largest(inPanel[group]));
+            strayCharge[group] = Charges.PLACE * (placedOfGroup[group] - inPanel[group].largest());
             charge += strayCharge[group];
         }
     }
@@ -90,14 +88,6 @@ final class GroupSpread {
         return charge;
     }
 
-    private static int largest(short[] counts) {
-        int largest = 0;
-        for (short count : counts) {
-            largest = Math.max(largest, count);
-        }
-        return largest;
-    }
-
     private static long split(int parts) {
         return Math.max(0, parts - 1) * Charges.PLACE;
     }
@@ -106,13 +96,8 @@ final class GroupSpread {
     private long mixed(int board) {
         int drops = dropsOnBoard[board];
         long places = Math.min(drops, loadsOnBoard[board] - drops);
-        if (largeGroupsOnBoard[board] > 0) {
-            for (int group : largeGroups) {
-                if (onBoard[group][board] > 0) {
-                    places += loadsOnBoard[board] - onBoard[group][board];
-                }
-            }
-        }
+        // Each large group here finds all loads in its way that are not its own.
+        places += (long) largeGroupsOnBoard[board] * loadsOnBoard[board] - largeGroupLoadsOnBoard[board];
         return places * Charges.PLACE;
     }
 }

@@ -1,28 +1,29 @@
 package evenrise.solver.engine;
 
+import java.util.Arrays;
+
 /** Current of one node over the instants, phase by phase, kept up to date load by load. */
 final class InrushProfile {
-    private final Plant plant;
     private final InstantIndex index;
-    private final int[][] units;
-    private final int[] peaks;
+    private final PhaseProfile[] phases;
+    private final double[] terms;
     private int peakUnits;
     private int peakPhase;
     private boolean stale = true;
 
     InrushProfile(Plant plant, InstantIndex index) {
-        this.plant = plant;
         this.index = index;
-        units = new int[plant.phaseCount][plant.instants.size()];
-        peaks = new int[plant.phaseCount];
+        phases = new PhaseProfile[plant.phaseCount];
+        Arrays.setAll(phases, phase -> new PhaseProfile(plant));
+        terms = new double[plant.phaseCount * index.mostUsed()];
     }
 
     /** Adds or takes away a load that comes on at instant {@code from}; an unswitched load draws its base from the first. */
     void add(int load, int phaseMask, int from, int sign) {
         stale = true;
-        for (int phase = 0; phase < units.length; phase++) {
+        for (int phase = 0; phase < phases.length; phase++) {
             if ((phaseMask >> phase & 1) != 0) {
-                plant.envelopes.add(load, units[phase], from, sign);
+                phases[phase].add(load, from, sign);
             }
         }
     }
@@ -30,57 +31,53 @@ final class InrushProfile {
     /** Adds or takes away a load that draws its base always. */
     void addBase(int load, int phaseMask, int sign) {
         stale = true;
-        for (int phase = 0; phase < units.length; phase++) {
+        for (int phase = 0; phase < phases.length; phase++) {
             if ((phaseMask >> phase & 1) != 0) {
-                plant.envelopes.addBase(load, units[phase], sign);
+                phases[phase].addBase(load, 0, sign);
             }
         }
     }
 
     /** Greatest current on one phase. */
     int peakUnits(int phase) {
-        peakUnits();
-        return peaks[phase];
+        refresh();
+        return phases[phase].peakUnits();
     }
 
     /** Greatest current on any phase. */
     int peakUnits() {
+        refresh();
+        return peakUnits;
+    }
+
+    private void refresh() {
         if (stale) {
             stale = false;
             peakUnits = -1;
-            for (int phase = 0; phase < units.length; phase++) {
-                int top = max(units[phase]);
-                peaks[phase] = top;
-                if (top > peakUnits) {
-                    peakUnits = top;
+            for (int phase = 0; phase < phases.length; phase++) {
+                phases[phase].refresh();
+                if (phases[phase].peakUnits() > peakUnits) {
+                    peakUnits = phases[phase].peakUnits();
                     peakPhase = phase;
                 }
             }
         }
-        return peakUnits;
     }
 
     /** Phase of the peak; the first of equals. */
     int peakPhase() {
-        peakUnits();
+        refresh();
         return peakPhase;
     }
 
     /** First instant of the peak on its phase. */
     int peakInstant() {
-        int[] profile = units[peakPhase()];
-        int first = profile.length;
-        for (int i = 0; i < index.usedCount(); i++) {
-            int instant = index.used(i);
-            if (profile[instant] == peakUnits && instant < first) {
-                first = instant;
-            }
-        }
-        return first == profile.length ? 0 : first;
+        return phases[peakPhase()].peakInstant(index);
     }
 
     int units(int phase, int instant) {
-        return units[phase][instant];
+        refresh();
+        return phases[phase].units(instant);
     }
 
     /**
@@ -91,51 +88,67 @@ final class InrushProfile {
      */
     double norm(int doublings) {
         double scale = 1.0 / Math.max(1, peakUnits());
-        double sum = 0;
-        for (int[] profile : units) {
-            sum += powerSum(profile, scale, doublings);
-        }
+        int count = gather(scale);
+        raise(terms, count, doublings);
+        double sum = sum(terms, count);
         return sum == 0 ? peakUnits : Math.max(peakUnits, Math.pow(sum, 1.0 / (1 << doublings)) / scale);
     }
 
-    /** Two at a time, so that the processor need not wait for one product before it begins the other. */
-    private double powerSum(int[] profile, double scale, int doublings) {
-        double even = 0;
-        double odd = 0;
-        int count = index.usedCount();
-        for (int i = 1; i < count; i += 2) {
-            even += power(profile[index.used(i - 1)] * scale, doublings);
-            odd += power(profile[index.used(i)] * scale, doublings);
+    /** Writes what is drawn at the instants in use side by side, so that the processor can raise many at a time. */
+    private int gather(double scale) {
+        int used = index.usedCount();
+        int next = 0;
+        for (PhaseProfile phase : phases) {
+            for (int i = 0; i < used; i++) {
+                terms[next++] = phase.units(index.used(i)) * scale;
+            }
         }
-        return (count & 1) == 1 ? even + odd + power(profile[index.used(count - 1)] * scale, doublings) : even + odd;
+        return next;
     }
 
-    private static double power(double value, int doublings) {
-        double power = value;
-        for (int d = 0; d < doublings; d++) {
-            power *= power;
+    private static void raise(double[] terms, int count, int doublings) {
+        for (int d = 1; d < doublings; d += 2) {
+            for (int i = 0; i < count; i++) {
+                double square = terms[i] * terms[i];
+                terms[i] = square * square;
+            }
         }
-        return power;
+        if ((doublings & 1) == 1) {
+            for (int i = 0; i < count; i++) {
+                terms[i] *= terms[i];
+            }
+        }
+    }
+
+    /** Four sums side by side, so that the processor need not wait for one addition before it begins the next. */
+    private static double sum(double[] terms, int count) {
+        double first = 0;
+        double second = 0;
+        double third = 0;
+        double fourth = 0;
+        int i = 0;
+        for (; i + 3 < count; i += 4) {
+            first += terms[i];
+            second += terms[i + 1];
+            third += terms[i + 2];
+            fourth += terms[i + 3];
+        }
+        for (; i < count; i++) {
+            first += terms[i];
+        }
+        return first + second + (third + fourth);
     }
 
     /** Sum of the fourth powers of all currents: the lower, the flatter the profile, also far from its peak. */
     double unevenness() {
+        refresh();
         double sum = 0;
-        for (int[] profile : units) {
+        for (PhaseProfile phase : phases) {
             for (int i = 0; i < index.usedCount(); i++) {
-                double square = (double) profile[index.used(i)] * profile[index.used(i)];
-                sum += square * square;
+                double units = phase.units(index.used(i));
+                sum += units * units * (units * units);
             }
         }
         return sum;
-    }
-
-    /** Currents only fall between switch-ons, so only these are looked at; the first instant stands for what is always on. */
-    private int max(int[] profile) {
-        int max = index.usedCount() == 0 ? profile[0] : 0;
-        for (int i = 0; i < index.usedCount(); i++) {
-            max = Math.max(max, profile[index.used(i)]);
-        }
-        return max;
     }
 }

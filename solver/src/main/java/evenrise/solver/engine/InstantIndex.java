@@ -57,6 +57,11 @@ final class InstantIndex {
         return usedCount;
     }
 
+    /** How many can have one at most. */
+    int mostUsed() {
+        return used.length;
+    }
+
     /** One of those instants, in no order. */
     int used(int position) {
         return used[position];

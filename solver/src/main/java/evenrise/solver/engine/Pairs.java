@@ -41,8 +41,11 @@ final class Pairs {
             lists.get(first[pair]).add(pair);
             lists.get(second[pair]).add(pair);
         }
+        int[] none = {};
         ofLoad = lists.stream()
-                .map(list -> list.stream().mapToInt(Integer::intValue).toArray())
+                .map(list -> list.isEmpty()
+                        ? none
+                        : list.stream().mapToInt(Integer::intValue).toArray())
                 .toArray(int[][]::new);
     }
 }

@@ -147,6 +147,7 @@ final class Plant {
         settleMicros = new long[count];
         group = new int[count];
         allowedPanels = new BitSet[count];
+        Map<BitSet, BitSet> shared = new HashMap<>(); // of thousands of loads, most may sit in the same panels
         fixedSlot = new int[count];
         fixedBoard = new int[count];
         fixedOutput = new int[count];
@@ -164,7 +165,7 @@ final class Plant {
                 members.get(group[load]).add(load);
                 drops[load] = project.shutdownGroups().get(group[load]).onEmergency() == OnEmergency.DROP;
             }
-            allowedPanels[load] = allowedPanels(given, panelIndex);
+            allowedPanels[load] = shared.computeIfAbsent(allowedPanels(given, panelIndex), panels -> panels);
             fixedSlot[load] = given.fixed().slot().orElse(NONE);
             fixedBoard[load] = given.fixed().board().map(boardIndex::get).orElse(NONE);
             fixedOutput[load] = given.fixed().output().orElse(NONE);
