@@ -147,6 +147,7 @@ final class Situation {
             isChanged[load] = false;
             if (nextPlace[load] != placeOf[load] || nextOutput[load] != outputOf[load]) {
                 lift(load);
+                sumSeat(load, nextPlace[load] != placeOf[load], nextOutput[load] != outputOf[load], -1);
                 vacate(load);
             }
         }
@@ -187,8 +188,11 @@ final class Situation {
         if (!lifted.contains(load)) {
             return;
         }
+        boolean moves = nextPlace[load] != placeOf[load];
+        boolean isRewired = nextOutput[load] != outputOf[load];
         placeOf[load] = nextPlace[load];
         outputOf[load] = nextOutput[load];
+        sumSeat(load, moves, isRewired, 1);
         if (placeOf[load] != null) {
             for (int slot : placeOf[load].slots()) {
                 loadInSlot[slot] = load;
@@ -215,58 +219,74 @@ final class Situation {
         }
     }
 
-    /** Takes a load out of every sum, as it sits now. */
+    /** Takes a load out of every sum over the instants, as it sits now. */
     private void lift(int load) {
         lifted.add(load);
-        sum(load, placeOf[load], outputOf[load], atInstant[load], -1);
+        sumInstant(load, -1);
         atInstant[load] = Plant.NONE;
     }
 
-    /** Brings a load back into every sum, as it will sit. */
+    /** Brings a load back into every sum over the instants, as it will sit. */
     private void land(int load) {
         Output output = outputOf[load];
-        int instant = output == null ? Plant.NONE : plant.instants.indexOf(clock.onMicros(output));
-        atInstant[load] = instant;
-        sum(load, placeOf[load], output, instant, 1);
+        atInstant[load] = output == null ? Plant.NONE : plant.instants.indexOf(clock.onMicros(output));
+        sumInstant(load, 1);
     }
 
-    private void sum(int load, Place place, Output output, int instant, int sign) {
-        boolean complete = place != null && (output != null || !plant.switched[load]);
-        if (complete) {
-            unassigned.set(load, sign < 0);
-        }
+    /** What depends on when a load comes on, and so changes with its board's setting, too. */
+    private void sumInstant(int load, int sign) {
+        Place place = placeOf[load];
+        int instant = atInstant[load];
         if (place != null) {
-            int board = output == null ? Plant.NONE : output.board();
-            addAt(0, load, place, board, instant, sign);
-            addAt(place.panel() + 1, load, place, board, instant, sign);
-            if (plant.switched[load]) {
-                groups.addToPanel(load, place.panel(), sign);
-            }
+            addToProfiles(0, load, place, instant, sign);
+            addToProfiles(place.panel() + 1, load, place, instant, sign);
         }
-        if (output != null) {
-            groups.addToBoard(load, output.board(), sign);
-            boardsUsed += groups.loadsOn(output.board()) == (sign > 0 ? 1 : 0) ? sign : 0;
-            if (instant != Plant.NONE) {
-                roles.add(load, instant, sign);
-                byInstant.add(load, instant, sign);
-            }
-            if (place != null && !plant.reach[output.board()].get(place.panel())) {
-                unreached += sign;
-            }
+        if (instant != Plant.NONE) {
+            roles.add(load, instant, sign);
+            byInstant.add(load, instant, sign);
         }
         pairs.refresh(load, sign > 0);
     }
 
-    private void addAt(int node, int load, Place place, int board, int instant, int sign) {
-        currents[node].add(load, place.phaseMask(), sign);
-        touchedNodes.add(node);
-        boolean draws = instant != Plant.NONE || !plant.switched[load];
-        if (profiles[node] != null && draws) {
-            profiles[node].add(load, place.phaseMask(), Math.max(0, instant), sign);
+    private void addToProfiles(int node, int load, Place place, int instant, int sign) {
+        if (profiles[node] != null) {
+            touchedNodes.add(node);
+            if (instant != Plant.NONE || !plant.switched[load]) {
+                profiles[node].add(load, place.phaseMask(), Math.max(0, instant), sign);
+            }
         }
         if (events[node] != null) {
+            int board = outputOf[load] == null ? Plant.NONE : outputOf[load].board();
             events[node].add(load, place.phaseMask(), board, instant, sign);
         }
+    }
+
+    /** What depends on where a load sits and what switches it; most moves leave one of the two as it is. */
+    private void sumSeat(int load, boolean moves, boolean isRewired, int sign) {
+        Place place = placeOf[load];
+        Output output = outputOf[load];
+        if (place != null && moves) {
+            addCurrents(0, load, place, sign);
+            addCurrents(place.panel() + 1, load, place, sign);
+            if (plant.switched[load]) {
+                groups.addToPanel(load, place.panel(), sign);
+            }
+        }
+        if (output != null && isRewired) {
+            groups.addToBoard(load, output.board(), sign);
+            boardsUsed += groups.loadsOn(output.board()) == (sign > 0 ? 1 : 0) ? sign : 0;
+        }
+        if (place != null && (output != null || !plant.switched[load])) {
+            unassigned.set(load, sign < 0);
+        }
+        if (place != null && output != null && !plant.reach[output.board()].get(place.panel())) {
+            unreached += sign;
+        }
+    }
+
+    private void addCurrents(int node, int load, Place place, int sign) {
+        currents[node].add(load, place.phaseMask(), sign);
+        touchedNodes.add(node);
     }
 
     /** How often a group's loads on a board are interrupted, in output order. */
