@@ -1,9 +1,15 @@
 package evenrise.solver.engine;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /** Current of one node over the instants, phase by phase, kept up to date load by load. */
 final class InrushProfile {
+    /** By doublings: the part of the peak whose power is below 2⁻⁶⁰ of the peak's, which no sum of thousands shows. */
+    private static final double[] NEGLIGIBLE = IntStream.range(0, Integer.SIZE - 1)
+            .mapToDouble(doublings -> Math.pow(2, -60.0 / (1 << doublings)))
+            .toArray();
+
     private final InstantIndex index;
     private final PhaseProfile[] phases;
     private final double[] terms;
@@ -88,19 +94,24 @@ final class InrushProfile {
      */
     double norm(int doublings) {
         double scale = 1.0 / Math.max(1, peakUnits());
-        int count = gather(scale);
+        int count = gather(scale, (int) (peakUnits * NEGLIGIBLE[doublings]));
         raise(terms, count, doublings);
         double sum = sum(terms, count);
         return sum == 0 ? peakUnits : Math.max(peakUnits, Math.pow(sum, 1.0 / (1 << doublings)) / scale);
     }
 
-    /** Writes what is drawn at the instants in use side by side, so that the processor can raise many at a time. */
-    private int gather(double scale) {
+    /**
+     * Writes what is drawn at the instants in use side by side, so that the processor can raise many at a time; leaves out
+     * what would add nothing.
+     */
+    private int gather(double scale, int negligibleUnits) {
         int used = index.usedCount();
         int next = 0;
         for (PhaseProfile phase : phases) {
             for (int i = 0; i < used; i++) {
-                terms[next++] = phase.units(index.used(i)) * scale;
+                int units = phase.units(index.used(i));
+                terms[next] = units * scale;
+                next += units > negligibleUnits ? 1 : 0;
             }
         }
         return next;

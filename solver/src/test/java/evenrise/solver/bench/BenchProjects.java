@@ -2,10 +2,14 @@ package evenrise.solver.bench;
 
 import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
+import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.sample.Sample;
+import evenrise.solver.sample.Venue;
+import evenrise.solver.sample.VenueSize;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** Projects by what is said on the command line: a file, the name of a dataset, or {@code drawn:PANELS:SEED}. */
 final class BenchProjects {
@@ -15,12 +19,22 @@ final class BenchProjects {
 
     static Project read(String name) {
         if (name.startsWith(DRAWN)) {
-            String[] parts = name.split(":");
-            return Sample.venue(parts.length > 2 ? Long.parseLong(parts[2]) : 1, Integer.parseInt(parts[1]));
+            return venue(name).project();
         }
         Path file = Files.isRegularFile(Path.of(name)) ? Path.of(name) : dataset(name);
         Reading<Project> read = ProjectFile.read(file);
         return read.value().orElseThrow(() -> new IllegalArgumentException(file + ": " + read.problems()));
+    }
+
+    /** The plan that a drawn project is drawn around, which breaks no rule; others have none. */
+    static Optional<Plan> layout(String name) {
+        return name.startsWith(DRAWN) ? Optional.of(venue(name).layout()) : Optional.empty();
+    }
+
+    private static Venue venue(String name) {
+        String[] parts = name.split(":");
+        long seed = parts.length > 2 ? Long.parseLong(parts[2]) : 1;
+        return Sample.venue(seed, VenueSize.ofPanels(Integer.parseInt(parts[1])));
     }
 
     /** How a project is called in a table. */

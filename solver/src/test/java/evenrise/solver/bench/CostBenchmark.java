@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** What a move costs as projects grow: one thread, each project in a process of its own. */
 final class CostBenchmark {
@@ -18,18 +17,28 @@ final class CostBenchmark {
     static void print(BenchSettings settings) throws IOException, InterruptedException {
         System.out.printf(
                 Locale.ROOT,
-                "Cost of a move: one thread, %.0f s each; moves of the second half of the time, when the machine is warm.%n",
-                settings.seconds());
+                "Cost of a move: one thread, after %1$.0f s to get warm, %1$.0f s from the first plan, which may still break rules, and"
+                        + " %1$.0f s from the plan that the project is drawn around, which breaks none."
+                        + " Seconds are the processor's.%n",
+                settings.seconds() / 2);
         BenchTable table = new BenchTable(
-                "project", "loads", "moves a second", "peak memory MB", "first feasible s", "ratio to the first");
+                "project",
+                "loads",
+                "moves a second",
+                "ratio to the first",
+                "rules kept",
+                "ratio to the first",
+                "peak memory MB",
+                "first feasible s");
         table.head(System.out);
         boolean isChosen = !System.getProperty("bench.projects", "").isBlank();
-        Optional<Double> first = Optional.empty();
+        double first = Double.NaN;
+        double firstKept = Double.NaN;
         for (String name : isChosen ? settings.projects() : USUAL) {
             Path out = Files.createTempFile("bench", ".txt");
             boolean ended = Child.run(
                     CostRun.class,
-                    settings.seconds() * 2 + 60,
+                    settings.seconds() * 3 + 60,
                     out,
                     List.of(
                             name,
@@ -37,21 +46,31 @@ final class CostBenchmark {
                             Long.toString(settings.seeds().get(0))));
             List<String> said = new ArrayList<>(Files.readAllLines(out));
             Files.delete(out);
-            if (!ended || said.size() < 4) {
-                table.row(System.out, List.of(BenchProjects.label(name), "-", "-", "-", "-", "no answer: " + said));
+            if (!ended || said.size() < 5) {
+                table.row(
+                        System.out,
+                        List.of(BenchProjects.label(name), "-", "-", "-", "-", "-", "-", "no answer: " + said));
                 continue;
             }
             double rate = Double.parseDouble(said.get(1));
-            first = first.isPresent() ? first : Optional.of(rate);
+            double kept = Double.parseDouble(said.get(2));
+            first = Double.isNaN(first) ? rate : first;
+            firstKept = Double.isNaN(firstKept) ? kept : firstKept;
             table.row(
                     System.out,
                     List.of(
                             BenchProjects.label(name),
                             said.get(0),
-                            String.format(Locale.ROOT, "%,.0f", rate),
-                            said.get(2),
+                            figure("%,.0f", rate),
+                            figure("%.3f", rate / first),
+                            figure("%,.0f", kept),
+                            figure("%.3f", kept / firstKept),
                             said.get(3),
-                            PeerBenchmark.number(rate / first.get(), 3)));
+                            said.get(4)));
         }
+    }
+
+    private static String figure(String format, double value) {
+        return Double.isNaN(value) ? "-" : String.format(Locale.ROOT, format, value);
     }
 }
