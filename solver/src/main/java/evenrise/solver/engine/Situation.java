@@ -249,8 +249,8 @@ final class Situation {
     }
 
     private void addToProfiles(int node, int load, Place place, int instant, int sign) {
+        touchedNodes.add(node);
         if (profiles[node] != null) {
-            touchedNodes.add(node);
             if (instant != Plant.NONE || !plant.switched[load]) {
                 profiles[node].add(load, place.phaseMask(), Math.max(0, instant), sign);
             }
