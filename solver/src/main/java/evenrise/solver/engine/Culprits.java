@@ -17,11 +17,7 @@ final class Culprits {
     /** A load with a part in a broken rule, or {@link Plant#NONE} where none was met. */
     int draw(SplittableRandom random) {
         if (!plant.isSmall() && random.nextBoolean()) {
-            int load = inOverloadedPanel(random);
-            if (load != Plant.NONE) {
-                return random.nextBoolean() ? load : atPanelPeak(load, random);
-            }
-            load = ofBrokenPair(random);
+            int load = known(random);
             if (load != Plant.NONE) {
                 return load;
             }
@@ -39,39 +35,64 @@ final class Culprits {
         return Plant.NONE;
     }
 
-    /** Panels are many in a large project, and those that carry too much few: these are known, and need no luck. */
-    private int inOverloadedPanel(SplittableRandom random) {
+    /** Of all places known to break a rule, each as likely: in a large project they are few, and luck would rarely meet one. */
+    private int known(SplittableRandom random) {
         IndexSet panels = situation.overloadedPanels();
-        if (panels.size() == 0) {
+        IndexSet pairs = situation.pairs().broken();
+        IndexSet groups = situation.groups().torn();
+        IndexSet boards = situation.muddledBoards();
+        int places = panels.size() + pairs.size() + groups.size() + boards.size();
+        if (places == 0) {
             return Plant.NONE;
         }
-        int panel = panels.get(random.nextInt(panels.size()));
+        int drawn = random.nextInt(places);
+        if (drawn < panels.size()) {
+            return inOverloadedPanel(panels.get(drawn), random);
+        }
+        drawn -= panels.size();
+        if (drawn < pairs.size()) {
+            return ofBrokenPair(pairs.get(drawn), random);
+        }
+        drawn -= pairs.size();
+        if (drawn < groups.size()) {
+            return plant.groupMembers[groups.get(drawn)][random.nextInt(plant.groupMembers[groups.get(drawn)].length)];
+        }
+        return onBoard(boards.get(drawn - groups.size()), random);
+    }
+
+    private int inOverloadedPanel(int panel, SplittableRandom random) {
         int slots = plant.firstSlot[panel + 1] - plant.firstSlot[panel];
         int start = random.nextInt(slots);
         for (int i = 0; i < slots; i++) {
             int load = situation.loadInSlot(plant.firstSlot[panel] + (start + i) % slots);
             if (load != Plant.NONE) {
-                return load;
+                return random.nextBoolean() ? load : atPanelPeak(load, random);
             }
         }
         return Plant.NONE;
     }
 
     /** One of two loads that break a rule between them, or a load that shares a board with one of them. */
-    private int ofBrokenPair(SplittableRandom random) {
-        IndexSet broken = situation.pairs().broken();
-        if (broken.size() == 0) {
-            return Plant.NONE;
-        }
-        int pair = broken.get(random.nextInt(broken.size()));
+    private int ofBrokenPair(int pair, SplittableRandom random) {
         int load = random.nextBoolean() ? plant.pairs.first[pair] : plant.pairs.second[pair];
         Output output = situation.outputOf(load);
         if (output == null || random.nextBoolean()) {
             return load;
         }
-        int other = situation.loadOnOutput(
-                plant.firstOutput[output.board()] + random.nextInt(plant.outputCount(output.board())));
+        int other = onBoard(output.board(), random);
         return other == Plant.NONE ? load : other;
+    }
+
+    private int onBoard(int board, SplittableRandom random) {
+        int outputs = plant.outputCount(board);
+        int start = random.nextInt(outputs);
+        for (int i = 0; i < outputs; i++) {
+            int load = situation.loadOnOutput(plant.firstOutput[board] + (start + i) % outputs);
+            if (load != Plant.NONE) {
+                return load;
+            }
+        }
+        return Plant.NONE;
     }
 
     /** A load that comes on at the peak of this one's panel, where the panel has a limit to hold; else this one. */

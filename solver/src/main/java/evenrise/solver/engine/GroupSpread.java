@@ -19,6 +19,7 @@ final class GroupSpread {
     private final int[] dropsOnBoard;
     private final int[] largeGroupsOnBoard;
     private final int[] largeGroupLoadsOnBoard;
+    private final IndexSet torn;
     private long charge;
 
     GroupSpread(Plant plant) {
@@ -34,6 +35,7 @@ final class GroupSpread {
         dropsOnBoard = new int[plant.boardCount];
         largeGroupsOnBoard = new int[plant.boardCount];
         largeGroupLoadsOnBoard = new int[plant.boardCount];
+        torn = new IndexSet(plant.groupCount);
     }
 
     /** A switched load with an output on {@code board}. */
@@ -53,6 +55,7 @@ final class GroupSpread {
                 charge -= split(boardsOfGroup[group]);
                 boardsOfGroup[group] += sign;
                 charge += split(boardsOfGroup[group]);
+                noteTorn(group);
             }
         }
         charge += mixed(board);
@@ -67,7 +70,12 @@ final class GroupSpread {
             charge -= strayCharge[group];
             strayCharge[group] = Charges.PLACE * (placedOfGroup[group] - inPanel[group].largest());
             charge += strayCharge[group];
+            noteTorn(group);
         }
+    }
+
+    private void noteTorn(int group) {
+        torn.set(group, isSplit(group) || strayCharge[group] > 0);
     }
 
     int loadsOn(int board) {
@@ -82,6 +90,11 @@ final class GroupSpread {
     /** Whether a group that fits one board is on several. */
     boolean isSplit(int group) {
         return boardsOfGroup[group] > 1;
+    }
+
+    /** Groups on more boards, or in more panels, than they may be. */
+    IndexSet torn() {
+        return torn;
     }
 
     long charge() {

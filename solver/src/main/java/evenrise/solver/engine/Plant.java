@@ -146,8 +146,7 @@ final class Plant {
         poles = new int[count];
         settleMicros = new long[count];
         group = new int[count];
-        allowedPanels = new BitSet[count];
-        Map<BitSet, BitSet> shared = new HashMap<>(); // of thousands of loads, most may sit in the same panels
+        allowedPanels = AllowedPanels.of(project, panelIndex, placeAt, phaseCount);
         fixedSlot = new int[count];
         fixedBoard = new int[count];
         fixedOutput = new int[count];
@@ -165,7 +164,6 @@ final class Plant {
                 members.get(group[load]).add(load);
                 drops[load] = project.shutdownGroups().get(group[load]).onEmergency() == OnEmergency.DROP;
             }
-            allowedPanels[load] = shared.computeIfAbsent(allowedPanels(given, panelIndex), panels -> panels);
             fixedSlot[load] = given.fixed().slot().orElse(NONE);
             fixedBoard[load] = given.fixed().board().map(boardIndex::get).orElse(NONE);
             fixedOutput[load] = given.fixed().output().orElse(NONE);
@@ -326,28 +324,6 @@ final class Plant {
             settings.add(made[i]);
         }
         return made;
-    }
-
-    private BitSet allowedPanels(Load given, Map<String, Integer> panelIndex) {
-        BitSet allowed = new BitSet();
-        if (given.panels().isEmpty()) {
-            allowed.set(0, panelCount);
-        } else {
-            given.panels().forEach(id -> allowed.set(panelIndex.get(id)));
-        }
-        given.fixed().panel().ifPresent(id -> {
-            BitSet only = new BitSet();
-            only.set(panelIndex.get(id));
-            allowed.and(only);
-        });
-        BitSet bearing = (BitSet) allowed.clone();
-        for (int panel = allowed.nextSetBit(0); panel >= 0; panel = allowed.nextSetBit(panel + 1)) {
-            double limit = project.panels().get(panel).inrushLimitAmps().orElse(Double.POSITIVE_INFINITY);
-            if (given.switched() && given.inrushPeakAmps() > limit) {
-                bearing.clear(panel); // alone it would break the panel's limit
-            }
-        }
-        return bearing.isEmpty() ? allowed : bearing;
     }
 
     private int[][] followers() {

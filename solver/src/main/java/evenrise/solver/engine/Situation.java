@@ -38,6 +38,7 @@ final class Situation {
     private long unreached;
     private final IndexSet unassigned;
     private final IndexSet overloadedPanels;
+    private final IndexSet muddledBoards;
     private int boardsUsed;
 
     private final Place[] nextPlace;
@@ -96,6 +97,7 @@ final class Situation {
             unassigned.set(load, true);
         }
         overloadedPanels = new IndexSet(plant.panelCount);
+        muddledBoards = new IndexSet(plant.boardCount);
     }
 
     static Situation of(WorkingPlan plan) {
@@ -178,8 +180,10 @@ final class Situation {
                 }
             }
         }
-        if (outputOf[load] != null && loadOnOutput[outputOf[load].index()] == load) {
-            loadOnOutput[outputOf[load].index()] = Plant.NONE;
+        if (outputOf[load] != null) {
+            if (loadOnOutput[outputOf[load].index()] == load) {
+                loadOnOutput[outputOf[load].index()] = Plant.NONE;
+            }
             touchedBoards.add(outputOf[load].board());
         }
     }
@@ -305,6 +309,7 @@ final class Situation {
         }
         interrupted += broken - interruptions[board];
         interruptions[board] = broken;
+        muddledBoards.set(board, broken > 0 || groups.isMixed(board));
     }
 
     private boolean seenBefore(int board, int output, int group) {
@@ -460,6 +465,11 @@ final class Situation {
     /** One of the loads without a place or an output. */
     int unassignedLoad(int position) {
         return unassigned.get(position);
+    }
+
+    /** Boards with a group that is interrupted, or with loads that must not share one. */
+    IndexSet muddledBoards() {
+        return muddledBoards;
     }
 
     /** Panels that carry more than they may, or peak higher. */
