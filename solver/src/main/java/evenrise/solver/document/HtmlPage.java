@@ -57,9 +57,9 @@ public final class HtmlPage {
     }
 
     /** A table with its cells as texts. */
-    public record Shown(String id, String title, List<Grid.Column> columns, List<List<String>> rows) {}
+    public record Shown(String id, String title, String note, List<Grid.Column> columns, List<List<String>> rows) {}
 
     static Shown shown(Grid grid) {
-        return new Shown(grid.id(), grid.title(), grid.columns(), Cells.of(grid));
+        return new Shown(grid.id(), grid.title(), grid.note(), grid.columns(), Cells.of(grid));
     }
 }

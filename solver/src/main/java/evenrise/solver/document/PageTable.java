@@ -10,7 +10,8 @@ import java.util.stream.IntStream;
  *
  * @param isLong whether its rows are drawn only when somebody comes near
  */
-public record PageTable(String id, String title, List<Grid.Column> columns, List<Row> rows, boolean isLong) {
+public record PageTable(
+        String id, String title, String note, List<Grid.Column> columns, List<Row> rows, boolean isLong) {
     private static final int MOST_ROWS_AT_ONCE = 300;
     private static final Set<String> NAMING_A_LOAD = Set.of("Load", "Place");
 
@@ -29,7 +30,8 @@ public record PageTable(String id, String title, List<Grid.Column> columns, List
         List<Row> rows = IntStream.range(0, cells.size())
                 .mapToObj(row -> new Row(load(grid.rows().get(row), naming, loads), cells.get(row)))
                 .toList();
-        return new PageTable(grid.id(), grid.title(), grid.columns(), rows, rows.size() > MOST_ROWS_AT_ONCE);
+        return new PageTable(
+                grid.id(), grid.title(), grid.note(), grid.columns(), rows, rows.size() > MOST_ROWS_AT_ONCE);
     }
 
     private static String load(List<Object> row, int naming, Set<String> loads) {

@@ -68,7 +68,7 @@ final class PrintSections {
         all.add(of.panels());
         all.add(of.landing());
         all.add(of.emergency());
-        of.table("review", Map.of("Grade", 23, "Check", 26, "Place", 24, "Clause", 30))
+        of.table("review", Map.of("Grade", 23, "Check", 25, "Place", 21, "Clause", 38))
                 .ifPresent(all::add);
         of.table("bill", Map.of("Quantity", 22, "Price", 28, "Sum", 28)).ifPresent(all::add);
         all.add(of.commissioning());
@@ -112,6 +112,8 @@ final class PrintSections {
                         NodeChart.of(document.nodes().get(0), document, SUPPLY_MILLIMETRES, 27),
                         "peak",
                         peak.isEmpty() ? List.of() : peak.get(0).rows(),
+                        "peakNote",
+                        grids.get("peak").note(),
                         "phases",
                         document.phaseNames().size(),
                         "end",
@@ -159,6 +161,8 @@ final class PrintSections {
                 "landing",
                 PrintBlock.parts(boards, ROWS),
                 part -> Map.of(
+                        "note",
+                        grids.get("landing").note(),
                         "boards",
                         part.stream()
                                 .map(each -> new Landing(each.name(), byBoard.get(each.name()), each.rows()))
@@ -181,6 +185,8 @@ final class PrintSections {
                 "commissioning",
                 PrintBlock.parts(PrintBlock.of(grids.get("commissioning")), ROWS),
                 part -> Map.of(
+                        "note",
+                        grids.get("commissioning").note(),
                         "panels",
                         part.stream()
                                 .map(each -> new Commissioned(

@@ -18,7 +18,7 @@ final class CircuitTables {
     Grid circuits() {
         return new Grid(
                 "circuits",
-                "Panel schedule, all circuits",
+                "Circuits: every breaker, panel by panel",
                 List.of(
                         Column.text("Panel"),
                         Column.text("Slots"),
@@ -48,12 +48,17 @@ final class CircuitTables {
         return new Grid(
                 "commissioning",
                 "Commissioning sheet",
+                "Planned currents are rms, on each pole. A load that idles, as an amplifier without a signal, draws its idle"
+                        + " current; times count from the command to switch on.",
                 List.of(
                         Column.text("Panel"),
                         Column.text("Slots"),
+                        Column.text("Phases"),
                         Column.text("Load"),
                         Column.text("Name"),
-                        Column.number("Planned", "A"),
+                        Column.text("Control"),
+                        Column.number("Planned idle", "A"),
+                        Column.number("Planned running", "A"),
                         Column.text("Measured, A"),
                         Column.number("On planned", "s"),
                         Column.text("On measured, s"),
@@ -61,8 +66,11 @@ final class CircuitTables {
                 rows(each -> List.of(
                         each.assignment().panel(),
                         Places.slots(each),
+                        Places.phases(each),
                         each.id(),
                         each.load().name(),
+                        control(each),
+                        each.load().idleAmps(),
                         each.load().runningAmps(),
                         "",
                         Places.on(each),
@@ -86,9 +94,11 @@ final class CircuitTables {
                         each.load().name(),
                         String.format(
                                 Locale.ROOT, "%.0f A, phase %s", each.load().breakerAmps(), Places.phases(each)),
-                        each.isSequenced()
-                                ? Places.board(each) + " output " + Places.output(each)
-                                : Places.ALWAYS_ON)));
+                        control(each))));
+    }
+
+    private static String control(Placement each) {
+        return each.isSequenced() ? Places.board(each) + " output " + Places.output(each) : Places.ALWAYS_ON;
     }
 
     private List<List<Object>> rows(Function<Placement, List<Object>> row) {

@@ -40,6 +40,8 @@ final class ControlTables {
         return new Grid(
                 "landing",
                 "Landing list: which control lead lands where",
+                "A lead goes from each output to the breaker named beside it. “On” counts from the command to switch on,"
+                        + " “off” from the command to switch off.",
                 List.of(
                         Column.text("Board"),
                         Column.number("Output", ""),
@@ -71,7 +73,7 @@ final class ControlTables {
         }
         return new Grid(
                 "settings",
-                "Settings of the boards",
+                "Board settings",
                 List.of(
                         Column.text("Board"),
                         Column.text("Type"),
@@ -99,7 +101,7 @@ final class ControlTables {
                 Column.text("Phases"),
                 Column.text("Board"),
                 Column.number("Output", "")));
-        phases.forEach(phase -> columns.add(Column.number("Bound then " + phase, "A")));
+        phases.forEach(phase -> columns.add(Column.number("Bound on phase " + phase, "A")));
         List<Placement> inOrder = layout.placements().stream()
                 .filter(Placement::isSequenced)
                 .sorted(Comparator.comparingDouble(
@@ -135,7 +137,12 @@ final class ControlTables {
             }
             rows.add(row);
         }
-        return new Grid("steps", "Sequence: every switch-on in order", columns, rows);
+        return new Grid(
+                "steps",
+                "Switch-ons in order",
+                "The bound is the supply's upper bound, instantaneous, on each phase right then.",
+                columns,
+                rows);
     }
 
     private static String breaker(Placement each) {

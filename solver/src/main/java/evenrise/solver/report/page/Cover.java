@@ -6,6 +6,7 @@ import evenrise.model.plan.Review;
 import evenrise.model.project.Project;
 import evenrise.model.project.Supply;
 import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.Verdict;
 import evenrise.solver.report.Numbers;
 import java.util.ArrayList;
@@ -32,7 +33,10 @@ final class Cover {
                         limit(project.supply().inrushLimitAmps()))));
         facts.add(new Fact("Sequence", format("%.2f s", metrics.durationSeconds()), "to the last switch-on"));
         facts.add(new Fact("Imbalance", format("%.2f %%", metrics.supplyImbalancePercent()), "of the supply"));
-        facts.add(new Fact("Worst panel", format("%.2f %%", metrics.worstPanelImbalancePercent()), "imbalance"));
+        facts.add(new Fact(
+                "Worst panel",
+                format("%.2f %%", metrics.worstPanelImbalancePercent()),
+                "imbalance, panel " + worstPanel(layout)));
         facts.add(new Fact("Neutral", format("%.1f A", metrics.supplyNeutralAmps()), "of the supply, rms"));
         facts.add(new Fact(
                 "Boards",
@@ -45,7 +49,7 @@ final class Cover {
         facts.add(new Fact(
                 "Hard rules",
                 metrics.hardViolations() == 0 ? "all kept" : metrics.hardViolations() + " broken",
-                "as the referee counts"));
+                "checked on the finished plan"));
         facts.add(new Fact(
                 "Electrical review",
                 review.count(Grade.BREAKS) == 0 ? "no limit broken" : review.count(Grade.BREAKS) + " break a limit",
@@ -53,6 +57,15 @@ final class Cover {
                         + Numbers.counted(review.count(Grade.NOTE), "note") + ", "
                         + review.count(Grade.NOT_CHECKED) + " not checked"));
         return facts;
+    }
+
+    /** The first that is as bad as any: the supply stands before the panels. */
+    private static String worstPanel(Layout layout) {
+        return layout.nodes().stream()
+                .skip(1)
+                .reduce((kept, next) -> next.imbalancePercent() > kept.imbalancePercent() ? next : kept)
+                .map(NodeFigures::node)
+                .orElse("");
     }
 
     /** Voltage, phases and frequency. */

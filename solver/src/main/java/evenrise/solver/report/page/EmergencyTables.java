@@ -78,7 +78,7 @@ final class EmergencyTables {
         rows.addAll(unswitched);
         return new Grid(
                 "emergency",
-                "On an emergency, load by load",
+                "On an emergency: load by load",
                 List.of(
                         Column.text("Group"),
                         Column.text("On an emergency"),

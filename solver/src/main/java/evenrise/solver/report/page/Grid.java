@@ -6,9 +6,10 @@ import java.util.List;
  * One table of a document.
  *
  * @param id names its file and its place in a page
+ * @param note what a reader must know to read its figures; empty where they say it themselves
  * @param rows cells are {@link String} or {@link Double} or {@link Integer}; an empty text where there is nothing to say
  */
-public record Grid(String id, String title, List<Column> columns, List<List<Object>> rows) {
+public record Grid(String id, String title, String note, List<Column> columns, List<List<Object>> rows) {
     /** @param unit empty where there is none */
     public record Column(String name, String unit, boolean isNumber) {
         public static Column text(String name) {
@@ -28,5 +29,9 @@ public record Grid(String id, String title, List<Column> columns, List<List<Obje
     public Grid {
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
+    }
+
+    public Grid(String id, String title, List<Column> columns, List<List<Object>> rows) {
+        this(id, title, "", columns, rows);
     }
 }

@@ -15,6 +15,22 @@ import java.util.OptionalDouble;
 
 /** Tables with a row for the supply and one for each panel. */
 final class NodeTables {
+    private static final String BALANCE =
+            "Running and neutral current: rms, every load at its running current. Peak: upper bound of the instantaneous"
+                    + " current while the sequence runs. An empty limit: the project states none.";
+
+    private static final String EVENTS =
+            "Upper bounds of the instantaneous current. Mains return: the supply comes back and the sequence runs again."
+                    + " Release: an emergency ends, and what dropped comes on. Board fails: the worst single board, dead"
+                    + " through a brownout or back while all else is on. Deep dip: too short for a contact to open, every"
+                    + " load draws its inrush at once. The limit in the last column is the sequence's; it holds for other"
+                    + " events only where the project says so.";
+
+    private static final String PERCENTILES =
+            "Switch-ons drawn by chance: of 100, 95 stay at or below P95. The voltage of the supply is drawn, too; the"
+                    + " bound here is the plan's times the highest voltage, so that peaks may exceed those at the nominal"
+                    + " voltage.";
+
     private final Layout layout;
     private final List<NodeLimits> limits;
 
@@ -26,12 +42,12 @@ final class NodeTables {
     Grid balance() {
         List<Phase> phases = layout.project().supply().system().phases();
         List<Column> columns = new ArrayList<>(List.of(Column.text("Node")));
-        phases.forEach(phase -> columns.add(Column.number("Running " + phase, "A")));
+        phases.forEach(phase -> columns.add(Column.number("Running phase " + phase, "A")));
         columns.add(Column.number("Allowed a phase", "A"));
         columns.add(Column.number("Imbalance", "%"));
         columns.add(Column.number("Neutral", "A"));
         columns.add(Column.number("Neutral allowed", "A"));
-        phases.forEach(phase -> columns.add(Column.number("Peak " + phase, "A")));
+        phases.forEach(phase -> columns.add(Column.number("Peak phase " + phase, "A")));
         columns.add(Column.number("Peak allowed", "A"));
         List<List<Object>> rows = new ArrayList<>();
         for (int i = 0; i < limits.size(); i++) {
@@ -46,7 +62,7 @@ final class NodeTables {
             row.add(cell(limits.get(i).inrushLimitAmps()));
             rows.add(row);
         }
-        return new Grid("balance", "Phases of the supply and of each panel", columns, rows);
+        return new Grid("balance", "Phase balance: the supply and each panel", BALANCE, columns, rows);
     }
 
     /** The peaks that the bad day brings, beside that of the sequence. */
@@ -74,6 +90,7 @@ final class NodeTables {
         return new Grid(
                 "events",
                 "Peaks of events: upper bounds when something happens",
+                EVENTS,
                 List.of(
                         Column.text("Node"),
                         Column.number("Sequence", "A"),
@@ -82,10 +99,10 @@ final class NodeTables {
                         Column.number("Release", "A"),
                         Column.text("Release phase"),
                         Column.number("Board fails", "A"),
-                        Column.text("Phase, worst board"),
+                        Column.text("Phase, board"),
                         Column.number("Deep dip", "A"),
                         Column.text("Dip phase"),
-                        Column.number("Allowed in the sequence", "A")),
+                        Column.number("Sequence allowed", "A")),
                 rows);
     }
 
@@ -106,7 +123,8 @@ final class NodeTables {
         }
         return new Grid(
                 "percentiles",
-                "Percentiles of peaks and dips",
+                "Percentiles: peaks and dips",
+                PERCENTILES,
                 List.of(
                         Column.text("Node"),
                         Column.number("Peak P50", "A"),

@@ -6,6 +6,7 @@ import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.NodeLimits;
 import evenrise.model.rules.PhasePeak;
 import evenrise.model.rules.Placement;
+import evenrise.solver.report.Numbers;
 import evenrise.solver.report.page.Grid.Column;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -35,7 +36,9 @@ final class PeakParts {
         }
         return new Grid(
                 "peak",
-                "What makes the peak of the supply and of each panel",
+                "Peaks taken apart: what makes that of the supply and of each panel",
+                "Shares of the upper bound at its peak, instantaneous: not what an rms meter shows. The steady part stays; the"
+                        + " rest is inrush and dies away.",
                 List.of(
                         Column.text("Node"),
                         Column.text("Phase"),
@@ -43,7 +46,7 @@ final class PeakParts {
                         Column.text("Name"),
                         Column.number("On", "s"),
                         Column.number("At the peak", "A"),
-                        Column.number("Of it steady", "A"),
+                        Column.number("Steady part", "A"),
                         Column.number("Share", "%")),
                 rows);
     }
@@ -70,7 +73,7 @@ final class PeakParts {
             rows.add(List.of(
                     node.node(),
                     peak.phase().name(),
-                    others.size() + " others",
+                    Numbers.counted(others.size(), "other"),
                     "",
                     "",
                     amps,
