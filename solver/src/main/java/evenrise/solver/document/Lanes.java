@@ -23,7 +23,7 @@ public record Lanes(String of, double laneHeight, List<Lane> lanes) {
     private static final double MOST_HEIGHT = 480;
     private static final double LANE_HEIGHT = 15;
     private static final double LEGIBLE_HEIGHT = 9;
-    private static final int LONGEST_LABEL = 9;
+    private static final int LONGEST_LABEL = 13;
 
     /**
      * @param label empty where lanes are too low for letters
@@ -58,7 +58,7 @@ public record Lanes(String of, double laneHeight, List<Lane> lanes) {
     /** Ids of one house often begin alike: what is cut is the middle. */
     private static String label(String id) {
         int end = id.length();
-        return end <= LONGEST_LABEL ? id : id.substring(0, 3) + "…" + id.substring(end - LONGEST_LABEL + 4);
+        return end <= LONGEST_LABEL ? id : id.substring(0, 5) + "…" + id.substring(end - LONGEST_LABEL + 6);
     }
 
     /** Of all lanes. */

@@ -15,7 +15,7 @@ import java.util.stream.LongStream;
 record Plot(double endSeconds, double mostAmps) {
     static final int WIDTH = 960;
     static final int HEIGHT = 320;
-    static final int LEFT = 62;
+    static final int LEFT = 84;
     static final int RIGHT = 14;
     static final int TOP = 34;
     static final int BOTTOM = 34;

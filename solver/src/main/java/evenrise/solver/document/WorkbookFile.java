@@ -1,7 +1,6 @@
 package evenrise.solver.document;
 
 import evenrise.solver.report.page.Document;
-import evenrise.solver.report.page.Fact;
 import evenrise.solver.report.page.Grid;
 import evenrise.solver.report.page.Imprint;
 import java.io.ByteArrayOutputStream;
@@ -9,12 +8,18 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import org.dhatim.fastexcel.Position;
+import org.dhatim.fastexcel.StyleSetter;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
 /** Every table of a plan as a workbook: numbers are numbers, texts are texts and never formulas. */
 public final class WorkbookFile {
     private static final int LONGEST_SHEET_NAME = 31;
+    private static final int SHORTEST_COLUMN = 8;
+    private static final int LONGEST_COLUMN = 70;
+    private static final String HEADER = "E6ECEF";
+    private static final String FONT = "Arial";
+    private static final int POINTS = 8;
 
     private WorkbookFile() {}
 
@@ -22,7 +27,8 @@ public final class WorkbookFile {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (Workbook workbook = new Workbook(bytes, "evenrise", null)) {
             Worksheet cover = workbook.newWorksheet("cover");
-            cover(cover, document);
+            WorkbookCover.write(cover, document);
+            print(cover);
             imprint(cover, document.imprint());
             for (Grid grid : document.grids()) {
                 String name = grid.id()
@@ -41,47 +47,35 @@ public final class WorkbookFile {
     private static void imprint(Worksheet sheet, Imprint imprint) {
         String project = Cells.text(imprint.project()).replace("&", "+");
         String revision = Cells.text(imprint.revision()).replace("&", "+");
-        sheet.header(project.substring(0, Math.min(60, project.length())), Position.LEFT);
-        sheet.header("revision " + revision + ", " + Cells.text(imprint.date()).replace("&", "+"), Position.RIGHT);
-        sheet.footer("project file " + imprint.shortHash() + ", evenrise " + imprint.version(), Position.LEFT);
-        sheet.footer("page &P of &N", Position.RIGHT);
+        sheet.header(project.substring(0, Math.min(60, project.length())), Position.LEFT, FONT, POINTS);
+        sheet.header(
+                "revision " + revision + ", " + Cells.text(imprint.date()).replace("&", "+"),
+                Position.RIGHT,
+                FONT,
+                POINTS);
+        sheet.footer(
+                "project file " + imprint.shortHash() + ", evenrise " + imprint.version(), Position.LEFT, FONT, POINTS);
+        sheet.footer("page &P of &N", Position.RIGHT, FONT, POINTS);
     }
 
-    private static void cover(Worksheet sheet, Document document) {
-        int row = 0;
-        sheet.value(row, 0, Cells.text(document.imprint().project()));
-        sheet.style(row++, 0).bold().fontSize(16).set();
-        for (List<String> line : List.of(
-                List.of("Revision", document.imprint().revision()),
-                List.of("Date", document.imprint().date()),
-                List.of("Project file", document.imprint().projectSha256()),
-                List.of("Software", "evenrise " + document.imprint().version()))) {
-            sheet.value(row, 0, line.get(0));
-            sheet.value(row++, 1, Cells.text(line.get(1)));
-        }
-        row++;
-        for (Fact fact : document.facts()) {
-            sheet.value(row, 0, fact.name());
-            sheet.value(row, 1, fact.value());
-            sheet.value(row++, 2, fact.note());
-        }
-        row++;
-        for (String finding : document.findings()) {
-            sheet.value(row++, 0, Cells.text(finding));
-        }
-        for (String caution : document.cautions()) {
-            sheet.value(row++, 0, caution);
-        }
-        sheet.width(0, 18);
-        sheet.width(1, 26);
-        sheet.width(2, 40);
+    /** As many sheets of paper down as it takes, and one across. */
+    private static void print(Worksheet sheet) {
+        sheet.pageOrientation("landscape");
+        sheet.setFitToPage(true);
+        sheet.fitToWidth((short) 1);
+        sheet.fitToHeight((short) 0);
     }
 
     private static void sheet(Worksheet sheet, Grid grid) {
         for (int column = 0; column < grid.columns().size(); column++) {
             sheet.value(0, column, grid.columns().get(column).header());
-            sheet.style(0, column).bold().set();
-            sheet.width(column, grid.columns().get(column).isNumber() ? 14 : 24);
+            sheet.style(0, column)
+                    .bold()
+                    .wrapText(true)
+                    .verticalAlignment("top")
+                    .fillColor(HEADER)
+                    .set();
+            sheet.width(column, width(grid, column));
         }
         for (int row = 0; row < grid.rows().size(); row++) {
             List<Object> cells = grid.rows().get(row);
@@ -93,14 +87,33 @@ public final class WorkbookFile {
                 }
             }
         }
-        for (int column = 0; column < grid.columns().size(); column++) {
-            if (grid.columns().get(column).isNumber() && !grid.rows().isEmpty()) {
-                sheet.range(1, column, grid.rows().size(), column)
+        if (!grid.rows().isEmpty()) {
+            for (int column = 0; column < grid.columns().size(); column++) {
+                StyleSetter style = sheet.range(1, column, grid.rows().size(), column)
                         .style()
-                        .format(Cells.isWhole(grid, column) ? "0" : "0.00")
+                        .wrapText(true)
+                        .verticalAlignment("top");
+                (grid.columns().get(column).isNumber()
+                                ? style.format(Cells.isWhole(grid, column) ? "0" : "0.00")
+                                : style)
                         .set();
             }
+            sheet.setAutoFilter(0, 0, grid.rows().size(), grid.columns().size() - 1);
         }
         sheet.freezePane(0, 1);
+        sheet.repeatRows(0);
+        print(sheet);
+    }
+
+    /** Of its longest cell, up to what still reads well; a header goes on two lines. */
+    private static int width(Grid grid, int column) {
+        int header = grid.columns().get(column).header().length() / 2;
+        int cell = grid.columns().get(column).isNumber()
+                ? 0
+                : grid.rows().stream()
+                        .mapToInt(row -> String.valueOf(row.get(column)).length())
+                        .max()
+                        .orElse(0);
+        return Math.min(LONGEST_COLUMN, 4 + Math.max(SHORTEST_COLUMN, Math.max(header, cell)));
     }
 }

@@ -7,6 +7,7 @@ import evenrise.model.file.PlanFile;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.Plan;
+import evenrise.model.project.Load;
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.Planner;
 import evenrise.solver.engine.PlanningRequest;
@@ -206,13 +207,46 @@ class ReportCommandTest {
             for (String name : sheets) {
                 String xml = new String(
                         zip.getInputStream(zip.getEntry(name)).readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
-                assertThat(xml).contains("revision C7", "project file ", "<cols>");
+                assertThat(xml)
+                        .contains("revision C7", "project file ", "<cols>")
+                        .contains("fitToPage=\"true\"", "fitToWidth=\"1\" fitToHeight=\"0\"", "landscape");
             }
             assertThat(new String(
                             zip.getInputStream(zip.getEntry("xl/worksheets/sheet2.xml"))
                                     .readAllBytes(),
                             java.nio.charset.StandardCharsets.UTF_8))
-                    .contains("state=\"frozen\"");
+                    .contains("state=\"frozen\"", "<autoFilter");
+            assertThat(new String(
+                            zip.getInputStream(zip.getEntry("xl/workbook.xml")).readAllBytes(),
+                            java.nio.charset.StandardCharsets.UTF_8))
+                    .contains("'landing'!$1:$1");
+        }
+    }
+
+    @Test
+    void commissioningHasIdleAndRunningCurrentAndABlankForEachPole() throws IOException {
+        report("--format", "csv,pdf");
+
+        Load hoist = ProjectFile.read(Path.of(HALL)).value().orElseThrow().loads().stream()
+                .filter(load -> load.poles() == 3 && load.switched())
+                .findFirst()
+                .orElseThrow();
+        Assignment placed = plan().assignments().stream()
+                .filter(each -> each.load().equals(hoist.id()))
+                .findFirst()
+                .orElseThrow();
+        String control =
+                placed.board().orElseThrow() + " output " + placed.output().orElseThrow();
+        assertThat(Files.readString(documents.resolve("commissioning.csv")))
+                .contains("\"Planned idle, A\",\"Planned running, A\"")
+                .contains(
+                        "," + hoist.name() + "," + control + "," + hoist.idleAmps() + "," + hoist.runningAmps() + ",");
+        try (PDDocument pdf = Loader.loadPDF(documents.resolve("plan-a4.pdf").toFile())) {
+            String text = new PDFTextStripper().getText(pdf);
+            String blanks =
+                    placed.phases().stream().map(Enum::name).collect(java.util.stream.Collectors.joining("\\s+"));
+            assertThat(text)
+                    .containsPattern("%.2f\\s+%.2f\\s+%s".formatted(hoist.idleAmps(), hoist.runningAmps(), blanks));
         }
     }
 

@@ -49,13 +49,15 @@ final class Cover {
         facts.add(new Fact(
                 "Hard rules",
                 metrics.hardViolations() == 0 ? "all kept" : metrics.hardViolations() + " broken",
-                "checked on the finished plan"));
+                "checked on the finished plan",
+                metrics.hardViolations() > 0));
         facts.add(new Fact(
                 "Electrical review",
                 review.count(Grade.BREAKS) == 0 ? "no limit broken" : review.count(Grade.BREAKS) + " break a limit",
                 Numbers.counted(review.count(Grade.EXCEEDS_RECOMMENDATION), "recommendation") + " exceeded, "
                         + Numbers.counted(review.count(Grade.NOTE), "note") + ", "
-                        + review.count(Grade.NOT_CHECKED) + " not checked"));
+                        + review.count(Grade.NOT_CHECKED) + " not checked",
+                review.count(Grade.BREAKS) > 0));
         return facts;
     }
 

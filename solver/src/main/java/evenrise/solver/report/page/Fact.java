@@ -1,4 +1,12 @@
 package evenrise.solver.report.page;
 
-/** One figure of the cover. */
-public record Fact(String name, String value, String note) {}
+/**
+ * One figure of the cover.
+ *
+ * @param isBad whether it says that something is wrong
+ */
+public record Fact(String name, String value, String note, boolean isBad) {
+    public Fact(String name, String value, String note) {
+        this(name, value, note, false);
+    }
+}
