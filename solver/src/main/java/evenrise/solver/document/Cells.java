@@ -9,13 +9,17 @@ import java.util.stream.IntStream;
 /** Cells of a table as people read them. */
 final class Cells {
     private static final int LONGEST = 2000;
+    private static final int LARGE = 1000;
 
     private Cells() {}
 
-    /** A column has two decimals or, where all its numbers are whole, none: so its numbers compare at a glance. */
+    /**
+     * A column has as many decimals in every row, so its numbers compare at a glance: two, none where all are whole, one
+     * where it holds a thousand amperes or more.
+     */
     static List<List<String>> of(Grid grid) {
         List<String> formats = IntStream.range(0, grid.columns().size())
-                .mapToObj(column -> isWhole(grid, column) ? "%.0f" : "%.2f")
+                .mapToObj(column -> isWhole(grid, column) ? "%.0f" : isLarge(grid, column) ? "%.1f" : "%.2f")
                 .toList();
         return grid.rows().stream()
                 .map(row -> IntStream.range(0, row.size())
@@ -31,6 +35,11 @@ final class Cells {
         return grid.rows().stream()
                 .map(row -> row.get(column))
                 .allMatch(cell -> !(cell instanceof Double number) || number == Math.rint(number));
+    }
+
+    private static boolean isLarge(Grid grid, int column) {
+        return grid.columns().get(column).unit().equals("A")
+                && grid.rows().stream().anyMatch(row -> row.get(column) instanceof Double number && number >= LARGE);
     }
 
     /** Marks that turn the direction of text, and other controls, are left out; very long names are cut. */

@@ -68,20 +68,23 @@ final class PrintSections {
         all.add(of.panels());
         all.add(of.landing());
         all.add(of.emergency());
-        of.table("review", Map.of("Grade", 23, "Check", 25, "Place", 21, "Clause", 38))
-                .ifPresent(all::add);
+        of.table("review", Map.of("Grade", 27, "Check", 27, "Place", 24)).ifPresent(all::add);
         of.table("bill", Map.of("Quantity", 22, "Price", 28, "Sum", 28)).ifPresent(all::add);
         all.add(of.commissioning());
         all.add(of.labels());
         return all;
     }
 
-    /** @param millimetres widths of columns; what remains is for the others. A review's figures stand in its sentences. */
+    /**
+     * A review's figures stand in its sentences, its clauses behind them.
+     *
+     * @param millimetres widths of columns; what remains is for the others
+     */
     private Optional<PrintSection> table(String id, Map<String, Integer> millimetres) {
         return Optional.ofNullable(grids.get(id)).map(grid -> {
             List<Column> columns = grid.columns().stream()
                     .filter(each -> !id.equals("review")
-                            || !List.of("Figure", "Limit", "Unit").contains(each.name()))
+                            || !List.of("Clause", "Figure", "Limit", "Unit").contains(each.name()))
                     .map(each -> new Column(
                             each.name(), each.header(), each.isNumber(), millimetres.getOrDefault(each.name(), 0)))
                     .toList();

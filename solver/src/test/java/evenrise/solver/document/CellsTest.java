@@ -9,10 +9,14 @@ import org.junit.jupiter.api.Test;
 
 class CellsTest {
     private static List<List<String>> column(Object... cells) {
+        return columnOf("s", cells);
+    }
+
+    private static List<List<String>> columnOf(String unit, Object... cells) {
         return Cells.of(new Grid(
-                "seconds",
-                "Seconds",
-                List.of(Column.number("On", "s")),
+                "figures",
+                "Figures",
+                List.of(Column.number("Figure", unit)),
                 List.of(cells).stream().map(List::of).toList()));
     }
 
@@ -25,5 +29,11 @@ class CellsTest {
     @Test
     void aColumnOfWholeNumbersHasNoDecimals() {
         assertThat(column(20.0, 100.0, 3)).containsExactly(List.of("20"), List.of("100"), List.of("3"));
+    }
+
+    @Test
+    void aThousandAmperesHaveOneDecimalAndAThousandSecondsTwo() {
+        assertThat(columnOf("A", 1630.77, 78.0)).containsExactly(List.of("1630.8"), List.of("78.0"));
+        assertThat(columnOf("s", 1630.77, 78.0)).containsExactly(List.of("1630.77"), List.of("78.00"));
     }
 }

@@ -7,7 +7,6 @@ import evenrise.model.rules.Verdict;
 import evenrise.solver.report.page.Grid.Column;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** What is wrong, or worth knowing, about a plan. */
@@ -53,7 +52,12 @@ final class FindingTables {
     }
 
     static String grade(Grade grade) {
-        return grade.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return switch (grade) {
+            case BREAKS -> "breaks a limit";
+            case EXCEEDS_RECOMMENDATION -> "exceeds a recommendation";
+            case NOTE -> "note";
+            case NOT_CHECKED -> "not checked";
+        };
     }
 
     private static Object cell(OptionalDouble figure) {
