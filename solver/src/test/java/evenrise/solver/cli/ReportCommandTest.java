@@ -28,6 +28,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The documents of one plan say what the plan file says, in every format. */
 class ReportCommandTest {
@@ -221,6 +223,29 @@ class ReportCommandTest {
                             java.nio.charset.StandardCharsets.UTF_8))
                     .contains("'landing'!$1:$1");
         }
+    }
+
+    /** A plan that somebody has changed by hand is told what is broken, in every format. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"panel\": \"amp-left\"|\"panel\": \"nowhere\"",
+                "\"slot\": \\d+|\"slot\": 99",
+                "\"output\": \\d+|\"output\": 99",
+                "\"board\": \"[^\"]+\"|\"board\": \"nowhere\"",
+                "\"load\": \"[^\"]+\"|\"load\": \"nobody\""
+            })
+    void whatPointsNowhereIsReportedAndNotAFailure(String was, String is) throws IOException {
+        String changed = Files.readString(plan).replaceFirst(was, is);
+        assertThat(changed).contains(is);
+        Files.writeString(plan, changed);
+
+        Shell.Result result = report();
+
+        assertThat(result.code()).as(result.all()).isEqualTo(4);
+        assertThat(documents.resolve("plan-letter.pdf")).isNotEmptyFile();
+        assertThat(documents.resolve("plan.html")).content().contains("do not build from this plan");
     }
 
     @Test
