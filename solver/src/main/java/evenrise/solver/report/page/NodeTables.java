@@ -29,7 +29,7 @@ final class NodeTables {
     private static final String PERCENTILES =
             "Switch-ons drawn by chance: of 100, 95 stay at or below P95. The voltage of the supply is drawn, too; the"
                     + " bound here is the plan's times the highest voltage, so that peaks may exceed those at the nominal"
-                    + " voltage.";
+                    + " voltage. Dips are told where the project states the source.";
 
     private final Layout layout;
     private final List<NodeLimits> limits;
