@@ -3,6 +3,7 @@ package evenrise.model.rules;
 import evenrise.model.contract.Words;
 import evenrise.model.project.Board;
 import evenrise.model.project.Role;
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -15,7 +16,7 @@ final class Say {
     private Say() {}
 
     static String seconds(double seconds) {
-        return String.format(Locale.ROOT, "%.3f s", seconds);
+        return number(seconds) + " s";
     }
 
     static String seconds(OptionalDouble seconds) {
@@ -23,11 +24,17 @@ final class Say {
     }
 
     static String amps(double amps) {
-        return String.format(Locale.ROOT, "%.3f A", amps);
+        return number(amps) + " A";
     }
 
     static String percent(double fraction) {
-        return String.format(Locale.ROOT, "%.4g %%", 100 * fraction);
+        return number(100 * fraction) + " %";
+    }
+
+    /** To a thousandth, without zeros at the end. */
+    private static String number(double value) {
+        BigDecimal rounded = new BigDecimal(String.format(Locale.ROOT, "%.3f", value));
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
     static String quoted(String id) {

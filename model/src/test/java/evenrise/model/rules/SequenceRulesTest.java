@@ -60,10 +60,9 @@ class SequenceRulesTest {
         @Test
         void saysWhatIsWrongAndHowToCureIt() {
             assertThat(broken("processing-first", amplifier, on(4, 4)))
-                    .containsExactly(
-                            "amplifier 'Y' comes on at 4.000 s on board 'BY', but processing is settled only at"
-                                    + " 7.500 s (load 'X'). Maybe give board 'BY' a longer start delay, or move the load to a"
-                                    + " later output.");
+                    .containsExactly("amplifier 'Y' comes on at 4 s on board 'BY', but processing is settled only at"
+                            + " 7.5 s (load 'X'). Maybe give board 'BY' a longer start delay, or move the load to a"
+                            + " later output.");
         }
 
         @Test
@@ -76,7 +75,7 @@ class SequenceRulesTest {
             assertThat(broken("processing-first", auxiliary, on(4, 3.999)))
                     .singleElement()
                     .asString()
-                    .contains("auxiliary load 'Y' comes on at 3.999 s", "processing load 'X'", "4.000 s", "Maybe");
+                    .contains("auxiliary load 'Y' comes on at 3.999 s", "processing load 'X'", "4 s", "Maybe");
         }
     }
 
@@ -95,7 +94,7 @@ class SequenceRulesTest {
         void refusesAnAmplifierBefore() {
             assertThat(broken("amplifiers-last", project, on(4, 3.999)))
                     .containsExactly("amplifier 'Y' comes on at 3.999 s on board 'BY', but the last auxiliary load 'X'"
-                            + " comes on only at 4.000 s. Maybe give board 'BY' a longer start delay, or move the load to"
+                            + " comes on only at 4 s. Maybe give board 'BY' a longer start delay, or move the load to"
                             + " a later output.");
         }
 
@@ -124,7 +123,7 @@ class SequenceRulesTest {
         void refusesAMillisecondBefore() {
             assertThat(broken("order", project, on(4, 7.499)))
                     .containsExactly("amplifier 'Y' comes on at 7.499 s on board 'BY', but load 'X', which it comes"
-                            + " after, is settled only at 7.500 s. Maybe give board 'BY' a longer start delay, or move"
+                            + " after, is settled only at 7.5 s. Maybe give board 'BY' a longer start delay, or move"
                             + " the load to a later output.");
         }
 
@@ -158,7 +157,7 @@ class SequenceRulesTest {
         @Test
         void refusesMore() {
             assertThat(broken("duration", limited.maxDurationSeconds(7), on(0, 7.5)))
-                    .containsExactly("the sequence takes 7.500 s, allowed are 7.000 s; load 'Y' on board 'BY' comes on"
+                    .containsExactly("the sequence takes 7.5 s, allowed are 7 s; load 'Y' on board 'BY' comes on"
                             + " last. Maybe shorten that board's step or start delay, or let more boards run in"
                             + " parallel.");
         }
