@@ -79,7 +79,7 @@
     const taken = new Set(), most = node.slots, two = node.is_two_sided;
     if (two) slots.classList.add("two");
     inSlots.forEach(function (i, place) {
-      const own = loads.slots[i].split("-").map(Number), id = plain(loads.id[i]), cell = make("button", "lamp");
+      const own = loads.slots[i].split(", ").map(Number), id = plain(loads.id[i]), cell = make("button", "lamp");
       // Ids of one house often begin alike: what is cut is the middle.
       cell.append(make("span", "head", id.slice(0, -5)), make("span", "", id.slice(-5)));
       cell.setAttribute("aria-label", id);

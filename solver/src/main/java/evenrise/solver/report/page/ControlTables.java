@@ -165,7 +165,7 @@ final class ControlTables {
             }
         }
         return runs.stream()
-                .map(run -> run[0] == run[1] ? String.valueOf(run[0]) : run[0] + "-" + run[1])
+                .map(run -> run[0] == run[1] ? String.valueOf(run[0]) : run[0] + " to " + run[1])
                 .collect(Collectors.joining(", "));
     }
 }

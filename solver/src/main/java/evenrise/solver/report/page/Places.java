@@ -28,11 +28,11 @@ final class Places {
                 .toList();
     }
 
-    /** All slots of its breaker: {@code 7-9-11}. */
+    /** All slots of its breaker: {@code 7, 9, 11}, which no spreadsheet takes for a date. */
     static String slots(Placement each) {
         return each.slots().isEmpty()
                 ? String.valueOf(each.assignment().slot())
-                : each.slots().stream().map(String::valueOf).collect(Collectors.joining("-"));
+                : each.slots().stream().map(String::valueOf).collect(Collectors.joining(", "));
     }
 
     static String phases(Placement each) {
