@@ -15,6 +15,9 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
     /** One in so many changes of a small project comes together with a new setting of a board. */
     private static final int WITH_SETTING = 5;
 
+    /** In larger projects the other moves gave more; found by experiment. */
+    private static final int MOST_LOADS_FOR_BALANCE = 150;
+
     private static final double INSERTIONS = 0.05;
     private static final double INSERTIONS_A_PART = 20;
     private static final int EVICTIONS_BROKEN = 10;
@@ -118,6 +121,10 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
             wheel.add(new LoadExchange(situation));
         } else {
             wheel.add(new BoardReset(situation));
+            if (situation.plant.loadCount() <= MOST_LOADS_FOR_BALANCE) {
+                Neighbourhood balance = new BalancedExchange(situation.plant);
+                wheel.addAll(List.of(balance, balance, balance));
+            }
         }
         return List.copyOf(wheel);
     }
