@@ -29,12 +29,21 @@ public final class ProvenBounds {
      * @param stop asked between two steps, each of which takes up to a second on thousands of loads
      */
     public static Bounds of(Project project, BooleanSupplier stop) {
+        return of(project, 0, stop);
+    }
+
+    /**
+     * The same where more is known of the peak.
+     *
+     * @param leastPeakAmps what the peak of no plan that keeps every rule stays below
+     */
+    public static Bounds of(Project project, double leastPeakAmps, BooleanSupplier stop) {
         Subject subject = new Subject(project);
         int effort = project.loads().size() > MANY_LOADS ? EFFORT_FOR_MANY : EFFORT;
         ObjectiveWeights weights = project.objective();
         double deviation = LeastDeviation.amps(project);
         double duration = new ShortestDuration(subject).seconds();
-        double alone = new ThresholdPeak(subject).amps();
+        double alone = Math.max(leastPeakAmps, new ThresholdPeak(subject).amps());
         double peak = Math.max(alone, new JointMinimum(subject, alone, effort, stop).of(1, 0));
         if (project.supply().inrushLimitAmps().isPresent()) {
             duration = Math.max(duration, new JointMinimum(subject, peak, effort / 4, stop).of(0, 1));
@@ -45,5 +54,13 @@ public final class ProvenBounds {
         double rest = Objective.of(weights, 0, deviation, deviation, 0, FewestBoards.of(project));
         double apart = weights.peakInrush() * peak + weights.duration() * duration;
         return new Bounds(Math.max(together, apart) + rest, peak, deviation, deviation, duration);
+    }
+
+    /**
+     * Whether every load comes on no earlier than all of an earlier role, to the instant: else comparisons of times may
+     * forgive one that comes a little before.
+     */
+    public static boolean tellsRolesApart(Project project) {
+        return new Subject(project).tellsRolesApart();
     }
 }

@@ -77,6 +77,11 @@ final class Subject {
         this.grid = TimeGrid.upTo(Math.min(most, times.lastSeconds()), project);
     }
 
+    /** Whether times that differ differ by more than comparisons forgive. */
+    boolean tellsRolesApart() {
+        return grid.exact() && grid.stepSeconds() > FORGIVEN_SECONDS;
+    }
+
     boolean has(Role role) {
         return loads.stream().anyMatch(load -> load.role() == role);
     }

@@ -43,7 +43,7 @@ final class ThresholdPeak {
     /** Bases that are on, all poles together, when a load of the role comes on; roles may come closer than time counts. */
     private double earlierAmps(Role role) {
         double sum = subject.standingAmps;
-        if (subject.grid.exact() && subject.grid.stepSeconds() > Subject.FORGIVEN_SECONDS) {
+        if (subject.tellsRolesApart()) {
             for (SwitchedLoad load : subject.loads) {
                 if (load.role().compareTo(role) < 0) {
                     sum += load.poles() * load.baseAmps();

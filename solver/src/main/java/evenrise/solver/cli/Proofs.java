@@ -7,19 +7,28 @@ import evenrise.solver.engine.BoundSource;
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.exact.ExactProver;
+import evenrise.solver.exact.PhaseProver;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** Bounds of every project by short arguments; of small ones, after that, by the exact model. */
+/**
+ * Bounds of every project by short arguments; of those of a few panels, after that, by who shares a phase; of small ones by
+ * the exact model.
+ */
 final class Proofs implements BoundSource {
     /** The exact model's package is not even loaded for a project that it would leave alone. */
     private final BoundSource exact;
+
+    private final Optional<PhaseProver> phases;
+    private final int threads;
 
     private volatile Bounds bounds;
     private volatile boolean stopped;
 
     /** @param note takes what is to be said once, such as why nothing more can be proven */
     Proofs(PlanningRequest request, Consumer<String> note) {
+        threads = request.threads();
+        phases = PhaseProver.suits(request.project()) ? Optional.of(new PhaseProver()) : Optional.empty();
         exact = ExactProver.isSmall(request.project()) ? new ExactProver(request.threads(), note) : BoundSource.NONE;
     }
 
@@ -27,6 +36,13 @@ final class Proofs implements BoundSource {
     public void work(Project project, Budget budget, long seed, Desk desk) {
         bounds = ProvenBounds.of(project, () -> stopped);
         desk.bound(bounds.objective());
+        if (!stopped && phases.isPresent()) {
+            double peakAmps = phases.get().peakAmps(project, budget, seed, threads);
+            if (peakAmps > bounds.peakInrushAmps()) {
+                bounds = ProvenBounds.of(project, peakAmps, () -> stopped);
+                desk.bound(bounds.objective());
+            }
+        }
         if (!stopped) {
             exact.work(project, budget, seed, desk);
         }
@@ -39,6 +55,7 @@ final class Proofs implements BoundSource {
     @Override
     public void stop() {
         stopped = true;
+        phases.ifPresent(PhaseProver::stop);
         exact.stop();
     }
 }
