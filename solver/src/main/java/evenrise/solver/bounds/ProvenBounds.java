@@ -57,6 +57,17 @@ public final class ProvenBounds {
     }
 
     /**
+     * What no objective stays below, in ampere-equivalents, by what is known of its other parts.
+     *
+     * @param bounds of the same project
+     * @param peakAndDeviationsAmps what these parts stay below in no plan that keeps every rule, by their weights
+     */
+    public static double objective(Project project, Bounds bounds, double peakAndDeviationsAmps) {
+        double rest = Objective.of(project.objective(), 0, 0, 0, bounds.durationSeconds(), FewestBoards.of(project));
+        return Math.max(bounds.objective(), peakAndDeviationsAmps + rest);
+    }
+
+    /**
      * Whether every load comes on no earlier than all of an earlier role, to the instant: else comparisons of times may
      * forgive one that comes a little before.
      */

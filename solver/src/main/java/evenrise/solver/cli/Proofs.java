@@ -17,7 +17,7 @@ import java.util.function.Consumer;
  */
 final class Proofs implements BoundSource {
     /** The exact model's package is not even loaded for a project that it would leave alone. */
-    private final BoundSource exact;
+    private final Optional<ExactProver> exact;
 
     private final Optional<PhaseProver> phases;
     private final int threads;
@@ -29,22 +29,31 @@ final class Proofs implements BoundSource {
     Proofs(PlanningRequest request, Consumer<String> note) {
         threads = request.threads();
         phases = PhaseProver.suits(request.project()) ? Optional.of(new PhaseProver()) : Optional.empty();
-        exact = ExactProver.isSmall(request.project()) ? new ExactProver(request.threads(), note) : BoundSource.NONE;
+        exact = ExactProver.isSmall(request.project())
+                ? Optional.of(new ExactProver(request.threads(), note))
+                : Optional.empty();
     }
 
     @Override
     public void work(Project project, Budget budget, long seed, Desk desk) {
         bounds = ProvenBounds.of(project, () -> stopped);
         desk.bound(bounds.objective());
-        if (!stopped && phases.isPresent()) {
-            double peakAmps = phases.get().peakAmps(project, budget, seed, threads);
-            if (peakAmps > bounds.peakInrushAmps()) {
-                bounds = ProvenBounds.of(project, peakAmps, () -> stopped);
-                desk.bound(bounds.objective());
-            }
+        phases.ifPresent(prover -> shared(prover, project, budget, seed, desk));
+        if (!stopped && exact.isPresent()) {
+            exact.get().knowPeak(bounds.peakInrushAmps());
+            exact.get().work(project, budget, seed, desk);
         }
-        if (!stopped) {
-            exact.work(project, budget, seed, desk);
+    }
+
+    private void shared(PhaseProver prover, Project project, Budget budget, long seed, Desk desk) {
+        double peakAmps = prover.peakAmps(project, budget, seed, threads);
+        if (peakAmps > bounds.peakInrushAmps()) {
+            bounds = ProvenBounds.of(project, peakAmps, () -> stopped);
+            desk.bound(bounds.objective());
+        }
+        if (exact.isPresent()) {
+            double amps = prover.peakAndDeviationsAmps(project, bounds.peakInrushAmps(), budget, seed, threads);
+            desk.bound(ProvenBounds.objective(project, bounds, amps));
         }
     }
 
@@ -56,6 +65,6 @@ final class Proofs implements BoundSource {
     public void stop() {
         stopped = true;
         phases.ifPresent(PhaseProver::stop);
-        exact.stop();
+        exact.ifPresent(ExactProver::stop);
     }
 }

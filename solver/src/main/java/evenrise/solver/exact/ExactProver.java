@@ -52,13 +52,18 @@ public final class ExactProver implements BoundSource {
         return project.loads().size() <= MOST_LOADS && project.loads().stream().anyMatch(Load::switched);
     }
 
+    /** Told before the work begins what the peak of no plan that keeps every rule stays below. */
+    public void knowPeak(double leastAmps) {
+        leastPeakAmps = leastAmps;
+    }
+
     @Override
     public void work(Project project, Budget budget, long seed, Desk desk) {
         if (!isSmall(project)) {
             return;
         }
         ExactEffort effort = effort(budget, seed);
-        leastPeakAmps = ProvenBounds.of(project).peakInrushAmps();
+        leastPeakAmps = Math.max(leastPeakAmps, ProvenBounds.of(project).peakInrushAmps());
         double[] proven = {0};
         try {
             boolean isRelaxedSolved = false;

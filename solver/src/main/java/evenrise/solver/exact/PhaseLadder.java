@@ -7,9 +7,12 @@ import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.project.Load;
+import evenrise.model.project.ObjectiveWeights;
+import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
+import evenrise.model.rules.NodeFigures;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -24,6 +27,8 @@ import java.util.Map;
  */
 final class PhaseLadder {
     private final CpModel model = new CpModel();
+    private final Project project;
+    private final ExactModelPlaces places;
     private final List<Phase> phases;
     private final IntVar peak;
     private final Map<Load, Map<Phase, BoolVar>> on = new LinkedHashMap<>();
@@ -34,10 +39,11 @@ final class PhaseLadder {
      */
     PhaseLadder(Project project, boolean tellsRolesApart) {
         NativeSolver.load();
+        this.project = project;
         phases = project.supply().system().phases();
-        ExactModelPlaces places = new ExactModelPlaces(model, project);
+        places = new ExactModelPlaces(model, project);
         peak = model.newIntVar(0, ExactModelCurrents.LARGEST, "");
-        project.loads().forEach(load -> on.put(load, onPhases(load, places)));
+        project.loads().forEach(load -> on.put(load, onPhases(load)));
         List<Load> switched = project.loads().stream().filter(Load::switched).toList();
         List<Load> standing =
                 project.loads().stream().filter(load -> !load.switched()).toList();
@@ -52,14 +58,42 @@ final class PhaseLadder {
         } else {
             climb(switched, standing);
         }
-        model.minimize(peak);
     }
 
     CpModel model() {
         return model;
     }
 
-    private Map<Phase, BoolVar> onPhases(Load load, ExactModelPlaces places) {
+    /** One unit of what is made small, in amperes: of the peak. */
+    double minimizePeak() {
+        model.minimize(peak);
+        return 1.0 / ExactModelUnits.PER_AMP;
+    }
+
+    /**
+     * The same, in ampere-equivalents: of the peak and the deviations of running currents by their weights. Ratings of running
+     * currents join the model.
+     *
+     * @param leastPeakAmps what the peak is known not to stay below
+     */
+    double minimizePeakAndDeviations(double leastPeakAmps) {
+        ExactModelCurrents currents = new ExactModelCurrents(model, project, places);
+        ObjectiveWeights weights = project.objective();
+        // Whatever is known of the peak in amperes holds of this model but for its roundings.
+        model.addGreaterOrEqual(
+                peak, ExactModelUnits.amps(leastPeakAmps) - 2L * project.loads().size());
+        LinearExprBuilder sum = LinearExpr.newBuilder();
+        sum.addTerm(peak, ExactModelUnits.weight(weights.peakInrush()) * phases.size());
+        sum.addTerm(
+                currents.deviationTimesPhases(NodeFigures.SUPPLY), ExactModelUnits.weight(weights.supplyImbalance()));
+        for (Panel panel : project.panels()) {
+            sum.addTerm(currents.deviationTimesPhases(panel.id()), ExactModelUnits.weight(weights.panelImbalance()));
+        }
+        model.minimize(sum.build());
+        return 1.0 / (ExactModelUnits.PER_AMP * ExactModelUnits.PER_WEIGHT * phases.size());
+    }
+
+    private Map<Phase, BoolVar> onPhases(Load load) {
         Map<Phase, BoolVar> own = new LinkedHashMap<>();
         for (Phase phase : phases) {
             BoolVar literal = model.newBoolVar("");

@@ -6,6 +6,7 @@ import evenrise.model.project.Load;
 import evenrise.model.project.Project;
 import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.Budget;
+import java.util.function.ToDoubleFunction;
 
 /** Bounds the peak of projects of a few panels by {@link PhaseLadder}. */
 public final class PhaseProver {
@@ -14,6 +15,9 @@ public final class PhaseProver {
 
     private static final double MOST_SECONDS = 10;
     private static final double PART_OF_THE_TIME = 0.1;
+
+    /** With deviations the program is harder, but small projects need less of a search. */
+    private static final double PART_WITH_DEVIATIONS = 0.25;
 
     /** With counted moves, so much of the solver's own measure of work a move, within bounds. */
     private static final double WORK_A_MOVE = 1.0 / 50_000;
@@ -38,9 +42,26 @@ public final class PhaseProver {
      * @param workers threads, where the budget is a time
      */
     public double peakAmps(Project project, Budget budget, long seed, int workers) {
+        return prove(project, PhaseLadder::minimizePeak, effort(budget, PART_OF_THE_TIME, seed, workers));
+    }
+
+    /**
+     * What peak and deviations, by their weights in the objective, stay below in no plan that keeps every rule, in
+     * ampere-equivalents; 0 where nothing is proven.
+     *
+     * @param leastPeakAmps what the peak is known not to stay below
+     */
+    public double peakAndDeviationsAmps(Project project, double leastPeakAmps, Budget budget, long seed, int workers) {
+        return prove(
+                project,
+                ladder -> ladder.minimizePeakAndDeviations(leastPeakAmps),
+                effort(budget, PART_WITH_DEVIATIONS, seed, workers));
+    }
+
+    private double prove(Project project, ToDoubleFunction<PhaseLadder> aim, ExactEffort effort) {
         try {
             PhaseLadder ladder = new PhaseLadder(project, ProvenBounds.tellsRolesApart(project));
-            ExactEffort effort = effort(budget, seed, workers);
+            double unitAmps = aim.applyAsDouble(ladder);
             CpSolver begun = begin();
             if (begun == null || effort.isUp()) {
                 return 0;
@@ -50,30 +71,26 @@ public final class PhaseProver {
             boolean isBounded = status == CpSolverStatus.OPTIMAL
                     || status == CpSolverStatus.FEASIBLE
                     || status == CpSolverStatus.UNKNOWN;
-            return isBounded ? amps(begun.bestObjectiveBound()) : 0;
+            double amps = isBounded ? begun.bestObjectiveBound() * unitAmps : 0;
+            return Math.max(0, amps - amps * 1e-9); // the solver says it in floating point
         } catch (Unfit e) {
             return 0;
         }
     }
 
-    private static ExactEffort effort(Budget budget, long seed, int workers) {
+    private static ExactEffort effort(Budget budget, double part, long seed, int workers) {
         if (budget instanceof Budget.Time time) {
-            double seconds = PART_OF_THE_TIME * time.limit().toMillis() / 1000.0;
+            double seconds = part * time.limit().toMillis() / 1000.0;
             return ExactEffort.seconds(Math.min(MOST_SECONDS, seconds), workers, seed);
         }
         return ExactEffort.work(Math.min(MOST_WORK, ((Budget.Moves) budget).limit() * WORK_A_MOVE), seed);
     }
 
-    /** A hair less than the solver says, in floating point. */
-    private static double amps(double units) {
-        double amps = units / ExactModelUnits.PER_AMP;
-        return Math.max(0, amps - amps * 1e-9);
-    }
-
     private synchronized CpSolver begin() {
-        if (!stopped) {
-            solver = new CpSolver();
+        if (stopped) {
+            return null;
         }
+        solver = new CpSolver();
         return solver;
     }
 

@@ -12,7 +12,9 @@ import static org.assertj.core.api.Assertions.within;
 import evenrise.model.ARandomProject;
 import evenrise.model.LoadBuilder;
 import evenrise.model.SupplyBuilder;
+import evenrise.model.plan.Bounds;
 import evenrise.model.plan.MadeBy;
+import evenrise.model.project.ObjectiveWeights;
 import evenrise.model.project.Project;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.Referee;
@@ -33,6 +35,12 @@ class PhaseProverTest {
 
     private static double peakAmps(Project project) {
         return new PhaseProver().peakAmps(project, ENOUGH, 1, 1);
+    }
+
+    private static double objectiveAmps(Project project, double leastPeakAmps) {
+        Bounds bounds = ProvenBounds.of(project, leastPeakAmps, () -> false);
+        double amps = new PhaseProver().peakAndDeviationsAmps(project, leastPeakAmps, ENOUGH, 1, 1);
+        return ProvenBounds.objective(project, bounds, amps);
     }
 
     private static double peakAmps(SupplyBuilder supply, LoadBuilder... loads) {
@@ -127,6 +135,29 @@ class PhaseProverTest {
         }
     }
 
+    /**
+     * Two loads of one pole on three phases, five and ten amperes: the mean is five, so the first deviates by nothing, the
+     * free phase and the other by five. Their peaks are alone on their phases.
+     */
+    @Test
+    void addsWhatBalanceCosts() {
+        Project project = aProject()
+                .panels(aPanel("P"))
+                .boardTypes(aBoardType("eight"))
+                .boards(aBoard("B").type("eight"))
+                .loads(
+                        aLoad("one").runningAmps(5).inrushPeakAmps(50),
+                        aLoad("other").runningAmps(10).inrushPeakAmps(60))
+                .build();
+        double amps = new PhaseProver().peakAndDeviationsAmps(project, 0, ENOUGH, 1, 1);
+
+        ObjectiveWeights weights = project.objective();
+        assertThat(amps)
+                .isCloseTo(
+                        weights.peakInrush() * 60 + weights.supplyImbalance() * 5 + weights.panelImbalance() * 5,
+                        within(1e-3));
+    }
+
     /** A planted plan keeps every rule, so a bound above its peak would be no bound. */
     @Test
     void isNeverAboveThePeakOfAPlanThatKeepsEveryRule() {
@@ -145,6 +176,9 @@ class PhaseProverTest {
                 assertThat(bound)
                         .as("seed %d", seed)
                         .isLessThanOrEqualTo(verdict.metrics().peakInrushAmps() + 1e-9);
+                assertThat(objectiveAmps(planted.project(), bound))
+                        .as("objective, seed %d", seed)
+                        .isLessThanOrEqualTo(verdict.metrics().objective() + 1e-9);
                 better += bound > ProvenBounds.of(planted.project()).peakInrushAmps() + 1e-3 ? 1 : 0;
             }
         }
