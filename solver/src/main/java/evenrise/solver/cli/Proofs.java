@@ -16,7 +16,7 @@ import java.util.function.Consumer;
  * the exact model.
  */
 final class Proofs implements BoundSource {
-    /** The exact model's package is not even loaded for a project that it would leave alone. */
+    /** Nothing native is loaded for a project that this and the next would leave alone. */
     private final Optional<ExactProver> exact;
 
     private final Optional<PhaseProver> phases;
