@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.Decimals;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -46,10 +47,6 @@ public final class Shown {
 
     /** At most three decimals, trailing zeros left out. */
     public static String number(double value) {
-        if (value == Math.rint(value) && Math.abs(value) < 1e15) {
-            return Long.toString((long) value);
-        }
-        String text = String.format(Locale.ROOT, "%.3f", value);
-        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+        return Decimals.toThousandths(value);
     }
 }

@@ -1,5 +1,6 @@
 package evenrise.model.event;
 
+import evenrise.model.contract.Decimals;
 import java.util.Locale;
 
 /** Figures in the words of a trace, the same on every machine. */
@@ -7,8 +8,7 @@ final class Words {
     private Words() {}
 
     static String number(double value) {
-        String text = String.format(Locale.ROOT, "%.3f", value);
-        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+        return Decimals.toThousandths(value);
     }
 
     static String seconds(double value) {

@@ -1,11 +1,10 @@
 package evenrise.model.rules;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.contract.Words;
 import evenrise.model.project.Board;
 import evenrise.model.project.Role;
-import java.math.BigDecimal;
 import java.util.Collection;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
@@ -16,7 +15,7 @@ final class Say {
     private Say() {}
 
     static String seconds(double seconds) {
-        return number(seconds) + " s";
+        return Decimals.toThousandths(seconds) + " s";
     }
 
     static String seconds(OptionalDouble seconds) {
@@ -24,17 +23,11 @@ final class Say {
     }
 
     static String amps(double amps) {
-        return number(amps) + " A";
+        return Decimals.toThousandths(amps) + " A";
     }
 
     static String percent(double fraction) {
-        return number(100 * fraction) + " %";
-    }
-
-    /** To a thousandth, without zeros at the end. */
-    private static String number(double value) {
-        BigDecimal rounded = new BigDecimal(String.format(Locale.ROOT, "%.3f", value));
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        return Decimals.toThousandths(100 * fraction) + " %";
     }
 
     static String quoted(String id) {
