@@ -1,5 +1,6 @@
 package evenrise.solver.document;
 
+import evenrise.solver.report.page.Figures;
 import evenrise.solver.report.page.Grid;
 import evenrise.solver.report.page.Plain;
 import java.util.List;
@@ -15,11 +16,11 @@ final class Cells {
 
     /**
      * A column has as many decimals in every row, so its numbers compare at a glance: two, none where all are whole, one
-     * where it holds a thousand amperes or more.
+     * where it holds a thousand amperes or more, three where two would round a time that somebody sets or measures.
      */
     static List<List<String>> of(Grid grid) {
         List<String> formats = IntStream.range(0, grid.columns().size())
-                .mapToObj(column -> isWhole(grid, column) ? "%.0f" : isLarge(grid, column) ? "%.1f" : "%.2f")
+                .mapToObj(column -> "%." + decimals(grid, column) + "f")
                 .toList();
         return grid.rows().stream()
                 .map(row -> IntStream.range(0, row.size())
@@ -30,11 +31,24 @@ final class Cells {
                 .toList();
     }
 
+    static int decimals(Grid grid, int column) {
+        if (isWhole(grid, column)) {
+            return 0;
+        }
+        return isFine(grid, column) ? 3 : isLarge(grid, column) ? 1 : 2;
+    }
+
     /** Whether none of its numbers has a fraction. */
-    static boolean isWhole(Grid grid, int column) {
+    private static boolean isWhole(Grid grid, int column) {
         return grid.rows().stream()
                 .map(row -> row.get(column))
                 .allMatch(cell -> !(cell instanceof Double number) || number == Math.rint(number));
+    }
+
+    private static boolean isFine(Grid grid, int column) {
+        return grid.columns().get(column).unit().equals("s")
+                && grid.rows().stream()
+                        .anyMatch(row -> row.get(column) instanceof Double seconds && !Figures.isInHundredths(seconds));
     }
 
     private static boolean isLarge(Grid grid, int column) {

@@ -2,6 +2,7 @@ package evenrise.solver.document;
 
 import evenrise.solver.report.page.Document;
 import evenrise.solver.report.page.Envelope;
+import evenrise.solver.report.page.Figures;
 import evenrise.solver.report.page.NodeCurves;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,7 +97,7 @@ public record NodeChart(
                 heightMillimetres,
                 lanes,
                 format("%.0f", top),
-                limit > 0 ? format("%.0f", limit) : "",
+                limit > 0 ? Figures.rated(limit) : "",
                 isLimitDrawn,
                 ticks);
     }

@@ -93,9 +93,7 @@ public final class WorkbookFile {
                         .style()
                         .wrapText(true)
                         .verticalAlignment("top");
-                (grid.columns().get(column).isNumber()
-                                ? style.format(Cells.isWhole(grid, column) ? "0" : "0.00")
-                                : style)
+                (grid.columns().get(column).isNumber() ? style.format(format(Cells.decimals(grid, column))) : style)
                         .set();
             }
             sheet.setAutoFilter(0, 0, grid.rows().size(), grid.columns().size() - 1);
@@ -103,6 +101,11 @@ public final class WorkbookFile {
         sheet.freezePane(0, 1);
         sheet.repeatRows(0);
         print(sheet);
+    }
+
+    /** A workbook has room for two decimals of large currents, too. */
+    private static String format(int decimals) {
+        return decimals == 0 ? "0" : decimals == 3 ? "0.000" : "0.00";
     }
 
     /** Of its longest cell, up to what still reads well; a header goes on two lines. */

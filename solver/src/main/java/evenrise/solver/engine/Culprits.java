@@ -2,7 +2,7 @@ package evenrise.solver.engine;
 
 import java.util.SplittableRandom;
 
-/** Finds loads that have a part in a broken rule, by looking at a few at random. */
+/** Finds loads that have a part in a broken rule: at a place known to break one, or by looking at a few at random. */
 final class Culprits {
     private static final int DRAWS = 40;
 
@@ -55,7 +55,8 @@ final class Culprits {
         }
         drawn -= pairs.size();
         if (drawn < groups.size()) {
-            return plant.groupMembers[groups.get(drawn)][random.nextInt(plant.groupMembers[groups.get(drawn)].length)];
+            int[] members = plant.groupMembers[groups.get(drawn)];
+            return members[random.nextInt(members.length)];
         }
         return onBoard(boards.get(drawn - groups.size()), random);
     }

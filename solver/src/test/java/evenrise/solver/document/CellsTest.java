@@ -36,4 +36,11 @@ class CellsTest {
         assertThat(columnOf("A", 1630.77, 78.0)).containsExactly(List.of("1630.8"), List.of("78.0"));
         assertThat(columnOf("s", 1630.77, 78.0)).containsExactly(List.of("1630.77"), List.of("78.00"));
     }
+
+    /** Who sets a step of an eighth of a second must not read 0.13. */
+    @Test
+    void timesFinerThanAHundredthHaveThreeDecimals() {
+        assertThat(columnOf("s", 0.125, 2.0)).containsExactly(List.of("0.125"), List.of("2.000"));
+        assertThat(columnOf("A", 0.125, 2.0)).containsExactly(List.of("0.13"), List.of("2.00"));
+    }
 }

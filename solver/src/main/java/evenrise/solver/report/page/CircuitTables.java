@@ -4,7 +4,6 @@ import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import evenrise.solver.report.page.Grid.Column;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 
 /** Tables with a row for each breaker, along the panels. */
@@ -92,8 +91,7 @@ final class CircuitTables {
                         each.assignment().panel() + " " + Places.slots(each),
                         each.id(),
                         each.load().name(),
-                        String.format(
-                                Locale.ROOT, "%.0f A, phase %s", each.load().breakerAmps(), Places.phases(each)),
+                        Figures.amps(each.load().breakerAmps()) + ", phase " + Places.phases(each),
                         control(each))));
     }
 

@@ -146,11 +146,10 @@ final class ControlTables {
     }
 
     private static String breaker(Placement each) {
-        return String.format(
-                Locale.ROOT, "%d × %.0f A", each.load().poles(), each.load().breakerAmps());
+        return Figures.breaker(each.load().poles(), each.load().breakerAmps());
     }
 
-    /** Runs of numbers from 1 to {@code outputs} that are free: {@code 3, 9-16}. */
+    /** Runs of numbers from 1 to {@code outputs} that are free: {@code 3, 9 to 16}. */
     private static String unused(Set<Integer> used, int outputs) {
         List<Integer> free = IntStream.rangeClosed(1, outputs)
                 .filter(output -> !used.contains(output))

@@ -22,7 +22,7 @@ final class Cover {
         Metrics metrics = verdict.metrics();
         Project project = layout.project();
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("Supply", format("%.0f A", project.supply().ratedAmps()), system(project.supply())));
+        facts.add(new Fact("Supply", Figures.amps(project.supply().ratedAmps()), system(project.supply())));
         facts.add(new Fact(
                 "Peak inrush",
                 format("%.1f A", metrics.peakInrushAmps()),
@@ -73,14 +73,14 @@ final class Cover {
     /** Voltage, phases and frequency. */
     static String system(Supply supply) {
         return format(
-                "%s, %.0f V to neutral, %.0f Hz",
+                "%s, %s V to neutral, %s Hz",
                 supply.system().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                supply.lineToNeutralVolts(),
-                supply.frequencyHertz());
+                Figures.rated(supply.lineToNeutralVolts()),
+                Figures.rated(supply.frequencyHertz()));
     }
 
     private static String limit(OptionalDouble amps) {
-        return amps.isPresent() ? format("; %.0f A allowed", amps.getAsDouble()) : "";
+        return amps.isPresent() ? "; " + Figures.amps(amps.getAsDouble()) + " allowed" : "";
     }
 
     private static String format(String pattern, Object... values) {

@@ -69,11 +69,11 @@ final class Schedules {
     private String rating(Panel panel) {
         return String.format(
                 Locale.ROOT,
-                "%.0f A, %d slots, %s, neutral %.0f A",
-                panel.ratedAmps(),
+                "%s, %d slots, %s, neutral %s",
+                Figures.amps(panel.ratedAmps()),
                 panel.slots(),
                 Cover.system(layout.project().supply()),
-                panel.ratedAmps() * panel.neutralFactor());
+                Figures.amps(panel.ratedAmps() * panel.neutralFactor()));
     }
 
     private List<Fact> totals(Panel panel, NodeFigures figures, int taken) {
