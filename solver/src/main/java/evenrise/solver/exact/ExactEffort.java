@@ -35,7 +35,12 @@ final class ExactEffort {
     }
 
     void limit(SatParameters.Builder parameters) {
-        parameters.setNumWorkers(workers).setRandomSeed((int) seed).setAbsoluteGapLimit(0);
+        // The library's own handler of Ctrl-C would take the signal away from the JVM, and with it the best plan.
+        parameters
+                .setNumWorkers(workers)
+                .setRandomSeed((int) seed)
+                .setAbsoluteGapLimit(0)
+                .setCatchSigintSignal(false);
         if (isReproducible) {
             parameters.setMaxDeterministicTime(Math.max(0, left));
         } else {
