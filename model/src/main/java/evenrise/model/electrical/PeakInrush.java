@@ -8,7 +8,7 @@ import java.util.List;
 /**
  * Greatest sum of envelopes at one node, for each phase. Every envelope only falls after it has started, so the sum has
  * its maximum at some switch-on, and only those instants are looked at. All peaks are taken to coincide and the source
- * to have no impedance: an upper bound.
+ * to have no impedance: an upper bound at the voltage, and for the currents, that the envelopes are made for.
  *
  * <p>Time: distinct switch-on instants × loads whose excess is still above {@link #NOTHING_AMPS}; space: loads.
  */

@@ -11,7 +11,7 @@ import java.util.TreeSet;
 
 /**
  * Sums what every load draws, for each node and phase, at each instant at which something begins or ends: once as the
- * breakers really closed, once as a bound. Currents only fall in between, so these instants have every maximum.
+ * breakers really closed, once as a bound at nominal voltage. Currents only fall in between, so these instants have every maximum.
  *
  * <p>Time: instants × (loads whose excess has not died away + nodes).
  */

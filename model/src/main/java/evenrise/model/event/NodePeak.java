@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
  * Greatest current of a node in one part of a rehearsal.
  *
  * @param peakInrushAmps as breakers really closed
- * @param boundAmps the bound, with the timing tolerance
+ * @param boundAmps the bound at nominal voltage, with the timing tolerance
  * @param limitAmps the node's inrush limit, where it has one
  */
 public record NodePeak(

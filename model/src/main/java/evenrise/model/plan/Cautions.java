@@ -8,7 +8,8 @@ public final class Cautions {
             "Design aid only: local code, the authority having jurisdiction and a licensed professional decide.",
             "Isolate and lock out before touching anything; a plan does not say that a conductor is dead.",
             "An emergency input in this plan is no life-safety system and replaces none.",
-            "Peaks are upper bounds by a simple envelope, from currents as the project states them; measure on site.");
+            "Peaks are sums of simple envelopes, from currents as the project states them; they are told at nominal"
+                    + " voltage unless a voltage stands beside them; measure on site.");
 
     private Cautions() {}
 }

@@ -6,11 +6,11 @@ import evenrise.model.project.Phase;
 import evenrise.model.project.PlanEvent;
 import java.util.Optional;
 
-/** Greatest instantaneous current of one node when something happens, by the upper-bound envelope. */
+/** Greatest instantaneous current of one node when something happens, by the envelopes at nominal voltage. */
 public record EventPeak(
         @Field(meaning = "What happens") PlanEvent event,
 
-        @Field(meaning = "Upper bound of the instantaneous peak on the worst phase")
+        @Field(meaning = "Upper bound at nominal voltage of the instantaneous peak on the worst phase")
         double peakInrushAmps,
 
         @Field(meaning = "Phase of that peak") Phase peakPhase,

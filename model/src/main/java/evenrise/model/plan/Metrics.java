@@ -5,7 +5,7 @@ import evenrise.model.project.Phase;
 
 /** The figures of a plan; each is defined in docs/model.md. */
 public record Metrics(
-        @Field(meaning = "Upper bound of the instantaneous peak on the supply's worst phase")
+        @Field(meaning = "Upper bound at nominal voltage of the instantaneous peak on the supply's worst phase")
         double peakInrushAmps,
 
         @Field(meaning = "Phase of that peak") Phase peakPhase,

@@ -21,7 +21,7 @@ public record Panel(
         double neutralFactor,
 
         @Field(
-                meaning = "Greatest allowed instantaneous peak on any phase, by the upper-bound envelope",
+                meaning = "Greatest allowed instantaneous peak on any phase; the hard rule holds it at nominal voltage",
                 above = 0,
                 optional = true)
         OptionalDouble inrushLimitAmps,

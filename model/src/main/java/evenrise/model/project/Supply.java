@@ -28,7 +28,7 @@ public record Supply(
         double neutralFactor,
 
         @Field(
-                meaning = "Greatest allowed instantaneous peak on any phase, by the upper-bound envelope",
+                meaning = "Greatest allowed instantaneous peak on any phase; the hard rule holds it at nominal voltage",
                 above = 0,
                 optional = true)
         OptionalDouble inrushLimitAmps) {

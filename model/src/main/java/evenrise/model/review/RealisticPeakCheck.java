@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** The peak that the source's and the feeders' impedance leaves of each node's upper bound. */
+/** The peak that the source's and the feeders' impedance leaves of each node's peak at nominal voltage. */
 final class RealisticPeakCheck implements ElectricalCheck {
     private static final String ID = "realistic-peak";
 
@@ -34,7 +34,7 @@ final class RealisticPeakCheck implements ElectricalCheck {
             Impedance path = source.get().plus(feeders.getOrDefault(node.node(), Impedance.ZERO));
             double bound =
                     node.peaks().stream().mapToDouble(PhasePeak::amps).max().orElse(0);
-            findings.add(new Quantity(node.node(), "peak inrush, upper bound", bound, "A"));
+            findings.add(new Quantity(node.node(), "peak inrush, upper bound at nominal voltage", bound, "A"));
             findings.add(new Quantity(
                     node.node(),
                     "peak inrush behind the source",

@@ -3,7 +3,7 @@ package evenrise.model.rules;
 import evenrise.model.project.Phase;
 
 /**
- * Greatest instantaneous current of one node on one phase, by the upper-bound envelope.
+ * Greatest instantaneous current of one node on one phase, by the sum of envelopes.
  *
  * @param atSeconds nominal switch-on time of what makes it; 0 where only unswitched loads draw
  */

@@ -161,8 +161,9 @@ class SimulatorTest {
     private static String table() {
         StringBuilder text = new StringBuilder();
         text.append(
-                "| loads and source (230 V, 50 Hz) | simulated peak, A | behind the source, A | upper bound, A | most above the envelope, % of its peak"
-                        + " | simulated dip, % | bound of the dip, % |\n");
+                "| loads and source (230 V, 50 Hz) | simulated peak, A | behind the source, A | upper bound at nominal"
+                    + " voltage, A | most above the envelope, % of its peak | simulated dip, % | bound of the dip, %"
+                    + " |\n");
         text.append("| --- | --- | --- | --- | --- | --- | --- |\n");
         for (Comparison each : COMPARISONS.values()) {
             text.append("| ").append(each.scene().inWords());

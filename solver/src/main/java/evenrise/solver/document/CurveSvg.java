@@ -25,9 +25,11 @@ final class CurveSvg {
 
     private String draw() {
         add(
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" width=\"%d\" height=\"%d\" class=\"curve\" role=\"img\" font-size=\"12\">",
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" width=\"%d\" height=\"%d\""
+                        + " class=\"curve\" role=\"img\" font-size=\"12\">",
                 Plot.WIDTH, Plot.HEIGHT, Plot.WIDTH, Plot.HEIGHT);
-        add("<title>Upper bound of the supply's current on each phase over time</title><g class=\"amps\">");
+        add("<title>Upper bound at nominal voltage of the supply's current on each phase over time</title><g"
+                + " class=\"amps\">");
         Plot.ticks(plot.mostAmps()).forEach(this::ampsTick);
         add("</g><g class=\"seconds\">");
         Plot.ticks(plot.endSeconds()).forEach(this::secondsTick);
@@ -44,7 +46,8 @@ final class CurveSvg {
     private void ampsTick(double amps) {
         double y = plot.y(amps);
         add(
-                "<line class=\"grid\" stroke=\"#c9c9c9\" stroke-width=\"0.6\" x1=\"%d\" x2=\"%d\" y1=\"%.1f\" y2=\"%.1f\"/>",
+                "<line class=\"grid\" stroke=\"#c9c9c9\" stroke-width=\"0.6\" x1=\"%d\" x2=\"%d\" y1=\"%.1f\""
+                        + " y2=\"%.1f\"/>",
                 Plot.LEFT, Plot.WIDTH - Plot.RIGHT, y, y);
         add(
                 "<text class=\"tick\" x=\"%d\" y=\"%.1f\" text-anchor=\"end\">%s A</text>",
@@ -55,7 +58,8 @@ final class CurveSvg {
         double x = plot.x(seconds);
         int bottom = Plot.HEIGHT - Plot.BOTTOM;
         add(
-                "<line class=\"grid\" stroke=\"#888888\" stroke-width=\"0.8\" x1=\"%.1f\" x2=\"%.1f\" y1=\"%d\" y2=\"%d\"/>",
+                "<line class=\"grid\" stroke=\"#888888\" stroke-width=\"0.8\" x1=\"%.1f\" x2=\"%.1f\" y1=\"%d\""
+                        + " y2=\"%d\"/>",
                 x, x, bottom, bottom + 5);
         add(
                 "<text class=\"tick\" x=\"%.1f\" y=\"%d\" text-anchor=\"%s\">%s s</text>",
@@ -73,8 +77,8 @@ final class CurveSvg {
                     plot.x(envelope.seconds().get(k)),
                     plot.y(envelope.amps().get(k))));
         }
-        String line =
-                "<polyline class=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\" stroke-dasharray=\"%s\" points=\"%s\"/>";
+        String line = "<polyline class=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\" stroke-dasharray=\"%s\""
+                + " points=\"%s\"/>";
         add(
                 line,
                 "edge e" + phase,
@@ -96,13 +100,16 @@ final class CurveSvg {
         double x = plot.x(Math.max(0, worst.peakAtSeconds() - document.toleranceSeconds()));
         double y = plot.y(worst.peakAmps());
         add(
-                "<line class=\"peak\" stroke=\"#b3261e\" stroke-width=\"1\" stroke-dasharray=\"1 2\" x1=\"%.1f\" x2=\"%.1f\" y1=\"%d\" y2=\"%.1f\"/>",
+                "<line class=\"peak\" stroke=\"#b3261e\" stroke-width=\"1\" stroke-dasharray=\"1 2\" x1=\"%.1f\""
+                        + " x2=\"%.1f\" y1=\"%d\" y2=\"%.1f\"/>",
                 x, x, Plot.TOP - 12, y - 6);
         add(
-                "<circle class=\"peak\" fill=\"none\" stroke=\"#b3261e\" stroke-width=\"2\" cx=\"%.1f\" cy=\"%.1f\" r=\"5\"/>",
+                "<circle class=\"peak\" fill=\"none\" stroke=\"#b3261e\" stroke-width=\"2\" cx=\"%.1f\" cy=\"%.1f\""
+                        + " r=\"5\"/>",
                 x, y);
         add(
-                "<text class=\"tick peaked\" x=\"%.1f\" y=\"%d\" text-anchor=\"%s\">peak %.1f A, phase %s, %.2f s</text>",
+                "<text class=\"tick peaked\" x=\"%.1f\" y=\"%d\" text-anchor=\"%s\">peak %.1f A, phase %s, %.2f"
+                        + " s</text>",
                 x,
                 Plot.TOP - 17,
                 x > Plot.WIDTH - 150 ? "end" : x < Plot.LEFT + 110 ? "start" : "middle",

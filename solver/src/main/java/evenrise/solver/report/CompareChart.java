@@ -72,7 +72,8 @@ public final class CompareChart {
 
     private String draw(String project, String currency) {
         add(
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" font-family=\"sans-serif\" font-size=\"12\">\n",
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" font-family=\"sans-serif\""
+                        + " font-size=\"12\">\n",
                 WIDTH, HEIGHT);
         add(
                 "<title>Price against peak inrush: %s</title>\n<rect width=\"%d\" height=\"%d\" fill=\"#fff\"/>\n",
@@ -81,7 +82,8 @@ public final class CompareChart {
                 "<text x=\"%d\" y=\"22\" font-size=\"15\" font-weight=\"bold\">%s: price against peak inrush</text>\n",
                 LEFT, project);
         add(
-                "<text x=\"%d\" y=\"40\" fill=\"#444\">Numbered as in the table: no other plan is better at once in price, peak and time. A larger mark is a longer sequence.</text>\n",
+                "<text x=\"%d\" y=\"40\" fill=\"#444\">Numbered as in the table: no other plan is better at once in"
+                        + " price, peak and time. A larger mark is a longer sequence.</text>\n",
                 LEFT);
         for (int i = 0; i <= price.steps(); i++) {
             double x = LEFT + (WIDTH - LEFT - RIGHT) * i / (double) price.steps();
@@ -97,7 +99,8 @@ public final class CompareChart {
                 "<text x=\"%d\" y=\"%d\" text-anchor=\"middle\">price, %s</text>\n",
                 (LEFT + WIDTH - RIGHT) / 2, HEIGHT - 14, currency);
         add(
-                "<text transform=\"translate(18 %d) rotate(-90)\" text-anchor=\"middle\">peak inrush, A (upper bound)</text>\n",
+                "<text transform=\"translate(18 %d) rotate(-90)\" text-anchor=\"middle\">peak inrush, A (upper bound"
+                        + " at nominal voltage)</text>\n",
                 (TOP + HEIGHT - BOTTOM) / 2);
         sound.stream().filter(each -> !front.contains(each)).forEach(each -> mark(each, false));
         front.forEach(each -> mark(each, true));
@@ -115,7 +118,8 @@ public final class CompareChart {
                 - (HEIGHT - BOTTOM - TOP) * peak.part(each.metrics().peakInrushAmps());
         double radius = 7 + 6 * each.metrics().durationSeconds() / Math.max(longest, 1e-9);
         add(
-                "<g><title>%s: %.2f, %.1f A, %.2f s</title><circle cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\" fill=\"%s\" stroke=\"#14506e\"/>",
+                "<g><title>%s: %.2f, %.1f A, %.2f s</title><circle cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\" fill=\"%s\""
+                        + " stroke=\"#14506e\"/>",
                 each.scenario().key(),
                 each.scenario().price(),
                 each.metrics().peakInrushAmps(),
@@ -126,7 +130,8 @@ public final class CompareChart {
                 isOnFront ? "#1d6f9b" : "none");
         if (isOnFront) {
             add(
-                    "<text x=\"%.1f\" y=\"%.1f\" font-size=\"10\" font-weight=\"bold\" fill=\"#fff\" text-anchor=\"middle\">%d</text>",
+                    "<text x=\"%.1f\" y=\"%.1f\" font-size=\"10\" font-weight=\"bold\" fill=\"#fff\""
+                            + " text-anchor=\"middle\">%d</text>",
                     x, y + 3.5, front.indexOf(each) + 1);
         }
         svg.append("</g>\n");

@@ -46,11 +46,11 @@ final class EventTable {
                 : "The limit is asked to hold for the sequence and for: "
                         + String.join(", ", limited.stream().map(Words::word).toList())
                         + ".";
-        return new Section(paint, "Peak when something happens, ampere, worst phase, upper bound")
+        return new Section(paint, "Peak when something happens, ampere, worst phase, upper bound at nominal voltage")
                 .table(table)
-                .text(
-                        "Return of the mains, release of an emergency, failure of the worst board, a deep dip ridden through. "
-                                + holds)
+                .text("Return of the mains, release of an emergency, failure of the worst board, a deep dip ridden"
+                        + " through. "
+                        + holds)
                 .lines();
     }
 

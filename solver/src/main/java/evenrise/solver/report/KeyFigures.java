@@ -75,7 +75,7 @@ final class KeyFigures {
                 "A equiv.",
                 Numbers.NONE,
                 plan.map(KeyFigures::gap).orElse("proven, not always tight"));
-        return new Section(paint, "Figures (peaks are upper bounds)")
+        return new Section(paint, "Figures (peaks are upper bounds at nominal voltage)")
                 .table(table)
                 .lines();
     }

@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
  * @param runningAmps rms, by phase
  * @param runningLimitAmps rating times the continuous fraction, for each phase
  * @param runningSpareAmps of the phase that runs highest
- * @param peaks instantaneous upper bound, by phase
+ * @param peaks instantaneous upper bound at nominal voltage, by phase
  * @param inrushSpareAmps of the phase that peaks highest
  */
 public record NodeSheet(

@@ -75,7 +75,7 @@ final class NodeTables {
             cells.add(Numbers.amps(node.inrushSpareAmps()));
             table.row(tone(node.inrushSpareAmps()), cells.toArray(String[]::new));
         }
-        return new Section(paint, "Peak inrush, ampere, instantaneous upper bound").table(table);
+        return new Section(paint, "Peak inrush, ampere, instantaneous, upper bound at nominal voltage").table(table);
     }
 
     private static Tone tone(OptionalDouble spare) {

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * What one load adds to the supply's peak, at that peak's instant and phase.
  *
  * @param onSeconds its nominal switch-on; empty for an unswitched load
- * @param amps instantaneous, by the upper-bound envelope; {@code baseAmps} and {@code excessAmps} together
+ * @param amps instantaneous, by the envelope at nominal voltage; {@code baseAmps} and {@code excessAmps} together
  * @param sharePercent of the peak
  */
 public record PeakContribution(

@@ -99,9 +99,9 @@ public final class RehearsalText {
                         + Numbers.amps(trace.episodes().get(0).peaks().get(0).limitAmps()) + " A.";
         return new Section(paint, "What happened, and what the supply's worst phase drew")
                 .table(table)
-                .text(
-                        "Peak: by the envelopes, breakers closing on time. Bound: whenever within the timing tolerance they close. "
-                                + limit)
+                .text("Peak: by the envelopes, breakers closing on time. Bound: at nominal voltage, whenever within"
+                        + " the timing tolerance they close. "
+                        + limit)
                 .lines();
     }
 

@@ -40,8 +40,8 @@ final class ControlTables {
         return new Grid(
                 "landing",
                 "Landing list: which control lead lands where",
-                "A lead goes from each output to the breaker named beside it. “On” counts from the command to switch on,"
-                        + " “off” from the command to switch off.",
+                "A lead goes from each output to the breaker named beside it. “On” counts from the command to switch"
+                        + " on, “off” from the command to switch off.",
                 List.of(
                         Column.text("Board"),
                         Column.number("Output", ""),
@@ -87,7 +87,7 @@ final class ControlTables {
                 rows);
     }
 
-    /** In the order of switch-on, with the supply's upper bound on each phase right then. */
+    /** In the order of switch-on, with the supply's upper bound at nominal voltage on each phase right then. */
     Grid sequence() {
         List<Phase> phases = layout.project().supply().system().phases();
         List<Column> columns = new ArrayList<>(List.of(
@@ -140,7 +140,7 @@ final class ControlTables {
         return new Grid(
                 "steps",
                 "Switch-ons in order",
-                "The bound is the supply's upper bound, instantaneous, on each phase right then.",
+                "The bound is the supply's upper bound at nominal voltage, instantaneous, on each phase right then.",
                 columns,
                 rows);
     }

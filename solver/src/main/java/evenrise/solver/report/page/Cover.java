@@ -27,7 +27,7 @@ final class Cover {
                 "Peak inrush",
                 format("%.1f A", metrics.peakInrushAmps()),
                 format(
-                        "upper bound, phase %s at %.2f s%s",
+                        "upper bound at nominal voltage, phase %s at %.2f s%s",
                         metrics.peakPhase(),
                         metrics.peakAtSeconds(),
                         limit(project.supply().inrushLimitAmps()))));

@@ -16,20 +16,20 @@ import java.util.OptionalDouble;
 /** Tables with a row for the supply and one for each panel. */
 final class NodeTables {
     private static final String BALANCE =
-            "Running and neutral current: rms, every load at its running current. Peak: upper bound of the instantaneous"
-                    + " current while the sequence runs. An empty limit: the project states none.";
+            "Running and neutral current: rms, every load at its running current. Peak: upper bound at nominal voltage"
+                    + " of the instantaneous current while the sequence runs. An empty limit: the project states none.";
 
     private static final String EVENTS =
-            "Upper bounds of the instantaneous current. Mains return: the supply comes back and the sequence runs again."
-                    + " Release: an emergency ends, and what dropped comes on. Board fails: the worst single board, dead"
-                    + " through a brownout or back while all else is on. Deep dip: too short for a contact to open, every"
-                    + " load draws its inrush at once. The limit in the last column is the sequence's; it holds for other"
-                    + " events only where the project says so.";
+            "Upper bounds at nominal voltage of the instantaneous current. Mains return: the supply comes back and the"
+                + " sequence runs again. Release: an emergency ends, and what dropped comes on. Board fails: the worst"
+                + " single board, dead through a brownout or back while all else is on. Deep dip: too short for a"
+                + " contact to open, every load draws its inrush at once. The limit in the last column is the"
+                + " sequence's; it holds for other events only where the project says so.";
 
     private static final String PERCENTILES =
             "Switch-ons drawn by chance: of 100, 95 stay at or below P95. The voltage of the supply is drawn, too; the"
-                    + " bound here is the plan's times the highest voltage, so that peaks may exceed those at the nominal"
-                    + " voltage. Dips are told where the project states the source.";
+                + " bound here is the plan's times the highest voltage, so that peaks may exceed those at the nominal"
+                + " voltage. Dips are told where the project states the source.";
 
     private final Layout layout;
     private final List<NodeLimits> limits;
@@ -89,7 +89,7 @@ final class NodeTables {
         }
         return new Grid(
                 "events",
-                "Peaks of events: upper bounds when something happens",
+                "Peaks of events: upper bounds at nominal voltage when something happens",
                 EVENTS,
                 List.of(
                         Column.text("Node"),
