@@ -3,20 +3,13 @@ package evenrise.model.file;
 import evenrise.model.check.Shown;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFileAttributeView;
-import java.util.Set;
-import java.util.UUID;
 
 /**
  * Writes a file as a whole or not at all: to a temporary neighbour, forced to the disk, then moved into place. A symbolic
@@ -61,32 +54,14 @@ public final class WholeFile {
         if (Files.exists(target) && !Files.isWritable(target)) {
             throw new AccessDeniedException(target.toString()); // a move would replace it all the same
         }
-        Path temporary = target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".tmp");
+        Path temporary = Temporary.besides(target);
         try {
-            try (FileChannel out =
-                    FileChannel.open(temporary, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE))) {
-                keepPermissions(target, temporary);
-                ByteBuffer rest = ByteBuffer.wrap(bytes);
-                while (rest.hasRemaining()) {
-                    out.write(rest);
-                }
-                out.force(true);
-            }
-            try {
-                Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE);
-            } catch (AtomicMoveNotSupportedException e) {
-                Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
-            }
+            Temporary.write(temporary, bytes, target);
+            Temporary.move(temporary, target);
         } finally {
             Files.deleteIfExists(temporary);
         }
-    }
-
-    private static void keepPermissions(Path from, Path to) throws IOException {
-        PosixFileAttributeView earlier = Files.getFileAttributeView(from, PosixFileAttributeView.class);
-        if (earlier != null && Files.exists(from)) {
-            Files.setPosixFilePermissions(to, earlier.readAttributes().permissions());
-        }
+        Temporary.clean(target);
     }
 
     /** The file itself, behind any symbolic links; a dangling link leads to the file that it would be. */
@@ -101,7 +76,7 @@ public final class WholeFile {
         return at;
     }
 
-    private static WriteFailed failed(String what, IOException e) {
+    static WriteFailed failed(String what, IOException e) {
         String why = e instanceof NoSuchFileException
                 ? "the folder does not exist"
                 : e instanceof AccessDeniedException

@@ -17,9 +17,9 @@ import picocli.CommandLine.Spec;
         name = "plan",
         header = "Find a plan for a project.",
         description = {
-            "Gives every load a slot, so a panel and its phases, and every switched load an output of a board; sets "
-                    + "every board's start delay and step. Keeps every hard rule where that is possible, then makes the "
-                    + "project's objective as small as it can in the time.",
+            "Gives every load a slot, so a panel and its phases, and every switched load an output of a board; sets"
+                + " every board's start delay and step. Keeps every hard rule where that is possible, then makes the"
+                + " project's objective as small as it can in the time.",
             "Ctrl-C ends the search and writes the best plan so far."
         },
         footer = {
@@ -60,6 +60,12 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--report", paramLabel = "FOLDER", description = "Write every document of the plan there, too.")
     private String report;
 
+    @Option(
+            names = "--force",
+            description = "With --report: overwrite files in the folder that no earlier report wrote, or that were "
+                    + "changed since.")
+    private boolean isForced;
+
     PlanCommand(Terminal terminal, PlannerSource planners, Interruption interruption) {
         this.terminal = terminal;
         this.planners = planners;
@@ -74,10 +80,12 @@ final class PlanCommand implements Callable<Integer> {
         Project planned = read.value().orElseThrow();
         Optional<Plan> earlier = Optional.ofNullable(from).map(name -> inputs.earlierPlan(name, planned));
         PlanTarget target = PlanTarget.of(Optional.ofNullable(output), project);
+        Optional<DocumentFiles> documents =
+                Optional.ofNullable(report).map(folder -> new DocumentFiles(folder, isForced, project, from));
+        documents.ifPresent(DocumentFiles::refuseWhatIsNotOurs);
         Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), project + ": " + finding));
         PlanningRequest request =
                 new PlanningRequest(planned, earlier, budget.budget(), budget.seed(), budget.threads());
-        return new PlanRun(terminal, planners, interruption, isQuiet)
-                .run(read, request, target, Optional.ofNullable(report));
+        return new PlanRun(terminal, planners, interruption, isQuiet).run(read, request, target, documents);
     }
 }

@@ -35,11 +35,11 @@ final class PlanRun {
     }
 
     /** @return the exit code */
-    int run(Reading<Project> read, PlanningRequest request, PlanTarget target, Optional<String> report) {
+    int run(Reading<Project> read, PlanningRequest request, PlanTarget target, Optional<DocumentFiles> report) {
         Found found = search(request);
         Planned planned = Planned.of(read, request, found.outcome(), found.bounds(), interruption.happened());
         target.write(planned.plan(), terminal);
-        report.ifPresent(folder -> DocumentFiles.write(document(read, planned), folder, DocumentFiles.FORMATS));
+        report.ifPresent(files -> files.write(document(read, planned), DocumentFiles.FORMATS));
         if (isQuiet) {
             sayWhatIsBroken(planned);
         } else {

@@ -25,9 +25,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "report",
         header = "Write the documents that each trade takes away.",
-        description = "One page for a browser that needs no network, sheets to print, a workbook and tables of values: "
-                + "panel schedules, landing lists, the sequence over time, balance, shutdown groups, electrical findings, "
-                + "bill of materials, commissioning sheet, labels.",
+        description = "One page for a browser that needs no network, sheets to print, a workbook and tables of values:"
+            + " panel schedules, landing lists, the sequence over time, balance, shutdown groups, electrical findings,"
+            + " bill of materials, commissioning sheet, labels.",
         footer = {
             "%nExamples:",
             "  evenrise report hall.project.json hall.plan.json -o documents",
@@ -78,6 +78,11 @@ final class ReportCommand implements Callable<Integer> {
             description = "Draw so many switch-ons and show the percentiles of peaks and dips, too.")
     private int trials;
 
+    @Option(
+            names = "--force",
+            description = "Overwrite files in the folder that no earlier report wrote, or that were changed since.")
+    private boolean isForced;
+
     ReportCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -90,6 +95,8 @@ final class ReportCommand implements Callable<Integer> {
                 .ifPresent(each -> {
                     throw new Failure(ExitCode.USAGE, "--format is '" + each + "', expected of html, pdf, xlsx, csv.");
                 });
+        DocumentFiles files = new DocumentFiles(output, isForced, project, plan, against);
+        files.refuseWhatIsNotOurs();
         Inputs inputs = new Inputs(terminal);
         Reading<Project> read = inputs.project(project);
         Project subject = read.value().orElseThrow();
@@ -114,8 +121,7 @@ final class ReportCommand implements Callable<Integer> {
         Document document = Documents.of(imprint, layout, verdict, ElectricalReview.of(layout), earlier, scatter);
         terminal.print(
                 terminal.out(),
-                List.of("Written: " + String.join(", ", DocumentFiles.write(document, output, formats)) + " in "
-                        + output));
+                List.of("Written: " + String.join(", ", files.write(document, formats)) + " in " + output));
         return verdict.violations().isEmpty() ? ExitCode.DONE : ExitCode.RULES_BROKEN;
     }
 }

@@ -1,5 +1,6 @@
 package evenrise.solver.cli;
 
+import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
@@ -27,10 +28,10 @@ import picocli.CommandLine.Spec;
         name = "rework",
         header = "Cure a plan as built with few changes, and say in which order to make them.",
         description = {
-            "Looks around the plan as it is built for plans that keep every hard rule and move as few breakers and "
-                    + "control leads as possible; shows moves against objective, from the cure alone to as good as new; "
-                    + "and writes, for the plan chosen, the steps of the work in an order in which nothing is broken on "
-                    + "the way.",
+            "Looks around the plan as it is built for plans that keep every hard rule and move as few breakers and"
+                + " control leads as possible; shows moves against objective, from the cure alone to as good as new;"
+                + " and writes, for the plan chosen, the steps of the work in an order in which nothing is broken on"
+                + " the way.",
             "Readings are a CSV table with the columns load, phase, running_a and idle_a; they count instead of the "
                     + "project's own."
         },
@@ -39,7 +40,8 @@ import picocli.CommandLine.Spec;
             "  evenrise rework hall.project.json built.plan.json -o rework",
             "  evenrise rework hall.project.json built.plan.json --measured clamp.csv --max-moves 12 -o rework",
             "  evenrise rework hall.project.json built.plan.json --per-move 2.5 --dead-at-once 4 -o rework",
-            "%nA move is a breaker re-terminated or a control lead re-landed; --moves counts changes tried in the search.",
+            "%nA move is a breaker re-terminated or a control lead re-landed; --moves counts changes tried in the"
+                    + " search.",
             "Currents are in ampere: running and neutral currents rms, peaks instantaneous. Times are in seconds."
         })
 final class ReworkCommand implements Callable<Integer> {
@@ -90,14 +92,16 @@ final class ReworkCommand implements Callable<Integer> {
         Project subject = read.value().orElseThrow();
         Plan built = inputs.plan(plan, subject).value().orElseThrow();
         Optional<Measured> readings = Optional.ofNullable(measured).map(name -> readings(name, subject, built));
-        ReworkFolder folder = ReworkFolder.of(output);
+        ReworkFolder folder = ReworkFolder.of(output, project, plan, measured);
         List<String> notes = new ArrayList<>();
         if (readings.isPresent()) {
             notes.add(
                     readings.get().currents().size() + " of " + subject.loads().size()
                             + " loads have measured currents; the project with them is " + ReworkFolder.MEASURED + ".");
             notes.addAll(readings.get().notes());
-            read = inputs.project(folder.measured(readings.get().in(subject)).toString());
+            read = Inputs.sound(
+                    ReworkFolder.MEASURED,
+                    ProjectFile.read(folder.measured(readings.get().in(subject)), ReworkFolder.MEASURED));
         }
         for (String finding : Inputs.findings(read)) {
             ShowsFailures.message(terminal.err(), project + ": " + finding);

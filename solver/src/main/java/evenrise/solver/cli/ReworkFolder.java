@@ -1,9 +1,9 @@
 package evenrise.solver.cli;
 
+import evenrise.model.file.FileSet;
 import evenrise.model.file.Format;
 import evenrise.model.file.PlanFile;
 import evenrise.model.file.ProjectFile;
-import evenrise.model.file.WholeFile;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
@@ -16,27 +16,36 @@ import evenrise.solver.report.WorkSheetText;
 import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
 import evenrise.solver.rework.WorkOrder;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.DirectoryIteratorException;
-import java.nio.file.DirectoryStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Where a rework goes: a folder with the front, a plan a point, and the work. */
 final class ReworkFolder {
     static final String MEASURED = "project-as-measured.json";
     private static final String FRONT = "front.json";
+    private static final Pattern USED = Pattern.compile("plan-[0-9]{4,}\\.json|front\\.(json|csv)|work\\.(json|txt)|"
+            + Pattern.quote(MEASURED) + "|" + Pattern.quote(FileSet.MANIFEST));
 
     private final Path folder;
+    private final FileSet files;
 
     private ReworkFolder(Path folder) {
         this.folder = folder;
+        this.files = new FileSet(folder);
     }
 
-    /** @throws Failure where nothing could be written there, so that nobody waits for what gets lost */
-    static ReworkFolder of(String name) {
+    /**
+     * @param inputs what the rework is made from, which it never overwrites or removes; null where there is none
+     * @throws Failure where nothing could be written there, so that nobody waits for what gets lost
+     */
+    static ReworkFolder of(String name, String... inputs) {
         Path folder = Inputs.path(name);
         String shown = "'" + Sanitizer.clean(name) + "'";
         try {
@@ -51,60 +60,67 @@ final class ReworkFolder {
         if (!Files.isWritable(folder)) {
             throw new Failure(ExitCode.NOT_WRITTEN, "output folder " + shown + " may not be written to.");
         }
+        refuseInputs(folder, inputs);
         return new ReworkFolder(folder);
+    }
+
+    /** A folder that holds an input under a name that a rework uses would lose it. */
+    private static void refuseInputs(Path folder, String... inputs) {
+        for (String input : inputs) {
+            if (input != null && !input.equals(PlanTarget.STREAM)) {
+                Path name = Inputs.path(input).getFileName();
+                boolean isUsed = name != null && USED.matcher(name.toString()).matches();
+                if (isUsed) {
+                    Inputs.refuseAsOutput(folder.resolve(name).toString(), input);
+                }
+            }
+        }
     }
 
     Path path() {
         return folder;
     }
 
-    /** Writes the project with the currents as measured; gives the file. */
-    Path measured(Project project) {
-        Path file = folder.resolve(MEASURED);
-        writing(() -> ProjectFile.write(project, file, Format.JSON));
-        return file;
+    /** Takes the project with the currents as measured, to be written with the rest; gives what stands in its file. */
+    byte[] measured(Project project) {
+        byte[] bytes = bytes(out -> ProjectFile.write(project, out, Format.JSON));
+        files.add(MEASURED, bytes);
+        return bytes;
     }
 
     void write(Project project, Plan built, Front front, FrontPoint chosen, WorkOrder order) {
         FrontSheet sheet = FrontSheet.of(project.name(), front, chosen);
         Set<FrontPoint> points = new LinkedHashSet<>(front.points());
         points.add(chosen);
-        removeEarlierPlans();
-        writing(() -> {
-            for (FrontPoint each : points) {
-                PlanFile.write(each.plan(), folder.resolve(FrontSheet.planName(each.moves())), Format.JSON);
-            }
-            WholeFile.write(folder.resolve("front.csv"), sheet.csv());
-            WholeFile.write(folder.resolve(FRONT), Json.of(sheet) + "\n");
-            WholeFile.write(folder.resolve("work.json"), Json.of(WorkFile.of(Cautions.ALL, order)) + "\n");
-            WholeFile.write(folder.resolve("work.txt"), WorkSheetText.pages(project, built, order));
-        });
-    }
-
-    /** Plans of an earlier rework in this folder would pass for plans of this one. */
-    private void removeEarlierPlans() {
-        if (!Files.exists(folder.resolve(FRONT))) {
-            return;
+        for (FrontPoint each : points) {
+            files.add(FrontSheet.planName(each.moves()), bytes(out -> PlanFile.write(each.plan(), out, Format.JSON)));
         }
-        try (DirectoryStream<Path> earlier = Files.newDirectoryStream(folder, "plan-[0-9][0-9][0-9][0-9].json")) {
-            for (Path each : earlier) {
-                Files.delete(each);
-            }
-        } catch (IOException | DirectoryIteratorException e) {
-            throw new Failure(
-                    ExitCode.NOT_WRITTEN, "plans of an earlier rework cannot be removed: " + e.getMessage() + ".");
+        files.add("front.csv", utf8(sheet.csv()));
+        files.add(FRONT, utf8(Json.of(sheet) + "\n"));
+        files.add("work.json", utf8(Json.of(WorkFile.of(Cautions.ALL, order)) + "\n"));
+        files.add("work.txt", utf8(WorkSheetText.pages(project, built, order)));
+        try {
+            files.write();
+        } catch (WriteFailed e) {
+            throw new Failure(ExitCode.NOT_WRITTEN, e.getMessage());
         }
     }
 
     private interface Writing {
-        void run() throws WriteFailed;
+        void to(OutputStream out) throws WriteFailed;
     }
 
-    private static void writing(Writing what) {
+    private static byte[] bytes(Writing what) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
-            what.run();
+            what.to(out);
         } catch (WriteFailed e) {
-            throw new Failure(ExitCode.NOT_WRITTEN, e.getMessage());
+            throw new IllegalStateException("memory takes what is written", e);
         }
+        return out.toByteArray();
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -76,6 +76,24 @@ class ReportCommandTest {
         return new Shell(found).run(arguments);
     }
 
+    @Test
+    void overwritesWhatItWroteBeforeAndNothingElse() throws IOException {
+        report("--format", "csv");
+        report("--format", "csv,xlsx");
+        Files.writeString(documents.resolve("landing.csv"), "corrected by hand");
+
+        Shell.Result refused = report("--format", "csv");
+
+        assertThat(refused.code()).isEqualTo(ExitCode.NOT_WRITTEN);
+        assertThat(refused.err()).contains("landing.csv", "--force");
+        assertThat(documents.resolve("landing.csv")).hasContent("corrected by hand");
+        assertThat(report("--format", "csv", "--force").err()).isEmpty();
+        assertThat(documents.resolve("landing.csv")).content().contains("Load");
+        assertThat(documents.resolve("plan.xlsx"))
+                .as("of another revision than what was written last")
+                .doesNotExist();
+    }
+
     private Plan plan() {
         return PlanFile.read(plan).value().orElseThrow();
     }

@@ -98,13 +98,41 @@ class ReworkCommandTest {
         @Test
         void leavesNoPlanOfAnEarlierRework() throws IOException {
             rework(scratch, "--measured", READINGS);
-            Path earlier = Files.writeString(scratch.resolve("plan-0999.json"), "of another rework");
-            Path mine = Files.writeString(scratch.resolve("plan-of-mine.json"), "to be kept");
+            List<String> first = plans();
+            Path mine = Files.writeString(scratch.resolve("plan-0999.json"), "the engineer's own");
 
-            rework(scratch, "--measured", READINGS);
+            rework(scratch, "--measured", READINGS, "--max-moves", "0", "--keep-running");
 
-            assertThat(earlier).doesNotExist();
-            assertThat(mine).exists();
+            assertThat(mine).hasContent("the engineer's own");
+            List<String> second = plans();
+            second.remove(mine.getFileName().toString());
+            String manifest = Files.readString(scratch.resolve("evenrise-files.json"));
+            assertThat(second)
+                    .isNotEmpty()
+                    .allSatisfy(name -> assertThat(manifest).contains(name));
+            assertThat(first).isNotEqualTo(second);
+        }
+
+        private List<String> plans() throws IOException {
+            try (Stream<Path> files = Files.list(scratch)) {
+                return new ArrayList<>(files.map(file -> file.getFileName().toString())
+                        .filter(name -> name.startsWith("plan-"))
+                        .sorted()
+                        .toList());
+            }
+        }
+
+        @Test
+        void neverOverwritesOrRemovesWhatItIsMadeFrom() throws IOException {
+            Path plan = Files.copy(Path.of(BUILT), scratch.resolve("plan-0002.json"));
+            byte[] before = Files.readAllBytes(plan);
+
+            Shell.Result result =
+                    new Shell(null).run("rework", PROJECT, plan.toString(), "--moves", "10", "-o", scratch.toString());
+
+            assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+            assertThat(result.err()).contains("would overwrite what it is made from");
+            assertThat(plan).hasBinaryContent(before);
         }
 
         @Test
