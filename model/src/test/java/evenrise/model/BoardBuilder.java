@@ -2,32 +2,28 @@ package evenrise.model;
 
 import evenrise.model.project.Board;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.Consumer;
 
 public final class BoardBuilder {
-    private final String id;
-    private String type = BoardTypeBuilder.EIGHT;
-    private String panel = "P1";
-    private List<String> reaches = List.of();
-    private Optional<String> after = Optional.empty();
+    private final evenrise.model.project.BoardBuilder made;
 
     BoardBuilder(String id) {
-        this.id = id;
+        made = Board.builder().id(id).type(BoardTypeBuilder.EIGHT).panel("P1");
     }
 
     public BoardBuilder type(String it) {
-        type = it;
+        made.type(it);
         return this;
     }
 
     /** The panel that houses the board. */
     public BoardBuilder in(String it) {
-        panel = it;
+        made.panel(it);
         return this;
     }
 
     public BoardBuilder reaches(List<String> it) {
-        reaches = it;
+        made.reaches(it);
         return this;
     }
 
@@ -36,11 +32,17 @@ public final class BoardBuilder {
     }
 
     public BoardBuilder after(String it) {
-        after = Optional.of(it);
+        made.after(it);
+        return this;
+    }
+
+    /** Sets what has no method of its own here. */
+    public BoardBuilder with(Consumer<evenrise.model.project.BoardBuilder> more) {
+        more.accept(made);
         return this;
     }
 
     public Board build() {
-        return new Board(id, type, panel, reaches, after);
+        return made.build();
     }
 }

@@ -2,32 +2,37 @@ package evenrise.model;
 
 import evenrise.model.project.OnEmergency;
 import evenrise.model.project.ShutdownGroup;
+import java.util.function.Consumer;
 
 public final class GroupBuilder {
-    private final String id;
-    private OnEmergency onEmergency = OnEmergency.DROP;
-    private boolean samePanel = false;
+    private final evenrise.model.project.ShutdownGroupBuilder made;
 
     GroupBuilder(String id) {
-        this.id = id;
+        made = ShutdownGroup.builder().id(id).onEmergency(OnEmergency.DROP).samePanel(false);
     }
 
     public GroupBuilder drops() {
-        onEmergency = OnEmergency.DROP;
+        made.onEmergency(OnEmergency.DROP);
         return this;
     }
 
     public GroupBuilder holds() {
-        onEmergency = OnEmergency.HOLD;
+        made.onEmergency(OnEmergency.HOLD);
         return this;
     }
 
     public GroupBuilder samePanel() {
-        samePanel = true;
+        made.samePanel(true);
+        return this;
+    }
+
+    /** Sets what has no method of its own here. */
+    public GroupBuilder with(Consumer<evenrise.model.project.ShutdownGroupBuilder> more) {
+        more.accept(made);
         return this;
     }
 
     public ShutdownGroup build() {
-        return new ShutdownGroup(id, onEmergency, samePanel);
+        return made.build();
     }
 }

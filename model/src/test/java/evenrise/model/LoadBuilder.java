@@ -10,43 +10,33 @@ import evenrise.model.project.TripCurve;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 
 public final class LoadBuilder {
-    private final String id;
-    private String name;
-    private Role role = Role.AUXILIARY;
-    private int poles = 1;
-    private double breakerAmps = 20;
-    private Optional<TripCurve> curve = Optional.empty();
-    private boolean switched = true;
-    private double runningAmps = 10;
-    private Double idleAmps;
-    private double powerFactor = 1;
-    private double thirdHarmonic = 0;
-    private Double inrushPeakAmps;
-    private double inrushHalfMillis = 10;
-    private double settleSeconds = 0;
-    private Optional<String> shutdownGroup = Optional.empty();
-    private List<String> comesAfter = List.of();
-    private List<String> panels = List.of();
-    private List<String> apartFrom = List.of();
-    private List<String> samePhaseAs = List.of();
-    private FixedPlace fixed = FixedPlace.NONE;
-    private Optional<Circuit> circuit = Optional.empty();
-    private Optional<Equipment> equipment = Optional.empty();
-    private Optional<RideThrough> rideThrough = Optional.empty();
+    private final evenrise.model.project.LoadBuilder made;
 
     LoadBuilder(String id) {
-        this.id = id;
+        made = Load.builder()
+                .id(id)
+                .role(Role.AUXILIARY)
+                .poles(1)
+                .breakerAmps(20)
+                .switched(true)
+                .runningAmps(10)
+                .powerFactor(1)
+                .thirdHarmonic(0)
+                .inrushHalfMillis(10)
+                .settleSeconds(0)
+                .fixed(FixedPlace.NONE);
     }
 
     public LoadBuilder name(String it) {
-        name = it;
+        made.name(it);
         return this;
     }
 
     public LoadBuilder role(Role it) {
-        role = it;
+        made.role(it);
         return this;
     }
 
@@ -63,7 +53,7 @@ public final class LoadBuilder {
     }
 
     public LoadBuilder poles(int it) {
-        poles = it;
+        made.poles(it);
         return this;
     }
 
@@ -76,160 +66,143 @@ public final class LoadBuilder {
     }
 
     public LoadBuilder breakerAmps(double it) {
-        breakerAmps = it;
+        made.breakerAmps(it);
         return this;
     }
 
     public LoadBuilder curve(TripCurve it) {
-        curve = Optional.of(it);
+        made.curve(it);
         return this;
     }
 
     public LoadBuilder unswitched() {
-        switched = false;
+        made.switched(false);
         return this;
     }
 
     public LoadBuilder runningAmps(double it) {
-        runningAmps = it;
+        made.runningAmps(it);
         return this;
     }
 
     public LoadBuilder idleAmps(double it) {
-        idleAmps = it;
+        made.idleAmps(it);
         return this;
     }
 
     public LoadBuilder powerFactor(double it) {
-        powerFactor = it;
+        made.powerFactor(it);
         return this;
     }
 
     public LoadBuilder thirdHarmonic(double it) {
-        thirdHarmonic = it;
+        made.thirdHarmonic(it);
         return this;
     }
 
     public LoadBuilder inrushPeakAmps(double it) {
-        inrushPeakAmps = it;
+        made.inrushPeakAmps(it);
         return this;
     }
 
     public LoadBuilder inrushHalfMillis(double it) {
-        inrushHalfMillis = it;
+        made.inrushHalfMillis(it);
         return this;
     }
 
     public LoadBuilder settleSeconds(double it) {
-        settleSeconds = it;
+        made.settleSeconds(it);
         return this;
     }
 
     public LoadBuilder group(String it) {
-        shutdownGroup = Optional.of(it);
+        made.shutdownGroup(it);
         return this;
     }
 
     public LoadBuilder comesAfter(String... it) {
-        comesAfter = List.of(it);
+        made.comesAfter(List.of(it));
         return this;
     }
 
     public LoadBuilder comesAfter(List<String> it) {
-        comesAfter = it;
+        made.comesAfter(it);
         return this;
     }
 
     public LoadBuilder panels(String... it) {
-        panels = List.of(it);
+        made.panels(List.of(it));
         return this;
     }
 
     public LoadBuilder panels(List<String> it) {
-        panels = it;
+        made.panels(it);
         return this;
     }
 
     public LoadBuilder apartFrom(String... it) {
-        apartFrom = List.of(it);
+        made.apartFrom(List.of(it));
         return this;
     }
 
     public LoadBuilder apartFrom(List<String> it) {
-        apartFrom = it;
+        made.apartFrom(it);
         return this;
     }
 
     public LoadBuilder samePhaseAs(String... it) {
-        samePhaseAs = List.of(it);
+        made.samePhaseAs(List.of(it));
         return this;
     }
 
     public LoadBuilder samePhaseAs(List<String> it) {
-        samePhaseAs = it;
+        made.samePhaseAs(it);
         return this;
     }
 
     public LoadBuilder fixed(FixedPlace it) {
-        fixed = it;
+        made.fixed(it);
         return this;
     }
 
     public LoadBuilder fixedPanel(String it) {
-        return fixed(new FixedPlace(Optional.of(it), fixed.slot(), fixed.board(), fixed.output()));
+        return fixed(made.fixed().withPanel(Optional.of(it)));
     }
 
     public LoadBuilder fixedSlot(int it) {
-        return fixed(new FixedPlace(fixed.panel(), OptionalInt.of(it), fixed.board(), fixed.output()));
+        return fixed(made.fixed().withSlot(OptionalInt.of(it)));
     }
 
     public LoadBuilder fixedBoard(String it) {
-        return fixed(new FixedPlace(fixed.panel(), fixed.slot(), Optional.of(it), fixed.output()));
+        return fixed(made.fixed().withBoard(Optional.of(it)));
     }
 
     public LoadBuilder fixedOutput(int it) {
-        return fixed(new FixedPlace(fixed.panel(), fixed.slot(), fixed.board(), OptionalInt.of(it)));
+        return fixed(made.fixed().withOutput(OptionalInt.of(it)));
     }
 
     public LoadBuilder circuit(Circuit it) {
-        circuit = Optional.of(it);
+        made.circuit(it);
         return this;
     }
 
     public LoadBuilder equipment(Equipment it) {
-        equipment = Optional.of(it);
+        made.equipment(it);
         return this;
     }
 
     public LoadBuilder rideThrough(RideThrough it) {
-        rideThrough = Optional.of(it);
+        made.rideThrough(it);
+        return this;
+    }
+
+    /** Sets what has no method of its own here. */
+    public LoadBuilder with(Consumer<evenrise.model.project.LoadBuilder> more) {
+        more.accept(made);
         return this;
     }
 
     public Load build() {
-        return new Load(
-                id,
-                name,
-                role,
-                poles,
-                breakerAmps,
-                curve,
-                switched,
-                runningAmps,
-                idleAmps,
-                powerFactor,
-                thirdHarmonic,
-                inrushPeakAmps,
-                inrushHalfMillis,
-                settleSeconds,
-                shutdownGroup,
-                comesAfter,
-                panels,
-                apartFrom,
-                samePhaseAs,
-                fixed,
-                circuit,
-                equipment,
-                rideThrough);
+        return made.build();
     }
 }

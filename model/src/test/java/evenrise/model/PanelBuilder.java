@@ -5,49 +5,37 @@ import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.SlotNumbering;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.Consumer;
 
 public final class PanelBuilder {
-    private final String id;
-    private int slots = 42;
-    private double ratedAmps = 225;
-    private double neutralFactor = 1;
-    private OptionalDouble inrushLimitAmps = OptionalDouble.empty();
-    private SlotNumbering numbering = SlotNumbering.ALTERNATING;
-    private List<Phase> phaseRotation = List.of();
-    private List<Integer> reservedSlots = List.of();
-    private Optional<List<Integer>> switchedSlots = Optional.empty();
-
-    private Optional<Feeder> feeder = Optional.empty();
-    private OptionalDouble interruptingAmps = OptionalDouble.empty();
+    private final evenrise.model.project.PanelBuilder made;
 
     PanelBuilder(String id) {
-        this.id = id;
+        made = Panel.builder().id(id).slots(42).ratedAmps(225).neutralFactor(1).numbering(SlotNumbering.ALTERNATING);
     }
 
     public PanelBuilder slots(int it) {
-        slots = it;
+        made.slots(it);
         return this;
     }
 
     public PanelBuilder ratedAmps(double it) {
-        ratedAmps = it;
+        made.ratedAmps(it);
         return this;
     }
 
     public PanelBuilder neutralFactor(double it) {
-        neutralFactor = it;
+        made.neutralFactor(it);
         return this;
     }
 
     public PanelBuilder inrushLimitAmps(double it) {
-        inrushLimitAmps = OptionalDouble.of(it);
+        made.inrushLimitAmps(it);
         return this;
     }
 
     public PanelBuilder numbering(SlotNumbering it) {
-        numbering = it;
+        made.numbering(it);
         return this;
     }
 
@@ -56,7 +44,7 @@ public final class PanelBuilder {
     }
 
     public PanelBuilder phaseRotation(List<Phase> it) {
-        phaseRotation = it;
+        made.phaseRotation(it);
         return this;
     }
 
@@ -65,7 +53,7 @@ public final class PanelBuilder {
     }
 
     public PanelBuilder reservedSlots(List<Integer> it) {
-        reservedSlots = it;
+        made.reservedSlots(it);
         return this;
     }
 
@@ -74,7 +62,7 @@ public final class PanelBuilder {
     }
 
     public PanelBuilder switchedSlots(List<Integer> it) {
-        switchedSlots = Optional.of(it);
+        made.switchedSlots(it);
         return this;
     }
 
@@ -83,27 +71,22 @@ public final class PanelBuilder {
     }
 
     public PanelBuilder feeder(Feeder it) {
-        feeder = Optional.of(it);
+        made.feeder(it);
         return this;
     }
 
     public PanelBuilder interruptingAmps(double it) {
-        interruptingAmps = OptionalDouble.of(it);
+        made.interruptingAmps(it);
+        return this;
+    }
+
+    /** Sets what has no method of its own here. */
+    public PanelBuilder with(Consumer<evenrise.model.project.PanelBuilder> more) {
+        more.accept(made);
         return this;
     }
 
     public Panel build() {
-        return new Panel(
-                id,
-                slots,
-                ratedAmps,
-                neutralFactor,
-                inrushLimitAmps,
-                numbering,
-                phaseRotation,
-                reservedSlots,
-                switchedSlots,
-                feeder,
-                interruptingAmps);
+        return made.build();
     }
 }

@@ -5,7 +5,6 @@ import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** A plan's boards and assignments; metrics, violations and origin are left out. */
 public final class PlanBuilder {
@@ -27,6 +26,6 @@ public final class PlanBuilder {
     }
 
     public Plan build() {
-        return new Plan(Plan.FORMAT, List.of(), boards, assignments, Optional.empty(), List.of(), Optional.empty());
+        return Plan.builder().boards(boards).assignments(assignments).build();
     }
 }

@@ -22,7 +22,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
@@ -365,35 +364,35 @@ final class PlantedPlant {
             project.maxDurationSeconds(duration());
         }
         if (random.nextBoolean()) {
-            project.objective(new ObjectiveWeights(1, random.nextInt(3), 0.5, random.nextDouble(), 10));
+            project.objective(ObjectiveWeights.builder()
+                    .peakInrush(1)
+                    .supplyImbalance(random.nextInt(3))
+                    .panelImbalance(0.5)
+                    .duration(random.nextDouble())
+                    .boards(10)
+                    .build());
         }
         Project draft = project.build();
-        return new Project(
-                draft.format(),
-                draft.name(),
-                supply.build(),
-                draft.timingToleranceSeconds(),
-                draft.maxDurationSeconds(),
-                panels.stream().map(panel -> rated(panel, fraction, tolerance)).toList(),
-                types,
-                boards,
-                groups,
-                placed.stream().map(it -> it.load).toList(),
-                draft.objective());
+        return draft.with()
+                .supply(supply.build())
+                .panels(panels.stream()
+                        .map(panel -> rated(panel, fraction, tolerance))
+                        .toList())
+                .boardTypes(types)
+                .boards(boards)
+                .shutdownGroups(groups)
+                .loads(placed.stream().map(it -> it.load).toList())
+                .build();
     }
 
     private Panel rated(Panel panel, double fraction, double tolerance) {
         List<Placed> here = placed.stream().filter(it -> it.panel == panel).toList();
-        return new Panel(
-                panel.id(),
-                panel.slots(),
-                rating(here, fraction),
-                4,
-                random.nextInt(3) == 0 ? OptionalDouble.of(peak(here, tolerance) + 1) : OptionalDouble.empty(),
-                panel.numbering(),
-                panel.phaseRotation(),
-                panel.reservedSlots(),
-                panel.switchedSlots());
+        return panel.with()
+                .ratedAmps(rating(here, fraction))
+                .neutralFactor(4)
+                .inrushLimitAmps(
+                        random.nextInt(3) == 0 ? OptionalDouble.of(peak(here, tolerance) + 1) : OptionalDouble.empty())
+                .build();
     }
 
     /** Just enough for the worst phase, and for a neutral of four times as much under any angle. */
@@ -452,14 +451,10 @@ final class PlantedPlant {
                     return a.build();
                 })
                 .toList();
-        return new Plan(
-                Plan.FORMAT,
-                List.of(),
-                boards.stream().map(board -> settings.get(board.id())).toList(),
-                assignments,
-                Optional.empty(),
-                List.of(),
-                Optional.empty());
+        return Plan.builder()
+                .boards(boards.stream().map(board -> settings.get(board.id())).toList())
+                .assignments(assignments)
+                .build();
     }
 
     private List<Placed> switched() {

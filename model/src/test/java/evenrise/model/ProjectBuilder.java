@@ -10,47 +10,39 @@ import evenrise.model.project.ObjectiveWeights;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Project;
 import evenrise.model.project.ShutdownGroup;
-import evenrise.model.project.Supply;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.Consumer;
 
 /** Lists grow with each call. Without panels it has P1, without loads L1, with boards but no types the type eight. */
 public final class ProjectBuilder {
-    private String name = "Test";
-    private Supply supply = Fixtures.aSupply().build();
-    private double timingToleranceSeconds = 0;
-    private OptionalDouble maxDurationSeconds = OptionalDouble.empty();
+    private final evenrise.model.project.ProjectBuilder made =
+            Project.builder().name("Test").supply(Fixtures.aSupply().build());
     private final List<Panel> panels = new ArrayList<>();
     private final List<BoardType> boardTypes = new ArrayList<>();
     private final List<Board> boards = new ArrayList<>();
     private final List<ShutdownGroup> shutdownGroups = new ArrayList<>();
     private final List<Load> loads = new ArrayList<>();
-    private ObjectiveWeights objective = ObjectiveWeights.DEFAULT;
-    private Optional<Behaviour> behaviour = Optional.empty();
-    private Optional<Catalogue> catalogue = Optional.empty();
-    private Optional<Electrical> electrical = Optional.empty();
 
     ProjectBuilder() {}
 
     public ProjectBuilder name(String it) {
-        name = it;
+        made.name(it);
         return this;
     }
 
     public ProjectBuilder supply(SupplyBuilder it) {
-        supply = it.build();
+        made.supply(it.build());
         return this;
     }
 
     public ProjectBuilder timingToleranceSeconds(double it) {
-        timingToleranceSeconds = it;
+        made.timingToleranceSeconds(it);
         return this;
     }
 
     public ProjectBuilder maxDurationSeconds(double it) {
-        maxDurationSeconds = OptionalDouble.of(it);
+        made.maxDurationSeconds(it);
         return this;
     }
 
@@ -94,43 +86,40 @@ public final class ProjectBuilder {
     }
 
     public ProjectBuilder objective(ObjectiveWeights it) {
-        objective = it;
+        made.objective(it);
         return this;
     }
 
     public ProjectBuilder electrical(Electrical it) {
-        electrical = Optional.of(it);
+        made.electrical(it);
         return this;
     }
 
     public ProjectBuilder behaviour(Behaviour it) {
-        behaviour = Optional.of(it);
+        made.behaviour(it);
         return this;
     }
 
     public ProjectBuilder catalogue(Catalogue it) {
-        catalogue = Optional.of(it);
+        made.catalogue(it);
+        return this;
+    }
+
+    /** Sets what has no method of its own here. */
+    public ProjectBuilder with(Consumer<evenrise.model.project.ProjectBuilder> more) {
+        more.accept(made);
         return this;
     }
 
     public Project build() {
-        return new Project(
-                Project.FORMAT,
-                name,
-                supply,
-                timingToleranceSeconds,
-                maxDurationSeconds,
-                panels.isEmpty() ? List.of(Fixtures.aPanel().build()) : panels,
-                boardTypes.isEmpty() && !boards.isEmpty()
-                        ? List.of(Fixtures.aBoardType().build())
-                        : boardTypes,
-                boards,
-                shutdownGroups,
-                loads.isEmpty() ? List.of(Fixtures.aLoad().unswitched().build()) : loads,
-                objective,
-                electrical,
-                behaviour,
-                catalogue,
-                Optional.empty());
+        return made.panels(panels.isEmpty() ? List.of(Fixtures.aPanel().build()) : panels)
+                .boardTypes(
+                        boardTypes.isEmpty() && !boards.isEmpty()
+                                ? List.of(Fixtures.aBoardType().build())
+                                : boardTypes)
+                .boards(boards)
+                .shutdownGroups(shutdownGroups)
+                .loads(loads.isEmpty() ? List.of(Fixtures.aLoad().unswitched().build()) : loads)
+                .build();
     }
 }

@@ -2,21 +2,23 @@ package evenrise.model;
 
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Supply;
-import java.util.OptionalDouble;
+import java.util.function.Consumer;
 
 public final class SupplyBuilder {
-    private PhaseSystem system = PhaseSystem.THREE_PHASE;
-    private double lineToNeutralVolts = 120;
-    private double frequencyHertz = 60;
-    private double ratedAmps = 400;
-    private double continuousFraction = 0.8;
-    private double neutralFactor = 1;
-    private OptionalDouble inrushLimitAmps = OptionalDouble.empty();
+    private final evenrise.model.project.SupplyBuilder made;
 
-    SupplyBuilder() {}
+    SupplyBuilder() {
+        made = Supply.builder()
+                .system(PhaseSystem.THREE_PHASE)
+                .lineToNeutralVolts(120)
+                .frequencyHertz(60)
+                .ratedAmps(400)
+                .continuousFraction(0.8)
+                .neutralFactor(1);
+    }
 
     public SupplyBuilder system(PhaseSystem it) {
-        system = it;
+        made.system(it);
         return this;
     }
 
@@ -29,43 +31,42 @@ public final class SupplyBuilder {
     }
 
     public SupplyBuilder lineToNeutralVolts(double it) {
-        lineToNeutralVolts = it;
+        made.lineToNeutralVolts(it);
         return this;
     }
 
     public SupplyBuilder frequencyHertz(double it) {
-        frequencyHertz = it;
+        made.frequencyHertz(it);
         return this;
     }
 
     public SupplyBuilder ratedAmps(double it) {
-        ratedAmps = it;
+        made.ratedAmps(it);
         return this;
     }
 
     public SupplyBuilder continuousFraction(double it) {
-        continuousFraction = it;
+        made.continuousFraction(it);
         return this;
     }
 
     public SupplyBuilder neutralFactor(double it) {
-        neutralFactor = it;
+        made.neutralFactor(it);
         return this;
     }
 
     public SupplyBuilder inrushLimitAmps(double it) {
-        inrushLimitAmps = OptionalDouble.of(it);
+        made.inrushLimitAmps(it);
+        return this;
+    }
+
+    /** Sets what has no method of its own here. */
+    public SupplyBuilder with(Consumer<evenrise.model.project.SupplyBuilder> more) {
+        more.accept(made);
         return this;
     }
 
     public Supply build() {
-        return new Supply(
-                system,
-                lineToNeutralVolts,
-                frequencyHertz,
-                ratedAmps,
-                continuousFraction,
-                neutralFactor,
-                inrushLimitAmps);
+        return made.build();
     }
 }

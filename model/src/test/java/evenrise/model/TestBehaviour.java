@@ -36,50 +36,35 @@ public final class TestBehaviour {
 
     private static Behaviour like(Restart restart, DeadBoard deadBoard, List<PlanEvent> events) {
         Behaviour it = Behaviour.DEFAULT;
-        return new Behaviour(
-                it.brownoutPercent(),
-                it.brownoutHoldSeconds(),
-                it.steadyPercent(),
-                it.steadyWaitSeconds(),
-                it.onReturn(),
-                it.phaseWatch(),
-                it.onRelease(),
-                it.releaseWaitSeconds(),
-                it.onInEmergency(),
-                it.sequenceInEmergency(),
-                it.counterCommand(),
-                restart,
-                it.neededGroup(),
-                it.lockRefuses(),
-                deadBoard,
-                it.deadContacts(),
-                it.reinrushPercent(),
-                it.reinrushAfterMillis(),
-                events);
+        return it.with()
+                .restart(restart)
+                .deadBoard(deadBoard)
+                .inrushLimitHoldsFor(events)
+                .build();
     }
 
     /** Anything that a project may state. */
     public static Behaviour any(Random random) {
-        return new Behaviour(
-                60 + random.nextInt(30),
-                random.nextInt(4),
-                70 + random.nextInt(30),
-                random.nextInt(8),
-                any(Resume.values(), random),
-                any(PhaseWatch.values(), random),
-                any(Resume.values(), random),
-                random.nextInt(3),
-                any(OnInEmergency.values(), random),
-                any(SequenceInEmergency.values(), random),
-                any(CounterCommand.values(), random),
-                any(Restart.values(), random),
-                any(NeededGroup.values(), random),
-                any(LockRefuses.values(), random),
-                any(DeadBoard.values(), random),
-                any(DeadContacts.values(), random),
-                50 + random.nextInt(40),
-                random.nextInt(100),
-                List.of());
+        return Behaviour.builder()
+                .brownoutPercent(60 + random.nextInt(30))
+                .brownoutHoldSeconds(random.nextInt(4))
+                .steadyPercent(70 + random.nextInt(30))
+                .steadyWaitSeconds(random.nextInt(8))
+                .onReturn(any(Resume.values(), random))
+                .phaseWatch(any(PhaseWatch.values(), random))
+                .onRelease(any(Resume.values(), random))
+                .releaseWaitSeconds(random.nextInt(3))
+                .onInEmergency(any(OnInEmergency.values(), random))
+                .sequenceInEmergency(any(SequenceInEmergency.values(), random))
+                .counterCommand(any(CounterCommand.values(), random))
+                .restart(any(Restart.values(), random))
+                .neededGroup(any(NeededGroup.values(), random))
+                .lockRefuses(any(LockRefuses.values(), random))
+                .deadBoard(any(DeadBoard.values(), random))
+                .deadContacts(any(DeadContacts.values(), random))
+                .reinrushPercent(50 + random.nextInt(40))
+                .reinrushAfterMillis(random.nextInt(100))
+                .build();
     }
 
     private static <T> T any(T[] values, Random random) {

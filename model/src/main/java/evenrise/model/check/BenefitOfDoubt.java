@@ -79,37 +79,50 @@ final class BenefitOfDoubt {
     private Optional<Project> relaxed() {
         List<Panel> panels = relaxed("/panels/", project.panels(), Panel::id, BenefitOfDoubt::generous);
         List<String> anyPanel = panels.stream().map(Panel::id).distinct().toList();
-        BoardType any = new BoardType("\0any", MOST, List.of(0.0), List.of(0.0), 0);
+        BoardType any = BoardType.builder()
+                .id("\0any")
+                .outputs(MOST)
+                .startDelaySeconds(List.of(0.0))
+                .stepSeconds(List.of(0.0))
+                .price(0)
+                .build();
         List<BoardType> types = new ArrayList<>(relaxed(
                 "/board_types/",
                 project.boardTypes(),
                 BoardType::id,
-                (id, it) -> new BoardType(id, MOST, any.startDelaySeconds(), any.stepSeconds(), 0)));
+                (id, it) -> BoardType.builder()
+                        .id(id)
+                        .outputs(MOST)
+                        .startDelaySeconds(any.startDelaySeconds())
+                        .stepSeconds(any.stepSeconds())
+                        .price(0)
+                        .build()));
         types.add(any);
         List<Board> boards = relaxed(
                 "/boards/",
                 project.boards(),
                 Board::id,
-                (id, it) -> new Board(id, any.id(), it.panel(), anyPanel, Optional.empty()));
+                (id, it) -> Board.builder()
+                        .id(id)
+                        .type(any.id())
+                        .panel(it.panel())
+                        .reaches(anyPanel)
+                        .build());
         List<Load> loads = soundLoads();
         return loads.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Project(
-                        project.format(),
-                        project.name(),
-                        supply(),
-                        project.timingToleranceSeconds(),
-                        errors.contains("/max_duration_s") ? OptionalDouble.empty() : project.maxDurationSeconds(),
-                        panels,
-                        types,
-                        boards,
-                        project.shutdownGroups(),
-                        loads,
-                        project.objective(),
-                        project.electrical(),
-                        behaviour(),
-                        project.catalogue(),
-                        project.scatter()));
+                : Optional.of(project.with()
+                        .supply(supply())
+                        .maxDurationSeconds(
+                                errors.contains("/max_duration_s")
+                                        ? OptionalDouble.empty()
+                                        : project.maxDurationSeconds())
+                        .panels(panels)
+                        .boardTypes(types)
+                        .boards(boards)
+                        .loads(loads)
+                        .behaviour(behaviour())
+                        .build());
     }
 
     /** One with an error asks nothing. */
@@ -134,21 +147,24 @@ final class BenefitOfDoubt {
         PhaseSystem system = it.system();
         return errors.stream().noneMatch(at -> at.startsWith("/supply/"))
                 ? it
-                : new Supply(
-                        system, it.lineToNeutralVolts(), it.frequencyHertz(), 100_000, 1, 4, OptionalDouble.empty());
+                : Supply.builder()
+                        .system(system)
+                        .lineToNeutralVolts(it.lineToNeutralVolts())
+                        .frequencyHertz(it.frequencyHertz())
+                        .ratedAmps(100_000)
+                        .continuousFraction(1)
+                        .neutralFactor(4)
+                        .build();
     }
 
     private static Panel generous(String id, Panel wrong) {
-        return new Panel(
-                id,
-                MOST,
-                100_000,
-                4,
-                OptionalDouble.empty(),
-                SlotNumbering.SEQUENTIAL,
-                List.of(),
-                List.of(),
-                Optional.empty());
+        return Panel.builder()
+                .id(id)
+                .slots(MOST)
+                .ratedAmps(100_000)
+                .neutralFactor(4)
+                .numbering(SlotNumbering.SEQUENTIAL)
+                .build();
     }
 
     /** Each part itself where nothing is wrong with it and its id is its own, else what stands in for it. */

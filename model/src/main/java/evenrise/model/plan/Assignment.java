@@ -1,7 +1,9 @@
 package evenrise.model.plan;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import evenrise.model.project.Phase;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** Where one load sits and when it comes on. */
+@FileRecord
 public record Assignment(
         @Field(meaning = "The load", atLeast = 1) String load,
         @Field(meaning = "Panel it sits in", atLeast = 1) String panel,
@@ -27,9 +30,15 @@ public record Assignment(
         OptionalDouble onSeconds,
 
         @Field(meaning = "Nominal switch-off time after the off command; null for an unswitched load", optional = true)
-        OptionalDouble offSeconds) {
+        OptionalDouble offSeconds)
+        implements AssignmentBuilder.With {
     public Assignment {
         Contract.check(Assignment.class, load, panel, slot, phases, board, output, onSeconds, offSeconds);
         phases = List.copyOf(phases);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static AssignmentBuilder builder() {
+        return Defaults.into(AssignmentBuilder.unset(), Assignment.class);
     }
 }

@@ -1,12 +1,15 @@
 package evenrise.model.plan;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PlanEvent;
 import java.util.Optional;
 
 /** Greatest instantaneous current of one node when something happens, by the envelopes at nominal voltage. */
+@FileRecord
 public record EventPeak(
         @Field(meaning = "What happens") PlanEvent event,
 
@@ -16,8 +19,14 @@ public record EventPeak(
         @Field(meaning = "Phase of that peak") Phase peakPhase,
 
         @Field(meaning = "The board whose failure makes it, where one does", optional = true)
-        Optional<String> board) {
+        Optional<String> board)
+        implements EventPeakBuilder.With {
     public EventPeak {
         Contract.check(EventPeak.class, event, peakInrushAmps, peakPhase, board);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static EventPeakBuilder builder() {
+        return Defaults.into(EventPeakBuilder.unset(), EventPeak.class);
     }
 }

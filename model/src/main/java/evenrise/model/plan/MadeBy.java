@@ -1,11 +1,14 @@
 package evenrise.model.plan;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
 /** What made a plan, so that it can be made again. */
+@FileRecord
 public record MadeBy(
         @Field(meaning = "Version of this software", atLeast = 1)
         String softwareVersion,
@@ -24,8 +27,14 @@ public record MadeBy(
         @Field(
                 meaning = "Time used; null when moves were the limit, so that such plans are equal to the byte",
                 optional = true)
-        OptionalDouble timeUsedSeconds) {
+        OptionalDouble timeUsedSeconds)
+        implements MadeByBuilder.With {
     public MadeBy {
         Contract.check(MadeBy.class, softwareVersion, projectSha256, seed, threads, movesAllowed, timeUsedSeconds);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static MadeByBuilder builder() {
+        return Defaults.into(MadeByBuilder.unset(), MadeBy.class);
     }
 }

@@ -1,9 +1,12 @@
 package evenrise.model.plan;
 
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import evenrise.model.project.Phase;
 
 /** The figures of a plan; each is defined in docs/model.md. */
+@FileRecord
 public record Metrics(
         @Field(meaning = "Upper bound at nominal voltage of the instantaneous peak on the supply's worst phase")
         double peakInrushAmps,
@@ -30,4 +33,11 @@ public record Metrics(
         int hardViolations,
 
         @Field(meaning = "What is minimised, in ampere-equivalents")
-        double objective) {}
+        double objective)
+        implements MetricsBuilder.With {
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static MetricsBuilder builder() {
+        return Defaults.into(MetricsBuilder.unset(), Metrics.class);
+    }
+}

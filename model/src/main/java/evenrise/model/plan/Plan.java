@@ -1,12 +1,15 @@
 package evenrise.model.plan;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Where each load sits and when it comes on, with the figures that follow. */
+@FileRecord
 public record Plan(
         @Field(meaning = "Name and version of this format", atLeast = 1)
         String format,
@@ -39,7 +42,8 @@ public record Plan(
         Optional<Review> review,
 
         @Field(meaning = "Peaks of the supply when something happens, as docs/events.md defines them", optional = true)
-        List<EventPeak> eventPeaks) {
+        List<EventPeak> eventPeaks)
+        implements PlanBuilder.With {
 
     /** The format that this software reads and writes. */
     public static final String FORMAT = "evenrise-plan/1";
@@ -66,44 +70,8 @@ public record Plan(
         eventPeaks = List.copyOf(eventPeaks);
     }
 
-    /** A plan of which nothing is proven. */
-    public Plan(
-            String format,
-            List<String> cautions,
-            List<BoardSetting> boards,
-            List<Assignment> assignments,
-            Optional<Metrics> metrics,
-            List<BrokenRule> violations,
-            Optional<MadeBy> madeBy) {
-        this(
-                format,
-                cautions,
-                boards,
-                assignments,
-                metrics,
-                violations,
-                madeBy,
-                Optional.empty(),
-                OptionalDouble.empty(),
-                false,
-                Optional.empty(),
-                List.of());
-    }
-
-    /** The same plan with what the electrical review says of it. */
-    public Plan reviewed(Review said) {
-        return new Plan(
-                format,
-                cautions,
-                boards,
-                assignments,
-                metrics,
-                violations,
-                madeBy,
-                bounds,
-                gapPercent,
-                optimal,
-                Optional.of(said),
-                eventPeaks);
+    /** Begins with what a file gives that leaves everything out. */
+    public static PlanBuilder builder() {
+        return Defaults.into(PlanBuilder.unset(), Plan.class).format(FORMAT);
     }
 }

@@ -1,9 +1,12 @@
 package evenrise.model.plan;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 
 /** One figure that the electrical review has computed. */
+@FileRecord
 public record Quantity(
         @Field(meaning = "Load, panel, room or supply that it is about", atLeast = 1)
         String place,
@@ -14,8 +17,14 @@ public record Quantity(
         @Field(meaning = "The figure") double value,
 
         @Field(meaning = "Its unit: A, V, %, s, W, BTU/h; empty where there is none", byDefault = "\"\"")
-        String unit) {
+        String unit)
+        implements QuantityBuilder.With {
     public Quantity {
         Contract.check(Quantity.class, place, name, value, unit);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static QuantityBuilder builder() {
+        return Defaults.into(QuantityBuilder.unset(), Quantity.class);
     }
 }

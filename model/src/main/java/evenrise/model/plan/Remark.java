@@ -1,10 +1,13 @@
 package evenrise.model.plan;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.OptionalDouble;
 
 /** One thing that the electrical review has to say. */
+@FileRecord
 public record Remark(
         @Field(meaning = "The check that says it, as named in docs/electrical.md", atLeast = 1)
         String check,
@@ -29,21 +32,24 @@ public record Remark(
         String clause,
 
         @Field(meaning = "The place, the figure with its unit, what is allowed, and the likely cure", atLeast = 1)
-        String message) {
+        String message)
+        implements RemarkBuilder.With {
     public Remark {
         Contract.check(Remark.class, check, grade, place, figure, limit, unit, clause, message);
     }
 
     /** That a check says nothing, for {@code needs} is not stated. */
     public static Remark notChecked(String check, String place, String needs) {
-        return new Remark(
-                check,
-                Grade.NOT_CHECKED,
-                place,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                "",
-                "",
-                "not checked: needs " + needs);
+        return builder()
+                .check(check)
+                .grade(Grade.NOT_CHECKED)
+                .place(place)
+                .message("not checked: needs " + needs)
+                .build();
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static RemarkBuilder builder() {
+        return Defaults.into(RemarkBuilder.unset(), Remark.class);
     }
 }

@@ -1,12 +1,15 @@
 package evenrise.model.plan;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import evenrise.model.project.Practice;
 import java.util.List;
 import java.util.Optional;
 
 /** What the electrical review says of a plan. */
+@FileRecord
 public record Review(
         @Field(meaning = "Body of rules that it went by", optional = true)
         Optional<Practice> practice,
@@ -15,7 +18,8 @@ public record Review(
         List<Remark> remarks,
 
         @Field(meaning = "What it has computed", byDefault = "[]")
-        List<Quantity> quantities) {
+        List<Quantity> quantities)
+        implements ReviewBuilder.With {
     public Review {
         Contract.check(Review.class, practice, remarks, quantities);
         remarks = List.copyOf(remarks);
@@ -25,5 +29,10 @@ public record Review(
     /** How many remarks are to be taken so. */
     public long count(Grade grade) {
         return remarks.stream().filter(remark -> remark.grade() == grade).count();
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static ReviewBuilder builder() {
+        return Defaults.into(ReviewBuilder.unset(), Review.class);
     }
 }

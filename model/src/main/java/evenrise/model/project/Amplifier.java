@@ -1,10 +1,13 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.OptionalDouble;
 
 /** The amplifiers behind one breaker, summed. */
+@FileRecord
 public record Amplifier(
         @Field(meaning = "Rated output of all channels into the loads that are connected", above = 0, max = 1_000_000)
         double ratedOutputWatts,
@@ -33,7 +36,8 @@ public record Amplifier(
         OptionalDouble thirdPowerWatts,
 
         @Field(meaning = "How hard it is driven on average", byDefault = "\"eighth\"")
-        Programme programme) {
+        Programme programme)
+        implements AmplifierBuilder.With {
     public Amplifier {
         Contract.check(
                 Amplifier.class,
@@ -44,5 +48,10 @@ public record Amplifier(
                 eighthPowerWatts,
                 thirdPowerWatts,
                 programme);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static AmplifierBuilder builder() {
+        return Defaults.into(AmplifierBuilder.unset(), Amplifier.class);
     }
 }

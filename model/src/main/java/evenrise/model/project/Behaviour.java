@@ -1,13 +1,16 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.List;
 
 /**
  * What the control does when something happens. Each default is common practice, no source, except the two of the
  * renewed inrush, which follow the ITI curve of 2000 (read in a secondary copy); docs/events.md explains each.
  */
+@FileRecord
 public record Behaviour(
         @Field(
                 meaning = "Voltage below which the supply is low, of the nominal one",
@@ -90,29 +93,11 @@ public record Behaviour(
         double reinrushAfterMillis,
 
         @Field(meaning = "Events for which inrush_limit_a holds, too", distinct = true, byDefault = "[]")
-        List<PlanEvent> inrushLimitHoldsFor) {
+        List<PlanEvent> inrushLimitHoldsFor)
+        implements BehaviourBuilder.With {
 
     /** What holds where a project states nothing. */
-    public static final Behaviour DEFAULT = new Behaviour(
-            80,
-            2,
-            90,
-            5,
-            Resume.SEQUENCE,
-            PhaseWatch.ANY,
-            Resume.SEQUENCE,
-            0,
-            OnInEmergency.REFUSE,
-            SequenceInEmergency.STOP,
-            CounterCommand.TURN,
-            Restart.WHOLE,
-            NeededGroup.REFUSE,
-            LockRefuses.ALL,
-            DeadBoard.CARRY_ON,
-            DeadContacts.STAY,
-            70,
-            20,
-            List.of());
+    public static final Behaviour DEFAULT = builder().build();
 
     public Behaviour {
         Contract.check(
@@ -142,5 +127,10 @@ public record Behaviour(
     /** The voltage from which the supply is steady. */
     public double steadyFromPercent() {
         return Math.max(steadyPercent, brownoutPercent);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static BehaviourBuilder builder() {
+        return Defaults.into(BehaviourBuilder.unset(), Behaviour.class);
     }
 }

@@ -1,11 +1,14 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.List;
 import java.util.Optional;
 
 /** One control board, mounted in a panel. */
+@FileRecord
 public record Board(
         @Field(meaning = "Name by which the board is referred to", atLeast = 1)
         String id,
@@ -24,9 +27,15 @@ public record Board(
         @Field(
                 meaning = "Board whose last used output starts this one; absent when it starts with the command",
                 optional = true)
-        Optional<String> after) {
+        Optional<String> after)
+        implements BoardBuilder.With {
     public Board {
         Contract.check(Board.class, id, type, panel, reaches, after);
         reaches = reaches.isEmpty() ? List.of(panel) : List.copyOf(reaches);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static BoardBuilder builder() {
+        return Defaults.into(BoardBuilder.unset(), Board.class);
     }
 }

@@ -1,10 +1,13 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.List;
 
 /** A kind of control board: it closes its outputs one after another, a step apart, a start delay after its command. */
+@FileRecord
 public record BoardType(
         @Field(meaning = "Name by which the type is referred to", atLeast = 1)
         String id,
@@ -19,10 +22,16 @@ public record BoardType(
         List<Double> stepSeconds,
 
         @Field(meaning = "Price of one board, in the project's currency", min = 0, byDefault = "0")
-        double price) {
+        double price)
+        implements BoardTypeBuilder.With {
     public BoardType {
         Contract.check(BoardType.class, id, outputs, startDelaySeconds, stepSeconds, price);
         startDelaySeconds = List.copyOf(startDelaySeconds);
         stepSeconds = List.copyOf(stepSeconds);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static BoardTypeBuilder builder() {
+        return Defaults.into(BoardTypeBuilder.unset(), BoardType.class);
     }
 }

@@ -1,9 +1,12 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 
 /** What a breaker of one kind costs. */
+@FileRecord
 public record BreakerPrice(
         @Field(meaning = "Poles", min = 1, max = 3) int poles,
 
@@ -14,8 +17,14 @@ public record BreakerPrice(
         boolean switched,
 
         @Field(meaning = "Price of one breaker, in the catalogue's currency", min = 0)
-        double price) {
+        double price)
+        implements BreakerPriceBuilder.With {
     public BreakerPrice {
         Contract.check(BreakerPrice.class, poles, upToAmps, switched, price);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static BreakerPriceBuilder builder() {
+        return Defaults.into(BreakerPriceBuilder.unset(), BreakerPrice.class);
     }
 }

@@ -1,11 +1,14 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** One run of conductors: a line conductor for each pole and, where a neutral is used, one of the same size. */
+@FileRecord
 public record Cable(
         @Field(meaning = "Length, one way", min = 0, max = 100_000)
         double lengthMetres,
@@ -26,9 +29,8 @@ public record Cable(
         ReferenceMethod method,
 
         @Field(
-                meaning =
-                        "Temperature that conductors and terminals may reach: 60, 75 or 90 for AWG and kcmil, 70 for mm2; "
-                                + "when absent 60 up to 100 A and 75 above, or 70",
+                meaning = "Temperature that conductors and terminals may reach: 60, 75 or 90 for AWG and kcmil, 70 for"
+                        + " mm2; when absent 60 up to 100 A and 75 above, or 70",
                 min = 50,
                 max = 120,
                 optional = true)
@@ -36,16 +38,16 @@ public record Cable(
 
         @Field(
                 meaning =
-                        "Temperature that the insulation of AWG and kcmil may reach, from which corrections start: 60, 75 or "
-                                + "90; conductor_c when absent",
+                        "Temperature that the insulation of AWG and kcmil may reach, from which corrections start: 60,"
+                                + " 75 or 90; conductor_c when absent",
                 min = 50,
                 max = 120,
                 optional = true)
         OptionalDouble insulationCelsius,
 
         @Field(
-                meaning =
-                        "Current-carrying conductors in the same raceway, its own included, for AWG and kcmil; 3 when absent",
+                meaning = "Current-carrying conductors in the same raceway, its own included, for AWG and kcmil; 3 when"
+                        + " absent",
                 min = 1,
                 max = 200,
                 optional = true)
@@ -63,7 +65,8 @@ public record Cable(
                 min = -50,
                 max = 100,
                 optional = true)
-        OptionalDouble ambientCelsius) {
+        OptionalDouble ambientCelsius)
+        implements CableBuilder.With {
     public Cable {
         Contract.check(
                 Cable.class,
@@ -78,5 +81,10 @@ public record Cable(
                 conductorsTogether,
                 circuitsTogether,
                 ambientCelsius);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static CableBuilder builder() {
+        return Defaults.into(CableBuilder.unset(), Cable.class);
     }
 }

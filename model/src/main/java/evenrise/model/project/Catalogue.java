@@ -1,11 +1,14 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.List;
 import java.util.OptionalDouble;
 
 /** What can be bought and what work costs, for estimates; board types carry their price themselves. */
+@FileRecord
 public record Catalogue(
         @Field(meaning = "Currency of every price, such as EUR", atLeast = 1)
         String currency,
@@ -28,7 +31,8 @@ public record Catalogue(
         OptionalDouble labourPerPanel,
 
         @Field(meaning = "Whether a board may switch breakers of every panel; else only of its own", byDefault = "true")
-        boolean boardsReachAll) {
+        boolean boardsReachAll)
+        implements CatalogueBuilder.With {
     public Catalogue {
         Contract.check(
                 Catalogue.class,
@@ -42,5 +46,10 @@ public record Catalogue(
                 boardsReachAll);
         panelTypes = List.copyOf(panelTypes);
         breakers = List.copyOf(breakers);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static CatalogueBuilder builder() {
+        return Defaults.into(CatalogueBuilder.unset(), Catalogue.class);
     }
 }

@@ -1,11 +1,14 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Breaker and wiring of one load. A breaker of several poles is one device with a common trip. */
+@FileRecord
 public record Circuit(
         @Field(meaning = "Cable between breaker and load", optional = true)
         Optional<Cable> cable,
@@ -25,8 +28,14 @@ public record Circuit(
         OptionalDouble instantaneousRatio,
 
         @Field(meaning = "Equal devices behind the breaker", min = 1, max = 1000, byDefault = "1")
-        int devices) {
+        int devices)
+        implements CircuitBuilder.With {
     public Circuit {
         Contract.check(Circuit.class, cable, continuous, fullyRated, instantaneousRatio, devices);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static CircuitBuilder builder() {
+        return Defaults.into(CircuitBuilder.unset(), Circuit.class);
     }
 }

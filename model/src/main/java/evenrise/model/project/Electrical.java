@@ -1,11 +1,14 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.List;
 import java.util.Optional;
 
 /** What the electrical review needs to know of the whole installation; no hard rule depends on it. */
+@FileRecord
 public record Electrical(
         @Field(meaning = "Body of rules that the review goes by", optional = true)
         Optional<Practice> practice,
@@ -17,13 +20,18 @@ public record Electrical(
         Optional<Installation> installation,
 
         @Field(meaning = "What the dips of the sequence are held against", distinct = true, byDefault = "[]")
-        List<DipCriterion> dipCriteria) {
+        List<DipCriterion> dipCriteria)
+        implements ElectricalBuilder.With {
     /** Of which nothing is stated. */
-    public static final Electrical UNKNOWN =
-            new Electrical(Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+    public static final Electrical UNKNOWN = builder().build();
 
     public Electrical {
         Contract.check(Electrical.class, practice, source, installation, dipCriteria);
         dipCriteria = List.copyOf(dipCriteria);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static ElectricalBuilder builder() {
+        return Defaults.into(ElectricalBuilder.unset(), Electrical.class);
     }
 }

@@ -1,11 +1,14 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What connects a panel to the supply. */
+@FileRecord
 public record Feeder(
         @Field(meaning = "Cable between supply and panel", optional = true)
         Optional<Cable> cable,
@@ -18,8 +21,14 @@ public record Feeder(
         OptionalDouble breakerAmps,
 
         @Field(meaning = "Whether that device may carry its whole rating continuously", byDefault = "false")
-        boolean fullyRated) {
+        boolean fullyRated)
+        implements FeederBuilder.With {
     public Feeder {
         Contract.check(Feeder.class, cable, breakerAmps, fullyRated);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static FeederBuilder builder() {
+        return Defaults.into(FeederBuilder.unset(), Feeder.class);
     }
 }

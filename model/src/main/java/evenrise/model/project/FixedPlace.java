@@ -1,11 +1,14 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.Optional;
 import java.util.OptionalInt;
 
 /** The parts of a load's place that are decided already; what is absent is free. */
+@FileRecord
 public record FixedPlace(
         @Field(meaning = "Panel it must sit in", optional = true)
         Optional<String> panel,
@@ -17,13 +20,18 @@ public record FixedPlace(
         Optional<String> board,
 
         @Field(meaning = "Output that must switch it", min = 1, optional = true)
-        OptionalInt output) {
+        OptionalInt output)
+        implements FixedPlaceBuilder.With {
 
     /** Nothing is decided. */
-    public static final FixedPlace NONE =
-            new FixedPlace(Optional.empty(), OptionalInt.empty(), Optional.empty(), OptionalInt.empty());
+    public static final FixedPlace NONE = builder().build();
 
     public FixedPlace {
         Contract.check(FixedPlace.class, panel, slot, board, output);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static FixedPlaceBuilder builder() {
+        return Defaults.into(FixedPlaceBuilder.unset(), FixedPlace.class);
     }
 }

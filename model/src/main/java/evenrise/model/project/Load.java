@@ -1,11 +1,14 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.List;
 import java.util.Optional;
 
 /** What one breaker feeds. Currents are line currents in each pole. */
+@FileRecord
 public record Load(
         @Field(meaning = "Name by which the load is referred to", atLeast = 1)
         String id,
@@ -85,7 +88,8 @@ public record Load(
         Optional<Equipment> equipment,
 
         @Field(meaning = "Sag that it rides through, for the electrical review", optional = true)
-        Optional<RideThrough> rideThrough) {
+        Optional<RideThrough> rideThrough)
+        implements LoadBuilder.With {
     public Load {
         name = name == null || name.isBlank() ? id : name;
         idleAmps = idleAmps == null ? (Double) runningAmps : idleAmps;
@@ -122,79 +126,8 @@ public record Load(
         samePhaseAs = List.copyOf(samePhaseAs);
     }
 
-    /** A load without data for the electrical review. */
-    public Load(
-            String id,
-            String name,
-            Role role,
-            int poles,
-            double breakerAmps,
-            Optional<TripCurve> curve,
-            boolean switched,
-            double runningAmps,
-            Double idleAmps,
-            double powerFactor,
-            double thirdHarmonic,
-            Double inrushPeakAmps,
-            double inrushHalfMillis,
-            double settleSeconds,
-            Optional<String> shutdownGroup,
-            List<String> comesAfter,
-            List<String> panels,
-            List<String> apartFrom,
-            List<String> samePhaseAs,
-            FixedPlace fixed) {
-        this(
-                id,
-                name,
-                role,
-                poles,
-                breakerAmps,
-                curve,
-                switched,
-                runningAmps,
-                idleAmps,
-                powerFactor,
-                thirdHarmonic,
-                inrushPeakAmps,
-                inrushHalfMillis,
-                settleSeconds,
-                shutdownGroup,
-                comesAfter,
-                panels,
-                apartFrom,
-                samePhaseAs,
-                fixed,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
-    }
-
-    /** The same load with these parts of its place decided. */
-    public Load fixedAt(FixedPlace place) {
-        return new Load(
-                id,
-                name,
-                role,
-                poles,
-                breakerAmps,
-                curve,
-                switched,
-                runningAmps,
-                idleAmps,
-                powerFactor,
-                thirdHarmonic,
-                inrushPeakAmps,
-                inrushHalfMillis,
-                settleSeconds,
-                shutdownGroup,
-                comesAfter,
-                panels,
-                apartFrom,
-                samePhaseAs,
-                place,
-                circuit,
-                equipment,
-                rideThrough);
+    /** Begins with what a file gives that leaves everything out. */
+    public static LoadBuilder builder() {
+        return Defaults.into(LoadBuilder.unset(), Load.class);
     }
 }

@@ -1,9 +1,12 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 
 /** What each figure of a plan costs, in ampere-equivalents. */
+@FileRecord
 public record ObjectiveWeights(
         @Field(meaning = "Per ampere of the supply's peak inrush", min = 0, max = 1e6, byDefault = "1")
         double peakInrush,
@@ -18,12 +21,18 @@ public record ObjectiveWeights(
         double duration,
 
         @Field(meaning = "Per board in use", min = 0, max = 1e6, byDefault = "0")
-        double boards) {
+        double boards)
+        implements ObjectiveWeightsBuilder.With {
 
     /** The weights that hold where a project states none. */
-    public static final ObjectiveWeights DEFAULT = new ObjectiveWeights(1, 1, 1, 0.1, 0);
+    public static final ObjectiveWeights DEFAULT = builder().build();
 
     public ObjectiveWeights {
         Contract.check(ObjectiveWeights.class, peakInrush, supplyImbalance, panelImbalance, duration, boards);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static ObjectiveWeightsBuilder builder() {
+        return Defaults.into(ObjectiveWeightsBuilder.unset(), ObjectiveWeights.class);
     }
 }

@@ -1,12 +1,15 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A distribution panel (a distribution board, in other places): slots on bus rows, each row on one phase. */
+@FileRecord
 public record Panel(
         @Field(meaning = "Name by which the panel is referred to", atLeast = 1)
         String id,
@@ -52,7 +55,8 @@ public record Panel(
                 meaning = "Least rms short-circuit current that the panel and its breakers can interrupt",
                 above = 0,
                 optional = true)
-        OptionalDouble interruptingAmps) {
+        OptionalDouble interruptingAmps)
+        implements PanelBuilder.With {
     public Panel {
         Contract.check(
                 Panel.class,
@@ -72,28 +76,8 @@ public record Panel(
         switchedSlots = switchedSlots.map(List::copyOf);
     }
 
-    /** A panel without data for the electrical review. */
-    public Panel(
-            String id,
-            int slots,
-            double ratedAmps,
-            double neutralFactor,
-            OptionalDouble inrushLimitAmps,
-            SlotNumbering numbering,
-            List<Phase> phaseRotation,
-            List<Integer> reservedSlots,
-            Optional<List<Integer>> switchedSlots) {
-        this(
-                id,
-                slots,
-                ratedAmps,
-                neutralFactor,
-                inrushLimitAmps,
-                numbering,
-                phaseRotation,
-                reservedSlots,
-                switchedSlots,
-                Optional.empty(),
-                OptionalDouble.empty());
+    /** Begins with what a file gives that leaves everything out. */
+    public static PanelBuilder builder() {
+        return Defaults.into(PanelBuilder.unset(), Panel.class);
     }
 }

@@ -1,9 +1,12 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 
 /** A kind of panel that can be bought. */
+@FileRecord
 public record PanelType(
         @Field(meaning = "Name by which the type is referred to", atLeast = 1)
         String id,
@@ -21,8 +24,14 @@ public record PanelType(
         SlotNumbering numbering,
 
         @Field(meaning = "Price of one panel, in the catalogue's currency", min = 0)
-        double price) {
+        double price)
+        implements PanelTypeBuilder.With {
     public PanelType {
         Contract.check(PanelType.class, id, slots, ratedAmps, neutralFactor, numbering, price);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static PanelTypeBuilder builder() {
+        return Defaults.into(PanelTypeBuilder.unset(), PanelType.class);
     }
 }

@@ -1,12 +1,15 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What is to be fed and what feeds it. */
+@FileRecord
 public record Project(
         @Field(meaning = "Name and version of this format", atLeast = 1)
         String format,
@@ -53,7 +56,8 @@ public record Project(
         Optional<Catalogue> catalogue,
 
         @Field(meaning = "How a real switch-on differs from the worst one", optional = true)
-        Optional<Scatter> scatter) {
+        Optional<Scatter> scatter)
+        implements ProjectBuilder.With {
 
     /** The format that this software reads and writes. */
     public static final String FORMAT = "evenrise-project/1";
@@ -84,99 +88,13 @@ public record Project(
         loads = List.copyOf(loads);
     }
 
-    /** A project without data for the electrical review. */
-    public Project(
-            String format,
-            String name,
-            Supply supply,
-            double timingToleranceSeconds,
-            OptionalDouble maxDurationSeconds,
-            List<Panel> panels,
-            List<BoardType> boardTypes,
-            List<Board> boards,
-            List<ShutdownGroup> shutdownGroups,
-            List<Load> loads,
-            ObjectiveWeights objective) {
-        this(
-                format,
-                name,
-                supply,
-                timingToleranceSeconds,
-                maxDurationSeconds,
-                panels,
-                boardTypes,
-                boards,
-                shutdownGroups,
-                loads,
-                objective,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
-    }
-
-    /** The same project with a control that behaves so. */
-    public Project behaving(Behaviour stated) {
-        return new Project(
-                format,
-                name,
-                supply,
-                timingToleranceSeconds,
-                maxDurationSeconds,
-                panels,
-                boardTypes,
-                boards,
-                shutdownGroups,
-                loads,
-                objective,
-                electrical,
-                Optional.of(stated),
-                catalogue,
-                scatter);
-    }
-
-    /** The same loads and rules on other panels and boards, planned for other costs. */
-    public Project rebuilt(List<Panel> otherPanels, List<Board> otherBoards, ObjectiveWeights weights) {
-        return new Project(
-                format,
-                name,
-                supply,
-                timingToleranceSeconds,
-                maxDurationSeconds,
-                otherPanels,
-                boardTypes,
-                otherBoards,
-                shutdownGroups,
-                loads,
-                weights,
-                electrical,
-                behaviour,
-                catalogue,
-                scatter);
-    }
-
-    /** The same project with other loads. */
-    public Project withLoads(List<Load> others) {
-        return new Project(
-                format,
-                name,
-                supply,
-                timingToleranceSeconds,
-                maxDurationSeconds,
-                panels,
-                boardTypes,
-                boards,
-                shutdownGroups,
-                others,
-                objective,
-                electrical,
-                behaviour,
-                catalogue,
-                scatter);
-    }
-
     /** What the control does, as stated or by default. */
     public Behaviour behaviourOrDefault() {
         return behaviour.orElse(Behaviour.DEFAULT);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static ProjectBuilder builder() {
+        return Defaults.into(ProjectBuilder.unset(), Project.class).format(FORMAT);
     }
 }

@@ -1,9 +1,12 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 
 /** How a real switch-on differs from the worst one; every default is common practice, no source. */
+@FileRecord
 public record Scatter(
         @Field(meaning = "How closing times spread within the timing tolerance", byDefault = "\"uniform\"")
         Spread closing,
@@ -32,9 +35,10 @@ public record Scatter(
                 min = 0,
                 max = 50,
                 byDefault = "2")
-        double voltageDeviationPercent) {
+        double voltageDeviationPercent)
+        implements ScatterBuilder.With {
     /** Every default. */
-    public static final Scatter USUAL = new Scatter(Spread.UNIFORM, 80, 100, 100, 2);
+    public static final Scatter USUAL = builder().build();
 
     /** Where the supply voltage is cut off, in standard deviations. */
     public static final double VOLTAGE_CUT = 2;
@@ -52,5 +56,10 @@ public record Scatter(
     /** The highest supply voltage that is drawn, over the nominal one. */
     public double mostVoltageRatio() {
         return (meanVoltagePercent + VOLTAGE_CUT * voltageDeviationPercent) / 100;
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static ScatterBuilder builder() {
+        return Defaults.into(ScatterBuilder.unset(), Scatter.class);
     }
 }

@@ -1,10 +1,13 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.OptionalDouble;
 
 /** What stands behind the supply, seen from the supply's own terminals. */
+@FileRecord
 public record Source(
         @Field(meaning = "What it is") SourceKind kind,
 
@@ -42,7 +45,8 @@ public record Source(
                 above = 0,
                 max = 1000,
                 optional = true)
-        OptionalDouble currentLimitPercent) {
+        OptionalDouble currentLimitPercent)
+        implements SourceBuilder.With {
     public Source {
         Contract.check(
                 Source.class,
@@ -54,5 +58,10 @@ public record Source(
                 subtransientReactancePercent,
                 transientReactancePercent,
                 currentLimitPercent);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static SourceBuilder builder() {
+        return Defaults.into(SourceBuilder.unset(), Source.class);
     }
 }

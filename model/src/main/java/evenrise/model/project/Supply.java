@@ -1,10 +1,13 @@
 package evenrise.model.project;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.OptionalDouble;
 
 /** What feeds every panel. */
+@FileRecord
 public record Supply(
         @Field(meaning = "System of line conductors") PhaseSystem system,
 
@@ -31,7 +34,8 @@ public record Supply(
                 meaning = "Greatest allowed instantaneous peak on any phase; the hard rule holds it at nominal voltage",
                 above = 0,
                 optional = true)
-        OptionalDouble inrushLimitAmps) {
+        OptionalDouble inrushLimitAmps)
+        implements SupplyBuilder.With {
     public Supply {
         Contract.check(
                 Supply.class,
@@ -42,5 +46,10 @@ public record Supply(
                 continuousFraction,
                 neutralFactor,
                 inrushLimitAmps);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static SupplyBuilder builder() {
+        return Defaults.into(SupplyBuilder.unset(), Supply.class);
     }
 }

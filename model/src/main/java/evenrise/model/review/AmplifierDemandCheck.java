@@ -13,7 +13,6 @@ import evenrise.model.rules.Layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Whether the currents that the project states for amplifiers are what their outputs need at the stated programme. */
 final class AmplifierDemandCheck implements ElectricalCheck {
@@ -54,34 +53,35 @@ final class AmplifierDemandCheck implements ElectricalCheck {
         low(load, "running_a", load.runningAmps(), driven, duty, findings);
         low(load, "idle_a", load.idleAmps(), idle, "idle by the datasheet", findings);
         if (third > load.breakerAmps()) {
-            findings.add(
-                    new Remark(
-                            ID,
-                            Grade.EXCEEDS_RECOMMENDATION,
-                            load.id(),
-                            OptionalDouble.of(third),
-                            OptionalDouble.of(load.breakerAmps()),
-                            "A",
-                            "",
-                            "load " + Say.quoted(load.id()) + " draws " + Say.amps(third)
-                                    + " at 1/3 of rated output, its breaker is rated " + Say.amps(load.breakerAmps())
-                                    + ": heavily limited programme may trip it. Maybe split the amplifiers over two breakers."));
+            findings.add(Remark.builder()
+                    .check(ID)
+                    .grade(Grade.EXCEEDS_RECOMMENDATION)
+                    .place(load.id())
+                    .figure(third)
+                    .limit(load.breakerAmps())
+                    .unit("A")
+                    .clause("")
+                    .message("load " + Say.quoted(load.id()) + " draws " + Say.amps(third)
+                            + " at 1/3 of rated output, its breaker is rated " + Say.amps(load.breakerAmps())
+                            + ": heavily limited programme may trip it. Maybe split the amplifiers over two breakers.")
+                    .build());
         }
     }
 
     private static void low(
             Load load, String field, double statedAmps, double neededAmps, String when, Findings findings) {
         if (neededAmps > ROUNDING_RATIO * statedAmps) {
-            findings.add(new Remark(
-                    ID,
-                    Grade.EXCEEDS_RECOMMENDATION,
-                    load.id(),
-                    OptionalDouble.of(neededAmps),
-                    OptionalDouble.of(statedAmps),
-                    "A",
-                    "",
-                    "load " + Say.quoted(load.id()) + " draws " + Say.amps(neededAmps) + " at " + when + ", " + field
-                            + " states " + Say.amps(statedAmps) + ". Maybe raise " + field + "."));
+            findings.add(Remark.builder()
+                    .check(ID)
+                    .grade(Grade.EXCEEDS_RECOMMENDATION)
+                    .place(load.id())
+                    .figure(neededAmps)
+                    .limit(statedAmps)
+                    .unit("A")
+                    .clause("")
+                    .message("load " + Say.quoted(load.id()) + " draws " + Say.amps(neededAmps) + " at " + when + ", "
+                            + field + " states " + Say.amps(statedAmps) + ". Maybe raise " + field + ".")
+                    .build());
         }
     }
 }

@@ -42,16 +42,17 @@ final class BreakerRatingCheck implements ElectricalCheck {
         }
         OptionalDouble next = StandardRatings.atLeast(practice, load.breakerAmps());
         String cure = next.isPresent() ? " Maybe take " + Say.amps(next.getAsDouble()) + "." : "";
-        findings.add(new Remark(
-                ID,
-                Grade.EXCEEDS_RECOMMENDATION,
-                load.id(),
-                OptionalDouble.of(load.breakerAmps()),
-                next,
-                "A",
-                practice == Practice.NEC ? "NEC 240.6(A)" : "IEC 60898-1 clause 5.3.2 (clause from memory)",
-                "the breaker of load " + Say.quoted(load.id()) + " is rated " + Say.amps(load.breakerAmps())
-                        + ", which is no standard rating." + cure));
+        findings.add(Remark.builder()
+                .check(ID)
+                .grade(Grade.EXCEEDS_RECOMMENDATION)
+                .place(load.id())
+                .figure(load.breakerAmps())
+                .limit(next)
+                .unit("A")
+                .clause(practice == Practice.NEC ? "NEC 240.6(A)" : "IEC 60898-1 clause 5.3.2 (clause from memory)")
+                .message("the breaker of load " + Say.quoted(load.id()) + " is rated " + Say.amps(load.breakerAmps())
+                        + ", which is no standard rating." + cure)
+                .build());
     }
 
     private static void carries(Load load, Practice practice, Findings findings) {
@@ -67,18 +68,17 @@ final class BreakerRatingCheck implements ElectricalCheck {
         String rule = needed > load.runningAmps() ? ", 125 % of it are " + Say.amps(needed) : "";
         String soon = load.runningAmps() >= trips ? "; it trips within its conventional time" : "";
         OptionalDouble next = StandardRatings.atLeast(practice, needed);
-        findings.add(new Remark(
-                ID,
-                Grade.BREAKS,
-                load.id(),
-                OptionalDouble.of(needed),
-                OptionalDouble.of(load.breakerAmps()),
-                "A",
-                practice == Practice.NEC ? "NEC 210.20(A)" : "IEC 60364-4-43 clause 433.1",
-                "load " + Say.quoted(load.id()) + " runs at " + Say.amps(load.runningAmps()) + rule
+        findings.add(Remark.builder()
+                .check(ID)
+                .grade(Grade.BREAKS)
+                .place(load.id())
+                .figure(needed)
+                .limit(load.breakerAmps())
+                .unit("A")
+                .clause(practice == Practice.NEC ? "NEC 210.20(A)" : "IEC 60364-4-43 clause 433.1")
+                .message("load " + Say.quoted(load.id()) + " runs at " + Say.amps(load.runningAmps()) + rule
                         + ", its breaker is rated " + Say.amps(load.breakerAmps()) + soon + ". Maybe split the load"
-                        + (next.isPresent()
-                                ? " or take " + Say.amps(next.getAsDouble()) + " and its conductor."
-                                : ".")));
+                        + (next.isPresent() ? " or take " + Say.amps(next.getAsDouble()) + " and its conductor." : "."))
+                .build());
     }
 }

@@ -57,24 +57,26 @@ final class BreakerTripCheck implements ElectricalCheck {
             return;
         }
         boolean surely = counts > trips;
-        findings.add(new Remark(
-                ID,
-                surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
-                load.id(),
-                OptionalDouble.of(counts),
-                OptionalDouble.of(surely ? trips : holds),
-                "A",
-                load.circuit()
-                                .map(Circuit::instantaneousRatio)
-                                .orElse(OptionalDouble.empty())
-                                .isEmpty()
-                        ? "IEC 60898-1 clause 5.3.5 (clause from memory)"
-                        : "NEMA AB 4 (from memory)",
-                "load " + Say.quoted(load.id()) + " peaks at " + Say.amps(load.inrushPeakAmps())
+        findings.add(Remark.builder()
+                .check(ID)
+                .grade(surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
+                .place(load.id())
+                .figure(counts)
+                .limit(surely ? trips : holds)
+                .unit("A")
+                .clause(
+                        load.circuit()
+                                        .map(Circuit::instantaneousRatio)
+                                        .orElse(OptionalDouble.empty())
+                                        .isEmpty()
+                                ? "IEC 60898-1 clause 5.3.5 (clause from memory)"
+                                : "NEMA AB 4 (from memory)")
+                .message("load " + Say.quoted(load.id()) + " peaks at " + Say.amps(load.inrushPeakAmps())
                         + ", which counts for " + Say.amps(counts) + " rms over a half-cycle; its breaker of "
                         + Say.amps(load.breakerAmps()) + " holds up to " + Say.amps(holds) + " and trips at once above "
                         + Say.amps(trips) + ": it " + (surely ? "trips" : "may trip") + " at switch-on."
-                        + cure(load, counts, holds)));
+                        + cure(load, counts, holds))
+                .build());
     }
 
     private static String cure(Load load, double counts, double holds) {

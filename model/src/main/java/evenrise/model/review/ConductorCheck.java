@@ -169,17 +169,18 @@ final class ConductorCheck implements ElectricalCheck {
                 ? ContinuousLoad.necAmps(duty.lineAmps(), duty.isContinuous(), duty.isFullyRated())
                 : duty.lineAmps();
         if (needed > duty.breakerAmps() + 1e-9) {
-            findings.add(new Remark(
-                    ID,
-                    Grade.BREAKS,
-                    duty.place(),
-                    OptionalDouble.of(needed),
-                    OptionalDouble.of(duty.breakerAmps()),
-                    "A",
-                    practice == Practice.NEC ? "NEC 215.3" : "IEC 60364-4-43 clause 433.1",
-                    duty.label() + " runs at " + Say.amps(duty.lineAmps()) + " and needs a device of "
+            findings.add(Remark.builder()
+                    .check(ID)
+                    .grade(Grade.BREAKS)
+                    .place(duty.place())
+                    .figure(needed)
+                    .limit(duty.breakerAmps())
+                    .unit("A")
+                    .clause(practice == Practice.NEC ? "NEC 215.3" : "IEC 60364-4-43 clause 433.1")
+                    .message(duty.label() + " runs at " + Say.amps(duty.lineAmps()) + " and needs a device of "
                             + Say.amps(needed) + ", it has " + Say.amps(duty.breakerAmps())
-                            + ". Maybe take a larger device and conductor, or move loads to another panel."));
+                            + ". Maybe take a larger device and conductor, or move loads to another panel.")
+                    .build());
         }
     }
 
@@ -240,28 +241,30 @@ final class ConductorCheck implements ElectricalCheck {
 
     private static void less(
             Run run, Duty duty, double needed, double carries, String what, String clause, Findings findings) {
-        findings.add(new Remark(
-                ID,
-                Grade.BREAKS,
-                duty.place(),
-                OptionalDouble.of(needed),
-                OptionalDouble.of(carries),
-                "A",
-                clause,
-                duty.label() + " (" + run.text() + ") carries " + Say.amps(carries) + ", " + what + " needs "
-                        + Say.amps(needed) + ". Maybe take a larger size."));
+        findings.add(Remark.builder()
+                .check(ID)
+                .grade(Grade.BREAKS)
+                .place(duty.place())
+                .figure(needed)
+                .limit(carries)
+                .unit("A")
+                .clause(clause)
+                .message(duty.label() + " (" + run.text() + ") carries " + Say.amps(carries) + ", " + what + " needs "
+                        + Say.amps(needed) + ". Maybe take a larger size.")
+                .build());
     }
 
     private static void unprotected(Run run, Duty duty, double allowed, String clause, Findings findings) {
-        findings.add(new Remark(
-                ID,
-                Grade.BREAKS,
-                duty.place(),
-                OptionalDouble.of(duty.breakerAmps()),
-                OptionalDouble.of(allowed),
-                "A",
-                clause,
-                duty.label() + " (" + run.text() + ") is protected at " + Say.amps(duty.breakerAmps())
-                        + ", allowed are " + Say.amps(allowed) + ". Maybe take a larger size or a smaller breaker."));
+        findings.add(Remark.builder()
+                .check(ID)
+                .grade(Grade.BREAKS)
+                .place(duty.place())
+                .figure(duty.breakerAmps())
+                .limit(allowed)
+                .unit("A")
+                .clause(clause)
+                .message(duty.label() + " (" + run.text() + ") is protected at " + Say.amps(duty.breakerAmps())
+                        + ", allowed are " + Say.amps(allowed) + ". Maybe take a larger size or a smaller breaker.")
+                .build());
     }
 }

@@ -29,7 +29,10 @@ public final class ElectricalReview {
     public static Review of(Layout layout) {
         Findings findings = new Findings();
         ALL.forEach(check -> check.review(layout, findings));
-        return new Review(
-                layout.project().electrical().flatMap(Electrical::practice), findings.remarks(), findings.quantities());
+        return Review.builder()
+                .practice(layout.project().electrical().flatMap(Electrical::practice))
+                .remarks(findings.remarks())
+                .quantities(findings.quantities())
+                .build();
     }
 }

@@ -78,20 +78,21 @@ final class FaultLevelCheck implements ElectricalCheck {
         String cure = next.isPresent()
                 ? String.format(java.util.Locale.ROOT, " Maybe take breakers of %.0f kA.", next.getAsDouble() / 1000)
                 : " Maybe put a limiting device before it.";
-        return new Remark(
-                ID,
-                Grade.BREAKS,
-                panel.id(),
-                OptionalDouble.of(amps),
-                panel.interruptingAmps(),
-                "A",
-                isIec ? "IEC 60364-4-43 clause 434.5.1 (clause from memory)" : "NEC 110.9",
-                String.format(
+        return Remark.builder()
+                .check(ID)
+                .grade(Grade.BREAKS)
+                .place(panel.id())
+                .figure(amps)
+                .limit(panel.interruptingAmps())
+                .unit("A")
+                .clause(isIec ? "IEC 60364-4-43 clause 434.5.1 (clause from memory)" : "NEC 110.9")
+                .message(String.format(
                                 java.util.Locale.ROOT,
                                 "panel '%s' can see a fault of %.1f kA, it interrupts %.1f kA.",
                                 panel.id(),
                                 amps / 1000,
                                 panel.interruptingAmps().getAsDouble() / 1000)
-                        + cure);
+                        + cure)
+                .build();
     }
 }

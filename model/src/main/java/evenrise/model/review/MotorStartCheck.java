@@ -52,18 +52,19 @@ final class MotorStartCheck implements ElectricalCheck {
         double peak = Math.sqrt(2) * lockedRotorAmps;
         findings.add(new Quantity(load.id(), "locked-rotor current", lockedRotorAmps, "A"));
         if (peak > load.inrushPeakAmps()) {
-            findings.add(new Remark(
-                    ID,
-                    Grade.EXCEEDS_RECOMMENDATION,
-                    load.id(),
-                    OptionalDouble.of(peak),
-                    OptionalDouble.of(load.inrushPeakAmps()),
-                    "A",
-                    "NEC 430.7(B)",
-                    "motor " + Say.quoted(load.id()) + " may draw " + Say.amps(lockedRotorAmps)
+            findings.add(Remark.builder()
+                    .check(ID)
+                    .grade(Grade.EXCEEDS_RECOMMENDATION)
+                    .place(load.id())
+                    .figure(peak)
+                    .limit(load.inrushPeakAmps())
+                    .unit("A")
+                    .clause("NEC 430.7(B)")
+                    .message("motor " + Say.quoted(load.id()) + " may draw " + Say.amps(lockedRotorAmps)
                             + " rms at standstill, a crest of " + Say.amps(peak)
                             + " before any offset; inrush_peak_a states " + Say.amps(load.inrushPeakAmps())
-                            + ". Maybe raise it, and inrush_half_ms to half the run-up time."));
+                            + ". Maybe raise it, and inrush_half_ms to half the run-up time.")
+                    .build());
         }
     }
 }

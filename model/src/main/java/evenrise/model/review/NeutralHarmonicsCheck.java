@@ -11,7 +11,6 @@ import evenrise.model.project.PhaseSystem;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import java.util.Collections;
-import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -50,45 +49,49 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
         findings.add(new Quantity(node, "load of a 200 % neutral", 50 * byFundamental / full, "%"));
         double capacity = fed.limits().neutralAmps();
         if (byLine > capacity && byFundamental <= capacity) {
-            findings.add(new Remark(
-                    ID,
-                    Grade.EXCEEDS_RECOMMENDATION,
-                    node,
-                    OptionalDouble.of(byLine),
-                    OptionalDouble.of(capacity),
-                    "A",
-                    "IEC 60364-5-52 annex E",
-                    "the neutral of " + Say.node(node) + " carries " + Say.amps(byLine)
+            findings.add(Remark.builder()
+                    .check(ID)
+                    .grade(Grade.EXCEEDS_RECOMMENDATION)
+                    .place(node)
+                    .figure(byLine)
+                    .limit(capacity)
+                    .unit("A")
+                    .clause("IEC 60364-5-52 annex E")
+                    .message("the neutral of " + Say.node(node) + " carries " + Say.amps(byLine)
                             + " where third_harmonic is read as a part of the line current, allowed are "
                             + Say.amps(capacity) + " (" + Say.amps(byFundamental)
                             + " where it is a part of the fundamental). Maybe ask which of the two the datasheets mean,"
-                            + " or take a neutral of 200 %."));
+                            + " or take a neutral of 200 %.")
+                    .build());
         }
         if (byFundamental > line && fed.limits().neutralFactor() < 2) {
-            findings.add(new Remark(
-                    ID,
-                    Grade.NOTE,
-                    node,
-                    OptionalDouble.of(byFundamental),
-                    OptionalDouble.of(line),
-                    "A",
-                    "NEC 310.15(E), IEC 60364-5-52 clause 523.6 (clauses from memory)",
-                    "the neutral of " + Say.node(node) + " carries " + Say.amps(byFundamental)
+            findings.add(Remark.builder()
+                    .check(ID)
+                    .grade(Grade.NOTE)
+                    .place(node)
+                    .figure(byFundamental)
+                    .limit(line)
+                    .unit("A")
+                    .clause("NEC 310.15(E), IEC 60364-5-52 clause 523.6 (clauses from memory)")
+                    .message("the neutral of " + Say.node(node) + " carries " + Say.amps(byFundamental)
                             + ", more than any line (" + Say.amps(line)
-                            + "): it counts as a current-carrying conductor. Maybe offer a neutral of 200 %."));
+                            + "): it counts as a current-carrying conductor. Maybe offer a neutral of 200 %.")
+                    .build());
         }
         if (byFundamental > TriplenNeutral.RECTIFIER_CEILING_RATIO * line) {
-            findings.add(new Remark(
-                    ID,
-                    Grade.NOTE,
-                    node,
-                    OptionalDouble.of(byFundamental / line),
-                    OptionalDouble.of(TriplenNeutral.RECTIFIER_CEILING_RATIO),
-                    "",
-                    "",
-                    "the neutral of " + Say.node(node) + " would carry more than √3 times its greatest line current ("
+            findings.add(Remark.builder()
+                    .check(ID)
+                    .grade(Grade.NOTE)
+                    .place(node)
+                    .figure(byFundamental / line)
+                    .limit(TriplenNeutral.RECTIFIER_CEILING_RATIO)
+                    .unit("")
+                    .clause("")
+                    .message("the neutral of " + Say.node(node)
+                            + " would carry more than √3 times its greatest line current ("
                             + Say.amps(line)
-                            + "), which rectifiers cannot reach. Maybe a third_harmonic is too high."));
+                            + "), which rectifiers cannot reach. Maybe a third_harmonic is too high.")
+                    .build());
         }
     }
 

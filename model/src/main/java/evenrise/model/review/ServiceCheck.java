@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /** Demand and spare capacity of the supply and of each panel, and what the next load may be and where. */
@@ -43,16 +42,15 @@ final class ServiceCheck implements ElectricalCheck {
             rooms.add(kind + " "
                     + places.stream().findFirst().map(ServiceCheck::text).orElse("nowhere"));
         }
-        findings.add(new Remark(
-                ID,
-                Grade.NOTE,
-                NodeFigures.SUPPLY,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                "A",
-                "",
-                "the next load may be: " + String.join("; ", rooms)
-                        + ". Rating, neutral and free slots are counted; inrush and outputs need a new plan."));
+        findings.add(Remark.builder()
+                .check(ID)
+                .grade(Grade.NOTE)
+                .place(NodeFigures.SUPPLY)
+                .unit("A")
+                .clause("")
+                .message("the next load may be: " + String.join("; ", rooms)
+                        + ". Rating, neutral and free slots are counted; inrush and outputs need a new plan.")
+                .build());
     }
 
     private static void figures(Layout layout, Fed fed, PhaseSystem system, Findings findings) {
@@ -72,17 +70,19 @@ final class ServiceCheck implements ElectricalCheck {
         }
         double percent = 100 * least / limit;
         if (percent < USUAL_SPARE_PERCENT) {
-            findings.add(new Remark(
-                    ID,
-                    Grade.NOTE,
-                    fed.node(),
-                    OptionalDouble.of(percent),
-                    OptionalDouble.of(USUAL_SPARE_PERCENT),
-                    "%",
-                    "",
-                    "the highest phase of " + Say.node(fed.node()) + " has " + Say.percent(percent) + " to spare ("
+            findings.add(Remark.builder()
+                    .check(ID)
+                    .grade(Grade.NOTE)
+                    .place(fed.node())
+                    .figure(percent)
+                    .limit(USUAL_SPARE_PERCENT)
+                    .unit("%")
+                    .clause("")
+                    .message("the highest phase of " + Say.node(fed.node()) + " has " + Say.percent(percent)
+                            + " to spare ("
                             + Say.amps(least) + " of " + Say.amps(limit) + "); " + Say.percent(USUAL_SPARE_PERCENT)
-                            + " is usual for growth (common practice, no source)."));
+                            + " is usual for growth (common practice, no source).")
+                    .build());
         }
     }
 

@@ -12,7 +12,6 @@ import evenrise.model.project.Load;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
-import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -57,18 +56,20 @@ final class UnbalanceCheck implements ElectricalCheck {
                     + Say.percent(sequences.zeroPercent()) + " of the positive one";
         }
         if (percent > USUAL_PERCENT) {
-            findings.add(new Remark(
-                    ID,
-                    Grade.NOTE,
-                    fed.node(),
-                    OptionalDouble.of(percent),
-                    OptionalDouble.of(USUAL_PERCENT),
-                    "%",
-                    "",
-                    "the line currents of " + Say.node(fed.node()) + " differ by " + Say.percent(percent) + " " + when
+            findings.add(Remark.builder()
+                    .check(ID)
+                    .grade(Grade.NOTE)
+                    .place(fed.node())
+                    .figure(percent)
+                    .limit(USUAL_PERCENT)
+                    .unit("%")
+                    .clause("")
+                    .message("the line currents of " + Say.node(fed.node()) + " differ by " + Say.percent(percent) + " "
+                            + when
                             + ", usual are at most " + Say.percent(USUAL_PERCENT)
                             + " (common practice, no source)" + components
-                            + ". Maybe move a load to another phase or panel."));
+                            + ". Maybe move a load to another phase or panel.")
+                    .build());
         }
     }
 

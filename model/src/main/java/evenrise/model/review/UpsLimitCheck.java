@@ -14,7 +14,6 @@ import evenrise.model.rules.PhasePeak;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Whether a UPS on its inverter carries the sequence without limiting its current or shedding the load. */
 final class UpsLimitCheck implements ElectricalCheck {
@@ -72,14 +71,15 @@ final class UpsLimitCheck implements ElectricalCheck {
     }
 
     private static Remark remark(double figure, double limit, String message) {
-        return new Remark(
-                ID,
-                Grade.BREAKS,
-                NodeFigures.SUPPLY,
-                OptionalDouble.of(figure),
-                OptionalDouble.of(limit),
-                "A",
-                "",
-                message);
+        return Remark.builder()
+                .check(ID)
+                .grade(Grade.BREAKS)
+                .place(NodeFigures.SUPPLY)
+                .figure(figure)
+                .limit(limit)
+                .unit("A")
+                .clause("")
+                .message(message)
+                .build();
     }
 }

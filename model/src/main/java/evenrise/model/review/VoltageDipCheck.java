@@ -25,7 +25,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -113,17 +112,18 @@ final class VoltageDipCheck implements ElectricalCheck {
     }
 
     private static Remark remark(DipVerdict verdict) {
-        return new Remark(
-                ID,
-                verdict.grade(),
-                verdict.step().node(),
-                OptionalDouble.of(verdict.percent()),
-                OptionalDouble.of(verdict.limitPercent()),
-                "%",
-                verdict.clause(),
-                text(verdict.step()) + ", " + verdict.text() + ". Maybe give load "
+        return Remark.builder()
+                .check(ID)
+                .grade(verdict.grade())
+                .place(verdict.step().node())
+                .figure(verdict.percent())
+                .limit(verdict.limitPercent())
+                .unit("%")
+                .clause(verdict.clause())
+                .message(text(verdict.step()) + ", " + verdict.text() + ". Maybe give load "
                         + Say.quoted(verdict.step().load())
-                        + " less inrush, a moment of its own, or a stiffer source.");
+                        + " less inrush, a moment of its own, or a stiffer source.")
+                .build();
     }
 
     /** Steady voltage at full use, by |Z| whatever the angles, where ANSI C84.1 is named. */
@@ -151,18 +151,20 @@ final class VoltageDipCheck implements ElectricalCheck {
             for (Phase phase : layout.project().supply().system().phases()) {
                 double percent = StepDip.mostPercent(source * supply.amps(phase) + feeder * own.amps(phase));
                 if (percent > DipVerdict.RANGE_A_PERCENT) {
-                    findings.add(new Remark(
-                            ID,
-                            Grade.BREAKS,
-                            panel.id(),
-                            OptionalDouble.of(percent),
-                            OptionalDouble.of(DipVerdict.RANGE_A_PERCENT),
-                            "%",
-                            "ANSI C84.1 range A, utilization",
-                            "at full use phase " + phase + " of panel " + Say.quoted(panel.id()) + " is low by at most "
+                    findings.add(Remark.builder()
+                            .check(ID)
+                            .grade(Grade.BREAKS)
+                            .place(panel.id())
+                            .figure(percent)
+                            .limit(DipVerdict.RANGE_A_PERCENT)
+                            .unit("%")
+                            .clause("ANSI C84.1 range A, utilization")
+                            .message("at full use phase " + phase + " of panel " + Say.quoted(panel.id())
+                                    + " is low by at most "
                                     + Say.percent(percent) + ", allowed are "
                                     + Say.percent(DipVerdict.RANGE_A_PERCENT)
-                                    + ". Maybe take a larger feeder or a stiffer source."));
+                                    + ". Maybe take a larger feeder or a stiffer source.")
+                            .build());
                     break;
                 }
             }
@@ -192,15 +194,15 @@ final class VoltageDipCheck implements ElectricalCheck {
                 }
             });
         }
-        more.forEach((step, count) -> findings.add(new Remark(
-                ID,
-                Grade.BREAKS,
-                Findings.PLANT,
-                OptionalDouble.of(count),
-                OptionalDouble.empty(),
-                "",
-                "",
-                step + ": " + count + " more loads that are on do not ride through.")));
+        more.forEach((step, count) -> findings.add(Remark.builder()
+                .check(ID)
+                .grade(Grade.BREAKS)
+                .place(Findings.PLANT)
+                .figure(count)
+                .unit("")
+                .clause("")
+                .message(step + ": " + count + " more loads that are on do not ride through.")
+                .build()));
         findings.notChecked(ID, unknown, "ride_through");
     }
 
@@ -216,19 +218,20 @@ final class VoltageDipCheck implements ElectricalCheck {
 
     private static Remark brownedOut(Placement each, StepDips.Step step) {
         RideThrough needs = each.load().rideThrough().orElseThrow();
-        return new Remark(
-                ID,
-                Grade.BREAKS,
-                each.id(),
-                OptionalDouble.of(100 - step.totalPercent()),
-                OptionalDouble.of(needs.remainingPercent()),
-                "%",
-                "",
-                text(step) + ": load " + Say.quoted(each.id()) + ", on already, needs "
+        return Remark.builder()
+                .check(ID)
+                .grade(Grade.BREAKS)
+                .place(each.id())
+                .figure(100 - step.totalPercent())
+                .limit(needs.remainingPercent())
+                .unit("%")
+                .clause("")
+                .message(text(step) + ": load " + Say.quoted(each.id()) + ", on already, needs "
                         + Say.percent(needs.remainingPercent()) + " and does without for "
                         + String.format(Locale.ROOT, "%.0f ms", needs.withoutMillis())
                         + ". Maybe bring load " + Say.quoted(step.load())
-                        + " on earlier, limit its inrush, or feed the two apart.");
+                        + " on earlier, limit its inrush, or feed the two apart.")
+                .build();
     }
 
     private static String text(StepDips.Step step) {

@@ -142,18 +142,21 @@ final class VoltageDropCheck implements ElectricalCheck {
     private static void over(Layout layout, Load load, double percent, double limit, String what, Findings findings) {
         boolean isIec = layout.project().electrical().flatMap(Electrical::practice).stream()
                 .anyMatch(practice -> practice == Practice.IEC);
-        findings.add(new Remark(
-                ID,
-                Grade.EXCEEDS_RECOMMENDATION,
-                load.id(),
-                OptionalDouble.of(percent),
-                OptionalDouble.of(limit),
-                "%",
-                isIec
-                        ? "recommendation taken over from NEC practice; IEC 60364-5-52 annex G counts from the origin (from memory)"
-                        : "NEC 210.19(A) and 215.2(A), informational notes",
-                what + ", recommended are at most " + Say.percent(limit)
-                        + ". Maybe take a larger size or a nearer panel."));
+        findings.add(Remark.builder()
+                .check(ID)
+                .grade(Grade.EXCEEDS_RECOMMENDATION)
+                .place(load.id())
+                .figure(percent)
+                .limit(limit)
+                .unit("%")
+                .clause(
+                        isIec
+                                ? "recommendation taken over from NEC practice; IEC 60364-5-52 annex G counts from the"
+                                        + " origin (from memory)"
+                                : "NEC 210.19(A) and 215.2(A), informational notes")
+                .message(what + ", recommended are at most " + Say.percent(limit)
+                        + ". Maybe take a larger size or a nearer panel.")
+                .build());
     }
 
     private static double volts(Layout layout, Load load) {

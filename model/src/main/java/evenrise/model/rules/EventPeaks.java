@@ -221,6 +221,11 @@ final class EventPeaks {
         for (Phase phase : phases) {
             worst = amps[phase.ordinal()] > amps[worst.ordinal()] ? phase : worst;
         }
-        return new EventPeak(event, amps[worst.ordinal()], worst, board);
+        return EventPeak.builder()
+                .event(event)
+                .peakInrushAmps(amps[worst.ordinal()])
+                .peakPhase(worst)
+                .board(board)
+                .build();
     }
 }

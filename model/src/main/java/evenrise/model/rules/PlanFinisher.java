@@ -30,14 +30,12 @@ public final class PlanFinisher {
      */
     public static Plan finish(Project project, Plan bare, MadeBy madeBy, Bounds bounds) {
         Plan timed = timed(project, bare);
-        Plan signed = new Plan(
-                timed.format(),
-                Cautions.ALL,
-                timed.boards(),
-                timed.assignments(),
-                Optional.empty(),
-                List.of(),
-                Optional.of(madeBy));
+        Plan signed = Plan.builder()
+                .cautions(Cautions.ALL)
+                .boards(timed.boards())
+                .assignments(timed.assignments())
+                .madeBy(madeBy)
+                .build();
         Layout layout = Layout.of(project, signed);
         return judged(signed, Referee.judge(layout), layout.eventPeaks().get(0), bounds);
     }
@@ -48,8 +46,12 @@ public final class PlanFinisher {
         List<Assignment> assignments = bare.assignments().stream()
                 .map(assignment -> finish(assignment, layout))
                 .toList();
-        return new Plan(
-                Plan.FORMAT, bare.cautions(), bare.boards(), assignments, Optional.empty(), List.of(), bare.madeBy());
+        return Plan.builder()
+                .cautions(bare.cautions())
+                .boards(bare.boards())
+                .assignments(assignments)
+                .madeBy(bare.madeBy())
+                .build();
     }
 
     private static Plan judged(Plan plan, Verdict verdict, List<EventPeak> eventPeaks, Bounds bounds) {
@@ -59,19 +61,14 @@ public final class PlanFinisher {
         List<BrokenRule> broken = verdict.violations().stream()
                 .map(violation -> new BrokenRule(violation.rule(), violation.message()))
                 .toList();
-        return new Plan(
-                plan.format(),
-                plan.cautions(),
-                plan.boards(),
-                plan.assignments(),
-                Optional.of(verdict.metrics()),
-                broken,
-                plan.madeBy(),
-                Optional.of(bounds),
-                keepsAll ? OptionalDouble.of(gapPercent) : OptionalDouble.empty(),
-                keepsAll && objective <= bounds.objective() + PROVEN_AMPS,
-                plan.review(),
-                eventPeaks);
+        return plan.with()
+                .metrics(verdict.metrics())
+                .violations(broken)
+                .bounds(bounds)
+                .gapPercent(keepsAll ? OptionalDouble.of(gapPercent) : OptionalDouble.empty())
+                .optimal(keepsAll && objective <= bounds.objective() + PROVEN_AMPS)
+                .eventPeaks(eventPeaks)
+                .build();
     }
 
     private static Assignment finish(Assignment bare, Layout layout) {
@@ -82,6 +79,6 @@ public final class PlanFinisher {
         OptionalDouble off = on.isPresent()
                 ? OptionalDouble.of(layout.times().offSeconds(on.getAsDouble()))
                 : OptionalDouble.empty();
-        return new Assignment(bare.load(), bare.panel(), bare.slot(), phases, bare.board(), bare.output(), on, off);
+        return bare.with().phases(phases).onSeconds(on).offSeconds(off).build();
     }
 }

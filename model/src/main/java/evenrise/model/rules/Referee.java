@@ -52,19 +52,20 @@ public final class Referee {
                 panels.stream().mapToDouble(NodeFigures::deviationAmps).sum(),
                 duration,
                 layout.boardsUsed());
-        return new Metrics(
-                peak.amps(),
-                peak.phase(),
-                peak.atSeconds(),
-                supply.imbalancePercent(),
-                panels.stream()
+        return Metrics.builder()
+                .peakInrushAmps(peak.amps())
+                .peakPhase(peak.phase())
+                .peakAtSeconds(peak.atSeconds())
+                .supplyImbalancePercent(supply.imbalancePercent())
+                .worstPanelImbalancePercent(panels.stream()
                         .map(NodeFigures::imbalancePercent)
                         .max(Comparator.naturalOrder())
-                        .orElse(0.0),
-                supply.neutralAmps(),
-                duration,
-                layout.boardsUsed(),
-                violations,
-                objective);
+                        .orElse(0.0))
+                .supplyNeutralAmps(supply.neutralAmps())
+                .durationSeconds(duration)
+                .boardsUsed(layout.boardsUsed())
+                .hardViolations(violations)
+                .objective(objective)
+                .build();
     }
 }

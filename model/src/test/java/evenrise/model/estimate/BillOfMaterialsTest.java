@@ -13,19 +13,37 @@ import evenrise.model.project.Catalogue;
 import evenrise.model.project.PanelType;
 import evenrise.model.project.SlotNumbering;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class BillOfMaterialsTest {
-    private static final Catalogue CATALOGUE = new Catalogue(
-            "EUR",
-            List.of(new PanelType("wide", 42, 225, 1, SlotNumbering.ALTERNATING, 1000)),
-            List.of(new BreakerPrice(1, 20, true, 50), new BreakerPrice(1, 63, true, 70)),
-            OptionalDouble.of(10),
-            OptionalDouble.of(5),
-            OptionalDouble.empty(),
-            OptionalDouble.of(200),
-            true);
+    private static final Catalogue CATALOGUE = Catalogue.builder()
+            .currency("EUR")
+            .panelTypes(List.of(PanelType.builder()
+                    .id("wide")
+                    .slots(42)
+                    .ratedAmps(225)
+                    .neutralFactor(1)
+                    .numbering(SlotNumbering.ALTERNATING)
+                    .price(1000)
+                    .build()))
+            .breakers(List.of(
+                    BreakerPrice.builder()
+                            .poles(1)
+                            .upToAmps(20)
+                            .switched(true)
+                            .price(50)
+                            .build(),
+                    BreakerPrice.builder()
+                            .poles(1)
+                            .upToAmps(63)
+                            .switched(true)
+                            .price(70)
+                            .build()))
+            .labourPerPole(10)
+            .labourPerLead(5)
+            .labourPerPanel(200)
+            .boardsReachAll(true)
+            .build();
 
     private static ProjectBuilder project() {
         return aProject()

@@ -55,12 +55,13 @@ class RehearsalPropertiesTest {
     private static Layout layout(int seed, boolean usual) {
         ARandomProject.Planted planted = ARandomProject.planted(seed);
         Behaviour behaviour = usual ? Behaviour.DEFAULT : TestBehaviour.any(new Random(seed));
-        return Layout.of(planted.project().behaving(behaviour), planted.plan());
+        return Layout.of(planted.project().withBehaviour(Optional.of(behaviour)), planted.plan());
     }
 
     private static Layout layout(int seed, Restart restart) {
         ARandomProject.Planted planted = ARandomProject.planted(seed);
-        return Layout.of(planted.project().behaving(TestBehaviour.restarting(restart)), planted.plan());
+        return Layout.of(
+                planted.project().withBehaviour(Optional.of(TestBehaviour.restarting(restart))), planted.plan());
     }
 
     /** Amplifiers, dropped groups, the sequence: by a witness who sees breakers only. */
@@ -197,7 +198,8 @@ class RehearsalPropertiesTest {
             @ForAll @IntRange(max = 20) int board,
             @ForAll("events") List<RawEvent> raw) {
         ARandomProject.Planted planted = ARandomProject.planted(seed);
-        Layout layout = Layout.of(planted.project().behaving(TestBehaviour.stopping()), planted.plan());
+        Layout layout =
+                Layout.of(planted.project().withBehaviour(Optional.of(TestBehaviour.stopping())), planted.plan());
         List<ScriptEvent> events = new ArrayList<>();
         if (!layout.project().boards().isEmpty()) {
             int dead = board % layout.project().boards().size();
@@ -232,25 +234,18 @@ class RehearsalPropertiesTest {
         List<Assignment> assignments = new ArrayList<>();
         for (Assignment each : sound.plan().assignments()) {
             if (random.nextInt(6) > 0) {
-                assignments.add(new Assignment(
-                        each.load(),
-                        random.nextInt(8) == 0 ? "nowhere" : each.panel(),
-                        random.nextInt(8) == 0 ? random.nextInt(200) - 50 : each.slot(),
-                        each.phases(),
-                        random.nextInt(8) == 0 ? Optional.of("none") : each.board(),
-                        random.nextInt(8) == 0 ? OptionalInt.of(random.nextInt(12) - 2) : each.output(),
-                        each.onSeconds(),
-                        each.offSeconds()));
+                assignments.add(each.with()
+                        .panel(random.nextInt(8) == 0 ? "nowhere" : each.panel())
+                        .slot(random.nextInt(8) == 0 ? random.nextInt(200) - 50 : each.slot())
+                        .board(random.nextInt(8) == 0 ? Optional.of("none") : each.board())
+                        .output(random.nextInt(8) == 0 ? OptionalInt.of(random.nextInt(12) - 2) : each.output())
+                        .build());
             }
         }
-        Plan broken = new Plan(
-                Plan.FORMAT,
-                List.of(),
-                sound.plan().boards(),
-                assignments,
-                Optional.empty(),
-                List.of(),
-                Optional.empty());
+        Plan broken = Plan.builder()
+                .boards(sound.plan().boards())
+                .assignments(assignments)
+                .build();
         Layout layout = Layout.of(sound.project(), broken);
         EventScript script = RawEvent.script(raw, sound.project(), true);
 

@@ -80,7 +80,12 @@ class RehearsalTest {
                 .group("rack")
                 .idleAmps(0)
                 .inrushPeakAmps(30);
-        return racksRideThrough ? dsp.rideThrough(new RideThrough(40, 0)) : dsp;
+        return racksRideThrough
+                ? dsp.rideThrough(RideThrough.builder()
+                        .remainingPercent(40)
+                        .withoutMillis(0)
+                        .build())
+                : dsp;
     }
 
     private static ScriptEvent at(double seconds, Happening event) {
@@ -121,26 +126,26 @@ class RehearsalTest {
 
     private static Behaviour with(Object... changes) {
         Behaviour it = Behaviour.DEFAULT;
-        return new Behaviour(
-                it.brownoutPercent(),
-                it.brownoutHoldSeconds(),
-                it.steadyPercent(),
-                it.steadyWaitSeconds(),
-                change(it.onReturn(), changes, 0),
-                change(it.phaseWatch(), changes, 0),
-                change(it.onRelease(), changes, 1),
-                it.releaseWaitSeconds(),
-                change(it.onInEmergency(), changes, 0),
-                change(it.sequenceInEmergency(), changes, 0),
-                change(it.counterCommand(), changes, 0),
-                change(it.restart(), changes, 0),
-                change(it.neededGroup(), changes, 0),
-                change(it.lockRefuses(), changes, 0),
-                change(it.deadBoard(), changes, 0),
-                change(it.deadContacts(), changes, 0),
-                it.reinrushPercent(),
-                it.reinrushAfterMillis(),
-                List.of());
+        return Behaviour.builder()
+                .brownoutPercent(it.brownoutPercent())
+                .brownoutHoldSeconds(it.brownoutHoldSeconds())
+                .steadyPercent(it.steadyPercent())
+                .steadyWaitSeconds(it.steadyWaitSeconds())
+                .onReturn(change(it.onReturn(), changes, 0))
+                .phaseWatch(change(it.phaseWatch(), changes, 0))
+                .onRelease(change(it.onRelease(), changes, 1))
+                .releaseWaitSeconds(it.releaseWaitSeconds())
+                .onInEmergency(change(it.onInEmergency(), changes, 0))
+                .sequenceInEmergency(change(it.sequenceInEmergency(), changes, 0))
+                .counterCommand(change(it.counterCommand(), changes, 0))
+                .restart(change(it.restart(), changes, 0))
+                .neededGroup(change(it.neededGroup(), changes, 0))
+                .lockRefuses(change(it.lockRefuses(), changes, 0))
+                .deadBoard(change(it.deadBoard(), changes, 0))
+                .deadContacts(change(it.deadContacts(), changes, 0))
+                .reinrushPercent(it.reinrushPercent())
+                .reinrushAfterMillis(it.reinrushAfterMillis())
+                .build();
     }
 
     /** The n-th change of the value's kind, or the value. */

@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.OptionalLong;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -46,24 +45,46 @@ class FilePropertiesTest {
             @ForAll boolean full,
             @ForAll long seed) {
         String text = "x" + words;
-        Plan plan = new Plan(
-                Plan.FORMAT,
-                List.of(text),
-                List.of(new BoardSetting(text, number, number / 3)),
-                List.of(new Assignment(
-                        text,
-                        text,
-                        -3,
-                        List.of(Phase.A, Phase.B),
-                        full ? Optional.of(text) : Optional.empty(),
-                        full ? OptionalInt.of(2) : OptionalInt.empty(),
-                        full ? OptionalDouble.of(number) : OptionalDouble.empty(),
-                        full ? OptionalDouble.of(-0.0) : OptionalDouble.empty())),
-                full ? Optional.of(new Metrics(number, Phase.C, 1, 2, 3, 4, 5, 6, 7, number / 7)) : Optional.empty(),
-                full ? List.of(new BrokenRule("slot", text)) : List.of(),
-                full
-                        ? Optional.of(new MadeBy("1", text, seed, 2, OptionalLong.of(seed), OptionalDouble.empty()))
-                        : Optional.empty());
+        Plan plan = Plan.builder()
+                .cautions(List.of(text))
+                .boards(List.of(new BoardSetting(text, number, number / 3)))
+                .assignments(List.of(Assignment.builder()
+                        .load(text)
+                        .panel(text)
+                        .slot(-3)
+                        .phases(List.of(Phase.A, Phase.B))
+                        .board(full ? Optional.of(text) : Optional.empty())
+                        .output(full ? OptionalInt.of(2) : OptionalInt.empty())
+                        .onSeconds(full ? OptionalDouble.of(number) : OptionalDouble.empty())
+                        .offSeconds(full ? OptionalDouble.of(-0.0) : OptionalDouble.empty())
+                        .build()))
+                .metrics(
+                        full
+                                ? Optional.of(Metrics.builder()
+                                        .peakInrushAmps(number)
+                                        .peakPhase(Phase.C)
+                                        .peakAtSeconds(1)
+                                        .supplyImbalancePercent(2)
+                                        .worstPanelImbalancePercent(3)
+                                        .supplyNeutralAmps(4)
+                                        .durationSeconds(5)
+                                        .boardsUsed(6)
+                                        .hardViolations(7)
+                                        .objective(number / 7)
+                                        .build())
+                                : Optional.empty())
+                .violations(full ? List.of(new BrokenRule("slot", text)) : List.of())
+                .madeBy(
+                        full
+                                ? Optional.of(MadeBy.builder()
+                                        .softwareVersion("1")
+                                        .projectSha256(text)
+                                        .seed(seed)
+                                        .threads(2)
+                                        .movesAllowed(seed)
+                                        .build())
+                                : Optional.empty())
+                .build();
 
         Reading<Plan> back = PlanFile.read(FileText.of(plan, format).getBytes(StandardCharsets.UTF_8), name(format));
 

@@ -6,11 +6,13 @@ import static evenrise.model.file.Samples.read;
 import static evenrise.model.file.Samples.readYaml;
 import static evenrise.model.file.Samples.with;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import evenrise.model.check.Severity;
 import evenrise.model.project.Load;
 import evenrise.model.project.ObjectiveWeights;
 import evenrise.model.project.Project;
+import evenrise.model.project.Role;
 import evenrise.model.project.SlotNumbering;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
@@ -55,7 +57,42 @@ class ProjectFileTest {
             Reading<Project> reading =
                     with("\"name\": \"Hall\",", "\"name\": \"Hall\", \"objective\": {\"boards\": 3},");
 
-            assertThat(reading.value().orElseThrow().objective()).isEqualTo(new ObjectiveWeights(1, 1, 1, 0.1, 3));
+            assertThat(reading.value().orElseThrow().objective())
+                    .isEqualTo(ObjectiveWeights.builder()
+                            .peakInrush(1)
+                            .supplyImbalance(1)
+                            .panelImbalance(1)
+                            .duration(0.1)
+                            .boards(3)
+                            .build());
+        }
+    }
+
+    @Nested
+    class Builders {
+        @Test
+        void beginWithWhatAFileLeavesOut() {
+            Load asRead = read(PROJECT).value().orElseThrow().loads().get(0);
+
+            Load built = Load.builder()
+                    .id(asRead.id())
+                    .role(asRead.role())
+                    .breakerAmps(asRead.breakerAmps())
+                    .runningAmps(asRead.runningAmps())
+                    .settleSeconds(5)
+                    .build();
+
+            assertThat(built).isEqualTo(asRead);
+        }
+
+        @Test
+        void refuseAFigureThatNobodyGave() {
+            assertThatThrownBy(() -> Load.builder()
+                            .id("dsp")
+                            .role(Role.PROCESSING)
+                            .breakerAmps(20)
+                            .build())
+                    .hasMessageContaining("running_a is NaN, expected a finite number");
         }
     }
 
@@ -64,28 +101,28 @@ class ProjectFileTest {
         @Test
         void saysTheSameAsJson() {
             String yaml = """
-                    # the hall
-                    format: evenrise-project/1
-                    name: Hall
-                    supply: {system: three-phase, line_to_neutral_v: 120, frequency_hz: 60, rated_a: 400}
-                    panels:
-                      - {id: P1, slots: 12, rated_a: 225}
-                      - id: P2
-                        slots: 12
-                        rated_a: 225
-                    board_types:
-                      - {id: eight, outputs: 8, start_delay_s: [0, 1], step_s: [0.5]}
-                    boards:
-                      - {id: B1, type: eight, panel: P1, after: null}
-                      - {id: B2, type: eight, panel: P2, after: B1}
-                    shutdown_groups:
-                      - {id: stage, on_emergency: drop}
-                    loads:
-                      - {id: dsp, role: processing, breaker_a: 16, running_a: 2, settle_s: 5}
-                      - {id: amp-1, role: amplifier, breaker_a: 20, running_a: 8, shutdown_group: stage}
-                      - {id: amp-2, role: amplifier, breaker_a: 20, running_a: 8, comes_after: [amp-1]}
-                      - {id: light, role: auxiliary, breaker_a: 16, running_a: 1, switched: false}
-                    """;
+                # the hall
+                format: evenrise-project/1
+                name: Hall
+                supply: {system: three-phase, line_to_neutral_v: 120, frequency_hz: 60, rated_a: 400}
+                panels:
+                  - {id: P1, slots: 12, rated_a: 225}
+                  - id: P2
+                    slots: 12
+                    rated_a: 225
+                board_types:
+                  - {id: eight, outputs: 8, start_delay_s: [0, 1], step_s: [0.5]}
+                boards:
+                  - {id: B1, type: eight, panel: P1, after: null}
+                  - {id: B2, type: eight, panel: P2, after: B1}
+                shutdown_groups:
+                  - {id: stage, on_emergency: drop}
+                loads:
+                  - {id: dsp, role: processing, breaker_a: 16, running_a: 2, settle_s: 5}
+                  - {id: amp-1, role: amplifier, breaker_a: 20, running_a: 8, shutdown_group: stage}
+                  - {id: amp-2, role: amplifier, breaker_a: 20, running_a: 8, comes_after: [amp-1]}
+                  - {id: light, role: auxiliary, breaker_a: 16, running_a: 1, switched: false}
+                """;
 
             assertThat(readYaml(yaml).problems()).isEmpty();
             assertThat(readYaml(yaml).value()).isEqualTo(read(PROJECT).value());

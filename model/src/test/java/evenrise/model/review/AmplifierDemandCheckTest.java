@@ -13,13 +13,20 @@ import evenrise.model.project.Amplifier;
 import evenrise.model.project.Equipment;
 import evenrise.model.project.OutputStage;
 import evenrise.model.project.Programme;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class AmplifierDemandCheckTest {
     private static Amplifier amplifier(OptionalDouble eighthWatts, OptionalDouble thirdWatts, Programme programme) {
-        return new Amplifier(3000, OutputStage.SWITCHING, 115, 85, eighthWatts, thirdWatts, programme);
+        return Amplifier.builder()
+                .ratedOutputWatts(3000)
+                .outputStage(OutputStage.SWITCHING)
+                .idleWatts(115)
+                .efficiencyPercent(85)
+                .eighthPowerWatts(eighthWatts)
+                .thirdPowerWatts(thirdWatts)
+                .programme(programme)
+                .build();
     }
 
     private static final Amplifier BY_DATASHEET =
@@ -31,7 +38,10 @@ class AmplifierDemandCheckTest {
                 .unswitched()
                 .runningAmps(runningAmps)
                 .breakerAmps(breakerAmps)
-                .equipment(new Equipment(Optional.empty(), 100, Optional.of(amplifier), Optional.empty()));
+                .equipment(Equipment.builder()
+                        .heatPercent(100)
+                        .amplifier(amplifier)
+                        .build());
     }
 
     private static Reviews reviewed(LoadBuilder load) {

@@ -11,8 +11,6 @@ import evenrise.model.plan.Grade;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Circuit;
 import evenrise.model.project.TripCurve;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class BreakerTripCheckTest {
@@ -73,7 +71,12 @@ class BreakerTripCheckTest {
 
     @Test
     void saysHowManyDevicesOneBreakerStarts() {
-        LoadBuilder lamps = slow(160).circuit(new Circuit(Optional.empty(), true, false, OptionalDouble.empty(), 8));
+        LoadBuilder lamps = slow(160)
+                .circuit(Circuit.builder()
+                        .continuous(true)
+                        .fullyRated(false)
+                        .devices(8)
+                        .build());
 
         assertThat(reviewed(lamps).remarks())
                 .singleElement()
@@ -84,11 +87,21 @@ class BreakerTripCheckTest {
 
     @Test
     void widensAnAdjustableSettingByItsTolerance() {
-        LoadBuilder load = slow(80).circuit(new Circuit(Optional.empty(), true, false, OptionalDouble.of(8), 1));
+        LoadBuilder load = slow(80).circuit(Circuit.builder()
+                .continuous(true)
+                .fullyRated(false)
+                .instantaneousRatio(8)
+                .devices(1)
+                .build());
 
         // 8 · 16 A · 0.7 = 89.6 A
         assertThat(reviewed(load).remarks()).isEmpty();
-        assertThat(reviewed(slow(90).circuit(new Circuit(Optional.empty(), true, false, OptionalDouble.of(8), 1)))
+        assertThat(reviewed(slow(90).circuit(Circuit.builder()
+                                .continuous(true)
+                                .fullyRated(false)
+                                .instantaneousRatio(8)
+                                .devices(1)
+                                .build()))
                         .remarks())
                 .hasSize(1);
     }

@@ -8,16 +8,13 @@ import evenrise.model.project.Electrical;
 import evenrise.model.project.Feeder;
 import evenrise.model.project.Practice;
 import evenrise.model.project.ReferenceMethod;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** Cables, circuits and practices for tests. */
 final class Cabling {
-    static final Electrical NEC =
-            new Electrical(Optional.of(Practice.NEC), Optional.empty(), Optional.empty(), java.util.List.of());
-    static final Electrical IEC =
-            new Electrical(Optional.of(Practice.IEC), Optional.empty(), Optional.empty(), java.util.List.of());
+    static final Electrical NEC = Electrical.builder().practice(Practice.NEC).build();
+    static final Electrical IEC = Electrical.builder().practice(Practice.IEC).build();
 
     private Cabling() {}
 
@@ -26,45 +23,45 @@ final class Cabling {
     }
 
     static Cable cable(String size, double lengthMetres, OptionalDouble conductorCelsius, OptionalInt together) {
-        return new Cable(
-                lengthMetres,
-                size,
-                ConductorMaterial.COPPER,
-                1,
-                Conduit.NONMETALLIC,
-                ReferenceMethod.B1,
-                conductorCelsius,
-                OptionalDouble.empty(),
-                together,
-                OptionalInt.empty(),
-                OptionalDouble.empty());
+        return Cable.builder()
+                .lengthMetres(lengthMetres)
+                .size(size)
+                .material(ConductorMaterial.COPPER)
+                .sets(1)
+                .conduit(Conduit.NONMETALLIC)
+                .method(ReferenceMethod.B1)
+                .conductorCelsius(conductorCelsius)
+                .conductorsTogether(together)
+                .build();
     }
 
     /** Of insulation for 90 °C on terminals for 60 or 75 °C. */
     static Cable insulated(Cable it) {
-        return new Cable(
-                it.lengthMetres(),
-                it.size(),
-                it.material(),
-                it.sets(),
-                it.conduit(),
-                it.method(),
-                it.conductorCelsius(),
-                OptionalDouble.of(90),
-                it.conductorsTogether(),
-                it.circuitsTogether(),
-                it.ambientCelsius());
+        return it.withInsulationCelsius(OptionalDouble.of(90));
     }
 
     static Circuit circuit(Cable cable) {
-        return new Circuit(Optional.of(cable), true, false, OptionalDouble.empty(), 1);
+        return Circuit.builder()
+                .cable(cable)
+                .continuous(true)
+                .fullyRated(false)
+                .devices(1)
+                .build();
     }
 
     static Circuit bare(boolean isContinuous, boolean isFullyRated) {
-        return new Circuit(Optional.empty(), isContinuous, isFullyRated, OptionalDouble.empty(), 1);
+        return Circuit.builder()
+                .continuous(isContinuous)
+                .fullyRated(isFullyRated)
+                .devices(1)
+                .build();
     }
 
     static Feeder feeder(Cable cable, double breakerAmps) {
-        return new Feeder(Optional.of(cable), OptionalDouble.of(breakerAmps), false);
+        return Feeder.builder()
+                .cable(cable)
+                .breakerAmps(breakerAmps)
+                .fullyRated(false)
+                .build();
     }
 }

@@ -199,10 +199,10 @@ class ConductorCheckTest {
                         .electrical(Cabling.IEC)
                         .panels(aPanel("P1")
                                 .ratedAmps(125)
-                                .feeder(new Feeder(
-                                        java.util.Optional.of(Cabling.cable("16 mm2", 20)),
-                                        OptionalDouble.empty(),
-                                        false)))
+                                .feeder(Feeder.builder()
+                                        .cable(java.util.Optional.of(Cabling.cable("16 mm2", 20)))
+                                        .fullyRated(false)
+                                        .build()))
                         .loads(aLoad("L1").unswitched())
                         .build(),
                 aPlan().assignments(anAssignment("L1").at("P1", 1)).build());

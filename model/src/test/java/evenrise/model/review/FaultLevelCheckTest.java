@@ -12,14 +12,14 @@ import evenrise.model.plan.Grade;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Practice;
-import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class FaultLevelCheckTest {
     private static Reviews reviewed(Practice practice, PanelBuilder panel) {
-        Electrical electrical = new Electrical(
-                Optional.of(practice), Optional.of(Sources.transformer(300, 2)), Optional.empty(), List.of());
+        Electrical electrical = Electrical.builder()
+                .practice(practice)
+                .source(Sources.transformer(300, 2))
+                .build();
         return Reviews.of(
                 new FaultLevelCheck(),
                 aProject()

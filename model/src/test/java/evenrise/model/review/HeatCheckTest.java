@@ -13,18 +13,27 @@ import evenrise.model.project.Equipment;
 import evenrise.model.project.OutputStage;
 import evenrise.model.project.Programme;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class HeatCheckTest {
     private static Equipment in(String room, double heatPercent, Optional<Amplifier> amplifier) {
-        return new Equipment(Optional.of(room), heatPercent, amplifier, Optional.empty());
+        return Equipment.builder()
+                .room(room)
+                .heatPercent(heatPercent)
+                .amplifier(amplifier)
+                .build();
     }
 
     @Test
     void leavesOutWhatGoesToTheLoudspeakers() {
-        Amplifier amplifier = new Amplifier(
-                3000, OutputStage.LINEAR, 115, 85, OptionalDouble.of(685), OptionalDouble.empty(), Programme.EIGHTH);
+        Amplifier amplifier = Amplifier.builder()
+                .ratedOutputWatts(3000)
+                .outputStage(OutputStage.LINEAR)
+                .idleWatts(115)
+                .efficiencyPercent(85)
+                .eighthPowerWatts(685)
+                .programme(Programme.EIGHTH)
+                .build();
         Reviews reviews = Reviews.of(
                 new HeatCheck(),
                 aProject()

@@ -11,8 +11,6 @@ import evenrise.model.plan.Grade;
 import evenrise.model.project.CodeLetter;
 import evenrise.model.project.Equipment;
 import evenrise.model.project.Motor;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class MotorStartCheckTest {
@@ -20,7 +18,7 @@ class MotorStartCheckTest {
         return aLoad("hoist")
                 .unswitched()
                 .inrushPeakAmps(inrushPeakAmps)
-                .equipment(new Equipment(Optional.empty(), 100, Optional.empty(), Optional.of(motor)));
+                .equipment(Equipment.builder().heatPercent(100).motor(motor).build());
     }
 
     private static Reviews reviewed(LoadBuilder load) {
@@ -28,7 +26,7 @@ class MotorStartCheckTest {
     }
 
     private static final Motor LETTER_L =
-            new Motor(OptionalDouble.of(1), Optional.of(CodeLetter.L), OptionalDouble.empty());
+            Motor.builder().horsepower(1).codeLetter(CodeLetter.L).build();
 
     @Test
     void takesTheUpperEndOfTheLetter() {
@@ -48,7 +46,7 @@ class MotorStartCheckTest {
 
     @Test
     void saysWhatItLacks() {
-        Motor bare = new Motor(OptionalDouble.empty(), Optional.of(CodeLetter.L), OptionalDouble.empty());
+        Motor bare = Motor.builder().codeLetter(CodeLetter.L).build();
 
         assertThat(reviewed(hoist(100, bare)).remarks())
                 .singleElement()

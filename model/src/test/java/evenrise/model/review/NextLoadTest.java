@@ -74,14 +74,11 @@ class NextLoadTest {
         assignments.add(anAssignment("L4").at("P1", 2).build());
         double neutral = Referee.judge(
                         grown,
-                        new Plan(
-                                Plan.FORMAT,
-                                List.of(),
-                                List.of(),
-                                assignments,
-                                java.util.Optional.empty(),
-                                List.of(),
-                                java.util.Optional.empty()))
+                        Plan.builder()
+                                .assignments(assignments)
+                                .metrics(java.util.Optional.empty())
+                                .madeBy(java.util.Optional.empty())
+                                .build())
                 .nodes()
                 .get(1)
                 .neutralAmps();

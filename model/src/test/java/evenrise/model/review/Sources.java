@@ -11,34 +11,54 @@ final class Sources {
     private Sources() {}
 
     static Source utility(double faultAmps) {
-        return new Source(SourceKind.UTILITY, NONE, OptionalDouble.of(faultAmps), NONE, NONE, NONE, NONE, NONE);
+        return Source.builder()
+                .kind(SourceKind.UTILITY)
+                .ratedKva(NONE)
+                .faultAmps(faultAmps)
+                .impedancePercent(NONE)
+                .xOverR(NONE)
+                .subtransientReactancePercent(NONE)
+                .transientReactancePercent(NONE)
+                .currentLimitPercent(NONE)
+                .build();
     }
 
     static Source transformer(double kva, double impedancePercent) {
-        return new Source(
-                SourceKind.TRANSFORMER,
-                OptionalDouble.of(kva),
-                NONE,
-                OptionalDouble.of(impedancePercent),
-                NONE,
-                NONE,
-                NONE,
-                NONE);
+        return Source.builder()
+                .kind(SourceKind.TRANSFORMER)
+                .ratedKva(kva)
+                .faultAmps(NONE)
+                .impedancePercent(impedancePercent)
+                .xOverR(NONE)
+                .subtransientReactancePercent(NONE)
+                .transientReactancePercent(NONE)
+                .currentLimitPercent(NONE)
+                .build();
     }
 
     static Source bareTransformer() {
-        return new Source(SourceKind.TRANSFORMER, OptionalDouble.of(75), NONE, NONE, NONE, NONE, NONE, NONE);
+        return Source.builder()
+                .kind(SourceKind.TRANSFORMER)
+                .ratedKva(75)
+                .faultAmps(NONE)
+                .impedancePercent(NONE)
+                .xOverR(NONE)
+                .subtransientReactancePercent(NONE)
+                .transientReactancePercent(NONE)
+                .currentLimitPercent(NONE)
+                .build();
     }
 
     static Source ups(double kva, double currentLimitPercent) {
-        return new Source(
-                SourceKind.UPS,
-                OptionalDouble.of(kva),
-                NONE,
-                NONE,
-                NONE,
-                NONE,
-                NONE,
-                OptionalDouble.of(currentLimitPercent));
+        return Source.builder()
+                .kind(SourceKind.UPS)
+                .ratedKva(kva)
+                .faultAmps(NONE)
+                .impedancePercent(NONE)
+                .xOverR(NONE)
+                .subtransientReactancePercent(NONE)
+                .transientReactancePercent(NONE)
+                .currentLimitPercent(currentLimitPercent)
+                .build();
     }
 }

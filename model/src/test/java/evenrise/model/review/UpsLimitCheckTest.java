@@ -11,14 +11,13 @@ import evenrise.model.plan.Grade;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Electrical;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** 36 kVA on three phases of 120 V is 100 A; a limit of 150 % is a crest of 212.1 A. */
 class UpsLimitCheckTest {
     private static List<Remark> remarks(double peakAmps, double runningAmps) {
         Electrical electrical =
-                new Electrical(Optional.empty(), Optional.of(Sources.ups(36, 150)), Optional.empty(), List.of());
+                Electrical.builder().source(Sources.ups(36, 150)).build();
         return Reviews.of(
                         new UpsLimitCheck(),
                         aProject()

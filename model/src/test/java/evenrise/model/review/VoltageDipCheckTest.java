@@ -19,7 +19,6 @@ import evenrise.model.project.Electrical;
 import evenrise.model.project.RideThrough;
 import evenrise.model.project.Source;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -41,8 +40,10 @@ class VoltageDipCheckTest {
 
     private static Reviews reviewed(
             PanelBuilder panel, List<DipCriterion> criteria, LoadBuilder first, LoadBuilder second) {
-        Electrical electrical =
-                new Electrical(Optional.empty(), Optional.of(Sources.utility(600)), Optional.empty(), criteria);
+        Electrical electrical = Electrical.builder()
+                .source(Sources.utility(600))
+                .dipCriteria(criteria)
+                .build();
         return Reviews.of(
                 new VoltageDipCheck(),
                 aProject()
@@ -130,23 +131,48 @@ class VoltageDipCheckTest {
 
         @Test
         void areNamedWithTheStepThatBrownsThemOut() {
-            assertThat(of(61, new RideThrough(90, 0))).singleElement().satisfies(remark -> {
-                assertThat(remark.grade()).isEqualTo(Grade.BREAKS);
-                assertThat(remark.place()).isEqualTo("first");
-                assertThat(remark.message()).contains("'second'", "0.25 s", "'first'", "90.0 %");
-            });
+            assertThat(of(
+                            61,
+                            RideThrough.builder()
+                                    .remainingPercent(90)
+                                    .withoutMillis(0)
+                                    .build()))
+                    .singleElement()
+                    .satisfies(remark -> {
+                        assertThat(remark.grade()).isEqualTo(Grade.BREAKS);
+                        assertThat(remark.place()).isEqualTo("first");
+                        assertThat(remark.message()).contains("'second'", "0.25 s", "'first'", "90.0 %");
+                    });
         }
 
         @Test
         void rideThroughAShallowerStep() {
-            assertThat(of(59, new RideThrough(90, 0))).isEmpty();
+            assertThat(of(
+                            59,
+                            RideThrough.builder()
+                                    .remainingPercent(90)
+                                    .withoutMillis(0)
+                                    .build()))
+                    .isEmpty();
         }
 
         @Test
         void rideThroughAShortStep() {
             // 20 % dip is above 10 % for one half-life of 200 ms
-            assertThat(of(120, new RideThrough(90, 210))).isEmpty();
-            assertThat(of(120, new RideThrough(90, 190))).hasSize(1);
+            assertThat(of(
+                            120,
+                            RideThrough.builder()
+                                    .remainingPercent(90)
+                                    .withoutMillis(210)
+                                    .build()))
+                    .isEmpty();
+            assertThat(of(
+                            120,
+                            RideThrough.builder()
+                                    .remainingPercent(90)
+                                    .withoutMillis(190)
+                                    .build()))
+                    .hasSize(1);
         }
 
         /** A deep step that is over in time does not hide a shallower one that lasts. */
@@ -158,14 +184,18 @@ class VoltageDipCheckTest {
                             anAssignment("third").at("P1", 7).on("B1", 3))
                     .build();
             Electrical electrical =
-                    new Electrical(Optional.empty(), Optional.of(Sources.utility(600)), Optional.empty(), List.of());
+                    Electrical.builder().source(Sources.utility(600)).build();
             Reviews reviews = Reviews.of(
                     new VoltageDipCheck(),
                     aProject()
                             .electrical(electrical)
                             .boards(aBoard("B1"))
                             .loads(
-                                    load("first", 0, 1).rideThrough(new RideThrough(90, 50)),
+                                    load("first", 0, 1)
+                                            .rideThrough(RideThrough.builder()
+                                                    .remainingPercent(90)
+                                                    .withoutMillis(50)
+                                                    .build()),
                                     load("second", 600, 1),
                                     load("third", 70, 300))
                             .build(),
@@ -181,7 +211,11 @@ class VoltageDipCheckTest {
             assertThat(found(reviewed(
                             List.of(),
                             load("first", 120, 20),
-                            load("second", 0, 1).rideThrough(new RideThrough(90, 0)))))
+                            load("second", 0, 1)
+                                    .rideThrough(RideThrough.builder()
+                                            .remainingPercent(90)
+                                            .withoutMillis(0)
+                                            .build()))))
                     .isEmpty();
         }
     }
@@ -198,7 +232,7 @@ class VoltageDipCheckTest {
     @Test
     void saysWhatFieldASourceLacks() {
         Electrical electrical =
-                new Electrical(Optional.empty(), Optional.of(Sources.bareTransformer()), Optional.empty(), List.of());
+                Electrical.builder().source(Sources.bareTransformer()).build();
         Source unused = electrical.source().orElseThrow();
 
         assertThat(unused.impedancePercent()).isEmpty();

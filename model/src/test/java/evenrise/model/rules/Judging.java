@@ -9,15 +9,25 @@ import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import java.util.List;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 
 /** Judges a plan of which a test states only panel, slot, board and output: phases and times are filled in first. */
 final class Judging {
-    static final MadeBy MADE_BY = new MadeBy("test", "0", 1, 1, OptionalLong.of(1), OptionalDouble.empty());
+    static final MadeBy MADE_BY = MadeBy.builder()
+            .softwareVersion("test")
+            .projectSha256("0")
+            .seed(1)
+            .threads(1)
+            .movesAllowed(1)
+            .build();
 
     /** Bounds that hold for any project. */
-    static final Bounds NOTHING_PROVEN = new Bounds(0, 0, 0, 0, 0);
+    static final Bounds NOTHING_PROVEN = Bounds.builder()
+            .objective(0)
+            .peakInrushAmps(0)
+            .supplyDeviationAmps(0)
+            .panelDeviationsAmps(0)
+            .durationSeconds(0)
+            .build();
 
     private Judging() {}
 

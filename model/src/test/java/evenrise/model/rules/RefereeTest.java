@@ -115,7 +115,13 @@ class RefereeTest {
     class WeighedFigures {
         @Test
         void addUpByTheProjectsWeights() {
-            ObjectiveWeights weights = new ObjectiveWeights(2, 3, 5, 7, 11);
+            ObjectiveWeights weights = ObjectiveWeights.builder()
+                    .peakInrush(2)
+                    .supplyImbalance(3)
+                    .panelImbalance(5)
+                    .duration(7)
+                    .boards(11)
+                    .build();
 
             Verdict verdict = Judging.verdict(project().objective(weights), plan());
 
@@ -169,25 +175,25 @@ class RefereeTest {
             boards.forEach(board -> settings.add(new BoardSetting(board, random.nextInt(9), random.nextInt(3))));
             List<Assignment> assignments = new ArrayList<>();
             for (int i = 0; i < 2 * loads.size(); i++) {
-                assignments.add(new Assignment(
-                        any(loads, random),
-                        any(panels, random),
-                        any(List.of(1, 2, 3, 7, 12, 0, -9, Integer.MAX_VALUE, Integer.MIN_VALUE), random),
-                        random.nextBoolean() ? List.of() : List.of(Phase.C, Phase.A),
-                        random.nextBoolean() ? Optional.empty() : Optional.of(any(boards, random)),
-                        any(
+                assignments.add(Assignment.builder()
+                        .load(any(loads, random))
+                        .panel(any(panels, random))
+                        .slot(any(List.of(1, 2, 3, 7, 12, 0, -9, Integer.MAX_VALUE, Integer.MIN_VALUE), random))
+                        .phases(random.nextBoolean() ? List.of() : List.of(Phase.C, Phase.A))
+                        .board(random.nextBoolean() ? Optional.empty() : Optional.of(any(boards, random)))
+                        .output(any(
                                 List.of(
                                         OptionalInt.empty(),
                                         OptionalInt.of(1),
                                         OptionalInt.of(2),
                                         OptionalInt.of(0),
                                         OptionalInt.of(Integer.MAX_VALUE)),
-                                random),
-                        random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(-random.nextInt(5)),
-                        OptionalDouble.empty()));
+                                random))
+                        .onSeconds(
+                                random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(-random.nextInt(5)))
+                        .build());
             }
-            return new Plan(
-                    Plan.FORMAT, List.of(), settings, assignments, Optional.empty(), List.of(), Optional.empty());
+            return Plan.builder().boards(settings).assignments(assignments).build();
         }
 
         private <T> T any(List<T> list, Random random) {

@@ -28,8 +28,20 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class TrialsTest {
     private static final int TRIALS = 40_000;
-    private static final Scatter ANGLE_ALONE = new Scatter(Spread.UNIFORM, 100, 100, 100, 0);
-    private static final Scatter CLOSING_ALONE = new Scatter(Spread.UNIFORM, 100, 0, 100, 0);
+    private static final Scatter ANGLE_ALONE = Scatter.builder()
+            .closing(Spread.UNIFORM)
+            .leastInrushPercent(100)
+            .angleUpToHalfMillis(100)
+            .meanVoltagePercent(100)
+            .voltageDeviationPercent(0)
+            .build();
+    private static final Scatter CLOSING_ALONE = Scatter.builder()
+            .closing(Spread.UNIFORM)
+            .leastInrushPercent(100)
+            .angleUpToHalfMillis(0)
+            .meanVoltagePercent(100)
+            .voltageDeviationPercent(0)
+            .build();
 
     /** Two loads on one phase, both nominally at once where their boards say so. */
     private static Layout twoLoads(double toleranceSeconds, double peakAmps, double halfMillis) {
@@ -101,7 +113,13 @@ class TrialsTest {
         void voltageScattersByTheCutNormalLaw() {
             NormalDistribution normal = new NormalDistribution();
             double tail = normal.cumulativeProbability(-Scatter.VOLTAGE_CUT);
-            Scatter voltageAlone = new Scatter(Spread.UNIFORM, 100, 0, 100, 3);
+            Scatter voltageAlone = Scatter.builder()
+                    .closing(Spread.UNIFORM)
+                    .leastInrushPercent(100)
+                    .angleUpToHalfMillis(0)
+                    .meanVoltagePercent(100)
+                    .voltageDeviationPercent(3)
+                    .build();
 
             for (Percentile each : supply(oneLoad(100), voltageAlone, TRIALS, 1).peakAmps()) {
                 double part = tail + each.percent() / 100 * (1 - 2 * tail);
@@ -151,7 +169,13 @@ class TrialsTest {
         /** A slow inrush of 100 A crest is 70.7 A rms: 0.1 Ω of 120 V makes a linear 5.89 %. */
         @Test
         void areTheRmsOfAHalfCycleOnTheImpedance() {
-            Scatter none = new Scatter(Spread.UNIFORM, 100, 0, 100, 0);
+            Scatter none = Scatter.builder()
+                    .closing(Spread.UNIFORM)
+                    .leastInrushPercent(100)
+                    .angleUpToHalfMillis(0)
+                    .meanVoltagePercent(100)
+                    .voltageDeviationPercent(0)
+                    .build();
             List<NodeScatter> nodes = Trials.of(slow(), none, Optional.of(network), 10, 1, 1);
 
             assertThat(nodes.get(0).deepestPercent()).isCloseTo(5.882, within(0.01));
@@ -188,7 +212,16 @@ class TrialsTest {
             ARandomProject.Planted planted = ARandomProject.planted(seed);
             Layout layout = Layout.of(planted.project(), planted.plan());
 
-            for (Scatter scatter : List.of(Scatter.USUAL, CLOSING_ALONE, new Scatter(Spread.NORMAL, 100, 0, 104, 3))) {
+            for (Scatter scatter : List.of(
+                    Scatter.USUAL,
+                    CLOSING_ALONE,
+                    Scatter.builder()
+                            .closing(Spread.NORMAL)
+                            .leastInrushPercent(100)
+                            .angleUpToHalfMillis(0)
+                            .meanVoltagePercent(104)
+                            .voltageDeviationPercent(3)
+                            .build())) {
                 for (NodeScatter node : Trials.of(layout, scatter, Optional.empty(), 200, seed, 1)) {
                     assertThat(node.greatestAmps()).as(node.node()).isLessThanOrEqualTo(node.boundAmps() * (1 + 1e-9));
                 }
@@ -206,7 +239,13 @@ class TrialsTest {
 
         @Test
         void withoutScatterEveryTrialIsTheBound() {
-            Scatter none = new Scatter(Spread.UNIFORM, 100, 0, 100, 0);
+            Scatter none = Scatter.builder()
+                    .closing(Spread.UNIFORM)
+                    .leastInrushPercent(100)
+                    .angleUpToHalfMillis(0)
+                    .meanVoltagePercent(100)
+                    .voltageDeviationPercent(0)
+                    .build();
             NodeScatter node = supply(twoLoads(0, 100, 20), none, 10, 1);
 
             assertThat(node.greatestAmps()).isCloseTo(200, within(1e-9));

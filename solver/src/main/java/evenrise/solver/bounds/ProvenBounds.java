@@ -53,7 +53,13 @@ public final class ProvenBounds {
                 : 0;
         double rest = Objective.of(weights, 0, deviation, deviation, 0, FewestBoards.of(project));
         double apart = weights.peakInrush() * peak + weights.duration() * duration;
-        return new Bounds(Math.max(together, apart) + rest, peak, deviation, deviation, duration);
+        return Bounds.builder()
+                .objective(Math.max(together, apart) + rest)
+                .peakInrushAmps(peak)
+                .supplyDeviationAmps(deviation)
+                .panelDeviationsAmps(deviation)
+                .durationSeconds(duration)
+                .build();
     }
 
     /**

@@ -56,7 +56,7 @@ record Planned(Project project, List<String> findings, Plan plan, Verdict verdic
             Optional<Bounds> proven) {
         Plan finished = PlanFinisher.finish(
                 request.project(), bare, madeBy(read, request, outcome), bounds(request, outcome, proven));
-        return finished.reviewed(ElectricalReview.of(Layout.of(request.project(), finished)));
+        return finished.withReview(Optional.of(ElectricalReview.of(Layout.of(request.project(), finished))));
     }
 
     /** Bounds from short arguments, without a search. */
@@ -67,12 +67,7 @@ record Planned(Project project, List<String> findings, Plan plan, Verdict verdic
     /** Bounds from short arguments, and of the objective what the search has proven, where that is more. */
     private static Bounds bounds(PlanningRequest request, PlanningOutcome outcome, Optional<Bounds> proven) {
         Bounds usual = proven.orElseGet(() -> ProvenBounds.of(request.project()));
-        return new Bounds(
-                Math.max(usual.objective(), outcome.provenObjective()),
-                usual.peakInrushAmps(),
-                usual.supplyDeviationAmps(),
-                usual.panelDeviationsAmps(),
-                usual.durationSeconds());
+        return usual.withObjective(Math.max(usual.objective(), outcome.provenObjective()));
     }
 
     List<String> summary(Paint paint) {
@@ -88,12 +83,16 @@ record Planned(Project project, List<String> findings, Plan plan, Verdict verdic
 
     private static MadeBy madeBy(Reading<Project> read, PlanningRequest request, PlanningOutcome outcome) {
         boolean isTimed = request.budget() instanceof Budget.Time;
-        return new MadeBy(
-                Evenrise.Version.ofThisProgram(),
-                read.sha256(),
-                request.seed(),
-                request.threads(),
-                request.budget() instanceof Budget.Moves moves ? OptionalLong.of(moves.limit()) : OptionalLong.empty(),
-                isTimed ? OptionalDouble.of(outcome.seconds()) : OptionalDouble.empty());
+        return MadeBy.builder()
+                .softwareVersion(Evenrise.Version.ofThisProgram())
+                .projectSha256(read.sha256())
+                .seed(request.seed())
+                .threads(request.threads())
+                .movesAllowed(
+                        request.budget() instanceof Budget.Moves moves
+                                ? OptionalLong.of(moves.limit())
+                                : OptionalLong.empty())
+                .timeUsedSeconds(isTimed ? OptionalDouble.of(outcome.seconds()) : OptionalDouble.empty())
+                .build();
     }
 }

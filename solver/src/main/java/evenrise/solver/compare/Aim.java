@@ -15,11 +15,21 @@ public enum Aim {
         return switch (this) {
             case USUAL -> own;
             case LOW_PEAK ->
-                new ObjectiveWeights(
-                        Math.max(1, own.peakInrush()), 0.2 * own.supplyImbalance(), 0.2 * own.panelImbalance(), 0, 0);
+                ObjectiveWeights.builder()
+                        .peakInrush(Math.max(1, own.peakInrush()))
+                        .supplyImbalance(0.2 * own.supplyImbalance())
+                        .panelImbalance(0.2 * own.panelImbalance())
+                        .duration(0)
+                        .boards(0)
+                        .build();
             case QUICK ->
-                new ObjectiveWeights(
-                        0.1 * own.peakInrush(), 0.1 * own.supplyImbalance(), 0.1 * own.panelImbalance(), 20, 0);
+                ObjectiveWeights.builder()
+                        .peakInrush(0.1 * own.peakInrush())
+                        .supplyImbalance(0.1 * own.supplyImbalance())
+                        .panelImbalance(0.1 * own.panelImbalance())
+                        .duration(20)
+                        .boards(0)
+                        .build();
         };
     }
 }

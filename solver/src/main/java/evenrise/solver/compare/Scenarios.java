@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Which numbers of panels and boards are worth a plan: each with its cheapest make-up that counting does not rule out. */
 public final class Scenarios {
@@ -160,28 +159,29 @@ public final class Scenarios {
         List<Panel> panels = new ArrayList<>();
         for (int i = 0; i < panelWay.size(); i++) {
             PanelType type = panelWay.get(i);
-            panels.add(new Panel(
-                    "P" + (i + 1),
-                    type.slots(),
-                    type.ratedAmps(),
-                    type.neutralFactor(),
-                    OptionalDouble.empty(),
-                    type.numbering(),
-                    List.of(),
-                    List.of(),
-                    Optional.empty()));
+            panels.add(Panel.builder()
+                    .id("P" + (i + 1))
+                    .slots(type.slots())
+                    .ratedAmps(type.ratedAmps())
+                    .neutralFactor(type.neutralFactor())
+                    .numbering(type.numbering())
+                    .build());
         }
         List<String> all = panels.stream().map(Panel::id).toList();
         List<Board> boards = new ArrayList<>();
         for (int i = 0; i < boardWay.size(); i++) {
             String home = all.get(i % all.size());
-            boards.add(new Board(
-                    "B" + (i + 1),
-                    boardWay.get(i).id(),
-                    home,
-                    catalogue.boardsReachAll() ? all : List.of(home),
-                    Optional.empty()));
+            boards.add(Board.builder()
+                    .id("B" + (i + 1))
+                    .type(boardWay.get(i).id())
+                    .panel(home)
+                    .reaches(catalogue.boardsReachAll() ? all : List.of(home))
+                    .build());
         }
-        return project.rebuilt(panels, boards, aim.weights(project.objective()));
+        return project.with()
+                .panels(panels)
+                .boards(boards)
+                .objective(aim.weights(project.objective()))
+                .build();
     }
 }

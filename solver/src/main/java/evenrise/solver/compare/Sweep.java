@@ -16,8 +16,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
@@ -118,8 +116,14 @@ public final class Sweep {
     }
 
     private Plan finished(Scenario scenario, Plan bare, String sha256) {
-        MadeBy madeBy = new MadeBy(version, sha256, seed, 1, OptionalLong.of(moves), OptionalDouble.empty());
+        MadeBy madeBy = MadeBy.builder()
+                .softwareVersion(version)
+                .projectSha256(sha256)
+                .seed(seed)
+                .threads(1)
+                .movesAllowed(moves)
+                .build();
         Plan plan = PlanFinisher.finish(scenario.project(), bare, madeBy, ProvenBounds.of(scenario.project()));
-        return plan.reviewed(ElectricalReview.of(Layout.of(scenario.project(), plan)));
+        return plan.withReview(Optional.of(ElectricalReview.of(Layout.of(scenario.project(), plan))));
     }
 }

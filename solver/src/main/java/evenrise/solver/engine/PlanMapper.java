@@ -10,7 +10,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** Crosses from the files' plan to the search's and back. */
@@ -118,18 +117,16 @@ final class PlanMapper {
             Output output = load.getOutput();
             boolean switched = plant.switched[load.load()];
             if (place != null && (output != null || !switched)) {
-                assignments.add(new Assignment(
-                        plant.loads[load.load()].id(),
-                        project.panels().get(place.panel()).id(),
-                        place.slot(),
-                        List.of(),
-                        Optional.ofNullable(output)
-                                .map(o -> project.boards().get(o.board()).id()),
-                        output == null ? OptionalInt.empty() : OptionalInt.of(output.ordinal() + 1),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty()));
+                assignments.add(Assignment.builder()
+                        .load(plant.loads[load.load()].id())
+                        .panel(project.panels().get(place.panel()).id())
+                        .slot(place.slot())
+                        .board(Optional.ofNullable(output)
+                                .map(o -> project.boards().get(o.board()).id()))
+                        .output(output == null ? OptionalInt.empty() : OptionalInt.of(output.ordinal() + 1))
+                        .build());
             }
         }
-        return new Plan(Plan.FORMAT, List.of(), settings, assignments, Optional.empty(), List.of(), Optional.empty());
+        return Plan.builder().boards(settings).assignments(assignments).build();
     }
 }

@@ -19,7 +19,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -156,17 +155,16 @@ final class ExactModelPlan {
                     .pop();
             Optional<ExactModelBoards.Output> output =
                     load.switched() ? Optional.of(chosen(holds, wired.outputs(load))) : Optional.empty();
-            assignments.add(new Assignment(
-                    load.id(),
-                    spot.panel(),
-                    place.slot(),
-                    spot.phases(),
-                    output.map(ExactModelBoards.Output::board),
-                    output.map(it -> OptionalInt.of(it.number())).orElse(OptionalInt.empty()),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty()));
+            assignments.add(Assignment.builder()
+                    .load(load.id())
+                    .panel(spot.panel())
+                    .slot(place.slot())
+                    .phases(spot.phases())
+                    .board(output.map(ExactModelBoards.Output::board))
+                    .output(output.map(it -> OptionalInt.of(it.number())).orElse(OptionalInt.empty()))
+                    .build());
         }
-        return new Plan(Plan.FORMAT, List.of(), settings, assignments, Optional.empty(), List.of(), Optional.empty());
+        return Plan.builder().boards(settings).assignments(assignments).build();
     }
 
     private static Map<ExactModelPlaces.Spot, Deque<ExactModelPlaces.Place>> places(

@@ -4,7 +4,6 @@ import evenrise.model.electrical.breaker.StandardRatings;
 import evenrise.model.intake.Mapping;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
-import evenrise.model.project.FixedPlace;
 import evenrise.model.project.Load;
 import evenrise.model.project.OnEmergency;
 import evenrise.model.project.Panel;
@@ -21,7 +20,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /** A project from branches: loads, and a first supply, panels and boards with room to spare, to be replaced by the real ones. */
@@ -70,18 +68,24 @@ final class Sketch {
                     "",
                     String.format(
                             java.util.Locale.ROOT,
-                            "the list draws %.0f A a phase, more than one supply can have. Maybe watts are in another unit, or "
-                                    + "each building is a list of its own.",
+                            "the list draws %.0f A a phase, more than one supply can have. Maybe watts are in another"
+                                    + " unit, or each building is a list of its own.",
                             amps)));
             return Optional.empty();
         }
         List<Panel> panels = panels(loads);
         List<Board> boards = boards(loads, groups, panels);
-        BoardType type = new BoardType("board-" + mapping.boardOutputs(), mapping.boardOutputs(), DELAYS, STEPS, 0);
+        BoardType type = BoardType.builder()
+                .id("board-" + mapping.boardOutputs())
+                .outputs(mapping.boardOutputs())
+                .startDelaySeconds(DELAYS)
+                .stepSeconds(STEPS)
+                .price(0)
+                .build();
         notices.add(Notice.guess(String.format(
                 java.util.Locale.ROOT,
-                "a supply of %.0f A, panels of %d slots (%d), boards of %d outputs (%d): a first sketch with a quarter of the"
-                        + " slots and ratings to spare, to be replaced by the real ones",
+                "a supply of %.0f A, panels of %d slots (%d), boards of %d outputs (%d): a first sketch with a quarter"
+                        + " of the slots and ratings to spare, to be replaced by the real ones",
                 rated,
                 mapping.panelSlots(),
                 panels.size(),
@@ -90,25 +94,23 @@ final class Sketch {
         notices.add(Notice.guess("processing gear settles within " + (int) SETTLE_SECONDS + " s, inrush halves in "
                 + (int) Bundler.HALF_MILLIS + " ms, third harmonic 0.3"));
         notices.add(Notice.guess("on an emergency the amplifiers of a zone drop, everything else of it holds"));
-        return Optional.of(new Project(
-                Project.FORMAT,
-                name,
-                new Supply(
-                        mapping.system(),
-                        mapping.lineToNeutralVolts(),
-                        mapping.frequencyHertz(),
-                        rated,
-                        mapping.continuousFraction(),
-                        2,
-                        OptionalDouble.empty()),
-                0.05,
-                OptionalDouble.empty(),
-                panels,
-                boards.isEmpty() ? List.of() : List.of(type),
-                boards,
-                List.copyOf(groups.values()),
-                loads,
-                null));
+        return Optional.of(Project.builder()
+                .name(name)
+                .supply(Supply.builder()
+                        .system(mapping.system())
+                        .lineToNeutralVolts(mapping.lineToNeutralVolts())
+                        .frequencyHertz(mapping.frequencyHertz())
+                        .ratedAmps(rated)
+                        .continuousFraction(mapping.continuousFraction())
+                        .neutralFactor(2)
+                        .build())
+                .timingToleranceSeconds(0.05)
+                .panels(panels)
+                .boardTypes(boards.isEmpty() ? List.of() : List.of(type))
+                .boards(boards)
+                .shutdownGroups(List.copyOf(groups.values()))
+                .loads(loads)
+                .build());
     }
 
     /** A zone's amplifiers are one group that drops, the rest of it another that holds. */
@@ -119,7 +121,13 @@ final class Sketch {
         }
         boolean drops = branch.kind().role() == Role.AMPLIFIER;
         String id = slug(zone) + (drops ? "-drop" : "-hold");
-        groups.computeIfAbsent(id, any -> new ShutdownGroup(id, drops ? OnEmergency.DROP : OnEmergency.HOLD, false));
+        groups.computeIfAbsent(
+                id,
+                any -> ShutdownGroup.builder()
+                        .id(id)
+                        .onEmergency(drops ? OnEmergency.DROP : OnEmergency.HOLD)
+                        .samePanel(false)
+                        .build());
         return Optional.of(id);
     }
 
@@ -135,27 +143,22 @@ final class Sketch {
         counts.forEach((name, count) -> words.add(count == 1 ? name : count + " × " + name));
         String where = branch.kind().room().isEmpty() ? "" : branch.kind().room() + ": ";
         boolean isProcessing = branch.kind().role() == Role.PROCESSING;
-        return new Load(
-                unique(slug(pieces.get(0).name())),
-                where + String.join(", ", words),
-                branch.kind().role(),
-                branch.kind().poles(),
-                branch.breakerAmps(),
-                Optional.of(mapping.curve()),
-                true,
-                amps,
-                sum(pieces, Item::idleAmps),
-                Math.min(1, thousandths(watts / amps)),
-                0.3,
-                sum(pieces, Item::inrushPeakAmps),
-                Bundler.HALF_MILLIS,
-                isProcessing ? SETTLE_SECONDS : 0,
-                group,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                FixedPlace.NONE);
+        return Load.builder()
+                .id(unique(slug(pieces.get(0).name())))
+                .name(where + String.join(", ", words))
+                .role(branch.kind().role())
+                .poles(branch.kind().poles())
+                .breakerAmps(branch.breakerAmps())
+                .curve(mapping.curve())
+                .runningAmps(amps)
+                .idleAmps(sum(pieces, Item::idleAmps))
+                .powerFactor(Math.min(1, thousandths(watts / amps)))
+                .thirdHarmonic(0.3)
+                .inrushPeakAmps(sum(pieces, Item::inrushPeakAmps))
+                .inrushHalfMillis(Bundler.HALF_MILLIS)
+                .settleSeconds(isProcessing ? SETTLE_SECONDS : 0)
+                .shutdownGroup(group)
+                .build();
     }
 
     /** What is fed A and what is fed B of one room and zone sits in different panels. */
@@ -174,7 +177,9 @@ final class Sketch {
             if (kind.feed().equals("A") && !others.isEmpty()) {
                 Load it = loads.get(i);
                 loads.set(
-                        i, apart(it, others.stream().map(k -> loads.get(k).id()).toList()));
+                        i,
+                        it.withApartFrom(
+                                others.stream().map(k -> loads.get(k).id()).toList()));
             }
         }
     }
@@ -182,30 +187,6 @@ final class Sketch {
     /** The room without its rack: redundant pieces often stand in racks beside each other. */
     private static String site(Item.Kind kind) {
         return kind.room().replaceAll(", [^,]*$", "");
-    }
-
-    private static Load apart(Load it, List<String> from) {
-        return new Load(
-                it.id(),
-                it.name(),
-                it.role(),
-                it.poles(),
-                it.breakerAmps(),
-                it.curve(),
-                it.switched(),
-                it.runningAmps(),
-                it.idleAmps(),
-                it.powerFactor(),
-                it.thirdHarmonic(),
-                it.inrushPeakAmps(),
-                it.inrushHalfMillis(),
-                it.settleSeconds(),
-                it.shutdownGroup(),
-                it.comesAfter(),
-                it.panels(),
-                from,
-                it.samePhaseAs(),
-                it.fixed());
     }
 
     private List<Panel> panels(List<Load> loads) {
@@ -233,16 +214,13 @@ final class Sketch {
                 : SlotNumbering.ALTERNATING;
         List<Panel> panels = new ArrayList<>();
         for (int i = 1; i <= count; i++) {
-            panels.add(new Panel(
-                    "P" + i,
-                    mapping.panelSlots(),
-                    rated,
-                    2,
-                    OptionalDouble.empty(),
-                    numbering,
-                    List.<evenrise.model.project.Phase>of(),
-                    List.of(),
-                    Optional.empty()));
+            panels.add(Panel.builder()
+                    .id("P" + i)
+                    .slots(mapping.panelSlots())
+                    .ratedAmps(rated)
+                    .neutralFactor(2)
+                    .numbering(numbering)
+                    .build());
         }
         return panels;
     }
@@ -259,7 +237,12 @@ final class Sketch {
         List<Board> boards = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             String panel = all.get(i % all.size());
-            boards.add(new Board("B" + (i + 1), "board-" + mapping.boardOutputs(), panel, all, Optional.empty()));
+            boards.add(Board.builder()
+                    .id("B" + (i + 1))
+                    .type("board-" + mapping.boardOutputs())
+                    .panel(panel)
+                    .reaches(all)
+                    .build());
         }
         return boards;
     }

@@ -7,8 +7,6 @@ import evenrise.model.project.Load;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
 
 /** Keeps loads where they are built. */
 public final class Kept {
@@ -28,12 +26,17 @@ public final class Kept {
                 .orElse(Role.PROCESSING);
         return project.withLoads(project.loads().stream()
                 .map(load -> load.switched() && load.role().compareTo(last) < 0 && seats.containsKey(load.id())
-                        ? load.fixedAt(place(seats.get(load.id())))
+                        ? load.withFixed(place(seats.get(load.id())))
                         : load)
                 .toList());
     }
 
     private static FixedPlace place(Assignment seat) {
-        return new FixedPlace(Optional.of(seat.panel()), OptionalInt.of(seat.slot()), seat.board(), seat.output());
+        return FixedPlace.builder()
+                .panel(seat.panel())
+                .slot(seat.slot())
+                .board(seat.board())
+                .output(seat.output())
+                .build();
     }
 }

@@ -43,29 +43,10 @@ public record Measured(Map<String, Current> currents, List<String> problems, Lis
         double running = current.runningAmps.orElse(load.runningAmps());
         double idle = current.idleAmps.orElse(idleFollows ? running : load.idleAmps());
         boolean hasNoInrush = load.inrushPeakAmps() <= Math.sqrt(2) * load.idleAmps() + 1e-9;
-        return new Load(
-                load.id(),
-                load.name(),
-                load.role(),
-                load.poles(),
-                load.breakerAmps(),
-                load.curve(),
-                load.switched(),
-                running,
-                idle,
-                load.powerFactor(),
-                load.thirdHarmonic(),
-                hasNoInrush ? null : load.inrushPeakAmps(),
-                load.inrushHalfMillis(),
-                load.settleSeconds(),
-                load.shutdownGroup(),
-                load.comesAfter(),
-                load.panels(),
-                load.apartFrom(),
-                load.samePhaseAs(),
-                load.fixed(),
-                load.circuit(),
-                load.equipment(),
-                load.rideThrough());
+        return load.with()
+                .runningAmps(running)
+                .idleAmps(idle)
+                .inrushPeakAmps(hasNoInrush ? null : load.inrushPeakAmps())
+                .build();
     }
 }

@@ -112,14 +112,10 @@ final class Passage {
     }
 
     static Plan bare(Map<String, Assignment> seats, Map<String, BoardSetting> set) {
-        return new Plan(
-                Plan.FORMAT,
-                List.of(),
-                List.copyOf(set.values()),
-                List.copyOf(seats.values()),
-                Optional.empty(),
-                List.of(),
-                Optional.empty());
+        return Plan.builder()
+                .boards(List.copyOf(set.values()))
+                .assignments(List.copyOf(seats.values()))
+                .build();
     }
 
     /** What is worse than at the start when these changes are done; empty where nothing is. */

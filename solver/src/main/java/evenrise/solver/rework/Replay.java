@@ -19,7 +19,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -306,15 +305,13 @@ public final class Replay {
             if (seat.hasSlot() && (seat.isOn || !onlyWhatIsOn)) {
                 now.put(
                         seat.load.id(),
-                        new Assignment(
-                                seat.load.id(),
-                                seat.panel,
-                                seat.slot,
-                                List.of(),
-                                seat.board,
-                                seat.output,
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty()));
+                        Assignment.builder()
+                                .load(seat.load.id())
+                                .panel(seat.panel)
+                                .slot(seat.slot)
+                                .board(seat.board)
+                                .output(seat.output)
+                                .build());
             }
         }
         return PlanFinisher.timed(index.project(), Passage.bare(now, settings));

@@ -28,14 +28,15 @@ final class Boards {
     final List<BoardSetting> settings = new ArrayList<>();
 
     private static BoardType type(String id, int outputs, double price) {
-        return new BoardType(
-                id,
-                outputs,
-                List.of(
+        return BoardType.builder()
+                .id(id)
+                .outputs(outputs)
+                .startDelaySeconds(List.of(
                         0.0, 0.5, 1.0, 1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 11.0, 12.0, 12.5, 13.0, 13.5, 14.0,
-                        15.0, 16.0, 18.0, 20.0, 22.0, 24.0, 26.0, 28.0, 30.0, 33.0, 36.0),
-                List.of(0.25, 0.5, 1.0, 2.0),
-                price);
+                        15.0, 16.0, 18.0, 20.0, 22.0, 24.0, 26.0, 28.0, 30.0, 33.0, 36.0))
+                .stepSeconds(List.of(0.25, 0.5, 1.0, 2.0))
+                .price(price)
+                .build();
     }
 
     static String hold(String panel) {
@@ -69,7 +70,13 @@ final class Boards {
     }
 
     private void add(String id, String type, String panel, List<String> reaches, Optional<String> after, double delay) {
-        boards.add(new Board(id, type, panel, reaches, after));
+        boards.add(Board.builder()
+                .id(id)
+                .type(type)
+                .panel(panel)
+                .reaches(reaches)
+                .after(after)
+                .build());
         settings.add(new BoardSetting(id, delay, STEP_SECONDS));
     }
 }

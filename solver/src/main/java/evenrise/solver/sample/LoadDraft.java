@@ -6,7 +6,6 @@ import evenrise.model.project.Load;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** A load being drawn, with the place that the layout gives it. */
@@ -55,32 +54,37 @@ final class LoadDraft {
     }
 
     Load load() {
-        return new Load(
-                id,
-                name,
-                kit.role(),
-                poles,
-                kit.breakerAmps(),
-                Optional.empty(),
-                switched,
-                runningAmps,
-                idleAmps(),
-                kit.powerFactor(),
-                kit.thirdHarmonic(),
-                switched ? peakAmps : null,
-                halfMillis,
-                settleSeconds,
-                group,
-                comesAfter,
-                panels,
-                apartFrom,
-                samePhaseAs,
-                fixed);
+        return Load.builder()
+                .id(id)
+                .name(name)
+                .role(kit.role())
+                .poles(poles)
+                .breakerAmps(kit.breakerAmps())
+                .switched(switched)
+                .runningAmps(runningAmps)
+                .idleAmps(idleAmps())
+                .powerFactor(kit.powerFactor())
+                .thirdHarmonic(kit.thirdHarmonic())
+                .inrushPeakAmps(switched ? peakAmps : null)
+                .inrushHalfMillis(halfMillis)
+                .settleSeconds(settleSeconds)
+                .shutdownGroup(group)
+                .comesAfter(comesAfter)
+                .panels(panels)
+                .apartFrom(apartFrom)
+                .samePhaseAs(samePhaseAs)
+                .fixed(fixed)
+                .build();
     }
 
     /** Its bare place in the layout. */
     Assignment assignment() {
-        return new Assignment(
-                id, panel, slot, List.of(), board, output, OptionalDouble.empty(), OptionalDouble.empty());
+        return Assignment.builder()
+                .load(id)
+                .panel(panel)
+                .slot(slot)
+                .board(board)
+                .output(output)
+                .build();
     }
 }

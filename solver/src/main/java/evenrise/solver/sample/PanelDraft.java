@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /** One panel being drawn: its loads with their outputs, their groups, its boards. */
@@ -152,7 +151,11 @@ final class PanelDraft {
 
     private String group(String name, OnEmergency onEmergency, boolean samePanel) {
         String group = id + "-" + name;
-        groups.add(new ShutdownGroup(group, onEmergency, samePanel));
+        groups.add(ShutdownGroup.builder()
+                .id(group)
+                .onEmergency(onEmergency)
+                .samePanel(samePanel)
+                .build());
         return group;
     }
 
@@ -171,20 +174,21 @@ final class PanelDraft {
         int last = slots - reserved;
         List<Phase> rotation = new ArrayList<>(system.phases());
         Collections.rotate(rotation, draw.whole(0, 2));
-        Panel panel = new Panel(
-                id,
-                slots,
-                Ratings.UNKNOWN_AMPS,
-                1,
-                OptionalDouble.empty(),
-                SlotNumbering.ALTERNATING,
-                rotation,
-                IntStream.rangeClosed(last + 1, slots).boxed().toList(),
-                splits
-                        ? Optional.of(IntStream.rangeClosed(1, last - UNSWITCHED_SLOTS)
-                                .boxed()
-                                .toList())
-                        : Optional.empty());
+        Panel panel = Panel.builder()
+                .id(id)
+                .slots(slots)
+                .ratedAmps(Ratings.UNKNOWN_AMPS)
+                .neutralFactor(1)
+                .numbering(SlotNumbering.ALTERNATING)
+                .phaseRotation(rotation)
+                .reservedSlots(IntStream.rangeClosed(last + 1, slots).boxed().toList())
+                .switchedSlots(
+                        splits
+                                ? Optional.of(IntStream.rangeClosed(1, last - UNSWITCHED_SLOTS)
+                                        .boxed()
+                                        .toList())
+                                : Optional.empty())
+                .build();
         new SlotFill(panel, system).fill(loads);
         return panel;
     }

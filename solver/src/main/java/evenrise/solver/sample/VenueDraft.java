@@ -35,7 +35,11 @@ final class VenueDraft {
             open = Optional.empty();
             if (wide.isEmpty() && canShare(counts, n) && draw.chance(0.5)) {
                 wide = Optional.of(Places.id(n) + "-main-array");
-                wideGroups.add(new ShutdownGroup(wide.get(), OnEmergency.DROP, false));
+                wideGroups.add(ShutdownGroup.builder()
+                        .id(wide.get())
+                        .onEmergency(OnEmergency.DROP)
+                        .samePanel(false)
+                        .build());
                 open = wide;
             }
             drafts.add(new PanelDraft(n, size.panels(), counts.get(n), wide, size.system(), draw));
@@ -70,7 +74,11 @@ final class VenueDraft {
 
     private void tieTogether() {
         LoadDraft core = drafts.get(0).first(Catalogue.CORE_SWITCH);
-        core.fixed = new FixedPlace(Optional.of(core.panel), OptionalInt.empty(), core.board, core.output);
+        core.fixed = FixedPlace.builder()
+                .panel(core.panel)
+                .board(core.board)
+                .output(core.output)
+                .build();
         if (drafts.size() > 1) {
             drafts.get(1).first(Catalogue.CORE_SWITCH).apartFrom.add(core.id);
         }
@@ -121,7 +129,7 @@ final class VenueDraft {
         for (LoadDraft load : draft.loads) {
             if (load.fixed.equals(FixedPlace.NONE) && draw.chance(load.switched ? 0.02 : 0.4)) {
                 OptionalInt slot = draw.chance(0.5) ? OptionalInt.of(load.slot) : OptionalInt.empty();
-                load.fixed = new FixedPlace(Optional.of(load.panel), slot, Optional.empty(), OptionalInt.empty());
+                load.fixed = FixedPlace.builder().panel(load.panel).slot(slot).build();
             }
         }
     }
@@ -129,53 +137,56 @@ final class VenueDraft {
     private Panel limited(Panel panel, NodeFigures node) {
         double rated = Ratings.ratedAmps(node);
         boolean limits = draw.chance(0.3);
-        return new Panel(
-                panel.id(),
-                panel.slots(),
-                rated,
-                Ratings.neutralFactor(node, rated),
-                limits ? OptionalDouble.of(Ratings.inrushLimitAmps(node)) : OptionalDouble.empty(),
-                panel.numbering(),
-                panel.phaseRotation(),
-                panel.reservedSlots(),
-                panel.switchedSlots());
+        return panel.with()
+                .ratedAmps(rated)
+                .neutralFactor(Ratings.neutralFactor(node, rated))
+                .inrushLimitAmps(limits ? OptionalDouble.of(Ratings.inrushLimitAmps(node)) : OptionalDouble.empty())
+                .build();
     }
 
     private Supply supply(double rated, double neutralFactor, OptionalDouble inrushLimit) {
-        return new Supply(size.system(), 120, 60, rated, Ratings.CONTINUOUS_FRACTION, neutralFactor, inrushLimit);
+        return Supply.builder()
+                .system(size.system())
+                .lineToNeutralVolts(120)
+                .frequencyHertz(60)
+                .ratedAmps(rated)
+                .continuousFraction(Ratings.CONTINUOUS_FRACTION)
+                .neutralFactor(neutralFactor)
+                .inrushLimitAmps(inrushLimit)
+                .build();
     }
 
     private Plan layout() {
-        return new Plan(
-                Plan.FORMAT,
-                List.of(),
-                drafts.stream().flatMap(draft -> draft.boards.settings.stream()).toList(),
-                drafts.stream()
+        return Plan.builder()
+                .boards(drafts.stream()
+                        .flatMap(draft -> draft.boards.settings.stream())
+                        .toList())
+                .assignments(drafts.stream()
                         .flatMap(draft -> draft.loads.stream())
                         .map(LoadDraft::assignment)
-                        .toList(),
-                Optional.empty(),
-                List.of(),
-                Optional.empty());
+                        .toList())
+                .build();
     }
 
     private Project project(String name, Supply supply, List<Panel> panels) {
         List<ShutdownGroup> groups = new ArrayList<>(wideGroups);
         drafts.forEach(draft -> groups.addAll(draft.groups));
-        return new Project(
-                Project.FORMAT,
-                name,
-                supply,
-                0.02,
-                OptionalDouble.of(MAX_DURATION_SECONDS),
-                panels,
-                Boards.TYPES,
-                drafts.stream().flatMap(draft -> draft.boards.boards.stream()).toList(),
-                groups,
-                drafts.stream()
+        return Project.builder()
+                .name(name)
+                .supply(supply)
+                .timingToleranceSeconds(0.02)
+                .maxDurationSeconds(MAX_DURATION_SECONDS)
+                .panels(panels)
+                .boardTypes(Boards.TYPES)
+                .boards(drafts.stream()
+                        .flatMap(draft -> draft.boards.boards.stream())
+                        .toList())
+                .shutdownGroups(groups)
+                .loads(drafts.stream()
                         .flatMap(draft -> draft.loads.stream())
                         .map(LoadDraft::load)
-                        .toList(),
-                ObjectiveWeights.DEFAULT);
+                        .toList())
+                .objective(ObjectiveWeights.DEFAULT)
+                .build();
     }
 }

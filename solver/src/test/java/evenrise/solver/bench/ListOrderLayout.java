@@ -18,7 +18,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -42,8 +41,7 @@ final class ListOrderLayout {
         ListOrderLayout it = new ListOrderLayout(project);
         List<Assignment> assignments = new ArrayList<>();
         project.loads().forEach(load -> it.assign(load).ifPresent(assignments::add));
-        return new Plan(
-                Plan.FORMAT, List.of(), it.settings(), assignments, Optional.empty(), List.of(), Optional.empty());
+        return Plan.builder().boards(it.settings()).assignments(assignments).build();
     }
 
     private Optional<Assignment> assign(Load load) {
@@ -107,8 +105,13 @@ final class ListOrderLayout {
     }
 
     private static Assignment assignment(Load load, Panel panel, int slot, Optional<String> board, OptionalInt output) {
-        return new Assignment(
-                load.id(), panel.id(), slot, List.of(), board, output, OptionalDouble.empty(), OptionalDouble.empty());
+        return Assignment.builder()
+                .load(load.id())
+                .panel(panel.id())
+                .slot(slot)
+                .board(board)
+                .output(output)
+                .build();
     }
 
     /** Each board with its shortest step, from the first offered delay at which the one before is done, or its longest. */

@@ -293,8 +293,14 @@ class HandWorkedTest {
         @Test
         void takesPeakAndDurationTogether() {
             // Two flashes of 10: together 20 at 0 s, or apart 10 + 5 a second: 15, though the parts alone are 10 and 0.
-            ProjectBuilder project =
-                    onePhase(9, flash("a", 10), flash("b", 10)).objective(new ObjectiveWeights(1, 0, 0, 5, 0));
+            ProjectBuilder project = onePhase(9, flash("a", 10), flash("b", 10))
+                    .objective(ObjectiveWeights.builder()
+                            .peakInrush(1)
+                            .supplyImbalance(0)
+                            .panelImbalance(0)
+                            .duration(5)
+                            .boards(0)
+                            .build());
 
             assertThat(of(project).objective()).isCloseTo(15, ROUNDING);
             assertThat(of(project).peakInrushAmps()).isCloseTo(10, ROUNDING);
@@ -303,8 +309,14 @@ class HandWorkedTest {
 
         @Test
         void takesTheOtherWayWhereThatIsCheaper() {
-            ProjectBuilder project =
-                    onePhase(9, flash("a", 10), flash("b", 10)).objective(new ObjectiveWeights(1, 0, 0, 50, 0));
+            ProjectBuilder project = onePhase(9, flash("a", 10), flash("b", 10))
+                    .objective(ObjectiveWeights.builder()
+                            .peakInrush(1)
+                            .supplyImbalance(0)
+                            .panelImbalance(0)
+                            .duration(50)
+                            .boards(0)
+                            .build());
 
             assertThat(of(project).objective()).isCloseTo(20, ROUNDING);
         }
@@ -315,7 +327,13 @@ class HandWorkedTest {
             ProjectBuilder project = aProject()
                     .boards(aBoard("B1"))
                     .loads(flash("a", 30).runningAmps(12))
-                    .objective(new ObjectiveWeights(2, 3, 5, 7, 11));
+                    .objective(ObjectiveWeights.builder()
+                            .peakInrush(2)
+                            .supplyImbalance(3)
+                            .panelImbalance(5)
+                            .duration(7)
+                            .boards(11)
+                            .build());
 
             assertThat(of(project).objective()).isCloseTo(2 * 30 + 3 * 8 + 5 * 8 + 11, ROUNDING);
         }

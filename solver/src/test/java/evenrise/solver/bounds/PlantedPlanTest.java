@@ -10,15 +10,19 @@ import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 
 /** A planted plan keeps every rule, so a bound above one of its figures would be no bound. */
 class PlantedPlanTest {
     private static final int PROJECTS = 2_000;
     private static final double ROUNDING = 1e-9;
-    private static final MadeBy NOBODY = new MadeBy("test", "none", 0, 1, OptionalLong.of(0), OptionalDouble.empty());
+    private static final MadeBy NOBODY = MadeBy.builder()
+            .softwareVersion("test")
+            .projectSha256("none")
+            .seed(0)
+            .threads(1)
+            .movesAllowed(0)
+            .build();
 
     @Test
     void noBoundIsAboveAFigureOfAPlanThatKeepsEveryRule() {

@@ -24,53 +24,32 @@ final class Stretched {
     }
 
     private Project project(Project project) {
-        return new Project(
-                project.format(),
-                project.name(),
-                project.supply(),
-                project.timingToleranceSeconds() * factor,
-                project.maxDurationSeconds().isPresent()
-                        ? OptionalDouble.of(project.maxDurationSeconds().getAsDouble() * factor)
-                        : OptionalDouble.empty(),
-                project.panels(),
-                project.boardTypes().stream().map(this::type).toList(),
-                project.boards(),
-                project.shutdownGroups(),
-                project.loads().stream().map(this::load).toList(),
-                project.objective());
+        return project.with()
+                .timingToleranceSeconds(project.timingToleranceSeconds() * factor)
+                .maxDurationSeconds(
+                        project.maxDurationSeconds().isPresent()
+                                ? OptionalDouble.of(project.maxDurationSeconds().getAsDouble() * factor)
+                                : OptionalDouble.empty())
+                .boardTypes(project.boardTypes().stream().map(this::type).toList())
+                .loads(project.loads().stream().map(this::load).toList())
+                .build();
     }
 
     private BoardType type(BoardType type) {
-        return new BoardType(
-                type.id(),
-                type.outputs(),
-                type.startDelaySeconds().stream().map(each -> each * factor).toList(),
-                type.stepSeconds().stream().map(each -> each * factor).toList(),
-                type.price());
+        return type.with()
+                .startDelaySeconds(type.startDelaySeconds().stream()
+                        .map(each -> each * factor)
+                        .toList())
+                .stepSeconds(
+                        type.stepSeconds().stream().map(each -> each * factor).toList())
+                .build();
     }
 
     private Load load(Load load) {
-        return new Load(
-                load.id(),
-                load.name(),
-                load.role(),
-                load.poles(),
-                load.breakerAmps(),
-                load.curve(),
-                load.switched(),
-                load.runningAmps(),
-                load.idleAmps(),
-                load.powerFactor(),
-                load.thirdHarmonic(),
-                load.inrushPeakAmps(),
-                load.inrushHalfMillis() * factor,
-                load.settleSeconds() * factor,
-                load.shutdownGroup(),
-                load.comesAfter(),
-                load.panels(),
-                load.apartFrom(),
-                load.samePhaseAs(),
-                load.fixed());
+        return load.with()
+                .inrushHalfMillis(load.inrushHalfMillis() * factor)
+                .settleSeconds(load.settleSeconds() * factor)
+                .build();
     }
 
     private Plan plan(Plan plan) {
@@ -78,13 +57,11 @@ final class Stretched {
                 .map(each ->
                         new BoardSetting(each.id(), each.startDelaySeconds() * factor, each.stepSeconds() * factor))
                 .toList();
-        return new Plan(
-                plan.format(),
-                plan.cautions(),
-                settings,
-                plan.assignments(),
-                Optional.empty(),
-                List.of(),
-                Optional.empty());
+        return plan.with()
+                .boards(settings)
+                .metrics(Optional.empty())
+                .violations(List.of())
+                .madeBy(Optional.empty())
+                .build();
     }
 }

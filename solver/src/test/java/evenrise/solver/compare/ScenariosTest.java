@@ -16,7 +16,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -37,17 +36,27 @@ class ScenariosTest {
             }
         }
         return project.loads(loads)
-                .catalogue(new Catalogue(
-                        "EUR",
-                        List.of(
-                                new PanelType("small", 12, 100, 1, SlotNumbering.ALTERNATING, 400),
-                                new PanelType("large", 30, 200, 1, SlotNumbering.ALTERNATING, 900)),
-                        List.of(),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        true));
+                .catalogue(Catalogue.builder()
+                        .currency("EUR")
+                        .panelTypes(List.of(
+                                PanelType.builder()
+                                        .id("small")
+                                        .slots(12)
+                                        .ratedAmps(100)
+                                        .neutralFactor(1)
+                                        .numbering(SlotNumbering.ALTERNATING)
+                                        .price(400)
+                                        .build(),
+                                PanelType.builder()
+                                        .id("large")
+                                        .slots(30)
+                                        .ratedAmps(200)
+                                        .neutralFactor(1)
+                                        .numbering(SlotNumbering.ALTERNATING)
+                                        .price(900)
+                                        .build()))
+                        .boardsReachAll(true)
+                        .build());
     }
 
     @Test

@@ -28,39 +28,16 @@ final class Eventful {
             }
         }
         Supply old = project.supply();
-        Supply supply = new Supply(
-                old.system(),
-                old.lineToNeutralVolts(),
-                old.frequencyHertz(),
-                old.ratedAmps(),
-                old.continuousFraction(),
-                old.neutralFactor(),
-                limit(random, peaks));
+        Supply supply = old.withInrushLimitAmps(limit(random, peaks));
         List<Panel> panels = project.panels().stream()
-                .map(panel -> new Panel(
-                        panel.id(),
-                        panel.slots(),
-                        panel.ratedAmps(),
-                        panel.neutralFactor(),
-                        random.nextInt(4) == 0 ? OptionalDouble.empty() : limit(random, peaks),
-                        panel.numbering(),
-                        panel.phaseRotation(),
-                        panel.reservedSlots(),
-                        panel.switchedSlots()))
+                .map(panel -> panel.withInrushLimitAmps(
+                        random.nextInt(4) == 0 ? OptionalDouble.empty() : limit(random, peaks)))
                 .toList();
-        return new Project(
-                        project.format(),
-                        project.name(),
-                        supply,
-                        project.timingToleranceSeconds(),
-                        project.maxDurationSeconds(),
-                        panels,
-                        project.boardTypes(),
-                        project.boards(),
-                        project.shutdownGroups(),
-                        project.loads(),
-                        project.objective())
-                .behaving(behaviour(random, asked));
+        return project.with()
+                .supply(supply)
+                .panels(panels)
+                .behaviour(behaviour(random, asked))
+                .build();
     }
 
     private static OptionalDouble limit(Random random, double peaks) {
@@ -69,25 +46,10 @@ final class Eventful {
 
     private static Behaviour behaviour(Random random, List<PlanEvent> asked) {
         Behaviour it = Behaviour.DEFAULT;
-        return new Behaviour(
-                it.brownoutPercent(),
-                it.brownoutHoldSeconds(),
-                it.steadyPercent(),
-                random.nextBoolean() ? 5 : random.nextDouble(),
-                it.onReturn(),
-                it.phaseWatch(),
-                it.onRelease(),
-                it.releaseWaitSeconds(),
-                it.onInEmergency(),
-                it.sequenceInEmergency(),
-                it.counterCommand(),
-                it.restart(),
-                it.neededGroup(),
-                it.lockRefuses(),
-                it.deadBoard(),
-                random.nextInt(3) > 0 ? DeadContacts.STAY : DeadContacts.OPEN,
-                it.reinrushPercent(),
-                it.reinrushAfterMillis(),
-                asked);
+        return it.with()
+                .steadyWaitSeconds(random.nextBoolean() ? 5 : random.nextDouble())
+                .deadContacts(random.nextInt(3) > 0 ? DeadContacts.STAY : DeadContacts.OPEN)
+                .inrushLimitHoldsFor(asked)
+                .build();
     }
 }

@@ -13,13 +13,17 @@ import evenrise.model.project.SlotNumbering;
 import evenrise.model.project.Supply;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /** Classical problems that are special cases of ours, written as projects. */
 public final class Instances {
-    private static final ObjectiveWeights PEAK_ALONE = new ObjectiveWeights(1, 0, 0, 0, 0);
+    private static final ObjectiveWeights PEAK_ALONE = ObjectiveWeights.builder()
+            .peakInrush(1)
+            .supplyImbalance(0)
+            .panelImbalance(0)
+            .duration(0)
+            .boards(0)
+            .build();
 
     private Instances() {}
 
@@ -41,7 +45,17 @@ public final class Instances {
             loads.add(load("T" + task, times[task - 1], before));
         }
         List<Double> step = List.of(1.0);
-        return project(name, PhaseSystem.SINGLE_PHASE, loads, new BoardType("line", stations, List.of(0.0), step, 0));
+        return project(
+                name,
+                PhaseSystem.SINGLE_PHASE,
+                loads,
+                BoardType.builder()
+                        .id("line")
+                        .outputs(stations)
+                        .startDelaySeconds(List.of(0.0))
+                        .stepSeconds(step)
+                        .price(0)
+                        .build());
     }
 
     /** Jobs of given weights on three machines, the largest sum to be least: loads that come on together, on phases. */
@@ -50,60 +64,69 @@ public final class Instances {
         for (int job = 0; job < weights.length; job++) {
             loads.add(load("J" + (job + 1), weights[job], List.of()));
         }
-        return project(name, PhaseSystem.THREE_PHASE, loads, new BoardType("one", 1, List.of(0.0), List.of(1.0), 0));
+        return project(
+                name,
+                PhaseSystem.THREE_PHASE,
+                loads,
+                BoardType.builder()
+                        .id("one")
+                        .outputs(1)
+                        .startDelaySeconds(List.of(0.0))
+                        .stepSeconds(List.of(1.0))
+                        .price(0)
+                        .build());
     }
 
     private static Project project(String name, PhaseSystem system, List<Load> loads, BoardType type) {
-        Supply supply = new Supply(system, 120, 60, 10_000, 0.8, 1, OptionalDouble.empty());
+        Supply supply = Supply.builder()
+                .system(system)
+                .lineToNeutralVolts(120)
+                .frequencyHertz(60)
+                .ratedAmps(10_000)
+                .continuousFraction(0.8)
+                .neutralFactor(1)
+                .build();
         int slots = loads.size() * system.phases().size();
-        Panel panel = new Panel(
-                "P",
-                slots,
-                10_000,
-                1,
-                OptionalDouble.empty(),
-                SlotNumbering.SEQUENTIAL,
-                List.of(),
-                List.of(),
-                Optional.empty());
+        Panel panel = Panel.builder()
+                .id("P")
+                .slots(slots)
+                .ratedAmps(10_000)
+                .neutralFactor(1)
+                .numbering(SlotNumbering.SEQUENTIAL)
+                .build();
         List<Board> boards = IntStream.rangeClosed(1, loads.size())
-                .mapToObj(i -> new Board("B" + i, type.id(), "P", List.of(), Optional.empty()))
+                .mapToObj(i ->
+                        Board.builder().id("B" + i).type(type.id()).panel("P").build())
                 .toList();
-        return new Project(
-                Project.FORMAT,
-                name,
-                supply,
-                0,
-                OptionalDouble.empty(),
-                List.of(panel),
-                List.of(type),
-                boards,
-                List.of(),
-                loads,
-                PEAK_ALONE);
+        return Project.builder()
+                .name(name)
+                .supply(supply)
+                .timingToleranceSeconds(0)
+                .panels(List.of(panel))
+                .boardTypes(List.of(type))
+                .boards(boards)
+                .loads(loads)
+                .objective(PEAK_ALONE)
+                .build();
     }
 
     private static Load load(String id, double peakAmps, List<String> before) {
-        return new Load(
-                id,
-                id,
-                Role.AUXILIARY,
-                1,
-                20,
-                Optional.empty(),
-                true,
-                0.001,
-                0.0,
-                1,
-                0,
-                peakAmps,
-                0.001,
-                0,
-                Optional.empty(),
-                before,
-                List.of(),
-                List.of(),
-                List.of(),
-                FixedPlace.NONE);
+        return Load.builder()
+                .id(id)
+                .name(id)
+                .role(Role.AUXILIARY)
+                .poles(1)
+                .breakerAmps(20)
+                .switched(true)
+                .runningAmps(0.001)
+                .idleAmps(0.0)
+                .powerFactor(1)
+                .thirdHarmonic(0)
+                .inrushPeakAmps(peakAmps)
+                .inrushHalfMillis(0.001)
+                .settleSeconds(0)
+                .comesAfter(before)
+                .fixed(FixedPlace.NONE)
+                .build();
     }
 }

@@ -6,8 +6,6 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.solver.bounds.ProvenBounds;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 
 /** Plans for tests. */
 public final class Plans {
@@ -20,11 +18,26 @@ public final class Plans {
 
     /** The same without bounds that take their time: all are 0. */
     public static Plan judged(Project project, Plan bare) {
-        return finished(project, bare, new Bounds(0, 0, 0, 0, 0));
+        return finished(
+                project,
+                bare,
+                Bounds.builder()
+                        .objective(0)
+                        .peakInrushAmps(0)
+                        .supplyDeviationAmps(0)
+                        .panelDeviationsAmps(0)
+                        .durationSeconds(0)
+                        .build());
     }
 
     private static Plan finished(Project project, Plan bare, Bounds bounds) {
-        MadeBy madeBy = new MadeBy("test", "none", 1, 1, OptionalLong.of(1), OptionalDouble.empty());
+        MadeBy madeBy = MadeBy.builder()
+                .softwareVersion("test")
+                .projectSha256("none")
+                .seed(1)
+                .threads(1)
+                .movesAllowed(1)
+                .build();
         return PlanFinisher.finish(project, bare, madeBy, bounds);
     }
 }

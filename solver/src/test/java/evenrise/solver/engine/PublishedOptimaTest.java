@@ -9,8 +9,6 @@ import evenrise.model.project.Project;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.solver.bounds.ProvenBounds;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Nested;
@@ -25,7 +23,13 @@ class PublishedOptimaTest {
     private static Metrics plan(Project project) {
         PlanningRequest request = new PlanningRequest(project, Optional.empty(), new Budget.Moves(MOVES), 1, 1);
         PlanningOutcome outcome = new Planner(request, progress -> {}).plan();
-        MadeBy madeBy = new MadeBy("test", "none", 1, 1, OptionalLong.of(MOVES), OptionalDouble.empty());
+        MadeBy madeBy = MadeBy.builder()
+                .softwareVersion("test")
+                .projectSha256("none")
+                .seed(1)
+                .threads(1)
+                .movesAllowed(MOVES)
+                .build();
         return PlanFinisher.finish(project, outcome.plan(), madeBy, ProvenBounds.of(project))
                 .metrics()
                 .orElseThrow();

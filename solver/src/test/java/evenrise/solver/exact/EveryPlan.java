@@ -14,7 +14,6 @@ import evenrise.model.rules.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** Judges every plan of a tiny project, one after another, by the referee alone: it shares nothing with any solver. */
@@ -79,23 +78,20 @@ final class EveryPlan {
                                 && each.board().equals(board)
                                 && each.output().equals(output));
         if (!isTaken) {
-            assignments.add(new Assignment(
-                    load.id(),
-                    panel.id(),
-                    slot,
-                    List.of(),
-                    board,
-                    output,
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty()));
+            assignments.add(Assignment.builder()
+                    .load(load.id())
+                    .panel(panel.id())
+                    .slot(slot)
+                    .board(board)
+                    .output(output)
+                    .build());
             assign(next + 1);
             assignments.remove(assignments.size() - 1);
         }
     }
 
     private void judge() {
-        Plan bare =
-                new Plan(Plan.FORMAT, List.of(), settings, assignments, Optional.empty(), List.of(), Optional.empty());
+        Plan bare = Plan.builder().boards(settings).assignments(assignments).build();
         Verdict verdict = Referee.judge(project, PlanFinisher.timed(project, bare));
         if (verdict.violations().isEmpty()) {
             least = Math.min(least, verdict.metrics().objective());

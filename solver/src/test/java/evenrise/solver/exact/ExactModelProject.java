@@ -77,7 +77,13 @@ final class ExactModelProject {
         }
         project.supply(supply)
                 .panels(panel("P1", perPhase, peak), panel("P2", perPhase, peak))
-                .objective(new ObjectiveWeights(1, random.nextInt(4) * 0.5, 0.5, 0.1 * random.nextInt(9), any(0, 4)));
+                .objective(ObjectiveWeights.builder()
+                        .peakInrush(1)
+                        .supplyImbalance(random.nextInt(4) * 0.5)
+                        .panelImbalance(0.5)
+                        .duration(0.1 * random.nextInt(9))
+                        .boards(any(0, 4))
+                        .build());
         boards(project);
         drafts.forEach(it -> project.loads(it.load));
         return project.build();

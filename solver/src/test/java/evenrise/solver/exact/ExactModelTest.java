@@ -133,7 +133,7 @@ class ExactModelTest {
                                     any(type.stepSeconds(), random)));
             }
         }
-        Plan bare = new Plan(Plan.FORMAT, List.of(), settings, loads, Optional.empty(), List.of(), Optional.empty());
+        Plan bare = Plan.builder().boards(settings).assignments(loads).build();
         return Plans.judged(project, bare);
     }
 
@@ -150,7 +150,12 @@ class ExactModelTest {
     }
 
     private static Assignment place(String load, String panel, int slot, Optional<String> board, OptionalInt output) {
-        return new Assignment(
-                load, panel, slot, List.of(), board, output, OptionalDouble.empty(), OptionalDouble.empty());
+        return Assignment.builder()
+                .load(load)
+                .panel(panel)
+                .slot(slot)
+                .board(board)
+                .output(output)
+                .build();
     }
 }

@@ -21,13 +21,17 @@ import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
 import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.Budget;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 class PhaseProverTest {
-    private static final MadeBy NOBODY = new MadeBy("test", "none", 0, 1, OptionalLong.of(0), OptionalDouble.empty());
+    private static final MadeBy NOBODY = MadeBy.builder()
+            .softwareVersion("test")
+            .projectSha256("none")
+            .seed(0)
+            .threads(1)
+            .movesAllowed(0)
+            .build();
     private static final Budget ENOUGH = new Budget.Moves(500_000);
 
     /** Crest of a base of ten amperes. */

@@ -34,7 +34,13 @@ final class TinyProject {
                 .boards(
                         aBoard("B1").type("T").in("P1"),
                         aBoard("B2").type("T").in("P1").after("B1"))
-                .objective(new ObjectiveWeights(1, 1, 0.5, 0.1 * random.nextInt(9), random.nextInt(3)));
+                .objective(ObjectiveWeights.builder()
+                        .peakInrush(1)
+                        .supplyImbalance(1)
+                        .panelImbalance(0.5)
+                        .duration(0.1 * random.nextInt(9))
+                        .boards(random.nextInt(3))
+                        .build());
         for (int i = 1; i <= 3; i++) {
             double running = i == 1 ? firstRunningAmps : (10 + random.nextInt(100)) / 10.0;
             project.loads(aLoad("L" + i)

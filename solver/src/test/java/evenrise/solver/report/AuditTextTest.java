@@ -21,8 +21,6 @@ import evenrise.solver.bounds.ProvenBounds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -60,7 +58,13 @@ class AuditTextTest {
                             anAssignment("dsp").at("P1", 1),
                             anAssignment("amp").at("P1", 3).on("B1", 2))
                     .build(),
-            new MadeBy("test", SHA, 1, 1, OptionalLong.of(1), OptionalDouble.empty()),
+            MadeBy.builder()
+                    .softwareVersion("test")
+                    .projectSha256(SHA)
+                    .seed(1)
+                    .threads(1)
+                    .movesAllowed(1)
+                    .build(),
             ProvenBounds.of(project));
 
     @Nested
@@ -117,17 +121,7 @@ class AuditTextTest {
         @Test
         void setsStatedFiguresBesideRecomputedOnes() {
             Metrics figures = plan.metrics().orElseThrow();
-            Metrics wrong = new Metrics(
-                    99,
-                    figures.peakPhase(),
-                    figures.peakAtSeconds(),
-                    figures.supplyImbalancePercent(),
-                    figures.worstPanelImbalancePercent(),
-                    figures.supplyNeutralAmps(),
-                    figures.durationSeconds(),
-                    figures.boardsUsed(),
-                    3,
-                    figures.objective());
+            Metrics wrong = figures.with().peakInrushAmps(99).hardViolations(3).build();
 
             List<String> lines = squeezed(audit(stating(wrong), SHA));
 
@@ -138,17 +132,10 @@ class AuditTextTest {
         @Test
         void takesRoundingForNoDifference() {
             Metrics figures = plan.metrics().orElseThrow();
-            Metrics rounded = new Metrics(
-                    figures.peakInrushAmps() + 5e-7,
-                    figures.peakPhase(),
-                    figures.peakAtSeconds(),
-                    figures.supplyImbalancePercent(),
-                    figures.worstPanelImbalancePercent(),
-                    figures.supplyNeutralAmps() - 5e-7,
-                    figures.durationSeconds(),
-                    figures.boardsUsed(),
-                    figures.hardViolations(),
-                    figures.objective());
+            Metrics rounded = figures.with()
+                    .peakInrushAmps(figures.peakInrushAmps() + 5e-7)
+                    .supplyNeutralAmps(figures.supplyNeutralAmps() - 5e-7)
+                    .build();
 
             assertThat(audit(stating(rounded), SHA)).noneMatch(line -> line.contains("Recomputed"));
         }
@@ -185,7 +172,12 @@ class AuditTextTest {
                                 .mapToObj(i -> anAssignment("L" + i).at("P1", 1 + 6 * ((i - 1) / 2) + (i - 1) % 2))
                                 .toArray(evenrise.model.AssignmentBuilder[]::new))
                         .build(),
-                new MadeBy("test", SHA, 1, 1, OptionalLong.empty(), OptionalDouble.empty()),
+                MadeBy.builder()
+                        .softwareVersion("test")
+                        .projectSha256(SHA)
+                        .seed(1)
+                        .threads(1)
+                        .build(),
                 ProvenBounds.of(large));
 
         @Test
@@ -208,14 +200,7 @@ class AuditTextTest {
     }
 
     private Plan stating(Metrics metrics) {
-        return new Plan(
-                plan.format(),
-                plan.cautions(),
-                plan.boards(),
-                plan.assignments(),
-                Optional.of(metrics),
-                plan.violations(),
-                plan.madeBy());
+        return plan.withMetrics(Optional.of(metrics));
     }
 
     private static List<String> squeezed(List<String> lines) {

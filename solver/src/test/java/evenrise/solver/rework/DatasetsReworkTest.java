@@ -17,7 +17,6 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -84,15 +83,13 @@ class DatasetsReworkTest {
         return built.assignments().stream()
                 .flatMap(from -> project.panels().stream()
                         .flatMap(panel -> IntStream.rangeClosed(1, panel.slots())
-                                .mapToObj(slot -> new Assignment(
-                                        from.load(),
-                                        panel.id(),
-                                        slot,
-                                        List.of(),
-                                        from.board(),
-                                        from.output(),
-                                        OptionalDouble.empty(),
-                                        OptionalDouble.empty()))))
+                                .mapToObj(slot -> Assignment.builder()
+                                        .load(from.load())
+                                        .panel(panel.id())
+                                        .slot(slot)
+                                        .board(from.board())
+                                        .output(from.output())
+                                        .build())))
                 .map(to -> {
                     Map<String, Assignment> seats = Changes.seats(built);
                     seats.put(to.load(), to);

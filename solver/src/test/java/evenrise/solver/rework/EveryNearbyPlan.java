@@ -14,7 +14,6 @@ import evenrise.model.rules.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.function.Consumer;
@@ -71,14 +70,10 @@ final class EveryNearbyPlan {
 
     private void assign(int next) {
         if (next == project.loads().size()) {
-            taker.accept(new Plan(
-                    Plan.FORMAT,
-                    List.of(),
-                    List.copyOf(settings),
-                    List.copyOf(assignments),
-                    Optional.empty(),
-                    List.of(),
-                    Optional.empty()));
+            taker.accept(Plan.builder()
+                    .boards(List.copyOf(settings))
+                    .assignments(List.copyOf(assignments))
+                    .build());
             return;
         }
         Load load = project.loads().get(next);
@@ -104,15 +99,13 @@ final class EveryNearbyPlan {
                                 && each.board().equals(board)
                                 && each.output().equals(output));
         if (!isTaken) {
-            assignments.add(new Assignment(
-                    load.id(),
-                    panel.id(),
-                    slot,
-                    List.of(),
-                    board,
-                    output,
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty()));
+            assignments.add(Assignment.builder()
+                    .load(load.id())
+                    .panel(panel.id())
+                    .slot(slot)
+                    .board(board)
+                    .output(output)
+                    .build());
             assign(next + 1);
             assignments.remove(assignments.size() - 1);
         }

@@ -39,7 +39,13 @@ final class Reworked {
                         .ratedAmps(15))
                 .boardTypes(aBoardType("T").outputs(4).startDelaySeconds(0, 0.5).stepSeconds(0.25))
                 .boards(aBoard("B1").type("T"))
-                .objective(new ObjectiveWeights(1, 1, 0.5, 0.1 * random.nextInt(9), random.nextInt(3)));
+                .objective(ObjectiveWeights.builder()
+                        .peakInrush(1)
+                        .supplyImbalance(1)
+                        .panelImbalance(0.5)
+                        .duration(0.1 * random.nextInt(9))
+                        .boards(random.nextInt(3))
+                        .build());
         for (int i = 1; i <= 3; i++) {
             double running = 4 + random.nextInt(40) / 10.0;
             project.loads(aLoad("L" + i)

@@ -21,8 +21,6 @@ import evenrise.model.rules.Verdict;
 import evenrise.model.rules.Violation;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
@@ -33,10 +31,26 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 @DisplayName("A drawn venue")
 class SampleTest {
-    private static final MadeBy NOBODY = new MadeBy("test", "none", 0, 1, OptionalLong.empty(), OptionalDouble.of(0));
+    private static final MadeBy NOBODY = MadeBy.builder()
+            .softwareVersion("test")
+            .projectSha256("none")
+            .seed(0)
+            .threads(1)
+            .timeUsedSeconds(0)
+            .build();
 
     private static Verdict verdictOnTheLayout(Venue venue) {
-        Plan finished = PlanFinisher.finish(venue.project(), venue.layout(), NOBODY, new Bounds(0, 0, 0, 0, 0));
+        Plan finished = PlanFinisher.finish(
+                venue.project(),
+                venue.layout(),
+                NOBODY,
+                Bounds.builder()
+                        .objective(0)
+                        .peakInrushAmps(0)
+                        .supplyDeviationAmps(0)
+                        .panelDeviationsAmps(0)
+                        .durationSeconds(0)
+                        .build());
         return Referee.judge(venue.project(), finished);
     }
 
