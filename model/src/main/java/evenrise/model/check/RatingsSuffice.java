@@ -26,17 +26,23 @@ final class RatingsSuffice {
     static void check(Candidates candidates, Consumer<Finding> found) {
         RatingsSuffice check = new RatingsSuffice(candidates, found);
         List<Load> all = List.copyOf(candidates.plant.loads.values());
-        check.node("/supply", all, check.supply.ratedAmps(), check.supply.neutralFactor());
+        check.node(
+                "/supply",
+                all,
+                check.candidates.plant.phases(),
+                check.supply.ratedAmps(),
+                check.supply.neutralFactor());
         for (int p = 0; p < candidates.panels.size(); p++) {
             Panel panel = candidates.panels.get(p);
-            check.node("/panels/" + p, candidates.bound(p), panel.ratedAmps(), panel.neutralFactor());
+            check.node(
+                    "/panels/" + p, candidates.bound(p), check.phases(panel), panel.ratedAmps(), panel.neutralFactor());
         }
         check.panelsTogether(all);
     }
 
-    private void node(String pointer, List<Load> loads, double rated, double neutralFactor) {
+    private void node(String pointer, List<Load> loads, int phases, double rated, double neutralFactor) {
         double allowed = rated * supply.continuousFraction();
-        double mean = poleAmps(loads) / candidates.plant.phases();
+        double mean = poleAmps(loads) / phases;
         double single = loads.stream().mapToDouble(Load::runningAmps).max().orElse(0);
         double needed = Math.max(mean, single);
         if (needed > allowed + Candidates.AMPS_TOLERANCE) {

@@ -38,6 +38,11 @@ public final class PhaseCurrents {
 
     /** How far the phases differ. */
     public Imbalance imbalance() {
-        return Imbalance.of(phases.stream().mapToDouble(this::amps).toArray());
+        return imbalance(phases);
+    }
+
+    /** How far these differ, which are those that the node has: a panel may lack some of the system's. */
+    public Imbalance imbalance(List<Phase> had) {
+        return Imbalance.of(had.stream().mapToDouble(this::amps).toArray());
     }
 }

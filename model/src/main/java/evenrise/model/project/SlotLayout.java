@@ -9,10 +9,17 @@ import java.util.List;
 public final class SlotLayout {
     private final Panel panel;
     private final List<Phase> rotation;
+    private final List<Phase> phases;
 
     public SlotLayout(Panel panel, PhaseSystem system) {
         this.panel = panel;
         this.rotation = panel.phaseRotation().isEmpty() ? system.phases() : panel.phaseRotation();
+        this.phases = system.phases().stream().filter(rotation::contains).toList();
+    }
+
+    /** Phases that the panel has rows on, in the system's order: two of three in a panel on two legs. */
+    public List<Phase> phases() {
+        return phases;
     }
 
     /** Bus row of a slot, from 1. */

@@ -36,7 +36,7 @@ final class UnbalanceCheck implements ElectricalCheck {
             return;
         }
         for (Fed fed : Fed.all(layout)) {
-            if (!fed.loads().isEmpty()) {
+            if (!fed.loads().isEmpty() && fed.limits().phases().size() > 1) {
                 review(fed, system, Load::runningAmps, "at full use", findings);
                 review(fed, system, Load::idleAmps, "at idle", findings);
             }
@@ -48,7 +48,7 @@ final class UnbalanceCheck implements ElectricalCheck {
         double percent = imbalance(fed, system, amps).percent();
         findings.add(new Quantity(fed.node(), "imbalance " + when, percent, "%"));
         String components = "";
-        if (system == PhaseSystem.THREE_PHASE) {
+        if (fed.limits().phases().size() == 3) {
             SymmetricalComponents sequences = components(fed, amps);
             findings.add(new Quantity(fed.node(), "negative sequence " + when, sequences.negativePercent(), "%"));
             findings.add(new Quantity(fed.node(), "zero sequence " + when, sequences.zeroPercent(), "%"));
@@ -76,7 +76,7 @@ final class UnbalanceCheck implements ElectricalCheck {
     private static Imbalance imbalance(Fed fed, PhaseSystem system, ToDoubleFunction<Load> amps) {
         PhaseCurrents lines = new PhaseCurrents(system);
         fed.loads().forEach(each -> lines.add(each.phases(), amps.applyAsDouble(each.load())));
-        return lines.imbalance();
+        return lines.imbalance(fed.limits().phases());
     }
 
     private static SymmetricalComponents components(Fed fed, ToDoubleFunction<Load> amps) {

@@ -9,7 +9,7 @@ import java.util.Map;
  *
  * @param node the panel's id, or {@link #SUPPLY}
  * @param runningAmps rms running current of each phase
- * @param imbalancePercent 100·max|I − mean|/mean; 0 for an idle node
+ * @param imbalancePercent 100·max|I − mean|/mean over the phases that the node has; 0 for an idle node
  * @param deviationAmps max|I − mean|
  * @param neutralAmps rms current in the neutral
  * @param peaks the peak of each phase, in the system's order

@@ -1,7 +1,9 @@
 package evenrise.model.rules;
 
 import evenrise.model.project.Panel;
+import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
+import evenrise.model.project.SlotLayout;
 import evenrise.model.project.Supply;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,12 +14,20 @@ import java.util.OptionalDouble;
  *
  * @param node the panel's id, or {@link NodeFigures#SUPPLY}
  * @param label how messages call it
+ * @param phases that it has, in the system's order: those of a panel's rows
  * @param ratedAmps rms rating of each line conductor
+ * @param continuousFraction part of the rating that continuous running current may use
  * @param neutralFactor capacity of the neutral over that of a line conductor
  * @param inrushLimitAmps greatest allowed instantaneous peak, where there is one
  */
 public record NodeLimits(
-        String node, String label, double ratedAmps, double neutralFactor, OptionalDouble inrushLimitAmps) {
+        String node,
+        String label,
+        List<Phase> phases,
+        double ratedAmps,
+        double continuousFraction,
+        double neutralFactor,
+        OptionalDouble inrushLimitAmps) {
 
     /** The limits of the supply, then of the panels in the project's order: as {@link Layout#nodes()}. */
     public static List<NodeLimits> of(Project project) {
@@ -26,18 +36,27 @@ public record NodeLimits(
         all.add(new NodeLimits(
                 NodeFigures.SUPPLY,
                 "the supply",
+                supply.system().phases(),
                 supply.ratedAmps(),
+                supply.continuousFraction(),
                 supply.neutralFactor(),
                 supply.inrushLimitAmps()));
         for (Panel panel : project.panels()) {
             all.add(new NodeLimits(
                     panel.id(),
                     "panel " + Say.quoted(panel.id()),
+                    new SlotLayout(panel, supply.system()).phases(),
                     panel.ratedAmps(),
+                    supply.continuousFraction(),
                     panel.neutralFactor(),
                     panel.inrushLimitAmps()));
         }
         return List.copyOf(all);
+    }
+
+    /** Greatest rms current that each line conductor may run at. */
+    public double continuousAmps() {
+        return ratedAmps * continuousFraction;
     }
 
     /** Greatest rms current that its neutral may carry. */

@@ -8,6 +8,7 @@ import evenrise.model.electrical.PeakInrush;
 import evenrise.model.electrical.PhaseCurrents;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
+import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -28,9 +29,9 @@ final class Nodes {
     /** The supply first, then the panels in the project's order. A load that fits nowhere draws nowhere. */
     List<NodeFigures> figures() {
         List<NodeFigures> all = new ArrayList<>();
-        all.add(figures(NodeFigures.SUPPLY, fitting()));
+        all.add(figures(NodeFigures.SUPPLY, system.phases(), fitting()));
         for (Panel panel : layout.project().panels()) {
-            all.add(figures(panel.id(), layout.in(panel)));
+            all.add(figures(panel.id(), layout.index().slotsOf(panel).phases(), layout.in(panel)));
         }
         return List.copyOf(all);
     }
@@ -55,7 +56,7 @@ final class Nodes {
         return new PeakShare(placement.id(), amps, envelope.baseAmps());
     }
 
-    private NodeFigures figures(String node, List<Placement> fed) {
+    private NodeFigures figures(String node, List<Phase> had, List<Placement> fed) {
         PhaseCurrents running = new PhaseCurrents(system);
         NeutralCurrent neutral = new NeutralCurrent(system);
         List<Draw> draws = new ArrayList<>();
@@ -68,7 +69,7 @@ final class Nodes {
             draws.add(new Draw(envelope(each), each.phases().stream().distinct().toList(), each.onSeconds()));
         }
         PeakInrush inrush = PeakInrush.of(draws);
-        Imbalance imbalance = running.imbalance();
+        Imbalance imbalance = running.imbalance(had);
         return new NodeFigures(
                 node,
                 running.byPhase(),

@@ -15,21 +15,18 @@ final class RatingRule implements Rule {
         List<String> broken = new ArrayList<>();
         List<NodeLimits> limits = NodeLimits.of(layout.project());
         for (int i = 0; i < limits.size(); i++) {
-            check(
-                    limits.get(i),
-                    layout.nodes().get(i),
-                    layout.project().supply().continuousFraction(),
-                    broken);
+            check(limits.get(i), layout.nodes().get(i), broken);
         }
         return broken;
     }
 
-    private static void check(NodeLimits limits, NodeFigures figures, double fraction, List<String> broken) {
-        double allowed = limits.ratedAmps() * fraction;
+    private static void check(NodeLimits limits, NodeFigures figures, List<String> broken) {
+        double allowed = limits.continuousAmps();
         figures.runningAmps().forEach((phase, amps) -> {
             if (amps > allowed + Tolerances.AMPS) {
                 broken.add(limits.label() + " phase " + phase + " runs at " + Say.amps(amps) + ", allowed are "
-                        + Say.percent(fraction) + " of " + Say.amps(limits.ratedAmps()) + ", which is "
+                        + Say.percent(limits.continuousFraction()) + " of " + Say.amps(limits.ratedAmps())
+                        + ", which is "
                         + Say.amps(allowed) + ". Maybe move a load to another phase or panel.");
             }
         });

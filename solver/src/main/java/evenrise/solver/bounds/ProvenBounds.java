@@ -41,7 +41,9 @@ public final class ProvenBounds {
         Subject subject = new Subject(project);
         int effort = project.loads().size() > MANY_LOADS ? EFFORT_FOR_MANY : EFFORT;
         ObjectiveWeights weights = project.objective();
-        double deviation = LeastDeviation.amps(project);
+        LeastDeviation deviation = new LeastDeviation(project);
+        double supply = deviation.supplyAmps();
+        double panels = deviation.panelsAmps();
         double duration = new ShortestDuration(subject).seconds();
         double alone = Math.max(leastPeakAmps, new ThresholdPeak(subject).amps());
         double peak = Math.max(alone, new JointMinimum(subject, alone, effort, stop).of(1, 0));
@@ -51,13 +53,13 @@ public final class ProvenBounds {
         double together = weights.peakInrush() * weights.duration() > 0
                 ? new JointMinimum(subject, peak, effort, stop).of(weights.peakInrush(), weights.duration())
                 : 0;
-        double rest = Objective.of(weights, 0, deviation, deviation, 0, FewestBoards.of(project));
+        double rest = Objective.of(weights, 0, supply, panels, 0, FewestBoards.of(project));
         double apart = weights.peakInrush() * peak + weights.duration() * duration;
         return Bounds.builder()
                 .objective(Math.max(together, apart) + rest)
                 .peakInrushAmps(peak)
-                .supplyDeviationAmps(deviation)
-                .panelDeviationsAmps(deviation)
+                .supplyDeviationAmps(supply)
+                .panelDeviationsAmps(panels)
                 .durationSeconds(duration)
                 .build();
     }

@@ -1,9 +1,8 @@
 package evenrise.solver.engine;
 
-import evenrise.model.project.Panel;
 import evenrise.model.project.Project;
-import evenrise.model.project.Supply;
-import java.util.OptionalDouble;
+import evenrise.model.rules.NodeLimits;
+import java.util.List;
 
 /** What each node may carry; node 0 is the supply, node {@code panel + 1} a panel. */
 final class Limits {
@@ -15,25 +14,19 @@ final class Limits {
     final long durationMicros;
 
     Limits(Project project) {
-        int nodes = project.panels().size() + 1;
+        List<NodeLimits> limits = NodeLimits.of(project);
+        int nodes = limits.size();
         runningNano = new long[nodes];
         neutralNano = new double[nodes];
         inrushAmps = new double[nodes];
-        Supply supply = project.supply();
-        double fraction = supply.continuousFraction();
-        set(0, supply.ratedAmps(), fraction, supply.neutralFactor(), supply.inrushLimitAmps());
-        for (int panel = 0; panel < project.panels().size(); panel++) {
-            Panel given = project.panels().get(panel);
-            set(panel + 1, given.ratedAmps(), fraction, given.neutralFactor(), given.inrushLimitAmps());
+        for (int node = 0; node < nodes; node++) {
+            NodeLimits given = limits.get(node);
+            runningNano[node] = Math.round(given.continuousAmps() * Currents.NANO);
+            neutralNano[node] = given.neutralAmps() * Currents.NANO;
+            inrushAmps[node] = given.inrushLimitAmps().orElse(Double.POSITIVE_INFINITY);
         }
         durationMicros = project.maxDurationSeconds().isPresent()
                 ? Math.round(project.maxDurationSeconds().getAsDouble() * 1e6)
                 : Long.MAX_VALUE;
-    }
-
-    private void set(int node, double rated, double fraction, double neutralFactor, OptionalDouble inrush) {
-        runningNano[node] = Math.round(rated * fraction * Currents.NANO);
-        neutralNano[node] = rated * neutralFactor * Currents.NANO;
-        inrushAmps[node] = inrush.orElse(Double.POSITIVE_INFINITY);
     }
 }

@@ -6,6 +6,10 @@ final class NodeCurrents {
     private final long runningLimitNano;
     private final double neutralLimitNano;
     private final long[] runningNano;
+    /** Phases that the node has; others carry nothing and count in no mean. */
+    private final int had;
+
+    private final int hadCount;
     private long neutralRealNano;
     private long neutralImaginaryNano;
     private long thirdNano;
@@ -15,6 +19,8 @@ final class NodeCurrents {
         runningLimitNano = plant.limits.runningNano[node];
         neutralLimitNano = plant.limits.neutralNano[node];
         runningNano = new long[plant.phaseCount];
+        had = plant.phasesOf[node];
+        hadCount = Integer.bitCount(had);
     }
 
     void add(int load, int phaseMask, int sign) {
@@ -44,10 +50,12 @@ final class NodeCurrents {
             total += current;
         }
         long largest = 0;
-        for (long current : runningNano) {
-            largest = Math.max(largest, Math.abs(current * runningNano.length - total));
+        for (int phase = 0; phase < runningNano.length; phase++) {
+            if ((had >> phase & 1) != 0) {
+                largest = Math.max(largest, Math.abs(runningNano[phase] * hadCount - total));
+            }
         }
-        return largest / runningNano.length;
+        return largest / hadCount;
     }
 
     /** Mean of the phases. */
@@ -56,7 +64,7 @@ final class NodeCurrents {
         for (long current : runningNano) {
             total += current;
         }
-        return total / runningNano.length;
+        return total / hadCount;
     }
 
     /** Charge for current over the rating and over the neutral's, in milliamperes. */

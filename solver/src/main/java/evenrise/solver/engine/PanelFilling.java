@@ -137,7 +137,9 @@ final class PanelFilling {
     private double part(int panel, int poles, double nano) {
         int slots = plant.firstSlot[panel + 1] - plant.firstSlot[panel];
         double bySlots = 1 - (freeSlots[panel] - poles) / (double) slots;
-        double byRating = (runningNano[panel] + nano) / plant.phaseCount / plant.limits.runningNano[panel + 1];
+        double byRating = (runningNano[panel] + nano)
+                / Integer.bitCount(plant.phasesOf[panel + 1])
+                / plant.limits.runningNano[panel + 1];
         return Math.max(bySlots, byRating);
     }
 

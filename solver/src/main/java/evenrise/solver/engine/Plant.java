@@ -39,6 +39,8 @@ final class Plant {
 
     /** Place of a breaker by panel, slot (from 1) and poles (from 1); null where it does not fit. */
     final Place[][][] placeAt;
+    /** Phases that a node has, as a mask. */
+    final int[] phasesOf;
     /** First plant-wide slot of each panel; one more entry than panels. */
     final int[] firstSlot;
     /** First plant-wide output of each board; one more entry than boards. */
@@ -106,6 +108,8 @@ final class Plant {
         project.boardTypes().forEach(type -> types.put(type.id(), type));
 
         firstSlot = new int[panelCount + 1];
+        phasesOf = new int[panelCount + 1];
+        phasesOf[0] = (1 << phaseCount) - 1;
         placeAt = new Place[panelCount][][];
         for (int panel = 0; panel < panelCount; panel++) {
             layOutPanel(panel, project.panels().get(panel), phases);
@@ -282,6 +286,7 @@ final class Plant {
     private void layOutPanel(int panel, Panel given, List<Phase> phases) {
         firstSlot[panel + 1] = firstSlot[panel] + given.slots();
         SlotLayout layout = new SlotLayout(given, project.supply().system());
+        layout.phases().forEach(phase -> phasesOf[panel + 1] |= 1 << phases.indexOf(phase));
         placeAt[panel] = new Place[given.slots() + 1][phaseCount + 1];
         for (int slot = 1; slot <= given.slots(); slot++) {
             for (int poleCount = 1; poleCount <= phaseCount; poleCount++) {

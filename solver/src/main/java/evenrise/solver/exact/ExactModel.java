@@ -76,7 +76,7 @@ final class ExactModel {
     }
 
     private int phases() {
-        return project.supply().system().phases().size();
+        return currents.commonPhases();
     }
 
     /** @param leastPeakAmps what the peak is known not to stay below, or 0 */
@@ -86,9 +86,9 @@ final class ExactModel {
                 inrush.peak(), (ExactModelUnits.amps(leastPeakAmps) - slack()) / inrush.unitsPerGrain());
         LinearExprBuilder sum = LinearExpr.newBuilder();
         sum.addTerm(inrush.peak(), perUnit(weights.peakInrush()) * phases() * inrush.unitsPerGrain());
-        sum.addTerm(currents.deviationTimesPhases(NodeFigures.SUPPLY), perUnit(weights.supplyImbalance()));
+        currents.addDeviation(sum, NodeFigures.SUPPLY, perUnit(weights.supplyImbalance()));
         for (Panel panel : project.panels()) {
-            sum.addTerm(currents.deviationTimesPhases(panel.id()), perUnit(weights.panelImbalance()));
+            currents.addDeviation(sum, panel.id(), perUnit(weights.panelImbalance()));
         }
         long latest = times.all().isEmpty() ? 0 : times.all().last();
         IntVar duration = model.newIntVar(0, latest, "");

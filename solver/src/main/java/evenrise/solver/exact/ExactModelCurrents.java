@@ -24,22 +24,43 @@ final class ExactModelCurrents {
     private final Project project;
     private final ExactModelPlaces places;
     private final List<Phase> phases;
-    private final Map<String, IntVar> deviations = new LinkedHashMap<>();
+    private final Map<String, Deviation> deviations = new LinkedHashMap<>();
+    private final int commonPhases;
+
+    /** Of one node, times the number of its phases, which makes the mean a whole number. */
+    private record Deviation(IntVar timesPhases, int phases) {}
 
     ExactModelCurrents(CpModel model, Project project, ExactModelPlaces places) {
         this.model = model;
         this.project = project;
         this.places = places;
         this.phases = project.supply().system().phases();
-        for (NodeLimits node : NodeLimits.of(project)) {
+        List<NodeLimits> nodes = NodeLimits.of(project);
+        this.commonPhases =
+                nodes.stream().mapToInt(node -> node.phases().size()).reduce(1, ExactModelCurrents::commonMultiple);
+        for (NodeLimits node : nodes) {
             rating(node);
-            deviation(node.node());
+            deviation(node);
         }
     }
 
-    /** Deviation of the supply or of a panel, times the number of phases, which makes the mean a whole number. */
-    IntVar deviationTimesPhases(String node) {
-        return deviations.get(node);
+    /** A multiple of every node's number of phases: deviations times this are whole numbers. */
+    int commonPhases() {
+        return commonPhases;
+    }
+
+    /** Adds a node's deviation times a weight and {@link #commonPhases}. */
+    void addDeviation(LinearExprBuilder sum, String node, long weight) {
+        Deviation deviation = deviations.get(node);
+        sum.addTerm(deviation.timesPhases(), weight * (commonPhases / deviation.phases()));
+    }
+
+    private static int commonMultiple(int one, int other) {
+        int multiple = one;
+        while (multiple % other != 0) {
+            multiple += one;
+        }
+        return multiple;
     }
 
     static boolean feeds(String node, ExactModelPlaces.Spot spot) {
@@ -47,7 +68,7 @@ final class ExactModelCurrents {
     }
 
     private void rating(NodeLimits node) {
-        double allowed = node.ratedAmps() * project.supply().continuousFraction() + Tolerances.AMPS;
+        double allowed = node.continuousAmps() + Tolerances.AMPS;
         for (Phase phase : phases) {
             model.addLessOrEqual(
                     addRunning(LinearExpr.newBuilder(), node.node(), phase, 1).build(), ExactModelUnits.amps(allowed));
@@ -66,19 +87,20 @@ final class ExactModelCurrents {
         return sum;
     }
 
-    private void deviation(String node) {
+    private void deviation(NodeLimits node) {
         IntVar deviation = model.newIntVar(0, LARGEST, "");
-        deviations.put(node, deviation);
-        List<IntVar> sums = phases.stream()
+        int count = node.phases().size();
+        deviations.put(node.node(), new Deviation(deviation, count));
+        List<IntVar> sums = node.phases().stream()
                 .map(phase -> {
                     IntVar sum = model.newIntVar(0, LARGEST, "");
-                    model.addEquality(addRunning(LinearExpr.newBuilder(), node, phase, 1), sum);
+                    model.addEquality(addRunning(LinearExpr.newBuilder(), node.node(), phase, 1), sum);
                     return sum;
                 })
                 .toList();
         for (IntVar one : sums) {
             for (int sign : new int[] {1, -1}) {
-                LinearExprBuilder distance = LinearExpr.newBuilder().addTerm(one, (long) sign * phases.size());
+                LinearExprBuilder distance = LinearExpr.newBuilder().addTerm(one, (long) sign * count);
                 sums.forEach(each -> distance.addTerm(each, -sign));
                 model.addLessOrEqual(distance.build(), deviation);
             }

@@ -83,14 +83,13 @@ final class PhaseLadder {
         model.addGreaterOrEqual(
                 peak, ExactModelUnits.amps(leastPeakAmps) - 2L * project.loads().size());
         LinearExprBuilder sum = LinearExpr.newBuilder();
-        sum.addTerm(peak, ExactModelUnits.weight(weights.peakInrush()) * phases.size());
-        sum.addTerm(
-                currents.deviationTimesPhases(NodeFigures.SUPPLY), ExactModelUnits.weight(weights.supplyImbalance()));
+        sum.addTerm(peak, ExactModelUnits.weight(weights.peakInrush()) * currents.commonPhases());
+        currents.addDeviation(sum, NodeFigures.SUPPLY, ExactModelUnits.weight(weights.supplyImbalance()));
         for (Panel panel : project.panels()) {
-            sum.addTerm(currents.deviationTimesPhases(panel.id()), ExactModelUnits.weight(weights.panelImbalance()));
+            currents.addDeviation(sum, panel.id(), ExactModelUnits.weight(weights.panelImbalance()));
         }
         model.minimize(sum.build());
-        return 1.0 / (ExactModelUnits.PER_AMP * ExactModelUnits.PER_WEIGHT * phases.size());
+        return 1.0 / (ExactModelUnits.PER_AMP * ExactModelUnits.PER_WEIGHT * currents.commonPhases());
     }
 
     private Map<Phase, BoolVar> onPhases(Load load) {

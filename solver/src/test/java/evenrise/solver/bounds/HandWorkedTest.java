@@ -11,9 +11,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import evenrise.model.LoadBuilder;
+import evenrise.model.PanelBuilder;
 import evenrise.model.ProjectBuilder;
 import evenrise.model.plan.Bounds;
 import evenrise.model.project.ObjectiveWeights;
+import evenrise.model.project.Phase;
 import java.util.stream.IntStream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
@@ -260,8 +262,19 @@ class HandWorkedTest {
     @Nested
     class Deviations {
         private double least(LoadBuilder... loads) {
-            return LeastDeviation.amps(
-                    aProject().panels(aPanel("P1")).loads(loads).build());
+            return new LeastDeviation(
+                            aProject().panels(aPanel("P1")).loads(loads).build())
+                    .supplyAmps();
+        }
+
+        private LeastDeviation onLegs(PanelBuilder[] panels, LoadBuilder... loads) {
+            return new LeastDeviation(aProject().panels(panels).loads(loads).build());
+        }
+
+        private static PanelBuilder[] both(Phase... second) {
+            return new PanelBuilder[] {
+                aPanel("P1").phaseRotation(Phase.A, Phase.B), aPanel("P2").phaseRotation(second)
+            };
         }
 
         @Test
@@ -280,6 +293,40 @@ class HandWorkedTest {
             // 9 A against a mean of (9 + 3)/3.
             assertThat(least(aLoad("a").runningAmps(9), aLoad("b").runningAmps(3)))
                     .isCloseTo(5, ROUNDING);
+        }
+
+        @Test
+        void ofAPanelOnTwoLegsAreThoseOfItsTwo() {
+            // 10 A and 10 A, one a leg: the panel is even; at the supply C carries nothing, 20/3 A below the mean.
+            LeastDeviation least = onLegs(
+                    new PanelBuilder[] {aPanel("P1").phaseRotation(Phase.A, Phase.B)},
+                    aLoad("a").runningAmps(10),
+                    aLoad("b").runningAmps(10));
+
+            assertThat(least.panelsAmps()).isZero();
+            assertThat(least.supplyAmps()).isCloseTo(20 / 3.0, ROUNDING);
+        }
+
+        @Test
+        void ofPanelsOnTwoLegsAreHalfTheUnitThatIsLeftOver() {
+            // Three times 2 A: one of the panels has an odd number of them, one leg 2 A more, each 1 A off their mean.
+            LoadBuilder[] loads = {
+                aLoad("a").runningAmps(2), aLoad("b").runningAmps(2), aLoad("c").runningAmps(2)
+            };
+
+            assertThat(onLegs(both(Phase.B, Phase.C), loads).panelsAmps()).isCloseTo(1, ROUNDING);
+            // With a panel of three phases beside it: one unit on each there, none here.
+            assertThat(onLegs(both(Phase.A, Phase.B, Phase.C), loads).panelsAmps())
+                    .isZero();
+        }
+
+        @Test
+        void ofALargeLoadAreThoseOfThePanelThatSuitsItBest() {
+            // 9 A and 1 A: with both on two legs 9 − 10/2 = 4; alone on the only phase of a panel nothing.
+            LoadBuilder[] loads = {aLoad("a").runningAmps(9), aLoad("b").runningAmps(1)};
+
+            assertThat(onLegs(both(Phase.C, Phase.A), loads).panelsAmps()).isCloseTo(4, ROUNDING);
+            assertThat(onLegs(both(Phase.C), loads).panelsAmps()).isZero();
         }
 
         @Test

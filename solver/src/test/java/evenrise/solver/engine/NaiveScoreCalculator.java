@@ -447,7 +447,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
             var weights = project.objective();
             double panels = 0;
             for (int panel = 0; panel < project.panels().size(); panel++) {
-                panels += deviationNano(in(panel));
+                panels += deviationNano(in(panel), project.panels().get(panel).phaseRotation());
             }
             long lastOn = seats.stream()
                     .filter(Seat::isOn)
@@ -456,14 +456,20 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
                     .orElse(0);
             return Math.round(1000
                     * (weights.peakInrush() * (peakUnits(seats) / plant.envelopes.unitsPerAmp)
-                            + weights.supplyImbalance() * (deviationNano(seats) / 1e9)
+                            + weights.supplyImbalance() * (deviationNano(seats, List.of()) / 1e9)
                             + weights.panelImbalance() * (panels / 1e9)
                             + weights.duration() * lastOn / 1e6
                             + weights.boards() * boards.size()));
         }
 
-        private long deviationNano(List<Seat> here) {
-            long[] sums = runningNano(here);
+        /** @param rotation phases that count; none for all of them */
+        private long deviationNano(List<Seat> here, List<Phase> rotation) {
+            long[] all = runningNano(here);
+            List<Phase> phases = project.supply().system().phases();
+            long[] sums = phases.stream()
+                    .filter(phase -> rotation.isEmpty() || rotation.contains(phase))
+                    .mapToLong(phase -> all[phases.indexOf(phase)])
+                    .toArray();
             long total = 0;
             for (long sum : sums) {
                 total += sum;

@@ -5,13 +5,18 @@ import static org.assertj.core.api.Assertions.within;
 
 import evenrise.model.ARandomProject;
 import evenrise.model.plan.Plan;
+import evenrise.model.project.Panel;
+import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
 import evenrise.solver.sample.Sample;
 import evenrise.solver.sample.VenueSize;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -29,6 +34,41 @@ class ScoreTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void isWhatANaiveEvaluatorSaysAfterEveryMove(long seed) {
         isWhatANaiveEvaluatorSays(ARandomProject.of(seed), seed);
+    }
+
+    /** Panels that lack a phase are judged by those that they have. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {61, 62, 63, 64, 65, 66})
+    void isTheSameWherePanelsLackAPhase(long seed) {
+        Project project = onTwoLegs(ARandomProject.of(seed), seed);
+
+        isWhatANaiveEvaluatorSays(project, seed);
+        agreesWithTheReferee(project, seed);
+    }
+
+    /** The first panel, and every other by chance, without the last phase of the system. */
+    private static Project onTwoLegs(Project project, long seed) {
+        Random random = new Random(seed);
+        List<Phase> all = project.supply().system().phases();
+        List<Phase> fewer = all.subList(0, Math.max(1, all.size() - 1));
+        List<Panel> panels = new ArrayList<>();
+        for (Panel panel : project.panels()) {
+            boolean isWhole = !panels.isEmpty() && random.nextBoolean();
+            panels.add(
+                    isWhole
+                            ? panel
+                            : new Panel(
+                                    panel.id(),
+                                    panel.slots(),
+                                    panel.ratedAmps(),
+                                    panel.neutralFactor(),
+                                    panel.inrushLimitAmps(),
+                                    panel.numbering(),
+                                    fewer,
+                                    panel.reservedSlots(),
+                                    panel.switchedSlots()));
+        }
+        return project.rebuilt(panels, project.boards(), project.objective());
     }
 
     /** Moves, stages and repair of projects that have no moves to spare. */

@@ -8,6 +8,7 @@ import evenrise.model.project.BoardType;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Project;
+import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
@@ -22,6 +23,14 @@ final class EveryPlan {
     private final List<BoardSetting> settings = new ArrayList<>();
     private final List<Assignment> assignments = new ArrayList<>();
     private double least = Double.POSITIVE_INFINITY;
+    private double leastSupplyDeviation = Double.POSITIVE_INFINITY;
+    private double leastPanelDeviations = Double.POSITIVE_INFINITY;
+
+    /**
+     * The least of each figure, in amperes or ampere-equivalents, over all plans that keep every rule; infinite where
+     * there is none.
+     */
+    record Least(double objective, double supplyDeviation, double panelDeviations) {}
 
     private EveryPlan(Project project) {
         this.project = project;
@@ -29,9 +38,13 @@ final class EveryPlan {
 
     /** The least objective of all plans that keep every rule; infinite where there is none. */
     static double leastObjective(Project project) {
+        return least(project).objective();
+    }
+
+    static Least least(Project project) {
         EveryPlan it = new EveryPlan(project);
         it.setBoards(0);
-        return it.least;
+        return new Least(it.least, it.leastSupplyDeviation, it.leastPanelDeviations);
     }
 
     private void setBoards(int next) {
@@ -95,6 +108,14 @@ final class EveryPlan {
         Verdict verdict = Referee.judge(project, PlanFinisher.timed(project, bare));
         if (verdict.violations().isEmpty()) {
             least = Math.min(least, verdict.metrics().objective());
+            leastSupplyDeviation =
+                    Math.min(leastSupplyDeviation, verdict.nodes().get(0).deviationAmps());
+            leastPanelDeviations = Math.min(
+                    leastPanelDeviations,
+                    verdict.nodes().stream()
+                            .skip(1)
+                            .mapToDouble(NodeFigures::deviationAmps)
+                            .sum());
         }
     }
 
