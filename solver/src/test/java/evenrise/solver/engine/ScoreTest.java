@@ -54,21 +54,9 @@ class ScoreTest {
         List<Panel> panels = new ArrayList<>();
         for (Panel panel : project.panels()) {
             boolean isWhole = !panels.isEmpty() && random.nextBoolean();
-            panels.add(
-                    isWhole
-                            ? panel
-                            : new Panel(
-                                    panel.id(),
-                                    panel.slots(),
-                                    panel.ratedAmps(),
-                                    panel.neutralFactor(),
-                                    panel.inrushLimitAmps(),
-                                    panel.numbering(),
-                                    fewer,
-                                    panel.reservedSlots(),
-                                    panel.switchedSlots()));
+            panels.add(isWhole ? panel : panel.withPhaseRotation(fewer));
         }
-        return project.rebuilt(panels, project.boards(), project.objective());
+        return project.withPanels(panels);
     }
 
     /** Moves, stages and repair of projects that have no moves to spare. */

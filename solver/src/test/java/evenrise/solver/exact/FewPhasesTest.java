@@ -56,7 +56,13 @@ class FewPhasesTest {
                         aPanel("P2").slots(3).sequential().phaseRotation(SECOND.get((int) (seed % SECOND.size()))))
                 .boardTypes(aBoardType("T").outputs(4).startDelaySeconds(0).stepSeconds(0.25, 0.5))
                 .boards(aBoard("B1").type("T").in("P1").reaches("P1", "P2"))
-                .objective(new ObjectiveWeights(random.nextInt(3) * 0.5, 1, 1 + random.nextInt(3), 0.1, 0));
+                .objective(ObjectiveWeights.builder()
+                        .peakInrush(random.nextInt(3) * 0.5)
+                        .supplyImbalance(1)
+                        .panelImbalance(1 + random.nextInt(3))
+                        .duration(0.1)
+                        .boards(0)
+                        .build());
         boolean areAlike = random.nextBoolean();
         for (int i = 1; i <= 3; i++) {
             double running = areAlike ? 4 : (10 + random.nextInt(100)) / 10.0;
