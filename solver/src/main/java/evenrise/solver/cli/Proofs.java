@@ -21,12 +21,14 @@ final class Proofs implements BoundSource {
 
     private final Optional<PhaseProver> phases;
     private final int threads;
+    private final Consumer<String> note;
 
     private volatile Bounds bounds;
     private volatile boolean stopped;
 
     /** @param note takes what is to be said once, such as why nothing more can be proven */
     Proofs(PlanningRequest request, Consumer<String> note) {
+        this.note = note;
         threads = request.threads();
         phases = PhaseProver.suits(request.project()) ? Optional.of(new PhaseProver()) : Optional.empty();
         exact = ExactProver.isSmall(request.project())
@@ -55,6 +57,12 @@ final class Proofs implements BoundSource {
             double amps = prover.peakAndDeviationsAmps(project, bounds.peakInrushAmps(), budget, seed, threads);
             desk.bound(ProvenBounds.objective(project, bounds, amps));
         }
+    }
+
+    @Override
+    public void failed(Throwable why) {
+        note.accept("the proofs ended early by a failure (" + why
+                + "). The plan is whole; what was proven before it stands, no more.");
     }
 
     Optional<Bounds> bounds() {

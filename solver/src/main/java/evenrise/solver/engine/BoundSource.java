@@ -24,6 +24,9 @@ public interface BoundSource {
     /** Ends the work soon; may be called from any thread, also before the work has begun. */
     void stop();
 
+    /** Told what went wrong where {@link #work} ended in a failure; the search goes on without its proofs. */
+    default void failed(Throwable why) {}
+
     /** Where proofs and plans are exchanged with the search; any thread may use it. */
     interface Desk {
         /** No plan that keeps every rule has an objective below this, in ampere-equivalents. */

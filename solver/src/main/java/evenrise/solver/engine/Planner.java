@@ -72,8 +72,13 @@ public final class Planner {
                 plan, moves, progress.elapsedSeconds(), progress.firstFeasibleSeconds(), progress.provenAmps());
     }
 
+    /** Whatever goes wrong in a proof, in its native part too, costs the proof and never the plan. */
     private void prove(ProofDesk desk) {
-        bounds.work(request.project(), request.budget(), request.seed(), desk);
+        try {
+            bounds.work(request.project(), request.budget(), request.seed(), desk);
+        } catch (RuntimeException | Error e) {
+            bounds.failed(e);
+        }
     }
 
     /** Searches, and where time is the budget {@code other} goes on beside it and ends with it. */

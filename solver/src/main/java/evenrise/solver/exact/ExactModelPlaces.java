@@ -112,6 +112,9 @@ final class ExactModelPlaces {
                             .add(literal);
                 }
             }
+            if (chosen.isEmpty()) {
+                throw new Unfit("load " + load.id() + " has no slot that it can use");
+            }
             model.addExactlyOne(chosen.values().toArray(BoolVar[]::new));
             spots.put(load.id(), chosen);
         }

@@ -9,9 +9,15 @@ import evenrise.model.project.FixedPlace;
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Referee;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PlannerTest {
@@ -67,6 +73,53 @@ class PlannerTest {
                     .ifPresent(output ->
                             assertThat(assignment.output().orElseThrow()).isEqualTo(output));
         }
+    }
+
+    /** A prover may run out of memory, miss a native symbol or have a bug. */
+    private static final class Failing implements BoundSource {
+        private final Throwable trouble;
+        private final List<Throwable> told = new ArrayList<>();
+
+        Failing(Throwable trouble) {
+            this.trouble = trouble;
+        }
+
+        @Override
+        public void work(Project project, Budget budget, long seed, Desk desk) {
+            desk.bound(1);
+            if (trouble instanceof Error error) {
+                throw error;
+            }
+            throw (RuntimeException) trouble;
+        }
+
+        @Override
+        public void stop() {}
+
+        @Override
+        public void failed(Throwable why) {
+            told.add(why);
+        }
+    }
+
+    static Stream<Arguments> troublesAndBudgets() {
+        return Stream.of(new NullPointerException("bug"), new UnsatisfiedLinkError("symbol"), new OutOfMemoryError())
+                .flatMap(trouble -> Stream.of(new Budget.Moves(500), new Budget.Time(Duration.ofMillis(200)))
+                        .map(budget -> Arguments.of(trouble, budget)));
+    }
+
+    @ParameterizedTest(name = "{0}, {1}")
+    @MethodSource("troublesAndBudgets")
+    void aProofThatFailsCostsNoPlan(Throwable trouble, Budget budget) {
+        Project project = ARandomProject.of(3);
+        Failing prover = new Failing(trouble);
+        PlanningRequest request = new PlanningRequest(project, Optional.empty(), budget, 1, 1);
+
+        PlanningOutcome outcome = new Planner(request, progress -> {}, prover).plan();
+
+        assertThat(outcome.plan().boards()).hasSameSizeAs(project.boards());
+        assertThat(outcome.provenObjective()).isEqualTo(1);
+        assertThat(prover.told).containsExactly(trouble);
     }
 
     @Test
