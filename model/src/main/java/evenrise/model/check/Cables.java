@@ -13,6 +13,9 @@ import java.util.stream.Stream;
 
 /** Cables are of a size that there are tables for, and of a temperature that belongs to the size. */
 final class Cables {
+    /** As many as {@code sets} of a cable may be. */
+    private static final int MOST_SETS = 20;
+
     private Cables() {}
 
     static void check(Plant plant, Consumer<Finding> found) {
@@ -34,14 +37,11 @@ final class Cables {
         Cable cable = stated.get();
         Optional<ConductorSize> size = ConductorSize.of(cable.size());
         if (size.isEmpty()) {
-            List<String> names = Stream.concat(ConductorSize.AMERICAN.stream(), ConductorSize.METRIC.stream())
-                    .map(ConductorSize::name)
-                    .toList();
-            String cure = Nearest.cure(cable.size(), names, "Maybe the unit is missing: AWG, kcmil or mm2.");
+            String cure = cure(cable.size(), cable.sets());
             found.accept(Finding.error(
                     pointer + "/size",
                     Shown.quoted(cable.size()),
-                    "one of: " + names.stream().collect(Collectors.joining(", ")),
+                    "one of: " + names().collect(Collectors.joining(", ")),
                     cure));
         } else if (cable.conductorCelsius().isPresent()) {
             List<Double> columns = size.get().isMetric() ? List.of(70.0, 90.0) : List.of(60.0, 75.0, 90.0);
@@ -60,5 +60,40 @@ final class Cables {
                 .filter(celsius -> !List.of(60.0, 75.0, 90.0).contains(celsius))
                 .ifPresent(celsius -> found.accept(
                         Finding.error(pointer + "/insulation_c", Double.toString(celsius), "60, 75 or 90", "")));
+    }
+
+    /** A size that does not exist is never answered with a smaller one. */
+    static String cure(String size, int sets) {
+        Optional<ConductorSize> meant = ConductorSize.meant(size);
+        if (meant.isEmpty()) {
+            return nearest(size);
+        }
+        Optional<ConductorSize> larger = meant.get().orLarger();
+        if (larger.isPresent()) {
+            return "Maybe " + Shown.quoted(larger.get().name()) + ", the next larger.";
+        }
+        for (int more = sets + 1; more <= MOST_SETS; more++) {
+            double each = meant.get().squareMillimetres() * sets / more;
+            Optional<ConductorSize> parallel =
+                    new ConductorSize(meant.get().name(), each, meant.get().isMetric()).orLarger();
+            if (parallel.isPresent()) {
+                return "Maybe " + more + " sets of "
+                        + Shown.quoted(parallel.get().name()) + ", which have as much metal.";
+            }
+        }
+        return "Maybe several cables, each with a breaker of its own.";
+    }
+
+    /** A misspelt unit: only sizes of the very number that stands before it. */
+    private static String nearest(String size) {
+        String number = size.strip().split("[^0-9/.]", 2)[0];
+        List<String> names =
+                names().filter(name -> name.startsWith(number + " ")).toList();
+        return Nearest.cure(size, names, "Maybe the unit is missing: AWG, kcmil or mm2.");
+    }
+
+    private static Stream<String> names() {
+        return Stream.concat(ConductorSize.AMERICAN.stream(), ConductorSize.METRIC.stream())
+                .map(ConductorSize::name);
     }
 }

@@ -90,9 +90,9 @@ final class EventInrushFits {
                 .orElseThrow();
         return Finding.impossible(
                 pointer + "/inrush_limit_a",
-                Shown.number(limit) + ", and " + when + " " + loads.size()
+                Shown.number(limit, needed) + ", and " + when + " " + loads.size()
                         + (loads.size() == 1 ? " load draws its" : " loads draw their") + " inrush at once, "
-                        + Shown.quoted(worst) + " the most, with at least " + Shown.number(needed)
+                        + Shown.quoted(worst) + " the most, with at least " + Shown.number(needed, limit)
                         + " A on the worst phase",
                 "at least " + Shown.number(Math.ceil(needed)),
                 "Maybe " + cure + ", or take the event out of behaviour.inrush_limit_holds_for.");

@@ -40,11 +40,13 @@ final class InrushFits {
         double needed = Math.max(single, mean);
         if (needed > limit.getAsDouble() + Candidates.AMPS_TOLERANCE) {
             String why = single >= mean
-                    ? ", and load " + Shown.quoted(largest.id()) + " alone peaks at " + Shown.number(single) + " A"
-                    : ", and with all loads on the mean of the phases' crests is " + Shown.number(mean) + " A";
+                    ? ", and load " + Shown.quoted(largest.id()) + " alone peaks at "
+                            + Shown.number(single, limit.getAsDouble()) + " A"
+                    : ", and with all loads on the mean of the phases' crests is "
+                            + Shown.number(mean, limit.getAsDouble()) + " A";
             found.accept(Finding.impossible(
                     pointer + "/inrush_limit_a",
-                    Shown.number(limit.getAsDouble()) + why,
+                    Shown.number(limit.getAsDouble(), needed) + why,
                     "at least " + Shown.number(Math.ceil(needed)),
                     "Maybe limit the inrush at the load, or raise the limit if the feeder allows."));
         }

@@ -48,9 +48,9 @@ final class RatingsSuffice {
         if (needed > allowed + Candidates.AMPS_TOLERANCE) {
             found.accept(Finding.impossible(
                     pointer + "/rated_a",
-                    Shown.number(rated) + ", so " + Shown.number(allowed) + " A a phase may run, and "
+                    Shown.number(rated) + ", so " + Shown.number(allowed, needed) + " A a phase may run, and "
                             + (single > mean ? "one load alone draws " : "the mean of the phases is at least ")
-                            + Shown.number(needed) + " A whatever the layout",
+                            + Shown.number(needed, allowed) + " A whatever the layout",
                     "at least " + Shown.number(Math.ceil(needed / supply.continuousFraction())),
                     "Maybe feed fewer loads from it."));
         }
@@ -58,8 +58,9 @@ final class RatingsSuffice {
         if (third > rated * neutralFactor + Candidates.AMPS_TOLERANCE) {
             found.accept(Finding.impossible(
                     pointer + "/neutral_factor",
-                    Shown.number(neutralFactor) + ", so " + Shown.number(rated * neutralFactor)
-                            + " A may run in the neutral, and third harmonics alone add up to " + Shown.number(third)
+                    Shown.number(neutralFactor) + ", so " + Shown.number(rated * neutralFactor, third)
+                            + " A may run in the neutral, and third harmonics alone add up to "
+                            + Shown.number(third, rated * neutralFactor)
                             + " A whatever the layout",
                     "a neutral for at least " + Shown.number(Math.ceil(third)) + " A",
                     "Maybe some loads can have two or three poles."));
@@ -74,8 +75,8 @@ final class RatingsSuffice {
         if (needed > allowed + Candidates.AMPS_TOLERANCE * candidates.panels.size() * 3) {
             found.accept(Finding.impossible(
                     "/panels",
-                    "a set too small: all phases of all panels may carry " + Shown.number(allowed)
-                            + " A, the loads draw " + Shown.number(needed) + " A",
+                    "a set too small: all phases of all panels may carry " + Shown.number(allowed, needed)
+                            + " A, the loads draw " + Shown.number(needed, allowed) + " A",
                     "ratings for all loads together",
                     "Maybe add a panel."));
         }

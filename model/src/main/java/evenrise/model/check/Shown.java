@@ -49,4 +49,9 @@ public final class Shown {
     public static String number(double value) {
         return Decimals.toThousandths(value);
     }
+
+    /** A number beside the one that it is held against: as many digits as tell the two apart. */
+    static String number(double value, double beside) {
+        return Decimals.toThousandths(value, beside);
+    }
 }

@@ -104,7 +104,7 @@ final class TimeSuffices {
             String what = last < switched.size()
                     ? "load " + Shown.quoted(switched.get(last).id())
                     : "the last role";
-            tooShort(most, what + " can be on at " + Shown.number(least) + " s at the earliest", least);
+            tooShort(most, what + " can be on at " + Shown.number(least, most) + " s at the earliest", least);
             return;
         }
         long passed = 0;
@@ -125,8 +125,8 @@ final class TimeSuffices {
     private void tooShort(double most, String why, double enough) {
         found.accept(Finding.impossible(
                 "/max_duration_s",
-                Shown.number(most) + ", and " + why,
-                "more time, at least about " + Shown.number(enough),
+                Shown.number(most, enough) + ", and " + why,
+                "more time, at least about " + Shown.number(enough, most),
                 "Maybe shorten settle times, steps or start delays."));
     }
 

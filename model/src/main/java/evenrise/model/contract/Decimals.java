@@ -5,6 +5,11 @@ import java.util.Locale;
 
 /** Numbers in words for people, the same on every machine. */
 public final class Decimals {
+    private static final int MOST_DECIMALS = 9;
+
+    /** What differs by less than this, relatively, is the same number but for the last bits of a machine. */
+    private static final double SAME = 1e-9;
+
     private Decimals() {}
 
     /** To a thousandth, without zeros at the end and without a minus before a zero. */
@@ -14,5 +19,32 @@ public final class Decimals {
         }
         BigDecimal rounded = new BigDecimal(String.format(Locale.ROOT, "%.3f", value));
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+
+    /**
+     * A figure to print beside another: with {@code least} decimals, or as many more as it takes to tell the two apart. The
+     * same call with the two exchanged gives the other one with as many decimals.
+     */
+    public static String apart(double figure, double other, int least) {
+        return fixed(figure, decimals(figure, other, least));
+    }
+
+    /** The same to a thousandth at first, without zeros at the end. */
+    public static String toThousandths(double value, double other) {
+        int decimals = decimals(value, other, 3);
+        return decimals == 3 ? toThousandths(value) : fixed(value, decimals);
+    }
+
+    private static int decimals(double figure, double other, int least) {
+        boolean isSame = Math.abs(figure - other) <= SAME * Math.max(Math.abs(figure), Math.abs(other));
+        int decimals = least;
+        while (!isSame && decimals < MOST_DECIMALS && fixed(figure, decimals).equals(fixed(other, decimals))) {
+            decimals++;
+        }
+        return decimals;
+    }
+
+    private static String fixed(double value, int decimals) {
+        return String.format(Locale.ROOT, "%." + decimals + "f", value);
     }
 }

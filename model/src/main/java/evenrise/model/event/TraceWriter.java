@@ -114,9 +114,10 @@ final class TraceWriter {
                         EventFinding.Grade.BROKEN,
                         "inrush-limit",
                         (peak.node().equals(NodeFigures.SUPPLY) ? "the supply" : "panel " + peak.node())
-                                + " may peak at " + Words.amps(peak.boundAmps()) + " after '" + episode.text()
+                                + " may peak at "
+                                + Words.amps(peak.boundAmps(), peak.limitAmps().orElse(0)) + " after '" + episode.text()
                                 + "', its inrush_limit_a is "
-                                + Words.amps(peak.limitAmps().orElse(0))));
+                                + Words.amps(peak.limitAmps().orElse(0), peak.boundAmps())));
             }
         }
     }

@@ -19,6 +19,11 @@ final class Words {
         return String.format(Locale.ROOT, "%.1f A", value);
     }
 
+    /** A current beside the one that it is held against: as many digits as tell the two apart. */
+    static String amps(double value, double beside) {
+        return Decimals.apart(value, beside, 1) + " A";
+    }
+
     static String counted(long count, String noun) {
         return count + " " + noun + (count == 1 ? "" : "s");
     }

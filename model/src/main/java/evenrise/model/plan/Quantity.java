@@ -4,6 +4,7 @@ import evenrise.model.contract.Contract;
 import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
+import java.util.Optional;
 
 /** One figure that the electrical review has computed. */
 @FileRecord
@@ -17,10 +18,18 @@ public record Quantity(
         @Field(meaning = "The figure") double value,
 
         @Field(meaning = "Its unit: A, V, %, s, W, BTU/h; empty where there is none", byDefault = "\"\"")
-        String unit)
+        String unit,
+
+        @Field(meaning = "How it comes about, or what was assumed", atLeast = 1, optional = true)
+        Optional<String> how)
         implements QuantityBuilder.With {
     public Quantity {
-        Contract.check(Quantity.class, place, name, value, unit);
+        Contract.check(Quantity.class, place, name, value, unit, how);
+    }
+
+    /** One whose name says how it comes about. */
+    public Quantity(String place, String name, double value, String unit) {
+        this(place, name, value, unit, Optional.empty());
     }
 
     /** Begins with what a file gives that leaves everything out. */

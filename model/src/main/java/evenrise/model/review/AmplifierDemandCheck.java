@@ -61,8 +61,8 @@ final class AmplifierDemandCheck implements ElectricalCheck {
                     .limit(load.breakerAmps())
                     .unit("A")
                     .clause("")
-                    .message("load " + Say.quoted(load.id()) + " draws " + Say.amps(third)
-                            + " at 1/3 of rated output, its breaker is rated " + Say.amps(load.breakerAmps())
+                    .message("load " + Say.quoted(load.id()) + " draws " + Say.amps(third, load.breakerAmps())
+                            + " at 1/3 of rated output, its breaker is rated " + Say.amps(load.breakerAmps(), third)
                             + ": heavily limited programme may trip it. Maybe split the amplifiers over two breakers.")
                     .build());
         }
@@ -79,8 +79,9 @@ final class AmplifierDemandCheck implements ElectricalCheck {
                     .limit(statedAmps)
                     .unit("A")
                     .clause("")
-                    .message("load " + Say.quoted(load.id()) + " draws " + Say.amps(neededAmps) + " at " + when + ", "
-                            + field + " states " + Say.amps(statedAmps) + ". Maybe raise " + field + ".")
+                    .message("load " + Say.quoted(load.id()) + " draws " + Say.amps(neededAmps, statedAmps) + " at "
+                            + when + ", " + field + " states " + Say.amps(statedAmps, neededAmps) + ". Maybe raise "
+                            + field + ".")
                     .build());
         }
     }

@@ -65,7 +65,7 @@ final class BreakerRatingCheck implements ElectricalCheck {
             return;
         }
         double trips = ConventionalCurrents.of(practice).tripsRatio() * load.breakerAmps();
-        String rule = needed > load.runningAmps() ? ", 125 % of it are " + Say.amps(needed) : "";
+        String rule = needed > load.runningAmps() ? ", 125 % of it are " + Say.amps(needed, load.breakerAmps()) : "";
         String soon = load.runningAmps() >= trips ? "; it trips within its conventional time" : "";
         OptionalDouble next = StandardRatings.atLeast(practice, needed);
         findings.add(Remark.builder()
@@ -76,8 +76,10 @@ final class BreakerRatingCheck implements ElectricalCheck {
                 .limit(load.breakerAmps())
                 .unit("A")
                 .clause(practice == Practice.NEC ? "NEC 210.20(A)" : "IEC 60364-4-43 clause 433.1")
-                .message("load " + Say.quoted(load.id()) + " runs at " + Say.amps(load.runningAmps()) + rule
-                        + ", its breaker is rated " + Say.amps(load.breakerAmps()) + soon + ". Maybe split the load"
+                .message("load " + Say.quoted(load.id()) + " runs at "
+                        + Say.amps(load.runningAmps(), load.breakerAmps()) + rule
+                        + ", its breaker is rated " + Say.amps(load.breakerAmps(), needed) + soon
+                        + ". Maybe split the load"
                         + (next.isPresent() ? " or take " + Say.amps(next.getAsDouble()) + " and its conductor." : "."))
                 .build());
     }

@@ -72,9 +72,11 @@ final class BreakerTripCheck implements ElectricalCheck {
                                 ? "IEC 60898-1 clause 5.3.5 (clause from memory)"
                                 : "NEMA AB 4 (from memory)")
                 .message("load " + Say.quoted(load.id()) + " peaks at " + Say.amps(load.inrushPeakAmps())
-                        + ", which counts for " + Say.amps(counts) + " rms over a half-cycle; its breaker of "
-                        + Say.amps(load.breakerAmps()) + " holds up to " + Say.amps(holds) + " and trips at once above "
-                        + Say.amps(trips) + ": it " + (surely ? "trips" : "may trip") + " at switch-on."
+                        + ", which counts for " + Say.amps(counts, surely ? trips : holds)
+                        + " rms over a half-cycle; its breaker of "
+                        + Say.amps(load.breakerAmps()) + " holds up to " + Say.amps(holds, counts)
+                        + " and trips at once above "
+                        + Say.amps(trips, counts) + ": it " + (surely ? "trips" : "may trip") + " at switch-on."
                         + cure(load, counts, holds))
                 .build());
     }

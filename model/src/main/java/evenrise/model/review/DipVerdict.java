@@ -1,5 +1,6 @@
 package evenrise.model.review;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.electrical.source.DipDecay;
 import evenrise.model.electrical.source.Tolerance;
 import evenrise.model.plan.Grade;
@@ -96,9 +97,15 @@ record DipVerdict(StepDips.Step step, Grade grade, double percent, double limitP
                         name,
                         String.format(
                                 Locale.ROOT,
-                                "it stays below %.0f %% for %.0f ms, allowed are %.0f ms",
+                                "it stays below %.0f %% %s, allowed are %.0f ms",
                                 100 - band.dipPercent(),
-                                1000 * decay.secondsAbove(band.dipPercent() - step.steadyPercent()),
+                                lasting(decay.secondsAbove(band.dipPercent() - step.steadyPercent()), band.seconds()),
                                 1000 * band.seconds())));
+    }
+
+    private static String lasting(double seconds, double allowedSeconds) {
+        return Double.isFinite(seconds)
+                ? "for " + Decimals.apart(1000 * seconds, 1000 * allowedSeconds, 0) + " ms"
+                : "as long as the new load stays on";
     }
 }

@@ -61,8 +61,8 @@ final class MotorStartCheck implements ElectricalCheck {
                     .unit("A")
                     .clause("NEC 430.7(B)")
                     .message("motor " + Say.quoted(load.id()) + " may draw " + Say.amps(lockedRotorAmps)
-                            + " rms at standstill, a crest of " + Say.amps(peak)
-                            + " before any offset; inrush_peak_a states " + Say.amps(load.inrushPeakAmps())
+                            + " rms at standstill, a crest of " + Say.amps(peak, load.inrushPeakAmps())
+                            + " before any offset; inrush_peak_a states " + Say.amps(load.inrushPeakAmps(), peak)
                             + ". Maybe raise it, and inrush_half_ms to half the run-up time.")
                     .build());
         }

@@ -20,6 +20,9 @@ import java.util.function.ToDoubleFunction;
 final class NeutralHarmonicsCheck implements ElectricalCheck {
     private static final String ID = "neutral-harmonics";
 
+    /** A neutral that carries what the line carries differs from it by the last bits alone. */
+    private static final double LAST_BITS = 1e-9;
+
     @Override
     public String id() {
         return ID;
@@ -57,14 +60,14 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
                     .limit(capacity)
                     .unit("A")
                     .clause("IEC 60364-5-52 annex E")
-                    .message("the neutral of " + Say.node(node) + " carries " + Say.amps(byLine)
+                    .message("the neutral of " + Say.node(node) + " carries " + Say.amps(byLine, capacity)
                             + " where third_harmonic is read as a part of the line current, allowed are "
-                            + Say.amps(capacity) + " (" + Say.amps(byFundamental)
+                            + Say.amps(capacity, byLine) + " (" + Say.amps(byFundamental)
                             + " where it is a part of the fundamental). Maybe ask which of the two the datasheets mean,"
                             + " or take a neutral of 200 %.")
                     .build());
         }
-        if (byFundamental > line && fed.limits().neutralFactor() < 2) {
+        if (byFundamental > line * (1 + LAST_BITS) && fed.limits().neutralFactor() < 2) {
             findings.add(Remark.builder()
                     .check(ID)
                     .grade(Grade.NOTE)
@@ -73,8 +76,8 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
                     .limit(line)
                     .unit("A")
                     .clause("NEC 310.15(E), IEC 60364-5-52 clause 523.6 (clauses from memory)")
-                    .message("the neutral of " + Say.node(node) + " carries " + Say.amps(byFundamental)
-                            + ", more than any line (" + Say.amps(line)
+                    .message("the neutral of " + Say.node(node) + " carries " + Say.amps(byFundamental, line)
+                            + ", more than any line (" + Say.amps(line, byFundamental)
                             + "): it counts as a current-carrying conductor. Maybe offer a neutral of 200 %.")
                     .build());
         }

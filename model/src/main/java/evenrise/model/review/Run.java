@@ -1,10 +1,12 @@
 package evenrise.model.review;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.electrical.Impedance;
 import evenrise.model.electrical.conductor.Ampacity;
 import evenrise.model.electrical.conductor.ConductorImpedance;
 import evenrise.model.electrical.conductor.ConductorSize;
 import evenrise.model.project.Cable;
+import evenrise.model.project.ConductorMaterial;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Installation;
 import evenrise.model.project.Project;
@@ -12,9 +14,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A cable as it is laid in one project, protected by a device of one rating. */
-record Run(Cable cable, ConductorSize size, double conductorCelsius, double ambientCelsius) {
+record Run(Cable cable, ConductorSize size, int sets, double conductorCelsius, double ambientCelsius) {
     /** NEC 110.14(C)(1): terminals of devices up to this rating count as 60 °C unless marked (from memory). */
     private static final double COOL_TERMINALS_AMPS = 100;
+
+    private static final double TABULATED_CELSIUS = 75;
 
     /** Empty where the size has no table; the reader reports that. */
     static Optional<Run> of(Project project, Cable cable, double breakerAmps) {
@@ -24,12 +28,32 @@ record Run(Cable cable, ConductorSize size, double conductorCelsius, double ambi
                         .map(Installation::ambientCelsius)
                         .orElse(30.0));
         return ConductorSize.of(cable.size())
-                .map(size -> new Run(cable, size, conductorCelsius(cable, size, breakerAmps), ambient));
+                .map(size -> new Run(cable, size, cable.sets(), conductorCelsius(cable, size, breakerAmps), ambient));
     }
 
-    /** Of one line conductor, its parallel sets together. */
+    /** The same run of another size. */
+    Run with(ConductorSize other, int otherSets) {
+        return new Run(cable, other, otherSets, conductorCelsius, ambientCelsius);
+    }
+
+    /** Of one line conductor as it works, its parallel sets together. */
     Impedance impedance() {
-        return ConductorImpedance.of(cable, size, conductorCelsius);
+        return impedance(workingCelsius());
+    }
+
+    /** The same at another temperature. */
+    Impedance impedance(double celsius) {
+        return of(size, cable.material(), celsius);
+    }
+
+    /** American tables are for 75 °C, and a conductor that may reach less is not counted as cooler. */
+    double workingCelsius() {
+        return size.isMetric() ? conductorCelsius : Math.max(TABULATED_CELSIUS, conductorCelsius);
+    }
+
+    private Impedance of(ConductorSize each, ConductorMaterial material, double celsius) {
+        return ConductorImpedance.perKilometre(each, material, cable.conduit(), celsius)
+                .times(cable.lengthMetres() / 1000 / sets);
     }
 
     /** By the table alone, its parallel sets together; empty where no table stands here. */
@@ -39,36 +63,53 @@ record Run(Cable cable, ConductorSize size, double conductorCelsius, double ambi
                         ? Ampacity.metric(size, cable.material(), cable.method(), loaded)
                         : OptionalDouble.empty()
                 : Ampacity.american(size, cable.material(), conductorCelsius);
-        return one.isPresent() ? OptionalDouble.of(cable.sets() * one.getAsDouble()) : one;
+        return one.isPresent() ? OptionalDouble.of(sets * one.getAsDouble()) : one;
     }
 
-    /** Corrected for the air and for what runs beside it. */
-    OptionalDouble ampacityAmps(int loaded, int conductorsOfItsOwn) {
-        OptionalDouble tabulated = tabulatedAmps(loaded);
-        if (tabulated.isEmpty()) {
-            return tabulated;
+    /**
+     * What it may carry, corrected for the air and for what runs beside it; empty where no table stands here.
+     *
+     * @param loaded conductors that carry current, as the tables count them: 2 or 3
+     * @param conductorsOfItsOwn that carry current
+     */
+    Optional<Carrying> carrying(int loaded, int conductorsOfItsOwn) {
+        double insulation = insulationCelsius();
+        OptionalDouble column =
+                size.isMetric() ? tabulatedAmps(loaded) : Ampacity.american(size, cable.material(), insulation);
+        OptionalDouble terminals = tabulatedAmps(loaded);
+        if (column.isEmpty() || terminals.isEmpty()) {
+            return Optional.empty();
         }
-        double insulation =
-                size.isMetric() ? conductorCelsius : cable.insulationCelsius().orElse(conductorCelsius);
-        OptionalDouble byInsulation =
-                size.isMetric() ? tabulated : Ampacity.american(size, cable.material(), insulation);
-        double group = size.isMetric()
-                ? Ampacity.metricGroupFactor(cable.circuitsTogether().orElse(1))
-                : Ampacity.americanGroupFactor(
-                        Math.max(conductorsOfItsOwn, cable.conductorsTogether().orElse(conductorsOfItsOwn)));
-        double ambient = Ampacity.ambientFactor(insulation, ambientCelsius, !size.isMetric());
-        double sets = size.isMetric() ? 1 : cable.sets();
-        double corrected = sets * byInsulation.orElseThrow() * ambient * group;
-        // The terminals allow no more than their own column, which is not corrected.
-        return OptionalDouble.of(size.isMetric() ? corrected : Math.min(tabulated.getAsDouble(), corrected));
+        int together = size.isMetric()
+                ? cable.circuitsTogether().orElse(1)
+                : Math.max(conductorsOfItsOwn, cable.conductorsTogether().orElse(conductorsOfItsOwn));
+        return Optional.of(new Carrying(
+                size.isMetric() ? column.getAsDouble() / sets : column.getAsDouble(),
+                size.isMetric()
+                        ? "method " + cable.method().name() + ", " + loaded + " loaded"
+                        : celsius(insulation) + " column",
+                Ampacity.ambientFactor(insulation, ambientCelsius, !size.isMetric()),
+                "air of " + celsius(ambientCelsius),
+                size.isMetric() ? Ampacity.metricGroupFactor(together) : Ampacity.americanGroupFactor(together),
+                together + (size.isMetric() ? " circuits" : " conductors") + " together",
+                sets,
+                size.isMetric() ? OptionalDouble.empty() : terminals,
+                celsius(conductorCelsius) + " column"));
+    }
+
+    private double insulationCelsius() {
+        return size.isMetric() ? conductorCelsius : cable.insulationCelsius().orElse(conductorCelsius);
+    }
+
+    private static String celsius(double celsius) {
+        return Decimals.toThousandths(celsius) + " °C";
     }
 
     /** How messages call it. */
     String text() {
-        String sets = cable.sets() == 1 ? "" : cable.sets() + " × ";
-        return sets
+        return (sets == 1 ? "" : sets + " × ")
                 + size.name()
-                + (cable.material() == evenrise.model.project.ConductorMaterial.COPPER ? "" : " aluminium");
+                + (cable.material() == ConductorMaterial.COPPER ? "" : " aluminium");
     }
 
     private static double conductorCelsius(Cable cable, ConductorSize size, double breakerAmps) {

@@ -1,5 +1,6 @@
 package evenrise.model.review;
 
+import evenrise.model.contract.Decimals;
 import java.util.Locale;
 
 /** Puts figures into the words of a remark, the same on every machine. */
@@ -12,6 +13,16 @@ final class Say {
 
     static String percent(double percent) {
         return String.format(Locale.ROOT, "%.1f %%", percent);
+    }
+
+    /** A current beside the one that it is held against: as many digits as tell the two apart. */
+    static String amps(double amps, double beside) {
+        return Decimals.apart(amps, beside, 2) + " A";
+    }
+
+    /** A percentage beside the one that it is held against. */
+    static String percent(double percent, double beside) {
+        return Decimals.apart(percent, beside, 1) + " %";
     }
 
     static String watts(double watts) {

@@ -78,9 +78,11 @@ final class ServiceCheck implements ElectricalCheck {
                     .limit(USUAL_SPARE_PERCENT)
                     .unit("%")
                     .clause("")
-                    .message("the highest phase of " + Say.node(fed.node()) + " has " + Say.percent(percent)
+                    .message("the highest phase of " + Say.node(fed.node()) + " has "
+                            + Say.percent(percent, USUAL_SPARE_PERCENT)
                             + " to spare ("
-                            + Say.amps(least) + " of " + Say.amps(limit) + "); " + Say.percent(USUAL_SPARE_PERCENT)
+                            + Say.amps(least, limit) + " of " + Say.amps(limit, least) + "); "
+                            + Say.percent(USUAL_SPARE_PERCENT, percent)
                             + " is usual for growth (common practice, no source).")
                     .build());
         }

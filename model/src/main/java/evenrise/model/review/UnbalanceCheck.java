@@ -64,9 +64,10 @@ final class UnbalanceCheck implements ElectricalCheck {
                     .limit(USUAL_PERCENT)
                     .unit("%")
                     .clause("")
-                    .message("the line currents of " + Say.node(fed.node()) + " differ by " + Say.percent(percent) + " "
+                    .message("the line currents of " + Say.node(fed.node()) + " differ by "
+                            + Say.percent(percent, USUAL_PERCENT) + " "
                             + when
-                            + ", usual are at most " + Say.percent(USUAL_PERCENT)
+                            + ", usual are at most " + Say.percent(USUAL_PERCENT, percent)
                             + " (common practice, no source)" + components
                             + ". Maybe move a load to another phase or panel.")
                     .build());

@@ -48,8 +48,9 @@ final class UpsLimitCheck implements ElectricalCheck {
             findings.add(remark(
                     peak,
                     limit,
-                    "the sequence peaks at " + Say.amps(peak) + " by the upper bound, the UPS limits its crest at "
-                            + Say.amps(limit)
+                    "the sequence peaks at " + Say.amps(peak, limit)
+                            + " by the upper bound, the UPS limits its crest at "
+                            + Say.amps(limit, peak)
                             + ": its voltage collapses or it goes to bypass. Maybe spread the loads with the largest "
                             + "inrush, or limit it."));
         }
@@ -57,8 +58,8 @@ final class UpsLimitCheck implements ElectricalCheck {
             findings.add(remark(
                     running,
                     rated,
-                    "the highest phase runs at " + Say.amps(running) + ", the UPS is rated " + Say.amps(rated)
-                            + ". Maybe move loads to another supply."));
+                    "the highest phase runs at " + Say.amps(running, rated) + ", the UPS is rated "
+                            + Say.amps(rated, running) + ". Maybe move loads to another supply."));
         }
     }
 

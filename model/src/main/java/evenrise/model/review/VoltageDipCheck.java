@@ -161,8 +161,8 @@ final class VoltageDipCheck implements ElectricalCheck {
                             .clause("ANSI C84.1 range A, utilization")
                             .message("at full use phase " + phase + " of panel " + Say.quoted(panel.id())
                                     + " is low by at most "
-                                    + Say.percent(percent) + ", allowed are "
-                                    + Say.percent(DipVerdict.RANGE_A_PERCENT)
+                                    + Say.percent(percent, DipVerdict.RANGE_A_PERCENT) + ", allowed are "
+                                    + Say.percent(DipVerdict.RANGE_A_PERCENT, percent)
                                     + ". Maybe take a larger feeder or a stiffer source.")
                             .build());
                     break;

@@ -126,7 +126,7 @@ final class VoltageDropCheck implements ElectricalCheck {
                     load,
                     branch,
                     BRANCH_PERCENT,
-                    where + " loses " + Say.percent(branch) + " on its branch",
+                    where + " loses " + Say.percent(branch, BRANCH_PERCENT) + " on its branch",
                     findings);
         } else if (total > TOTAL_PERCENT) {
             over(
@@ -134,7 +134,7 @@ final class VoltageDropCheck implements ElectricalCheck {
                     load,
                     total,
                     TOTAL_PERCENT,
-                    where + " loses " + Say.percent(total) + " on feeder and branch",
+                    where + " loses " + Say.percent(total, TOTAL_PERCENT) + " on feeder and branch",
                     findings);
         }
     }
@@ -154,7 +154,7 @@ final class VoltageDropCheck implements ElectricalCheck {
                                 ? "recommendation taken over from NEC practice; IEC 60364-5-52 annex G counts from the"
                                         + " origin (from memory)"
                                 : "NEC 210.19(A) and 215.2(A), informational notes")
-                .message(what + ", recommended are at most " + Say.percent(limit)
+                .message(what + ", recommended are at most " + Say.percent(limit, percent)
                         + ". Maybe take a larger size or a nearer panel.")
                 .build());
     }

@@ -20,8 +20,8 @@ final class AmplifiersLastRule implements Rule {
                 .ifPresent(last -> {
                     for (Placement each : layout.sequenced(Role.AMPLIFIER)) {
                         if (each.on() < last.on() - Tolerances.SECONDS) {
-                            broken.add(Say.early(each) + "the last " + Say.who(last) + " comes on only at "
-                                    + Say.seconds(last.on()) + Say.later(each));
+                            broken.add(Say.early(each, last.on()) + "the last " + Say.who(last) + " comes on only at "
+                                    + Say.seconds(last.on(), each.on()) + Say.later(each));
                         }
                     }
                 });

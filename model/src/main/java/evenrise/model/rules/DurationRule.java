@@ -22,8 +22,8 @@ final class DurationRule implements Rule {
                 .filter(Placement::isSequenced)
                 .max(Comparator.comparingDouble(Placement::on))
                 .orElseThrow();
-        return List.of("the sequence takes " + Say.seconds(duration) + ", allowed are "
-                + Say.seconds(longest.getAsDouble()) + "; load " + Say.quoted(last.id()) + " on board "
+        return List.of("the sequence takes " + Say.seconds(duration, longest.getAsDouble()) + ", allowed are "
+                + Say.seconds(longest.getAsDouble(), duration) + "; load " + Say.quoted(last.id()) + " on board "
                 + Say.quoted(Say.boardOf(last)) + " comes on last."
                 + " Maybe shorten that board's step or start delay, or let more boards run in parallel.");
     }

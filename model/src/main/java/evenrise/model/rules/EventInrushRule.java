@@ -33,8 +33,9 @@ final class EventInrushRule implements Rule {
     private static void check(NodeLimits limits, EventPeak peak, List<String> broken) {
         limits.inrushLimitAmps().ifPresent(limit -> {
             if (peak.peakInrushAmps() > limit + Tolerances.AMPS) {
-                broken.add(limits.label() + " peaks at " + Say.amps(peak.peakInrushAmps()) + " on phase "
-                        + peak.peakPhase() + " " + when(peak) + ", allowed are " + Say.amps(limit)
+                broken.add(limits.label() + " peaks at " + Say.amps(peak.peakInrushAmps(), limit) + " on phase "
+                        + peak.peakPhase() + " " + when(peak) + ", allowed are "
+                        + Say.amps(limit, peak.peakInrushAmps())
                         + " (inrush_limit_holds_for). Maybe " + cure(peak.event()) + ".");
             }
         });

@@ -24,8 +24,8 @@ final class InrushLimitRule implements Rule {
         PhasePeak peak = Referee.worstPeak(figures);
         limits.inrushLimitAmps().ifPresent(limit -> {
             if (peak.amps() > limit + Tolerances.AMPS) {
-                broken.add(limits.label() + " peaks at " + Say.amps(peak.amps()) + " on phase " + peak.phase()
-                        + " at " + Say.seconds(peak.atSeconds()) + ", allowed are " + Say.amps(limit)
+                broken.add(limits.label() + " peaks at " + Say.amps(peak.amps(), limit) + " on phase " + peak.phase()
+                        + " at " + Say.seconds(peak.atSeconds()) + ", allowed are " + Say.amps(limit, peak.amps())
                         + ". Maybe switch the loads with the highest inrush further apart or earlier,"
                         + " or spread them over phases.");
             }

@@ -22,8 +22,9 @@ final class NeutralRule implements Rule {
 
     private static void check(NodeLimits limits, NodeFigures figures, List<String> broken) {
         if (figures.neutralAmps() > limits.neutralAmps() + Tolerances.AMPS) {
-            broken.add(limits.label() + " carries " + Say.amps(figures.neutralAmps())
-                    + " in its neutral, allowed are " + Say.amps(limits.neutralAmps()) + " (neutral_factor "
+            broken.add(limits.label() + " carries " + Say.amps(figures.neutralAmps(), limits.neutralAmps())
+                    + " in its neutral, allowed are " + Say.amps(limits.neutralAmps(), figures.neutralAmps())
+                    + " (neutral_factor "
                     + limits.neutralFactor() + ")."
                     + " Maybe balance its one-pole loads better, or spread those rich in third harmonic.");
         }

@@ -19,9 +19,10 @@ final class OrderRule implements Rule {
                     layout.placement(earlier)
                             .filter(Placement::isSequenced)
                             .filter(found -> placement.on() < found.settledSeconds() - Tolerances.SECONDS)
-                            .ifPresent(found -> broken.add(Say.early(placement) + "load " + Say.quoted(earlier)
+                            .ifPresent(found -> broken.add(Say.early(placement, found.settledSeconds()) + "load "
+                                    + Say.quoted(earlier)
                                     + ", which it comes after, is settled only at "
-                                    + Say.seconds(found.settledSeconds()) + Say.later(placement)));
+                                    + Say.seconds(found.settledSeconds(), placement.on()) + Say.later(placement)));
                 }
             }
         }

@@ -19,8 +19,8 @@ final class ProcessingFirstRule implements Rule {
         processing.stream().max(Comparator.comparingDouble(Placement::on)).ifPresent(last -> {
             for (Placement each : layout.sequenced(Role.AUXILIARY)) {
                 if (each.on() < last.on() - Tolerances.SECONDS) {
-                    broken.add(Say.early(each) + "the last " + Say.who(last) + " comes on only at "
-                            + Say.seconds(last.on()) + Say.later(each));
+                    broken.add(Say.early(each, last.on()) + "the last " + Say.who(last) + " comes on only at "
+                            + Say.seconds(last.on(), each.on()) + Say.later(each));
                 }
             }
         });
@@ -29,8 +29,9 @@ final class ProcessingFirstRule implements Rule {
                 .ifPresent(last -> {
                     for (Placement each : layout.sequenced(Role.AMPLIFIER)) {
                         if (each.on() < last.settledSeconds() - Tolerances.SECONDS) {
-                            broken.add(Say.early(each) + "processing is settled only at "
-                                    + Say.seconds(last.settledSeconds()) + " (load " + Say.quoted(last.id()) + ")"
+                            broken.add(Say.early(each, last.settledSeconds()) + "processing is settled only at "
+                                    + Say.seconds(last.settledSeconds(), each.on()) + " (load " + Say.quoted(last.id())
+                                    + ")"
                                     + Say.later(each));
                         }
                     }

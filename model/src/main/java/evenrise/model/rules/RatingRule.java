@@ -24,10 +24,10 @@ final class RatingRule implements Rule {
         double allowed = limits.continuousAmps();
         figures.runningAmps().forEach((phase, amps) -> {
             if (amps > allowed + Tolerances.AMPS) {
-                broken.add(limits.label() + " phase " + phase + " runs at " + Say.amps(amps) + ", allowed are "
+                broken.add(limits.label() + " phase " + phase + " runs at " + Say.amps(amps, allowed) + ", allowed are "
                         + Say.percent(limits.continuousFraction()) + " of " + Say.amps(limits.ratedAmps())
                         + ", which is "
-                        + Say.amps(allowed) + ". Maybe move a load to another phase or panel.");
+                        + Say.amps(allowed, amps) + ". Maybe move a load to another phase or panel.");
             }
         });
     }

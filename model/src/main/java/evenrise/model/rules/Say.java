@@ -26,6 +26,16 @@ final class Say {
         return Decimals.toThousandths(amps) + " A";
     }
 
+    /** A current beside the one that it is held against: as many digits as tell the two apart. */
+    static String amps(double amps, double beside) {
+        return Decimals.toThousandths(amps, beside) + " A";
+    }
+
+    /** A time beside the one that it is held against. */
+    static String seconds(double seconds, double beside) {
+        return Decimals.toThousandths(seconds, beside) + " s";
+    }
+
     static String percent(double fraction) {
         return Decimals.toThousandths(100 * fraction) + " %";
     }
@@ -66,9 +76,9 @@ final class Say {
     }
 
     /** The beginning of a message about a load that comes on too early. */
-    static String early(Placement placement) {
-        return who(placement) + " comes on at " + seconds(placement.on()) + " on board " + quoted(boardOf(placement))
-                + ", but ";
+    static String early(Placement placement, double besideSeconds) {
+        return who(placement) + " comes on at " + seconds(placement.on(), besideSeconds) + " on board "
+                + quoted(boardOf(placement)) + ", but ";
     }
 
     /** The end of such a message: the likely cure. */

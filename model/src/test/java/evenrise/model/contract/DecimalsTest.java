@@ -23,4 +23,25 @@ class DecimalsTest {
     void roundsToAThousandthWithoutIdleZeros(double value, String shown) {
         assertThat(Decimals.toThousandths(value)).isEqualTo(shown);
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        // figure, beside, decimals, shown: one digit more than looks equal
+        "5.04, 5, 1, 5.04",
+        "5, 5.04, 1, 5.00",
+        "5.004, 5, 1, 5.004",
+        "5.2, 5, 1, 5.2",
+        "5, 5, 1, 5.0",
+        "10.0000000000001, 10, 2, 10.00",
+        "0.0001, 0, 2, 0.0001"
+    })
+    void tellsTwoNumbersApart(double figure, double other, int least, String shown) {
+        assertThat(Decimals.apart(figure, other, least)).isEqualTo(shown);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"80.0004, 80, 80.0004", "80, 80.0004, 80.0000", "80.4, 80, 80.4", "80, 80.4, 80"})
+    void keepsThousandthsWhereTheyTellApart(double figure, double other, String shown) {
+        assertThat(Decimals.toThousandths(figure, other)).isEqualTo(shown);
+    }
 }

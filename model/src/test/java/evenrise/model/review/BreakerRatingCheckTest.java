@@ -87,6 +87,23 @@ class BreakerRatingCheckTest {
         }
     }
 
+    /** NEC 240.6(A) of 2023 has 10 A, IEC 60898-1 has 8 A; neither is proposed to anyone. */
+    @Test
+    void takesTheSmallStandardRatingsForWhatTheyAre() {
+        assertThat(remarks(Cabling.NEC, 10, aLoad("L1").runningAmps(1))).isEmpty();
+        assertThat(remarks(Cabling.IEC, 8, aLoad("L1").runningAmps(1))).isEmpty();
+        assertThat(remarks(Cabling.NEC, 9, aLoad("L1").runningAmps(1)))
+                .singleElement()
+                .extracting(Remark::message)
+                .asString()
+                .contains("15.00 A");
+        assertThat(remarks(Cabling.IEC, 7, aLoad("L1").runningAmps(1)))
+                .singleElement()
+                .extracting(Remark::message)
+                .asString()
+                .contains("10.00 A");
+    }
+
     @Test
     void saysThatItLacksAPractice() {
         Electrical none = Electrical.UNKNOWN;

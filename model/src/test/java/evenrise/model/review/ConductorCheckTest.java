@@ -82,6 +82,65 @@ class ConductorCheckTest {
         }
 
         @Test
+        void showsItsArithmetic() {
+            Reviews reviews = branch(
+                    Cabling.NEC,
+                    aLoad("L1")
+                            .runningAmps(36)
+                            .breakerAmps(40)
+                            .circuit(Cabling.circuit(
+                                    Cabling.cable("8 AWG", 30, OptionalDouble.of(75), OptionalInt.of(9)))));
+
+            assertThat(broken(reviews))
+                    .extracting(Remark::message)
+                    .anySatisfy(message -> assertThat(message)
+                            .contains("50 A (75 °C column) × 0.7 (9 conductors together) = 35.00 A"));
+        }
+
+        /** 4 AWG in the 75 °C column 85 · 0.70 = 59.5 A; 6 AWG 65 · 0.70 = 45.5 A carries 36 A and may have 50 A. */
+        @Test
+        void proposesTheLeastSizeThatIsEnough() {
+            Reviews reviews = branch(
+                    Cabling.NEC,
+                    aLoad("L1")
+                            .runningAmps(36)
+                            .breakerAmps(50)
+                            .circuit(Cabling.circuit(
+                                    Cabling.cable("8 AWG", 30, OptionalDouble.of(75), OptionalInt.of(9)))));
+
+            assertThat(broken(reviews))
+                    .extracting(Remark::message)
+                    .allSatisfy(message -> assertThat(message).contains("Maybe take 6 AWG"));
+        }
+
+        /** 1000 kcmil carries 545 A at 75 °C; 125 % of 640 A are 800 A: two of 600 kcmil (840 A), not of 500 (760 A). */
+        @Test
+        void proposesSetsWhereNoSizeIsEnough() {
+            LoadBuilder large = aLoad("L1")
+                    .runningAmps(640)
+                    .breakerAmps(800)
+                    .circuit(Cabling.circuit(
+                            Cabling.cable("1000 kcmil", 30, OptionalDouble.of(75), OptionalInt.empty())));
+
+            assertThat(broken(branch(Cabling.NEC, large)))
+                    .extracting(Remark::message)
+                    .allSatisfy(message -> assertThat(message).contains("Maybe take 2 × 600 kcmil"));
+        }
+
+        @Test
+        void showsOneDigitMoreWhereFigureAndLimitLookEqual() {
+            LoadBuilder load = aLoad("L1")
+                    .runningAmps(32.001)
+                    .breakerAmps(45)
+                    .circuit(Cabling.circuit(Cabling.cable("8 AWG", 30)));
+
+            // 1.25 · 32.001 = 40.00125 A beside 40 A
+            assertThat(broken(branch(Cabling.NEC, load)))
+                    .extracting(Remark::message)
+                    .anySatisfy(message -> assertThat(message).contains("40.001 A", "40.000 A"));
+        }
+
+        @Test
         void correctsFromTheInsulationDownToTheTerminals() {
             LoadBuilder warm = aLoad("L1")
                     .runningAmps(20)

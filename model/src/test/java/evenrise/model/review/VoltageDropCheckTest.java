@@ -55,7 +55,7 @@ class VoltageDropCheckTest {
                 .containsOnly(Grade.NOT_CHECKED);
         assertThat(reviewed(load(9.01), false).remarks()).anySatisfy(remark -> {
             assertThat(remark.grade()).isEqualTo(Grade.EXCEEDS_RECOMMENDATION);
-            assertThat(remark.message()).contains("'L1'", "12 AWG", "30 m", "3.0 %");
+            assertThat(remark.message()).contains("'L1'", "12 AWG", "30 m", "3.003 %", "3.000 %");
         });
     }
 

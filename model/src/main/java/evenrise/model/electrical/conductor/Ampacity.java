@@ -9,27 +9,45 @@ import java.util.OptionalDouble;
  * What a conductor may carry continuously, in ampere rms, before and after correction. Empty where no verified table stands
  * here: metric aluminium, metric insulation of 90 °C, method B1 above 120 mm² (sources disagree there).
  *
- * <p>American: NEC table 310.16, 30 °C, at most three current-carrying conductors; copper read in open-source code and
- * partly in two others, aluminium from memory. Metric: IEC 60364-5-52 tables B.52.2 and B.52.4, PVC 70 °C, copper, 30 °C,
+ * <p>American: NEC table 310.16, 30 °C, at most three current-carrying conductors; read in open-source code, of
+ * which several copies agree; where editions differ by 5 A (600 kcmil copper, 700 kcmil aluminium) the lower. Metric: IEC 60364-5-52 tables B.52.2 and B.52.4, PVC 70 °C, copper, 30 °C,
  * read in several copies; for two loaded conductors by methods A1, A2 and B2 the lower row for three is taken.
  */
 public final class Ampacity {
     private static final Map<Integer, double[]> AMERICAN_COPPER = Map.of(
             60,
-            new double[] {15, 20, 30, 40, 55, 70, 85, 95, 110, 125, 145, 165, 195, 215, 240, 260, 280, 320},
+            new double[] {
+                15, 20, 30, 40, 55, 70, 85, 95, 110, 125, 145, 165, 195, 215, 240, 260, 280, 320, 350, 385, 400, 410,
+                435, 455
+            },
             75,
-            new double[] {20, 25, 35, 50, 65, 85, 100, 115, 130, 150, 175, 200, 230, 255, 285, 310, 335, 380},
+            new double[] {
+                20, 25, 35, 50, 65, 85, 100, 115, 130, 150, 175, 200, 230, 255, 285, 310, 335, 380, 420, 460, 475, 490,
+                520, 545
+            },
             90,
-            new double[] {25, 30, 40, 55, 75, 95, 115, 130, 145, 170, 195, 225, 260, 290, 320, 350, 380, 430});
+            new double[] {
+                25, 30, 40, 55, 75, 95, 115, 130, 145, 170, 195, 225, 260, 290, 320, 350, 380, 430, 475, 520, 535, 555,
+                585, 615
+            });
 
-    /** From memory; 14 AWG is not listed in aluminium. */
+    /** 14 AWG is not listed in aluminium. */
     private static final Map<Integer, double[]> AMERICAN_ALUMINIUM = Map.of(
             60,
-            new double[] {0, 15, 25, 35, 40, 55, 65, 75, 85, 100, 115, 130, 150, 170, 195, 210, 225, 260},
+            new double[] {
+                0, 15, 25, 35, 40, 55, 65, 75, 85, 100, 115, 130, 150, 170, 195, 210, 225, 260, 285, 310, 320, 330, 355,
+                375
+            },
             75,
-            new double[] {0, 20, 30, 40, 50, 65, 75, 90, 100, 120, 135, 155, 180, 205, 230, 250, 270, 310},
+            new double[] {
+                0, 20, 30, 40, 50, 65, 75, 90, 100, 120, 135, 155, 180, 205, 230, 250, 270, 310, 340, 375, 385, 395,
+                425, 445
+            },
             90,
-            new double[] {0, 25, 35, 45, 55, 75, 85, 100, 115, 135, 150, 175, 205, 230, 260, 280, 305, 350});
+            new double[] {
+                0, 25, 35, 45, 55, 75, 85, 100, 115, 135, 150, 175, 205, 230, 260, 280, 305, 350, 385, 420, 435, 445,
+                480, 500
+            });
 
     private static final Map<ReferenceMethod, double[]> METRIC_THREE_LOADED = Map.of(
             ReferenceMethod.A1,
@@ -83,7 +101,7 @@ public final class Ampacity {
         return squared <= 0 ? 0 : Math.round(100 * Math.sqrt(squared)) / 100.0;
     }
 
-    /** NEC table 310.15(C)(1): 4–6 80 %, 7–9 70 %, 10–20 50 %, 21–30 45 %, 31–40 40 %, more 35 % (from memory beyond 80 %). */
+    /** NEC table 310.15(C)(1): 4–6 80 %, 7–9 70 %, 10–20 50 %, 21–30 45 %, 31–40 40 %, more 35 % (read on three pages). */
     public static double americanGroupFactor(int currentCarrying) {
         if (currentCarrying <= 3) {
             return 1;

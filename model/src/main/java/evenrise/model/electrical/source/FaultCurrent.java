@@ -10,6 +10,15 @@ public final class FaultCurrent {
     /** Greatest voltage factor of IEC 60909 for low voltage of ±10 % (from memory; 1.05 for ±6 %, read in one copy). */
     public static final double GREATEST_VOLTAGE_FACTOR = 1.1;
 
+    /**
+     * Least voltage factor: 0.95 by IEC 60909-0 of 2001 and BS 7671 (its edition of 2016 has 0.90 for networks of ±10 %, from
+     * memory), and 114 of 120 V by range A of ANSI C84.1.
+     */
+    public static final double LEAST_VOLTAGE_FACTOR = 0.95;
+
+    /** Temperature of conductors for the greatest current: IEC 60909-0. */
+    public static final double COLD_CELSIUS = 20;
+
     private FaultCurrent() {}
 
     /** Of a bolted fault of all phases, or of a line to neutral with the whole loop as the impedance. */

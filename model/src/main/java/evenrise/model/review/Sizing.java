@@ -1,0 +1,140 @@
+package evenrise.model.review;
+
+import evenrise.model.electrical.breaker.ContinuousLoad;
+import evenrise.model.electrical.breaker.StandardRatings;
+import evenrise.model.electrical.conductor.ConductorSize;
+import evenrise.model.electrical.conductor.HarmonicReduction;
+import evenrise.model.project.ConductorMaterial;
+import evenrise.model.project.Practice;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Whether a run of conductors is large enough for its duty, and the least one that is. */
+final class Sizing {
+    /** NEC 240.4(B): the next standard rating above the ampacity is allowed up to this. */
+    private static final double NEXT_SIZE_UP_TO_AMPS = 800;
+
+    /** NEC 240.4(D) for copper, read in one copy. */
+    private static final Map<String, Double> SMALL_COPPER = Map.of("14 AWG", 15.0, "12 AWG", 20.0, "10 AWG", 30.0);
+
+    /** NEC 240.4(D) for aluminium, read on a page that quotes it. */
+    private static final Map<String, Double> SMALL_ALUMINIUM = Map.of("12 AWG", 15.0, "10 AWG", 25.0);
+
+    private static final int MOST_SETS = 10;
+
+    /**
+     * What a run lacks.
+     *
+     * @param isProtection whether its breaker is too large for it, else it carries too little
+     * @param what needs the current
+     */
+    record Shortfall(
+            boolean isProtection,
+            double neededAmps,
+            double allowedAmps,
+            String what,
+            String arithmetic,
+            String clause) {}
+
+    private Sizing() {}
+
+    /** Empty where no table stands for the run. */
+    static Optional<Carrying> carrying(Run run, Duty duty) {
+        return run.carrying(Math.min(3, duty.loaded()), duty.loaded());
+    }
+
+    static List<Shortfall> shortfalls(Run run, Carrying carrying, Duty duty, Practice practice) {
+        List<Shortfall> found = new ArrayList<>();
+        if (practice == Practice.NEC) {
+            nec(run, carrying, duty, found);
+        } else {
+            iec(carrying, duty, found);
+        }
+        return found;
+    }
+
+    /** The first of the larger sizes, then of more sets with more metal in all, that lacks nothing. */
+    static Optional<Run> enough(Run run, Duty duty, Practice practice) {
+        Stream<Run> larger = run.size().larger().stream().map(size -> run.with(size, run.sets()));
+        double metal = run.sets() * run.size().squareMillimetres();
+        List<ConductorSize> system = run.size().isMetric() ? ConductorSize.METRIC : ConductorSize.AMERICAN;
+        Stream<Run> more = IntStream.rangeClosed(run.sets() + 1, MOST_SETS)
+                .boxed()
+                .flatMap(sets -> system.stream()
+                        .filter(size -> size.mayBeParallel() && sets * size.squareMillimetres() > metal)
+                        .map(size -> run.with(size, sets)));
+        return Stream.concat(larger, more)
+                .filter(each -> carrying(each, duty)
+                        .filter(carrying ->
+                                shortfalls(each, carrying, duty, practice).isEmpty())
+                        .isPresent())
+                .findFirst();
+    }
+
+    private static void nec(Run run, Carrying carrying, Duty duty, List<Shortfall> found) {
+        double carries = carrying.amps();
+        // 125 % is held against the table alone, the current itself against the corrected ampacity.
+        double continuous = ContinuousLoad.necAmps(duty.lineAmps(), duty.isContinuous(), duty.isFullyRated());
+        double tabulated = carrying.terminalAmps().orElse(carries);
+        String clause = duty.isBranch() ? "NEC 210.19(A)" : "NEC 215.2(A)";
+        if (continuous > tabulated + 1e-9) {
+            boolean isMore = duty.isContinuous() && !duty.isFullyRated();
+            found.add(new Shortfall(
+                    false,
+                    continuous,
+                    tabulated,
+                    isMore ? "125 % of its continuous current before correction" : "its current before correction",
+                    carrying.terminals(),
+                    clause));
+        } else if (duty.lineAmps() > carries + 1e-9) {
+            found.add(new Shortfall(
+                    false, duty.lineAmps(), carries, "its current after correction", carrying.text(), clause));
+        }
+        Map<String, Double> small = run.cable().material() == ConductorMaterial.COPPER ? SMALL_COPPER : SMALL_ALUMINIUM;
+        Double most = small.get(run.size().name());
+        if (most != null && duty.breakerAmps() > most) {
+            found.add(new Shortfall(
+                    true, duty.breakerAmps(), most, "", "whatever its ampacity, " + carrying.text(), "NEC 240.4(D)"));
+            return;
+        }
+        boolean mayRoundUp = carries <= NEXT_SIZE_UP_TO_AMPS;
+        double allowed = mayRoundUp
+                ? Math.min(
+                        NEXT_SIZE_UP_TO_AMPS,
+                        StandardRatings.atLeast(Practice.NEC, carries).orElse(carries))
+                : carries;
+        if (duty.breakerAmps() > Math.max(allowed, carries) + 1e-9) {
+            found.add(new Shortfall(
+                    true,
+                    duty.breakerAmps(),
+                    allowed,
+                    "",
+                    carrying.text() + (mayRoundUp ? ", the next standard rating" : ""),
+                    mayRoundUp ? "NEC 240.4(B)" : "NEC 240.4(C)"));
+        }
+    }
+
+    private static void iec(Carrying carrying, Duty duty, List<Shortfall> found) {
+        HarmonicReduction harmonics = HarmonicReduction.of(duty.lineAmps(), duty.thirdPercent());
+        double reduced = carrying.amps() * harmonics.factor();
+        String arithmetic = harmonics.factor() == 1
+                ? carrying.text()
+                : carrying.text() + ", × " + harmonics.factor() + " for its third harmonic";
+        if (harmonics.governingAmps() > reduced + 1e-9) {
+            found.add(new Shortfall(
+                    false,
+                    harmonics.governingAmps(),
+                    reduced,
+                    harmonics.isByNeutral() ? "its neutral's current, which governs," : "its current",
+                    arithmetic,
+                    duty.thirdPercent() > 15 ? "IEC 60364-5-52 annex E" : "IEC 60364-4-43 clause 433.1"));
+        }
+        if (duty.breakerAmps() > reduced + 1e-9) {
+            found.add(new Shortfall(true, duty.breakerAmps(), reduced, "", arithmetic, "IEC 60364-4-43 clause 433.1"));
+        }
+    }
+}
