@@ -4,6 +4,8 @@ import evenrise.model.file.Reading;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.engine.PlanningRequest;
+import evenrise.solver.report.Sanitizer;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -54,6 +56,12 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--from", paramLabel = "PLAN", description = "Start at this earlier plan.")
     private String from;
 
+    @Option(
+            names = "--resume",
+            description = "Go on from what an earlier search for this plan left when it was cut off by a kill or a power "
+                    + "cut; it keeps its best plan beside the plan every few seconds.")
+    private boolean isResuming;
+
     @Option(names = "--quiet", description = "No progress and no summary; failures and broken rules only.")
     private boolean isQuiet;
 
@@ -78,8 +86,8 @@ final class PlanCommand implements Callable<Integer> {
         Inputs inputs = new Inputs(terminal);
         Reading<Project> read = inputs.project(project);
         Project planned = read.value().orElseThrow();
-        Optional<Plan> earlier = Optional.ofNullable(from).map(name -> inputs.earlierPlan(name, planned));
         PlanTarget target = PlanTarget.of(Optional.ofNullable(output), project);
+        Optional<Plan> earlier = start(target).map(name -> inputs.earlierPlan(name, planned));
         Optional<DocumentFiles> documents =
                 Optional.ofNullable(report).map(folder -> new DocumentFiles(folder, isForced, project, from));
         documents.ifPresent(DocumentFiles::refuseWhatIsNotOurs);
@@ -87,5 +95,30 @@ final class PlanCommand implements Callable<Integer> {
         PlanningRequest request =
                 new PlanningRequest(planned, earlier, budget.budget(), budget.seed(), budget.threads());
         return new PlanRun(terminal, planners, interruption, isQuiet).run(read, request, target, documents);
+    }
+
+    /** The plan to start at, by its file; says what an earlier search has left. */
+    private Optional<String> start(PlanTarget target) {
+        Optional<Path> left = target.checkpoint().flatMap(Checkpoint::left);
+        if (isResuming && from != null) {
+            throw new Failure(ExitCode.USAGE, "--resume and --from both say where to start. Give one of them.");
+        }
+        if (isResuming && left.isEmpty()) {
+            ShowsFailures.message(terminal.err(), "no search for this plan was cut off; this one starts anew.");
+        }
+        if (isResuming && left.isPresent()) {
+            ShowsFailures.message(
+                    terminal.err(),
+                    "goes on from '" + Sanitizer.clean(left.get().toString()) + "', left by a search that was cut off.");
+            return left.map(Path::toString);
+        }
+        if (left.isPresent()) {
+            Path aside = target.checkpoint().orElseThrow().putAside();
+            ShowsFailures.message(
+                    terminal.err(),
+                    "an earlier search for this plan was cut off; its best plan is now '"
+                            + Sanitizer.clean(aside.toString()) + "'. Maybe start at it with --from.");
+        }
+        return Optional.ofNullable(from);
     }
 }

@@ -36,9 +36,11 @@ final class PlanRun {
 
     /** @return the exit code */
     int run(Reading<Project> read, PlanningRequest request, PlanTarget target, Optional<DocumentFiles> report) {
-        Found found = search(request);
+        Optional<Checkpoint> checkpoint = target.checkpoint();
+        Found found = search(read, request, checkpoint);
         Planned planned = Planned.of(read, request, found.outcome(), found.bounds(), interruption.happened());
         target.write(planned.plan(), terminal);
+        checkpoint.ifPresent(Checkpoint::remove);
         report.ifPresent(files -> files.write(document(read, planned), DocumentFiles.FORMATS));
         if (isQuiet) {
             sayWhatIsBroken(planned);
@@ -63,13 +65,17 @@ final class PlanRun {
                 imprint, layout, planned.verdict(), planned.plan().review().orElseThrow(), Optional.empty(), List.of());
     }
 
-    private Found search(PlanningRequest request) {
+    private Found search(Reading<Project> read, PlanningRequest request, Optional<Checkpoint> checkpoint) {
         Queue<String> notes = new ConcurrentLinkedQueue<>();
         try (Watch watch = new Watch(ProgressView.of(terminal, isQuiet))) {
             PlannerSource.Search search = planners.search(request, watch::report, notes::add);
             interruption.stopsWith(search::stop);
-            PlanningOutcome outcome = search.plan();
-            return new Found(outcome, search.bounds());
+            try (Checkpoint.Keeper kept = checkpoint
+                    .map(each -> each.keeping(search::best, Planned.unfinished(read, request), notes::add))
+                    .orElse(null)) {
+                PlanningOutcome outcome = search.plan();
+                return new Found(outcome, search.bounds());
+            }
         } finally {
             notes.forEach(each -> ShowsFailures.message(terminal.err(), each));
         }

@@ -47,6 +47,12 @@ final class PlanTarget {
         return file.isEmpty();
     }
 
+    /** Where the best plan is kept while the search goes on; none for a stream. */
+    Optional<Checkpoint> checkpoint() {
+        return file.filter(path -> !Files.exists(path) || Files.isRegularFile(path))
+                .map(Checkpoint::besides);
+    }
+
     /** @throws Failure where the plan could not be written; an earlier file is whole then */
     void write(Plan plan, Terminal terminal) {
         try {

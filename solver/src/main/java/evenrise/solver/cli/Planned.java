@@ -81,6 +81,17 @@ record Planned(Project project, List<String> findings, Plan plan, Verdict verdic
         return verdict.violations().isEmpty() ? ExitCode.DONE : ExitCode.RULES_BROKEN;
     }
 
+    /** Who makes a plan that is still searched for. */
+    static MadeBy unfinished(Reading<Project> read, PlanningRequest request) {
+        return new MadeBy(
+                Evenrise.Version.ofThisProgram(),
+                read.sha256(),
+                request.seed(),
+                request.threads(),
+                OptionalLong.empty(),
+                OptionalDouble.empty());
+    }
+
     private static MadeBy madeBy(Reading<Project> read, PlanningRequest request, PlanningOutcome outcome) {
         boolean isTimed = request.budget() instanceof Budget.Time;
         return MadeBy.builder()

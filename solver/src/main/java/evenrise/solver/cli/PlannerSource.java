@@ -1,6 +1,7 @@
 package evenrise.solver.cli;
 
 import evenrise.model.plan.Bounds;
+import evenrise.model.plan.Plan;
 import evenrise.solver.engine.Planner;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
@@ -28,6 +29,11 @@ interface PlannerSource {
             }
 
             @Override
+            public Optional<Plan> best() {
+                return planner.best();
+            }
+
+            @Override
             public void stop() {
                 planner.stop();
             }
@@ -43,6 +49,11 @@ interface PlannerSource {
 
         /** What was proven of the project meanwhile; empty where nothing was, or not in time. */
         default Optional<Bounds> bounds() {
+            return Optional.empty();
+        }
+
+        /** The best plan so far, timed; any thread may ask while the search goes on. */
+        default Optional<Plan> best() {
             return Optional.empty();
         }
 

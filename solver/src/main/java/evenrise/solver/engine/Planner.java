@@ -1,6 +1,7 @@
 package evenrise.solver.engine;
 
 import evenrise.model.plan.Plan;
+import evenrise.model.rules.PlanFinisher;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -70,6 +71,15 @@ public final class Planner {
         Plan plan = mapper.toPlan(best);
         return new PlanningOutcome(
                 plan, moves, progress.elapsedSeconds(), progress.firstFeasibleSeconds(), progress.provenAmps());
+    }
+
+    /**
+     * The best plan so far, timed, whether it keeps every rule or not; empty before there is one. Any thread may ask while
+     * the search goes on.
+     */
+    public Optional<Plan> best() {
+        return progress.best()
+                .map(best -> PlanFinisher.timed(request.project(), new PlanMapper(plant).toPlan(best)));
     }
 
     /** Whatever goes wrong in a proof, in its native part too, costs the proof and never the plan. */

@@ -3,12 +3,15 @@ package evenrise.solver.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.file.PlanFile;
+import evenrise.model.plan.Plan;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardWatchEventKinds;
+import java.nio.file.WatchService;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -50,6 +53,42 @@ class InterruptionTest {
         process.waitFor();
 
         assertThat(plan).hasContent("earlier");
+    }
+
+    @Test
+    void losesNoMoreThanSecondsWhenKilledAndGoesOnFromThere() throws Exception {
+        Path project = Files.writeString(folder.resolve("hall.project.json"), SmallHall.PROJECT);
+        Path kept = folder.resolve("hall.plan.json.checkpoint.json");
+
+        try (WatchService changes = folder.getFileSystem().newWatchService()) {
+            folder.register(changes, StandardWatchEventKinds.ENTRY_CREATE);
+            Process process = start("plan", project.toString());
+            awaitASearchingLine(process);
+            while (!Files.exists(kept)) {
+                changes.take().reset();
+            }
+            process.destroyForcibly();
+            process.waitFor();
+        }
+
+        Plan left = PlanFile.read(kept).value().orElseThrow();
+        assertThat(left.assignments()).isEqualTo(SmallHall.sound().assignments());
+        Shell shell = new Shell(SmallHall.sound());
+        Shell.Result resumed = shell.run("plan", project.toString(), "--resume");
+        assertThat(resumed.err()).contains("goes on from", "left by a search that was cut off");
+        assertThat(shell.asked.get().from()).isPresent();
+        assertThat(kept).doesNotExist();
+    }
+
+    @Test
+    void putsAsideWhatAKilledSearchLeftWhenNobodyResumesIt() throws Exception {
+        Path project = Files.writeString(folder.resolve("hall.project.json"), SmallHall.PROJECT);
+        Files.writeString(folder.resolve("hall.plan.json.checkpoint.json"), "left");
+
+        Shell.Result result = new Shell(SmallHall.sound()).run("plan", project.toString());
+
+        assertThat(result.err()).contains("was cut off", "--from");
+        assertThat(folder.resolve("hall.plan.json.checkpoint-before.json")).hasContent("left");
     }
 
     @Test
