@@ -55,7 +55,8 @@ final class Checkpoint {
         } catch (IOException e) {
             throw new Failure(
                     ExitCode.NOT_WRITTEN,
-                    "'" + Sanitizer.clean(file.toString()) + "', left by a search that was cut off, cannot be put aside.");
+                    "'" + Sanitizer.clean(file.toString())
+                            + "', left by a search that was cut off, cannot be put aside.");
         }
     }
 

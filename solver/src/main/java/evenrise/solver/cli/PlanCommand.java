@@ -58,8 +58,9 @@ final class PlanCommand implements Callable<Integer> {
 
     @Option(
             names = "--resume",
-            description = "Go on from what an earlier search for this plan left when it was cut off by a kill or a power "
-                    + "cut; it keeps its best plan beside the plan every few seconds.")
+            description =
+                    "Go on from what an earlier search for this plan left when it was cut off by a kill or a power "
+                            + "cut; it keeps its best plan beside the plan every few seconds.")
     private boolean isResuming;
 
     @Option(names = "--quiet", description = "No progress and no summary; failures and broken rules only.")
@@ -109,7 +110,8 @@ final class PlanCommand implements Callable<Integer> {
         if (isResuming && left.isPresent()) {
             ShowsFailures.message(
                     terminal.err(),
-                    "goes on from '" + Sanitizer.clean(left.get().toString()) + "', left by a search that was cut off.");
+                    "goes on from '" + Sanitizer.clean(left.get().toString())
+                            + "', left by a search that was cut off.");
             return left.map(Path::toString);
         }
         if (left.isPresent()) {

@@ -70,11 +70,13 @@ final class PlanRun {
         try (Watch watch = new Watch(ProgressView.of(terminal, isQuiet))) {
             PlannerSource.Search search = planners.search(request, watch::report, notes::add);
             interruption.stopsWith(search::stop);
-            try (Checkpoint.Keeper kept = checkpoint
-                    .map(each -> each.keeping(search::best, Planned.unfinished(read, request), notes::add))
-                    .orElse(null)) {
+            Optional<Checkpoint.Keeper> kept =
+                    checkpoint.map(each -> each.keeping(search::best, Planned.unfinished(read, request), notes::add));
+            try {
                 PlanningOutcome outcome = search.plan();
                 return new Found(outcome, search.bounds());
+            } finally {
+                kept.ifPresent(Checkpoint.Keeper::close);
             }
         } finally {
             notes.forEach(each -> ShowsFailures.message(terminal.err(), each));

@@ -78,8 +78,7 @@ public final class Planner {
      * the search goes on.
      */
     public Optional<Plan> best() {
-        return progress.best()
-                .map(best -> PlanFinisher.timed(request.project(), new PlanMapper(plant).toPlan(best)));
+        return progress.best().map(best -> PlanFinisher.timed(request.project(), new PlanMapper(plant).toPlan(best)));
     }
 
     /** Whatever goes wrong in a proof, in its native part too, costs the proof and never the plan. */
