@@ -1,10 +1,13 @@
 package evenrise.model.intake;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import java.util.Optional;
 
 /** The headers under which a sheet has what is wanted; a header that is not named is recognised by its usual words. */
+@FileRecord
 public record Columns(
         @Field(meaning = "Header of the number of equal pieces", optional = true)
         Optional<String> quantity,
@@ -46,22 +49,20 @@ public record Columns(
         Optional<String> inrush,
 
         @Field(meaning = "Header of the power factor", optional = true)
-        Optional<String> powerFactor) {
-    public static final Columns BY_THEIR_WORDS = new Columns(
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
+        Optional<String> powerFactor,
+
+        @Field(meaning = "Header of the outlet's or plug's rating", optional = true)
+        Optional<String> outlet,
+
+        @Field(meaning = "Header of whether it is switched", optional = true)
+        Optional<String> switched,
+
+        @Field(meaning = "Header of whether it is life-safety equipment", optional = true)
+        Optional<String> lifeSafety,
+
+        @Field(meaning = "Header of remarks, read for words that say what must not be switched", optional = true)
+        Optional<String> notes) {
+    public static final Columns BY_THEIR_WORDS = builder().build();
 
     public Columns {
         Contract.check(
@@ -79,6 +80,15 @@ public record Columns(
                 amps,
                 idle,
                 inrush,
-                powerFactor);
+                powerFactor,
+                outlet,
+                switched,
+                lifeSafety,
+                notes);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static ColumnsBuilder builder() {
+        return Defaults.into(ColumnsBuilder.unset(), Columns.class);
     }
 }

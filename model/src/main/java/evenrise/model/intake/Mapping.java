@@ -1,14 +1,18 @@
 package evenrise.model.intake;
 
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
+import evenrise.model.contract.FileRecord;
 import evenrise.model.project.PhaseSystem;
+import evenrise.model.project.Practice;
 import evenrise.model.project.TripCurve;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** How an equipment list is to be read, and what it is to be fed by. */
+@FileRecord
 public record Mapping(
         @Field(meaning = "Name and version of this format", atLeast = 1)
         String format,
@@ -36,7 +40,7 @@ public record Mapping(
         double frequencyHertz,
 
         @Field(
-                meaning = "Usual rating of a branch breaker; 20, or 16 above 200 V, when absent",
+                meaning = "Usual rating of a branch breaker; 20, or 16 by IEC practice, when absent",
                 above = 0,
                 max = 63,
                 optional = true)
@@ -45,30 +49,33 @@ public record Mapping(
         @Field(meaning = "Part of a breaker's rating that may be used", above = 0, max = 1, byDefault = "0.8")
         double continuousFraction,
 
-        @Field(meaning = "Instantaneous trip band of branch breakers", byDefault = "\"C\"")
-        TripCurve curve,
+        @Field(
+                meaning =
+                        "Instantaneous trip band of branch breakers; C by IEC practice, none by American, when absent",
+                optional = true)
+        Optional<TripCurve> curve,
 
         @Field(meaning = "Slots of a panel", min = 6, max = 1000, byDefault = "42")
         int panelSlots,
 
         @Field(meaning = "Outputs of a control board", min = 1, max = 1000, byDefault = "12")
-        int boardOutputs) {
+        int boardOutputs,
+
+        @Field(
+                meaning = "Body of rules that ratings go by; told by voltage and frequency when absent",
+                optional = true)
+        Optional<Practice> practice,
+
+        @Field(
+                meaning = "Whether life-safety equipment is placed, unswitched and each piece alone, instead of listed as "
+                        + "outside the plan",
+                byDefault = "false")
+        boolean placesLifeSafety)
+        implements MappingBuilder.With {
     /** The format that this software reads. */
     public static final String FORMAT = "evenrise-mapping/1";
 
-    public static final Mapping USUAL = new Mapping(
-            FORMAT,
-            Optional.empty(),
-            OptionalInt.empty(),
-            Optional.empty(),
-            PhaseSystem.THREE_PHASE,
-            120,
-            60,
-            OptionalDouble.empty(),
-            0.8,
-            TripCurve.C,
-            42,
-            12);
+    public static final Mapping USUAL = builder().build();
 
     public Mapping {
         Contract.check(
@@ -84,11 +91,28 @@ public record Mapping(
                 continuousFraction,
                 curve,
                 panelSlots,
-                boardOutputs);
+                boardOutputs,
+                practice,
+                placesLifeSafety);
     }
 
     /** The rating that most branch breakers get. */
     public double usualBreakerAmps() {
-        return breakerAmps.orElse(lineToNeutralVolts > 200 ? 16 : 20);
+        return breakerAmps.orElse(practiceOfRatings() == Practice.IEC ? 16 : 20);
+    }
+
+    /** By whose rules ratings go. */
+    public Practice practiceOfRatings() {
+        return practice.orElseGet(() -> Practice.usualAt(lineToNeutralVolts, frequencyHertz));
+    }
+
+    /** Breakers to IEC 60898-1 are sold by band; those to UL 489 rarely say any of B, C and D. */
+    public Optional<TripCurve> curveOfBreakers() {
+        return curve.isPresent() || practiceOfRatings() == Practice.NEC ? curve : Optional.of(TripCurve.C);
+    }
+
+    /** Begins with what a file gives that leaves everything out. */
+    public static MappingBuilder builder() {
+        return Defaults.into(MappingBuilder.unset(), Mapping.class).format(FORMAT);
     }
 }

@@ -88,7 +88,13 @@ public record Load(
         Optional<Equipment> equipment,
 
         @Field(meaning = "Sag that it rides through, for the electrical review", optional = true)
-        Optional<RideThrough> rideThrough)
+        Optional<RideThrough> rideThrough,
+
+        @Field(
+                meaning = "Fields of this load that nobody stated, but that were guessed; each is to be confirmed",
+                distinct = true,
+                byDefault = "[]")
+        List<String> guessed)
         implements LoadBuilder.With {
     public Load {
         name = name == null || name.isBlank() ? id : name;
@@ -119,11 +125,13 @@ public record Load(
                 fixed,
                 circuit,
                 equipment,
-                rideThrough);
+                rideThrough,
+                guessed);
         comesAfter = List.copyOf(comesAfter);
         panels = List.copyOf(panels);
         apartFrom = List.copyOf(apartFrom);
         samePhaseAs = List.copyOf(samePhaseAs);
+        guessed = List.copyOf(guessed);
     }
 
     /** Begins with what a file gives that leaves everything out. */

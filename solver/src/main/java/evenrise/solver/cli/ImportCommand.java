@@ -24,8 +24,9 @@ import picocli.CommandLine.Parameters;
         header = "Make a project of an equipment list.",
         description = "Reads pieces of equipment from a workbook (.xlsx) or a table of values (.csv), recognises the "
                 + "columns by the trade's usual words or by a mapping file, bundles the pieces onto the fewest breakers, "
-                + "and sketches a supply, panels and boards for them. Everything that was guessed is listed for "
-                + "confirmation; every row that cannot be taken over is listed with its place.",
+                + "and sketches a supply, panels and boards for them. A breaker's rating follows what it carries, never an "
+                + "inrush. Life-safety equipment is listed as outside the project. Everything that was guessed is listed "
+                + "for confirmation; every row that cannot be taken over is listed with its place.",
         footer = {
             "%nExamples:",
             "  evenrise import --template list.xlsx",
@@ -61,6 +62,12 @@ final class ImportCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description = "Write a blank list there, .xlsx or .csv, and nothing else.")
     private String template;
+
+    @Option(
+            names = "--place-life-safety",
+            description = "Give life-safety equipment a place in the project, unswitched and each piece alone on its "
+                    + "breaker. Ask whoever is responsible for it first.")
+    private boolean placesLifeSafety;
 
     @Option(names = "--all", description = "Show long lists in full.")
     private boolean all;
@@ -99,6 +106,9 @@ final class ImportCommand implements Callable<Integer> {
         Mapping mapping = map == null
                 ? Mapping.USUAL
                 : Inputs.sound(map, MappingFile.read(Inputs.path(map))).value().orElseThrow();
+        if (placesLifeSafety) {
+            mapping = mapping.withPlacesLifeSafety(true);
+        }
         Path file = Inputs.path(list);
         String title = name == null ? file.getFileName().toString().replaceFirst("\\.[^.]*$", "") : name;
         try {

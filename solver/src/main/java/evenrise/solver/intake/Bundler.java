@@ -1,42 +1,37 @@
 package evenrise.solver.intake;
 
 import evenrise.model.electrical.breaker.InstantaneousBand;
-import evenrise.model.electrical.breaker.StandardRatings;
 import evenrise.model.electrical.breaker.TripEquivalent;
 import evenrise.model.intake.Mapping;
-import evenrise.model.project.Practice;
+import evenrise.model.project.TripCurve;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
-/** Puts pieces of one room, role, zone, feed and number of poles onto the fewest breakers. */
+/**
+ * Puts pieces of one room, role, zone, feed, number of poles, outlet and service onto the fewest breakers. An inrush parts
+ * pieces that would share one; it never makes one larger.
+ */
 final class Bundler {
-    /** Time in which an inrush halves, where a list says nothing of it; common practice, no source. */
-    static final double HALF_MILLIS = 3;
-
-    private static final double LARGEST_BREAKER_AMPS = 63;
-
     private final Mapping mapping;
-    private final Practice practice;
+    private final Notices notices;
+    private final Sizing sizing;
     private final InstantaneousBand band;
-    private final List<Notice> notices = new ArrayList<>();
 
-    Bundler(Mapping mapping) {
+    Bundler(Mapping mapping, Notices notices) {
         this.mapping = mapping;
-        this.practice = mapping.lineToNeutralVolts() > 200 ? Practice.IEC : Practice.NEC;
-        this.band = InstantaneousBand.of(mapping.curve());
+        this.notices = notices;
+        this.sizing = new Sizing(mapping, notices);
+        this.band = InstantaneousBand.of(mapping.curveOfBreakers().orElse(TripCurve.C));
     }
 
     /**
      * One breaker with what is on it.
      */
-    record Branch(Item.Kind kind, double breakerAmps, List<Item> pieces) {}
-
-    List<Notice> notices() {
-        return notices;
-    }
+    record Branch(Item.Kind kind, double breakerAmps, Optional<TripCurve> curve, List<Item> pieces) {}
 
     List<Branch> bundle(List<Item> items) {
         Map<Item.Kind, List<Item>> kinds = new LinkedHashMap<>();
@@ -47,63 +42,79 @@ final class Bundler {
         for (Map.Entry<Item.Kind, List<Item>> each : kinds.entrySet()) {
             least += bundle(each.getKey(), each.getValue(), branches);
         }
-        notices.add(Notice.guess(branches.size() + " breakers; no fewer than " + least
-                + " can be enough for these rooms, roles, zones and feeds"));
+        if (branches.isEmpty()) {
+            return branches;
+        }
+        notices.guess(branches.size() + (branches.size() == 1 ? " breaker" : " breakers") + "; no fewer than " + least
+                + " can be enough for these rooms, roles, zones, feeds and outlets");
+        if (mapping.curveOfBreakers().isEmpty()) {
+            notices.guess(String.format(
+                    Locale.ROOT,
+                    "no trip band, as American breakers rarely state one; pieces share a breaker while their inrush counts"
+                            + " for at most %.0f times its rating",
+                    band.leastRatio()));
+        }
         return branches;
     }
 
     /** @return the least number of breakers for the kind */
     private int bundle(Item.Kind kind, List<Item> items, List<Branch> branches) {
-        double usual = mapping.usualBreakerAmps();
-        Bundle.Limits limits = limits(usual);
         List<Bundle.Piece> sharing = new ArrayList<>();
         int alone = 0;
+        Bundle.Limits limits = limits(mapping.usualBreakerAmps());
+        Optional<Sizing.Breaker> shared = Optional.empty();
         for (Item item : items) {
+            Optional<Sizing.Breaker> breaker = sizing.of(item);
+            if (breaker.isEmpty()) {
+                continue;
+            }
             Bundle.Piece piece = piece(item);
-            if (piece.size(limits) <= 1 + 1e-9) {
+            Bundle.Limits own = limits(breaker.get().amps());
+            if (!breaker.get().isAlone() && piece.size(own) <= 1 + 1e-9) {
+                // One kind has one outlet, so that its shared breakers are equal.
+                shared = breaker;
+                limits = own;
                 for (int i = 0; i < item.quantity(); i++) {
                     sharing.add(piece);
                 }
                 continue;
             }
-            OptionalDouble rating = own(piece);
-            if (rating.isEmpty()) {
-                notices.add(new Notice(
-                        true,
-                        item.place(),
-                        String.format(
-                                java.util.Locale.ROOT,
-                                "a piece of '%s' runs at %.2f A with an inrush of %.0f A; no breaker up to %.0f A of band %s holds "
-                                        + "that. Maybe it has a feed of its own, or its inrush is limited.",
-                                item.name(),
-                                item.amps(),
-                                item.inrushPeakAmps(),
-                                LARGEST_BREAKER_AMPS,
-                                mapping.curve())));
-                continue;
-            }
+            breaker.get().curve().ifPresent(curve -> askAboutInrush(item, piece, breaker.get(), curve));
             for (int i = 0; i < item.quantity(); i++) {
-                branches.add(new Branch(kind, rating.getAsDouble(), List.of(item)));
+                branches.add(
+                        new Branch(kind, breaker.get().amps(), breaker.get().curve(), List.of(item)));
                 alone++;
             }
         }
+        if (shared.isEmpty()) {
+            return alone;
+        }
+        Sizing.Breaker each = shared.get();
         List<Bundle> packed = Packing.of(sharing, limits);
-        packed.forEach(bundle -> branches.add(new Branch(kind, usual, List.copyOf(bundle.pieces()))));
+        packed.forEach(bundle ->
+                branches.add(new Branch(kind, each.amps(), each.curve(), List.copyOf(bundle.pieces()))));
         boolean isOptimal = sharing.size() <= Packing.EXACT_PIECES;
         return alone + (isOptimal ? packed.size() : Packing.leastBundles(sharing, limits));
     }
 
-    private OptionalDouble own(Bundle.Piece piece) {
-        double rating = mapping.usualBreakerAmps();
-        while (true) {
-            OptionalDouble next = StandardRatings.atLeast(practice, rating + 1e-6);
-            if (next.isEmpty() || next.getAsDouble() > LARGEST_BREAKER_AMPS) {
-                return OptionalDouble.empty();
-            }
-            rating = next.getAsDouble();
-            if (piece.size(limits(rating)) <= 1 + 1e-9) {
-                return next;
-            }
+    private void askAboutInrush(Item item, Bundle.Piece piece, Sizing.Breaker breaker, TripCurve curve) {
+        double holds = InstantaneousBand.of(curve).leastRatio() * breaker.amps();
+        if (piece.tripAmps() > holds) {
+            notices.add(new Notice(
+                    Notice.Kind.QUESTION,
+                    item.place(),
+                    String.format(
+                            Locale.ROOT,
+                            "a piece of '%s' peaks at %.0f A, which counts for %.0f A at the trip; its breaker of %.0f A, band"
+                                    + " %s, surely holds %.0f A only. No larger rating is taken for that: it would not protect"
+                                    + " outlet and cord. Maybe a band that trips later, a device that limits the inrush, or"
+                                    + " parts that come on one after another.",
+                            item.name(),
+                            item.inrushPeakAmps(),
+                            piece.tripAmps(),
+                            breaker.amps(),
+                            curve,
+                            holds)));
         }
     }
 
@@ -113,7 +124,10 @@ final class Bundler {
 
     private Bundle.Piece piece(Item item) {
         double counts = TripEquivalent.inrushAmps(
-                item.idleAmps(), item.inrushPeakAmps(), HALF_MILLIS / 1000, mapping.frequencyHertz());
+                item.idleAmps(),
+                item.inrushPeakAmps(),
+                item.gear().usual().halfMillis() / 1000,
+                mapping.frequencyHertz());
         return new Bundle.Piece(item, item.amps(), counts);
     }
 }

@@ -8,17 +8,30 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * An equipment list as a project.
  *
  * @param project empty where no piece could be taken over
  * @param problems rows that could not be taken over, each with its place and what would help
+ * @param questions what somebody has to decide
+ * @param outside life-safety equipment, which others feed
  * @param guesses what was taken for granted, for confirmation
+ * @param notRead columns that were left alone
+ * @param rows that hold pieces
  * @param pieces that were taken over
  */
 public record EquipmentList(
-        Optional<Project> project, List<String> problems, List<String> guesses, int rows, int pieces, int breakers) {
+        Optional<Project> project,
+        List<String> problems,
+        List<String> questions,
+        List<String> outside,
+        List<String> guesses,
+        List<String> notRead,
+        int rows,
+        int pieces,
+        int breakers) {
 
     /**
      * @param name of the project
@@ -26,56 +39,65 @@ public record EquipmentList(
      */
     public static EquipmentList read(Path file, Mapping mapping, String name) throws IOException {
         List<Sheet> sheets = SheetReader.read(file);
-        List<Notice> notices = new ArrayList<>();
+        Columns columns = mapping.columns().orElse(Columns.BY_THEIR_WORDS);
+        Notices notices = new Notices();
         List<Item> items = new ArrayList<>();
         int lists = 0;
+        boolean isAsMapped = true;
         for (Sheet sheet : sheets) {
             if (mapping.sheet().isPresent() && !mapping.sheet().get().equals(sheet.name())) {
                 continue;
             }
-            Optional<Header> header =
-                    Header.of(sheet, mapping.columns().orElse(Columns.BY_THEIR_WORDS), mapping.headerRow());
+            Optional<Header> header = Header.of(sheet, columns, mapping.headerRow());
             if (header.isEmpty()) {
-                notices.add(Notice.guess(
-                        "sheet '" + sheet.name() + "' has no row that looks like headers and is left out"));
+                notices.guess("sheet '" + sheet.name() + "' has no row that looks like headers and is left out");
                 continue;
             }
             lists++;
-            RowReader reader = new RowReader(sheet, header.get(), mapping);
-            reader.read();
-            items.addAll(reader.items());
-            notices.addAll(reader.notices());
+            isAsMapped &= header.get().hasAllMapped();
+            items.addAll(new RowReader(sheet, header.get(), mapping, notices).read());
         }
         if (lists == 0) {
-            notices.add(new Notice(
-                    true,
-                    "",
-                    "no row was found whose cells are headers such as quantity, name, room, watts. Maybe name them in a "
-                            + "mapping file (--map), or begin with --template."));
+            noList(sheets, mapping, columns).forEach(notices::add);
         }
-        return of(items, notices, mapping, name);
+        // Figures under a header that is not there would be lost with every row, so that no row can be taken over.
+        return of(isAsMapped ? items : List.of(), notices, mapping, name);
     }
 
-    private static EquipmentList of(List<Item> items, List<Notice> notices, Mapping mapping, String name) {
-        Bundler bundler = new Bundler(mapping);
-        List<Bundler.Branch> branches = bundler.bundle(items);
-        notices.addAll(bundler.notices());
+    private static List<Notice> noList(List<Sheet> sheets, Mapping mapping, Columns columns) {
+        List<Sheet> wanted = sheets.stream()
+                .filter(sheet -> mapping.sheet().map(sheet.name()::equals).orElse(true))
+                .toList();
+        if (wanted.isEmpty()) {
+            return List.of(Notice.problem("the mapping reads sheet '" + mapping.sheet().orElse("")
+                    + "', which is not there. The sheets are: "
+                    + sheets.stream().map(sheet -> "'" + sheet.name() + "'").collect(Collectors.joining(", ")) + "."));
+        }
+        List<Notice> unmatched = wanted.stream()
+                .flatMap(sheet -> Header.unmatched(sheet, columns, mapping.headerRow()).stream())
+                .toList();
+        return !unmatched.isEmpty()
+                ? unmatched
+                : List.of(Notice.problem(
+                        "no row was found whose cells are headers such as quantity, name, room, watts. Maybe name them in a "
+                                + "mapping file (--map), or begin with --template."));
+    }
+
+    private static EquipmentList of(List<Item> items, Notices notices, Mapping mapping, String name) {
+        List<Bundler.Branch> branches = new Bundler(mapping, notices).bundle(items);
         Optional<Project> project = Optional.empty();
         if (!branches.isEmpty()) {
-            Sketch sketch = new Sketch(mapping);
-            project = sketch.project(name, branches);
-            notices.addAll(sketch.notices());
-        } else if (notices.stream().noneMatch(Notice::isProblem)) {
-            notices.add(new Notice(true, "", "the list holds no piece of equipment."));
+            project = new Sketch(mapping, notices).project(name, branches);
+        } else if (notices.problems() == 0) {
+            notices.add(Notice.problem("the list holds no piece of equipment that is to be fed from here."));
         }
         return new EquipmentList(
                 project,
-                notices.stream().filter(Notice::isProblem).map(Notice::toString).toList(),
-                notices.stream()
-                        .filter(each -> !each.isProblem())
-                        .map(Notice::toString)
-                        .distinct()
-                        .toList(),
+                notices.of(Notice.Kind.PROBLEM),
+                notices.of(Notice.Kind.QUESTION),
+                notices.of(Notice.Kind.OUTSIDE),
+                notices.of(Notice.Kind.GUESS),
+                notices.of(Notice.Kind.NOT_READ),
                 items.size(),
                 branches.stream().mapToInt(branch -> branch.pieces().size()).sum(),
                 branches.size());

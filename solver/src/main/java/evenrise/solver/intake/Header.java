@@ -2,20 +2,23 @@ package evenrise.solver.intake;
 
 import evenrise.model.intake.Columns;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 
 /**
  * Which column of a sheet means what.
  *
  * @param row of the headers, as the sheet counts
  * @param units that stand in headers, lower case, by meaning
+ * @param notices which columns were recognised, which are not read, and which the mapping names in vain
  */
-record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units, List<Notice> guesses) {
+record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units, List<Notice> notices) {
     /** Titles and addresses may stand above the headers. */
     private static final int LOOK_AT_ROWS = 40;
 
@@ -40,29 +43,75 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
         return best;
     }
 
+    /** Whether every column that the mapping names is there. */
+    boolean hasAllMapped() {
+        return notices.stream().noneMatch(notice -> notice.kind() == Notice.Kind.PROBLEM);
+    }
+
     private static Header read(Sheet sheet, Sheet.Row row, Columns mapped) {
         Map<Meaning, Integer> columns = new EnumMap<>(Meaning.class);
         Map<Meaning, String> units = new EnumMap<>(Meaning.class);
-        List<Notice> guesses = new ArrayList<>();
+        List<Notice> notices = new ArrayList<>();
         for (Meaning meaning : Meaning.values()) {
             int found = column(row, meaning, mapped, columns);
-            if (found >= 0) {
-                String header = row.cell(found).text();
-                columns.put(meaning, found);
-                unit(header, meaning).ifPresent(unit -> units.put(meaning, unit));
-                if (meaning.mapped(mapped).isEmpty()) {
-                    guesses.add(Notice.guess(
-                            sheet,
-                            row.number(),
-                            "column " + Sheet.letters(found) + " '" + header + "' is read as "
-                                    + meaning.name().toLowerCase(Locale.ROOT).replace('_', ' ')
-                                    + Optional.ofNullable(units.get(meaning))
-                                            .map(unit -> " in " + unit)
-                                            .orElse("")));
-                }
+            if (found < 0) {
+                meaning.mapped(mapped).ifPresent(name -> notices.add(missing(sheet, row, meaning, name)));
+                continue;
+            }
+            String header = row.cell(found).text();
+            columns.put(meaning, found);
+            unit(header, meaning).ifPresent(unit -> units.put(meaning, unit));
+            if (meaning.mapped(mapped).isEmpty()) {
+                notices.add(Notice.guess(
+                        sheet,
+                        row.number(),
+                        column(found, header) + " is read as " + meaning.word()
+                                + Optional.ofNullable(units.get(meaning))
+                                        .map(unit -> " in " + unit)
+                                        .orElse("")));
             }
         }
-        return new Header(row.number(), columns, units, guesses);
+        for (int i = 0; i < row.cells().size(); i++) {
+            if (!row.cell(i).isEmpty() && !columns.containsValue(i)) {
+                notices.add(new Notice(
+                        Notice.Kind.NOT_READ,
+                        Notice.place(sheet, row.number()),
+                        column(i, row.cell(i).text())));
+            }
+        }
+        return new Header(row.number(), columns, units, notices);
+    }
+
+    private static String column(int index, String header) {
+        return "column " + Sheet.letters(index) + " '" + Figures.cut(header) + "'";
+    }
+
+    private static Notice missing(Sheet sheet, Sheet.Row row, Meaning meaning, String name) {
+        return Notice.problem(
+                sheet,
+                row.number(),
+                "the mapping reads " + meaning.word() + " from a column '" + name + "', which is not there. The headers are: "
+                        + headers(row) + ".");
+    }
+
+    /** The headers of a row, as a person would name them. */
+    private static String headers(Sheet.Row row) {
+        return row.cells().stream()
+                .filter(cell -> !cell.isEmpty())
+                .map(cell -> "'" + Figures.cut(cell.text()) + "'")
+                .collect(Collectors.joining(", "));
+    }
+
+    /** What a mapping names that no row of the sheet has, where no row can be taken for headers. */
+    static Optional<Notice> unmatched(Sheet sheet, Columns mapped, OptionalInt row) {
+        Optional<Sheet.Row> fullest = sheet.rows().stream()
+                .limit(LOOK_AT_ROWS)
+                .filter(each -> row.isEmpty() || each.number() == row.getAsInt())
+                .max(Comparator.comparingLong(
+                        each -> each.cells().stream().filter(cell -> !cell.isEmpty()).count()));
+        return fullest.flatMap(each -> read(sheet, each, mapped).notices.stream()
+                .filter(notice -> notice.kind() == Notice.Kind.PROBLEM)
+                .findFirst());
     }
 
     private static int column(Sheet.Row row, Meaning meaning, Columns mapped, Map<Meaning, Integer> taken) {

@@ -1,6 +1,8 @@
 package evenrise.solver.intake;
 
 import evenrise.model.project.Role;
+import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * One row of a list: so many equal pieces.
@@ -9,8 +11,11 @@ import evenrise.model.project.Role;
  * @param room with the rack, where there is one
  * @param zone shutdown zone; empty where there is none
  * @param feed of a redundant piece, A or B; empty for others
+ * @param outletAmps rating of the outlet or plug, where the list states it
  * @param amps running line current of one piece
  * @param inrushPeakAmps instantaneous, of one piece
+ * @param guessed keys of a load's fields that the list does not state
+ * @param clauses to look up for life-safety equipment; empty for others
  */
 record Item(
         String place,
@@ -20,16 +25,28 @@ record Item(
         Role role,
         String zone,
         String feed,
+        Gear gear,
+        Service service,
+        OptionalDouble outletAmps,
         int poles,
         double amps,
         double idleAmps,
         double inrushPeakAmps,
-        double powerFactor) {
+        double powerFactor,
+        Set<String> guessed,
+        String clauses) {
 
     /** What pieces must share to be on one breaker. */
-    record Kind(String room, Role role, String zone, String feed, int poles) {}
+    record Kind(
+            String room,
+            Role role,
+            String zone,
+            String feed,
+            int poles,
+            boolean isSwitched,
+            OptionalDouble outletAmps) {}
 
     Kind kind() {
-        return new Kind(room, role, zone, feed, poles);
+        return new Kind(room, role, zone, feed, poles, service.isSwitched(), outletAmps);
     }
 }

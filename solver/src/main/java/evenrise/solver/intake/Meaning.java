@@ -77,6 +77,54 @@ enum Meaning {
             "función"),
     ZONE(Columns::zone, "zone", "shutdown group", "group", "emergency group", "gruppe", "groupe", "zona", "grupo"),
     FEED(Columns::feed, "feed", "supply", "a/b", "redundancy", "path", "einspeisung", "alimentation", "alimentación"),
+    SWITCHED(
+            Columns::switched,
+            "switched",
+            "switching",
+            "sequenced",
+            "geschaltet",
+            "schaltbar",
+            "commuté",
+            "commutation",
+            "conmutado"),
+    LIFE_SAFETY(
+            Columns::lifeSafety,
+            "life safety",
+            "safety service",
+            "emergency system",
+            "sicherheitsstromversorgung",
+            "sicherheit",
+            "sécurité",
+            "seguridad"),
+    NOTES(
+            Columns::notes,
+            "notes",
+            "note",
+            "remarks",
+            "remark",
+            "comments",
+            "comment",
+            "bemerkungen",
+            "bemerkung",
+            "hinweis",
+            "remarques",
+            "remarque",
+            "commentaire",
+            "observaciones",
+            "notas",
+            "nota"),
+    OUTLET(
+            Columns::outlet,
+            "outlet",
+            "plug",
+            "receptacle",
+            "socket",
+            "steckdose",
+            "stecker",
+            "prise",
+            "fiche",
+            "toma",
+            "enchufe"),
     VOLTS(Columns::volts, "voltage", "volts", "v", "spannung", "tension", "tensión", "voltaje"),
     WATTS(Columns::watts, "watts", "power", "w", "kw", "consumption", "leistung", "puissance", "potencia", "consumo"),
     VOLT_AMPS(
@@ -138,6 +186,11 @@ enum Meaning {
         return ordinal() >= VOLTS.ordinal() || this == QUANTITY;
     }
 
+    /** As a person calls it. */
+    String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
     /** How well a header says this: 2 where it is one of the words, 1 where it begins or ends with one, else 0. */
     int match(String header) {
         String plain = plain(header);
@@ -163,9 +216,18 @@ enum Meaning {
         if (bare.isBlank()) {
             bare = header;
         }
-        String folded = Normalizer.normalize(bare, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
-        return folded.toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{N}/'φ]+", " ")
-                .strip();
+        return words(bare);
+    }
+
+    /** Lower case without accents and punctuation. */
+    static String words(String text) {
+        return folded(text).replaceAll("[^\\p{L}\\p{N}/'φ]+", " ").strip();
+    }
+
+    /** Lower case without accents. */
+    static String folded(String text) {
+        return Normalizer.normalize(text, Normalizer.Form.NFD)
+                .replaceAll("\\p{M}", "")
+                .toLowerCase(Locale.ROOT);
     }
 }

@@ -4,7 +4,10 @@ import evenrise.model.electrical.breaker.StandardRatings;
 import evenrise.model.intake.Mapping;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
+import evenrise.model.project.Electrical;
+import evenrise.model.project.Equipment;
 import evenrise.model.project.Load;
+import evenrise.model.project.Motor;
 import evenrise.model.project.OnEmergency;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Practice;
@@ -18,34 +21,36 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 
 /** A project from branches: loads, and a first supply, panels and boards with room to spare, to be replaced by the real ones. */
 final class Sketch {
     /** Part of slots and of ratings that stays free; common practice, no source. */
     private static final double SPARE = 0.25;
 
-    /** What processing gear needs until others may follow, where a list says nothing; common practice, no source. */
-    private static final double SETTLE_SECONDS = 5;
-
     /** In ampere, of panels as they are sold in either practice; common practice, no source. */
-    private static final double[] PANEL_RATINGS = {63, 100, 125, 160, 200, 225, 250, 400, 600};
+    private static final Map<Practice, double[]> PANEL_RATINGS = Map.of(
+            Practice.NEC, new double[] {100, 125, 200, 225, 400, 600},
+            Practice.IEC, new double[] {63, 100, 125, 160, 250, 400, 630});
 
-    private static final List<Double> DELAYS = List.of(0.0, 1.0, 2.0, 5.0, 8.0, 10.0, 15.0, 20.0, 30.0, 45.0, 60.0);
     private static final List<Double> STEPS = List.of(0.25, 0.5, 1.0, 2.0);
 
     private final Mapping mapping;
+    private final Practice practice;
+    private final Notices notices;
     private final Map<String, Integer> ids = new HashMap<>();
-    private final List<Notice> notices = new ArrayList<>();
 
-    Sketch(Mapping mapping) {
+    Sketch(Mapping mapping, Notices notices) {
         this.mapping = mapping;
-    }
-
-    List<Notice> notices() {
-        return notices;
+        this.practice = mapping.practiceOfRatings();
+        this.notices = notices;
     }
 
     /** The most that a supply may be rated in a project. */
@@ -61,39 +66,46 @@ final class Sketch {
         }
         keepRedundantApart(branches, loads);
         double amps = phaseAmps(loads);
-        double rated = rating(amps * (1 + SPARE) / mapping.continuousFraction());
+        double rated = supplyRating(loads, amps);
         if (rated > MOST_SUPPLY_AMPS) {
-            notices.add(new Notice(
-                    true,
-                    "",
-                    String.format(
-                            java.util.Locale.ROOT,
-                            "the list draws %.0f A a phase, more than one supply can have. Maybe watts are in another"
-                                    + " unit, or each building is a list of its own.",
+            notices.add(Notice.problem(String.format(
+                            Locale.ROOT,
+                            "the list draws %.0f A a phase, more than one supply can have. Maybe watts are in another unit, or "
+                                    + "each building is a list of its own.",
                             amps)));
             return Optional.empty();
         }
         List<Panel> panels = panels(loads);
         List<Board> boards = boards(loads, groups, panels);
+        List<Double> delays = delays(loads);
         BoardType type = BoardType.builder()
                 .id("board-" + mapping.boardOutputs())
                 .outputs(mapping.boardOutputs())
-                .startDelaySeconds(DELAYS)
+                .startDelaySeconds(delays)
                 .stepSeconds(STEPS)
                 .price(0)
                 .build();
-        notices.add(Notice.guess(String.format(
-                java.util.Locale.ROOT,
-                "a supply of %.0f A, panels of %d slots (%d), boards of %d outputs (%d): a first sketch with a quarter"
-                        + " of the slots and ratings to spare, to be replaced by the real ones",
+        notices.guess(String.format(
+                Locale.ROOT,
+                "a supply of %.0f A, panels of %d slots (%d), boards of %d outputs (%d) with start delays up to %.0f s: a"
+                        + " first sketch with a quarter of the slots and ratings to spare, to be replaced by the real ones",
                 rated,
                 mapping.panelSlots(),
                 panels.size(),
                 mapping.boardOutputs(),
-                boards.size())));
-        notices.add(Notice.guess("processing gear settles within " + (int) SETTLE_SECONDS + " s, inrush halves in "
-                + (int) Bundler.HALF_MILLIS + " ms, third harmonic 0.3"));
-        notices.add(Notice.guess("on an emergency the amplifiers of a zone drop, everything else of it holds"));
+                boards.size(),
+                delays.get(delays.size() - 1)));
+        notices.guess("ratings by the practice of " + practice + ", as "
+                + (mapping.practice().isPresent()
+                        ? "the mapping says"
+                        : "is usual where a supply has this voltage and frequency"));
+        if (loads.stream().anyMatch(load -> load.role() == Role.PROCESSING)) {
+            notices.guess("processing settles in 30 s (receivers, stage boxes), 120 s (computers, consoles, network"
+                    + " switches), 60 s (any other)");
+        }
+        notices.guess("how fast an inrush halves, and third harmonics, are those usual for each kind of gear: 3 ms and 0.3"
+                + " for electronics, 300 ms and none for motors, 20 ms and none for tungsten");
+        notices.guess("on an emergency the amplifiers of a zone drop, everything else of it holds");
         return Optional.of(Project.builder()
                 .name(name)
                 .supply(Supply.builder()
@@ -102,7 +114,6 @@ final class Sketch {
                         .frequencyHertz(mapping.frequencyHertz())
                         .ratedAmps(rated)
                         .continuousFraction(mapping.continuousFraction())
-                        .neutralFactor(2)
                         .build())
                 .timingToleranceSeconds(0.05)
                 .panels(panels)
@@ -110,13 +121,14 @@ final class Sketch {
                 .boards(boards)
                 .shutdownGroups(List.copyOf(groups.values()))
                 .loads(loads)
+                .electrical(Electrical.builder().practice(practice).build())
                 .build());
     }
 
     /** A zone's amplifiers are one group that drops, the rest of it another that holds. */
     private Optional<String> group(Bundler.Branch branch, Map<String, ShutdownGroup> groups) {
         String zone = branch.kind().zone();
-        if (zone.isEmpty()) {
+        if (zone.isEmpty() || !branch.kind().isSwitched()) {
             return Optional.empty();
         }
         boolean drops = branch.kind().role() == Role.AMPLIFIER;
@@ -133,32 +145,64 @@ final class Sketch {
 
     private Load load(Bundler.Branch branch, Optional<String> group) {
         List<Item> pieces = branch.pieces();
+        Item.Kind kind = branch.kind();
         double amps = sum(pieces, Item::amps);
         double watts = pieces.stream()
                 .mapToDouble(item -> item.amps() * item.powerFactor())
                 .sum();
-        Map<String, Integer> counts = new TreeMap<>();
-        pieces.forEach(item -> counts.merge(item.name(), 1, Integer::sum));
-        List<String> words = new ArrayList<>();
-        counts.forEach((name, count) -> words.add(count == 1 ? name : count + " × " + name));
-        String where = branch.kind().room().isEmpty() ? "" : branch.kind().room() + ": ";
-        boolean isProcessing = branch.kind().role() == Role.PROCESSING;
+        double thirds = pieces.stream()
+                .mapToDouble(item -> item.amps() * item.gear().usual().thirdHarmonic())
+                .sum();
+        Set<String> guessed = new TreeSet<>();
+        pieces.forEach(item -> guessed.addAll(item.guessed()));
+        if (branch.curve().isPresent() && mapping.curve().isEmpty()) {
+            guessed.add("curve");
+        }
         return Load.builder()
                 .id(unique(slug(pieces.get(0).name())))
-                .name(where + String.join(", ", words))
-                .role(branch.kind().role())
-                .poles(branch.kind().poles())
+                .name(name(branch))
+                .role(kind.role())
+                .poles(kind.poles())
                 .breakerAmps(branch.breakerAmps())
-                .curve(mapping.curve())
+                .curve(branch.curve())
+                .switched(kind.isSwitched())
                 .runningAmps(amps)
                 .idleAmps(sum(pieces, Item::idleAmps))
                 .powerFactor(Math.min(1, thousandths(watts / amps)))
-                .thirdHarmonic(0.3)
+                .thirdHarmonic(thousandths(thirds / amps))
                 .inrushPeakAmps(sum(pieces, Item::inrushPeakAmps))
-                .inrushHalfMillis(Bundler.HALF_MILLIS)
-                .settleSeconds(isProcessing ? SETTLE_SECONDS : 0)
+                .inrushHalfMillis(most(pieces, Gear.Usual::halfMillis))
+                .settleSeconds(most(pieces, Gear.Usual::settleSeconds))
                 .shutdownGroup(group)
+                .equipment(equipment(pieces))
+                .guessed(List.copyOf(guessed))
                 .build();
+    }
+
+    /** The review's rules for motors hold for what is one. */
+    private static Optional<Equipment> equipment(List<Item> pieces) {
+        return pieces.stream().allMatch(item -> item.gear() == Gear.MOTOR)
+                ? Optional.of(Equipment.builder().motor(Motor.builder().build()).build())
+                : Optional.empty();
+    }
+
+    private static String name(Bundler.Branch branch) {
+        Map<String, Integer> counts = new TreeMap<>();
+        branch.pieces().forEach(item -> counts.merge(item.name(), 1, Integer::sum));
+        List<String> words = new ArrayList<>();
+        counts.forEach((name, count) -> words.add(count == 1 ? name : count + " × " + name));
+        String where = branch.kind().room().isEmpty() ? "" : branch.kind().room() + ": ";
+        String clauses = branch.pieces().get(0).clauses();
+        return where + String.join(", ", words) + (clauses.isEmpty() ? "" : " (life safety: " + clauses + ")");
+    }
+
+    /** Several on one breaker: what lasts longest counts for all. */
+    private static double most(List<Item> pieces, ToDoubleFunction<Gear.Usual> of) {
+        return pieces.stream()
+                .map(item -> item.gear().usual())
+                .mapToDouble(of)
+                .max()
+                .orElseThrow();
     }
 
     /** What is fed A and what is fed B of one room and zone sits in different panels. */
@@ -197,28 +241,24 @@ final class Sketch {
         boolean hasFeeds = loads.stream().anyMatch(load -> !load.apartFrom().isEmpty());
         count = Math.max(count, hasFeeds ? 2 : 1);
         double amps = phaseAmps(loads) * (1 + SPARE) / count / mapping.continuousFraction();
-        while (amps > PANEL_RATINGS[PANEL_RATINGS.length - 1]) {
+        double[] ratings = PANEL_RATINGS.get(practice);
+        double largest = ratings[ratings.length - 1];
+        while (amps > largest) {
             count++;
             amps = phaseAmps(loads) * (1 + SPARE) / count / mapping.continuousFraction();
         }
         double wanted = Math.max(
                 amps, 2 * Collections.max(loads.stream().map(Load::runningAmps).toList()));
-        double rated = PANEL_RATINGS[PANEL_RATINGS.length - 1];
-        for (int i = PANEL_RATINGS.length - 1; i >= 0; i--) {
-            if (PANEL_RATINGS[i] >= wanted) {
-                rated = PANEL_RATINGS[i];
-            }
-        }
-        SlotNumbering numbering = phases == 3 && mapping.lineToNeutralVolts() > 200
-                ? SlotNumbering.SEQUENTIAL
-                : SlotNumbering.ALTERNATING;
+        double rated =
+                DoubleStream.of(ratings).filter(each -> each >= wanted).findFirst().orElse(largest);
+        SlotNumbering numbering =
+                phases == 3 && practice == Practice.IEC ? SlotNumbering.SEQUENTIAL : SlotNumbering.ALTERNATING;
         List<Panel> panels = new ArrayList<>();
         for (int i = 1; i <= count; i++) {
             panels.add(Panel.builder()
                     .id("P" + i)
                     .slots(mapping.panelSlots())
                     .ratedAmps(rated)
-                    .neutralFactor(2)
                     .numbering(numbering)
                     .build());
         }
@@ -228,7 +268,9 @@ final class Sketch {
     /** A group that fits one board has one of its own; a larger one as many as it needs; what is in no group shares others. */
     private List<Board> boards(List<Load> loads, Map<String, ShutdownGroup> groups, List<Panel> panels) {
         Map<String, Integer> sizes = new LinkedHashMap<>();
-        loads.forEach(load -> sizes.merge(load.shutdownGroup().orElse(""), 1, Integer::sum));
+        loads.stream()
+                .filter(Load::switched)
+                .forEach(load -> sizes.merge(load.shutdownGroup().orElse(""), 1, Integer::sum));
         int count = 0;
         for (int size : sizes.values()) {
             count += (int) Math.ceil(size / (double) mapping.boardOutputs());
@@ -247,6 +289,16 @@ final class Sketch {
         return boards;
     }
 
+    /** So that amplifiers can begin when the slowest processing has settled, and be spread over a minute after that. */
+    private static List<Double> delays(List<Load> loads) {
+        double settle = loads.stream().mapToDouble(Load::settleSeconds).max().orElse(0);
+        TreeSet<Double> delays = new TreeSet<>(List.of(0.0, 1.0, 2.0, 5.0, 8.0, 10.0, 15.0, 20.0, 30.0, 45.0, 60.0));
+        for (double later = 5; settle > 0 && later <= 60; later += 5) {
+            delays.add(settle + later);
+        }
+        return List.copyOf(delays);
+    }
+
     private double phaseAmps(List<Load> loads) {
         double sum = loads.stream()
                 .mapToDouble(load -> load.runningAmps() * load.poles())
@@ -254,8 +306,15 @@ final class Sketch {
         return sum / mapping.system().phases().size();
     }
 
+    /** With a quarter to spare, room for phases that differ by the largest load, and no less than the largest breaker. */
+    private double supplyRating(List<Load> loads, double phaseAmps) {
+        double largest = loads.stream().mapToDouble(Load::runningAmps).max().orElse(0);
+        double breaker = loads.stream().mapToDouble(Load::breakerAmps).max().orElse(0);
+        double amps = Math.max(phaseAmps * (1 + SPARE), phaseAmps + largest) / mapping.continuousFraction();
+        return rating(Math.max(amps, breaker));
+    }
+
     private double rating(double amps) {
-        Practice practice = mapping.lineToNeutralVolts() > 200 ? Practice.IEC : Practice.NEC;
         return StandardRatings.atLeast(practice, amps).orElse(Math.ceil(amps / 1000) * 1000);
     }
 
@@ -275,7 +334,7 @@ final class Sketch {
         return cut.isEmpty() ? "load" : cut;
     }
 
-    private static double sum(List<Item> pieces, java.util.function.ToDoubleFunction<Item> of) {
+    private static double sum(List<Item> pieces, ToDoubleFunction<Item> of) {
         return thousandths(pieces.stream().mapToDouble(of).sum());
     }
 }

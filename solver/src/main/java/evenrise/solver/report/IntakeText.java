@@ -22,7 +22,17 @@ public final class IntakeText {
         if (!list.problems().isEmpty()) {
             sections.add(listed(new Section(paint, "Rows that cannot be taken over"), list.problems(), shown));
         }
+        if (!list.outside().isEmpty()) {
+            sections.add(listed(
+                    new Section(paint, "Outside this project: life safety, fed by others"), list.outside(), shown));
+        }
+        if (!list.questions().isEmpty()) {
+            sections.add(listed(new Section(paint, "Questions that somebody has to answer"), list.questions(), shown));
+        }
         sections.add(listed(new Section(paint, "Guessed, to be confirmed"), list.guesses(), shown));
+        if (!list.notRead().isEmpty()) {
+            sections.add(listed(new Section(paint, "Columns that were not read"), list.notRead(), shown));
+        }
         sections.add(CautionText.lines(Cautions.ALL, paint));
         return Sections.joined(sections);
     }

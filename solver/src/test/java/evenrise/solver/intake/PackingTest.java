@@ -6,7 +6,9 @@ import evenrise.model.project.Role;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +18,24 @@ class PackingTest {
     private static final Bundle.Limits LIMITS = new Bundle.Limits(100, 100);
 
     private static Bundle.Piece piece(double amps, double tripAmps) {
-        Item item = new Item("row 1", 1, "piece", "", Role.AUXILIARY, "", "", 1, amps, amps, 0, 1);
+        Item item = new Item(
+                "row 1",
+                1,
+                "piece",
+                "",
+                Role.AUXILIARY,
+                "",
+                "",
+                Gear.ELECTRONICS,
+                Service.SWITCHED,
+                OptionalDouble.empty(),
+                1,
+                amps,
+                amps,
+                0,
+                1,
+                Set.of(),
+                "");
         return new Bundle.Piece(item, amps, tripAmps);
     }
 

@@ -39,4 +39,9 @@ public final class StandardRatings {
                 .filter(each -> each >= amps && each != RARE_AMPS.get(practice))
                 .findFirst();
     }
+
+    /** The greatest standard rating of at most {@code amps}; empty below the first. */
+    public static OptionalDouble atMost(Practice practice, double amps) {
+        return DoubleStream.of(AMPS.get(practice)).filter(each -> each <= amps).max();
+    }
 }

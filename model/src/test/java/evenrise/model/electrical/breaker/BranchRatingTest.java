@@ -1,0 +1,90 @@
+package evenrise.model.electrical.breaker;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenrise.model.project.Practice;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class BranchRatingTest {
+    @Nested
+    class OfALoad {
+        /** NEC 210.20(A) and 240.6(A): 125 % of the current, then the next standard rating. */
+        @ParameterizedTest(name = "{0} A: {1} A")
+        @CsvSource({
+            "16, 20", // 20.0
+            "16.1, 25", // 20.125
+            "24, 30", // 30.0
+            "42, 60", // 52.5
+            "46.3, 60", // 57.9: 10 kW at 240 V and 0.9
+            "180, 225", // 225.0
+            "9.26, 15" // 11.6
+        })
+        void isTheNextStandardRatingAboveFiveFourths(double amps, double rating) {
+            assertThat(BranchRating.carrying(Practice.NEC, amps, 0.8)).hasValue(rating);
+        }
+
+        /** IEC 60364-4-43 clause 433.1: the rating is no less than the design current. */
+        @ParameterizedTest(name = "{0} A: {1} A")
+        @CsvSource({"16, 16", "16.1, 20", "20.1, 25", "33, 40"})
+        void mayBeTheCurrentItselfByIecPractice(double amps, double rating) {
+            assertThat(BranchRating.carrying(Practice.IEC, amps, 1)).hasValue(rating);
+        }
+    }
+
+    /** NEC table 430.52(C)(1), inverse-time breakers: 250 %, the next standard rating by exception 1. */
+    @Nested
+    class OfAMotor {
+        @ParameterizedTest(name = "{0} A: {1} A")
+        @CsvSource({
+            "4.6, 15", // 1 hp, 208 V: 11.5
+            "10.6, 30", // 3 hp, 208 V: 26.5
+            "16.7, 45", // 5 hp, 208 V: 41.75
+            "30.8, 80", // 10 hp, 208 V: 77.0
+            "22, 60", // 7½ hp, 230 V: 55 (a published example takes 60)
+            "28, 70", // 5 hp, 230 V, one phase: 70.0 (published example)
+            "124, 350" // 100 hp, 460 V: 310 (published example)
+        })
+        void isTwoAndAHalfTimesItsFullLoadCurrent(double amps, double rating) {
+            assertThat(BranchRating.ofMotor(amps)).hasValue(rating);
+        }
+    }
+
+    /** NEC table 450.3(B), primary protection alone. */
+    @Nested
+    class OfATransformer {
+        @ParameterizedTest(name = "{0} A: {1} A")
+        @CsvSource({
+            "36.08, 50", // 30 kVA, 480 V: 45.1
+            "54.13, 70", // 45 kVA: 67.7
+            "90.21, 125", // 75 kVA: 112.8
+            "52.08, 70", // 25 kVA, one phase: 65.1
+            "9, 15" // 11.25
+        })
+        void isFiveFourthsAndTheNextStandardRating(double amps, double rating) {
+            assertThat(BranchRating.ofTransformer(amps)).hasValue(rating);
+        }
+
+        @Test
+        void doesNotGoUpBelowNineAmpere() {
+            // 2 kVA at 480 V: 4.17 A · 1.67 = 6.96 A; no breaker is rated so low
+            assertThat(BranchRating.ofTransformer(4.17)).isEmpty();
+            // 0.5 kVA at 480 V: 1.04 A · 3 = 3.1 A
+            assertThat(BranchRating.ofTransformer(1.04)).isEmpty();
+            // 8.99 A · 1.67 = 15.01 A
+            assertThat(BranchRating.ofTransformer(8.99)).hasValue(15);
+        }
+    }
+
+    @Test
+    void practiceFollowsVoltageAndFrequency() {
+        assertThat(Practice.usualAt(120, 60)).isEqualTo(Practice.NEC);
+        assertThat(Practice.usualAt(277, 60)).isEqualTo(Practice.NEC);
+        assertThat(Practice.usualAt(347, 60)).isEqualTo(Practice.NEC);
+        assertThat(Practice.usualAt(230, 50)).isEqualTo(Practice.IEC);
+        assertThat(Practice.usualAt(220, 60)).isEqualTo(Practice.IEC);
+        assertThat(Practice.usualAt(120, 50)).isEqualTo(Practice.IEC);
+    }
+}

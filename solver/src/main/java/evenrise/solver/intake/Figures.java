@@ -1,0 +1,118 @@
+package evenrise.solver.intake;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads the cells of one sheet as numbers with a unit; what cannot be read is a problem with its place. */
+final class Figures {
+    private static final int LONGEST_NAME = 120;
+
+    private final Sheet sheet;
+    private final Header header;
+    private final Notices notices;
+    private final boolean isCommaDecimal;
+
+    Figures(Sheet sheet, Header header, Notices notices) {
+        this.sheet = sheet;
+        this.header = header;
+        this.notices = notices;
+        this.isCommaDecimal = sheet.rows().stream()
+                .flatMap(row -> row.cells().stream())
+                .anyMatch(cell -> cell.kind() == Cell.Kind.TEXT && Amount.showsDecimalComma(cell.text()));
+        if (isCommaDecimal) {
+            notices.guess("the decimal mark is a comma, as some cells can only be read so");
+        }
+    }
+
+    /** Empty where the cell is empty, or is a problem that is noted. */
+    OptionalDouble amount(Sheet.Row row, Meaning meaning, String unit) {
+        Cell cell = cell(row, meaning);
+        if (isSilent(cell) || !isReadable(row, meaning)) {
+            return OptionalDouble.empty();
+        }
+        Optional<Amount> amount = Amount.of(cell.text(), isCommaDecimal && cell.kind() == Cell.Kind.TEXT);
+        if (amount.isEmpty()) {
+            problem(row, meaning, "'" + cut(cell.text()) + "' is no number with at most one unit.");
+            return OptionalDouble.empty();
+        }
+        String stated = amount.get().unit().isEmpty()
+                ? header.units().getOrDefault(meaning, unit)
+                : amount.get().unit();
+        Optional<Double> scale = scale(stated, unit);
+        if (scale.isEmpty()) {
+            problem(
+                    row,
+                    meaning,
+                    "'" + cut(cell.text()) + "' is in '" + stated + "', expected "
+                            + (unit.isEmpty() ? "no unit" : unit.toUpperCase(Locale.ROOT)) + "." + cure(stated));
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(scale.get() * amount.get().value());
+    }
+
+    /** Whether the cell says nothing. */
+    static boolean isSilent(Cell cell) {
+        return cell.isEmpty() || cell.text().matches("[-–—]+|n/?a|N/?A|\\?");
+    }
+
+    /** Whether the cell holds text or a number; else that is noted. */
+    boolean isReadable(Sheet.Row row, Meaning meaning) {
+        Cell cell = cell(row, meaning);
+        switch (cell.kind()) {
+            case DATE ->
+                problem(row, meaning, "'" + cell.text() + "' is a date. Maybe the sheet has turned a number into one.");
+            case ERROR -> problem(row, meaning, "the formula ends in '" + cell.text() + "'.");
+            case FORMULA ->
+                problem(
+                        row,
+                        meaning,
+                        "a formula whose value is not in the file. Maybe open and save it in a spreadsheet program.");
+            default -> {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    void problem(Sheet.Row row, Meaning meaning, String text) {
+        Integer column = header.columns().get(meaning);
+        notices.add(
+                column == null
+                        ? Notice.problem(sheet, row.number(), text)
+                        : Notice.problem(sheet, row.number(), column, text));
+    }
+
+    Cell cell(Sheet.Row row, Meaning meaning) {
+        Integer column = header.columns().get(meaning);
+        return column == null ? Cell.EMPTY : row.cell(column);
+    }
+
+    String text(Sheet.Row row, Meaning meaning) {
+        return cell(row, meaning).text();
+    }
+
+    static String cut(String text) {
+        return text.length() <= LONGEST_NAME ? text : text.substring(0, LONGEST_NAME - 1) + "…";
+    }
+
+    private static String cure(String stated) {
+        return stated.matches("hp|ps|cv|ch") ? " Maybe state the motor's full-load current in ampere." : "";
+    }
+
+    private static Optional<Double> scale(String stated, String wanted) {
+        if (wanted.isEmpty()) {
+            return stated.isEmpty() || stated.matches("x|pcs?|st|stk|%|pieces?") ? Optional.of(1.0) : Optional.empty();
+        }
+        String bare = stated.replaceAll("(ac|rms|eff)$", "");
+        if (bare.equals(wanted)
+                || wanted.equals("a") && bare.matches("amps?|ampere|apk|apeak")
+                || wanted.equals("w") && bare.matches("watts?")) {
+            return Optional.of(1.0);
+        }
+        if (bare.equals("k" + wanted)) {
+            return Optional.of(1000.0);
+        }
+        return bare.equals("m" + wanted) ? Optional.of(0.001) : Optional.empty();
+    }
+}

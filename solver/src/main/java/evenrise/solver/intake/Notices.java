@@ -1,0 +1,47 @@
+package evenrise.solver.intake;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What there is to tell about a list, in the order in which it was found. */
+final class Notices {
+    private final List<Notice> all = new ArrayList<>();
+    private final Map<String, Integer> assumed = new LinkedHashMap<>();
+    private int problems;
+
+    void add(Notice notice) {
+        all.add(notice);
+        problems += notice.kind() == Notice.Kind.PROBLEM ? 1 : 0;
+    }
+
+    void guess(String text) {
+        add(Notice.guess(text));
+    }
+
+    /** The same assumption about one more row. */
+    void assume(String text) {
+        assumed.merge(text, 1, Integer::sum);
+    }
+
+    /** Turns what was assumed about rows into guesses, each with the number of rows. */
+    void sumUp(Sheet sheet) {
+        String where = sheet.name().isEmpty() ? "" : "sheet '" + sheet.name() + "': ";
+        assumed.forEach(
+                (text, rows) -> guess(where + text + " (" + rows + (rows == 1 ? " row)" : " rows)")));
+        assumed.clear();
+    }
+
+    int problems() {
+        return problems;
+    }
+
+    List<String> of(Notice.Kind kind) {
+        return all.stream()
+                .filter(notice -> notice.kind() == kind)
+                .map(Notice::toString)
+                .distinct()
+                .toList();
+    }
+}

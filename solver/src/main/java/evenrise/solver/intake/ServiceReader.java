@@ -1,0 +1,84 @@
+package evenrise.solver.intake;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Tells whether a control may switch what a row holds: by the columns for it, else by words of role, name and remarks. */
+final class ServiceReader {
+    private final Sheet sheet;
+    private final Figures figures;
+    private final Notices notices;
+    private final boolean placesLifeSafety;
+
+    ServiceReader(Sheet sheet, Figures figures, Notices notices, boolean placesLifeSafety) {
+        this.sheet = sheet;
+        this.figures = figures;
+        this.notices = notices;
+        this.placesLifeSafety = placesLifeSafety;
+    }
+
+    /** Empty where a cell says something else, which is a problem that is noted. */
+    Optional<Service> of(Sheet.Row row, String name, int pieces) {
+        String safety = Meaning.words(figures.text(row, Meaning.LIFE_SAFETY));
+        String switched = Meaning.words(figures.text(row, Meaning.SWITCHED));
+        String words = words(row, name);
+        boolean isHere = Service.isHere(safety) || Service.isHere(switched);
+        boolean isSafety = isHere
+                || Service.isYes(safety)
+                || Service.saysLifeSafety(safety + " " + switched)
+                || safety.isEmpty() && Service.saysLifeSafety(words);
+        if (isSafety) {
+            return Optional.of(lifeSafety(row, name, pieces, isHere || placesLifeSafety));
+        }
+        if (!safety.isEmpty() && !Service.isNo(safety)) {
+            return odd(row, Meaning.LIFE_SAFETY, "yes, no, or place where it is to have a place here");
+        }
+        if (!switched.isEmpty() && !Service.isYes(switched) && !Service.isNo(switched)) {
+            return odd(row, Meaning.SWITCHED, "yes, no or life safety");
+        }
+        if (Service.isNo(switched) || switched.isEmpty() && Service.saysLeaveOn(words)) {
+            return Optional.of(Service.UNSWITCHED);
+        }
+        Optional<String> asked = switched.isEmpty() ? Service.asked(Meaning.words(name)) : Optional.empty();
+        asked.ifPresent(why -> ask(
+                row,
+                "may '" + Figures.cut(name) + "' be switched? " + why
+                        + ". Until a column 'Switched' says yes, it is left unswitched."));
+        return Optional.of(asked.isPresent() ? Service.ASKED : Service.SWITCHED);
+    }
+
+    String clauses(Sheet.Row row, String name) {
+        return Service.clauses(words(row, name));
+    }
+
+    private String words(Sheet.Row row, String name) {
+        return Meaning.words(String.join(
+                " ; ", List.of(figures.text(row, Meaning.ROLE), name, figures.text(row, Meaning.NOTES))));
+    }
+
+    private Service lifeSafety(Sheet.Row row, String name, int pieces, boolean isPlaced) {
+        String what = (pieces == 1 ? "'" : pieces + " × '") + Figures.cut(name) + "'";
+        if (isPlaced) {
+            ask(
+                    row,
+                    what + " is life safety and was asked for here: it is unswitched and each piece alone on its breaker."
+                            + " Does everybody concerned agree that it is fed here? [" + clauses(row, name) + "]");
+            return Service.LIFE_SAFETY_HERE;
+        }
+        notices.add(new Notice(
+                Notice.Kind.OUTSIDE,
+                Notice.place(sheet, row.number()),
+                what + " is life safety: fed by others, by circuits of its own [" + clauses(row, name) + "]"));
+        return Service.LIFE_SAFETY;
+    }
+
+    private Optional<Service> odd(Sheet.Row row, Meaning meaning, String expected) {
+        figures.problem(
+                row, meaning, "'" + Figures.cut(figures.text(row, meaning)) + "', expected " + expected + ".");
+        return Optional.empty();
+    }
+
+    private void ask(Sheet.Row row, String text) {
+        notices.add(new Notice(Notice.Kind.QUESTION, Notice.place(sheet, row.number()), text));
+    }
+}
