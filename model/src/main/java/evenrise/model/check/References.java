@@ -1,16 +1,23 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.Words;
 import evenrise.model.project.Board;
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Whatever is referred to exists. */
 final class References {
     /** The nearest name is sought for so many references only: whoever has more has one cause for most. */
     private static final int MOST_SOUGHT = 200;
+
+    private static final Set<String> FIELDS_OF_A_LOAD = Stream.of(Load.class.getRecordComponents())
+            .map(component -> Words.key(component.getName()))
+            .collect(Collectors.toUnmodifiableSet());
 
     private final Plant plant;
     private final Consumer<Finding> found;
@@ -46,8 +53,21 @@ final class References {
             all(at + "/panels", load.panels(), "panels", plant.panels.keySet());
             all(at + "/apart_from", load.apartFrom(), "loads", plant.loads.keySet());
             all(at + "/same_phase_as", load.samePhaseAs(), "loads", plant.loads.keySet());
+            guessed(at + "/guessed", load.guessed());
             load.fixed().panel().ifPresent(id -> one(at + "/fixed/panel", id, "panels", plant.panels.keySet()));
             load.fixed().board().ifPresent(id -> one(at + "/fixed/board", id, "boards", plant.boards.keySet()));
+        }
+    }
+
+    /** A load says of its own fields alone that they were guessed. */
+    private void guessed(String pointer, List<String> names) {
+        for (int k = 0; k < names.size(); k++) {
+            String name = names.get(k);
+            if (!FIELDS_OF_A_LOAD.contains(name)) {
+                String cure = Nearest.cure(name, FIELDS_OF_A_LOAD, "Maybe take it out.");
+                found.accept(
+                        Finding.error(pointer + "/" + k, Shown.quoted(name), "the name of a field of a load", cure));
+            }
         }
     }
 

@@ -61,14 +61,12 @@ public record Mapping(
         @Field(meaning = "Outputs of a control board", min = 1, max = 1000, byDefault = "12")
         int boardOutputs,
 
-        @Field(
-                meaning = "Body of rules that ratings go by; told by voltage and frequency when absent",
-                optional = true)
+        @Field(meaning = "Body of rules that ratings go by; told by voltage and frequency when absent", optional = true)
         Optional<Practice> practice,
 
         @Field(
-                meaning = "Whether life-safety equipment is placed, unswitched and each piece alone, instead of listed as "
-                        + "outside the plan",
+                meaning = "Whether life-safety equipment is placed, unswitched and each piece alone, instead of listed"
+                        + " as outside the plan",
                 byDefault = "false")
         boolean placesLifeSafety)
         implements MappingBuilder.With {

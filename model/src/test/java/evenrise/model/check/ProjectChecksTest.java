@@ -10,7 +10,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.ARandomProject;
 import evenrise.model.ProjectBuilder;
+import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
+import evenrise.model.project.Project;
 import java.util.List;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Nested;
@@ -57,6 +59,28 @@ class ProjectChecksTest {
         @Test
         void mayBeSharedByPartsOfDifferentKinds() {
             assertThat(errors(plant().loads(aLoad("P1"), aLoad("B1")))).isEmpty();
+        }
+    }
+
+    @Nested
+    class Guessed {
+        private static List<Finding> errorsWhereGuessed(String... fields) {
+            Project project = plant().loads(aLoad("x")).build();
+            Load load = project.loads().get(0).withGuessed(List.of(fields));
+            return ProjectChecks.errors(project.withLoads(List.of(load)));
+        }
+
+        @Test
+        void isAFieldOfALoad() {
+            assertThat(errorsWhereGuessed("power_factor", "inrush_peak_a", "curve"))
+                    .isEmpty();
+
+            assertThat(errorsWhereGuessed("idle_a", "inrush_peek_a"))
+                    .singleElement()
+                    .satisfies(finding -> {
+                        assertThat(finding.pointer()).isEqualTo("/loads/0/guessed/1");
+                        assertThat(finding.cure()).isEqualTo("Maybe 'inrush_peak_a'.");
+                    });
         }
     }
 

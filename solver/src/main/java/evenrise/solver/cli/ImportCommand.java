@@ -22,11 +22,11 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "import",
         header = "Make a project of an equipment list.",
-        description = "Reads pieces of equipment from a workbook (.xlsx) or a table of values (.csv), recognises the "
-                + "columns by the trade's usual words or by a mapping file, bundles the pieces onto the fewest breakers, "
-                + "and sketches a supply, panels and boards for them. A breaker's rating follows what it carries, never an "
-                + "inrush. Life-safety equipment is listed as outside the project. Everything that was guessed is listed "
-                + "for confirmation; every row that cannot be taken over is listed with its place.",
+        description = "Reads pieces of equipment from a workbook (.xlsx) or a table of values (.csv), recognises the"
+            + " columns by the trade's usual words or by a mapping file, bundles the pieces onto the fewest breakers,"
+            + " and sketches a supply, panels and boards for them. A breaker's rating follows what it carries, never"
+            + " an inrush. Life-safety equipment is listed as outside the project. Everything that was guessed is"
+            + " listed for confirmation; every row that cannot be taken over is listed with its place.",
         footer = {
             "%nExamples:",
             "  evenrise import --template list.xlsx",

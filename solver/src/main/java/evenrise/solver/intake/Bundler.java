@@ -50,8 +50,8 @@ final class Bundler {
         if (mapping.curveOfBreakers().isEmpty()) {
             notices.guess(String.format(
                     Locale.ROOT,
-                    "no trip band, as American breakers rarely state one; pieces share a breaker while their inrush counts"
-                            + " for at most %.0f times its rating",
+                    "no trip band, as American breakers rarely state one; pieces share a breaker while their inrush"
+                            + " counts for at most %.0f times its rating",
                     band.leastRatio()));
         }
         return branches;
@@ -91,8 +91,8 @@ final class Bundler {
         }
         Sizing.Breaker each = shared.get();
         List<Bundle> packed = Packing.of(sharing, limits);
-        packed.forEach(bundle ->
-                branches.add(new Branch(kind, each.amps(), each.curve(), List.copyOf(bundle.pieces()))));
+        packed.forEach(
+                bundle -> branches.add(new Branch(kind, each.amps(), each.curve(), List.copyOf(bundle.pieces()))));
         boolean isOptimal = sharing.size() <= Packing.EXACT_PIECES;
         return alone + (isOptimal ? packed.size() : Packing.leastBundles(sharing, limits));
     }
@@ -105,10 +105,10 @@ final class Bundler {
                     item.place(),
                     String.format(
                             Locale.ROOT,
-                            "a piece of '%s' peaks at %.0f A, which counts for %.0f A at the trip; its breaker of %.0f A, band"
-                                    + " %s, surely holds %.0f A only. No larger rating is taken for that: it would not protect"
-                                    + " outlet and cord. Maybe a band that trips later, a device that limits the inrush, or"
-                                    + " parts that come on one after another.",
+                            "a piece of '%s' peaks at %.0f A, which counts for %.0f A at the trip; its breaker of %.0f"
+                                + " A, band %s, surely holds %.0f A only. No larger rating is taken for that: it would"
+                                + " not protect outlet and cord. Maybe a band that trips later, a device that limits"
+                                + " the inrush, or parts that come on one after another.",
                             item.name(),
                             item.inrushPeakAmps(),
                             piece.tripAmps(),

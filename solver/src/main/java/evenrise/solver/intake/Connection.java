@@ -30,8 +30,8 @@ record Connection(int poles, String assumed, String question, String problem) {
             "3~|~3|3ph(ase[ns]?)?|3-ph(ase)?|three-?phases?|3-?phasig|dreiphasig|drehstrom|triphase|trifasic[oa]|3p(?![a-z0-9])|3/n(/pe)?|3n~|3[x×](?=[0-9])");
     private static final Pattern ONE = Pattern.compile(
             "1~|~1|1ph(ase)?|1-ph(ase)?|single-?phase|einphasig|monophase|monofasic[oa]|1p(?![a-z0-9])|1/n(/pe)?");
-    private static final Pattern VOLTS =
-            Pattern.compile("~?" + NUMBER + "(k?v)?(?:ac)?(?:([-–—/]|to|bis|y/?|a|±)" + NUMBER + ")?(k?v)?(?:ac|rms|eff)?~?[,;]?");
+    private static final Pattern VOLTS = Pattern.compile(
+            "~?" + NUMBER + "(k?v)?(?:ac)?(?:([-–—/]|to|bis|y/?|a|±)" + NUMBER + ")?(k?v)?(?:ac|rms|eff)?~?[,;]?");
 
     static Connection of(String written, String usualUnit, PhaseSystem system, double phaseVolts) {
         String text = Meaning.folded(written).replaceAll("\\s", "");
@@ -114,8 +114,8 @@ record Connection(int poles, String assumed, String question, String problem) {
                     ? fits(2, "", between, between())
                     : fits(
                             3,
-                            "a pair of star voltages, such as 120/208, counts for three poles: a piece on one or two draws"
-                                    + " more in each",
+                            "a pair of star voltages, such as 120/208, counts for three poles: a piece on one or two"
+                                    + " draws more in each",
                             above,
                             phase);
         }
@@ -135,19 +135,23 @@ record Connection(int poles, String assumed, String question, String problem) {
             double two = system == PhaseSystem.SINGLE_PHASE ? Double.POSITIVE_INFINITY : above(between(), low, high);
             if (Math.abs(one) <= SILENT || Math.abs(one) <= Math.abs(two)) {
                 boolean isRange = low < high && Math.abs(two) <= SILENT;
-                return fits(1, isRange ? "a range that holds the voltage to neutral counts for one pole" : "", one, phase);
+                return fits(
+                        1, isRange ? "a range that holds the voltage to neutral counts for one pole" : "", one, phase);
             }
             boolean mayBeThree = system == PhaseSystem.THREE_PHASE && phase > 200;
             return fits(
                     2,
-                    mayBeThree ? "a voltage between lines counts for two poles; three phases where the list says 3~" : "",
+                    mayBeThree
+                            ? "a voltage between lines counts for two poles; three phases where the list says 3~"
+                            : "",
                     two,
                     between());
         }
 
         private Connection fits(int poles, String assumed, double above, double volts) {
             double percent = 100 * Math.abs(above);
-            String stray = String.format(Locale.ROOT, "%.1f %% %s than it is made for", percent, above > 0 ? "more" : "less");
+            String stray =
+                    String.format(Locale.ROOT, "%.1f %% %s than it is made for", percent, above > 0 ? "more" : "less");
             if (Math.abs(above) <= SILENT) {
                 return new Connection(poles, assumed, "", "");
             }
@@ -155,7 +159,8 @@ record Connection(int poles, String assumed, String question, String problem) {
                 return new Connection(
                         poles,
                         assumed,
-                        String.format(Locale.ROOT, "gear for '%s' gets %.0f V, %s: is that allowed?", written, volts, stray),
+                        String.format(
+                                Locale.ROOT, "gear for '%s' gets %.0f V, %s: is that allowed?", written, volts, stray),
                         "");
             }
             return problem(String.format(

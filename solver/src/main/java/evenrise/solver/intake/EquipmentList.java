@@ -69,7 +69,8 @@ public record EquipmentList(
                 .filter(sheet -> mapping.sheet().map(sheet.name()::equals).orElse(true))
                 .toList();
         if (wanted.isEmpty()) {
-            return List.of(Notice.problem("the mapping reads sheet '" + mapping.sheet().orElse("")
+            return List.of(Notice.problem("the mapping reads sheet '"
+                    + mapping.sheet().orElse("")
                     + "', which is not there. The sheets are: "
                     + sheets.stream().map(sheet -> "'" + sheet.name() + "'").collect(Collectors.joining(", ")) + "."));
         }
@@ -79,8 +80,8 @@ public record EquipmentList(
         return !unmatched.isEmpty()
                 ? unmatched
                 : List.of(Notice.problem(
-                        "no row was found whose cells are headers such as quantity, name, room, watts. Maybe name them in a "
-                                + "mapping file (--map), or begin with --template."));
+                        "no row was found whose cells are headers such as quantity, name, room, watts. Maybe name them"
+                                + " in a mapping file (--map), or begin with --template."));
     }
 
     private static EquipmentList of(List<Item> items, Notices notices, Mapping mapping, String name) {

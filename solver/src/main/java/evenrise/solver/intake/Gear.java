@@ -15,7 +15,8 @@ enum Gear {
     /** Starts in its firmware's time: receivers, stage boxes, clocks. */
     SMALL_PROCESSING(
             new Usual(0.95, 0.9, 15, 3, 0.3, 30),
-            "receiver|transmitter|clock|stage ?box|intercom|antenna|empfanger|sender|recepteur|emetteur|receptor|transmisor"),
+            "receiver|transmitter|clock|stage"
+                    + " ?box|intercom|antenna|empfanger|sender|recepteur|emetteur|receptor|transmisor"),
     /** Any other processing. */
     PROCESSING(new Usual(0.95, 0.9, 15, 3, 0.3, 60), ""),
     /** Its transformer's inrush lasts for cycles. */
@@ -24,7 +25,8 @@ enum Gear {
     /** Started across the line: locked rotor for the run-up, no third harmonic. */
     MOTOR(
             new Usual(0.8, 1, 6, 300, 0, 0),
-            "motors?|hoists?|winch(es)?|fans?|blower|pumps?|turntable|revolve|curtain motor|lift|elevator|compressor|motoren|winden?|seilwinde|kettenzuge?|lufter|ventilator|pumpe|aufzug|drehscheibe|moteurs?|palans?|treuils?|ventilateur|pompe|ascenseur|polipastos?|cabrestantes?|ventilador|bomba|ascensor|montacargas"),
+            "motors?|hoists?|winch(es)?|fans?|blower|pumps?|turntable|revolve|curtain"
+                + " motor|lift|elevator|compressor|motoren|winden?|seilwinde|kettenzuge?|lufter|ventilator|pumpe|aufzug|drehscheibe|moteurs?|palans?|treuils?|ventilateur|pompe|ascenseur|polipastos?|cabrestantes?|ventilador|bomba|ascensor|montacargas"),
     /** A distribution transformer of its own, not one inside a piece of gear. */
     TRANSFORMER(
             new Usual(0.95, 1, 12, 30, 0.3, 0),
@@ -32,7 +34,8 @@ enum Gear {
     /** Cold filaments take a dozen times their current for some cycles; no harmonics. */
     TUNGSTEN(
             new Usual(1, 1, 12, 20, 0, 0),
-            "tungsten|halogen|incandescent|par ?(56|64|38)|quartz|gluhlampen?|halogenlampen?|gluhlicht|halogene|incandescente?s?|halogena"),
+            "tungsten|halogen|incandescent|par"
+                    + " ?(56|64|38)|quartz|gluhlampen?|halogenlampen?|gluhlicht|halogene|incandescente?s?|halogena"),
     /** Resistance. */
     HEATER(
             new Usual(1, 1, 1, 10, 0, 0),

@@ -90,8 +90,8 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
         return Notice.problem(
                 sheet,
                 row.number(),
-                "the mapping reads " + meaning.word() + " from a column '" + name + "', which is not there. The headers are: "
-                        + headers(row) + ".");
+                "the mapping reads " + meaning.word() + " from a column '" + name
+                        + "', which is not there. The headers are: " + headers(row) + ".");
     }
 
     /** The headers of a row, as a person would name them. */
@@ -107,8 +107,8 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
         Optional<Sheet.Row> fullest = sheet.rows().stream()
                 .limit(LOOK_AT_ROWS)
                 .filter(each -> row.isEmpty() || each.number() == row.getAsInt())
-                .max(Comparator.comparingLong(
-                        each -> each.cells().stream().filter(cell -> !cell.isEmpty()).count()));
+                .max(Comparator.comparingLong(each ->
+                        each.cells().stream().filter(cell -> !cell.isEmpty()).count()));
         return fullest.flatMap(each -> read(sheet, each, mapped).notices.stream()
                 .filter(notice -> notice.kind() == Notice.Kind.PROBLEM)
                 .findFirst());

@@ -28,8 +28,7 @@ final class Notices {
     /** Turns what was assumed about rows into guesses, each with the number of rows. */
     void sumUp(Sheet sheet) {
         String where = sheet.name().isEmpty() ? "" : "sheet '" + sheet.name() + "': ";
-        assumed.forEach(
-                (text, rows) -> guess(where + text + " (" + rows + (rows == 1 ? " row)" : " rows)")));
+        assumed.forEach((text, rows) -> guess(where + text + " (" + rows + (rows == 1 ? " row)" : " rows)")));
         assumed.clear();
     }
 

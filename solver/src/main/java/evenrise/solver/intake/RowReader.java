@@ -46,7 +46,9 @@ final class RowReader {
         String name = figures.text(row, Meaning.NAME);
         boolean hasFigures = List.of(Meaning.WATTS, Meaning.VOLT_AMPS, Meaning.AMPS).stream()
                 .anyMatch(meaning -> !figures.cell(row, meaning).isEmpty());
-        if (name.isEmpty() && !hasFigures && !figures.cell(row, Meaning.QUANTITY).isEmpty()) {
+        if (name.isEmpty()
+                && !hasFigures
+                && !figures.cell(row, Meaning.QUANTITY).isEmpty()) {
             figures.problem(
                     row, Meaning.QUANTITY, "a quantity without a name. Maybe the name is in a merged cell above.");
         } else if (name.isEmpty() && !hasFigures) {
@@ -82,7 +84,10 @@ final class RowReader {
             return;
         }
         if (Meaning.folded(figures.text(row, Meaning.VOLTS)).matches(".*\\bpoe\\b.*")) {
-            leaveOut(row, "'" + Figures.cut(name) + "' lives on its network (PoE) and is left out: its power is its switch's");
+            leaveOut(
+                    row,
+                    "'" + Figures.cut(name)
+                            + "' lives on its network (PoE) and is left out: its power is its switch's");
             return;
         }
         Set<String> guessed = new TreeSet<>(Set.of("breaker_a", "inrush_half_ms", "third_harmonic"));
@@ -219,8 +224,7 @@ final class RowReader {
             guessed.add("poles");
         }
         if (!connection.question().isEmpty()) {
-            notices.add(new Notice(
-                    Notice.Kind.QUESTION, Notice.place(sheet, row.number()), connection.question()));
+            notices.add(new Notice(Notice.Kind.QUESTION, Notice.place(sheet, row.number()), connection.question()));
         }
         return connection.poles();
     }

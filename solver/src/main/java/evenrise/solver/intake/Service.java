@@ -15,16 +15,29 @@ enum Service {
     /** Life safety that somebody asked to have a place. */
     LIFE_SAFETY_HERE;
 
-    private static final Pattern FIRE = Pattern.compile(
-            "\\b(fire ?alarms?|fire (detection|panel|command|pump|curtain|door|safety)|smoke (alarm|detector|detection|control|vent|extract|exhaust)\\w*|sprinklers?|voice (alarm|evacuation)|evac|mass notification|brandmelde\\w*|brandmelder|rauchmelder|rauchabzug\\w*|entrauchung\\w*|rwa|sprachalarm\\w*|feuer\\w*|sprinkleranlage|alarme? incendie|detection incendie|desenfumage|ssi|alarma (de|contra) incendios?|deteccion de incendios?|contra ?incendios?|evacuacion|evacuation)\\b");
-    private static final Pattern EMERGENCY = Pattern.compile(
-            "\\b(life safety|emergency (lights?|lighting|luminaires?|lamps?|inverter|signs?|exit|egress|power|generator|communication\\w*|system)|exit (lights?|lighting|signs?)|egress (lights?|lighting)|notbeleuchtung\\w*|notlicht\\w*|notstrom\\w*|sicherheitsbeleuchtung\\w*|sicherheitslicht\\w*|sicherheitsstrom\\w*|rettungszeichen\\w*|fluchtweg\\w*|eclairage de (securite|secours)|baes|securite incendie|source de (securite|secours)|(alumbrado|iluminacion|luz|luces) de emergencia|senal de salida|seguridad de vida)\\b");
-    private static final Pattern UPS = Pattern.compile(
-            "\\b(ups|uninterruptible\\w*|usv|unterbrechungsfrei\\w*|onduleurs?|asi|sai|alimentacion ininterrumpida)\\b");
-    private static final Pattern NETWORK_CORE = Pattern.compile(
-            "\\b(core (network )?(switch|router)\\w*|network core|core network|backbone|kern ?switch|netzwerkkern|coeur de reseau|commutateur (de )?coeur|nucleo de red)\\b");
+    private static final Pattern FIRE =
+            Pattern.compile("\\b(fire ?alarms?|fire (detection|panel|command|pump|curtain|door|safety)|smoke"
+                + " (alarm|detector|detection|control|vent|extract|exhaust)\\w*|sprinklers?|voice"
+                + " (alarm|evacuation)|evac|mass"
+                + " notification|brandmelde\\w*|brandmelder|rauchmelder|rauchabzug\\w*|entrauchung\\w*|rwa|sprachalarm\\w*|feuer\\w*|sprinkleranlage|alarme?"
+                + " incendie|detection incendie|desenfumage|ssi|alarma (de|contra) incendios?|deteccion de"
+                + " incendios?|contra ?incendios?|evacuacion|evacuation)\\b");
+    private static final Pattern EMERGENCY = Pattern.compile("\\b(life safety|emergency"
+        + " (lights?|lighting|luminaires?|lamps?|inverter|signs?|exit|egress|power|generator|communication\\w*|system)|exit"
+        + " (lights?|lighting|signs?)|egress"
+        + " (lights?|lighting)|notbeleuchtung\\w*|notlicht\\w*|notstrom\\w*|sicherheitsbeleuchtung\\w*|sicherheitslicht\\w*|sicherheitsstrom\\w*|rettungszeichen\\w*|fluchtweg\\w*|eclairage"
+        + " de (securite|secours)|baes|securite incendie|source de"
+        + " (securite|secours)|(alumbrado|iluminacion|luz|luces) de emergencia|senal de salida|seguridad de vida)\\b");
+    private static final Pattern UPS =
+            Pattern.compile("\\b(ups|uninterruptible\\w*|usv|unterbrechungsfrei\\w*|onduleurs?|asi|sai|alimentacion"
+                    + " ininterrumpida)\\b");
+    private static final Pattern NETWORK_CORE =
+            Pattern.compile("\\b(core (network )?(switch|router)\\w*|network core|core network|backbone|kern"
+                    + " ?switch|netzwerkkern|coeur de reseau|commutateur (de )?coeur|nucleo de red)\\b");
     private static final Pattern LEAVE_ON = Pattern.compile(
-            "\\b(do not (switch|interrupt|turn off)|don'?t switch|not (to be )?switched|unswitched|always on|never off|nicht (schalten|geschaltet|schaltbar)|dauerspannung|dauernd ein|ne pas (couper|commuter)|non commute\\w*|toujours alimente\\w*|no (conmutar|cortar|conmutado|apagar)|siempre encendid\\w*)\\b");
+            "\\b(do not (switch|interrupt|turn off)|don'?t switch|not (to be )?switched|unswitched|always on|never"
+                + " off|nicht (schalten|geschaltet|schaltbar)|dauerspannung|dauernd ein|ne pas (couper|commuter)|non"
+                + " commute\\w*|toujours alimente\\w*|no (conmutar|cortar|conmutado|apagar)|siempre encendid\\w*)\\b");
     private static final Pattern YES =
             Pattern.compile("y|yes|x|true|1|ja|j|oui|o|si|s|switched|geschaltet|schaltbar|commute|conmutado");
     private static final Pattern NO =
@@ -65,9 +78,7 @@ enum Service {
 
     /** Where to look up why others feed it. */
     static String clauses(String plain) {
-        return FIRE.matcher(plain).find()
-                ? "NEC 760.41, 760.121; IEC 60364-5-56"
-                : "NEC 700.10(B); IEC 60364-5-56";
+        return FIRE.matcher(plain).find() ? "NEC 760.41, 760.121; IEC 60364-5-56" : "NEC 700.10(B); IEC 60364-5-56";
     }
 
     boolean isSwitched() {

@@ -52,8 +52,8 @@ final class ServiceReader {
     }
 
     private String words(Sheet.Row row, String name) {
-        return Meaning.words(String.join(
-                " ; ", List.of(figures.text(row, Meaning.ROLE), name, figures.text(row, Meaning.NOTES))));
+        return Meaning.words(
+                String.join(" ; ", List.of(figures.text(row, Meaning.ROLE), name, figures.text(row, Meaning.NOTES))));
     }
 
     private Service lifeSafety(Sheet.Row row, String name, int pieces, boolean isPlaced) {
@@ -61,8 +61,10 @@ final class ServiceReader {
         if (isPlaced) {
             ask(
                     row,
-                    what + " is life safety and was asked for here: it is unswitched and each piece alone on its breaker."
-                            + " Does everybody concerned agree that it is fed here? [" + clauses(row, name) + "]");
+                    what
+                            + " is life safety and was asked for here: it is unswitched and each piece alone on its"
+                            + " breaker. Does everybody concerned agree that it is fed"
+                            + " here? [" + clauses(row, name) + "]");
             return Service.LIFE_SAFETY_HERE;
         }
         notices.add(new Notice(
@@ -73,8 +75,7 @@ final class ServiceReader {
     }
 
     private Optional<Service> odd(Sheet.Row row, Meaning meaning, String expected) {
-        figures.problem(
-                row, meaning, "'" + Figures.cut(figures.text(row, meaning)) + "', expected " + expected + ".");
+        figures.problem(row, meaning, "'" + Figures.cut(figures.text(row, meaning)) + "', expected " + expected + ".");
         return Optional.empty();
     }
 

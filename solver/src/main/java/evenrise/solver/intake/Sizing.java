@@ -43,10 +43,14 @@ final class Sizing {
             return transformer(item);
         }
         Optional<TripCurve> curve = mapping.curveOfBreakers();
-        if ((isMotor || isTransformer) && practice == Practice.IEC && mapping.curve().isEmpty()) {
+        if ((isMotor || isTransformer)
+                && practice == Practice.IEC
+                && mapping.curve().isEmpty()) {
             curve = Optional.of(TripCurve.D);
-            say(item, "a breaker of band D, as " + (isMotor ? "a motor starts" : "a transformer is switched on")
-                    + "; its rating follows the load (IEC 60364-4-43 clause 433.1)");
+            say(
+                    item,
+                    "a breaker of band D, as " + (isMotor ? "a motor starts" : "a transformer is switched on")
+                            + "; its rating follows the load (IEC 60364-4-43 clause 433.1)");
         }
         boolean isAlone = isMotor
                 || isTransformer
@@ -76,9 +80,8 @@ final class Sizing {
         if (rating.getAsDouble() > usual) {
             return Optional.of(new Breaker(rating.getAsDouble(), curve, true));
         }
-        double capped = usual <= most
-                ? usual
-                : StandardRatings.atMost(practice, most).orElse(rating.getAsDouble());
+        double capped =
+                usual <= most ? usual : StandardRatings.atMost(practice, most).orElse(rating.getAsDouble());
         return Optional.of(new Breaker(capped, curve, isAlone));
     }
 
@@ -91,9 +94,10 @@ final class Sizing {
                 item,
                 String.format(
                         Locale.ROOT,
-                        "a motor of %.2f A on a breaker of %.0f A of its own: 250 %%, and the next standard rating, by NEC"
-                                + " 430.52(C)(1). 430.6(A)(1) wants the tables' full-load current for its horsepower, not the"
-                                + " nameplate's; overload protection (430.32) and conductors (430.22) are by its motor",
+                        "a motor of %.2f A on a breaker of %.0f A of its own: 250 %%, and the next standard rating, by"
+                            + " NEC 430.52(C)(1). 430.6(A)(1) wants the tables' full-load current for its horsepower,"
+                            + " not the nameplate's; overload protection (430.32) and conductors (430.22) are by its"
+                            + " motor",
                         item.amps(),
                         rating));
         return Optional.of(new Breaker(rating, mapping.curve(), true));
@@ -129,8 +133,8 @@ final class Sizing {
                 item,
                 String.format(
                         Locale.ROOT,
-                        "is %s %.2f A, whose breaker would be of %.0f A or more, of at most %.0f. Maybe it has a feed of its"
-                                + " own.",
+                        "is %s %.2f A, whose breaker would be of %.0f A or more, of at most %.0f. Maybe it has a feed"
+                                + " of its own.",
                         what,
                         item.amps(),
                         needed,

@@ -69,10 +69,10 @@ final class Sketch {
         double rated = supplyRating(loads, amps);
         if (rated > MOST_SUPPLY_AMPS) {
             notices.add(Notice.problem(String.format(
-                            Locale.ROOT,
-                            "the list draws %.0f A a phase, more than one supply can have. Maybe watts are in another unit, or "
-                                    + "each building is a list of its own.",
-                            amps)));
+                    Locale.ROOT,
+                    "the list draws %.0f A a phase, more than one supply can have. Maybe watts are in another unit, or "
+                            + "each building is a list of its own.",
+                    amps)));
             return Optional.empty();
         }
         List<Panel> panels = panels(loads);
@@ -87,8 +87,9 @@ final class Sketch {
                 .build();
         notices.guess(String.format(
                 Locale.ROOT,
-                "a supply of %.0f A, panels of %d slots (%d), boards of %d outputs (%d) with start delays up to %.0f s: a"
-                        + " first sketch with a quarter of the slots and ratings to spare, to be replaced by the real ones",
+                "a supply of %.0f A, panels of %d slots (%d), boards of %d outputs (%d) with start delays up to %.0f"
+                    + " s: a first sketch with a quarter of the slots and ratings to spare, to be replaced by the real"
+                    + " ones",
                 rated,
                 mapping.panelSlots(),
                 panels.size(),
@@ -103,8 +104,9 @@ final class Sketch {
             notices.guess("processing settles in 30 s (receivers, stage boxes), 120 s (computers, consoles, network"
                     + " switches), 60 s (any other)");
         }
-        notices.guess("how fast an inrush halves, and third harmonics, are those usual for each kind of gear: 3 ms and 0.3"
-                + " for electronics, 300 ms and none for motors, 20 ms and none for tungsten");
+        notices.guess(
+                "how fast an inrush halves, and third harmonics, are those usual for each kind of gear: 3 ms and 0.3"
+                        + " for electronics, 300 ms and none for motors, 20 ms and none for tungsten");
         notices.guess("on an emergency the amplifiers of a zone drop, everything else of it holds");
         return Optional.of(Project.builder()
                 .name(name)
@@ -249,8 +251,10 @@ final class Sketch {
         }
         double wanted = Math.max(
                 amps, 2 * Collections.max(loads.stream().map(Load::runningAmps).toList()));
-        double rated =
-                DoubleStream.of(ratings).filter(each -> each >= wanted).findFirst().orElse(largest);
+        double rated = DoubleStream.of(ratings)
+                .filter(each -> each >= wanted)
+                .findFirst()
+                .orElse(largest);
         SlotNumbering numbering =
                 phases == 3 && practice == Practice.IEC ? SlotNumbering.SEQUENTIAL : SlotNumbering.ALTERNATING;
         List<Panel> panels = new ArrayList<>();

@@ -123,16 +123,22 @@ class ConnectionTest {
 
     @Test
     void otherSystemsHaveNoThreePhases() {
-        assertThat(Connection.of("240", "v", PhaseSystem.SPLIT_PHASE, 120).poles()).isEqualTo(2);
-        assertThat(Connection.of("120", "v", PhaseSystem.SPLIT_PHASE, 120).poles()).isEqualTo(1);
+        assertThat(Connection.of("240", "v", PhaseSystem.SPLIT_PHASE, 120).poles())
+                .isEqualTo(2);
+        assertThat(Connection.of("120", "v", PhaseSystem.SPLIT_PHASE, 120).poles())
+                .isEqualTo(1);
         assertThat(Connection.of("3~ 240", "v", PhaseSystem.SPLIT_PHASE, 120).problem())
                 .contains("three phases");
-        assertThat(Connection.of("230", "v", PhaseSystem.SINGLE_PHASE, 230).poles()).isEqualTo(1);
-        assertThat(Connection.of("400", "v", PhaseSystem.SINGLE_PHASE, 230).poles()).isZero();
+        assertThat(Connection.of("230", "v", PhaseSystem.SINGLE_PHASE, 230).poles())
+                .isEqualTo(1);
+        assertThat(Connection.of("400", "v", PhaseSystem.SINGLE_PHASE, 230).poles())
+                .isZero();
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"1.2.3-240", "abc", "120 or so", "0", "-120", "1e3", "12,0,0", "=1+1", "--240-", "3~ 1~ 208", "٣"})
+    @ValueSource(
+            strings = {"1.2.3-240", "abc", "120 or so", "0", "-120", "1e3", "12,0,0", "=1+1", "--240-", "3~ 1~ 208", "٣"
+            })
     void garbageIsAProblem(String text) {
         assertThat(at(120, text).poles()).isZero();
         assertThat(at(120, text).problem()).contains(text);
@@ -150,7 +156,8 @@ class ConnectionTest {
             }
             for (double volts : new double[] {120, 230, 277}) {
                 Connection connection = at(volts, text.toString());
-                assertThat(connection.poles() == 0).isEqualTo(!connection.problem().isEmpty());
+                assertThat(connection.poles() == 0)
+                        .isEqualTo(!connection.problem().isEmpty());
             }
         }
     }

@@ -62,7 +62,12 @@ class ServiceTest {
     @Test
     void readsOrdersToLeaveOn() {
         for (String text : new String[] {
-            "do not switch", "Always on!", "Bitte nicht schalten", "ne pas couper", "no conmutar", "un-switched (unswitched)"
+            "do not switch",
+            "Always on!",
+            "Bitte nicht schalten",
+            "ne pas couper",
+            "no conmutar",
+            "un-switched (unswitched)"
         }) {
             assertThat(Service.saysLeaveOn(Meaning.words(text))).as(text).isTrue();
         }
