@@ -24,12 +24,16 @@ public final class Template {
             "Role",
             "Zone",
             "Feed",
+            "Switched",
+            "Life safety",
+            "Outlet (A)",
             "Voltage (V)",
             "Watts (W)",
             "Amps (A)",
             "Idle (A)",
             "Inrush (A)",
-            "Power factor");
+            "Power factor",
+            "Notes");
     private static final List<List<Object>> EXAMPLES = List.of(
             List.of(
                     2,
@@ -39,12 +43,16 @@ public final class Template {
                     "processing",
                     "main",
                     "A",
+                    "yes",
+                    "no",
+                    "",
                     120,
                     "",
                     2.2,
                     2.0,
                     45,
-                    0.95),
+                    0.95,
+                    ""),
             List.of(
                     4,
                     "Four-channel amplifier" + EXAMPLE,
@@ -53,12 +61,16 @@ public final class Template {
                     "amplifier",
                     "main",
                     "",
+                    "yes",
+                    "no",
+                    20,
                     208,
                     1800,
                     "",
                     1.2,
                     120,
-                    0.95));
+                    0.95,
+                    ""));
 
     private Template() {}
 

@@ -6,19 +6,27 @@ import static org.assertj.core.api.Assertions.within;
 
 import evenrise.model.check.Feasibility;
 import evenrise.model.check.ProjectChecks;
+import evenrise.model.electrical.breaker.StandardRatings;
+import evenrise.model.intake.Columns;
 import evenrise.model.intake.Mapping;
+import evenrise.model.project.Electrical;
+import evenrise.model.project.Equipment;
 import evenrise.model.project.Load;
 import evenrise.model.project.OnEmergency;
+import evenrise.model.project.Practice;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
+import evenrise.model.project.TripCurve;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import org.junit.jupiter.api.Nested;
@@ -33,6 +41,10 @@ class EquipmentListTest {
 
     private EquipmentList read(String csv) throws IOException {
         return EquipmentList.read(Files.writeString(folder.resolve("list.csv"), csv), Mapping.USUAL, "Test");
+    }
+
+    private static EquipmentList resource(String name, Mapping mapping) throws IOException {
+        return EquipmentList.read(Path.of("src", "test", "resources", "intake", name), mapping, "Test");
     }
 
     private static Load only(EquipmentList list) {
@@ -109,7 +121,7 @@ class EquipmentListTest {
 
         @Test
         void staysWithinTheTripBandForTheSummedInrush() throws IOException {
-            // 20 A of band C holds 100 A; a piece counts for about 45 A
+            // 5 times 20 A; a piece counts for about 45 A
             assertThat(read("Qty,Name,Amps,Idle,Inrush\n4,Server,1,1,95\n").breakers())
                     .isEqualTo(2);
         }
@@ -126,6 +138,395 @@ class EquipmentListTest {
                     .singleElement()
                     .asString()
                     .contains("row 2", "'Furnace'", "80.00 A", "63 A");
+        }
+    }
+
+    /** A breaker follows the load, the outlet and the cord; its inrush is a question about its curve. */
+    @Nested
+    class Ratings {
+        private static final Mapping EUROPE =
+                Mapping.builder().lineToNeutralVolts(230).frequencyHertz(50).build();
+        private static final Mapping HIGH =
+                Mapping.builder().lineToNeutralVolts(277).build();
+
+        private Load load(EquipmentList list, String id) {
+            return list.project().orElseThrow().loads().stream()
+                    .filter(load -> load.id().equals(id))
+                    .findAny()
+                    .orElseThrow();
+        }
+
+        /** IEC 60364-4-43 clause 433.1: 2.75, 4.12 and 5.29 A are carried by the usual 16 A. */
+        @Test
+        void areNotThoseOfAnInrush() throws IOException {
+            EquipmentList list = resource("two-wire-400.csv", EUROPE);
+
+            assertThat(list.problems()).isEmpty();
+            // 600 W / (230 V · 0.95), an inrush of 300 A
+            assertThat(load(list, "media-server-1").runningAmps()).isEqualTo(2.746);
+            assertThat(load(list, "media-server-1").breakerAmps()).isEqualTo(16);
+            // 900 W / (230 V · 0.95), an inrush of 450 A
+            assertThat(load(list, "toroid-amp-1").runningAmps()).isEqualTo(4.119);
+            assertThat(load(list, "toroid-amp-1").breakerAmps()).isEqualTo(16);
+            assertThat(load(list, "toroid-amp-1").curve()).contains(TripCurve.C);
+            assertThat(list.questions())
+                    .hasSize(2)
+                    .allSatisfy(text -> assertThat(text)
+                            .contains(
+                                    "No larger rating",
+                                    "band that trips later",
+                                    "limits the inrush",
+                                    "one after another"));
+        }
+
+        /** Two wires at 400 V are two poles: 2000 W / (230 V · √3 · 0.95) = 5.285 A, not 3.05 A in each of three. */
+        @Test
+        void ofTwoWiresBetweenLinesAreThoseOfTwoPoles() throws IOException {
+            Load mover = load(resource("two-wire-400.csv", EUROPE), "mover-1");
+
+            assertThat(mover.poles()).isEqualTo(2);
+            assertThat(mover.runningAmps()).isEqualTo(5.285);
+        }
+
+        /** At 480Y/277 V and 60 Hz ratings are those of NEC 240.6(A), which has no 16, 32 or 63 A. */
+        @Test
+        void areThoseOfTheSystemsCode() throws IOException {
+            EquipmentList list = resource("two-wire-480.csv", HIGH);
+            Project project = list.project().orElseThrow();
+
+            assertThat(project.electrical().flatMap(Electrical::practice)).contains(Practice.NEC);
+            assertThat(project.loads())
+                    .allSatisfy(load -> assertThat(StandardRatings.isStandard(Practice.NEC, load.breakerAmps()))
+                            .isTrue())
+                    .allSatisfy(load -> assertThat(load.curve()).isEmpty());
+            assertThat(StandardRatings.isStandard(Practice.NEC, project.supply().ratedAmps()))
+                    .isTrue();
+            assertThat(project.panels())
+                    .allSatisfy(panel -> assertThat(StandardRatings.isStandard(Practice.NEC, panel.ratedAmps()))
+                            .isTrue());
+            // 1000 W / (277 V · 0.9)
+            assertThat(load(list, "rack-a-1").runningAmps()).isEqualTo(4.011);
+            // two wires: 2400 W / (277 V · √3 · 1) = 5.002 A; two of them, or one and the projector's 6.582 A
+            assertThat(load(list, "odd-1").poles()).isEqualTo(2);
+            // three phases, as the list says: 5000 W / (3 · 277 V · 0.85)
+            assertThat(load(list, "hoist-1").poles()).isEqualTo(3);
+            assertThat(load(list, "hoist-1").runningAmps()).isEqualTo(7.079);
+            // NEC 430.52(C)(1): 250 % of 7.079 A is 17.7 A, the next standard rating 20 A
+            assertThat(load(list, "hoist-1").breakerAmps()).isEqualTo(20);
+        }
+
+        @Test
+        void ofARackFollowItsCurrent() throws IOException {
+            // 9.26 A / 0.8 = 11.6 A: the usual 20 A, whatever the inrush
+            assertThat(only(read("Name,Amps,Inrush\nRack,9.26,900\n")).breakerAmps())
+                    .isEqualTo(20);
+        }
+
+        /** NEC 430.52(C)(1), exception 1: 250 % of 4.6 A is 11.5 A, of 16.7 A 41.75 A; the next standard ratings. */
+        @Test
+        void ofMotorsAreByTheirTable() throws IOException {
+            EquipmentList list = read("Name,Voltage,Amps\nChain hoist,3~ 208,4.6\nWinch,3~ 208,16.7\n");
+
+            assertThat(load(list, "chain-hoist-1").breakerAmps()).isEqualTo(15);
+            assertThat(load(list, "winch-1").breakerAmps()).isEqualTo(45);
+            assertThat(list.guesses())
+                    .filteredOn(text -> text.contains("430.52(C)(1)"))
+                    .hasSize(2);
+            assertThat(load(list, "winch-1").equipment().flatMap(Equipment::motor))
+                    .isPresent();
+        }
+
+        /** NEC table 450.3(B), primary alone: 125 % of 36.08 A (30 kVA at 480 V, three phases) is 45.1 A, so 50 A. */
+        @Test
+        void ofTransformersAreByTheirTable() throws IOException {
+            Path file = Files.writeString(folder.resolve("list.csv"), "Name,Voltage,kVA\nTransformer,3~ 480,30\n");
+
+            EquipmentList list = EquipmentList.read(file, HIGH, "Test");
+
+            // 30 kVA / (3 · 277 V) = 36.1 A
+            assertThat(only(list).breakerAmps()).isEqualTo(50);
+            assertThat(list.guesses()).anySatisfy(text -> assertThat(text).contains("450.3(B)"));
+        }
+
+        /** By IEC practice a motor has the rating of its load and a band that its start does not trip. */
+        @Test
+        void ofMotorsByIecPracticeFollowTheLoad() throws IOException {
+            Path file = Files.writeString(folder.resolve("list.csv"), "Name,Voltage,Amps\nWinde,3~ 400,10\n");
+
+            Load motor = only(EquipmentList.read(file, EUROPE, "Test"));
+
+            assertThat(motor.breakerAmps()).isEqualTo(16);
+            assertThat(motor.curve()).contains(TripCurve.D);
+        }
+
+        /** NEC 210.21(B)(1): an outlet is rated no less than the circuit that it is on alone. */
+        @Test
+        void areNoMoreThanTheOutlets() throws IOException {
+            assertThat(only(read("Name,Amps,Outlet\nDesk,5,15 A\n")).breakerAmps())
+                    .isEqualTo(15);
+            assertThat(only(read("Name,Amps,Outlet\nDesk,5,L5-30\n")).breakerAmps())
+                    .isEqualTo(20);
+            assertThat(only(read("Name,Amps,Outlet\nDimmer,22,30 A\n")).breakerAmps())
+                    .isEqualTo(30);
+            // 13 A / 0.8 = 16.25 A
+            assertThat(read("Name,Amps,Outlet\nHeavy rack,13,15 A\n").problems())
+                    .singleElement()
+                    .asString()
+                    .contains("row 2", "13.00 A", "outlet of 15 A", "20 A");
+        }
+
+        @Test
+        void guessNoBandOfAmericanBreakers() throws IOException {
+            assertThat(only(read("Name,Amps\nDesk,1\n")).curve()).isEmpty();
+            Path file = Files.writeString(folder.resolve("list.csv"), "Name,Amps\nDesk,1\n");
+            Mapping stated = Mapping.builder().curve(TripCurve.D).build();
+            assertThat(only(EquipmentList.read(file, stated, "Test")).curve()).contains(TripCurve.D);
+        }
+    }
+
+    @Nested
+    class Voltages {
+        @Test
+        void ofAnotherSupplyAreProblems() throws IOException {
+            // 240 V on 208 V: 13 % less; 230 V: 9.6 % less, which is asked about
+            EquipmentList list = resource("other-voltages.csv", Mapping.USUAL);
+            assertThat(list.problems())
+                    .singleElement()
+                    .asString()
+                    .contains("row 3, column E", "'240'", "120 V", "208 V");
+            assertThat(list.questions()).singleElement().asString().contains("row 2", "'230'", "9.6 % less");
+
+            // 277 V is 20 % and 15 % more
+            EquipmentList high = resource(
+                    "other-voltages.csv",
+                    Mapping.builder().lineToNeutralVolts(277).build());
+            assertThat(high.problems())
+                    .hasSize(2)
+                    .allSatisfy(text -> assertThat(text).contains("277 V"));
+
+            // 100 V on 127 V: 27 % more
+            Path file = Files.writeString(folder.resolve("list.csv"), "Name,Voltage,Amps\nMixer,100,1\n");
+            Mapping mexico = Mapping.builder().lineToNeutralVolts(127).build();
+            assertThat(EquipmentList.read(file, mexico, "Test").problems())
+                    .singleElement()
+                    .asString()
+                    .contains("'100'", "127 V");
+        }
+
+        @Test
+        void thatAreNoneAreProblemsWithTheirPlace() throws IOException {
+            assertThat(read("Quantity,Name,Watts,Voltage\n1,Amp,100,1.2.3-240\n")
+                            .problems())
+                    .singleElement()
+                    .asString()
+                    .contains("row 2, column D", "'1.2.3-240'");
+        }
+
+        @Test
+        void areReadAsPeopleWriteThem() throws IOException {
+            EquipmentList list = resource("life-safety.csv", Mapping.USUAL);
+            List<Load> loads = list.project().orElseThrow().loads();
+
+            // 1200 W / (208 V · 0.95) and, in three poles, / (3 · 120 V · 0.95)
+            assertThat(loads)
+                    .extracting(load -> load.id() + " " + load.poles() + " " + load.runningAmps())
+                    .containsExactlyInAnyOrder(
+                            "amp-a-1 3 3.509",
+                            "amp-a-2 3 3.509",
+                            "amp-b-1 2 6.077",
+                            "amp-c-1 3 3.509",
+                            "amp-d-1 2 6.077");
+            assertThat(list.guesses()).anySatisfy(text -> assertThat(text).contains("PoE", "left out"));
+            assertThat(list.problems())
+                    .anySatisfy(text -> assertThat(text).contains("row 7, column G", "direct current"))
+                    .anySatisfy(text -> assertThat(text).contains("row 8, column G", "'480'"))
+                    .anySatisfy(text -> assertThat(text).contains("row 10, column G", "'277'"))
+                    .anySatisfy(text -> assertThat(text).contains("row 13", "105.26 A"));
+        }
+    }
+
+    @Nested
+    class LifeSafety {
+        private static final String LIST = "Name,Room,Zone,Amps,Switched,Life safety\n"
+                + "Fire alarm panel,R,hall,0.5,,\nExit sign,R,hall,0.1,,\nDesk,R,hall,1,,\n";
+
+        /** NEC 700.10(B), 760.41 and 760.121, IEC 60364-5-56: circuits of its own. */
+        @Test
+        void isOutsideUnlessSomebodyAsks() throws IOException {
+            EquipmentList list = read(LIST);
+
+            assertThat(list.project().orElseThrow().loads())
+                    .extracting(Load::name)
+                    .containsExactly("R: Desk");
+            assertThat(list.outside()).hasSize(2);
+            assertThat(list.outside().get(0)).contains("row 2", "'Fire alarm panel'", "760.41", "60364-5-56");
+            assertThat(list.outside().get(1)).contains("row 3", "'Exit sign'", "700.10(B)");
+        }
+
+        @Test
+        void isUnswitchedAndAloneWhereSomebodyAsks() throws IOException {
+            Path file = Files.writeString(folder.resolve("list.csv"), LIST);
+            EquipmentList list = EquipmentList.read(file, Mapping.USUAL.withPlacesLifeSafety(true), "Test");
+            List<Load> loads = list.project().orElseThrow().loads();
+
+            assertThat(loads).extracting(Load::switched).containsExactly(false, false, true);
+            assertThat(loads.get(0).name()).contains("Fire alarm panel", "life safety", "NEC 760.41");
+            assertThat(loads.get(0).shutdownGroup()).isEmpty();
+            assertThat(list.outside()).isEmpty();
+            assertThat(list.questions()).hasSize(2);
+            assertThat(ProjectChecks.errors(list.project().orElseThrow())).isEmpty();
+        }
+
+        @Test
+        void mayBeSaidByAColumn() throws IOException {
+            EquipmentList list = read("Name,Amps,Switched,Life safety\n"
+                    + "Relay rack,1,,yes\nSign rack,1,life safety,\nDoor rack,1,,place\nFire alarm demo,1,,no\n"
+                    + "Clock,1,no,\nUPS amplifier,2,yes,\n");
+
+            assertThat(list.problems()).isEmpty();
+            assertThat(list.outside()).hasSize(2);
+            assertThat(list.project().orElseThrow().loads())
+                    .extracting(load -> load.id() + " " + load.switched())
+                    .containsExactlyInAnyOrder(
+                            "door-rack-1 false", "fire-alarm-demo-1 true", "clock-1 false", "ups-amplifier-1 true");
+            assertThat(read("Name,Amps,Switched\nDesk,1,perhaps\n").problems())
+                    .singleElement()
+                    .asString()
+                    .contains("row 2, column C", "'perhaps'");
+        }
+
+        @Test
+        void isToldByWordsOfRemarks() throws IOException {
+            EquipmentList list = read("Name,Amps,Notes\nRack,1,Brandmeldeanlage\nClock,1,always on\n");
+
+            assertThat(list.outside()).hasSize(1);
+            assertThat(only(list).switched()).isFalse();
+        }
+
+        @Test
+        void needsNoFigures() throws IOException {
+            EquipmentList list = read("Name,Amps\nFire alarm panel,\nDesk,1\n");
+
+            assertThat(list.problems()).isEmpty();
+            assertThat(list.outside()).hasSize(1);
+        }
+
+        @Test
+        void isNotMixedUpWithWhatIsAskedAbout() throws IOException {
+            EquipmentList list = read("Name,Amps\nUPS 3 kVA,20\nCore switch,1\nDesk,1\n");
+
+            assertThat(list.questions())
+                    .hasSize(2)
+                    .anySatisfy(text -> assertThat(text).contains("row 2", "'UPS 3 kVA'", "battery"))
+                    .anySatisfy(text -> assertThat(text).contains("row 3", "'Core switch'", "network"));
+            assertThat(list.project().orElseThrow().loads())
+                    .filteredOn(load -> !load.switched())
+                    .hasSize(2)
+                    .allSatisfy(load -> assertThat(load.guessed()).contains("switched"));
+        }
+    }
+
+    @Nested
+    class Guesses {
+        @Test
+        void stayInTheProject() throws IOException {
+            assertThat(only(read("Name,Amps\nBox,1\n")).guessed())
+                    .containsExactly(
+                            "breaker_a",
+                            "idle_a",
+                            "inrush_half_ms",
+                            "inrush_peak_a",
+                            "poles",
+                            "power_factor",
+                            "role",
+                            "third_harmonic");
+            assertThat(only(read("Name,Role,Voltage,Amps,Idle,Inrush,PF\nBox,processing,120,1,1,9,0.9\n"))
+                            .guessed())
+                    .containsExactly("breaker_a", "inrush_half_ms", "settle_s", "third_harmonic");
+        }
+
+        @Test
+        void fitTheKindOfGear() throws IOException {
+            Load winch = only(read("Name,Voltage,Amps\nWinch,3~ 208,5\n"));
+            assertThat(winch.thirdHarmonic()).isZero();
+            assertThat(winch.inrushHalfMillis()).isEqualTo(300);
+
+            Load lamp = only(read("Name,Amps\nHalogen lamp,5\n"));
+            assertThat(lamp.thirdHarmonic()).isZero();
+            assertThat(lamp.powerFactor()).isEqualTo(1);
+
+            assertThat(only(read("Name,Amps\nMedia server,5\n")).settleSeconds())
+                    .isEqualTo(120);
+        }
+
+        /** Amplifiers wait for the slowest processing; a board of one delay and steps up to 2 s must reach past it. */
+        @Test
+        void ofSettlingAreReachedByTheSketchedBoards() throws IOException {
+            Project project = read("Qty,Name,Room,Amps\n6,Media server,A,12\n6,Amplifier,B,12\n")
+                    .project()
+                    .orElseThrow();
+
+            assertThat(Feasibility.impossible(project)).isEmpty();
+            assertThat(Collections.max(project.boardTypes().get(0).startDelaySeconds()))
+                    .isGreaterThanOrEqualTo(120 + 6 * 2);
+        }
+    }
+
+    @Nested
+    class Mappings {
+        private EquipmentList read(String csv, Mapping mapping) throws IOException {
+            return EquipmentList.read(Files.writeString(folder.resolve("list.csv"), csv), mapping, "Test");
+        }
+
+        private static Mapping watts(String header) {
+            return Mapping.builder()
+                    .columns(Columns.builder().watts(header).build())
+                    .build();
+        }
+
+        @Test
+        void thatNameAColumnInVainAreErrorsWithTheHeaders() throws IOException {
+            EquipmentList list = read("Qty,Name,Amps,Power\n1,Desk,1,100\n", watts("Leistung"));
+
+            assertThat(list.project()).isEmpty();
+            assertThat(list.problems())
+                    .singleElement()
+                    .asString()
+                    .contains("row 1", "watts", "'Leistung'", "'Qty', 'Name', 'Amps', 'Power'");
+        }
+
+        @Test
+        void areErrorsWhereNoHeaderIsFoundForThem() throws IOException {
+            Mapping mapping = Mapping.builder()
+                    .columns(Columns.builder().name("Geraet").build())
+                    .build();
+
+            assertThat(read("Was,Strom\nPult,1\n", mapping).problems())
+                    .singleElement()
+                    .asString()
+                    .contains("'Geraet'", "'Was', 'Strom'");
+        }
+
+        @Test
+        void nameSheetsThatAreThere() throws IOException {
+            Path file = folder.resolve("list.xlsx");
+            try (Workbook workbook = new Workbook(Files.newOutputStream(file), "test", null)) {
+                workbook.newWorksheet("Gear").value(0, 0, "Qty");
+            }
+
+            Mapping mapping = Mapping.builder().sheet("Equipment").build();
+
+            assertThat(EquipmentList.read(file, mapping, "Test").problems())
+                    .singleElement()
+                    .asString()
+                    .contains("'Equipment'", "'Gear'");
+        }
+
+        @Test
+        void leaveColumnsThatAreListed() throws IOException {
+            assertThat(read("Name,Amps,Colour,Supplier\nDesk,1,red,me\n", Mapping.USUAL)
+                            .notRead())
+                    .containsExactly("row 1: column C 'Colour'", "row 1: column D 'Supplier'");
         }
     }
 
@@ -240,8 +641,25 @@ class EquipmentListTest {
             Random random = new Random(seed);
             String[] quantities = {"1", "2", "3", "", "x", "2,5", "-1", " 4 ", "1e1", "#REF!"};
             String[] currents = {"1", "2.5", "2,5 A", "", "n/a", "12 kA", "300 mA", "abc", "0", "9999999", "\u202e7"};
-            String[] names = {"Amp", "Desk", "", "<script>", "=cmd|x", "Total", "\u202eevil", "😀", "a".repeat(10_000)};
-            StringBuilder csv = new StringBuilder("Qty,Name,Room,Amps\n");
+            String[] names = {
+                "Amp",
+                "Desk",
+                "",
+                "<script>",
+                "=cmd|x",
+                "Total",
+                "Fire alarm",
+                "UPS",
+                "Winch",
+                "\u202eevil",
+                "😀",
+                "a".repeat(10_000)
+            };
+            String[] volts = {
+                "", "120", "208", "1.2.3-240", "3~ 208", "230", "48 VDC", "PoE", "\u202e0-1", "Y/", "#REF!"
+            };
+            String[] switched = {"", "", "yes", "no", "life safety", "perhaps"};
+            StringBuilder csv = new StringBuilder("Qty,Name,Room,Amps,Voltage,Switched,Colour\n");
             int rows = 60;
             for (int i = 0; i < rows; i++) {
                 csv.append('"')
@@ -252,22 +670,28 @@ class EquipmentListTest {
                         .append(random.nextInt(3))
                         .append(",\"")
                         .append(pick(random, currents))
-                        .append("\"\n");
+                        .append("\",\"")
+                        .append(pick(random, volts))
+                        .append("\",\"")
+                        .append(pick(random, switched))
+                        .append("\",\"red\"\n");
             }
 
             EquipmentList list = read(csv.toString());
 
             Set<String> told = new java.util.TreeSet<>();
-            list.problems().forEach(text -> told.add(text.replaceAll("^row (\\d+).*", "$1")));
-            long leftOut = list.guesses().stream()
-                    .filter(text -> text.contains("left out"))
-                    .count();
+            Stream.of(
+                            list.problems().stream(),
+                            list.outside().stream(),
+                            list.guesses().stream().filter(text -> text.contains("left out")))
+                    .flatMap(texts -> texts)
+                    .forEach(text -> told.add(text.replaceAll("(?s)^row (\\d+).*", "$1")));
             long blank = csv.toString()
                     .lines()
                     .skip(1)
-                    .filter(line -> line.matches("\"\",\"\",R\\d,\"\""))
+                    .filter(line -> line.matches("\"\",\"\",R\\d,\"\",.*"))
                     .count();
-            assertThat(told.size() + leftOut + blank + list.rows()).isEqualTo(rows);
+            assertThat(told.size() + blank + list.rows()).isEqualTo(rows);
             list.project().ifPresent(project -> {
                 assertThat(ProjectChecks.errors(project)).isEmpty();
                 assertThat(project.loads()).hasSize(list.breakers());
@@ -315,7 +739,7 @@ class EquipmentListTest {
         for (Path file : List.of(csv, workbook)) {
             EquipmentList list = EquipmentList.read(file, Mapping.USUAL, "Test");
             assertThat(list.guesses().stream().filter(text -> text.contains("is read as")))
-                    .hasSize(13);
+                    .hasSize(17);
             assertThat(list.guesses().stream().filter(text -> text.contains("example")))
                     .hasSize(2);
         }
