@@ -82,7 +82,8 @@ final class Candidates {
     /** Why a load fits nowhere in a panel, in a few words; empty where it fits. */
     String whyNot(Load load, int panelAt) {
         Panel panel = panels.get(panelAt);
-        double rated = panel.ratedAmps() * plant.project.supply().continuousFraction();
+        double rated = panel.ratedAmps()
+                * panel.continuousFraction().orElse(plant.project.supply().continuousFraction());
         if (load.switched() && !reachOf(load).get(panelAt)) {
             return load.fixed().board().isPresent() ? "its board does not reach it" : "no board reaches it";
         }

@@ -31,17 +31,24 @@ final class RatingsSuffice {
                 all,
                 check.candidates.plant.phases(),
                 check.supply.ratedAmps(),
+                check.supply.continuousFraction(),
                 check.supply.neutralFactor());
         for (int p = 0; p < candidates.panels.size(); p++) {
             Panel panel = candidates.panels.get(p);
             check.node(
-                    "/panels/" + p, candidates.bound(p), check.phases(panel), panel.ratedAmps(), panel.neutralFactor());
+                    "/panels/" + p,
+                    candidates.bound(p),
+                    check.phases(panel),
+                    panel.ratedAmps(),
+                    check.fraction(panel),
+                    panel.neutralFactor());
         }
         check.panelsTogether(all);
     }
 
-    private void node(String pointer, List<Load> loads, int phases, double rated, double neutralFactor) {
-        double allowed = rated * supply.continuousFraction();
+    private void node(
+            String pointer, List<Load> loads, int phases, double rated, double fraction, double neutralFactor) {
+        double allowed = rated * fraction;
         double mean = poleAmps(loads) / phases;
         double single = loads.stream().mapToDouble(Load::runningAmps).max().orElse(0);
         double needed = Math.max(mean, single);
@@ -51,7 +58,7 @@ final class RatingsSuffice {
                     Shown.number(rated) + ", so " + Shown.number(allowed, needed) + " A a phase may run, and "
                             + (single > mean ? "one load alone draws " : "the mean of the phases is at least ")
                             + Shown.number(needed, allowed) + " A whatever the layout",
-                    "at least " + Shown.number(Math.ceil(needed / supply.continuousFraction())),
+                    "at least " + Shown.number(Math.ceil(needed / fraction)),
                     "Maybe feed fewer loads from it."));
         }
         double third = supply.system() == PhaseSystem.SPLIT_PHASE ? 0 : thirdHarmonicAmps(loads);
@@ -69,7 +76,7 @@ final class RatingsSuffice {
 
     private void panelsTogether(List<Load> all) {
         double allowed = candidates.panels.stream()
-                .mapToDouble(panel -> panel.ratedAmps() * supply.continuousFraction() * phases(panel))
+                .mapToDouble(panel -> panel.ratedAmps() * fraction(panel) * phases(panel))
                 .sum();
         double needed = poleAmps(all);
         if (needed > allowed + Candidates.AMPS_TOLERANCE * candidates.panels.size() * 3) {
@@ -87,6 +94,10 @@ final class RatingsSuffice {
         return panel.phaseRotation().isEmpty()
                 ? candidates.plant.phases()
                 : (int) panel.phaseRotation().stream().distinct().count();
+    }
+
+    private double fraction(Panel panel) {
+        return panel.continuousFraction().orElse(supply.continuousFraction());
     }
 
     private static double poleAmps(List<Load> loads) {

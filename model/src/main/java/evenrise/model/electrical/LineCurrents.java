@@ -24,18 +24,17 @@ public final class LineCurrents {
      *
      * @param phases that its poles touch, different ones
      * @param amps rms fundamental in each of its lines
-     * @param powerFactor displacement power factor, lagging, in (0, 1]
+     * @param lag behind the voltage that the load is fed with
      */
-    public void add(List<Phase> phases, double amps, double powerFactor) {
-        double lag = Math.acos(powerFactor);
+    public void add(List<Phase> phases, double amps, Lag lag) {
         if (phases.size() == 2) {
             Phasor between =
                     unitVoltage(phases.get(0)).plus(unitVoltage(phases.get(1)).times(-1));
-            Phasor current = Phasor.polar(amps, between.angleRadians() - lag);
+            Phasor current = Phasor.polar(amps, between.angleRadians() - lag.radians());
             add(phases.get(0), current);
             add(phases.get(1), current.times(-1));
         } else {
-            phases.forEach(phase -> add(phase, Phasor.polar(amps, angle(phase) - lag)));
+            phases.forEach(phase -> add(phase, Phasor.polar(amps, angle(phase) - lag.radians())));
         }
     }
 

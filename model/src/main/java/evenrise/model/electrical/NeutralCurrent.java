@@ -37,29 +37,28 @@ public final class NeutralCurrent {
      * The share of a one-pole load.
      *
      * @param runningAmps rms current, fundamental and third harmonic together
-     * @param powerFactor displacement power factor of the fundamental, lagging, in (0, 1]
+     * @param lag of the fundamental behind its phase's voltage
      * @param thirdHarmonic third harmonic over fundamental (not over {@code runningAmps})
      */
-    public static Share share(
-            PhaseSystem system, Phase phase, double runningAmps, double powerFactor, double thirdHarmonic) {
+    public static Share share(PhaseSystem system, Phase phase, double runningAmps, Lag lag, double thirdHarmonic) {
         double fundamental = runningAmps / Math.sqrt(1 + thirdHarmonic * thirdHarmonic);
-        double angle = angleRadians(system, phase) - Math.acos(powerFactor);
+        double angle = angleRadians(system, phase) - lag.radians();
         double sign = system == PhaseSystem.SPLIT_PHASE && phase != Phase.A ? -1 : 1;
         return new Share(
                 fundamental * Math.cos(angle), fundamental * Math.sin(angle), sign * thirdHarmonic * fundamental);
     }
 
     /** Adds a one-pole load; see {@link #share}. */
-    public void add(Phase phase, double runningAmps, double powerFactor, double thirdHarmonic) {
-        Share share = share(system, phase, runningAmps, powerFactor, thirdHarmonic);
+    public void add(Phase phase, double runningAmps, Lag lag, double thirdHarmonic) {
+        Share share = share(system, phase, runningAmps, lag, thirdHarmonic);
         real += share.realAmps();
         imaginary += share.imaginaryAmps();
         third += share.thirdAmps();
     }
 
-    /** Adds a bare fundamental that lags its phase by {@code lagRadians}, or leads where that is negative. */
-    public void addFundamental(Phase phase, double amps, double lagRadians) {
-        double angle = angleRadians(system, phase) - lagRadians;
+    /** Adds a bare fundamental. */
+    public void addFundamental(Phase phase, double amps, Lag lag) {
+        double angle = angleRadians(system, phase) - lag.radians();
         real += amps * Math.cos(angle);
         imaginary += amps * Math.sin(angle);
     }

@@ -40,7 +40,11 @@ public record Load(
                 optional = true)
         Double idleAmps,
 
-        @Field(meaning = "Displacement power factor, lagging", above = 0, max = 1, byDefault = "1")
+        @Field(
+                meaning = "Displacement power factor, lagging unless leading is true",
+                above = 0,
+                max = 1,
+                byDefault = "1")
         double powerFactor,
 
         @Field(meaning = "Third harmonic over fundamental current", min = 0, max = 2, byDefault = "0")
@@ -94,7 +98,10 @@ public record Load(
                 meaning = "Fields of this load that nobody stated, but that were guessed; each is to be confirmed",
                 distinct = true,
                 byDefault = "[]")
-        List<String> guessed)
+        List<String> guessed,
+
+        @Field(meaning = "Whether its current leads its voltage by power_factor", byDefault = "false")
+        boolean leading)
         implements LoadBuilder.With {
     public Load {
         name = name == null || name.isBlank() ? id : name;
@@ -126,7 +133,8 @@ public record Load(
                 circuit,
                 equipment,
                 rideThrough,
-                guessed);
+                guessed,
+                leading);
         comesAfter = List.copyOf(comesAfter);
         panels = List.copyOf(panels);
         apartFrom = List.copyOf(apartFrom);

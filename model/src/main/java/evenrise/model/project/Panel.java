@@ -55,7 +55,14 @@ public record Panel(
                 meaning = "Least rms short-circuit current that the panel and its breakers can interrupt",
                 above = 0,
                 optional = true)
-        OptionalDouble interruptingAmps)
+        OptionalDouble interruptingAmps,
+
+        @Field(
+                meaning = "Part of its rating that continuous running current may use; the supply's when absent",
+                above = 0,
+                max = 1,
+                optional = true)
+        OptionalDouble continuousFraction)
         implements PanelBuilder.With {
     public Panel {
         Contract.check(
@@ -70,7 +77,8 @@ public record Panel(
                 reservedSlots,
                 switchedSlots,
                 feeder,
-                interruptingAmps);
+                interruptingAmps,
+                continuousFraction);
         phaseRotation = List.copyOf(phaseRotation);
         reservedSlots = List.copyOf(reservedSlots);
         switchedSlots = switchedSlots.map(List::copyOf);

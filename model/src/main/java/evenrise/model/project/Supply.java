@@ -21,7 +21,9 @@ public record Supply(
         double ratedAmps,
 
         @Field(
-                meaning = "Part of a rating that continuous running current may use, here and in every panel",
+                meaning =
+                        "Part of a rating that continuous running current may use, here and in every panel that states"
+                                + " none",
                 above = 0,
                 max = 1,
                 byDefault = "0.8")

@@ -1,5 +1,6 @@
 package evenrise.model.review;
 
+import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.NeutralCurrent;
 import evenrise.model.electrical.PhaseCurrents;
 import evenrise.model.electrical.breaker.ContinuousLoad;
@@ -86,11 +87,7 @@ final class ConductorCheck implements ElectricalCheck {
             lines.add(each.phases(), load.runningAmps());
             if (load.poles() == 1) {
                 third += NeutralCurrent.share(
-                                system,
-                                each.phases().get(0),
-                                load.runningAmps(),
-                                load.powerFactor(),
-                                load.thirdHarmonic())
+                                system, each.phases().get(0), load.runningAmps(), Lag.of(load), load.thirdHarmonic())
                         .thirdAmps();
             }
         }

@@ -1,5 +1,6 @@
 package evenrise.model.review;
 
+import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.NeutralCurrent;
 import evenrise.model.electrical.PhaseCurrents;
 import evenrise.model.electrical.TriplenNeutral;
@@ -103,7 +104,7 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
         for (Placement each : fed.loads()) {
             Load load = each.load();
             if (load.poles() == 1) {
-                neutral.add(each.phases().get(0), amps.applyAsDouble(load), load.powerFactor(), load.thirdHarmonic());
+                neutral.add(each.phases().get(0), amps.applyAsDouble(load), Lag.of(load), load.thirdHarmonic());
             }
         }
         return neutral.amps();
@@ -117,7 +118,7 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
             if (load.poles() == 1) {
                 double k = load.thirdHarmonic();
                 double rms = load.runningAmps() * Math.sqrt(1 + k * k);
-                neutral.add(each.phases().get(0), rms, load.powerFactor(), k);
+                neutral.add(each.phases().get(0), rms, Lag.of(load), k);
             }
         }
         return neutral.amps();

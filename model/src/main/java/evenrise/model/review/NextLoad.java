@@ -1,5 +1,6 @@
 package evenrise.model.review;
 
+import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.NeutralCurrent;
 import evenrise.model.electrical.PhaseCurrents;
 import evenrise.model.electrical.Phasor;
@@ -104,7 +105,7 @@ public final class NextLoad {
                 lines.add(each.phases(), load.runningAmps());
                 if (load.poles() == 1) {
                     NeutralCurrent.Share share = NeutralCurrent.share(
-                            system, each.phases().get(0), load.runningAmps(), load.powerFactor(), load.thirdHarmonic());
+                            system, each.phases().get(0), load.runningAmps(), Lag.of(load), load.thirdHarmonic());
                     returned = returned.plus(new Phasor(share.realAmps(), share.imaginaryAmps()));
                     thirdAmps += share.thirdAmps();
                 }
@@ -121,7 +122,7 @@ public final class NextLoad {
 
         /** The greater x with |N + x·u|² + T² = L², u being the phase's direction, N and T what returns already. */
         private double byNeutral(Phase phase) {
-            NeutralCurrent.Share unit = NeutralCurrent.share(system, phase, 1, 1, 0);
+            NeutralCurrent.Share unit = NeutralCurrent.share(system, phase, 1, Lag.NONE, 0);
             double along = returned.real() * unit.realAmps() + returned.imaginary() * unit.imaginaryAmps();
             double beyond =
                     returned.length() * returned.length() + thirdAmps * thirdAmps - neutralLimitAmps * neutralLimitAmps;

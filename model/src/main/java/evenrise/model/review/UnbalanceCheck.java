@@ -1,6 +1,7 @@
 package evenrise.model.review;
 
 import evenrise.model.electrical.Imbalance;
+import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.LineCurrents;
 import evenrise.model.electrical.LinePower;
 import evenrise.model.electrical.PhaseCurrents;
@@ -85,7 +86,7 @@ final class UnbalanceCheck implements ElectricalCheck {
         for (Placement each : fed.loads()) {
             Load load = each.load();
             double fundamental = amps.applyAsDouble(load) / LinePower.rmsOverFundamental(load.thirdHarmonic());
-            lines.add(each.phases(), fundamental, load.powerFactor());
+            lines.add(each.phases(), fundamental, Lag.of(load));
         }
         return lines.components();
     }

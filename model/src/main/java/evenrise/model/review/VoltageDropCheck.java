@@ -1,6 +1,7 @@
 package evenrise.model.review;
 
 import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.LineCurrents;
 import evenrise.model.electrical.LinePower;
 import evenrise.model.electrical.Phasor;
@@ -71,7 +72,7 @@ final class VoltageDropCheck implements ElectricalCheck {
         for (Placement each : layout.in(panel)) {
             Load load = each.load();
             double fundamental = load.runningAmps() / LinePower.rmsOverFundamental(load.thirdHarmonic());
-            currents.add(each.phases(), fundamental, load.powerFactor());
+            currents.add(each.phases(), fundamental, Lag.of(load));
         }
         double volts = layout.project().supply().lineToNeutralVolts();
         Phasor alongNeutral = currents.neutral().times(line.times(1 / panel.neutralFactor()));
@@ -102,11 +103,7 @@ final class VoltageDropCheck implements ElectricalCheck {
         }
         double volts = volts(layout, load);
         double drop = VoltageDrop.exactVolts(
-                volts,
-                load.runningAmps(),
-                load.powerFactor(),
-                run.get().impedance(),
-                VoltageDrop.ways(load.poles() == 3));
+                volts, load.runningAmps(), Lag.of(load), run.get().impedance(), VoltageDrop.ways(load.poles() == 3));
         double branch = 100 * drop / volts;
         findings.add(new Quantity(load.id(), "voltage drop of the branch", branch, "%"));
         Map<Phase, Double> above = feeders.get(each.assignment().panel());

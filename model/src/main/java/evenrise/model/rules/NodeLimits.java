@@ -47,7 +47,7 @@ public record NodeLimits(
                     "panel " + Say.quoted(panel.id()),
                     new SlotLayout(panel, supply.system()).phases(),
                     panel.ratedAmps(),
-                    supply.continuousFraction(),
+                    panel.continuousFraction().orElse(supply.continuousFraction()),
                     panel.neutralFactor(),
                     panel.inrushLimitAmps()));
         }

@@ -3,6 +3,7 @@ package evenrise.model.rules;
 import evenrise.model.electrical.Draw;
 import evenrise.model.electrical.Imbalance;
 import evenrise.model.electrical.InrushEnvelope;
+import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.NeutralCurrent;
 import evenrise.model.electrical.PeakInrush;
 import evenrise.model.electrical.PhaseCurrents;
@@ -64,7 +65,7 @@ final class Nodes {
             Load load = each.load();
             running.add(each.phases(), load.runningAmps());
             if (load.poles() == 1) {
-                neutral.add(each.phases().get(0), load.runningAmps(), load.powerFactor(), load.thirdHarmonic());
+                neutral.add(each.phases().get(0), load.runningAmps(), Lag.of(load), load.thirdHarmonic());
             }
             draws.add(new Draw(envelope(each), each.phases().stream().distinct().toList(), each.onSeconds()));
         }

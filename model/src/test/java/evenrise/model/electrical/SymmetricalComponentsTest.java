@@ -17,7 +17,7 @@ class SymmetricalComponentsTest {
     void threePoleLoadsAreAllPositiveSequence() {
         LineCurrents lines = new LineCurrents(PhaseSystem.THREE_PHASE);
 
-        lines.add(List.of(Phase.B, Phase.C, Phase.A), 30, 0.8);
+        lines.add(List.of(Phase.B, Phase.C, Phase.A), 30, Lag.behind(0.8));
 
         assertThat(lines.components().positive().length()).isCloseTo(30, within(1e-9));
         assertThat(lines.components().negativePercent()).isCloseTo(0, within(1e-9));
@@ -28,7 +28,7 @@ class SymmetricalComponentsTest {
     void onePoleLoadSharesItselfOverTheThreeSequences() {
         LineCurrents lines = new LineCurrents(PhaseSystem.THREE_PHASE);
 
-        lines.add(List.of(Phase.B), 30, 1);
+        lines.add(List.of(Phase.B), 30, Lag.behind(1));
 
         assertThat(lines.components().positive().length()).isCloseTo(10, within(1e-9));
         assertThat(lines.components().negativePercent()).isCloseTo(100, within(1e-9));
@@ -39,7 +39,7 @@ class SymmetricalComponentsTest {
     void twoPoleLoadReturnsNothingThroughTheNeutral() {
         LineCurrents lines = new LineCurrents(PhaseSystem.THREE_PHASE);
 
-        lines.add(List.of(Phase.C, Phase.A), 12, 0.9);
+        lines.add(List.of(Phase.C, Phase.A), 12, Lag.behind(0.9));
 
         // A load between two lines has sequences of I/√3 each and no zero sequence.
         assertThat(lines.components().positive().length()).isCloseTo(12 / Math.sqrt(3), within(1e-9));
@@ -57,8 +57,8 @@ class SymmetricalComponentsTest {
         NeutralCurrent neutral = new NeutralCurrent(PhaseSystem.THREE_PHASE);
         double[] amps = {a, b, c};
         for (Phase phase : Phase.values()) {
-            lines.add(List.of(phase), amps[phase.ordinal()], powerFactor);
-            neutral.add(phase, amps[phase.ordinal()], powerFactor, 0);
+            lines.add(List.of(phase), amps[phase.ordinal()], Lag.behind(powerFactor));
+            neutral.add(phase, amps[phase.ordinal()], Lag.behind(powerFactor), 0);
         }
 
         assertThat(3 * lines.components().zero().length()).isCloseTo(neutral.amps(), within(1e-9));

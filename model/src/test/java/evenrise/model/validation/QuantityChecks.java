@@ -7,6 +7,7 @@ import static evenrise.model.Fixtures.aProject;
 import static evenrise.model.Fixtures.anAssignment;
 
 import evenrise.model.electrical.Imbalance;
+import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.NeutralCurrent;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
@@ -143,8 +144,8 @@ final class QuantityChecks {
         imbalance(
                 1.961,
                 0.001,
-                "definition of NEMA MG 1, read in a secondary copy (Pillay & Manyage, Definitions of Voltage Unbalance);"
-                        + " example at tools.gera.services, about 1.96",
+                "definition of NEMA MG 1, read in a secondary copy (Pillay & Manyage, Definitions of Voltage"
+                        + " Unbalance); example at tools.gera.services, about 1.96",
                 460,
                 467,
                 450);
@@ -246,7 +247,7 @@ final class QuantityChecks {
     private static double loads(PhaseSystem system, double third, double[] amps, double[] powerFactors) {
         NeutralCurrent neutral = new NeutralCurrent(system);
         for (int i = 0; i < amps.length; i++) {
-            neutral.add(Phase.values()[i], amps[i], powerFactors[i], third);
+            neutral.add(Phase.values()[i], amps[i], Lag.behind(powerFactors[i]), third);
         }
         return neutral.amps();
     }
@@ -254,7 +255,7 @@ final class QuantityChecks {
     private static double phasors(PhaseSystem system, double[] amps, double[] lags) {
         NeutralCurrent neutral = new NeutralCurrent(system);
         for (int i = 0; i < amps.length; i++) {
-            neutral.addFundamental(Phase.values()[i], amps[i], lags[i]);
+            neutral.addFundamental(Phase.values()[i], amps[i], new Lag(lags[i]));
         }
         return neutral.amps();
     }

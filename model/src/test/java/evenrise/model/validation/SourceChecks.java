@@ -1,6 +1,7 @@
 package evenrise.model.validation;
 
 import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.source.FaultCurrent;
 import evenrise.model.electrical.source.SharedSource;
 import evenrise.model.electrical.source.SourceImpedance;
@@ -125,7 +126,7 @@ final class SourceChecks extends CheckList {
                 1.667,
                 1e-3,
                 "%",
-                StepDip.approximatePercent(20, 1, tenth, 120),
+                StepDip.approximatePercent(20, Lag.behind(1), tenth, 120),
                 BY_HAND + ": 100·I·R/V");
         Impedance reference = new Impedance(0.4, 0.25);
         String zref = "reference impedance of IEC 60725, from memory; " + BY_HAND;
@@ -136,7 +137,7 @@ final class SourceChecks extends CheckList {
                 2.783,
                 1e-3,
                 "%",
-                StepDip.approximatePercent(16, 1, reference, 230),
+                StepDip.approximatePercent(16, Lag.behind(1), reference, 230),
                 zref);
         number(
                 DIPS,
@@ -145,7 +146,7 @@ final class SourceChecks extends CheckList {
                 2.767,
                 1e-3,
                 "%",
-                StepDip.exactPercent(16, 1, reference, 230),
+                StepDip.exactPercent(16, Lag.behind(1), reference, 230),
                 zref);
         number(
                 DIPS,
@@ -154,7 +155,7 @@ final class SourceChecks extends CheckList {
                 2.418,
                 1e-3,
                 "%",
-                StepDip.exactPercent(23, 0, reference, 230),
+                StepDip.exactPercent(23, Lag.behind(0), reference, 230),
                 zref);
         number(DIPS, "magnitude", "0.4 + j0.25 Ω", 0.4717, 1e-4, "Ω", reference.magnitudeOhms(), zref);
         number(

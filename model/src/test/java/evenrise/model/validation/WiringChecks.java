@@ -1,6 +1,7 @@
 package evenrise.model.validation;
 
 import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.breaker.ContinuousLoad;
 import evenrise.model.electrical.breaker.ConventionalCurrents;
 import evenrise.model.electrical.breaker.InstantaneousBand;
@@ -186,20 +187,20 @@ final class WiringChecks extends CheckList {
                 "208 V, 130 A, 350 ft of 2 × 1/0 AWG, 0.13 + j0.044 Ω/kft, 0.9",
                 5.3649,
                 1e-3,
-                VoltageDrop.exactVolts(208, 130, 0.9, coated, VoltageDrop.ways(true)),
+                VoltageDrop.exactVolts(208, 130, Lag.behind(0.9), coated, VoltageDrop.ways(true)),
                 PUBLIC_TEST);
         volts(
                 "the same, approximate",
                 5.3660,
                 1e-3,
-                VoltageDrop.approximateVolts(130, 0.9, coated, VoltageDrop.ways(true)),
+                VoltageDrop.approximateVolts(130, Lag.behind(0.9), coated, VoltageDrop.ways(true)),
                 PUBLIC_TEST);
         volts(
                 "400 V, 100 A, 150 m, 0.671 + j0.085 Ω/km, 0.85, approximate",
                 15.98,
                 0.01,
                 VoltageDrop.approximateVolts(
-                        100, 0.85, new Impedance(0.671, 0.085).times(0.15), VoltageDrop.ways(true)),
+                        100, Lag.behind(0.85), new Impedance(0.671, 0.085).times(0.15), VoltageDrop.ways(true)),
                 "a public worked example");
         Impedance metric = ConductorImpedance.perKilometre(
                         size("2.5 mm2"), ConductorMaterial.COPPER, Conduit.NONMETALLIC, 70)
@@ -208,7 +209,7 @@ final class WiringChecks extends CheckList {
                 "230 V, 16 A, 25 m of 2.5 mm² at 70 °C, unity, approximate",
                 7.093,
                 1e-3,
-                VoltageDrop.approximateVolts(16, 1, metric, VoltageDrop.ways(false)),
+                VoltageDrop.approximateVolts(16, Lag.behind(1), metric, VoltageDrop.ways(false)),
                 BY_HAND + ": 2·16·0.025·8.866");
         Impedance sixteen = ConductorImpedance.perKilometre(
                         size("16 mm2"), ConductorMaterial.COPPER, Conduit.NONMETALLIC, 70)
@@ -217,7 +218,7 @@ final class WiringChecks extends CheckList {
                 "400 V, 63 A, 40 m of 16 mm² at 70 °C, 0.95, approximate",
                 5.815,
                 2e-3,
-                VoltageDrop.approximateVolts(63, 0.95, sixteen, VoltageDrop.ways(true)),
+                VoltageDrop.approximateVolts(63, Lag.behind(0.95), sixteen, VoltageDrop.ways(true)),
                 BY_HAND + ": √3·I·L·(R·cosφ + X·sinφ)");
     }
 
@@ -264,8 +265,8 @@ final class WiringChecks extends CheckList {
                 "A",
                 TripEquivalent.pulseAmps(65.05, 0.00235 * Math.log(2), 50),
                 BY_HAND
-                        + ": ½·I²·τ·(1 − e^(−20/2.35)) = 4.971 A²s over 0.01 s; a source without the end of the half-cycle"
-                        + " gives V²C/(2R) = 4.973 A²s");
+                        + ": ½·I²·τ·(1 − e^(−20/2.35)) = 4.971 A²s over 0.01 s; a source without the end of the"
+                        + " half-cycle gives V²C/(2R) = 4.973 A²s");
     }
 
     private void rating(double needed, double expected) {
@@ -336,7 +337,7 @@ final class WiringChecks extends CheckList {
                 inputs,
                 expected,
                 tolerance,
-                VoltageDrop.exactVolts(volts, amps, powerFactor, conductor, VoltageDrop.ways(isThreePhase)),
+                VoltageDrop.exactVolts(volts, amps, Lag.behind(powerFactor), conductor, VoltageDrop.ways(isThreePhase)),
                 PUBLIC_TEST);
     }
 

@@ -1,5 +1,6 @@
 package evenrise.solver.engine;
 
+import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.NeutralCurrent;
 import evenrise.model.project.Load;
 import evenrise.model.project.PhaseSystem;
@@ -32,11 +33,7 @@ final class Currents {
             runningNano[i] = Math.round(load.runningAmps() * NANO);
             for (int phase = 0; phase < phaseCount && load.poles() == 1; phase++) {
                 NeutralCurrent.Share share = NeutralCurrent.share(
-                        system,
-                        system.phases().get(phase),
-                        load.runningAmps(),
-                        load.powerFactor(),
-                        load.thirdHarmonic());
+                        system, system.phases().get(phase), load.runningAmps(), Lag.of(load), load.thirdHarmonic());
                 int at = neutralIndex(i, phase);
                 neutralNano[at] = Math.round(share.realAmps() * NANO);
                 neutralNano[at + 1] = Math.round(share.imaginaryAmps() * NANO);

@@ -4,6 +4,7 @@ import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
+import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.NeutralCurrent;
 import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
@@ -135,6 +136,6 @@ final class ExactModelCurrents {
     /** What a one-pole load on {@code phase} adds to a neutral. */
     NeutralCurrent.Share share(Load load, Phase phase) {
         return NeutralCurrent.share(
-                project.supply().system(), phase, load.runningAmps(), load.powerFactor(), load.thirdHarmonic());
+                project.supply().system(), phase, load.runningAmps(), Lag.of(load), load.thirdHarmonic());
     }
 }

@@ -16,6 +16,7 @@ import java.util.stream.IntStream;
  *
  * @param node the panel's id, or {@link NodeFigures#SUPPLY}
  * @param runningAmps rms, by phase
+ * @param meanAmps over the phases that it has
  * @param runningLimitAmps rating times the continuous fraction, for each phase
  * @param runningSpareAmps of the phase that runs highest
  * @param peaks instantaneous upper bound at nominal voltage, by phase
@@ -38,22 +39,19 @@ public record NodeSheet(
 
     /** The supply first, then the panels in the project's order. */
     static List<NodeSheet> of(Layout layout) {
-        double fraction = layout.project().supply().continuousFraction();
         List<NodeLimits> limits = NodeLimits.of(layout.project());
         return IntStream.range(0, limits.size())
-                .mapToObj(i -> of(layout.nodes().get(i), limits.get(i), fraction))
+                .mapToObj(i -> of(layout.nodes().get(i), limits.get(i)))
                 .toList();
     }
 
-    private static NodeSheet of(NodeFigures figures, NodeLimits limits, double fraction) {
-        double runningLimit = limits.ratedAmps() * fraction;
+    private static NodeSheet of(NodeFigures figures, NodeLimits limits) {
+        double runningLimit = limits.continuousAmps();
         OptionalDouble inrushLimit = limits.inrushLimitAmps();
         Map<Phase, Double> running = figures.runningAmps();
         double highest = running.isEmpty() ? 0 : Collections.max(running.values());
-        double mean = running.values().stream()
-                .mapToDouble(Double::doubleValue)
-                .average()
-                .orElse(0);
+        double mean =
+                limits.phases().stream().mapToDouble(running::get).average().orElse(0);
         double peak =
                 figures.peaks().stream().mapToDouble(PhasePeak::amps).max().orElse(0);
         return new NodeSheet(

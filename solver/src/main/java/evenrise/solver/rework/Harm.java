@@ -27,12 +27,11 @@ record Harm(List<Violation> places, List<Double> excessAmps) {
         List<Violation> places =
                 Referee.judge(layout).violations().stream().filter(counts).toList();
         List<Double> excess = new ArrayList<>();
-        double fraction = layout.project().supply().continuousFraction();
         List<NodeLimits> limits = NodeLimits.of(layout.project());
         for (int i = 0; i < limits.size(); i++) {
             NodeFigures node = layout.nodes().get(i);
             NodeLimits limit = limits.get(i);
-            node.runningAmps().values().forEach(amps -> excess.add(Math.max(0, amps - limit.ratedAmps() * fraction)));
+            node.runningAmps().values().forEach(amps -> excess.add(Math.max(0, amps - limit.continuousAmps())));
             excess.add(Math.max(0, node.neutralAmps() - limit.neutralAmps()));
             for (PhasePeak peak : node.peaks()) {
                 excess.add(

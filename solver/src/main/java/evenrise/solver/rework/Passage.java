@@ -1,5 +1,6 @@
 package evenrise.solver.rework;
 
+import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.NeutralCurrent;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.BoardSetting;
@@ -280,7 +281,7 @@ final class Passage {
                     && !off.contains(load.id())
                     && seat.phases().size() == 1) {
                 for (NeutralCurrent each : List.of(neutrals.get(0), byNode.get(seat.panel()))) {
-                    each.add(seat.phases().get(0), load.runningAmps(), load.powerFactor(), load.thirdHarmonic());
+                    each.add(seat.phases().get(0), load.runningAmps(), Lag.of(load), load.thirdHarmonic());
                 }
             }
         }

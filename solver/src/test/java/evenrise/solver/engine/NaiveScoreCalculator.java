@@ -1,6 +1,7 @@
 package evenrise.solver.engine;
 
 import evenrise.model.electrical.InrushEnvelope;
+import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.NeutralCurrent;
 import evenrise.model.plan.BoardSetting;
 import evenrise.model.project.DeadContacts;
@@ -251,7 +252,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
                 Panel given = project.panels().get(panel);
                 charge += node(
                         in(panel),
-                        given.ratedAmps() * fraction,
+                        given.ratedAmps() * given.continuousFraction().orElse(fraction),
                         given.ratedAmps() * given.neutralFactor(),
                         given.inrushLimitAmps().orElse(Double.POSITIVE_INFINITY));
             }
@@ -394,7 +395,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
                                 project.supply().system(),
                                 name,
                                 load.runningAmps(),
-                                load.powerFactor(),
+                                load.leading() ? Lag.ahead(load.powerFactor()) : Lag.behind(load.powerFactor()),
                                 load.thirdHarmonic());
                         real += Math.round(share.realAmps() * 1e9);
                         imaginary += Math.round(share.imaginaryAmps() * 1e9);

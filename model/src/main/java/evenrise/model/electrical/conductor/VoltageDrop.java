@@ -1,12 +1,13 @@
 package evenrise.model.electrical.conductor;
 
 import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.Phasor;
 
 /**
  * Steady voltage drop along a cable that feeds one load. The voltage is that which the load is fed with: to neutral or
- * between lines for a load on two conductors, between lines for a balanced one on three. The power factor is the load's,
- * taken against the voltage at the sending end.
+ * between lines for a load on two conductors, between lines for a balanced one on three. The lag is the load's, taken
+ * against the voltage at the sending end; a load that leads may find a voltage that has risen.
  */
 public final class VoltageDrop {
     private VoltageDrop() {}
@@ -17,14 +18,13 @@ public final class VoltageDrop {
     }
 
     /** The usual approximation: ways · I · (R·cosφ + X·sinφ). */
-    public static double approximateVolts(double amps, double powerFactor, Impedance conductor, double ways) {
-        double sin = Math.sqrt(1 - powerFactor * powerFactor);
-        return ways * amps * (conductor.resistanceOhms() * powerFactor + conductor.reactanceOhms() * sin);
+    public static double approximateVolts(double amps, Lag lag, Impedance conductor, double ways) {
+        return ways * amps * (conductor.resistanceOhms() * lag.cosine() + conductor.reactanceOhms() * lag.sine());
     }
 
     /** V − |V − ways·I·(cosφ − j·sinφ)·(R + jX)|. */
-    public static double exactVolts(double volts, double amps, double powerFactor, Impedance conductor, double ways) {
-        Phasor drop = Phasor.polar(ways * amps, -Math.acos(powerFactor)).times(conductor);
+    public static double exactVolts(double volts, double amps, Lag lag, Impedance conductor, double ways) {
+        Phasor drop = Phasor.polar(ways * amps, -lag.radians()).times(conductor);
         return volts - new Phasor(volts - drop.real(), -drop.imaginary()).length();
     }
 }

@@ -1,6 +1,7 @@
 package evenrise.model.electrical.source;
 
 import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.Phasor;
 
 /** Voltage dip when a current is switched on, in percent of the nominal voltage. */
@@ -8,14 +9,13 @@ public final class StepDip {
     private StepDip() {}
 
     /** The usual approximation: 100·I·(R·cosφ + X·sinφ)/V. */
-    public static double approximatePercent(double amps, double powerFactor, Impedance source, double volts) {
-        double sin = Math.sqrt(1 - powerFactor * powerFactor);
-        return 100 * amps * (source.resistanceOhms() * powerFactor + source.reactanceOhms() * sin) / volts;
+    public static double approximatePercent(double amps, Lag lag, Impedance source, double volts) {
+        return 100 * amps * (source.resistanceOhms() * lag.cosine() + source.reactanceOhms() * lag.sine()) / volts;
     }
 
     /** By phasors, the current taken against the voltage before the step. */
-    public static double exactPercent(double amps, double powerFactor, Impedance source, double volts) {
-        Phasor drop = Phasor.polar(amps, -Math.acos(powerFactor)).times(source);
+    public static double exactPercent(double amps, Lag lag, Impedance source, double volts) {
+        Phasor drop = Phasor.polar(amps, -lag.radians()).times(source);
         return 100 * (volts - new Phasor(volts - drop.real(), -drop.imaginary()).length()) / volts;
     }
 

@@ -54,7 +54,7 @@ final class NodeTables {
             NodeFigures node = layout.nodes().get(i);
             List<Object> row = new ArrayList<>(List.of(node.node()));
             phases.forEach(phase -> row.add(node.runningAmps().get(phase)));
-            row.add(limits.get(i).ratedAmps() * layout.project().supply().continuousFraction());
+            row.add(limits.get(i).continuousAmps());
             row.add(node.imbalancePercent());
             row.add(node.neutralAmps());
             row.add(limits.get(i).neutralAmps());

@@ -78,8 +78,9 @@ final class Schedules {
 
     private List<Fact> totals(Panel panel, NodeFigures figures, int taken) {
         List<Fact> totals = new ArrayList<>();
-        double allowed = panel.ratedAmps() * layout.project().supply().continuousFraction();
-        for (Phase phase : layout.project().supply().system().phases()) {
+        double allowed = panel.ratedAmps()
+                * panel.continuousFraction().orElse(layout.project().supply().continuousFraction());
+        for (Phase phase : layout.index().slotsOf(panel).phases()) {
             double amps = figures.runningAmps().get(phase);
             totals.add(new Fact(
                     "Phase " + phase,
