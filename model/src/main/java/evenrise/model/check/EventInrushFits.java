@@ -1,5 +1,7 @@
 package evenrise.model.check;
 
+import evenrise.model.electrical.FullUse;
+import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.PlanEvent;
@@ -77,8 +79,9 @@ final class EventInrushFits {
         return Math.max(largest, mean);
     }
 
+    /** Its inrush beside what it draws in full use. */
     private static double peakAmps(Load load) {
-        return Math.max(load.inrushPeakAmps(), Math.sqrt(2) * load.idleAmps());
+        return FullUse.amps(load) + InrushEnvelope.of(load, 0).excessAmps();
     }
 
     private static Finding impossible(

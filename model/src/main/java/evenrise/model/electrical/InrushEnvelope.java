@@ -24,6 +24,11 @@ public record InrushEnvelope(double baseAmps, double excessAmps, double halfLife
         return new InrushEnvelope(base, excess, load.inrushHalfMillis() / 1000, toleranceSeconds);
     }
 
+    /** The same without what stays: the excess over the base. */
+    public InrushEnvelope excessAlone() {
+        return new InrushEnvelope(0, excessAmps, halfLifeSeconds, toleranceSeconds);
+    }
+
     /** Earliest instant at which a load that nominally comes on at {@code onSeconds} may draw. */
     public double startSeconds(double onSeconds) {
         return onSeconds - toleranceSeconds;

@@ -92,18 +92,23 @@ final class Ammeter {
             end(now, touched);
             decaying = fresh(decaying, now, false);
             boundDecaying = fresh(boundDecaying, now, true);
+            begin(now, touched);
             for (int i = 0; i < marks.length; i++) {
                 if (marks[i] == now) {
-                    rests[i] = decaying.isEmpty();
+                    rests[i] = decaying.stream().noneMatch(each -> hasInrushLeft(each, now));
                 }
             }
-            begin(now, touched);
             double[][] real = sum(standing, decaying, now, false);
             double[][] bound = sum(boundStanding, boundDecaying, now, true);
             compare(real, bound);
             note(now, touched, real, bound);
             reader.read(now, real, bound);
         }
+    }
+
+    /** Whether it draws inrush that began before {@code now}. */
+    private boolean hasInrushLeft(Feeding feeding, double now) {
+        return feeding.inrushSeconds() < now && excess(feeding, now, false) >= NOTHING_AMPS;
     }
 
     private void end(double now, boolean[] touched) {
@@ -135,7 +140,8 @@ final class Ammeter {
     }
 
     private void stand(double[][] sums, Feeding feeding, int sign) {
-        double base = sign * plant.exact[feeding.load()].baseAmps();
+        int load = feeding.load();
+        double base = sign * (feeding.isInUse() ? plant.useAmps[load] : plant.exact[load].baseAmps());
         for (int phase : feeding.phases()) {
             sums[0][phase] += base;
             if (plant.node[feeding.load()] > 0) {

@@ -30,7 +30,8 @@ final class Contacts {
         for (int n = 0; n < plant.count(); n++) {
             if (!plant.switched[n]) {
                 closed[n] = true;
-                current[n] = new Feeding(n, plant.phases[n], -1e9, -1e9, Double.POSITIVE_INFINITY, Double.NaN, 0);
+                current[n] =
+                        new Feeding(n, plant.phases[n], -1e9, -1e9, Double.POSITIVE_INFINITY, Double.NaN, 0, false);
             }
         }
     }
@@ -70,7 +71,20 @@ final class Contacts {
                 Math.min(atSeconds, earliestSeconds),
                 Double.POSITIVE_INFINITY,
                 isFed ? atSeconds : Double.NaN,
-                Math.max(atSeconds, latestSeconds));
+                Math.max(atSeconds, latestSeconds),
+                false);
+    }
+
+    /** All has come to rest, and the show runs: what is on is in use from now on. */
+    void use(double atSeconds) {
+        for (int n = 0; n < plant.count(); n++) {
+            Feeding feeding = current[n];
+            boolean changes = plant.useAmps[n] > plant.exact[n].baseAmps();
+            if (feeding != null && changes && !feeding.isInUse() && feeding.fromSeconds() < atSeconds) {
+                end(n, atSeconds);
+                current[n] = feeding.inUseFrom(atSeconds);
+            }
+        }
     }
 
     void open(int load, double atSeconds) {
@@ -102,6 +116,7 @@ final class Contacts {
             boolean isFed = isFed(n);
             double inrush = current[n] == null ? Double.NaN : current[n].inrushSeconds();
             double fullUntil = current[n] == null ? 0 : current[n].boundFullUntilSeconds();
+            boolean isInUse = current[n] != null && current[n].isInUse();
             boolean changes = !Arrays.equals(wasAlive[n], alive(n));
             if (wasFed[n] && !isFed) {
                 darkSince[n] = atSeconds;
@@ -117,8 +132,8 @@ final class Contacts {
             }
             if (changes) {
                 end(n, atSeconds);
-                current[n] =
-                        new Feeding(n, alive(n), atSeconds, atSeconds, Double.POSITIVE_INFINITY, inrush, fullUntil);
+                current[n] = new Feeding(
+                        n, alive(n), atSeconds, atSeconds, Double.POSITIVE_INFINITY, inrush, fullUntil, isInUse);
             }
         }
         return anew;

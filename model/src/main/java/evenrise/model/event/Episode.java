@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param text what began it
  * @param fromRest whether every inrush before it had died away and no sequence was under way
+ * @param inUse whether what was on when it began is in use from then on
  * @param closed how many breakers closed
  * @param opened how many breakers opened
  * @param shown what the operator is shown at its end
@@ -17,6 +18,7 @@ public record Episode(
         double toSeconds,
         String text,
         boolean fromRest,
+        boolean inUse,
         int closed,
         int opened,
         int loadsOn,

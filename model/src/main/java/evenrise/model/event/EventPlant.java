@@ -1,5 +1,6 @@
 package evenrise.model.event;
 
+import evenrise.model.electrical.FullUse;
 import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.project.Behaviour;
 import evenrise.model.project.Board;
@@ -48,6 +49,8 @@ public final class EventPlant {
 
     final double[] keepsChargeMillis;
     final InrushEnvelope[] bounding;
+    /** What each load draws that was on and at rest before the latest happening. */
+    final double[] useAmps;
 
     final List<String> groups;
     final List<Board> boards;
@@ -60,8 +63,11 @@ public final class EventPlant {
     private final Map<String, Integer> groupIndex = new HashMap<>();
     private final Map<String, Integer> boardIndex = new HashMap<>();
 
-    private EventPlant(Layout layout) {
+    final Use use;
+
+    private EventPlant(Layout layout, Use use) {
         this.layout = layout;
+        this.use = use;
         behaviour = layout.project().behaviourOrDefault();
         toleranceSeconds = layout.project().timingToleranceSeconds();
         systemPhases = layout.project().supply().system().phases();
@@ -99,6 +105,7 @@ public final class EventPlant {
         neededPercent = new double[count];
         keepsChargeMillis = new double[count];
         bounding = new InrushEnvelope[count];
+        useAmps = new double[count];
         Map<String, Integer> nodeIndex = new HashMap<>();
         for (Panel panel : layout.project().panels()) {
             nodeIndex.put(panel.id(), 1 + nodeIndex.size());
@@ -108,9 +115,14 @@ public final class EventPlant {
         }
     }
 
-    /** The plan behind {@code layout}, which may be broken in any way. */
+    /** The plan behind {@code layout}, which may be broken in any way; the show runs. */
     public static EventPlant of(Layout layout) {
-        return new EventPlant(layout);
+        return of(layout, Use.FULL);
+    }
+
+    /** The same with the show running or not. */
+    public static EventPlant of(Layout layout, Use use) {
+        return new EventPlant(layout, use);
     }
 
     private void compile(int n, Map<String, Integer> nodeIndex) {
@@ -144,6 +156,7 @@ public final class EventPlant {
         keepsChargeMillis[n] =
                 load.rideThrough().map(RideThrough::withoutMillis).orElse(behaviour.reinrushAfterMillis());
         bounding[n] = InrushEnvelope.of(load, toleranceSeconds);
+        useAmps[n] = use == Use.FULL ? FullUse.amps(load) : exact[n].baseAmps();
     }
 
     int count() {

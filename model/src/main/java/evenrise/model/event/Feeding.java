@@ -10,6 +10,7 @@ package evenrise.model.event;
  * @param toSeconds when it ends; infinite where it does not
  * @param inrushSeconds when the inrush began that it is still drawing; not a number where there was none
  * @param boundFullUntilSeconds until when that inrush must be counted in full
+ * @param isInUse whether it draws what it is used for, beside what is left of its inrush
  */
 record Feeding(
         int load,
@@ -18,7 +19,8 @@ record Feeding(
         double boundFromSeconds,
         double toSeconds,
         double inrushSeconds,
-        double boundFullUntilSeconds) {
+        double boundFullUntilSeconds,
+        boolean isInUse) {
 
     /** Whether it lasts at all: a breaker that opens as it closes draws nothing. */
     boolean lasts() {
@@ -26,7 +28,14 @@ record Feeding(
     }
 
     Feeding until(double seconds) {
-        return new Feeding(load, phases, fromSeconds, boundFromSeconds, seconds, inrushSeconds, boundFullUntilSeconds);
+        return new Feeding(
+                load, phases, fromSeconds, boundFromSeconds, seconds, inrushSeconds, boundFullUntilSeconds, isInUse);
+    }
+
+    /** The same load, in use from {@code seconds} on. */
+    Feeding inUseFrom(double seconds) {
+        return new Feeding(
+                load, phases, seconds, seconds, Double.POSITIVE_INFINITY, inrushSeconds, boundFullUntilSeconds, true);
     }
 
     /** What is left of {@code excessAmps} by the instant at which the breaker really closed. */

@@ -333,6 +333,9 @@ public final class Rehearsal {
 
     private void open(double now, String text) {
         boolean fromRest = sequencer.isQuiet() && now - quietSince > 0;
+        if (fromRest) {
+            contacts.use(now);
+        }
         openings.add(new Opening(now, text, fromRest));
     }
 

@@ -99,6 +99,7 @@ final class TraceWriter {
                 until,
                 opening.text(),
                 opening.isQuiet() && atRest,
+                opening.isQuiet() && plant.use == Use.FULL,
                 closed,
                 opened,
                 end == null ? 0 : end.loadsOn(),

@@ -1,11 +1,13 @@
 package evenrise.model.rules;
 
 import evenrise.model.electrical.Draw;
+import evenrise.model.electrical.FullUse;
 import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.electrical.PeakInrush;
 import evenrise.model.plan.EventPeak;
 import evenrise.model.project.Behaviour;
 import evenrise.model.project.Board;
+import evenrise.model.project.DeadBoard;
 import evenrise.model.project.DeadContacts;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
@@ -22,8 +24,9 @@ import java.util.function.Predicate;
 
 /**
  * What a node peaks at, at most, when the mains return, when an emergency is released, when the worst single board fails
- * and when a deep dip is ridden through: figures of the plan alone, each from a state of rest. docs/events.md has the
- * argument for each. A switched load without an output never comes on and counts nowhere.
+ * and when a deep dip is ridden through: figures of the plan alone, each from a state of rest in which the show runs. What
+ * is on draws what it does in full use, what comes on its envelope. docs/events.md has the argument for each. A switched
+ * load without an output never comes on and counts nowhere.
  *
  * <p>Time, for each node: loads, and for each board the square of its loads there; the release is as dear as a peak.
  */
@@ -85,34 +88,40 @@ final class EventPeaks {
         if (!layout.project().boards().isEmpty()) {
             peaks.add(boardFailure(live, normal));
         }
-        peaks.add(worst(PlanEvent.DIP, Optional.empty(), sum(live, this::peakAmps)));
+        peaks.add(worst(PlanEvent.DIP, Optional.empty(), sum(live, EventPeaks::anewAmps)));
         return List.copyOf(peaks);
     }
 
-    /** Unswitched loads at once; then the sequence, with what is left of their excess after the wait. */
+    /** Unswitched loads at once; then the sequence, with those in use and what is left of their excess after the wait. */
     private EventPeak returning(List<Placement> live, double[] normal) {
         List<Placement> always = unswitched(live);
-        double[] atOnce = sum(always, this::peakAmps);
-        double[] later = sum(always, this::excessAfterWaitAmps);
-        return worst(PlanEvent.RETURN, Optional.empty(), larger(atOnce, added(normal, later)));
+        return worst(PlanEvent.RETURN, Optional.empty(), larger(atOnce(always), later(always, normal)));
     }
 
-    /** What drops comes on as in the sequence, onto all that holds. */
+    private static double[] atOnce(List<Placement> always) {
+        return sum(always, EventPeaks::anewAmps);
+    }
+
+    private double[] later(List<Placement> always, double[] normal) {
+        return added(normal, sum(always, each -> useAmps(each) - baseAmps(each) + excessAfterWaitAmps(each)));
+    }
+
+    /** What drops comes on as in the sequence, onto all that holds, in use. */
     private EventPeak release(List<Placement> live) {
-        List<Draw> draws = live.stream()
-                .map(each -> draw(each, each.isSequenced() && drops(each) ? each.onSeconds() : OptionalDouble.empty()))
-                .toList();
-        PeakInrush inrush = PeakInrush.of(draws);
-        return worst(PlanEvent.RELEASE, Optional.empty(), perPhase(inrush));
+        List<Placement> dropped =
+                live.stream().filter(each -> each.isSequenced() && drops(each)).toList();
+        double[] held = added(sum(live, EventPeaks::useAmps), negative(sum(dropped, EventPeaks::useAmps)));
+        return worst(PlanEvent.RELEASE, Optional.empty(), added(held, sequence(dropped)));
     }
 
-    /** Never below the return, which is what a board without loads here leaves. */
+    /** Never below the return, which is what a board without loads here leaves, nor below all in use, as it fails. */
     private EventPeak boardFailure(List<Placement> live, double[] normal) {
         List<Placement> always = unswitched(live);
-        double[] atOnce = sum(always, this::peakAmps);
-        double[] later = added(normal, sum(always, this::excessAfterWaitAmps));
-        double[] bases = sum(live, this::baseAmps);
-        EventPeak worst = worst(PlanEvent.BOARD_FAILURE, Optional.empty(), larger(atOnce, later));
+        double[] atOnce = atOnce(always);
+        double[] later = later(always, normal);
+        double[] inUse = sum(live, EventPeaks::useAmps);
+        double[] anyhow = larger(added(inUse, waited(live)), larger(atOnce, later));
+        EventPeak worst = worst(PlanEvent.BOARD_FAILURE, Optional.empty(), anyhow);
         Map<String, List<Placement>> byBoard = new HashMap<>();
         live.stream()
                 .filter(Placement::isSequenced)
@@ -122,23 +131,41 @@ final class EventPeaks {
             double[] amps = new double[Phase.values().length];
             List<Placement> here = byBoard.getOrDefault(board.id(), List.of());
             if (behaviour.deadContacts() == DeadContacts.STAY && !here.isEmpty()) {
-                amps = larger(amps, added(atOnce, sum(here, this::peakAmps)));
-                amps = larger(
-                        amps, added(later, added(sum(here, this::baseAmps), sum(here, this::excessAfterWaitAmps))));
+                amps = larger(amps, added(atOnce, sum(here, EventPeaks::anewAmps)));
+                amps = larger(amps, added(later, sum(here, each -> useAmps(each) + excessAfterWaitAmps(each))));
             }
             List<Placement> chain = chains.get(board.id()).stream()
                     .flatMap(each -> byBoard.getOrDefault(each, List.of()).stream())
                     .toList();
-            if (!chain.isEmpty()) {
-                PeakInrush inrush = PeakInrush.of(
-                        chain.stream().map(each -> draw(each, each.onSeconds())).toList());
-                double[] others = added(bases, negative(sum(chain, this::baseAmps)));
-                amps = larger(amps, added(others, perPhase(inrush)));
-            }
+            double[] others = added(inUse, negative(sum(chain, EventPeaks::useAmps)));
+            amps = larger(amps, added(others, sequence(chain)));
             EventPeak peak = worst(PlanEvent.BOARD_FAILURE, Optional.of(board.id()), amps);
             worst = peak.peakInrushAmps() > worst.peakInrushAmps() ? peak : worst;
         }
         return worst;
+    }
+
+    /**
+     * Inrush that may come beside all that is in use when a board works again: where the others stop, what needs its loads
+     * has waited and comes on with them, whichever it is. In which case each load is counted in use throughout.
+     */
+    private double[] waited(List<Placement> live) {
+        if (behaviour.deadBoard() == DeadBoard.CARRY_ON) {
+            return new double[Phase.values().length];
+        }
+        return perPhase(PeakInrush.of(live.stream()
+                .filter(Placement::isSequenced)
+                .map(each -> new Draw(
+                        envelope(each).excessAlone(),
+                        each.phases().stream().distinct().toList(),
+                        each.onSeconds()))
+                .toList()));
+    }
+
+    /** What these peak at if they come on as in the sequence, alone. */
+    private double[] sequence(List<Placement> some) {
+        return perPhase(PeakInrush.of(
+                some.stream().map(each -> draw(each, each.onSeconds())).toList()));
     }
 
     private boolean drops(Placement placement) {
@@ -154,9 +181,14 @@ final class EventPeaks {
         return envelope(placement).baseAmps();
     }
 
-    private double peakAmps(Placement placement) {
-        InrushEnvelope envelope = envelope(placement);
-        return envelope.baseAmps() + envelope.excessAmps();
+    /** What a load draws that is on, with the show running. */
+    private static double useAmps(Placement placement) {
+        return FullUse.amps(placement.load());
+    }
+
+    /** What it draws when its voltage returns after it has lost its charge: its inrush beside what it is used for. */
+    private static double anewAmps(Placement placement) {
+        return useAmps(placement) + InrushEnvelope.of(placement.load(), 0).excessAmps();
     }
 
     /** What is left of the excess when the first breaker of the sequence may close after the wait. */

@@ -104,14 +104,17 @@ class RehearsalPropertiesTest {
     /** With faults, too, and with breakers that close early and late within the tolerance. */
     @Property(tries = 2000, seed = SEED)
     void noCurrentIsEverAboveItsBound(
-            @ForAll @IntRange(max = PROJECTS) int seed, @ForAll boolean usual, @ForAll("events") List<RawEvent> raw) {
+            @ForAll @IntRange(max = PROJECTS) int seed,
+            @ForAll boolean usual,
+            @ForAll Use use,
+            @ForAll("events") List<RawEvent> raw) {
         Layout layout = layout(seed, usual);
         EventScript script = RawEvent.script(raw, layout.project(), true);
         double tolerance = layout.project().timingToleranceSeconds();
         Random random = new Random(seed);
 
         Trace trace = Rehearsal.of(
-                EventPlant.of(layout), script, (load, closing) -> tolerance * (2 * random.nextDouble() - 1));
+                EventPlant.of(layout, use), script, (load, closing) -> tolerance * (2 * random.nextDouble() - 1));
 
         assertThat(trace.findings())
                 .as(RawEvent.text(script))
@@ -122,9 +125,12 @@ class RehearsalPropertiesTest {
     }
 
     /** Each reading of a panel, load by load from the steps, as long as the mains are on. */
-    @Property(tries = 300, seed = SEED)
+    @Property(tries = 400, seed = SEED)
     void currentsAreTheSumOfWhatEachLoadDraws(
-            @ForAll @IntRange(max = PROJECTS) int seed, @ForAll boolean usual, @ForAll("events") List<RawEvent> raw) {
+            @ForAll @IntRange(max = PROJECTS) int seed,
+            @ForAll boolean usual,
+            @ForAll Use use,
+            @ForAll("events") List<RawEvent> raw) {
         Layout layout = layout(seed, usual);
         EventScript drawn = RawEvent.script(raw, layout.project(), true);
         EventScript script = new EventScript(
@@ -136,7 +142,7 @@ class RehearsalPropertiesTest {
         Random random = new Random(seed);
 
         Trace trace = Rehearsal.of(
-                EventPlant.of(layout), script, (load, closing) -> tolerance * (2 * random.nextDouble() - 1));
+                EventPlant.of(layout, use), script, (load, closing) -> tolerance * (2 * random.nextDouble() - 1));
 
         for (PhaseReading reading : trace.readings()) {
             double sum = 0;
@@ -153,12 +159,9 @@ class RehearsalPropertiesTest {
     }
 
     private static double amps(Trace trace, Placement placement, double atSeconds) {
-        double base = Math.sqrt(2) * placement.load().idleAmps();
-        double excess = Math.max(0, placement.load().inrushPeakAmps() - base);
-        if (!placement.load().switched()) {
-            return base;
-        }
-        double closed = Double.NaN;
+        double idle = Math.sqrt(2) * placement.load().idleAmps();
+        double excess = Math.max(0, placement.load().inrushPeakAmps() - idle);
+        double closed = placement.load().switched() ? Double.NaN : Double.NEGATIVE_INFINITY;
         for (TraceStep step : trace.steps()) {
             if (step.atSeconds() <= atSeconds && step.load().equals(Optional.of(placement.id()))) {
                 closed = step.kind() == StepKind.CLOSES
@@ -166,6 +169,11 @@ class RehearsalPropertiesTest {
                         : step.kind() == StepKind.OPENS ? Double.NaN : closed;
             }
         }
+        double since = closed;
+        boolean isInUse = trace.episodes().stream()
+                .anyMatch(each -> each.inUse() && each.fromSeconds() > since && each.fromSeconds() <= atSeconds);
+        double running = Math.sqrt(2) * placement.load().runningAmps();
+        double base = isInUse ? Math.max(idle, running) : idle;
         double halfSeconds = placement.load().inrushHalfMillis() / 1000;
         return Double.isNaN(closed) ? 0 : base + excess * Math.pow(2, -(atSeconds - closed) / halfSeconds);
     }
@@ -267,7 +275,11 @@ class RehearsalPropertiesTest {
     private static final double REST = 10_000;
 
     private static Trace day(Layout layout, ScriptEvent... events) {
-        return Rehearsal.of(EventPlant.of(layout), new EventScript("day", List.of(events)));
+        return day(layout, Use.FULL, events);
+    }
+
+    private static Trace day(Layout layout, Use use, ScriptEvent... events) {
+        return Rehearsal.of(EventPlant.of(layout, use), new EventScript("day", List.of(events)));
     }
 
     private static double normal(NodeFigures node) {
@@ -284,7 +296,7 @@ class RehearsalPropertiesTest {
     void switchingOnPeaksAtTheFigureOfThePlan(@ForAll @IntRange(max = PROJECTS) int seed) {
         Layout layout = layout(seed, true);
 
-        Trace trace = day(layout, at(0, Happening.SYSTEM_ON));
+        Trace trace = day(layout, Use.IDLE, at(0, Happening.SYSTEM_ON));
 
         for (int node = 0; node < layout.nodes().size(); node++) {
             assertThat(trace.episodes().get(0).peaks().get(node).boundAmps())
@@ -292,7 +304,7 @@ class RehearsalPropertiesTest {
         }
     }
 
-    /** On and off at any time, however often. */
+    /** On and off at any time, however often, as long as the show does not run. */
     @Property(tries = 1000, seed = SEED)
     void turningHalfWayPeaksNoHigherThanSwitchingOn(
             @ForAll @IntRange(max = PROJECTS) int seed,
@@ -306,10 +318,10 @@ class RehearsalPropertiesTest {
             events.add(at(now, events.size() % 2 == 1 ? Happening.SYSTEM_OFF : Happening.SYSTEM_ON));
         }
 
-        Trace trace = day(layout, events.toArray(ScriptEvent[]::new));
+        Trace trace = day(layout, Use.IDLE, events.toArray(ScriptEvent[]::new));
 
         for (int node = 0; node < layout.nodes().size(); node++) {
-            assertThat(highest(trace, node))
+            assertThat(highest(trace, node, 0))
                     .as(RawEvent.text(new EventScript("turns", events)))
                     .isLessThanOrEqualTo(normal(layout.nodes().get(node)) + 1e-6);
         }
@@ -371,6 +383,45 @@ class RehearsalPropertiesTest {
         }
     }
 
+    /** With the show running or not. */
+    @Property(tries = 300, seed = SEED)
+    void noEventPeaksAboveItsFigureInEitherState(
+            @ForAll @IntRange(max = PROJECTS) int seed, @ForAll boolean usual, @ForAll Use use) {
+        Layout layout = layout(seed, usual);
+
+        Trace released = day(
+                layout,
+                use,
+                at(0, Happening.SYSTEM_ON),
+                at(REST, Happening.EMERGENCY),
+                at(2 * REST, Happening.RELEASE));
+        Trace returned = day(
+                layout,
+                use,
+                at(0, Happening.SYSTEM_ON),
+                at(REST, Happening.MAINS).voltage(0, List.of()),
+                at(2 * REST, Happening.MAINS).voltage(100, List.of()));
+        double hold = layout.project().behaviourOrDefault().brownoutHoldSeconds();
+        Trace dipped = day(
+                layout,
+                use,
+                at(0, Happening.SYSTEM_ON),
+                at(REST, Happening.MAINS).voltage(0, List.of()),
+                at(REST + hold / 2, Happening.MAINS).voltage(100, List.of()));
+
+        for (int node = 0; node < layout.nodes().size(); node++) {
+            isWithin(stated(layout, node, PlanEvent.RELEASE), highest(released, node, 2 * REST));
+            isWithin(stated(layout, node, PlanEvent.RETURN), highest(returned, node, 2 * REST));
+            if (hold > 0) {
+                isWithin(stated(layout, node, PlanEvent.DIP), highest(dipped, node, REST));
+            }
+        }
+    }
+
+    private static void isWithin(Optional<EventPeak> figure, double peakAmps) {
+        figure.ifPresent(it -> assertThat(peakAmps).isLessThanOrEqualTo(it.peakInrushAmps() + 1e-6));
+    }
+
     /** Dead through a brownout, and mended while the rest is on. */
     @Property(tries = 200, seed = SEED)
     void theFailureOfAnyBoardPeaksNoHigherThanTheFigureOfThePlan(
@@ -392,7 +443,7 @@ class RehearsalPropertiesTest {
             for (int node = 0; node < layout.nodes().size(); node++) {
                 Optional<EventPeak> figure = stated(layout, node, PlanEvent.BOARD_FAILURE);
                 int at = node;
-                double peak = Math.max(highest(brownout, at), highest(mended, at));
+                double peak = Math.max(highest(brownout, at, REST), highest(mended, at, 0));
                 figure.ifPresent(it -> assertThat(peak)
                         .as("board %s, node %d", board.id(), at)
                         .isLessThanOrEqualTo(it.peakInrushAmps() + 1e-6));
@@ -400,8 +451,9 @@ class RehearsalPropertiesTest {
         });
     }
 
-    private static double highest(Trace trace, int node) {
+    private static double highest(Trace trace, int node, double fromSeconds) {
         return trace.episodes().stream()
+                .filter(each -> each.fromSeconds() >= fromSeconds)
                 .mapToDouble(each -> each.peaks().get(node).boundAmps())
                 .max()
                 .orElse(0);

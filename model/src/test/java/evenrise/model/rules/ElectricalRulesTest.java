@@ -191,7 +191,7 @@ class ElectricalRulesTest {
 
     @Nested
     class EventInrush {
-        /** An unswitched 90 A inrush, and one of 60 A that is switched, on phase A of P1; no idle current. */
+        /** An unswitched 90 A inrush, and one of 60 A that is switched, on phase A of P1; they run and idle at nothing. */
         private ProjectBuilder project(double limit, PlanEvent... events) {
             return aProject()
                     .behaviour(TestBehaviour.holdingFor(events))
@@ -201,10 +201,14 @@ class ElectricalRulesTest {
                     .loads(
                             aLoad("U")
                                     .unswitched()
-                                    .idleAmps(0)
+                                    .runningAmps(0)
                                     .inrushPeakAmps(90)
                                     .inrushHalfMillis(10),
-                            aLoad("L").group("G").idleAmps(0).inrushPeakAmps(60).inrushHalfMillis(10));
+                            aLoad("L")
+                                    .group("G")
+                                    .runningAmps(0)
+                                    .inrushPeakAmps(60)
+                                    .inrushHalfMillis(10));
         }
 
         private PlanBuilder plan() {
@@ -230,9 +234,9 @@ class ElectricalRulesTest {
         @Test
         void refusesMoreWhenTheMainsReturn() {
             assertThat(broken("event-inrush", project(89.99, PlanEvent.RETURN), plan()))
-                    .containsExactly("panel 'P1' peaks at 90 A on phase A when the mains return, allowed are"
-                            + " 89.99 A (inrush_limit_holds_for). Maybe move unswitched loads to other panels or phases,"
-                            + " or let a board switch them.");
+                    .containsExactly("panel 'P1' peaks at 90 A on phase A when the mains return, allowed are 89.99 A"
+                            + " (inrush_limit_holds_for). Maybe move unswitched loads to other panels or"
+                            + " phases, or let a board switch them.");
         }
 
         @Test

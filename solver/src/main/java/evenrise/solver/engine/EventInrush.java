@@ -15,14 +15,21 @@ final class EventInrush {
     private final Situation situation;
     private final int node;
     private final InrushProfile release;
-    private final long[] unswitchedPeak;
+    /** Of all loads without what stays; only where loads wait for a dead board. */
+    private final InrushProfile excess;
+
+    /** Of what holds in an emergency; what drops is in {@link #release}. */
+    private final long[] heldUse;
+
+    private final long[] unswitchedAnew;
+    /** How much more unswitched loads draw while the sequence runs than it counts of them. */
     private final long[] unswitchedLater;
-    private final long[] allPeak;
-    private final long[] allBase;
-    private final long[][] boardPeak;
-    private final long[][] boardBase;
+
+    private final long[] allAnew;
+    private final long[] allUse;
+    private final long[][] boardAnew;
     private final long[][] boardLater;
-    /** By head of a chain: how far the chain's own peak here is above its bases. */
+    /** By head of a chain: how far the chain's own peak here is above what it draws in use; may be less. */
     private final long[][] chainRise;
 
     private final IntBag staleChains;
@@ -34,13 +41,14 @@ final class EventInrush {
         this.node = node;
         boolean boards = loads.asked.contains(PlanEvent.BOARD_FAILURE);
         release = loads.asked.contains(PlanEvent.RELEASE) ? new InrushProfile(plant, index) : null;
-        unswitchedPeak = new long[plant.phaseCount];
+        excess = loads.othersWait ? new InrushProfile(plant, index) : null;
+        heldUse = new long[plant.phaseCount];
+        unswitchedAnew = new long[plant.phaseCount];
         unswitchedLater = new long[plant.phaseCount];
-        allPeak = new long[plant.phaseCount];
-        allBase = new long[plant.phaseCount];
+        allAnew = new long[plant.phaseCount];
+        allUse = new long[plant.phaseCount];
         int count = boards ? plant.boardCount : 0;
-        boardPeak = new long[count][plant.phaseCount];
-        boardBase = new long[count][plant.phaseCount];
+        boardAnew = new long[count][plant.phaseCount];
         boardLater = new long[count][plant.phaseCount];
         chainRise = new long[count][plant.phaseCount];
         staleChains = new IntBag(count);
@@ -57,32 +65,35 @@ final class EventInrush {
         if (isSwitched && instant == Plant.NONE) {
             return;
         }
-        sum(allPeak, loads.peakUnits[load], phaseMask, sign);
-        sum(allBase, plant.envelopes.baseUnits[load], phaseMask, sign);
+        sum(allAnew, loads.anewUnits[load], phaseMask, sign);
+        sum(allUse, loads.useUnits[load], phaseMask, sign);
         if (!isSwitched) {
-            sum(unswitchedPeak, loads.peakUnits[load], phaseMask, sign);
-            sum(unswitchedLater, loads.laterUnits[load], phaseMask, sign);
-        } else if (boardPeak.length > 0) {
-            sum(boardPeak[board], loads.peakUnits[load], phaseMask, sign);
-            sum(boardBase[board], plant.envelopes.baseUnits[load], phaseMask, sign);
-            sum(boardLater[board], loads.laterUnits[load], phaseMask, sign);
+            long risesTo = loads.useUnits[load] - plant.envelopes.baseUnits[load];
+            sum(unswitchedAnew, loads.anewUnits[load], phaseMask, sign);
+            sum(unswitchedLater, risesTo + loads.laterUnits[load], phaseMask, sign);
+        } else if (boardAnew.length > 0) {
+            sum(boardAnew[board], loads.anewUnits[load], phaseMask, sign);
+            sum(boardLater[board], loads.useUnits[load] + loads.laterUnits[load], phaseMask, sign);
             for (int head : loads.heads[board]) {
                 staleChains.add(head);
             }
+        }
+        if (isSwitched && excess != null) {
+            excess.addExcess(load, phaseMask, instant, sign);
         }
         if (release != null) {
             if (isSwitched && plant.drops[load]) {
                 release.add(load, phaseMask, instant, sign);
             } else {
-                release.addBase(load, phaseMask, sign);
+                sum(heldUse, loads.useUnits[load], phaseMask, sign);
             }
         }
     }
 
-    private static void sum(long[] sums, int units, int phaseMask, int sign) {
+    private static void sum(long[] sums, long units, int phaseMask, int sign) {
         for (int phase = 0; phase < sums.length; phase++) {
             if ((phaseMask >> phase & 1) != 0) {
-                sums[phase] += (long) sign * units;
+                sums[phase] += sign * units;
             }
         }
     }
@@ -104,28 +115,29 @@ final class EventInrush {
                     worst,
                     switch (event) {
                         case RETURN -> returnUnits(phase, normal);
-                        case RELEASE -> release.peakUnits(phase);
+                        case RELEASE -> heldUse[phase] + release.peakUnits(phase);
                         case BOARD_FAILURE -> boardFailureUnits(phase, normal);
-                        case DIP -> allPeak[phase];
+                        case DIP -> allAnew[phase];
                     });
         }
         return worst;
     }
 
     private long returnUnits(int phase, InrushProfile normal) {
-        return Math.max(unswitchedPeak[phase], normal.peakUnits(phase) + unswitchedLater[phase]);
+        return Math.max(unswitchedAnew[phase], normal.peakUnits(phase) + unswitchedLater[phase]);
     }
 
     private long boardFailureUnits(int phase, InrushProfile normal) {
         refreshChains();
         long later = normal.peakUnits(phase) + unswitchedLater[phase];
-        long worst = returnUnits(phase, normal);
-        for (int board = 0; board < boardPeak.length; board++) {
+        long worst =
+                Math.max(returnUnits(phase, normal), allUse[phase] + (excess == null ? 0 : excess.peakUnits(phase)));
+        for (int board = 0; board < boardAnew.length; board++) {
             if (loads.deadStayClosed) {
-                worst = Math.max(worst, unswitchedPeak[phase] + boardPeak[board][phase]);
-                worst = Math.max(worst, later + boardBase[board][phase] + boardLater[board][phase]);
+                worst = Math.max(worst, unswitchedAnew[phase] + boardAnew[board][phase]);
+                worst = Math.max(worst, later + boardLater[board][phase]);
             }
-            worst = Math.max(worst, allBase[phase] + chainRise[board][phase]);
+            worst = Math.max(worst, allUse[phase] + chainRise[board][phase]);
         }
         return worst;
     }
@@ -140,20 +152,20 @@ final class EventInrush {
         staleChains.clear();
     }
 
-    /** How far the loads of a chain, coming on alone, peak above their bases. */
+    /** How far the loads of a chain, coming on alone, peak above what they draw in use. */
     private long rise(int head, int phase) {
-        long bases = 0;
+        long inUse = 0;
         long peak = 0;
         for (int board : loads.chain[head]) {
             for (int k = plant.firstOutput[board]; k < plant.firstOutput[board + 1]; k++) {
                 int load = situation.loadOnOutput(k);
                 if (isHere(load, phase)) {
-                    bases += plant.envelopes.baseUnits[load];
+                    inUse += loads.useUnits[load];
                     peak = Math.max(peak, chainUnits(head, phase, situation.instantOf(load)));
                 }
             }
         }
-        return peak - bases;
+        return peak - inUse;
     }
 
     private long chainUnits(int head, int phase, int at) {

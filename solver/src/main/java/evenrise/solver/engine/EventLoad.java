@@ -1,7 +1,9 @@
 package evenrise.solver.engine;
 
+import evenrise.model.electrical.FullUse;
 import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.project.Behaviour;
+import evenrise.model.project.DeadBoard;
 import evenrise.model.project.DeadContacts;
 import evenrise.model.project.PlanEvent;
 import evenrise.model.project.Project;
@@ -16,10 +18,15 @@ final class EventLoad {
     final Set<PlanEvent> asked = EnumSet.noneOf(PlanEvent.class);
     /** Whether the breakers of a dead board stay closed through a brownout. */
     final boolean deadStayClosed;
+    /** Whether what needs a dead board's loads waits for it; only where a failure is asked for. */
+    final boolean othersWait;
 
-    final int[] peakUnits;
+    /** In full use. */
+    final long[] useUnits;
+    /** When the voltage returns: the inrush beside what it is used for. */
+    final long[] anewUnits;
     /** What is left of the excess when the sequence begins after the mains have returned. */
-    final int[] laterUnits;
+    final long[] laterUnits;
     /** Boards that each board starts, directly or by others, itself included; only where a failure is asked for. */
     final int[][] chain;
     /** Boards that start each board, directly or by others, itself included; only where a failure is asked for. */
@@ -35,14 +42,18 @@ final class EventLoad {
         if (!anyDrops(plant)) {
             asked.remove(PlanEvent.RELEASE);
         }
+        othersWait = asked.contains(PlanEvent.BOARD_FAILURE) && behaviour.deadBoard() == DeadBoard.STOP;
         deadStayClosed = behaviour.deadContacts() == DeadContacts.STAY;
         int count = plant.loadCount();
-        peakUnits = new int[count];
-        laterUnits = new int[count];
+        useUnits = new long[count];
+        anewUnits = new long[count];
+        laterUnits = new long[count];
         double wait = Math.max(0, behaviour.steadyWaitSeconds() - project.timingToleranceSeconds());
         for (int load = 0; load < count; load++) {
             InrushEnvelope envelope = InrushEnvelope.of(project.loads().get(load), project.timingToleranceSeconds());
-            peakUnits[load] = units(plant, envelope.baseAmps() + envelope.excessAmps());
+            double useAmps = FullUse.amps(project.loads().get(load));
+            useUnits[load] = units(plant, useAmps);
+            anewUnits[load] = units(plant, useAmps + envelope.excessAmps());
             laterUnits[load] = units(plant, envelope.excessLeftAmps(wait));
         }
         int boards = asked.contains(PlanEvent.BOARD_FAILURE) ? plant.boardCount : 0;
@@ -79,8 +90,8 @@ final class EventLoad {
         return false;
     }
 
-    private static int units(Plant plant, double amps) {
-        return (int) Math.round(amps * plant.envelopes.unitsPerAmp);
+    private static long units(Plant plant, double amps) {
+        return Math.round(amps * plant.envelopes.unitsPerAmp);
     }
 
     private static int[] members(IntBag bag) {

@@ -34,12 +34,12 @@ final class InrushProfile {
         }
     }
 
-    /** Adds or takes away a load that draws its base always. */
-    void addBase(int load, int phaseMask, int sign) {
+    /** The same with its inrush alone, without what stays. */
+    void addExcess(int load, int phaseMask, int from, int sign) {
         stale = true;
         for (int phase = 0; phase < phases.length; phase++) {
             if ((phaseMask >> phase & 1) != 0) {
-                phases[phase].addBase(load, 0, sign);
+                phases[phase].addExcess(load, from, sign);
             }
         }
     }

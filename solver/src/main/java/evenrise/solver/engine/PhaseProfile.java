@@ -45,8 +45,14 @@ final class PhaseProfile {
         }
     }
 
+    /** The same without what it draws ever after. */
+    void addExcess(int load, int from, int sign) {
+        add(load, from, sign);
+        addBase(load, from, -sign);
+    }
+
     /** Adds ({@code sign} 1) or takes away (−1) what a load draws at {@code from} and ever after. */
-    void addBase(int load, int from, int sign) {
+    private void addBase(int load, int from, int sign) {
         int base = sign * envelopes.baseUnits[load];
         int block = from >> shift;
         int end = Math.min(above.length, block + 1 << shift);

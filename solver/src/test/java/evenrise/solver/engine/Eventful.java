@@ -1,6 +1,7 @@
 package evenrise.solver.engine;
 
 import evenrise.model.project.Behaviour;
+import evenrise.model.project.DeadBoard;
 import evenrise.model.project.DeadContacts;
 import evenrise.model.project.Panel;
 import evenrise.model.project.PlanEvent;
@@ -48,6 +49,7 @@ final class Eventful {
         Behaviour it = Behaviour.DEFAULT;
         return it.with()
                 .steadyWaitSeconds(random.nextBoolean() ? 5 : random.nextDouble())
+                .deadBoard(random.nextInt(3) > 0 ? DeadBoard.CARRY_ON : DeadBoard.STOP)
                 .deadContacts(random.nextInt(3) > 0 ? DeadContacts.STAY : DeadContacts.OPEN)
                 .inrushLimitHoldsFor(asked)
                 .build();

@@ -4,6 +4,7 @@ import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.NeutralCurrent;
 import evenrise.model.plan.BoardSetting;
+import evenrise.model.project.DeadBoard;
 import evenrise.model.project.DeadContacts;
 import evenrise.model.project.Load;
 import evenrise.model.project.OnEmergency;
@@ -305,41 +306,55 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
                     project.boards().isEmpty()
                             ? 0
                             : Math.max(returnUnits(always, live, phase), worstBoardUnits(always, live, phase));
-                case DIP -> sum(live, this::peak);
+                case DIP -> sum(live, this::anew);
             };
         }
 
         private long returnUnits(List<Seat> always, List<Seat> live, int phase) {
-            return Math.max(sum(always, this::peak), peakUnits(live, phase) + sum(always, this::later));
+            return Math.max(sum(always, this::anew), sequenceLater(always, live, phase));
+        }
+
+        private long sequenceLater(List<Seat> always, List<Seat> live, int phase) {
+            return peakUnits(live, phase) + sum(always, this::later) + sum(always, this::use) - sum(always, this::base);
         }
 
         /** What drops as in the sequence, all else as what is always on. */
         private long releaseUnits(List<Seat> live, int phase) {
             List<Seat> dropped = live.stream().filter(this::drops).toList();
             List<Seat> held = live.stream().filter(seat -> !drops(seat)).toList();
-            return sum(held, this::base) + peakUnits(dropped, phase);
+            return sum(held, this::use) + peakUnits(dropped, phase);
+        }
+
+        /** The greatest sum of what is above the bases of those on; base by base taken off. */
+        private long excessUnits(List<Seat> live, int phase) {
+            List<Seat> on = live.stream().filter(Seat::isOn).toList();
+            long peak = 0;
+            for (Seat instant : on) {
+                List<Seat> sofar = on.stream()
+                        .filter(seat -> seat.onMicros <= instant.onMicros)
+                        .toList();
+                peak = Math.max(peak, unitsAt(sofar, phase, instant.onMicros) - sum(sofar, this::base));
+            }
+            return peak;
         }
 
         private long worstBoardUnits(List<Seat> always, List<Seat> live, int phase) {
-            long worst = 0;
+            boolean waits = project.behaviourOrDefault().deadBoard() == DeadBoard.STOP;
+            long worst = sum(live, this::use) + (waits ? excessUnits(live, phase) : 0);
             for (int board = 0; board < project.boards().size(); board++) {
                 int dead = board;
                 List<Seat> own = live.stream()
                         .filter(seat -> seat.isOn() && seat.output.board() == dead)
                         .toList();
                 if (project.behaviourOrDefault().deadContacts() == DeadContacts.STAY) {
-                    worst = Math.max(worst, sum(always, this::peak) + sum(own, this::peak));
+                    worst = Math.max(worst, sum(always, this::anew) + sum(own, this::anew));
                     worst = Math.max(
-                            worst,
-                            peakUnits(live, phase)
-                                    + sum(always, this::later)
-                                    + sum(own, this::base)
-                                    + sum(own, this::later));
+                            worst, sequenceLater(always, live, phase) + sum(own, this::use) + sum(own, this::later));
                 }
                 List<Seat> chain = live.stream()
                         .filter(seat -> seat.isOn() && isStartedBy(seat.output.board(), dead))
                         .toList();
-                worst = Math.max(worst, sum(live, this::base) - sum(chain, this::base) + peakUnits(chain, phase));
+                worst = Math.max(worst, sum(live, this::use) - sum(chain, this::use) + peakUnits(chain, phase));
             }
             return worst;
         }
@@ -348,9 +363,17 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
             return board == head || plant.after[board] != Plant.NONE && isStartedBy(plant.after[board], head);
         }
 
-        private long peak(Seat seat) {
-            InrushEnvelope envelope = InrushEnvelope.of(seat.load, project.timingToleranceSeconds());
-            return units(envelope.baseAmps() + envelope.excessAmps());
+        private double useAmps(Seat seat) {
+            return Math.sqrt(2) * Math.max(seat.load.idleAmps(), seat.load.runningAmps());
+        }
+
+        private long use(Seat seat) {
+            return units(useAmps(seat));
+        }
+
+        private long anew(Seat seat) {
+            double base = Math.sqrt(2) * seat.load.idleAmps();
+            return units(useAmps(seat) + Math.max(0, seat.load.inrushPeakAmps() - base));
         }
 
         private long base(Seat seat) {
