@@ -7,15 +7,19 @@ import evenrise.model.project.Panel;
 import evenrise.model.project.PlanEvent;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Inrush limits that hold for events are above what these cannot avoid. Necessary: of loads that draw their inrush at once
  * the worst phase carries each load's own peak and at least the mean of all over the phases. At a return of the mains these
- * are the unswitched loads, in a deep dip all.
+ * are the unswitched loads, in a deep dip all; when a board fails, all are in full use. The show runs meanwhile.
  */
 final class EventInrushFits {
+    private static final String INRUSH = "their inrush beside what they do in full use";
+
     private EventInrushFits() {}
 
     static void check(Candidates candidates, Consumer<Finding> found) {
@@ -48,56 +52,54 @@ final class EventInrushFits {
             return;
         }
         List<Load> unswitched = loads.stream().filter(load -> !load.switched()).toList();
-        boolean asksReturn = asked.contains(PlanEvent.RETURN)
-                || asked.contains(PlanEvent.BOARD_FAILURE)
-                        && !candidates.plant.project.boards().isEmpty();
-        if (asked.contains(PlanEvent.DIP) && tooMuch(candidates, loads, limit.getAsDouble())) {
-            found.accept(impossible(
-                    candidates, pointer, loads, limit.getAsDouble(), "in a deep dip", "raise it if the feeder allows"));
-        } else if (asksReturn && tooMuch(candidates, unswitched, limit.getAsDouble())) {
-            found.accept(impossible(
-                    candidates,
-                    pointer,
+        boolean asksBoards = asked.contains(PlanEvent.BOARD_FAILURE)
+                && !candidates.plant.project.boards().isEmpty();
+        boolean asksReturn = asked.contains(PlanEvent.RETURN) || asksBoards;
+        Sum sum = new Sum(candidates, pointer, limit.getAsDouble());
+        Optional<Finding> first = asked.contains(PlanEvent.DIP)
+                ? sum.tooMuch(
+                        loads, EventInrushFits::anewAmps, "in a deep dip", INRUSH, "raise it if the feeder allows")
+                : Optional.empty();
+        if (first.isEmpty() && asksReturn) {
+            first = sum.tooMuch(
                     unswitched,
-                    limit.getAsDouble(),
+                    EventInrushFits::anewAmps,
                     "when the mains return",
-                    "let boards switch some of them"));
+                    INRUSH,
+                    "let boards switch some of them");
         }
-    }
-
-    private static boolean tooMuch(Candidates candidates, List<Load> loads, double limit) {
-        return needed(candidates, loads) > limit + Candidates.AMPS_TOLERANCE;
-    }
-
-    private static double needed(Candidates candidates, List<Load> loads) {
-        double largest =
-                loads.stream().mapToDouble(EventInrushFits::peakAmps).max().orElse(0);
-        double mean = loads.stream()
-                        .mapToDouble(load -> peakAmps(load) * load.poles())
-                        .sum()
-                / candidates.plant.phases();
-        return Math.max(largest, mean);
+        if (first.isEmpty() && asksBoards) {
+            first = sum.tooMuch(
+                    loads, FullUse::amps, "when a board fails", "in full use", "raise it if the feeder allows");
+        }
+        first.ifPresent(found);
     }
 
     /** Its inrush beside what it draws in full use. */
-    private static double peakAmps(Load load) {
+    private static double anewAmps(Load load) {
         return FullUse.amps(load) + InrushEnvelope.of(load, 0).excessAmps();
     }
 
-    private static Finding impossible(
-            Candidates candidates, String pointer, List<Load> loads, double limit, String when, String cure) {
-        double needed = needed(candidates, loads);
-        String worst = loads.stream()
-                .max(Comparator.comparingDouble(EventInrushFits::peakAmps))
-                .map(Load::id)
-                .orElseThrow();
-        return Finding.impossible(
-                pointer + "/inrush_limit_a",
-                Shown.number(limit, needed) + ", and " + when + " " + loads.size()
-                        + (loads.size() == 1 ? " load draws its" : " loads draw their") + " inrush at once, "
-                        + Shown.quoted(worst) + " the most, with at least " + Shown.number(needed, limit)
-                        + " A on the worst phase",
-                "at least " + Shown.number(Math.ceil(needed)),
-                "Maybe " + cure + ", or take the event out of behaviour.inrush_limit_holds_for.");
+    /** Loads that draw at once, held against one limit. */
+    private record Sum(Candidates candidates, String pointer, double limitAmps) {
+        Optional<Finding> tooMuch(List<Load> loads, ToDoubleFunction<Load> amps, String when, String how, String cure) {
+            Optional<Load> worst = loads.stream().max(Comparator.comparingDouble(amps));
+            double mean = loads.stream()
+                            .mapToDouble(it -> amps.applyAsDouble(it) * it.poles())
+                            .sum()
+                    / candidates.plant.phases();
+            double needed = Math.max(worst.map(amps::applyAsDouble).orElse(0.0), mean);
+            if (needed <= limitAmps + Candidates.AMPS_TOLERANCE) {
+                return Optional.empty();
+            }
+            return Optional.of(Finding.impossible(
+                    pointer + "/inrush_limit_a",
+                    Shown.number(limitAmps, needed) + ", and " + when + " " + loads.size()
+                            + (loads.size() == 1 ? " load draws" : " loads draw") + " at once " + how + ", "
+                            + Shown.quoted(worst.orElseThrow().id()) + " the most, with at least "
+                            + Shown.number(needed, limitAmps) + " A on the worst phase",
+                    "at least " + Shown.number(Math.ceil(needed)),
+                    "Maybe " + cure + ", or take the event out of behaviour.inrush_limit_holds_for."));
+        }
     }
 }

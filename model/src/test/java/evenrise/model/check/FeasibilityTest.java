@@ -405,11 +405,11 @@ class FeasibilityTest {
                     .behaviour(TestBehaviour.holdingFor(events))
                     .boards(aBoard())
                     .loads(
-                            aLoad("a").unswitched().idleAmps(0).inrushPeakAmps(90),
-                            aLoad("b").unswitched().idleAmps(0).inrushPeakAmps(90),
-                            aLoad("c").unswitched().idleAmps(0).inrushPeakAmps(90),
-                            aLoad("d").unswitched().idleAmps(0).inrushPeakAmps(30),
-                            aLoad("e").idleAmps(0).inrushPeakAmps(60));
+                            aLoad("a").unswitched().runningAmps(0).inrushPeakAmps(90),
+                            aLoad("b").unswitched().runningAmps(0).inrushPeakAmps(90),
+                            aLoad("c").unswitched().runningAmps(0).inrushPeakAmps(90),
+                            aLoad("d").unswitched().runningAmps(0).inrushPeakAmps(30),
+                            aLoad("e").runningAmps(0).inrushPeakAmps(60));
         }
 
         @Test
@@ -436,11 +436,41 @@ class FeasibilityTest {
         void areAtLeastEachPeak() {
             ProjectBuilder project = aProject()
                     .behaviour(TestBehaviour.holdingFor(PlanEvent.RETURN))
-                    .loads(aLoad("a").unswitched().idleAmps(0).inrushPeakAmps(90));
+                    .loads(aLoad("a").unswitched().runningAmps(0).inrushPeakAmps(90));
 
             assertThat(impossible(project.supply(aSupply().inrushLimitAmps(90))))
                     .isEmpty();
             assertThat(impossible(project.supply(aSupply().inrushLimitAmps(89.9))))
+                    .containsExactly("/supply/inrush_limit_a");
+        }
+
+        @Test
+        void countWhatTheShowDrawsBesideTheInrush() {
+            ProjectBuilder project = aProject()
+                    .behaviour(TestBehaviour.holdingFor(PlanEvent.RETURN))
+                    .loads(aLoad("a").unswitched().runningAmps(10).idleAmps(2).inrushPeakAmps(90));
+
+            // √2·10 in use, and 90 − √2·2 of inrush: 14.142 + 87.172 = 101.314
+            assertThat(impossible(project.supply(aSupply().inrushLimitAmps(101.32))))
+                    .isEmpty();
+            assertThat(impossible(project.supply(aSupply().inrushLimitAmps(101.31))))
+                    .containsExactly("/supply/inrush_limit_a");
+        }
+
+        @Test
+        void areAtLeastTheMeanInUseWhenABoardFails() {
+            ProjectBuilder project = aProject()
+                    .behaviour(TestBehaviour.holdingFor(PlanEvent.BOARD_FAILURE))
+                    .boards(aBoard())
+                    .loads(
+                            aLoad("a").runningAmps(15).idleAmps(1),
+                            aLoad("b").runningAmps(15).idleAmps(1),
+                            aLoad("c").runningAmps(15).idleAmps(1));
+
+            // three of √2·15 A over three phases
+            assertThat(impossible(project.supply(aSupply().inrushLimitAmps(21.22))))
+                    .isEmpty();
+            assertThat(impossible(project.supply(aSupply().inrushLimitAmps(21.21))))
                     .containsExactly("/supply/inrush_limit_a");
         }
     }
