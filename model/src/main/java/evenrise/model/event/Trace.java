@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param format name and version of this trace as JSON
  * @param script what the script is called
+ * @param use what the currents take loads to draw that are on when something happens
  * @param steps everything that happened, in the order of time
  * @param episodes the same, summed from happening to happening
  * @param findings what was found, in the order of time
@@ -18,6 +19,7 @@ public record Trace(
         String format,
         String project,
         String script,
+        Use use,
         double endSeconds,
         Display shown,
         boolean locked,

@@ -72,6 +72,7 @@ final class TraceWriter {
                 Trace.FORMAT,
                 plant.layout.project().name(),
                 script,
+                plant.use,
                 endSeconds,
                 shown,
                 locked,

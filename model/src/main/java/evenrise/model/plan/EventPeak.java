@@ -8,12 +8,18 @@ import evenrise.model.project.Phase;
 import evenrise.model.project.PlanEvent;
 import java.util.Optional;
 
-/** Greatest instantaneous current of one node when something happens, by the envelopes at nominal voltage. */
+/**
+ * Greatest instantaneous current of one node when something happens while the show runs, by the envelopes at nominal
+ * voltage.
+ */
 @FileRecord
 public record EventPeak(
         @Field(meaning = "What happens") PlanEvent event,
 
-        @Field(meaning = "Upper bound at nominal voltage of the instantaneous peak on the worst phase")
+        @Field(
+                meaning = "Upper bound at nominal voltage of the instantaneous peak on the worst phase, with the show"
+                        + " running: what is on draws the greater of running_a and idle_a, what comes on its"
+                        + " inrush over idle_a")
         double peakInrushAmps,
 
         @Field(meaning = "Phase of that peak") Phase peakPhase,

@@ -4,6 +4,7 @@ import evenrise.model.event.EventPlant;
 import evenrise.model.event.EventScript;
 import evenrise.model.event.Rehearsal;
 import evenrise.model.event.Trace;
+import evenrise.model.event.Use;
 import evenrise.model.file.Reading;
 import evenrise.model.file.ScriptFile;
 import evenrise.model.file.WholeFile;
@@ -33,14 +34,15 @@ import picocli.CommandLine.Parameters;
         name = "rehearse",
         header = "Play what may happen on a plan.",
         description = {
-            "Shows what comes on and goes off, and what the supply and every panel draw, when somebody presses on or off, "
-                    + "when the mains sag, fail and return, when the emergency contact closes and opens, when a board is "
-                    + "dead or a breaker fails. Without --event and --script it plays an ordinary day: on, a brownout, "
-                    + "an emergency, off.",
-            "An event is [SECONDS:]WORD[=NUMBER][@WHICH]; without a time it happens 5 s after all has come to rest. "
-                    + "Words: on and off (in scripts system-on, system-off), lock, unlock, emergency, release; group-on@GROUP, group-off@GROUP; "
-                    + "mains=PERCENT, of some phases mains=PERCENT@A,B; board-dead@BOARD, board-back@BOARD; "
-                    + "stays-closed@LOAD, stays-open@LOAD, late=SECONDS@LOAD, early=SECONDS@LOAD, mended@LOAD."
+            "Shows what comes on and goes off, and what the supply and every panel draw, when somebody presses on or"
+                    + " off, when the mains sag, fail and return, when the emergency contact closes and opens, when a"
+                    + " board is dead or a breaker fails. Without --event and --script it plays an ordinary day: on, a"
+                    + " brownout, an emergency, off.",
+            "An event is [SECONDS:]WORD[=NUMBER][@WHICH]; without a time it happens 5 s after all has come to rest."
+                    + " Words: on and off (in scripts system-on, system-off), lock, unlock, emergency, release;"
+                    + " group-on@GROUP, group-off@GROUP; mains=PERCENT, of some phases mains=PERCENT@A,B;"
+                    + " board-dead@BOARD, board-back@BOARD; stays-closed@LOAD, stays-open@LOAD, late=SECONDS@LOAD,"
+                    + " early=SECONDS@LOAD, mended@LOAD."
         },
         footer = {
             "%nExamples:",
@@ -89,6 +91,12 @@ final class RehearseCommand implements Callable<Integer> {
             description = "Write everything that happens, as JSON, or as CSV where the name ends so.")
     private String trace;
 
+    @Option(
+            names = "--idle",
+            description = "As if no show ran: what is on draws its idle current. Default: the greater of that and its "
+                    + "running current.")
+    private boolean idle;
+
     @Option(names = "--all", description = "Show every breaker and all long lists.")
     private boolean all;
 
@@ -128,7 +136,7 @@ final class RehearseCommand implements Callable<Integer> {
                     plan + ": the plan breaks hard rules in " + Numbers.counted(broken, "place")
                             + "; evenrise audit shows them. The rehearsal plays it as it is.");
         }
-        Trace played = Rehearsal.of(EventPlant.of(layout), script);
+        Trace played = Rehearsal.of(EventPlant.of(layout, idle ? Use.IDLE : Use.FULL), script);
         if (trace != null) {
             write(played);
         }

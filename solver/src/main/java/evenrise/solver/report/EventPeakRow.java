@@ -25,10 +25,10 @@ final class EventPeakRow {
 
     private static String what(EventPeak peak) {
         return switch (peak.event()) {
-            case RETURN -> "when the mains return";
-            case RELEASE -> "when an emergency is released";
-            case BOARD_FAILURE -> "when the worst board fails";
-            case DIP -> "when a deep dip passes";
+            case RETURN -> "show runs: when the mains return";
+            case RELEASE -> "show runs: when an emergency is released";
+            case BOARD_FAILURE -> "show runs: when the worst board fails";
+            case DIP -> "show runs: when a deep dip passes";
         };
     }
 }

@@ -46,10 +46,14 @@ final class EventTable {
                 : "The limit is asked to hold for the sequence and for: "
                         + String.join(", ", limited.stream().map(Words::word).toList())
                         + ".";
-        return new Section(paint, "Peak when something happens, ampere, worst phase, upper bound at nominal voltage")
+        return new Section(
+                        paint,
+                        "Peak when something happens while the show runs, ampere, worst phase, upper bound at nominal"
+                                + " voltage")
                 .table(table)
                 .text("Return of the mains, release of an emergency, failure of the worst board, a deep dip ridden"
-                        + " through. "
+                        + " through. What is on when it happens counts with the greater of running and idle current;"
+                        + " what comes on, and the sequence, with idle current and inrush. "
                         + holds)
                 .lines();
     }

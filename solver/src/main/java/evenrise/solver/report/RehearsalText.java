@@ -5,6 +5,7 @@ import evenrise.model.event.EventFinding;
 import evenrise.model.event.GroupChange;
 import evenrise.model.event.NodePeak;
 import evenrise.model.event.Trace;
+import evenrise.model.event.Use;
 import evenrise.model.plan.Cautions;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
@@ -101,8 +102,16 @@ public final class RehearsalText {
                 .table(table)
                 .text("Peak: by the envelopes, breakers closing on time. Bound: at nominal voltage, whenever within"
                         + " the timing tolerance they close. "
+                        + use(trace)
                         + limit)
                 .lines();
+    }
+
+    private static String use(Trace trace) {
+        return trace.use() == Use.FULL
+                ? "What was on and at rest before something happened draws what it does while the show runs, the"
+                        + " greater of running and idle current; what comes on its idle current and its inrush. "
+                : "All draw their idle current, as if no show ran (--idle). ";
     }
 
     /** Of each panel with a limit the part that came nearest to it. */

@@ -7,6 +7,7 @@ import evenrise.model.event.PhaseReading;
 import evenrise.model.event.StepKind;
 import evenrise.model.event.Trace;
 import evenrise.model.event.TraceStep;
+import evenrise.model.event.Use;
 import evenrise.model.project.Phase;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +29,7 @@ class RehearsalTimelineTest {
                         Trace.FORMAT,
                         "hall",
                         "day",
+                        Use.FULL,
                         10,
                         Display.DOWN,
                         false,
