@@ -7,6 +7,7 @@ import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
 import evenrise.solver.report.AuditSheet;
 import evenrise.solver.report.AuditText;
+import evenrise.solver.report.GuessedText;
 import evenrise.solver.report.Json;
 import evenrise.solver.report.NextLoadText;
 import java.util.List;
@@ -26,6 +27,7 @@ import picocli.CommandLine.Parameters;
             "  evenrise audit hall.project.json hall.plan.json --all     every place, every load",
             "  evenrise audit hall.project.json hall.plan.json --json > audit.json",
             "  evenrise audit hall.project.json hall.plan.json --next-load 16:2",
+            "  evenrise audit hall.project.json hall.plan.json --guessed     what is to be confirmed",
             "%nCurrents are in ampere: running and neutral currents rms, peaks instantaneous. Times are in seconds."
         })
 final class AuditCommand implements Callable<Integer> {
@@ -50,6 +52,11 @@ final class AuditCommand implements Callable<Integer> {
                     + "told otherwise.")
     private String nextLoad;
 
+    @Option(
+            names = "--guessed",
+            description = "Instead of the audit, list what the project says of its loads and nobody stated.")
+    private boolean guessed;
+
     AuditCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -60,6 +67,10 @@ final class AuditCommand implements Callable<Integer> {
         Reading<Project> read = inputs.project(project);
         Project subject = read.value().orElseThrow();
         Layout layout = Layout.of(subject, inputs.plan(plan, subject).value().orElseThrow());
+        if (guessed) {
+            terminal.print(terminal.out(), GuessedText.lines(subject, all, terminal.outPaint()));
+            return ExitCode.DONE;
+        }
         if (nextLoad != null) {
             NextLoadRequest request = NextLoadRequest.of(nextLoad);
             terminal.print(

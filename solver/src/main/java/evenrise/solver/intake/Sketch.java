@@ -269,12 +269,18 @@ final class Sketch {
         return panels;
     }
 
-    /** A group that fits one board has one of its own; a larger one as many as it needs; what is in no group shares others. */
+    /**
+     * A group that fits one board has one of its own, a larger one as many as it needs. What is in no group shares others, but
+     * for amplifiers: no board reaches from processing to what waits until that has settled.
+     */
     private List<Board> boards(List<Load> loads, Map<String, ShutdownGroup> groups, List<Panel> panels) {
         Map<String, Integer> sizes = new LinkedHashMap<>();
         loads.stream()
                 .filter(Load::switched)
-                .forEach(load -> sizes.merge(load.shutdownGroup().orElse(""), 1, Integer::sum));
+                .forEach(load -> sizes.merge(
+                        load.shutdownGroup().orElse(load.role() == Role.AMPLIFIER ? "/amplifiers" : "/others"),
+                        1,
+                        Integer::sum));
         int count = 0;
         for (int size : sizes.values()) {
             count += (int) Math.ceil(size / (double) mapping.boardOutputs());

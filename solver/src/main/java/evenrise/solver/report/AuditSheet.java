@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param projectChanged whether the project file is another one than the plan was made from; empty where the plan does
  *     not say what it was made from
  * @param eventPeaks what each node peaks at when something happens, the supply first
+ * @param guessed what the project says and nobody stated
  * @param differences figures that the plan states and that do not follow from its assignments
  */
 public record AuditSheet(
@@ -32,6 +33,7 @@ public record AuditSheet(
         List<GroupUse> groups,
         List<PeakContribution> peakShares,
         Review review,
+        List<GuessedField> guessed,
         List<String> cautions) {
 
     public static final String FORMAT = "evenrise-audit/1";
@@ -54,6 +56,7 @@ public record AuditSheet(
                 GroupUse.of(layout),
                 PeakContribution.of(layout, verdict),
                 ElectricalReview.of(layout),
+                GuessedField.of(layout.project()),
                 Cautions.ALL);
     }
 }

@@ -16,7 +16,7 @@ public final class AuditText {
     /** @param all whether long lists stand in full */
     public static List<String> lines(Project project, AuditSheet sheet, boolean all, Paint paint) {
         List<List<String>> sections = new ArrayList<>();
-        sections.add(title(sheet, paint));
+        sections.add(title(project, sheet, paint));
         sections.add(BrokenRules.lines(sheet.violations(), all ? Integer.MAX_VALUE : PLACES_A_RULE, paint));
         sections.add(KeyFigures.lines(
                 project,
@@ -41,7 +41,7 @@ public final class AuditText {
         return Sections.joined(sections);
     }
 
-    private static List<String> title(AuditSheet sheet, Paint paint) {
+    private static List<String> title(Project project, AuditSheet sheet, Paint paint) {
         Section title = new Section(paint, "Audit of a plan for " + DisplayWidth.cut(sheet.project(), 60));
         if (sheet.projectChanged().isEmpty()) {
             title.text("The plan does not say which project file it was made from.");
@@ -53,6 +53,8 @@ public final class AuditText {
         } else {
             title.text("The project file is the one the plan was made from.");
         }
+        GuessedField.counted(project)
+                .ifPresent(count -> title.text("Guessed: " + count + "; 'evenrise audit --guessed' lists them."));
         return title.lines();
     }
 

@@ -36,9 +36,8 @@ public final class SummaryText {
         sections.add(BrokenRules.lines(verdict.violations(), PLACES_A_RULE, paint));
         if (!verdict.violations().isEmpty() && findings.isEmpty()) {
             sections.add(new Section(paint, "What may help")
-                    .text(
-                            "Nothing shows that the rules cannot be kept. Maybe search longer, with another seed, or from this"
-                                    + " plan.")
+                    .text("Nothing shows that the rules cannot be kept. Maybe search longer, with another seed, or"
+                            + " from this plan.")
                     .lines());
         }
         plan.review().ifPresent(review -> sections.add(ReviewText.counts(review, paint)));
@@ -53,13 +52,16 @@ public final class SummaryText {
         int reachable = project.boards().stream()
                 .mapToInt(board -> outputs.getOrDefault(board.type(), 0))
                 .sum();
-        return new Section(paint, "Plan for " + DisplayWidth.cut(project.name(), 60))
+        Section title = new Section(paint, "Plan for " + DisplayWidth.cut(project.name(), 60))
                 .text(Numbers.counted(project.loads().size(), "load") + ", " + switched + " of them switched; "
                         + Numbers.counted(project.panels().size(), "panel") + "; "
                         + Numbers.counted(project.boards().size(), "board") + " with "
                         + Numbers.counted(reachable, "output") + ".")
-                .text((search.wasInterrupted() ? "Interrupted; the best plan so far is kept. " : "") + searched(search))
-                .lines();
+                .text((search.wasInterrupted() ? "Interrupted; the best plan so far is kept. " : "")
+                        + searched(search));
+        GuessedField.counted(project)
+                .ifPresent(count -> title.text("Guessed: " + count + "; 'evenrise audit --guessed' lists them."));
+        return title.lines();
     }
 
     private static String searched(SearchFacts search) {

@@ -44,6 +44,24 @@ class AuditCommandTest {
     }
 
     @Test
+    void listsWhatWasGuessedAndCountsIt() throws IOException {
+        Files.writeString(
+                project,
+                SmallHall.PROJECT.replace(
+                        "\"inrush_peak_a\": 100", "\"inrush_peak_a\": 100, \"guessed\": [\"idle_a\"]"));
+
+        Shell.Result list = new Shell(SmallHall.sound()).run("audit", project.toString(), plan.toString(), "--guessed");
+
+        assertThat(list.code()).isEqualTo(ExitCode.DONE);
+        assertThat(list.out()).contains("1 figure of 1 load", "idle_a", "10: 1 load (amp)");
+        assertThat(audit().out()).contains("Guessed: 1 figure of 1 load");
+        assertThat(new Shell(SmallHall.sound())
+                        .run("audit", project.toString(), plan.toString(), "--json")
+                        .out())
+                .contains("\"field\": \"idle_a\"");
+    }
+
+    @Test
     void refusesALoadThatIsNoFigure() {
         Shell.Result result =
                 new Shell(SmallHall.sound()).run("audit", project.toString(), plan.toString(), "--next-load", "much");

@@ -3,11 +3,21 @@ package evenrise.solver.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.file.ProjectFile;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import evenrise.model.rules.PlanFinisher;
+import evenrise.model.rules.Referee;
+import evenrise.solver.engine.Budget;
+import evenrise.solver.engine.Planner;
+import evenrise.solver.engine.PlanningRequest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ImportCommandTest {
     @TempDir
@@ -29,6 +39,70 @@ class ImportCommandTest {
         assertThat(ProjectFile.read(project).value())
                 .isEqualTo(ProjectFile.read(dataset.resolve("project.json")).value())
                 .isPresent();
+    }
+
+    /** What is imported can be planned at once, within every hard rule, though processing settles for two minutes. */
+    @ParameterizedTest
+    @CsvSource({
+        "../datasets/juniper-hall/list.csv, 120, 60",
+        "src/test/resources/intake/two-wire-400.csv, 230, 50",
+        "src/test/resources/intake/two-wire-480.csv, 277, 60"
+    })
+    void makesProjectsThatCanBePlanned(String list, double volts, double hertz) throws IOException {
+        Path map = Files.writeString(
+                folder.resolve("map.yaml"),
+                "format: evenrise-mapping/1\nline_to_neutral_v: " + volts + "\nfrequency_hz: " + hertz + "\n");
+        Path project = folder.resolve("project.json");
+        Shell.Result result = run("import", list, "--map", map.toString(), "-o", project.toString());
+        assertThat(result.code()).isEqualTo(ExitCode.DONE);
+
+        Project subject = ProjectFile.read(project).value().orElseThrow();
+        Planner planner =
+                new Planner(new PlanningRequest(subject, Optional.empty(), new Budget.Moves(2_000), 1, 1), any -> {});
+
+        Plan plan = PlanFinisher.timed(subject, planner.plan().plan());
+        assertThat(Referee.judge(subject, plan).violations()).isEmpty();
+    }
+
+    @Test
+    void listsWhatOthersFeedWhatIsAskedAndWhatIsNotRead() throws IOException {
+        Path list = Files.writeString(
+                folder.resolve("list.csv"), "Name,Amps,Colour\nFire alarm panel,1,red\nUPS,2,\nDesk,1,\n");
+        Path project = folder.resolve("project.json");
+
+        Shell.Result result = run("import", list.toString(), "-o", project.toString());
+
+        assertThat(result.out())
+                .contains("Outside this project: life safety", "'Fire alarm panel'")
+                .contains("Questions that somebody has to answer", "'UPS'")
+                .contains("Columns that were not read", "'Colour'");
+        assertThat(ProjectFile.read(project).value().orElseThrow().loads()).hasSize(2);
+    }
+
+    @Test
+    void placesLifeSafetyWhereSomebodyAsks() throws IOException {
+        Path list = Files.writeString(folder.resolve("list.csv"), "Name,Amps\nFire alarm panel,1\nDesk,1\n");
+        Path project = folder.resolve("project.json");
+
+        run("import", list.toString(), "-o", project.toString(), "--place-life-safety");
+
+        assertThat(ProjectFile.read(project).value().orElseThrow().loads())
+                .filteredOn(load -> !load.switched())
+                .singleElement()
+                .satisfies(load -> assertThat(load.name()).contains("Fire alarm panel", "760.41"));
+    }
+
+    @Test
+    void endsWithACodeOfItsOwnWhereAMappingNamesAColumnInVain() throws IOException {
+        Path list = Files.writeString(folder.resolve("list.csv"), "Name,Amps\nDesk,1\n");
+        Path map = Files.writeString(
+                folder.resolve("map.yaml"), "format: evenrise-mapping/1\ncolumns: {watts: Leistung}\n");
+
+        Shell.Result result =
+                run("import", list.toString(), "--map", map.toString(), "-o", "unused.json", "--without-bad-rows");
+
+        assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(result.out()).contains("'Leistung'", "'Name', 'Amps'");
     }
 
     @Test

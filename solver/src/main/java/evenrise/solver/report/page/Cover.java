@@ -8,6 +8,7 @@ import evenrise.model.project.Supply;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.Verdict;
+import evenrise.solver.report.GuessedField;
 import evenrise.solver.report.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,6 +47,9 @@ final class Cover {
                 "Loads",
                 String.valueOf(project.loads().size()),
                 "in " + Numbers.counted(project.panels().size(), "panel")));
+        GuessedField.counted(project)
+                .ifPresent(count -> facts.add(
+                        new Fact("Guessed", count, "confirm each by a datasheet or on site: it was not stated")));
         facts.add(new Fact(
                 "Hard rules",
                 metrics.hardViolations() == 0 ? "all kept" : metrics.hardViolations() + " broken",
