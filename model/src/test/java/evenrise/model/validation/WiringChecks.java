@@ -2,6 +2,7 @@ package evenrise.model.validation;
 
 import evenrise.model.electrical.Impedance;
 import evenrise.model.electrical.Lag;
+import evenrise.model.electrical.breaker.BranchRating;
 import evenrise.model.electrical.breaker.ContinuousLoad;
 import evenrise.model.electrical.breaker.ConventionalCurrents;
 import evenrise.model.electrical.breaker.InstantaneousBand;
@@ -18,6 +19,7 @@ import evenrise.model.project.Practice;
 import evenrise.model.project.ReferenceMethod;
 import evenrise.model.project.TripCurve;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Outside values of breakers, conductors and voltage drop. */
 final class WiringChecks extends CheckList {
@@ -235,6 +237,29 @@ final class WiringChecks extends CheckList {
         rating(57.87, 60);
         rating(52.5, 60);
         rating(225, 225);
+        branch("load of 9.26 A, a rack", BranchRating.carrying(Practice.NEC, 9.26, 0.8), 15, "NEC 210.20(A), 240.6(A)");
+        branch(
+                "load of 4.12 A, 900 W at 230 V and 0.95",
+                BranchRating.carrying(Practice.IEC, 4.12, 0.8),
+                6,
+                "IEC 60364-4-43");
+        branch("motor of 1 hp, 208 V, 4.6 A", BranchRating.ofMotor(4.6), 15, "NEC 430.52(C)(1): 11.5 A, next size");
+        branch("motor of 5 hp, 208 V, 16.7 A", BranchRating.ofMotor(16.7), 45, "NEC 430.52(C)(1): 41.75 A, next size");
+        branch(
+                "motor of 100 hp, 460 V, 124 A",
+                BranchRating.ofMotor(124),
+                350,
+                "published example, NEC 430.52(C)(1): 310 A, next size");
+        branch(
+                "transformer of 30 kVA, 480 V, 36.08 A",
+                BranchRating.ofTransformer(36.08),
+                50,
+                "NEC 450.3(B), primary alone: 45.1 A, next size");
+        branch(
+                "transformer of 75 kVA, 480 V, 90.21 A",
+                BranchRating.ofTransformer(90.21),
+                125,
+                "NEC 450.3(B), primary alone: 112.8 A, next size");
         band("B16", TripCurve.B, 48, 80);
         band("C16", TripCurve.C, 80, 160);
         band("D16", TripCurve.D, 160, 320);
@@ -279,6 +304,10 @@ final class WiringChecks extends CheckList {
                 "A",
                 StandardRatings.atLeast(Practice.NEC, needed).orElseThrow(),
                 "NEC 240.6(A), read in two copies");
+    }
+
+    private void branch(String inputs, OptionalDouble ours, double expected, String source) {
+        number(BREAKERS, "branch breaker", inputs, expected, 1e-9, "A", ours.orElseThrow(), source);
     }
 
     private void band(String inputs, TripCurve curve, double least, double most) {
