@@ -24,7 +24,6 @@ public final class LoadBuilder {
                 .switched(true)
                 .runningAmps(10)
                 .powerFactor(1)
-                .thirdHarmonic(0)
                 .inrushHalfMillis(10)
                 .settleSeconds(0)
                 .fixed(FixedPlace.NONE);
@@ -199,6 +198,11 @@ public final class LoadBuilder {
     /** Sets what has no method of its own here. */
     public LoadBuilder with(Consumer<evenrise.model.project.LoadBuilder> more) {
         more.accept(made);
+        return this;
+    }
+
+    public LoadBuilder crestFactor(double it) {
+        made.crestFactor(it);
         return this;
     }
 

@@ -420,7 +420,7 @@ final class PlantedPlant {
             return base;
         }
         double since = t - (it.onSeconds - g);
-        double excess = Math.max(0, it.load.inrushPeakAmps() - base);
+        double excess = Math.max(0, it.load.inrushAmps() - base);
         double half = it.load.inrushHalfMillis() / 1000;
         return since < -1e-9 ? 0 : base + excess * Math.pow(2, -Math.max(0, since - 2 * g) / half);
     }

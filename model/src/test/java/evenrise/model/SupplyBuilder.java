@@ -2,6 +2,7 @@ package evenrise.model;
 
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Supply;
+import evenrise.model.project.VoltageRange;
 import java.util.function.Consumer;
 
 public final class SupplyBuilder {
@@ -28,6 +29,12 @@ public final class SupplyBuilder {
 
     public SupplyBuilder singlePhase() {
         return system(PhaseSystem.SINGLE_PHASE);
+    }
+
+    /** In percent of the nominal voltage. */
+    public SupplyBuilder voltageRange(double least, double most) {
+        made.voltageRange(new VoltageRange(least, most));
+        return this;
     }
 
     public SupplyBuilder lineToNeutralVolts(double it) {

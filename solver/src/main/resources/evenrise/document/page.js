@@ -30,7 +30,7 @@
   const fed = nodes.map(function () { return []; });
   order.forEach(function (i) { fed[0].push(i); fed[home[i]].push(i); });
 
-  // Upper bound at nominal voltage of one pole's current, as the plan's referee computes it.
+  // One pole's current by its envelope at nominal voltage, as the plan's referee computes it.
   function drawn(i, seconds) {
     const since = seconds - start[i];
     if (since < -1e-12) return 0;
@@ -200,7 +200,7 @@
       if (most.length > rows.length) most.pop();
     });
     put(by("moment-where"), "At " + nodeName(node) + ", phase " + phases[phase] + ", at " + seconds.toFixed(2) + " s: " + amps(sums[node * phases.length + phase])
-      + " upper bound at nominal voltage. The largest of " + shared + " shares; plain: what stays, striped: what is left of the inrush.");
+      + " by the envelopes at nominal voltage. The largest of " + shared + " shares; plain: what stays, striped: what is left of the inrush.");
     const whole = most.length ? Math.max(now[most[0]], 1e-9) : 1;
     rows.forEach(function (each, k) {
       const i = most[k];
@@ -241,7 +241,7 @@
     const worst = own.peak_a.indexOf(Math.max.apply(null, own.peak_a)), most = 1.08 * Math.max(1, own.peak_a[worst]);
     const x = function (s) { return plot.left + (plot.right - plot.left) * s / end; };
     const y = function (a) { return plot.bottom - (plot.bottom - plot.top) * a / most; };
-    svg.querySelector("title").textContent = "Upper bound at nominal voltage of the current of panel " + plain(own.id) + " on each phase over time";
+    svg.querySelector("title").textContent = "Current of panel " + plain(own.id) + " by the envelopes at nominal voltage, on each phase over time";
     const scale = svg.querySelector("g.amps");
     scale.replaceChildren();
     ticks(most).forEach(function (a) {

@@ -109,7 +109,7 @@ final class Candidates {
     /** Greatest instantaneous current of the load alone. */
     static double peakAmps(Load load) {
         double base = Math.sqrt(2) * load.idleAmps();
-        return load.switched() ? Math.max(base, load.inrushPeakAmps()) : base;
+        return load.switched() ? Math.max(base, load.inrushAmps()) : base;
     }
 
     /** Panels that a board reaches. */

@@ -109,7 +109,7 @@ final class RatingsSuffice {
     private static double thirdHarmonicAmps(List<Load> loads) {
         return loads.stream()
                 .filter(load -> load.poles() == 1)
-                .mapToDouble(load -> load.runningAmps() * load.thirdHarmonic() / Math.hypot(1, load.thirdHarmonic()))
+                .mapToDouble(load -> load.runningAmps() * load.harmonicRatio() / Math.hypot(1, load.harmonicRatio()))
                 .sum();
     }
 }

@@ -3,11 +3,11 @@ package evenrise.model.electrical;
 import evenrise.model.project.Load;
 
 /**
- * Upper bound of the instantaneous current that one pole of a load draws from its switch-on, whenever within the timing
+ * Upper bound, at the voltage and with the crest that it is made for, of the instantaneous current that one pole of a load draws from its switch-on, whenever within the timing
  * tolerance the breaker really closes: nothing until the earliest closing time, then the full peak for twice the
  * tolerance, then an excess over the base that halves in every half-life. It never rises after it has started.
  *
- * @param baseAmps √2 times the rms idle current; what stays
+ * @param baseAmps crest of the idle current; what stays
  * @param excessAmps how far the peak at switch-on exceeds the base; at least 0
  * @param halfLifeSeconds time in which the excess halves; more than 0
  * @param toleranceSeconds a breaker closes within this time of its nominal step, either side; at least 0
@@ -17,16 +17,36 @@ public record InrushEnvelope(double baseAmps, double excessAmps, double halfLife
     /** Instants closer together than this count as one; far below what any contact repeats. */
     public static final double SAME_INSTANT_SECONDS = 1e-12;
 
-    /** The envelope of {@code load}: an instantaneous peak below the base counts as no inrush. */
+    /** The envelope of {@code load} at nominal voltage, its idle current a sine: an instantaneous peak below the base counts as no inrush. */
     public static InrushEnvelope of(Load load, double toleranceSeconds) {
         double base = Math.sqrt(2) * load.idleAmps();
-        double excess = Math.max(0, load.inrushPeakAmps() - base);
+        double excess = Math.max(0, load.inrushAmps() - base);
         return new InrushEnvelope(base, excess, load.inrushHalfMillis() / 1000, toleranceSeconds);
     }
 
     /** The same without what stays: the excess over the base. */
     public InrushEnvelope excessAlone() {
         return new InrushEnvelope(0, excessAmps, halfLifeSeconds, toleranceSeconds);
+    }
+
+    /**
+     * The envelope of {@code load} over every voltage of {@code band}, from what is stated of it. The base is the crest of
+     * its idle current, {@link #crestRatio}, at the voltage that makes it largest: the lowest for a constant power, the
+     * highest for an impedance. The excess grows with the voltage. At the nominal voltage and with a sine it is {@link #of}.
+     */
+    public static InrushEnvelope within(Load load, double toleranceSeconds, VoltageBand band) {
+        double crest = crestRatio(load);
+        double excess = Math.max(0, load.inrushAmps() - Math.min(crest, Crest.SINE) * load.idleAmps());
+        return new InrushEnvelope(
+                crest * load.idleAmps() * band.steadyRatio(),
+                excess * band.inrushRatio(),
+                load.inrushHalfMillis() / 1000,
+                toleranceSeconds);
+    }
+
+    /** Crest over rms of its idle current: as stated, else by its third harmonic, else a sine's. */
+    public static double crestRatio(Load load) {
+        return load.crestFactor().orElse(Crest.ofThirdHarmonic(load.harmonicRatio()));
     }
 
     /** Earliest instant at which a load that nominally comes on at {@code onSeconds} may draw. */

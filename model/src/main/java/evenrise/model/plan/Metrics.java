@@ -8,7 +8,10 @@ import evenrise.model.project.Phase;
 /** The figures of a plan; each is defined in docs/model.md. */
 @FileRecord
 public record Metrics(
-        @Field(meaning = "Upper bound at nominal voltage of the instantaneous peak on the supply's worst phase")
+        @Field(
+                meaning = "Instantaneous peak of the supply's worst phase by the envelopes at nominal voltage, idle"
+                        + " currents as sines; an upper bound there where every switched load states its"
+                        + " inrush_peak_a, see peak_basis")
         double peakInrushAmps,
 
         @Field(meaning = "Phase of that peak") Phase peakPhase,

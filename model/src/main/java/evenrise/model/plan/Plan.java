@@ -42,7 +42,10 @@ public record Plan(
         Optional<Review> review,
 
         @Field(meaning = "Peaks of the supply when something happens, as docs/events.md defines them", optional = true)
-        List<EventPeak> eventPeaks)
+        List<EventPeak> eventPeaks,
+
+        @Field(meaning = "What the peaks rest on, and the peaks over the supply's voltages", optional = true)
+        Optional<PeakBasis> peakBasis)
         implements PlanBuilder.With {
 
     /** The format that this software reads and writes. */
@@ -62,7 +65,8 @@ public record Plan(
                 gapPercent,
                 optimal,
                 review,
-                eventPeaks);
+                eventPeaks,
+                peakBasis);
         cautions = List.copyOf(cautions);
         boards = List.copyOf(boards);
         assignments = List.copyOf(assignments);

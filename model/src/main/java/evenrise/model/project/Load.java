@@ -6,6 +6,7 @@ import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** What one breaker feeds. Currents are line currents in each pole. */
 @FileRecord
@@ -47,15 +48,21 @@ public record Load(
                 byDefault = "1")
         double powerFactor,
 
-        @Field(meaning = "Third harmonic over fundamental current", min = 0, max = 2, byDefault = "0")
-        double thirdHarmonic,
+        @Field(
+                meaning = "Third harmonic over fundamental current; 0 counts as stated, absent counts as 0 and its "
+                        + "waveform as not stated",
+                min = 0,
+                max = 2,
+                optional = true)
+        OptionalDouble thirdHarmonic,
 
         @Field(
-                meaning = "Instantaneous peak at switch-on; √2·idle_a (no inrush) when absent",
+                meaning = "Instantaneous peak at switch-on at nominal voltage; √2·idle_a says that there is no inrush"
+                        + " and counts as stated; absent counts as that and as not stated",
                 min = 0,
                 max = 1_000_000,
                 optional = true)
-        Double inrushPeakAmps,
+        OptionalDouble inrushPeakAmps,
 
         @Field(meaning = "Time in which the inrush's excess halves", above = 0, max = 600_000, byDefault = "10")
         double inrushHalfMillis,
@@ -101,12 +108,18 @@ public record Load(
         List<String> guessed,
 
         @Field(meaning = "Whether its current leads its voltage by power_factor", byDefault = "false")
-        boolean leading)
+        boolean leading,
+
+        @Field(
+                meaning = "Crest of its idle current over the rms value; where absent, that of third_harmonic",
+                min = 1,
+                max = 10,
+                optional = true)
+        OptionalDouble crestFactor)
         implements LoadBuilder.With {
     public Load {
         name = name == null || name.isBlank() ? id : name;
         idleAmps = idleAmps == null ? (Double) runningAmps : idleAmps;
-        inrushPeakAmps = inrushPeakAmps == null ? (Double) (Math.sqrt(2) * idleAmps) : inrushPeakAmps;
         fixed = fixed == null ? FixedPlace.NONE : fixed;
         Contract.check(
                 Load.class,
@@ -134,7 +147,8 @@ public record Load(
                 equipment,
                 rideThrough,
                 guessed,
-                leading);
+                leading,
+                crestFactor);
         comesAfter = List.copyOf(comesAfter);
         panels = List.copyOf(panels);
         apartFrom = List.copyOf(apartFrom);
@@ -145,5 +159,20 @@ public record Load(
     /** Begins with what a file gives that leaves everything out. */
     public static LoadBuilder builder() {
         return Defaults.into(LoadBuilder.unset(), Load.class);
+    }
+
+    /** Instantaneous peak at switch-on that counts: as stated, else √2·idle, which is no inrush. */
+    public double inrushAmps() {
+        return inrushPeakAmps.orElse(Math.sqrt(2) * idleAmps);
+    }
+
+    /** Third harmonic over fundamental that counts: as stated, else 0. */
+    public double harmonicRatio() {
+        return thirdHarmonic.orElse(0);
+    }
+
+    /** Whether the crest of its idle current follows from what is stated. */
+    public boolean statesWaveform() {
+        return crestFactor.isPresent() || thirdHarmonic.isPresent();
     }
 }

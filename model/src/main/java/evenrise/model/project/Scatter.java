@@ -43,6 +43,9 @@ public record Scatter(
     /** Where the supply voltage is cut off, in standard deviations. */
     public static final double VOLTAGE_CUT = 2;
 
+    /** No voltage is drawn below this part of the nominal one. */
+    private static final double LEAST_RATIO = 0.01;
+
     public Scatter {
         Contract.check(
                 Scatter.class,
@@ -56,6 +59,17 @@ public record Scatter(
     /** The highest supply voltage that is drawn, over the nominal one. */
     public double mostVoltageRatio() {
         return (meanVoltagePercent + VOLTAGE_CUT * voltageDeviationPercent) / 100;
+    }
+
+    /** The lowest supply voltage that is drawn, over the nominal one. */
+    public double leastVoltageRatio() {
+        return Math.max(LEAST_RATIO, (meanVoltagePercent - VOLTAGE_CUT * voltageDeviationPercent) / 100);
+    }
+
+    /** The usual chances, with a voltage that is drawn about the nominal one and stays within these. */
+    public static Scatter usualWithin(double leastRatio, double mostRatio) {
+        double room = 100 * Math.min(1 - leastRatio, mostRatio - 1) / VOLTAGE_CUT;
+        return USUAL.withVoltageDeviationPercent(Math.min(USUAL.voltageDeviationPercent, room));
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -4,6 +4,7 @@ import evenrise.model.contract.Contract;
 import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What feeds every panel. */
@@ -36,7 +37,13 @@ public record Supply(
                 meaning = "Greatest allowed instantaneous peak on any phase; the hard rule holds it at nominal voltage",
                 above = 0,
                 optional = true)
-        OptionalDouble inrushLimitAmps)
+        OptionalDouble inrushLimitAmps,
+
+        @Field(
+                meaning = "Voltages that it may have for as long as anybody likes, where the loads are; where absent,"
+                        + " those of the practice are assumed",
+                optional = true)
+        Optional<VoltageRange> voltageRange)
         implements SupplyBuilder.With {
     public Supply {
         Contract.check(
@@ -47,7 +54,8 @@ public record Supply(
                 ratedAmps,
                 continuousFraction,
                 neutralFactor,
-                inrushLimitAmps);
+                inrushLimitAmps,
+                voltageRange);
     }
 
     /** Begins with what a file gives that leaves everything out. */

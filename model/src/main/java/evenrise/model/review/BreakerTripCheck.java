@@ -27,15 +27,19 @@ final class BreakerTripCheck implements ElectricalCheck {
     public void review(Layout layout, Findings findings) {
         double frequency = layout.project().supply().frequencyHertz();
         List<String> unknown = new ArrayList<>();
+        List<String> withoutInrush = new ArrayList<>();
         for (Load load : layout.project().loads()) {
             Optional<InstantaneousBand> band = band(load);
-            if (band.isPresent()) {
-                review(load, band.get(), frequency, findings);
-            } else {
+            if (band.isEmpty()) {
                 unknown.add(load.id());
+            } else if (load.inrushPeakAmps().isEmpty()) {
+                withoutInrush.add(load.id());
+            } else {
+                review(load, band.get(), frequency, findings);
             }
         }
         findings.notChecked(ID, unknown, "curve, or circuit.instantaneous_ratio");
+        findings.notChecked(ID, withoutInrush, "inrush_peak_a");
     }
 
     private static Optional<InstantaneousBand> band(Load load) {
@@ -47,11 +51,11 @@ final class BreakerTripCheck implements ElectricalCheck {
 
     private static void review(Load load, InstantaneousBand band, double frequency, Findings findings) {
         double half = load.inrushHalfMillis() / 1000;
-        double counts = TripEquivalent.inrushAmps(load.idleAmps(), load.inrushPeakAmps(), half, frequency);
+        double counts = TripEquivalent.inrushAmps(load.idleAmps(), load.inrushAmps(), half, frequency);
         double holds = band.leastRatio() * load.breakerAmps();
         double trips = band.mostRatio() * load.breakerAmps();
         findings.add(new Quantity(
-                load.id(), "inrush at the trip, as a sine", TripEquivalent.sineAmps(load.inrushPeakAmps()), "A"));
+                load.id(), "inrush at the trip, as a sine", TripEquivalent.sineAmps(load.inrushAmps()), "A"));
         findings.add(new Quantity(load.id(), "inrush at the trip, as a pulse", counts, "A"));
         if (counts <= holds) {
             return;
@@ -71,7 +75,7 @@ final class BreakerTripCheck implements ElectricalCheck {
                                         .isEmpty()
                                 ? "IEC 60898-1 clause 5.3.5 (clause from memory)"
                                 : "NEMA AB 4 (from memory)")
-                .message("load " + Say.quoted(load.id()) + " peaks at " + Say.amps(load.inrushPeakAmps())
+                .message("load " + Say.quoted(load.id()) + " peaks at " + Say.amps(load.inrushAmps())
                         + ", which counts for " + Say.amps(counts, surely ? trips : holds)
                         + " rms over a half-cycle; its breaker of "
                         + Say.amps(load.breakerAmps()) + " holds up to " + Say.amps(holds, counts)

@@ -87,7 +87,7 @@ final class ConductorCheck implements ElectricalCheck {
             lines.add(each.phases(), load.runningAmps());
             if (load.poles() == 1) {
                 third += NeutralCurrent.share(
-                                system, each.phases().get(0), load.runningAmps(), Lag.of(load), load.thirdHarmonic())
+                                system, each.phases().get(0), load.runningAmps(), Lag.of(load), load.harmonicRatio())
                         .thirdAmps();
             }
         }

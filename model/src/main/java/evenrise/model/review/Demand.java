@@ -52,7 +52,7 @@ final class Demand {
     }
 
     private static double amps(Project project, Load load, double watts) {
-        return LinePower.amps(voltAmpsPerAmp(project, load), watts, load.powerFactor(), load.thirdHarmonic());
+        return LinePower.amps(voltAmpsPerAmp(project, load), watts, load.powerFactor(), load.harmonicRatio());
     }
 
     private static double model(Amplifier amplifier, double duty) {

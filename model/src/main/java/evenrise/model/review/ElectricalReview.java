@@ -14,6 +14,7 @@ public final class ElectricalReview {
             new ConductorCheck(),
             new VoltageDropCheck(),
             new VoltageDipCheck(),
+            new InrushToleranceCheck(),
             new RealisticPeakCheck(),
             new UpsLimitCheck(),
             new FaultLevelCheck(),

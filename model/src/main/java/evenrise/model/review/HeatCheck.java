@@ -63,6 +63,6 @@ final class HeatCheck implements ElectricalCheck {
     }
 
     private static double drawn(Project project, Load load, double amps) {
-        return LinePower.watts(Demand.voltAmpsPerAmp(project, load), amps, load.powerFactor(), load.thirdHarmonic());
+        return LinePower.watts(Demand.voltAmpsPerAmp(project, load), amps, load.powerFactor(), load.harmonicRatio());
     }
 }

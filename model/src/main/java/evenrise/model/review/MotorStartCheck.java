@@ -51,18 +51,18 @@ final class MotorStartCheck implements ElectricalCheck {
     private static void review(Load load, double lockedRotorAmps, Findings findings) {
         double peak = Math.sqrt(2) * lockedRotorAmps;
         findings.add(new Quantity(load.id(), "locked-rotor current", lockedRotorAmps, "A"));
-        if (peak > load.inrushPeakAmps()) {
+        if (peak > load.inrushAmps()) {
             findings.add(Remark.builder()
                     .check(ID)
                     .grade(Grade.EXCEEDS_RECOMMENDATION)
                     .place(load.id())
                     .figure(peak)
-                    .limit(load.inrushPeakAmps())
+                    .limit(load.inrushAmps())
                     .unit("A")
                     .clause("NEC 430.7(B)")
                     .message("motor " + Say.quoted(load.id()) + " may draw " + Say.amps(lockedRotorAmps)
-                            + " rms at standstill, a crest of " + Say.amps(peak, load.inrushPeakAmps())
-                            + " before any offset; inrush_peak_a states " + Say.amps(load.inrushPeakAmps(), peak)
+                            + " rms at standstill, a crest of " + Say.amps(peak, load.inrushAmps())
+                            + " before any offset; inrush_peak_a states " + Say.amps(load.inrushAmps(), peak)
                             + ". Maybe raise it, and inrush_half_ms to half the run-up time.")
                     .build());
         }

@@ -104,7 +104,7 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
         for (Placement each : fed.loads()) {
             Load load = each.load();
             if (load.poles() == 1) {
-                neutral.add(each.phases().get(0), amps.applyAsDouble(load), Lag.of(load), load.thirdHarmonic());
+                neutral.add(each.phases().get(0), amps.applyAsDouble(load), Lag.of(load), load.harmonicRatio());
             }
         }
         return neutral.amps();
@@ -116,7 +116,7 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
         for (Placement each : fed.loads()) {
             Load load = each.load();
             if (load.poles() == 1) {
-                double k = load.thirdHarmonic();
+                double k = load.harmonicRatio();
                 double rms = load.runningAmps() * Math.sqrt(1 + k * k);
                 neutral.add(each.phases().get(0), rms, Lag.of(load), k);
             }

@@ -105,7 +105,7 @@ public final class NextLoad {
                 lines.add(each.phases(), load.runningAmps());
                 if (load.poles() == 1) {
                     NeutralCurrent.Share share = NeutralCurrent.share(
-                            system, each.phases().get(0), load.runningAmps(), Lag.of(load), load.thirdHarmonic());
+                            system, each.phases().get(0), load.runningAmps(), Lag.of(load), load.harmonicRatio());
                     returned = returned.plus(new Phasor(share.realAmps(), share.imaginaryAmps()));
                     thirdAmps += share.thirdAmps();
                 }

@@ -3,14 +3,14 @@ package evenrise.model.review;
 import evenrise.model.electrical.Impedance;
 import evenrise.model.electrical.source.SharedSource;
 import evenrise.model.plan.Quantity;
+import evenrise.model.plan.RangePeak;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
-import evenrise.model.rules.PhasePeak;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** The peak that the source's and the feeders' impedance leaves of each node's peak at nominal voltage. */
+/** The peak that the source's and the feeders' impedance leaves of each node's peak, at nominal voltage and over the voltage range. */
 final class RealisticPeakCheck implements ElectricalCheck {
     private static final String ID = "realistic-peak";
 
@@ -29,16 +29,20 @@ final class RealisticPeakCheck implements ElectricalCheck {
             return;
         }
         double crestVolts = Math.sqrt(2) * layout.project().supply().lineToNeutralVolts();
+        double mostVolts = crestVolts * layout.peakBasis().mostVoltagePercent() / 100;
         Map<String, Impedance> feeders = Feeders.impedances(layout);
-        for (NodeFigures node : layout.nodes()) {
-            Impedance path = source.get().plus(feeders.getOrDefault(node.node(), Impedance.ZERO));
-            double bound =
-                    node.peaks().stream().mapToDouble(PhasePeak::amps).max().orElse(0);
-            findings.add(new Quantity(node.node(), "peak inrush, upper bound at nominal voltage", bound, "A"));
+        for (RangePeak peak : layout.peakBasis().peaks()) {
+            Impedance path = source.get().plus(feeders.getOrDefault(peak.node(), Impedance.ZERO));
+            findings.add(new Quantity(peak.node(), "peak inrush at nominal voltage", peak.nominalAmps(), "A"));
             findings.add(new Quantity(
-                    node.node(),
-                    "peak inrush behind the source",
-                    SharedSource.crestAmps(bound, crestVolts, path),
+                    peak.node(),
+                    "peak inrush at nominal voltage, behind the source",
+                    SharedSource.crestAmps(peak.nominalAmps(), crestVolts, path),
+                    "A"));
+            findings.add(new Quantity(
+                    peak.node(),
+                    "peak inrush over the voltage range, behind the source",
+                    SharedSource.crestAmps(peak.rangeAmps(), mostVolts, path),
                     "A"));
         }
     }

@@ -137,7 +137,7 @@ final class StepDips {
             if (each.fits() && each.phases().contains(phase)) {
                 Load load = each.load();
                 double neutral = each.panel().orElseThrow().neutralFactor();
-                double excess = Math.max(0, load.inrushPeakAmps() - Math.sqrt(2) * load.idleAmps());
+                double excess = Math.max(0, load.inrushAmps() - Math.sqrt(2) * load.idleAmps());
                 double half = load.inrushHalfMillis() / 1000;
                 boolean isSequenced = each.onSeconds().isPresent();
                 double on = each.onSeconds().orElse(Double.NEGATIVE_INFINITY);

@@ -85,7 +85,7 @@ final class UnbalanceCheck implements ElectricalCheck {
         LineCurrents lines = new LineCurrents(PhaseSystem.THREE_PHASE);
         for (Placement each : fed.loads()) {
             Load load = each.load();
-            double fundamental = amps.applyAsDouble(load) / LinePower.rmsOverFundamental(load.thirdHarmonic());
+            double fundamental = amps.applyAsDouble(load) / LinePower.rmsOverFundamental(load.harmonicRatio());
             lines.add(each.phases(), fundamental, Lag.of(load));
         }
         return lines.components();

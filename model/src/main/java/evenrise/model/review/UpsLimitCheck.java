@@ -3,6 +3,7 @@ package evenrise.model.review;
 import evenrise.model.electrical.LinePower;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
+import evenrise.model.plan.RangePeak;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Source;
@@ -10,7 +11,6 @@ import evenrise.model.project.SourceKind;
 import evenrise.model.project.Supply;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
-import evenrise.model.rules.PhasePeak;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -40,22 +40,29 @@ final class UpsLimitCheck implements ElectricalCheck {
         double rated = ratedAmps(supply, ups.get().ratedKva().getAsDouble());
         double limit = Math.sqrt(2) * rated * ups.get().currentLimitPercent().getAsDouble() / 100;
         NodeFigures node = layout.nodes().get(0);
-        double peak = node.peaks().stream().mapToDouble(PhasePeak::amps).max().orElse(0);
+        RangePeak peaks = layout.peakBasis().supply();
+        double peak = Math.max(peaks.nominalAmps(), peaks.rangeAmps());
         double running = Collections.max(node.runningAmps().values());
         findings.add(new Quantity(NodeFigures.SUPPLY, "rated current of the UPS", rated, "A"));
         findings.add(new Quantity(NodeFigures.SUPPLY, "crest at which the UPS limits", limit, "A"));
         if (peak > limit) {
+            boolean surely = peaks.nominalAmps() > limit || !layout.peakBasis().voltageAssumed();
             findings.add(remark(
+                    surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
                     peak,
                     limit,
-                    "the sequence peaks at " + Say.amps(peak, limit)
-                            + " by the upper bound, the UPS limits its crest at "
+                    "the sequence peaks at " + Say.amps(peak, limit) + " over the voltage range ("
+                            + layout.peakBasis().voltageFrom() + "; " + Say.amps(peaks.nominalAmps(), limit)
+                            + " at nominal voltage), the UPS limits its crest at "
                             + Say.amps(limit, peak)
                             + ": its voltage collapses or it goes to bypass. Maybe spread the loads with the largest "
-                            + "inrush, or limit it."));
+                            + "inrush, or limit it, or state as supply.voltage_range what the inverter holds."));
         }
+        findings.notChecked(
+                ID, layout.peakBasis().withoutInrush(), "inrush_peak_a, without which the peak is no upper bound");
         if (running > rated) {
             findings.add(remark(
+                    Grade.BREAKS,
                     running,
                     rated,
                     "the highest phase runs at " + Say.amps(running, rated) + ", the UPS is rated "
@@ -71,10 +78,10 @@ final class UpsLimitCheck implements ElectricalCheck {
         return 1000 * kva / perAmp;
     }
 
-    private static Remark remark(double figure, double limit, String message) {
+    private static Remark remark(Grade grade, double figure, double limit, String message) {
         return Remark.builder()
                 .check(ID)
-                .grade(Grade.BREAKS)
+                .grade(grade)
                 .place(NodeFigures.SUPPLY)
                 .figure(figure)
                 .limit(limit)

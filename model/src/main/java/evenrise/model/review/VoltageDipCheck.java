@@ -56,6 +56,8 @@ final class VoltageDipCheck implements ElectricalCheck {
                         .filter(panel -> !feeders.containsKey(panel))
                         .toList(),
                 "feeder.cable; the dip is taken as the supply's");
+        findings.notChecked(
+                ID, layout.peakBasis().withoutInrush(), "inrush_peak_a; these dip for their idle current alone");
         StepDips dips = StepDips.of(layout, source.get(), feeders);
         List<StepDips.Step> worst = worstOfEachNode(layout, dips);
         worst.forEach(step -> quantities(model.get(), step, findings));

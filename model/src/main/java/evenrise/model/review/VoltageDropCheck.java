@@ -71,7 +71,7 @@ final class VoltageDropCheck implements ElectricalCheck {
         LineCurrents currents = new LineCurrents(system);
         for (Placement each : layout.in(panel)) {
             Load load = each.load();
-            double fundamental = load.runningAmps() / LinePower.rmsOverFundamental(load.thirdHarmonic());
+            double fundamental = load.runningAmps() / LinePower.rmsOverFundamental(load.harmonicRatio());
             currents.add(each.phases(), fundamental, Lag.of(load));
         }
         double volts = layout.project().supply().lineToNeutralVolts();

@@ -3,7 +3,9 @@ package evenrise.model.rules;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.EventPeak;
+import evenrise.model.plan.PeakBasis;
 import evenrise.model.plan.Plan;
+import evenrise.model.plan.RangePeak;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Load;
@@ -39,6 +41,7 @@ public final class Layout {
     private final StepTimes times;
     private List<NodeFigures> nodes;
     private List<List<EventPeak>> eventPeaks;
+    private PeakBasis peakBasis;
 
     private Layout(ProjectIndex index, Plan plan) {
         this.index = index;
@@ -157,6 +160,19 @@ public final class Layout {
             eventPeaks = new EventPeaks(this).ofAllNodes();
         }
         return eventPeaks;
+    }
+
+    /** The same peaks over the supply's voltages, and what they rest on; computed when first asked for. */
+    public synchronized PeakBasis peakBasis() {
+        if (peakBasis == null) {
+            peakBasis = PeakBases.of(this);
+        }
+        return peakBasis;
+    }
+
+    /** The same over other voltages; computed each time. */
+    public List<RangePeak> peaksOver(SupplyVoltage voltage) {
+        return PeakBases.peaks(this, voltage);
     }
 
     private Map<String, Assignment> lastWords() {

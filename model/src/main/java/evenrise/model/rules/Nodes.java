@@ -65,7 +65,7 @@ final class Nodes {
             Load load = each.load();
             running.add(each.phases(), load.runningAmps());
             if (load.poles() == 1) {
-                neutral.add(each.phases().get(0), load.runningAmps(), Lag.of(load), load.thirdHarmonic());
+                neutral.add(each.phases().get(0), load.runningAmps(), Lag.of(load), load.harmonicRatio());
             }
             draws.add(new Draw(envelope(each), each.phases().stream().distinct().toList(), each.onSeconds()));
         }

@@ -4,7 +4,6 @@ import evenrise.model.plan.Assignment;
 import evenrise.model.plan.Bounds;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Cautions;
-import evenrise.model.plan.EventPeak;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Load;
@@ -37,7 +36,7 @@ public final class PlanFinisher {
                 .madeBy(madeBy)
                 .build();
         Layout layout = Layout.of(project, signed);
-        return judged(signed, Referee.judge(layout), layout.eventPeaks().get(0), bounds);
+        return judged(signed, Referee.judge(layout), layout, bounds);
     }
 
     /** The plan with phases and times of every assignment, and nothing else filled in. */
@@ -54,7 +53,7 @@ public final class PlanFinisher {
                 .build();
     }
 
-    private static Plan judged(Plan plan, Verdict verdict, List<EventPeak> eventPeaks, Bounds bounds) {
+    private static Plan judged(Plan plan, Verdict verdict, Layout layout, Bounds bounds) {
         double objective = verdict.metrics().objective();
         boolean keepsAll = verdict.violations().isEmpty();
         double gapPercent = objective > 0 ? 100 * (objective - bounds.objective()) / objective : 0;
@@ -67,7 +66,8 @@ public final class PlanFinisher {
                 .bounds(bounds)
                 .gapPercent(keepsAll ? OptionalDouble.of(gapPercent) : OptionalDouble.empty())
                 .optimal(keepsAll && objective <= bounds.objective() + PROVEN_AMPS)
-                .eventPeaks(eventPeaks)
+                .eventPeaks(layout.eventPeaks().get(0))
+                .peakBasis(layout.peakBasis())
                 .build();
     }
 

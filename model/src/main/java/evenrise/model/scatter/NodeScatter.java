@@ -7,14 +7,16 @@ import java.util.List;
  *
  * @param peakAmps instantaneous, in rising order
  * @param greatestAmps of all trials
- * @param boundAmps the plan's upper bound, times the highest voltage that is drawn
+ * @param rangeAmps the plan's peak over the voltages that the supply has and that are drawn: no trial exceeds it
+ * @param rangeBound whether that is an upper bound of the plant's peak, too: every load states what it rests on
  * @param dipPercent of the nominal voltage, in rising order; empty where the source is not stated
  */
 public record NodeScatter(
         String node,
         List<Percentile> peakAmps,
         double greatestAmps,
-        double boundAmps,
+        double rangeAmps,
+        boolean rangeBound,
         List<Percentile> dipPercent,
         double deepestPercent) {
     public NodeScatter {

@@ -1,5 +1,8 @@
 package evenrise.model.scatter;
 
+import evenrise.model.electrical.Crest;
+import evenrise.model.electrical.InrushEnvelope;
+import evenrise.model.electrical.VoltageBand;
 import evenrise.model.electrical.breaker.TripEquivalent;
 import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
@@ -19,12 +22,19 @@ final class Plant {
     /** The supply, then the panels in the project's order. */
     final List<String> nodes = new ArrayList<>();
 
-    /** Current of unswitched loads, by node and phase; it is there from the beginning. */
+    /** Crest of the current of unswitched loads at nominal voltage, by node and phase; it is there from the beginning. */
     final double[] standingAmps;
 
     final double[] onSeconds;
+
+    /** Crest of the idle current at nominal voltage. */
     final double[] baseAmps;
+
+    /** What of that base the peak at switch-on has in it. */
+    final double[] withinPeakAmps;
+
     final double[] excessAmps;
+    final double[] idleAmps;
     final double[] halfSeconds;
     final boolean[] hasAngle;
     final int[] panel;
@@ -70,6 +80,8 @@ final class Plant {
         int count = sequenced.size();
         onSeconds = new double[count];
         baseAmps = new double[count];
+        withinPeakAmps = new double[count];
+        idleAmps = new double[count];
         excessAmps = new double[count];
         halfSeconds = new double[count];
         hasAngle = new boolean[count];
@@ -81,8 +93,11 @@ final class Plant {
             Placement each = sequenced.get(i);
             Load load = each.load();
             onSeconds[i] = each.onSeconds().orElseThrow();
-            baseAmps[i] = crest(load);
-            excessAmps[i] = Math.max(0, load.inrushPeakAmps() - baseAmps[i]);
+            InrushEnvelope nominal = InrushEnvelope.within(load, 0, VoltageBand.NOMINAL);
+            baseAmps[i] = nominal.baseAmps();
+            excessAmps[i] = nominal.excessAmps();
+            withinPeakAmps[i] = Math.min(baseAmps[i], Crest.SINE * load.idleAmps());
+            idleAmps[i] = load.idleAmps();
             halfSeconds[i] = load.inrushHalfMillis() / 1000;
             hasAngle[i] = load.inrushHalfMillis() <= angleUpToHalfMillis;
             halfCycleRatio[i] = TripEquivalent.pulseAmps(
@@ -100,6 +115,6 @@ final class Plant {
     }
 
     private static double crest(Load load) {
-        return Math.sqrt(2) * load.idleAmps();
+        return InrushEnvelope.crestRatio(load) * load.idleAmps();
     }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import org.HdrHistogram.IntCountsHistogram;
 
 /**
- * Counts what was drawn in fixed memory, in steps of a 30,000th of its upper bound, and reads percentiles back.
+ * Counts what was drawn in fixed memory, in steps of a 30,000th of what it never exceeds, and reads percentiles back.
  * Tallies add up to the same whatever their order.
  */
 final class Tally {

@@ -7,9 +7,10 @@ import java.util.Arrays;
 import java.util.random.RandomGenerator;
 
 /**
- * One switch-on with its chances drawn, played again and again in the same arrays. A load that closes at T draws base +
- * a·excess·2^(−(t − T)/h) from then on, a being what its inrush and its angle leave of the excess; all is times the supply
- * voltage. Since each only falls after it begins, a node's peak is at one of its loads' closing times, or before the first.
+ * One switch-on with its chances drawn, played again and again in the same arrays. A load that closes at T draws s·base +
+ * v·a·excess·2^(−(t − T)/h) from then on, a being what its inrush and its angle leave of the excess, v the supply voltage
+ * over the nominal one, s the greater of v and 1/v: an impedance draws in proportion to the voltage, a constant power in
+ * inverse proportion, and which it is is not known. Since each only falls after it begins, a node's peak is at one of its loads' closing times, or before the first.
  */
 final class Trial {
     /** An excess that has fallen to this part of itself is left out. */
@@ -30,6 +31,7 @@ final class Trial {
     private final double perSourceAmp;
     private final double[] perFeederAmp;
     private double voltage;
+    private double steady;
 
     /** @param perAmp percent of dip for an ampere of half-cycle rms, by node: the source's, then each feeder's */
     Trial(Plant plant, Scatter scatter, double[] perAmp) {
@@ -58,9 +60,12 @@ final class Trial {
 
     void play(RandomGenerator random) {
         voltage = voltage(random);
+        steady = Math.max(voltage, 1 / voltage);
         draw(random);
         sort();
-        System.arraycopy(plant.standingAmps, 0, steadyAmps, 0, steadyAmps.length);
+        for (int i = 0; i < steadyAmps.length; i++) {
+            steadyAmps[i] = steady * plant.standingAmps[i];
+        }
         Arrays.fill(peaks, 0);
         Arrays.fill(dips, 0);
         for (int node = 0; node < peaks.length; node++) {
@@ -69,14 +74,12 @@ final class Trial {
             }
         }
         sweep();
-        for (int node = 0; node < peaks.length; node++) {
-            peaks[node] *= voltage;
-        }
     }
 
     private double voltage(RandomGenerator random) {
         double deviation = scatter.voltageDeviationPercent() / 100;
-        return scatter.meanVoltagePercent() / 100 + deviation * cutNormal(random, Scatter.VOLTAGE_CUT);
+        double drawn = scatter.meanVoltagePercent() / 100 + deviation * cutNormal(random, Scatter.VOLTAGE_CUT);
+        return Math.max(scatter.leastVoltageRatio(), drawn);
     }
 
     private void draw(RandomGenerator random) {
@@ -88,7 +91,8 @@ final class Trial {
             double inrush = least + (1 - least) * random.nextDouble();
             double angle = plant.hasAngle[i] ? Math.sin(Math.PI * random.nextDouble()) : 1;
             // The crest as a whole is scaled, the base below it is not.
-            leftAmps[i] = Math.max(0, inrush * angle * (plant.excessAmps[i] + plant.baseAmps[i]) - plant.baseAmps[i]);
+            double within = plant.withinPeakAmps[i];
+            leftAmps[i] = voltage * Math.max(0, inrush * angle * (plant.excessAmps[i] + within) - within);
             order[i] = i;
         }
     }
@@ -114,8 +118,8 @@ final class Trial {
             int at = plant.panel[closing] * Plant.PHASES;
             for (int phase = 0; phase < Plant.PHASES; phase++) {
                 if ((plant.phases[closing] & 1 << phase) != 0) {
-                    steadyAmps[phase] += plant.baseAmps[closing];
-                    steadyAmps[at + phase] += plant.baseAmps[closing];
+                    steadyAmps[phase] += steady * plant.baseAmps[closing];
+                    steadyAmps[at + phase] += steady * plant.baseAmps[closing];
                 }
             }
             active[actives++] = closing;
@@ -163,8 +167,8 @@ final class Trial {
         peaks[0] = Math.max(peaks[0], greatest(0, supplyA, supplyB, supplyC));
         peaks[here] = Math.max(peaks[here], greatest(at, panelA, panelB, panelC));
         for (int phase = 0; phase < Plant.PHASES && perSourceAmp > 0; phase++) {
-            double source = voltage * perSourceAmp * dipSource[phase];
-            double feeder = voltage * perFeederAmp[here] * dipFeeder[phase];
+            double source = perSourceAmp * dipSource[phase];
+            double feeder = perFeederAmp[here] * dipFeeder[phase];
             dips[0] = Math.max(dips[0], StepDip.mostPercent(source));
             dips[here] = Math.max(dips[here], StepDip.mostPercent(source + feeder));
         }
@@ -173,7 +177,7 @@ final class Trial {
 
     /** The rms of what is left of an excess, and of the idle current that comes with what closes now. */
     private void addToDips(int load, int closing, double leftAmps, double[] source, double[] feeder) {
-        double idle = load == closing ? plant.baseAmps[load] / Math.sqrt(2) : 0;
+        double idle = load == closing ? steady * plant.idleAmps[load] : 0;
         double rms = leftAmps * plant.halfCycleRatio[load] + idle;
         for (int phase = 0; phase < Plant.PHASES; phase++) {
             if ((plant.phases[load] & 1 << phase) != 0) {

@@ -1,16 +1,16 @@
 package evenrise.model.scatter;
 
 import evenrise.model.electrical.source.Network;
+import evenrise.model.plan.RangePeak;
 import evenrise.model.project.Scatter;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.PhasePeak;
+import evenrise.model.rules.SupplyVoltage;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -33,7 +33,7 @@ public final class Trials {
 
     private final Plant plant;
     private final Scatter scatter;
-    private final double[] bounds;
+    private final List<RangePeak> ranges;
     private final double[] perAmp;
     private final Tally[] peaks;
     private final Tally[] dips;
@@ -41,13 +41,7 @@ public final class Trials {
     private Trials(Layout layout, Scatter scatter, Optional<Network> network) {
         this.plant = new Plant(layout, scatter.angleUpToHalfMillis());
         this.scatter = scatter;
-        this.bounds = layout.nodes().stream()
-                .mapToDouble(node -> scatter.mostVoltageRatio()
-                        * node.peaks().stream()
-                                .mapToDouble(PhasePeak::amps)
-                                .max()
-                                .orElse(0))
-                .toArray();
+        this.ranges = layout.peaksOver(SupplyVoltage.of(layout.project()).with(scatter));
         double volts = layout.project().supply().lineToNeutralVolts();
         this.perAmp = plant.nodes.stream()
                 .mapToDouble(
@@ -102,7 +96,7 @@ public final class Trials {
     }
 
     private Tally[] peakTallies() {
-        return DoubleStream.of(bounds).mapToObj(Tally::new).toArray(Tally[]::new);
+        return ranges.stream().map(range -> new Tally(range.rangeAmps())).toArray(Tally[]::new);
     }
 
     private Tally[] dipTallies() {
@@ -117,7 +111,8 @@ public final class Trials {
                         plant.nodes.get(node),
                         peaks[node].percentiles(PERCENTS),
                         peaks[node].greatest(),
-                        bounds[node],
+                        ranges.get(node).rangeAmps(),
+                        ranges.get(node).rangeBound(),
                         perAmp[0] > 0 ? dips[node].percentiles(PERCENTS) : List.of(),
                         dips[node].greatest()))
                 .toList();

@@ -82,4 +82,62 @@ class InrushEnvelopeTest {
             assertThat(of.excessAmps()).isZero();
         }
     }
+
+    @Nested
+    class OverVoltages {
+        private final VoltageBand tenPercent = new VoltageBand(0.9, 1.1);
+
+        /** 10 A idle, 80 A at switch-on: excess 80 − 14.1421 = 65.8579, times 1.1 is 72.4436; base 14.1421/0.9 = 15.7135. */
+        @Test
+        void takesTheExcessAtTheHighestAndTheBaseAtTheLowestVoltage() {
+            InrushEnvelope of = InrushEnvelope.within(
+                    aLoad().idleAmps(10).inrushPeakAmps(80).thirdHarmonic(0).build(), 0, tenPercent);
+
+            assertThat(of.excessAmps()).isCloseTo(72.4436, within(1e-4));
+            assertThat(of.baseAmps()).isCloseTo(15.7135, within(1e-4));
+        }
+
+        /** 4 A idle, 80 A at switch-on, r = 0.4, ±10 %: (80 − 5.6569)·1.1 + 4·1.8383/0.9 = 81.777 + 8.170 = 89.95 A. */
+        @Test
+        void takesTheCrestOfTheStatedThirdHarmonic() {
+            InrushEnvelope of = InrushEnvelope.within(
+                    aLoad().idleAmps(4).inrushPeakAmps(80).thirdHarmonic(0.4).build(), 0, tenPercent);
+
+            assertThat(of.baseAmps() + of.excessAmps()).isCloseTo(89.95, within(0.005));
+        }
+
+        @Test
+        void takesTheStatedCrestFactorBeforeThat() {
+            InrushEnvelope of = InrushEnvelope.within(
+                    aLoad().idleAmps(4).thirdHarmonic(0.4).crestFactor(3).build(), 0, VoltageBand.NOMINAL);
+
+            assertThat(of.baseAmps()).isCloseTo(12, EXACTLY);
+        }
+
+        /** A flat-topped idle current of 10 A: 80 A at switch-on are 88 A at 110 %, whatever the base is. */
+        @Test
+        void keepsThePeakOfALowCrest() {
+            InrushEnvelope of = InrushEnvelope.within(
+                    aLoad().idleAmps(10).inrushPeakAmps(80).crestFactor(1).build(), 0, tenPercent);
+
+            assertThat(of.baseAmps() + of.excessAmps()).isGreaterThanOrEqualTo(88);
+        }
+
+        /** 94 to 110 %: an impedance of 10 A rms draws 1.1 times its 14.142 A, more than 14.142/0.94. */
+        @Test
+        void takesTheBaseOfAnImpedanceWhereThatIsLarger() {
+            InrushEnvelope of =
+                    InrushEnvelope.within(aLoad().idleAmps(10).thirdHarmonic(0).build(), 0, new VoltageBand(0.94, 1.1));
+
+            assertThat(of.baseAmps()).isCloseTo(15.5563, within(1e-4));
+        }
+
+        @Test
+        void isTheNominalEnvelopeForASineAtNominalVoltage() {
+            assertThat(InrushEnvelope.within(
+                            aLoad().idleAmps(2).inrushPeakAmps(30).build(), 0.05, VoltageBand.NOMINAL))
+                    .isEqualTo(InrushEnvelope.of(
+                            aLoad().idleAmps(2).inrushPeakAmps(30).build(), 0.05));
+        }
+    }
 }

@@ -160,7 +160,7 @@ class RehearsalPropertiesTest {
 
     private static double amps(Trace trace, Placement placement, double atSeconds) {
         double idle = Math.sqrt(2) * placement.load().idleAmps();
-        double excess = Math.max(0, placement.load().inrushPeakAmps() - idle);
+        double excess = Math.max(0, placement.load().inrushAmps() - idle);
         double closed = placement.load().switched() ? Double.NaN : Double.NEGATIVE_INFINITY;
         for (TraceStep step : trace.steps()) {
             if (step.atSeconds() <= atSeconds && step.load().equals(Optional.of(placement.id()))) {

@@ -46,7 +46,11 @@ class ProjectFileTest {
             assertThat(dsp.poles()).isEqualTo(1);
             assertThat(dsp.switched()).isTrue();
             assertThat(dsp.idleAmps()).isEqualTo(2);
-            assertThat(dsp.inrushPeakAmps()).isEqualTo(2 * Math.sqrt(2));
+            assertThat(dsp.inrushPeakAmps()).isEmpty();
+            assertThat(dsp.inrushAmps()).isEqualTo(2 * Math.sqrt(2));
+            assertThat(dsp.thirdHarmonic()).isEmpty();
+            assertThat(dsp.harmonicRatio()).isZero();
+            assertThat(dsp.statesWaveform()).isFalse();
             assertThat(dsp.inrushHalfMillis()).isEqualTo(10);
             assertThat(dsp.powerFactor()).isEqualTo(1);
             assertThat(dsp.comesAfter()).isEmpty();

@@ -14,6 +14,7 @@ import evenrise.model.project.Scatter;
 import evenrise.model.review.Networks;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Referee;
+import evenrise.model.rules.SupplyVoltage;
 import evenrise.model.scatter.NodeScatter;
 import evenrise.model.scatter.Trials;
 import evenrise.solver.report.Json;
@@ -153,7 +154,7 @@ final class RehearseCommand implements Callable<Integer> {
                             : "--trials goes without --event and --script.");
         }
         int side = threads == null ? Runtime.getRuntime().availableProcessors() : Math.max(1, Math.min(64, threads));
-        Scatter chances = layout.project().scatter().orElse(Scatter.USUAL);
+        Scatter chances = SupplyVoltage.scatter(layout.project());
         List<NodeScatter> nodes = Trials.of(layout, chances, Networks.of(layout), trials, seed, side);
         String name = layout.project().name();
         if (trace != null) {

@@ -3,11 +3,11 @@ package evenrise.solver.cli;
 import evenrise.model.file.Reading;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
-import evenrise.model.project.Scatter;
 import evenrise.model.review.ElectricalReview;
 import evenrise.model.review.Networks;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Referee;
+import evenrise.model.rules.SupplyVoltage;
 import evenrise.model.rules.Verdict;
 import evenrise.model.scatter.NodeScatter;
 import evenrise.model.scatter.Trials;
@@ -113,7 +113,7 @@ final class ReportCommand implements Callable<Integer> {
                 ? List.of()
                 : Trials.of(
                         layout,
-                        subject.scatter().orElse(Scatter.USUAL),
+                        SupplyVoltage.scatter(subject),
                         Networks.of(layout),
                         trials,
                         1,

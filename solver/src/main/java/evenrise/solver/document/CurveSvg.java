@@ -28,7 +28,7 @@ final class CurveSvg {
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" width=\"%d\" height=\"%d\""
                         + " class=\"curve\" role=\"img\" font-size=\"12\">",
                 Plot.WIDTH, Plot.HEIGHT, Plot.WIDTH, Plot.HEIGHT);
-        add("<title>Upper bound at nominal voltage of the supply's current on each phase over time</title><g"
+        add("<title>Current of the supply by the envelopes at nominal voltage, on each phase over time</title><g"
                 + " class=\"amps\">");
         Plot.ticks(plot.mostAmps()).forEach(this::ampsTick);
         add("</g><g class=\"seconds\">");

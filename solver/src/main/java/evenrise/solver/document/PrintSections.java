@@ -65,6 +65,7 @@ final class PrintSections {
         of.table("differences", Map.of("What", 16, "Which", 34, "Name", 40)).ifPresent(all::add);
         all.add(of.sequence());
         all.add(of.nodes());
+        of.table("unstated", Map.of("Load", 30, "Switched", 18)).ifPresent(all::add);
         all.add(of.panels());
         all.add(of.landing());
         all.add(of.emergency());
@@ -124,7 +125,7 @@ final class PrintSections {
     }
 
     private PrintSection nodes() {
-        List<HtmlPage.Shown> shown = List.of("balance", "events", "percentiles").stream()
+        List<HtmlPage.Shown> shown = List.of("balance", "range", "events", "percentiles").stream()
                 .filter(grids::containsKey)
                 .map(id -> HtmlPage.shown(grids.get(id)))
                 .toList();

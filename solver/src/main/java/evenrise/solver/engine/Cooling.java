@@ -20,7 +20,7 @@ final class Cooling {
         double peaks = 0;
         double running = 0;
         for (Load load : plant.loads) {
-            peaks += load.inrushPeakAmps();
+            peaks += load.inrushAmps();
             running += load.runningAmps();
         }
         double scale = (weights.peakInrush() * peaks + weights.panelImbalance() * running) / plant.loadCount();

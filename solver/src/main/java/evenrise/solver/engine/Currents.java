@@ -33,7 +33,7 @@ final class Currents {
             runningNano[i] = Math.round(load.runningAmps() * NANO);
             for (int phase = 0; phase < phaseCount && load.poles() == 1; phase++) {
                 NeutralCurrent.Share share = NeutralCurrent.share(
-                        system, system.phases().get(phase), load.runningAmps(), Lag.of(load), load.thirdHarmonic());
+                        system, system.phases().get(phase), load.runningAmps(), Lag.of(load), load.harmonicRatio());
                 int at = neutralIndex(i, phase);
                 neutralNano[at] = Math.round(share.realAmps() * NANO);
                 neutralNano[at + 1] = Math.round(share.imaginaryAmps() * NANO);

@@ -121,6 +121,6 @@ final class OutputFilling {
     }
 
     private double excessAmps(int load) {
-        return plant.loads[load].inrushPeakAmps() - Math.sqrt(2) * plant.loads[load].idleAmps();
+        return plant.loads[load].inrushAmps() - Math.sqrt(2) * plant.loads[load].idleAmps();
     }
 }

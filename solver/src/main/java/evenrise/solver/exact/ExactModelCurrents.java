@@ -136,6 +136,6 @@ final class ExactModelCurrents {
     /** What a one-pole load on {@code phase} adds to a neutral. */
     NeutralCurrent.Share share(Load load, Phase phase) {
         return NeutralCurrent.share(
-                project.supply().system(), phase, load.runningAmps(), Lag.of(load), load.thirdHarmonic());
+                project.supply().system(), phase, load.runningAmps(), Lag.of(load), load.harmonicRatio());
     }
 }

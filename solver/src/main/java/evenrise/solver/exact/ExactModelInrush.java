@@ -208,7 +208,7 @@ final class ExactModelInrush {
 
     /** The contract's formula, from the nominal times of the load and of the instant: both are early by g. */
     private long excessUnits(Load load, long sinceMicros) {
-        double excess = Math.max(0, load.inrushPeakAmps() - Math.sqrt(2) * load.idleAmps());
+        double excess = Math.max(0, load.inrushAmps() - Math.sqrt(2) * load.idleAmps());
         double since = sinceMicros / (double) ExactModelUnits.PER_SECOND;
         double decaying = Math.max(0, since - 2 * project.timingToleranceSeconds());
         return units(excess * Math.pow(2, -decaying / (load.inrushHalfMillis() / 1000)));

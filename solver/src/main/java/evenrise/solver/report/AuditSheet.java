@@ -2,6 +2,7 @@ package evenrise.solver.report;
 
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Metrics;
+import evenrise.model.plan.PeakBasis;
 import evenrise.model.plan.Review;
 import evenrise.model.review.ElectricalReview;
 import evenrise.model.rules.Layout;
@@ -18,6 +19,7 @@ import java.util.Optional;
  *     not say what it was made from
  * @param eventPeaks what each node peaks at when something happens, the supply first
  * @param guessed what the project says and nobody stated
+ * @param peakBasis peaks over the supply's voltages, and what all peaks rest on
  * @param differences figures that the plan states and that do not follow from its assignments
  */
 public record AuditSheet(
@@ -26,6 +28,7 @@ public record AuditSheet(
         Optional<Boolean> projectChanged,
         Metrics metrics,
         List<EventSheet> eventPeaks,
+        PeakBasis peakBasis,
         List<Violation> violations,
         List<StatedFigure> differences,
         List<NodeSheet> nodes,
@@ -46,6 +49,7 @@ public record AuditSheet(
                 layout.plan().madeBy().map(made -> !made.projectSha256().equalsIgnoreCase(projectSha256)),
                 verdict.metrics(),
                 EventSheet.of(layout),
+                layout.peakBasis(),
                 verdict.violations(),
                 layout.plan()
                         .metrics()

@@ -10,6 +10,7 @@ import java.util.Optional;
 public final class AuditText {
     private static final int LOADS_AT_THE_PEAK = 15;
     private static final int PLACES_A_RULE = 10;
+    private static final int LOADS_BY_NAME = 15;
 
     private AuditText() {}
 
@@ -22,14 +23,16 @@ public final class AuditText {
                 project,
                 sheet.metrics(),
                 sheet.eventPeaks().get(0).peaks(),
+                sheet.peakBasis(),
                 ProvenBounds.of(project).objective(),
                 Optional.empty(),
+                all ? Integer.MAX_VALUE : LOADS_BY_NAME,
                 paint));
         if (!sheet.differences().isEmpty()) {
             sections.add(differences(sheet.differences(), paint));
         }
-        sections.add(NodeTables.lines(sheet.nodes(), paint));
-        sections.add(EventTable.lines(project, sheet.nodes(), sheet.eventPeaks(), paint));
+        sections.add(NodeTables.lines(sheet.nodes(), sheet.peakBasis(), paint));
+        sections.add(EventTable.lines(project, sheet.nodes(), sheet.eventPeaks(), sheet.peakBasis(), paint));
         sections.add(BoardTable.lines(sheet.boards(), paint));
         if (!sheet.groups().isEmpty()) {
             sections.add(GroupTable.lines(sheet.groups(), paint));

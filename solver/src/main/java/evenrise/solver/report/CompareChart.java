@@ -99,8 +99,8 @@ public final class CompareChart {
                 "<text x=\"%d\" y=\"%d\" text-anchor=\"middle\">price, %s</text>\n",
                 (LEFT + WIDTH - RIGHT) / 2, HEIGHT - 14, currency);
         add(
-                "<text transform=\"translate(18 %d) rotate(-90)\" text-anchor=\"middle\">peak inrush, A (upper bound"
-                        + " at nominal voltage)</text>\n",
+                "<text transform=\"translate(18 %d) rotate(-90)\" text-anchor=\"middle\">peak inrush at nominal"
+                        + " voltage, A</text>\n",
                 (TOP + HEIGHT - BOTTOM) / 2);
         sound.stream().filter(each -> !front.contains(each)).forEach(each -> mark(each, false));
         front.forEach(each -> mark(each, true));

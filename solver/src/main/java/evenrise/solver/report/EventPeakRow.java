@@ -1,6 +1,7 @@
 package evenrise.solver.report;
 
 import evenrise.model.plan.EventPeak;
+import evenrise.model.plan.PeakBasis;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Tolerances;
 import java.util.OptionalDouble;
@@ -10,17 +11,18 @@ final class EventPeakRow {
     private EventPeakRow() {}
 
     /** Adds it with the supply's limit, where the project asks that this holds for the event, too. */
-    static void add(Table table, Project project, EventPeak peak) {
+    static void add(Table table, Project project, EventPeak peak, PeakBasis basis) {
         boolean holds = project.behaviourOrDefault().inrushLimitHoldsFor().contains(peak.event());
         OptionalDouble limit = holds ? project.supply().inrushLimitAmps() : OptionalDouble.empty();
         boolean isOver = limit.isPresent() && peak.peakInrushAmps() > limit.getAsDouble() + Tolerances.AMPS;
         table.row(
                 isOver ? Tone.BAD : Tone.PLAIN,
-                "  " + what(peak),
+                "  " + what(peak) + ", nominal",
                 Numbers.amps(peak.peakInrushAmps()),
                 "A peak",
                 Numbers.amps(limit),
-                "phase " + peak.peakPhase() + peak.board().map(id -> ", " + id).orElse(""));
+                PeakWords.event(basis) + ", phase " + peak.peakPhase()
+                        + peak.board().map(id -> ", " + id).orElse(""));
     }
 
     private static String what(EventPeak peak) {

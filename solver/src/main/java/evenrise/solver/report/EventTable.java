@@ -2,6 +2,7 @@ package evenrise.solver.report;
 
 import evenrise.model.contract.Words;
 import evenrise.model.plan.EventPeak;
+import evenrise.model.plan.PeakBasis;
 import evenrise.model.project.PlanEvent;
 import evenrise.model.project.Project;
 import evenrise.model.rules.PhasePeak;
@@ -15,7 +16,8 @@ import java.util.OptionalDouble;
 final class EventTable {
     private EventTable() {}
 
-    static List<String> lines(Project project, List<NodeSheet> nodes, List<EventSheet> events, Paint paint) {
+    static List<String> lines(
+            Project project, List<NodeSheet> nodes, List<EventSheet> events, PeakBasis basis, Paint paint) {
         List<PlanEvent> limited = project.behaviourOrDefault().inrushLimitHoldsFor();
         Table table = new Table()
                 .words("Node")
@@ -46,12 +48,12 @@ final class EventTable {
                 : "The limit is asked to hold for the sequence and for: "
                         + String.join(", ", limited.stream().map(Words::word).toList())
                         + ".";
-        return new Section(
-                        paint,
-                        "Peak when something happens while the show runs, ampere, worst phase, upper bound at nominal"
-                                + " voltage")
+        return new Section(paint, "Peak when something happens while the show runs, " + PeakWords.NOMINAL + ", ampere, worst phase")
                 .table(table)
-                .text("Return of the mains, release of an emergency, failure of the worst board, a deep dip ridden"
+                .text((PeakWords.isEventBound(basis)
+                                ? "Upper bounds for sines at that voltage. "
+                                : "No bounds: some loads state no inrush_peak_a. ")
+                        + "Return of the mains, release of an emergency, failure of the worst board, a deep dip ridden"
                         + " through. What is on when it happens counts with the greater of running and idle current;"
                         + " what comes on, and the sequence, with idle current and inrush. "
                         + holds)

@@ -2,7 +2,9 @@ package evenrise.solver.report;
 
 import evenrise.model.plan.EventPeak;
 import evenrise.model.plan.Metrics;
+import evenrise.model.plan.PeakBasis;
 import evenrise.model.plan.Plan;
+import evenrise.model.plan.RangePeak;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Tolerances;
 import java.util.List;
@@ -15,16 +17,21 @@ final class KeyFigures {
 
     /**
      * @param boundAmps what no plan of the project can stay below
+     * @param basis what the peaks rest on
      * @param eventPeaks what the supply peaks at when something happens
      * @param plan the plan as it was finished, with its gap; empty where it comes from a file that may say anything
+     * @param named of the loads that state too little, so many by name
      */
     static List<String> lines(
             Project project,
             Metrics metrics,
             List<EventPeak> eventPeaks,
+            PeakBasis basis,
             double boundAmps,
             Optional<Plan> plan,
+            int named,
             Paint paint) {
+        RangePeak peak = basis.supply();
         OptionalDouble inrushLimit = project.supply().inrushLimitAmps();
         double neutralLimit = project.supply().ratedAmps() * project.supply().neutralFactor();
         Table table = new Table()
@@ -35,12 +42,21 @@ final class KeyFigures {
                 .words("Where");
         table.row(
                 limited(metrics.peakInrushAmps(), inrushLimit, Tolerances.AMPS),
-                "Peak inrush of the supply",
+                "Peak inrush " + PeakWords.NOMINAL,
                 Numbers.amps(metrics.peakInrushAmps()),
                 "A peak",
                 Numbers.amps(inrushLimit),
-                "phase " + metrics.peakPhase() + " at " + Numbers.seconds(metrics.peakAtSeconds()) + " s");
-        eventPeaks.forEach(peak -> EventPeakRow.add(table, project, peak));
+                PeakWords.nominal(peak) + ", phase " + metrics.peakPhase() + " at "
+                        + Numbers.seconds(metrics.peakAtSeconds()) + " s");
+        table.row(
+                limited(peak.rangeAmps(), inrushLimit, Tolerances.AMPS),
+                "Peak inrush " + PeakWords.range(basis),
+                Numbers.amps(peak.rangeAmps()),
+                "A peak",
+                Numbers.amps(inrushLimit),
+                PeakWords.overRange(peak) + ", phase " + peak.rangePhase() + " at "
+                        + Numbers.seconds(peak.rangeAtSeconds()) + " s");
+        eventPeaks.forEach(event -> EventPeakRow.add(table, project, event, basis));
         table.row("Imbalance of the supply", Numbers.percent(metrics.supplyImbalancePercent()), "%", Numbers.NONE, "");
         table.row(
                 "Imbalance of the worst panel",
@@ -75,9 +91,9 @@ final class KeyFigures {
                 "A equiv.",
                 Numbers.NONE,
                 plan.map(KeyFigures::gap).orElse("proven, not always tight"));
-        return new Section(paint, "Figures (peaks are upper bounds at nominal voltage)")
-                .table(table)
-                .lines();
+        Section section = new Section(paint, "Figures").table(table);
+        PeakWords.notes(basis, named).forEach(section::text);
+        return section.lines();
     }
 
     private static String gap(Plan plan) {

@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
  * @param meanAmps over the phases that it has
  * @param runningLimitAmps rating times the continuous fraction, for each phase
  * @param runningSpareAmps of the phase that runs highest
- * @param peaks instantaneous upper bound at nominal voltage, by phase
+ * @param peaks instantaneous, by the envelopes at nominal voltage, by phase
  * @param inrushSpareAmps of the phase that peaks highest
  */
 public record NodeSheet(

@@ -1,5 +1,7 @@
 package evenrise.solver.report;
 
+import evenrise.model.plan.PeakBasis;
+import evenrise.model.plan.RangePeak;
 import evenrise.model.project.Phase;
 import evenrise.model.rules.PhasePeak;
 import evenrise.model.rules.Tolerances;
@@ -13,11 +15,15 @@ import java.util.stream.Stream;
 final class NodeTables {
     private NodeTables() {}
 
-    static List<String> lines(List<NodeSheet> nodes, Paint paint) {
+    static List<String> lines(List<NodeSheet> nodes, PeakBasis basis, Paint paint) {
         List<Phase> phases = List.copyOf(new java.util.TreeSet<>(nodes.stream()
                 .flatMap(node -> node.runningAmps().keySet().stream())
                 .toList()));
-        return Stream.of(running(nodes, phases, paint), neutral(nodes, paint), peaks(nodes, phases, paint))
+        return Stream.of(
+                        running(nodes, phases, paint),
+                        neutral(nodes, paint),
+                        peaks(nodes, phases, paint),
+                        overRange(nodes, basis, paint))
                 .flatMap(section -> Stream.concat(Stream.of(""), section.lines().stream()))
                 .skip(1)
                 .toList();
@@ -75,7 +81,43 @@ final class NodeTables {
             cells.add(Numbers.amps(node.inrushSpareAmps()));
             table.row(tone(node.inrushSpareAmps()), cells.toArray(String[]::new));
         }
-        return new Section(paint, "Peak inrush, ampere, instantaneous, upper bound at nominal voltage").table(table);
+        return new Section(paint, "Peak inrush at nominal voltage, ampere, instantaneous").table(table);
+    }
+
+    private static Section overRange(List<NodeSheet> nodes, PeakBasis basis, Paint paint) {
+        Table table = new Table()
+                .words("Node")
+                .number("Nominal")
+                .words("is")
+                .number("Over the range")
+                .words("is")
+                .words("Phase")
+                .number("at, s")
+                .number("Limit")
+                .number("Spare");
+        for (int i = 0; i < nodes.size(); i++) {
+            RangePeak peak = basis.peaks().get(i);
+            OptionalDouble limit = nodes.get(i).inrushLimitAmps();
+            OptionalDouble spare = limit.isPresent()
+                    ? OptionalDouble.of(limit.getAsDouble() - peak.rangeAmps())
+                    : OptionalDouble.empty();
+            table.row(
+                    tone(spare),
+                    peak.node(),
+                    Numbers.amps(peak.nominalAmps()),
+                    PeakWords.nominal(peak),
+                    Numbers.amps(peak.rangeAmps()),
+                    PeakWords.overRange(peak),
+                    peak.rangePhase().name(),
+                    Numbers.seconds(peak.rangeAtSeconds()),
+                    Numbers.amps(limit),
+                    Numbers.amps(spare));
+        }
+        return new Section(
+                        paint,
+                        "Peak inrush " + PeakWords.NOMINAL + " and " + PeakWords.range(basis)
+                                + ", ampere, instantaneous")
+                .table(table);
     }
 
     private static Tone tone(OptionalDouble spare) {

@@ -78,7 +78,7 @@ public final class RehearsalText {
                 .words("Then shown")
                 .number("Peak, A")
                 .words("at, s")
-                .number("Bound, A");
+                .number("At most, A");
         for (Episode each : trace.episodes()) {
             NodePeak supply = each.peaks().get(0);
             table.row(
@@ -100,7 +100,7 @@ public final class RehearsalText {
                         + Numbers.amps(trace.episodes().get(0).peaks().get(0).limitAmps()) + " A.";
         return new Section(paint, "What happened, and what the supply's worst phase drew")
                 .table(table)
-                .text("Peak: by the envelopes, breakers closing on time. Bound: at nominal voltage, whenever within"
+                .text("Peak: by the envelopes at nominal voltage, breakers closing on time. At most: whenever within"
                         + " the timing tolerance they close. "
                         + use(trace)
                         + limit)
@@ -137,7 +137,7 @@ public final class RehearsalText {
     private static List<String> panels(List<NodePeak> panels, boolean all, Paint paint) {
         Table table = new Table()
                 .words("Panel")
-                .number("Bound, A")
+                .number("At most, A")
                 .number("Limit, A")
                 .number("Used, %")
                 .number("Peak, A")

@@ -22,8 +22,10 @@ public final class ScatterText {
                         paint,
                         "Scatter of " + String.format(Locale.ROOT, "%,d", trials) + " switch-ons of " + project
                                 + ", seed " + seed)
-                .text("Peaks in ampere, instantaneous, beside the upper bound at the highest voltage that is drawn; in"
-                        + " brackets the interval that holds the true percentile with a confidence of 95 %.")
+                .text("Peaks in ampere, instantaneous. In brackets: the interval that holds the true percentile with a"
+                        + " confidence of 95 %. Beside them: the plan's peak over all voltages that the supply has"
+                        + " or that are drawn, and whether that is a bound.")
+                .text(bounds(nodes))
                 .table(peaks(shown))
                 .lines());
         if (!nodes.get(0).dipPercent().isEmpty()) {
@@ -44,6 +46,13 @@ public final class ScatterText {
         return Sections.joined(sections);
     }
 
+    private static String bounds(List<NodeScatter> nodes) {
+        return nodes.get(0).rangeBound()
+                ? "Every load states its inrush and its waveform: what was drawn rests on what is stated."
+                : "Some loads state no inrush_peak_a, or neither crest_factor nor third_harmonic: real peaks may lie"
+                        + " above all of these. evenrise audit names the loads.";
+    }
+
     private static Table peaks(List<NodeScatter> nodes) {
         Table table = new Table()
                 .words("Node")
@@ -51,7 +60,8 @@ public final class ScatterText {
                 .number("P95")
                 .number("P99")
                 .number("Greatest")
-                .number("Bound");
+                .number("Over range")
+                .words("Bound");
         for (NodeScatter node : nodes) {
             table.row(
                     node.node(),
@@ -59,7 +69,8 @@ public final class ScatterText {
                     text(node.peakAmps().get(1)),
                     text(node.peakAmps().get(2)),
                     String.format(Locale.ROOT, "%.1f", node.greatestAmps()),
-                    String.format(Locale.ROOT, "%.1f", node.boundAmps()));
+                    String.format(Locale.ROOT, "%.1f", node.rangeAmps()),
+                    node.rangeBound() ? "yes" : "no");
         }
         return table;
     }

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 /** What a finished plan comes to, for a screen. */
 public final class SummaryText {
     private static final int PLACES_A_RULE = 5;
+    private static final int LOADS_BY_NAME = 8;
 
     private SummaryText() {}
 
@@ -31,8 +32,15 @@ public final class SummaryText {
             sections.add(section.lines());
         }
         double boundAmps = plan.bounds().orElseThrow().objective();
-        sections.add(
-                KeyFigures.lines(project, verdict.metrics(), plan.eventPeaks(), boundAmps, Optional.of(plan), paint));
+        sections.add(KeyFigures.lines(
+                project,
+                verdict.metrics(),
+                plan.eventPeaks(),
+                plan.peakBasis().orElseThrow(),
+                boundAmps,
+                Optional.of(plan),
+                LOADS_BY_NAME,
+                paint));
         sections.add(BrokenRules.lines(verdict.violations(), PLACES_A_RULE, paint));
         if (!verdict.violations().isEmpty() && findings.isEmpty()) {
             sections.add(new Section(paint, "What may help")

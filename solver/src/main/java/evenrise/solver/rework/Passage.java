@@ -281,7 +281,7 @@ final class Passage {
                     && !off.contains(load.id())
                     && seat.phases().size() == 1) {
                 for (NeutralCurrent each : List.of(neutrals.get(0), byNode.get(seat.panel()))) {
-                    each.add(seat.phases().get(0), load.runningAmps(), Lag.of(load), load.thirdHarmonic());
+                    each.add(seat.phases().get(0), load.runningAmps(), Lag.of(load), load.harmonicRatio());
                 }
             }
         }

@@ -31,7 +31,7 @@ final class Restart {
 
     private static double peakAmps(Placement one, List<Placement> all, String node, Phase phase) {
         double amps =
-                Math.max(one.load().inrushPeakAmps(), Math.sqrt(2) * one.load().idleAmps());
+                Math.max(one.load().inrushAmps(), Math.sqrt(2) * one.load().idleAmps());
         for (Placement other : all) {
             boolean fed = node.equals(NodeFigures.SUPPLY)
                     || node.equals(other.assignment().panel());

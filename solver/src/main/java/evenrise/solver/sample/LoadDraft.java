@@ -6,6 +6,7 @@ import evenrise.model.project.Load;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** A load being drawn, with the place that the layout gives it. */
@@ -65,7 +66,7 @@ final class LoadDraft {
                 .idleAmps(idleAmps())
                 .powerFactor(kit.powerFactor())
                 .thirdHarmonic(kit.thirdHarmonic())
-                .inrushPeakAmps(switched ? peakAmps : null)
+                .inrushPeakAmps(switched ? OptionalDouble.of(peakAmps) : OptionalDouble.empty())
                 .inrushHalfMillis(halfMillis)
                 .settleSeconds(settleSeconds)
                 .shutdownGroup(group)

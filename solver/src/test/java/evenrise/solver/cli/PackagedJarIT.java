@@ -41,6 +41,7 @@ class PackagedJarIT {
             "settings",
             "steps",
             "balance",
+            "range",
             "groups",
             "emergency",
             "peak",
@@ -49,6 +50,7 @@ class PackagedJarIT {
             "bill",
             "commissioning",
             "labels",
+            "unstated",
             "percentiles",
             "differences");
 

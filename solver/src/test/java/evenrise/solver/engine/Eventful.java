@@ -20,7 +20,7 @@ final class Eventful {
     static Project of(Project project, long seed) {
         Random random = new Random(seed);
         double peaks = project.loads().stream()
-                .mapToDouble(load -> Math.max(load.inrushPeakAmps(), Math.sqrt(2) * load.idleAmps()))
+                .mapToDouble(load -> Math.max(load.inrushAmps(), Math.sqrt(2) * load.idleAmps()))
                 .sum();
         List<PlanEvent> asked = new ArrayList<>();
         for (PlanEvent each : PlanEvent.values()) {

@@ -373,7 +373,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
 
         private long anew(Seat seat) {
             double base = Math.sqrt(2) * seat.load.idleAmps();
-            return units(useAmps(seat) + Math.max(0, seat.load.inrushPeakAmps() - base));
+            return units(useAmps(seat) + Math.max(0, seat.load.inrushAmps() - base));
         }
 
         private long base(Seat seat) {
@@ -419,7 +419,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
                                 name,
                                 load.runningAmps(),
                                 load.leading() ? Lag.ahead(load.powerFactor()) : Lag.behind(load.powerFactor()),
-                                load.thirdHarmonic());
+                                load.harmonicRatio());
                         real += Math.round(share.realAmps() * 1e9);
                         imaginary += Math.round(share.imaginaryAmps() * 1e9);
                         third += Math.round(share.thirdAmps() * 1e9);

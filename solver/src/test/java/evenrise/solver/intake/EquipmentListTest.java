@@ -86,7 +86,7 @@ class EquipmentListTest {
 
             assertThat(load.runningAmps()).isEqualTo(8);
             assertThat(load.idleAmps()).isEqualTo(6);
-            assertThat(load.inrushPeakAmps()).isEqualTo(80);
+            assertThat(load.inrushAmps()).isEqualTo(80);
             assertThat(load.name()).isEqualTo("Stage: 4 × Lamp");
         }
     }
@@ -448,11 +448,11 @@ class EquipmentListTest {
         @Test
         void fitTheKindOfGear() throws IOException {
             Load winch = only(read("Name,Voltage,Amps\nWinch,3~ 208,5\n"));
-            assertThat(winch.thirdHarmonic()).isZero();
+            assertThat(winch.harmonicRatio()).isZero();
             assertThat(winch.inrushHalfMillis()).isEqualTo(300);
 
             Load lamp = only(read("Name,Amps\nHalogen lamp,5\n"));
-            assertThat(lamp.thirdHarmonic()).isZero();
+            assertThat(lamp.harmonicRatio()).isZero();
             assertThat(lamp.powerFactor()).isEqualTo(1);
 
             assertThat(only(read("Name,Amps\nMedia server,5\n")).settleSeconds())

@@ -52,7 +52,7 @@ class MeasuredCsvTest {
 
             assertThat(load.runningAmps()).isEqualTo(9.5);
             assertThat(load.idleAmps()).isEqualTo(2.5);
-            assertThat(load.inrushPeakAmps()).isEqualTo(50);
+            assertThat(load.inrushAmps()).isEqualTo(50);
         }
 
         @Test
@@ -66,7 +66,8 @@ class MeasuredCsvTest {
             Load fan = measured("load,phase,running_a\nfan,B,4\n", "fan");
 
             assertThat(fan.idleAmps()).isEqualTo(4);
-            assertThat(fan.inrushPeakAmps()).isEqualTo(Math.sqrt(2) * 4); // none beyond the crest, by definition
+            assertThat(fan.inrushAmps()).isEqualTo(Math.sqrt(2) * 4); // none beyond the crest, by definition
+            assertThat(fan.inrushPeakAmps()).isEmpty();
         }
 
         @Test
@@ -108,16 +109,17 @@ class MeasuredCsvTest {
         @Test
         void hasEveryBadRowReportedWithItsLineAndACure() {
             Measured measured = read("""
-                    load,phase,running_a,idle_a
-                    AMP1,A,9,2
-                    amp-1,D,9,2
-                    amp-1,B,9,2
-                    amp-1,A,nine,2
+                load,phase,running_a,idle_a
+                AMP1,A,9,2
+                amp-1,D,9,2
+                amp-1,B,9,2
+                amp-1,A,nine,2
 
-                    amp-1,A,-9,2
-                    amp-1,A,,
-                    amp-1,A,2,9
-                    fan,B,1e99,1""");
+                amp-1,A,-9,2
+                amp-1,A,,
+                amp-1,A,2,9
+                fan,B,1e99,1\
+                """);
 
             assertThat(measured.problems()).hasSize(8);
             assertThat(measured.problems().get(0)).contains("line 2", "'AMP1'", "Maybe it is 'amp-1'");

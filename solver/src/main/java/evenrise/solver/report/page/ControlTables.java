@@ -87,7 +87,7 @@ final class ControlTables {
                 rows);
     }
 
-    /** In the order of switch-on, with the supply's upper bound at nominal voltage on each phase right then. */
+    /** In the order of switch-on, with the supply's envelopes at nominal voltage on each phase right then. */
     Grid sequence() {
         List<Phase> phases = layout.project().supply().system().phases();
         List<Column> columns = new ArrayList<>(List.of(
@@ -101,7 +101,7 @@ final class ControlTables {
                 Column.text("Phases"),
                 Column.text("Board"),
                 Column.number("Output", "")));
-        phases.forEach(phase -> columns.add(Column.number("Bound on phase " + phase, "A")));
+        phases.forEach(phase -> columns.add(Column.number("Envelope on phase " + phase, "A")));
         List<Placement> inOrder = layout.placements().stream()
                 .filter(Placement::isSequenced)
                 .sorted(Comparator.comparingDouble(
@@ -140,7 +140,8 @@ final class ControlTables {
         return new Grid(
                 "steps",
                 "Switch-ons in order",
-                "The bound is the supply's upper bound at nominal voltage, instantaneous, on each phase right then.",
+                "Envelope: the sum of the loads' envelopes at the supply right then, at nominal voltage,"
+                        + " instantaneous.",
                 columns,
                 rows);
     }

@@ -2,14 +2,18 @@ package evenrise.solver.report.page;
 
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Metrics;
+import evenrise.model.plan.PeakBasis;
+import evenrise.model.plan.RangePeak;
 import evenrise.model.plan.Review;
 import evenrise.model.project.Project;
 import evenrise.model.project.Supply;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.Tolerances;
 import evenrise.model.rules.Verdict;
 import evenrise.solver.report.GuessedField;
 import evenrise.solver.report.Numbers;
+import evenrise.solver.report.PeakWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -24,14 +28,28 @@ final class Cover {
         Project project = layout.project();
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("Supply", Figures.amps(project.supply().ratedAmps()), system(project.supply())));
+        PeakBasis basis = layout.peakBasis();
+        RangePeak peak = basis.supply();
         facts.add(new Fact(
                 "Peak inrush",
                 format("%.1f A", metrics.peakInrushAmps()),
                 format(
-                        "upper bound at nominal voltage, phase %s at %.2f s%s",
+                        "at nominal voltage, %s, phase %s at %.2f s%s%s",
+                        PeakWords.nominal(peak),
                         metrics.peakPhase(),
                         metrics.peakAtSeconds(),
-                        limit(project.supply().inrushLimitAmps()))));
+                        limit(project.supply().inrushLimitAmps()),
+                        lacking(basis.withoutInrush(), "no inrush"))));
+        facts.add(new Fact(
+                "The same",
+                format("%.1f A", peak.rangeAmps()),
+                format(
+                        "%s, %s (%s)%s",
+                        PeakWords.range(basis),
+                        PeakWords.overRange(peak),
+                        basis.voltageFrom(),
+                        lacking(basis.withoutWaveform(), "no waveform")),
+                project.supply().inrushLimitAmps().orElse(Double.MAX_VALUE) + Tolerances.AMPS < peak.rangeAmps()));
         facts.add(new Fact("Sequence", format("%.2f s", metrics.durationSeconds()), "to the last switch-on"));
         facts.add(new Fact("Imbalance", format("%.2f %%", metrics.supplyImbalancePercent()), "of the supply"));
         facts.add(new Fact(
@@ -63,6 +81,12 @@ final class Cover {
                         + review.count(Grade.NOT_CHECKED) + " not checked",
                 review.count(Grade.BREAKS) > 0));
         return facts;
+    }
+
+    private static String lacking(List<String> loads, String what) {
+        return loads.isEmpty()
+                ? ""
+                : "; " + Numbers.counted(loads.size(), "load") + (loads.size() == 1 ? " states " : " state ") + what;
     }
 
     /** The first that is as bad as any: the supply stands before the panels. */

@@ -70,6 +70,7 @@ public final class Documents {
                 control.settings(),
                 control.sequence(),
                 nodes.balance(),
+                nodes.range(),
                 emergency.groups(),
                 emergency.loads(),
                 new PeakParts(layout).grid(),
@@ -78,6 +79,7 @@ public final class Documents {
                 BillTable.of(layout.project()),
                 circuits.commissioning(),
                 circuits.labels()));
+        nodes.unstated().ifPresent(all::add);
         if (!scatter.isEmpty()) {
             all.add(nodes.percentiles(scatter));
         }

@@ -15,7 +15,7 @@ final class EnvelopeSum {
     private EnvelopeSum() {}
 
     /**
-     * Upper bound at nominal voltage of the instantaneous current at each of {@code instants}, which rise. Time: loads and instants, times
+     * Sum of the envelopes at nominal voltage at each of {@code instants}, which rise. Time: loads and instants, times
      * the loads whose excess has not died away.
      */
     static double[] amps(List<Placement> fed, Phase phase, double toleranceSeconds, double[] instants) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Upper bound at nominal voltage of the current of the supply or of one panel over time.
+ * Current by the envelopes at nominal voltage of the supply or of one panel over time.
  *
  * @param node the panel's id, or the supply
  * @param inrushLimitAmps greatest allowed peak, where there is one

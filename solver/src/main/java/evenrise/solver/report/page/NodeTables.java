@@ -1,37 +1,52 @@
 package evenrise.solver.report.page;
 
 import evenrise.model.plan.EventPeak;
+import evenrise.model.plan.PeakBasis;
+import evenrise.model.plan.RangePeak;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PlanEvent;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.NodeLimits;
 import evenrise.model.scatter.NodeScatter;
+import evenrise.solver.report.PeakWords;
 import evenrise.solver.report.page.Grid.Column;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** Tables with a row for the supply and one for each panel. */
 final class NodeTables {
     private static final String BALANCE =
-            "Running and neutral current: rms, every load at its running current. Peak: upper bound at nominal voltage"
-                    + " of the instantaneous current while the sequence runs. An empty limit: the project states none.";
+            "Running and neutral current: rms, every load at its running current. Peak: by the envelopes at nominal"
+                    + " voltage, instantaneous, while the sequence runs. An empty limit: the project states none.";
 
     private static final String EVENTS =
-            "Upper bounds at nominal voltage of the instantaneous current, with the show running: what is on when it"
-                + " happens draws the greater of running and idle current, what comes on its idle current and its"
-                + " inrush. Mains return: the supply comes back and the sequence runs again. Release: an emergency"
-                + " ends, and what dropped comes on. Board fails: the worst single board, dead through a brownout or"
-                + " back while all else is on. Deep dip: too short for a contact to open, every load draws its inrush"
-                + " beside that. The limit in the last column is the sequence's; it holds for other events only where"
-                + " the project says so.";
+            "Instantaneous, by the envelopes at nominal voltage, with the show running: what is on when it happens draws"
+                + " the greater of running and idle current, what comes on its idle current and its inrush. Mains return:"
+                + " the supply comes back and the sequence runs again. Release: an emergency ends, and what dropped"
+                + " comes on. Board fails: the worst single board, dead through a brownout or back while all else is on."
+                + " Deep dip: too short for a contact to open, every load draws its inrush beside that. The limit in the"
+                + " last column is the sequence's; it holds for other events only where the project says so.";
 
     private static final String PERCENTILES =
-            "Switch-ons drawn by chance: of 100, 95 stay at or below P95. The voltage of the supply is drawn, too; the"
-                + " bound here is the plan's times the highest voltage, so that peaks may exceed those at the nominal"
-                + " voltage. Dips are told where the project states the source.";
+            "Switch-ons drawn by chance: of 100, 95 stay at or below P95. The voltage of the supply is drawn, too, so"
+                + " that peaks may exceed those at nominal voltage. Over the range: the plan's peak over all voltages"
+                + " that the supply has or that are drawn; no bound where loads state too little. Dips are told where"
+                + " the project states the source.";
+
+    private static final String RANGE =
+            "Instantaneous, while the sequence runs. At nominal voltage with idle currents as sines, as the rules"
+                + " judge it; and at the voltages of the supply, inrush at the highest, idle currents at the voltage"
+                + " and with the crest that make them largest. An upper bound only where every load states what it"
+                + " rests on: its inrush for the first, its waveform, too, for the second.";
+
+    private static final String UNSTATED =
+            "What these loads do not state, peaks leave out: none with them is an upper bound. An unswitched load's"
+                    + " inrush comes with events, not with the sequence.";
 
     private final Layout layout;
     private final List<NodeLimits> limits;
@@ -67,6 +82,68 @@ final class NodeTables {
         return new Grid("balance", "Phase balance: the supply and each panel", BALANCE, columns, rows);
     }
 
+    /** The peaks of the sequence at nominal voltage and over the supply's voltages. */
+    Grid range() {
+        PeakBasis basis = layout.peakBasis();
+        List<List<Object>> rows = new ArrayList<>();
+        for (int i = 0; i < limits.size(); i++) {
+            RangePeak peak = basis.peaks().get(i);
+            rows.add(List.of(
+                    peak.node(),
+                    peak.nominalAmps(),
+                    PeakWords.nominal(peak),
+                    peak.rangeAmps(),
+                    PeakWords.overRange(peak),
+                    peak.rangePhase().name(),
+                    peak.rangeAtSeconds(),
+                    cell(limits.get(i).inrushLimitAmps())));
+        }
+        return new Grid(
+                "range",
+                "Peaks " + PeakWords.NOMINAL + " and " + PeakWords.range(basis),
+                RANGE + " Voltages: " + basis.voltageFrom() + ".",
+                List.of(
+                        Column.text("Node"),
+                        Column.number("At nominal voltage", "A"),
+                        Column.text("Nominal is"),
+                        Column.number("Over the range", "A"),
+                        Column.text("Range is"),
+                        Column.text("Phase"),
+                        Column.number("At", "s"),
+                        Column.number("Peak allowed", "A")),
+                rows);
+    }
+
+    /** Loads that state too little for a bound; none where all state enough. */
+    Optional<Grid> unstated() {
+        PeakBasis basis = layout.peakBasis();
+        Set<String> withoutInrush = new HashSet<>(basis.withoutInrush());
+        withoutInrush.addAll(basis.unswitchedWithoutInrush());
+        Set<String> withoutWaveform = new HashSet<>(basis.withoutWaveform());
+        List<List<Object>> rows = layout.project().loads().stream()
+                .filter(load -> withoutInrush.contains(load.id()) || withoutWaveform.contains(load.id()))
+                .map(load -> List.<Object>of(
+                        load.id(),
+                        load.name(),
+                        load.switched() ? "yes" : "no",
+                        withoutInrush.contains(load.id()) ? "not stated" : "",
+                        withoutWaveform.contains(load.id()) ? "not stated" : ""))
+                .toList();
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Grid(
+                        "unstated",
+                        "Loads that state too little for their peak",
+                        UNSTATED,
+                        List.of(
+                                Column.text("Load"),
+                                Column.text("Name"),
+                                Column.text("Switched"),
+                                Column.text("inrush_peak_a"),
+                                Column.text("crest_factor or third_harmonic")),
+                        rows));
+    }
+
     /** The peaks that the bad day brings, beside that of the sequence. */
     Grid events() {
         List<List<Object>> rows = new ArrayList<>();
@@ -91,8 +168,11 @@ final class NodeTables {
         }
         return new Grid(
                 "events",
-                "Peaks of events: upper bounds at nominal voltage when something happens while the show runs",
-                EVENTS,
+                "Peaks of events while the show runs, " + PeakWords.NOMINAL,
+                EVENTS
+                        + (PeakWords.isEventBound(layout.peakBasis())
+                                ? " Every load states its inrush: these are upper bounds for sines at that voltage."
+                                : " Some loads state no inrush: these are no bounds."),
                 List.of(
                         Column.text("Node"),
                         Column.number("Sequence", "A"),
@@ -114,7 +194,8 @@ final class NodeTables {
             List<Object> row = new ArrayList<>(List.of(node.node()));
             node.peakAmps().forEach(each -> row.add(each.value()));
             row.add(node.greatestAmps());
-            row.add(node.boundAmps());
+            row.add(node.rangeAmps());
+            row.add(node.rangeBound() ? "upper bound as stated" : "no bound");
             for (int i = 0; i < 3; i++) {
                 row.add(
                         node.dipPercent().isEmpty()
@@ -133,7 +214,8 @@ final class NodeTables {
                         Column.number("Peak P95", "A"),
                         Column.number("Peak P99", "A"),
                         Column.number("Greatest peak", "A"),
-                        Column.number("Bound", "A"),
+                        Column.number("Over the range", "A"),
+                        Column.text("Range is"),
                         Column.number("Dip P50", "%"),
                         Column.number("Dip P95", "%"),
                         Column.number("Dip P99", "%")),

@@ -37,7 +37,7 @@ final class PeakParts {
         return new Grid(
                 "peak",
                 "Peaks taken apart: what makes that of the supply and of each panel",
-                "Shares of the upper bound at nominal voltage at its peak, instantaneous: not what an rms meter shows."
+                "Shares of the envelopes at nominal voltage, instantaneous: not what an rms meter shows."
                         + " The steady part stays; the rest is inrush and dies away.",
                 List.of(
                         Column.text("Node"),
