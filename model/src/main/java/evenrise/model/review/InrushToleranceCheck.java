@@ -59,7 +59,8 @@ final class InrushToleranceCheck implements ElectricalCheck {
                 .figure(peak.rangeAmps())
                 .limit(limit)
                 .unit("A")
-                .message(limits.label() + " peaks at " + Say.amps(peak.rangeAmps(), limit) + " on phase " + peak.rangePhase()
+                .message(limits.label() + " peaks at " + Say.amps(peak.rangeAmps(), limit) + " on phase "
+                        + peak.rangePhase()
                         + " at "
                         + Say.percent(basis.leastVoltagePercent()) + " to " + Say.percent(basis.mostVoltagePercent())
                         + " of its voltage (" + basis.voltageFrom() + "), at the nominal one at "

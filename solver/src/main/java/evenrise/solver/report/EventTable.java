@@ -48,7 +48,10 @@ final class EventTable {
                 : "The limit is asked to hold for the sequence and for: "
                         + String.join(", ", limited.stream().map(Words::word).toList())
                         + ".";
-        return new Section(paint, "Peak when something happens while the show runs, " + PeakWords.NOMINAL + ", ampere, worst phase")
+        return new Section(
+                        paint,
+                        "Peak when something happens while the show runs, " + PeakWords.NOMINAL
+                                + ", ampere, worst phase")
                 .table(table)
                 .text((PeakWords.isEventBound(basis)
                                 ? "Upper bounds for sines at that voltage. "

@@ -25,12 +25,13 @@ final class NodeTables {
                     + " voltage, instantaneous, while the sequence runs. An empty limit: the project states none.";
 
     private static final String EVENTS =
-            "Instantaneous, by the envelopes at nominal voltage, with the show running: what is on when it happens draws"
-                + " the greater of running and idle current, what comes on its idle current and its inrush. Mains return:"
-                + " the supply comes back and the sequence runs again. Release: an emergency ends, and what dropped"
-                + " comes on. Board fails: the worst single board, dead through a brownout or back while all else is on."
-                + " Deep dip: too short for a contact to open, every load draws its inrush beside that. The limit in the"
-                + " last column is the sequence's; it holds for other events only where the project says so.";
+            "Instantaneous, by the envelopes at nominal voltage, with the show running: what is on when it happens"
+                + " draws the greater of running and idle current, what comes on its idle current and its inrush."
+                + " Mains return: the supply comes back and the sequence runs again. Release: an emergency ends, and"
+                + " what dropped comes on. Board fails: the worst single board, dead through a brownout or back while"
+                + " all else is on. Deep dip: too short for a contact to open, every load draws its inrush beside"
+                + " that. The limit in the last column is the sequence's; it holds for other events only where the"
+                + " project says so.";
 
     private static final String PERCENTILES =
             "Switch-ons drawn by chance: of 100, 95 stay at or below P95. The voltage of the supply is drawn, too, so"
