@@ -155,7 +155,7 @@ final class TimeSuffices {
         if (left < 0) {
             return 0;
         }
-        return step == 0 ? type.outputs() : Math.min(type.outputs(), 1 + (long) Math.floor(left / step + 1e-9));
+        return step == 0 ? type.outputs() : (long) Math.min(type.outputs(), 1 + Math.floor(left / step + 1e-9));
     }
 
     private long totalOutputs() {

@@ -79,6 +79,9 @@ public final class Contract {
             expected.add("at least " + plain(field.min()));
         } else if (number > field.max()) {
             expected.add("at most " + plain(field.max()));
+        } else if (number != 0 && Math.abs(number) < field.least()) {
+            String least = "at least " + plain(field.least());
+            expected.add(field.above() >= 0 ? least : "0, or " + least);
         }
     }
 

@@ -25,6 +25,12 @@ public @interface Field {
     /** The value must be at most this. */
     double max() default Double.POSITIVE_INFINITY;
 
+    /**
+     * The least size of a value that is not 0: what is nearer to 0 is a slip, and would make figures that no number can
+     * hold.
+     */
+    double least() default 1e-9;
+
     /** The JSON text of the value that stands in when the field is absent; empty where it is required or derived. */
     String byDefault() default "";
 

@@ -85,6 +85,11 @@ final class Expected {
             }
 
             @Override
+            public double least() {
+                return list.least();
+            }
+
+            @Override
             public String byDefault() {
                 return "";
             }

@@ -46,8 +46,15 @@ abstract class FileKind<T> {
             return read(new ByteArrayInputStream(bytes), name);
         }
         try {
-            String text = Input.text(bytes, name);
-            Problems problems = new Problems(whole);
+            return read(bytes, Input.text(bytes, name), name);
+        } catch (Unreadable e) {
+            return refused(e, bytes);
+        }
+    }
+
+    private Reading<T> read(byte[] bytes, String text, String name) throws Unreadable {
+        Problems problems = new Problems(whole);
+        try {
             Node root = TreeReader.read(text, Format.of(name, text), name, problems);
             otherKind(root, name);
             problems.in(root);
@@ -57,8 +64,8 @@ abstract class FileKind<T> {
             }
             Optional<T> sound = problems.errors().isEmpty() ? Optional.of(value) : Optional.empty();
             return new Reading<>(sound, problems.sorted(), sha256(bytes));
-        } catch (Unreadable e) {
-            return refused(e, bytes);
+        } catch (Problems.Enough e) {
+            return new Reading<>(Optional.empty(), problems.sorted(), sha256(bytes));
         }
     }
 

@@ -8,8 +8,7 @@ public enum Format {
     JSON,
     YAML;
 
-    private static final Pattern BEGINS_LIKE_YAML =
-            Pattern.compile("(\\s*(#[^\\n]*)?\\n)*(%YAML|---|\\s*[\\w\"'-]+\\s*:)[\\s\\S]*");
+    private static final Pattern BEGINS_LIKE_YAML = Pattern.compile("%YAML.*|---.*|[\\w\"'-]++\\s*+:.*");
     private static final int LOOK_AT = 4096;
 
     /** YAML for {@code .yaml} and {@code .yml}, else JSON. */
@@ -25,9 +24,15 @@ public enum Format {
         if (fileName.toLowerCase(Locale.ROOT).endsWith(".json")) {
             return JSON;
         }
-        String head = content.substring(0, Math.min(LOOK_AT, content.length()));
-        boolean quotedKey = head.stripLeading().startsWith("\"");
-        return !quotedKey && BEGINS_LIKE_YAML.matcher(head).matches() ? YAML : JSON;
+        // The first line with anything but white space and remarks, in what stands at the beginning.
+        String first = content.substring(0, Math.min(LOOK_AT, content.length()))
+                .lines()
+                .map(String::strip)
+                .filter(line -> !line.isEmpty() && !line.startsWith("#"))
+                .findFirst()
+                .orElse("");
+        boolean quotedKey = first.startsWith("\"");
+        return !quotedKey && BEGINS_LIKE_YAML.matcher(first).matches() ? YAML : JSON;
     }
 
     private static boolean isYamlName(String fileName) {

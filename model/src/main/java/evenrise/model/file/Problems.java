@@ -15,7 +15,19 @@ import java.util.Set;
 /** Collects the problems of one file and gives each its place and its subject in words. */
 final class Problems {
     /** More than this are only counted: whoever has so many has one cause for most. */
-    static final int MOST = 10_000;
+    static final int MOST = 200;
+
+    /** After so many errors the rest of the file is not looked at: it would take long and say nothing new. */
+    static final int ENOUGH = 5_000;
+
+    /** Ends the reading of a file that is wrong almost everywhere. */
+    static final class Enough extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        private Enough() {
+            super(null, null, false, false);
+        }
+    }
 
     private static final Map<String, String> ONE_OF = Map.of(
             "panels", "panel",
@@ -105,6 +117,9 @@ final class Problems {
         } else {
             left++;
         }
+        if (drafts.size() + left >= ENOUGH) {
+            throw new Enough();
+        }
     }
 
     /** Pointers of all errors so far. */
@@ -126,7 +141,8 @@ final class Problems {
         }
         problems.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
         if (left > 0) {
-            String more = "wrong in " + left + " more places than are listed";
+            String rest = drafts.size() + left >= ENOUGH ? ", and the rest was not looked at" : "";
+            String more = "wrong in " + left + " more places than are listed" + rest;
             problems.add(
                     new Problem(Severity.ERROR, "", 0, 0, whole, more, "none", "Maybe cure the first ones first."));
         }
@@ -187,7 +203,7 @@ final class Problems {
         if (parent instanceof Node.Obj object) {
             return Optional.ofNullable(object.members().get(key)).map(Node.Member::value);
         }
-        if (parent instanceof Node.Arr array) {
+        if (parent instanceof Node.Arr array && key.matches("[0-9]{1,9}")) {
             int index = Integer.parseInt(key);
             return index < array.entries().size() ? Optional.of(array.entries().get(index)) : Optional.empty();
         }

@@ -1,15 +1,13 @@
 package evenrise.model.file;
 
+import java.util.Locale;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** Writes texts so that they read back as the same text. */
 final class Quotes {
     /** Bare words that YAML 1.1 or 1.2 takes for something else. */
     private static final Set<String> TAKEN =
             Set.of("true", "false", "yes", "no", "on", "off", "y", "n", "null", "nan", "inf");
-
-    private static final Pattern PLAIN = Pattern.compile("[A-Za-z][A-Za-z0-9_./-]*( [A-Za-z0-9_./-]+)*");
 
     private Quotes() {}
 
@@ -25,7 +23,7 @@ final class Quotes {
                 case '\t' -> out.append("\\t");
                 default -> {
                     if (Character.isBmpCodePoint(c) && isHidden(c)) {
-                        out.append(String.format("\\u%04x", c));
+                        out.append(String.format(Locale.ROOT, "\\u%04x", c));
                     } else {
                         out.appendCodePoint(c);
                     }
@@ -37,8 +35,17 @@ final class Quotes {
 
     /** Bare where it is safe, else as in JSON, which YAML's double quotes include. */
     static String yaml(String text) {
-        boolean plain = PLAIN.matcher(text).matches() && !TAKEN.contains(text.toLowerCase(java.util.Locale.ROOT));
+        boolean plain = isPlain(text) && !TAKEN.contains(text.toLowerCase(Locale.ROOT));
         return plain ? text : json(text);
+    }
+
+    /** Words of plain letters, digits and a few marks, one space between two; it begins with a letter. */
+    private static boolean isPlain(String text) {
+        boolean begins = !text.isEmpty() && text.charAt(0) < 128 && Character.isLetter(text.charAt(0));
+        return begins
+                && !text.endsWith(" ")
+                && !text.contains("  ")
+                && text.chars().allMatch(c -> c < 128 && (Character.isLetterOrDigit(c) || " _./-".indexOf(c) >= 0));
     }
 
     private static boolean isHidden(int c) {

@@ -112,13 +112,14 @@ final class RecordBinder {
         }
         Field ofEntry = Expected.ofEntries(field);
         Set<Object> seen = new HashSet<>();
+        Set<Object> stoodIn = new HashSet<>();
         List<Object> entries = new ArrayList<>(array.entries().size());
         for (int i = 0; i < array.entries().size(); i++) {
             Node entry = array.entries().get(i);
             String inner = Pointers.child(pointer, i);
             Object value = value(entry, entryType, ofEntry, inner);
             if (field.distinct() && !seen.add(value)) {
-                if (!problems.isUnbound(inner)) {
+                if (!problems.isUnbound(inner) && !stoodIn.contains(value)) {
                     problems.unbound(inner, entry, entry.shown() + " again", "no entry twice", "Maybe delete one.");
                 }
                 if (entryType != String.class) {
@@ -127,6 +128,9 @@ final class RecordBinder {
                 }
                 value = standIns.value(entryType, ofEntry, seen);
                 seen.add(value);
+            }
+            if (problems.isUnbound(inner)) {
+                stoodIn.add(value);
             }
             entries.add(value);
         }

@@ -15,10 +15,22 @@ public record BoardType(
         @Field(meaning = "Number of outputs, each switching one breaker; numbered from 1", min = 1, max = 1000)
         int outputs,
 
-        @Field(meaning = "Start delays that can be set", min = 0, max = 3600, atLeast = 1, distinct = true)
+        @Field(
+                meaning = "Start delays that can be set",
+                min = 0,
+                max = 3600,
+                least = 0.001,
+                atLeast = 1,
+                distinct = true)
         List<Double> startDelaySeconds,
 
-        @Field(meaning = "Times between outputs that can be set", min = 0, max = 3600, atLeast = 1, distinct = true)
+        @Field(
+                meaning = "Times between outputs that can be set",
+                min = 0,
+                max = 3600,
+                least = 0.001,
+                atLeast = 1,
+                distinct = true)
         List<Double> stepSeconds,
 
         @Field(meaning = "Price of one board, in the project's currency", min = 0, byDefault = "0")

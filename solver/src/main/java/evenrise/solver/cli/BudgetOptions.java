@@ -67,6 +67,11 @@ final class BudgetOptions {
         if (limit.moves != null && limit.moves < 1) {
             throw new ParameterException(command, "--moves is " + limit.moves + ", expected at least 1.");
         }
+        checkThreads(command, threads);
+    }
+
+    /** @throws ParameterException where {@code threads}, null where nobody gave any, is out of range */
+    static void checkThreads(picocli.CommandLine command, Integer threads) {
         if (threads != null && (threads < 1 || threads > MOST_THREADS)) {
             throw new ParameterException(command, "--threads is " + threads + ", expected 1 to " + MOST_THREADS + ".");
         }

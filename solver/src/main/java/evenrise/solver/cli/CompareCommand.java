@@ -21,16 +21,18 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicInteger;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 @Command(
         name = "compare",
         header = "Compare numbers of panels and boards for an estimate.",
         description = {
-            "Builds the project from its catalogue with each number of panels and boards in the ranges, each by its "
-                    + "cheapest make-up that counting does not rule out, plans each for three aims, and shows the least "
-                    + "price and the front of price against peak inrush against sequence time.",
+            "Builds the project from its catalogue with each number of panels and boards in the ranges, each by its"
+                + " cheapest make-up that counting does not rule out, plans each for three aims, and shows the least"
+                + " price and the front of price against peak inrush against sequence time.",
             "Every point is a project and a plan in the folder. A second run goes on where an interrupted one ended."
         },
         footer = {
@@ -41,6 +43,9 @@ import picocli.CommandLine.Parameters;
 final class CompareCommand implements Callable<Integer> {
     private final Terminal terminal;
     private final Interruption interruption;
+
+    @Spec
+    private CommandSpec spec;
 
     @Parameters(paramLabel = "PROJECT", description = "Project file with a catalogue.")
     private String project;
@@ -89,6 +94,7 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        BudgetOptions.checkThreads(spec.commandLine(), threads);
         Project subject = new Inputs(terminal).project(project).value().orElseThrow();
         Catalogue catalogue = checked(subject);
         Path folder = folder();
@@ -120,7 +126,7 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private int side() {
-        return threads == null ? Runtime.getRuntime().availableProcessors() : Math.max(1, Math.min(64, threads));
+        return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
     }
 
     private java.util.function.Consumer<Finding> progress(int all) {
@@ -158,9 +164,9 @@ final class CompareCommand implements Callable<Integer> {
                     || load.fixed().board().isPresent()
                     || load.fixed().output().isPresent();
             if (isTied) {
-                missing.add(
-                        project + ": load '" + load.id()
-                                + "' is tied to a panel or board that a comparison replaces. Maybe take away its panels and fixed.");
+                missing.add(project + ": load '" + load.id()
+                        + "' is tied to a panel or board that a comparison replaces. Maybe take away its"
+                        + " panels and fixed.");
             }
         }
         if (!missing.isEmpty()) {

@@ -15,10 +15,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import java.util.zip.ZipFile;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.dhatim.fastexcel.reader.ExcelReaderException;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 
@@ -48,6 +48,9 @@ final class SheetReader {
             if (isOld) {
                 throw new IOException("it is a workbook of the old binary kind. Maybe save it as .xlsx");
             }
+            if (isZip) {
+                refuseWhatUnpacksHuge(file);
+            }
             return isZip ? workbook(in) : List.of(text(in.readAllBytes()));
         }
     }
@@ -64,13 +67,30 @@ final class SheetReader {
                         sheet.getName(),
                         rows.stream().filter(row -> !row.isBlank()).toList()));
             }
-        } catch (ExcelReaderException
-                | IllegalStateException
-                | IllegalArgumentException
-                | IndexOutOfBoundsException e) {
-            throw new IOException("it is no whole workbook: " + e.getMessage(), e);
+        } catch (IOException | RuntimeException e) {
+            // What the parsers throw for some broken workbooks is not declared; nothing of ours throws in there. Their
+            // words are about their own classes and would help nobody.
+            throw new IOException(
+                    "it is no whole workbook. Maybe open it in a spreadsheet program and save it anew", e);
         }
         return sheets;
+    }
+
+    /** A small file can unpack to gigabytes: the sizes are in its directory, before anything is unpacked. */
+    private static void refuseWhatUnpacksHuge(Path file) throws IOException {
+        long bytes;
+        try (ZipFile zip = new ZipFile(file.toFile())) {
+            bytes = zip.stream()
+                    .mapToLong(entry -> Math.max(0, entry.getSize()))
+                    .sum();
+        } catch (IOException e) {
+            throw new IOException(
+                    "it is no whole workbook. Maybe open it in a spreadsheet program and save it anew", e);
+        }
+        if (bytes > MOST_BYTES) {
+            throw new IOException(
+                    "it is a workbook of more than 200 MiB when unpacked, too large for an equipment list");
+        }
     }
 
     private static Sheet.Row row(org.dhatim.fastexcel.reader.Row row) {

@@ -10,7 +10,7 @@ import evenrise.model.project.PhaseSystem;
  * @param system three-phase or split-phase
  */
 public record VenueSize(int panels, int loads, PhaseSystem system) {
-    public static final int MOST_PANELS = 5000;
+    public static final int MOST_PANELS = 800;
     /** Fewest loads a panel. */
     public static final int FEWEST_LOADS = 6;
     /** Most loads a panel. */
