@@ -5,7 +5,7 @@
   const by = function (id) { return document.getElementById(id); };
   const numbers = function (list) { return Float64Array.from(list); };
   const plain = function (text) {
-    const shown = text.replace(/[\u0000-\u001f\u007f-\u009f\u200e\u200f\u202a-\u202e\u2066-\u2069]/g, "");
+    const shown = text.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Cn}\p{Zl}\p{Zp}]/gu, "?");
     return shown.length > 60 ? shown.slice(0, 59) + "…" : shown;
   };
   const make = function (name, type, text) {

@@ -9,10 +9,16 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Fills the templates; every value is escaped for HTML unless the template says otherwise. */
 final class Templates {
     private static final String FOLDER = "evenrise/document";
+    /** No document can hold these, and print refuses the whole of it for one. */
+    private static final Pattern NOT_OF_XML =
+            Pattern.compile("[\\x00-\\x08\\x0b\\x0c\\x0e-\\x1f\\ufffe\\uffff]|[\\ud800-\\udbff](?![\\udc00-\\udfff])"
+                    + "|(?<![\\ud800-\\udbff])[\\udc00-\\udfff]");
+
     private static final PebbleEngine ENGINE = engine();
 
     private Templates() {}
@@ -24,7 +30,7 @@ final class Templates {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return text.toString();
+        return NOT_OF_XML.matcher(text.toString()).replaceAll("?");
     }
 
     /** A part that holds nothing to fill in. */

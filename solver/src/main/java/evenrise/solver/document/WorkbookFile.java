@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.dhatim.fastexcel.Position;
 import org.dhatim.fastexcel.StyleSetter;
 import org.dhatim.fastexcel.Workbook;
@@ -20,6 +21,9 @@ public final class WorkbookFile {
     private static final String HEADER = "E6ECEF";
     private static final String FONT = "Arial";
     private static final int POINTS = 8;
+
+    /** When it was written, which would make two workbooks of one plan differ. */
+    private static final Pattern CREATED = Pattern.compile("<dcterms:(created|modified)[^>]*>[^<]*</dcterms:\\1>");
 
     private WorkbookFile() {}
 
@@ -40,7 +44,10 @@ public final class WorkbookFile {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return bytes.toByteArray();
+        return SteadyZip.of(
+                bytes.toByteArray(),
+                "docProps/core.xml",
+                text -> CREATED.matcher(text).replaceAll(""));
     }
 
     /** An ampersand begins a code in headers and footers, so names go without. */

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -40,11 +41,15 @@ class HostileNamesTest {
     }
 
     private static Document document(String name) {
+        return document("L1", name);
+    }
+
+    private static Document document(String id, String name) {
         Project project =
-                aProject().boards(aBoard("B1")).loads(aLoad("L1").name(name)).build();
+                aProject().boards(aBoard("B1")).loads(aLoad(id).name(name)).build();
         Layout layout = Layout.of(
                 project,
-                aPlan().assignments(anAssignment("L1").at("P1", 1).on("B1", 1)).build());
+                aPlan().assignments(anAssignment(id).at("P1", 1).on("B1", 1)).build());
         return Documents.of(
                 new Imprint(name, name, "2026", "0123456789abcdef", "test"),
                 layout,
@@ -52,6 +57,27 @@ class HostileNamesTest {
                 ElectricalReview.of(layout),
                 Optional.empty(),
                 List.of());
+    }
+
+    /** Ids are names, too, and go other ways through the documents. */
+    @ParameterizedTest
+    @MethodSource("names")
+    void isInertAsAnIdInEveryFormat(String id) throws IOException {
+        Document document = document(id, "Load");
+
+        String page = HtmlPage.of(document);
+        assertThat(page.contains("<script>alert") || page.contains("<b>bold")).isFalse();
+        String seen = page.replaceAll("<[^>]*>", ""); // what stands in tags are keys, which nobody sees
+        assertThat(seen.contains("\u202e") || seen.contains("\u0007")).isFalse();
+        assertThat(PrintedSheets.of(document, PrintedSheets.Paper.A4)).isNotEmpty();
+        assertThat(WorkbookFile.of(document)).isNotEmpty();
+        assertThat(document.grids())
+                .allSatisfy(grid -> assertThat(grid.rows().toString()).doesNotContain("\u202e", "\u0007"));
+    }
+
+    @Test
+    void givesTheSameWorkbookEachTime() {
+        assertThat(WorkbookFile.of(document("Load"))).isEqualTo(WorkbookFile.of(document("Load")));
     }
 
     @ParameterizedTest

@@ -71,9 +71,9 @@ class PrintedNamesTest {
 
     @Test
     void aSignThatNoFontHasIsABoxAndTheCoverSaysSo() throws IOException {
-        String unassigned = new String(Character.toChars(0x0378));
+        String oldPersian = new String(Character.toChars(0x103A0));
 
-        try (PDDocument pdf = print("left" + unassigned + "right")) {
+        try (PDDocument pdf = print("left" + oldPersian + "right")) {
             assertThat(text(pdf))
                     .contains("left" + PrintFonts.REPLACEMENT + "right", "1 sign of names has no font here");
         }

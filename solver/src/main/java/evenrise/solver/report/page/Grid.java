@@ -1,5 +1,6 @@
 package evenrise.solver.report.page;
 
+import evenrise.solver.report.Sanitizer;
 import java.util.List;
 
 /**
@@ -28,7 +29,14 @@ public record Grid(String id, String title, String note, List<Column> columns, L
 
     public Grid {
         columns = List.copyOf(columns);
-        rows = List.copyOf(rows);
+        rows = rows.stream().map(Grid::inert).toList();
+    }
+
+    /** Names come from outside, and tables of values go to other programs as they are. */
+    private static List<Object> inert(List<Object> row) {
+        return row.stream()
+                .map(cell -> cell instanceof String text ? (Object) Sanitizer.clean(text) : cell)
+                .toList();
     }
 
     public Grid(String id, String title, List<Column> columns, List<List<Object>> rows) {

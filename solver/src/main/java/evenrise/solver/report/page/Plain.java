@@ -1,6 +1,8 @@
 package evenrise.solver.report.page;
 
-/** Makes names inert: no controls, no marks that turn the direction of text, no signs that print and XML refuse, not too long. */
+import evenrise.solver.report.Sanitizer;
+
+/** Makes names inert, as they are on screen: each sign that is not seen or turns others round is a ?; not too long. */
 public final class Plain {
     private static final int LONGEST_WORD = 40;
 
@@ -8,7 +10,7 @@ public final class Plain {
 
     /** @param longest number of characters */
     public static String text(String name, int longest) {
-        String plain = name.replaceAll("[\\p{Cntrl}\\u200e\\u200f\\u202a-\\u202e\\u2066-\\u2069\\ufffe\\uffff]", "");
+        String plain = Sanitizer.clean(name);
         String cut = plain.length() <= longest ? plain : plain.substring(0, longest - 1) + "…";
         // A word without end would not break over a line.
         return cut.replaceAll("(\\S{" + LONGEST_WORD + "})(?=\\S)", "$1 ");
