@@ -35,14 +35,12 @@ final class Cables {
             return;
         }
         Cable cable = stated.get();
+        cable.protectiveSize()
+                .filter(each -> ConductorSize.of(each).isEmpty())
+                .ifPresent(each -> found.accept(unknown(pointer + "/protective_size", each, cable.sets())));
         Optional<ConductorSize> size = ConductorSize.of(cable.size());
         if (size.isEmpty()) {
-            String cure = cure(cable.size(), cable.sets());
-            found.accept(Finding.error(
-                    pointer + "/size",
-                    Shown.quoted(cable.size()),
-                    "one of: " + names().collect(Collectors.joining(", ")),
-                    cure));
+            found.accept(unknown(pointer + "/size", cable.size(), cable.sets()));
         } else if (cable.conductorCelsius().isPresent()) {
             List<Double> columns = size.get().isMetric() ? List.of(70.0, 90.0) : List.of(60.0, 75.0, 90.0);
             double celsius = cable.conductorCelsius().getAsDouble();
@@ -60,6 +58,11 @@ final class Cables {
                 .filter(celsius -> !List.of(60.0, 75.0, 90.0).contains(celsius))
                 .ifPresent(celsius -> found.accept(
                         Finding.error(pointer + "/insulation_c", Double.toString(celsius), "60, 75 or 90", "")));
+    }
+
+    private static Finding unknown(String pointer, String size, int sets) {
+        return Finding.error(
+                pointer, Shown.quoted(size), "one of: " + names().collect(Collectors.joining(", ")), cure(size, sets));
     }
 
     /** A size that does not exist is never answered with a smaller one. */

@@ -4,6 +4,7 @@ import evenrise.model.contract.Contract;
 import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -13,7 +14,7 @@ public record Cable(
         @Field(meaning = "Length, one way", min = 0, max = 100_000)
         double lengthMetres,
 
-        @Field(meaning = "Size of a line conductor: 12 AWG, 1/0 AWG, 250 kcmil, 2.5 mm2", atLeast = 1)
+        @Field(meaning = "Size of a line conductor: 12 AWG, #12, 1/0 AWG, 250 kcmil, 2.5 mm2", atLeast = 1)
         String size,
 
         @Field(meaning = "What the conductors are made of", byDefault = "\"copper\"")
@@ -65,7 +66,19 @@ public record Cable(
                 min = -50,
                 max = 100,
                 optional = true)
-        OptionalDouble ambientCelsius)
+        OptionalDouble ambientCelsius,
+
+        @Field(
+                meaning = "Size of the protective conductor that runs along, one with each set; the fault loop is not"
+                        + " checked when absent",
+                atLeast = 1,
+                optional = true)
+        Optional<String> protectiveSize,
+
+        @Field(
+                meaning = "What the protective conductor is made of; the material of the lines when absent",
+                optional = true)
+        Optional<ConductorMaterial> protectiveMaterial)
         implements CableBuilder.With {
     public Cable {
         Contract.check(
@@ -80,7 +93,9 @@ public record Cable(
                 insulationCelsius,
                 conductorsTogether,
                 circuitsTogether,
-                ambientCelsius);
+                ambientCelsius,
+                protectiveSize,
+                protectiveMaterial);
     }
 
     /** Begins with what a file gives that leaves everything out. */

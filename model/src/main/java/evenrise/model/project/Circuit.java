@@ -28,10 +28,18 @@ public record Circuit(
         OptionalDouble instantaneousRatio,
 
         @Field(meaning = "Equal devices behind the breaker", min = 1, max = 1000, byDefault = "1")
-        int devices)
+        int devices,
+
+        @Field(
+                meaning = "Rated residual current of a residual-current device that protects it: 0.03 for 30 mA; none"
+                        + " when absent",
+                above = 0,
+                max = 30,
+                optional = true)
+        OptionalDouble residualCurrentAmps)
         implements CircuitBuilder.With {
     public Circuit {
-        Contract.check(Circuit.class, cable, continuous, fullyRated, instantaneousRatio, devices);
+        Contract.check(Circuit.class, cable, continuous, fullyRated, instantaneousRatio, devices, residualCurrentAmps);
     }
 
     /** Begins with what a file gives that leaves everything out. */

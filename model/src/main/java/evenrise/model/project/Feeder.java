@@ -21,10 +21,18 @@ public record Feeder(
         OptionalDouble breakerAmps,
 
         @Field(meaning = "Whether that device may carry its whole rating continuously", byDefault = "false")
-        boolean fullyRated)
+        boolean fullyRated,
+
+        @Field(
+                meaning = "Rated residual current of a residual-current device that protects it: 0.03 for 30 mA; none"
+                        + " when absent",
+                above = 0,
+                max = 30,
+                optional = true)
+        OptionalDouble residualCurrentAmps)
         implements FeederBuilder.With {
     public Feeder {
-        Contract.check(Feeder.class, cable, breakerAmps, fullyRated);
+        Contract.check(Feeder.class, cable, breakerAmps, fullyRated, residualCurrentAmps);
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -45,7 +45,15 @@ public record Source(
                 above = 0,
                 max = 1000,
                 optional = true)
-        OptionalDouble currentLimitPercent)
+        OptionalDouble currentLimitPercent,
+
+        @Field(
+                meaning = "Impedance of a fault between a line and the protective conductor at the supply's terminals,"
+                        + " as measured or by who supplies; of a transformer or generator computed when absent",
+                above = 0,
+                max = 1000,
+                optional = true)
+        OptionalDouble faultLoopOhms)
         implements SourceBuilder.With {
     public Source {
         Contract.check(
@@ -57,7 +65,8 @@ public record Source(
                 xOverR,
                 subtransientReactancePercent,
                 transientReactancePercent,
-                currentLimitPercent);
+                currentLimitPercent,
+                faultLoopOhms);
     }
 
     /** Begins with what a file gives that leaves everything out. */

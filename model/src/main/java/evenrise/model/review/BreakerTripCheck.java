@@ -7,7 +7,9 @@ import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Circuit;
 import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
 import evenrise.model.rules.Layout;
+import evenrise.model.rules.Placement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +28,7 @@ final class BreakerTripCheck implements ElectricalCheck {
     @Override
     public void review(Layout layout, Findings findings) {
         double frequency = layout.project().supply().frequencyHertz();
+        Advice advice = new Advice(layout, FaultLoops.of(layout.project()));
         List<String> unknown = new ArrayList<>();
         List<String> withoutInrush = new ArrayList<>();
         for (Load load : layout.project().loads()) {
@@ -35,7 +38,7 @@ final class BreakerTripCheck implements ElectricalCheck {
             } else if (load.inrushPeakAmps().isEmpty()) {
                 withoutInrush.add(load.id());
             } else {
-                review(load, band.get(), frequency, findings);
+                review(load, band.get(), frequency, advice, findings);
             }
         }
         findings.notChecked(ID, unknown, "curve, or circuit.instantaneous_ratio");
@@ -49,7 +52,7 @@ final class BreakerTripCheck implements ElectricalCheck {
                 : load.curve().map(InstantaneousBand::of);
     }
 
-    private static void review(Load load, InstantaneousBand band, double frequency, Findings findings) {
+    private static void review(Load load, InstantaneousBand band, double frequency, Advice advice, Findings findings) {
         double half = load.inrushHalfMillis() / 1000;
         double counts = TripEquivalent.inrushAmps(load.idleAmps(), load.inrushAmps(), half, frequency);
         double holds = band.leastRatio() * load.breakerAmps();
@@ -81,16 +84,34 @@ final class BreakerTripCheck implements ElectricalCheck {
                         + Say.amps(load.breakerAmps()) + " holds up to " + Say.amps(holds, counts)
                         + " and trips at once above "
                         + Say.amps(trips, counts) + ": it " + (surely ? "trips" : "may trip") + " at switch-on."
-                        + cure(load, counts, holds))
+                        + cure(load, counts, holds, advice))
                 .build());
     }
 
-    private static String cure(Load load, double counts, double holds) {
+    private static String cure(Load load, double counts, double holds, Advice advice) {
         int devices = load.circuit().map(Circuit::devices).orElse(1);
         if (devices > 1) {
             int fit = (int) Math.floor(devices * holds / counts);
             return String.format(Locale.ROOT, " Maybe put at most %d of its %d devices on one breaker.", fit, devices);
         }
-        return " Maybe take a band that trips later, or a device that limits its inrush.";
+        return advice.later(load, counts);
+    }
+
+    /** A band that trips later is proposed only together with what the fault loop says of it. */
+    private record Advice(Layout layout, Optional<FaultLoops> loops) {
+        String later(Load load, double counts) {
+            Optional<Panel> panel = layout.placement(load.id()).flatMap(Placement::panel);
+            if (panel.isEmpty()) {
+                return " Maybe take a device that limits its inrush.";
+            }
+            String needs = loops.isEmpty()
+                    ? FaultLoops.needs(layout.project())
+                    : (FaultLoops.isKnown(panel.get()) ? "circuit" : "feeder") + ".cable and its protective_size";
+            return FaultCure.later(
+                    TrippingDevice.ofBranch(load, panel.get()),
+                    loops.flatMap(known -> known.ofBranch(load, panel.get())),
+                    counts,
+                    needs);
+        }
     }
 }

@@ -18,6 +18,7 @@ public final class ElectricalReview {
             new RealisticPeakCheck(),
             new UpsLimitCheck(),
             new FaultLevelCheck(),
+            new DisconnectionCheck(),
             new NeutralHarmonicsCheck(),
             new UnbalanceCheck(),
             new AmplifierDemandCheck(),

@@ -1,14 +1,13 @@
 package evenrise.model.review;
 
-import evenrise.model.electrical.Impedance;
-import evenrise.model.electrical.source.FaultCurrent;
+import evenrise.model.contract.Decimals;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
+import evenrise.model.plan.RemarkBuilder;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Practice;
-import evenrise.model.project.Supply;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import java.util.ArrayList;
@@ -16,14 +15,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 
-/** Fault current from the source down to each panel, against what the panel and its breakers can interrupt. */
+/**
+ * Fault currents from the source down to each panel: the greatest against what the panel and its breakers can interrupt, the
+ * least beside it, from which {@link DisconnectionCheck} goes on.
+ */
 final class FaultLevelCheck implements ElectricalCheck {
     private static final String ID = "fault-level";
+    private static final int LISTED = 12;
 
-    /** Interrupting ratings that are commonly made, in ampere; read in code. */
-    private static final double[] STEPS = {10_000, 14_000, 22_000, 25_000, 42_000, 65_000, 100_000, 200_000};
+    /** Interrupting ratings that are commonly made, in ampere: the American ones read in code, the others from memory. */
+    private static final Map<Practice, double[]> STEPS = Map.of(
+            Practice.NEC,
+            new double[] {10_000, 14_000, 22_000, 25_000, 42_000, 65_000, 100_000, 200_000},
+            Practice.IEC,
+            new double[] {6_000, 10_000, 15_000, 25_000, 36_000, 50_000, 70_000, 100_000});
 
     @Override
     public String id() {
@@ -32,67 +40,124 @@ final class FaultLevelCheck implements ElectricalCheck {
 
     @Override
     public void review(Layout layout, Findings findings) {
-        Optional<SourceModel> model = SourceModel.of(layout.project());
-        Optional<Impedance> source = model.flatMap(SourceModel::forFaults);
-        if (source.isEmpty()) {
-            String needs = model.map(SourceModel::needs).orElse("electrical.source");
+        Optional<FaultLevels> known = FaultLevels.of(layout.project());
+        if (known.isEmpty()) {
+            String needs =
+                    SourceModel.of(layout.project()).map(SourceModel::needs).orElse("electrical.source");
             findings.notChecked(ID, List.of(NodeFigures.SUPPLY), needs);
             return;
         }
-        Supply supply = layout.project().supply();
-        double factor = model.get().voltageFactor();
-        findings.add(new Quantity(
-                NodeFigures.SUPPLY,
-                "fault current",
-                FaultCurrent.amps(factor, supply.lineToNeutralVolts(), source.get()),
-                "A"));
+        FaultLevels levels = known.get();
+        double most = levels.greatestAtSupply();
+        double least = levels.leastToNeutralAtSupply();
+        greatest(NodeFigures.SUPPLY, "greatest fault current", most, levels, findings);
+        least(NodeFigures.SUPPLY, least, levels, findings);
+        List<String> shown = new ArrayList<>(List.of("the supply " + range(most, OptionalDouble.of(least))));
         List<String> bareFeeders = new ArrayList<>();
         List<String> bareRatings = new ArrayList<>();
-        Map<String, Impedance> feeders = Feeders.impedances(layout);
         for (Panel panel : layout.project().panels()) {
-            Impedance feeder = feeders.getOrDefault(panel.id(), Impedance.ZERO);
-            if (!feeders.containsKey(panel.id())) {
+            if (Feeders.run(layout.project(), panel).isEmpty()) {
                 bareFeeders.add(panel.id());
             }
-            double volts = supply.lineToNeutralVolts();
-            double lines = FaultCurrent.amps(factor, volts, source.get().plus(feeder));
-            double toNeutral = FaultCurrent.amps(
-                    factor, volts, source.get().plus(feeder).plus(feeder.times(1 / panel.neutralFactor())));
-            findings.add(new Quantity(panel.id(), "fault current", lines, "A"));
-            findings.add(new Quantity(panel.id(), "fault current to neutral", toNeutral, "A"));
+            greatest(panel.id(), "greatest fault current", levels.greatest(panel), levels, findings);
+            greatest(
+                    panel.id(), "greatest fault current to neutral", levels.greatestToNeutral(panel), levels, findings);
+            OptionalDouble leastHere = levels.leastToNeutral(panel);
+            leastHere.ifPresent(amps -> least(panel.id(), amps, levels, findings));
+            shown.add(Say.quoted(panel.id()) + " " + range(levels.greatest(panel), leastHere));
             if (panel.interruptingAmps().isEmpty()) {
                 bareRatings.add(panel.id());
-            } else if (lines > panel.interruptingAmps().getAsDouble()) {
-                findings.add(tooMuch(layout, panel, lines));
+            } else {
+                interrupts(layout, panel, levels, findings);
             }
         }
-        findings.notChecked(ID, bareFeeders, "feeder.cable; the fault current is taken as the supply's");
+        findings.add(shown(shown, levels));
+        findings.notChecked(
+                ID,
+                bareFeeders,
+                "feeder.cable; the greatest fault current is taken as the supply's, the least is unknown");
         findings.notChecked(ID, bareRatings, "interrupting_a");
     }
 
-    private static Remark tooMuch(Layout layout, Panel panel, double amps) {
-        boolean isIec = layout.project().electrical().flatMap(Electrical::practice).stream()
-                .anyMatch(practice -> practice == Practice.IEC);
-        OptionalDouble next =
-                DoubleStream.of(STEPS).filter(step -> step >= amps).findFirst();
-        String cure = next.isPresent()
-                ? String.format(java.util.Locale.ROOT, " Maybe take breakers of %.0f kA.", next.getAsDouble() / 1000)
-                : " Maybe put a limiting device before it.";
+    private static void greatest(String place, String name, double amps, FaultLevels levels, Findings findings) {
+        findings.add(new Quantity(place, name, amps, "A", Optional.of(levels.greatestHow())));
+    }
+
+    private static void least(String place, double amps, FaultLevels levels, Findings findings) {
+        findings.add(new Quantity(place, "least fault current to neutral", amps, "A", Optional.of(levels.leastHow())));
+    }
+
+    private static void interrupts(Layout layout, Panel panel, FaultLevels levels, Findings findings) {
+        double most = levels.greatest(panel);
+        double rated = panel.interruptingAmps().getAsDouble();
+        OptionalDouble atAnyAngle = levels.greatestAtAnyAngle(panel);
+        if (most > rated) {
+            findings.add(remark(layout, panel, most)
+                    .grade(Grade.BREAKS)
+                    .message("panel " + Say.quoted(panel.id()) + " can see a fault of " + kiloamps(most, rated)
+                            + " (" + levels.greatestHow() + "), it interrupts " + kiloamps(rated, most) + "."
+                            + cure(practice(layout), most))
+                    .build());
+        } else if (atAnyAngle.isPresent() && atAnyAngle.getAsDouble() > rated) {
+            double worst = atAnyAngle.getAsDouble();
+            findings.add(remark(layout, panel, worst)
+                    .grade(Grade.NOT_CHECKED)
+                    .message("not checked: needs electrical.source.x_over_r. Panel " + Say.quoted(panel.id())
+                            + " interrupts " + kiloamps(rated, worst) + ", which is enough for the "
+                            + kiloamps(most, rated) + " of an assumed X/R and not for the " + kiloamps(worst, rated)
+                            + " that another could give.")
+                    .build());
+        }
+    }
+
+    private static RemarkBuilder remark(Layout layout, Panel panel, double amps) {
         return Remark.builder()
                 .check(ID)
-                .grade(Grade.BREAKS)
                 .place(panel.id())
                 .figure(amps)
                 .limit(panel.interruptingAmps())
                 .unit("A")
-                .clause(isIec ? "IEC 60364-4-43 clause 434.5.1 (clause from memory)" : "NEC 110.9")
-                .message(String.format(
-                                java.util.Locale.ROOT,
-                                "panel '%s' can see a fault of %.1f kA, it interrupts %.1f kA.",
-                                panel.id(),
-                                amps / 1000,
-                                panel.interruptingAmps().getAsDouble() / 1000)
-                        + cure)
+                .clause(
+                        practice(layout) == Practice.IEC
+                                ? "IEC 60364-4-43 clause 434.5.1 (clause from memory)"
+                                : "NEC 110.9");
+    }
+
+    private static Practice practice(Layout layout) {
+        return layout.project().electrical().flatMap(Electrical::practice).orElse(Practice.NEC);
+    }
+
+    private static String cure(Practice practice, double amps) {
+        OptionalDouble next = DoubleStream.of(STEPS.get(practice))
+                .filter(step -> step >= amps)
+                .findFirst();
+        return next.isPresent()
+                ? " Maybe take breakers of " + Decimals.toThousandths(next.getAsDouble() / 1000) + " kA."
+                : " Maybe put a limiting device before it.";
+    }
+
+    private static Remark shown(List<String> places, FaultLevels levels) {
+        String more = places.size() > LISTED ? "; and " + (places.size() - LISTED) + " more" : "";
+        return Remark.builder()
+                .check(ID)
+                .grade(Grade.NOTE)
+                .place(NodeFigures.SUPPLY)
+                .message("greatest fault current (" + levels.greatestHow() + ") and least to neutral ("
+                        + levels.leastHow() + "): "
+                        + places.stream().limit(LISTED).collect(Collectors.joining("; ")) + more
+                        + ". The greatest is for interrupting ratings, the least for what must trip.")
                 .build();
+    }
+
+    private static String range(double most, OptionalDouble least) {
+        return amps(most) + " and " + (least.isPresent() ? amps(least.getAsDouble()) : "unknown");
+    }
+
+    private static String amps(double amps) {
+        return Decimals.toThousandths(Math.round(amps)) + " A";
+    }
+
+    private static String kiloamps(double amps, double beside) {
+        return Decimals.apart(amps / 1000, beside / 1000, 1) + " kA";
     }
 }

@@ -33,10 +33,14 @@ public final class Findings {
         if (places.isEmpty()) {
             return;
         }
+        add(Remark.notChecked(check, places.size() == 1 ? places.get(0) : PLANT, needs + " (" + named(places) + ")"));
+    }
+
+    /** The first few by name, the others counted. */
+    static String named(List<String> places) {
         String shown =
                 places.stream().limit(NAMED).map(place -> "'" + place + "'").collect(Collectors.joining(", "));
-        String more = places.size() > NAMED ? " and " + (places.size() - NAMED) + " more" : "";
-        add(Remark.notChecked(check, places.size() == 1 ? places.get(0) : PLANT, needs + " (" + shown + more + ")"));
+        return places.size() > NAMED ? shown + " and " + (places.size() - NAMED) + " more" : shown;
     }
 
     public List<Remark> remarks() {

@@ -46,6 +46,13 @@ record Run(Cable cable, ConductorSize size, int sets, double conductorCelsius, d
         return of(size, cable.material(), celsius);
     }
 
+    /** Of its protective conductors together, as warm as the lines; empty where none is stated. */
+    Optional<Impedance> protective() {
+        return cable.protectiveSize()
+                .flatMap(ConductorSize::of)
+                .map(each -> of(each, cable.protectiveMaterial().orElse(cable.material()), workingCelsius()));
+    }
+
     /** American tables are for 75 °C, and a conductor that may reach less is not counted as cooler. */
     double workingCelsius() {
         return size.isMetric() ? conductorCelsius : Math.max(TABULATED_CELSIUS, conductorCelsius);

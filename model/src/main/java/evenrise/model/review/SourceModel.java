@@ -1,5 +1,6 @@
 package evenrise.model.review;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.electrical.Impedance;
 import evenrise.model.electrical.source.FaultCurrent;
 import evenrise.model.electrical.source.SourceImpedance;
@@ -19,12 +20,12 @@ final class SourceModel {
 
     private final Supply supply;
     private final Source source;
-    private final Practice practice;
+    private final Optional<Practice> practice;
 
     private SourceModel(Project project, Source source) {
         this.supply = project.supply();
         this.source = source;
-        this.practice = project.electrical().flatMap(Electrical::practice).orElse(Practice.NEC);
+        this.practice = project.electrical().flatMap(Electrical::practice);
     }
 
     static Optional<SourceModel> of(Project project) {
@@ -44,15 +45,44 @@ final class SourceModel {
                         : source.subtransientReactancePercent());
     }
 
-    /** For fault currents: a transformer at its least impedance by NEC practice, a generator by X''d. */
-    Optional<Impedance> forFaults() {
-        double least = practice == Practice.NEC ? FaultCurrent.LEAST_IMPEDANCE_RATIO : 1;
+    /** For the greatest fault currents: a transformer at its least impedance by NEC practice, a generator by X''d. */
+    Optional<Impedance> forGreatestFaults() {
+        double least = practice.equals(Optional.of(Practice.IEC)) ? 1 : FaultCurrent.LEAST_IMPEDANCE_RATIO;
         return impedance(least, source.subtransientReactancePercent());
     }
 
-    /** Voltage factor for fault currents. */
+    /**
+     * For the least: a transformer at its greatest impedance by NEC practice; a generator by X'd where stated, to which its
+     * current falls within a few cycles.
+     */
+    Optional<Impedance> forLeastFaults() {
+        double most = practice.equals(Optional.of(Practice.IEC)) ? 1 : FaultCurrent.GREATEST_IMPEDANCE_RATIO;
+        return impedance(
+                most,
+                source.transientReactancePercent().isPresent()
+                        ? source.transientReactancePercent()
+                        : source.subtransientReactancePercent());
+    }
+
+    /** Whether reactance over resistance is stated, not assumed. */
+    boolean isAngleStated() {
+        return source.xOverR().isPresent();
+    }
+
+    /** What is assumed of the angle, in words. */
+    String angle() {
+        double assumed =
+                switch (source.kind()) {
+                    case UTILITY -> UTILITY_X_OVER_R;
+                    case TRANSFORMER, UPS -> TRANSFORMER_X_OVER_R;
+                    case GENERATOR -> GENERATOR_X_OVER_R;
+                };
+        return "X/R " + Decimals.toThousandths(source.xOverR().orElse(assumed)) + (isAngleStated() ? "" : " (assumed)");
+    }
+
+    /** Voltage factor for the greatest fault currents; where no practice is stated, the greater. */
     double voltageFactor() {
-        return practice == Practice.IEC ? FaultCurrent.GREATEST_VOLTAGE_FACTOR : 1;
+        return practice.equals(Optional.of(Practice.NEC)) ? 1 : FaultCurrent.GREATEST_VOLTAGE_FACTOR;
     }
 
     /** What fields {@link #forDips} lacks. */

@@ -1,10 +1,14 @@
 package evenrise.model.review;
 
+import evenrise.model.file.ProjectFile;
 import evenrise.model.plan.Plan;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
 
 /** One check's words on one plan. */
@@ -17,6 +21,15 @@ final class Reviews {
         Reviews reviews = new Reviews();
         check.review(Layout.of(project, plan), reviews.findings);
         return reviews;
+    }
+
+    /** A project beside the tests of this package. */
+    static Project read(String name) {
+        try (InputStream in = Reviews.class.getResourceAsStream(name)) {
+            return ProjectFile.read(in, name).value().orElseThrow();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     List<Remark> remarks() {

@@ -2,17 +2,26 @@ package evenrise.model.validation;
 
 import evenrise.model.electrical.Impedance;
 import evenrise.model.electrical.Lag;
+import evenrise.model.electrical.breaker.Disconnection;
+import evenrise.model.electrical.breaker.InstantaneousBand;
+import evenrise.model.electrical.conductor.ConductorImpedance;
+import evenrise.model.electrical.conductor.ConductorSize;
 import evenrise.model.electrical.source.FaultCurrent;
 import evenrise.model.electrical.source.SharedSource;
 import evenrise.model.electrical.source.SourceImpedance;
 import evenrise.model.electrical.source.StepDip;
+import evenrise.model.project.ConductorMaterial;
+import evenrise.model.project.Conduit;
 import evenrise.model.project.PhaseSystem;
+import evenrise.model.project.TripCurve;
 import java.util.List;
 
 /** Outside values of fault currents, dips and shared sources. */
 final class SourceChecks extends CheckList {
     private static final String BY_HAND = "computed by hand from the stated formula";
     private static final String FAULTS = "Fault currents";
+    private static final String LOOPS = "Fault loops";
+    private static final String IEC_EXAMPLE = "hand calculation by IEC 60909-0 (standard from memory)";
     private static final String DIPS = "Voltage dips";
     private static final String PEAKS = "Peaks behind a shared resistance";
     private static final String HANDBOOK =
@@ -22,6 +31,8 @@ final class SourceChecks extends CheckList {
     static List<Check> all() {
         SourceChecks table = new SourceChecks();
         table.transformers();
+        table.coldAndWarm();
+        table.loops();
         table.pointToPoint();
         table.dips();
         table.peaks();
@@ -83,6 +94,136 @@ final class SourceChecks extends CheckList {
                 "kA",
                 FaultCurrent.amps(1.05, phase, source.plus(cable)) / 1000,
                 behind);
+    }
+
+    /** A board behind a transformer, its cable cold for the greatest and warm for the least. */
+    private void coldAndWarm() {
+        double phase = 400 / Math.sqrt(3);
+        Impedance network = new Impedance(0.0350e-3, 0.3502e-3);
+        Impedance transformer = new Impedance(2.7937e-3, 9.7671e-3);
+        String inputs = "20 kV network of 500 MVA, 630 kVA 4 %, 50 m of 4 × 95 mm²";
+        number(
+                FAULTS,
+                "greatest, three phases, 20 °C, c 1.05, K_T 0.975",
+                inputs,
+                13.03,
+                0.01,
+                "kA",
+                FaultCurrent.amps(
+                                1.05,
+                                phase,
+                                network.plus(transformer.times(0.975))
+                                        .plus(cable("95 mm2", 0.05, FaultCurrent.COLD_CELSIUS)))
+                        / 1000,
+                IEC_EXAMPLE);
+        number(
+                FAULTS,
+                "least, line to neutral, 70 °C, c 0.95",
+                inputs,
+                6.942,
+                0.02,
+                "kA",
+                FaultCurrent.amps(
+                                FaultCurrent.LEAST_VOLTAGE_FACTOR,
+                                phase,
+                                network.times(2 / 3.0)
+                                        .plus(transformer)
+                                        .plus(cable("95 mm2", 0.05, 70).times(2)))
+                        / 1000,
+                IEC_EXAMPLE + "; 0.004 per kelvin there, 0.00393 here");
+        Impedance american = new Impedance(10.742e-3, 23.632e-3).plus(new Impedance(0, 1.735e-3));
+        String panel = "30 kA at 480 V, 75 kVA 4.5 %, 50 ft of 3/0 AWG in steel, 208 V";
+        number(
+                FAULTS,
+                "three phases, 75 °C",
+                panel,
+                3801,
+                3,
+                "A",
+                FaultCurrent.amps(1, 208 / Math.sqrt(3), american.plus(cable("3/0 AWG", 0.01524, 75))),
+                BY_HAND + ": V/|Z|, cable 0.079 + j0.052 Ω/kft (NEC chapter 9 table 9)");
+        number(
+                FAULTS,
+                "three phases, 20 °C",
+                panel,
+                3840,
+                3,
+                "A",
+                FaultCurrent.amps(
+                        1, 208 / Math.sqrt(3), american.plus(cable("3/0 AWG", 0.01524, FaultCurrent.COLD_CELSIUS))),
+                BY_HAND + ": the same, resistance times 0.8223");
+        number(
+                FAULTS,
+                "greatest, 20 °C, c 1.1",
+                "400 kVA 4 % at X/R 3, 25 m of 16 mm², 230 V",
+                6687.5,
+                1,
+                "A",
+                FaultCurrent.amps(
+                        FaultCurrent.GREATEST_VOLTAGE_FACTOR,
+                        230,
+                        SourceImpedance.ofPercent(PhaseSystem.THREE_PHASE, 230, 400, 4, 3)
+                                .plus(cable("16 mm2", 0.025, FaultCurrent.COLD_CELSIUS))),
+                BY_HAND + ": 253 V/|33.769 + j17.056| mΩ; 5,891 A with the cable at 70 °C");
+    }
+
+    private void loops() {
+        for (Object[] row : new Object[][] {
+            {TripCurve.B, 6, 7.28}, {TripCurve.B, 16, 2.73}, {TripCurve.B, 32, 1.37}, {TripCurve.C, 16, 1.37},
+            {TripCurve.C, 32, 0.68}, {TripCurve.C, 63, 0.35}, {TripCurve.D, 20, 0.55}, {TripCurve.D, 32, 0.34}
+        }) {
+            TripCurve curve = (TripCurve) row[0];
+            int amps = (Integer) row[1];
+            number(
+                    LOOPS,
+                    "largest loop",
+                    curve + "" + amps + ", 230 V, c 0.95",
+                    (Double) row[2],
+                    0.0051,
+                    "Ω",
+                    Disconnection.mostLoopOhms(
+                            FaultCurrent.LEAST_VOLTAGE_FACTOR,
+                            230,
+                            InstantaneousBand.of(curve).mostRatio() * amps),
+                    "BS 7671 table 41.3, read on three pages that print it");
+        }
+        Impedance loop =
+                new Impedance(0.35, 0).plus(cable("2.5 mm2", 0.025, 70)).plus(cable("1.5 mm2", 0.025, 70));
+        number(
+                LOOPS,
+                "loop, warm",
+                "0.35 Ω before, 25 m of 2.5 mm² with 1.5 mm²",
+                0.9353,
+                0.002,
+                "Ω",
+                loop.magnitudeOhms(),
+                BY_HAND + ": 0.35 + 0.48775·1.2; 1.1965 here");
+        number(
+                LOOPS,
+                "least current, warm",
+                "0.35 Ω before, 25 m of 2.5 mm² with 1.5 mm²",
+                233.6,
+                0.6,
+                "A",
+                FaultCurrent.amps(FaultCurrent.LEAST_VOLTAGE_FACTOR, 230, loop),
+                BY_HAND + ": 0.95·230/0.9353");
+        Impedance longer =
+                new Impedance(0.35, 0).plus(cable("2.5 mm2", 0.04, 70).times(2));
+        number(
+                LOOPS,
+                "least current, warm",
+                "0.35 Ω before, 40 m of 2.5 mm² with 2.5 mm²",
+                205.9,
+                0.6,
+                "A",
+                FaultCurrent.amps(FaultCurrent.LEAST_VOLTAGE_FACTOR, 230, longer),
+                BY_HAND + ": 0.95·230/1.0614; C16 trips from 160 A, D20 from 400 A");
+    }
+
+    private static Impedance cable(String size, double kilometres, double celsius) {
+        return ConductorImpedance.perKilometre(
+                        ConductorSize.of(size).orElseThrow(), ConductorMaterial.COPPER, Conduit.STEEL, celsius)
+                .times(kilometres);
     }
 
     private void pointToPoint() {

@@ -93,7 +93,21 @@ final class WiringChecks extends CheckList {
                         * ConductorImpedance.perKilometre(
                                         size("4/0 AWG"), ConductorMaterial.ALUMINIUM, Conduit.NONMETALLIC, 75)
                                 .resistanceOhms(),
-                "NEC chapter 9 table 9, from memory: 0.10");
+                "NEC chapter 9 table 9, read in an open-source copy: 0.10");
+        aluminium("500 kcmil", Conduit.ALUMINIUM, 0.048);
+        aluminium("4/0 AWG", Conduit.ALUMINIUM, 0.11);
+        aluminium("600 kcmil", Conduit.STEEL, 0.038);
+        aluminium("1000 kcmil", Conduit.NONMETALLIC, 0.023);
+        number(
+                RESISTANCE,
+                "resistance",
+                "16 mm² aluminium at 20 °C",
+                1.91,
+                1e-9,
+                "Ω/km",
+                ConductorImpedance.perKilometre(size("16 mm2"), ConductorMaterial.ALUMINIUM, Conduit.NONMETALLIC, 20)
+                        .resistanceOhms(),
+                "IEC 60228, read in several copies");
     }
 
     private void ampacity() {
@@ -115,6 +129,10 @@ final class WiringChecks extends CheckList {
                 "A",
                 corrected("400 kcmil"),
                 "the same: 335 · 0.88 · 0.80");
+        american("600 kcmil", ConductorMaterial.COPPER, 420);
+        american("700 kcmil", ConductorMaterial.COPPER, 460);
+        american("1000 kcmil", ConductorMaterial.COPPER, 545);
+        american("750 kcmil", ConductorMaterial.ALUMINIUM, 385);
         metric("6 mm2", 41);
         metric("10 mm2", 57);
         metric("16 mm2", 76);
@@ -398,6 +416,32 @@ final class WiringChecks extends CheckList {
                         * ConductorImpedance.perKilometre(size(name), ConductorMaterial.COPPER, Conduit.NONMETALLIC, 75)
                                 .resistanceOhms(),
                 "NEC chapter 9 table 8, stranded, read in an open-source copy");
+    }
+
+    private void aluminium(String name, Conduit conduit, double expected) {
+        number(
+                RESISTANCE,
+                "resistance",
+                name + " aluminium in " + conduit.name().toLowerCase(java.util.Locale.ROOT) + " conduit, 75 °C",
+                expected,
+                1e-9,
+                "Ω/kft",
+                0.3048
+                        * ConductorImpedance.perKilometre(size(name), ConductorMaterial.ALUMINIUM, conduit, 75)
+                                .resistanceOhms(),
+                "NEC chapter 9 table 9, read in an open-source copy");
+    }
+
+    private void american(String name, ConductorMaterial material, double expected) {
+        number(
+                AMPACITY,
+                "ampacity, 75 °C column",
+                name + " " + material.name().toLowerCase(java.util.Locale.ROOT),
+                expected,
+                1e-9,
+                "A",
+                Ampacity.american(size(name), material, 75).orElseThrow(),
+                "NEC table 310.16, read in several open-source copies");
     }
 
     private static ConductorSize size(String name) {

@@ -7,6 +7,9 @@ public final class FaultCurrent {
     /** Tolerance of a transformer's impedance voltage, UL 1561: it may be a tenth less than stated (read in a handbook). */
     public static final double LEAST_IMPEDANCE_RATIO = 0.9;
 
+    /** The other end of that tolerance. */
+    public static final double GREATEST_IMPEDANCE_RATIO = 1.1;
+
     /** Greatest voltage factor of IEC 60909 for low voltage of ±10 % (from memory; 1.05 for ±6 %, read in one copy). */
     public static final double GREATEST_VOLTAGE_FACTOR = 1.1;
 
@@ -20,6 +23,16 @@ public final class FaultCurrent {
     public static final double COLD_CELSIUS = 20;
 
     private FaultCurrent() {}
+
+    /**
+     * Impedance of a source and of what stands behind it where the source's angle is unknown, least: that of the two ends,
+     * resistance and reactance alone, whose angle differs more.
+     */
+    public static double leastOhms(double sourceOhms, Impedance behind) {
+        return Math.min(
+                new Impedance(sourceOhms, 0).plus(behind).magnitudeOhms(),
+                new Impedance(0, sourceOhms).plus(behind).magnitudeOhms());
+    }
 
     /** Of a bolted fault of all phases, or of a line to neutral with the whole loop as the impedance. */
     public static double amps(double voltageFactor, double lineToNeutralVolts, Impedance impedance) {

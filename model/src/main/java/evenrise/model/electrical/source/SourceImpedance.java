@@ -10,6 +10,14 @@ import evenrise.model.project.PhaseSystem;
  * impedance as low as the positive one is assumed, as of a transformer with a delta primary.
  */
 public final class SourceImpedance {
+    /**
+     * On split-phase, what the impedance of a leg may be over the one that is given: the current to neutral is 1.67 times
+     * that between the lines at most, and 1.33 times at least.
+     */
+    public static final double LEAST_LEG_RATIO = 1.5 / 1.67;
+
+    public static final double GREATEST_LEG_RATIO = 1.5 / 1.33;
+
     private SourceImpedance() {}
 
     /** Of a rating: V²/S times the percentage, split by reactance over resistance. */

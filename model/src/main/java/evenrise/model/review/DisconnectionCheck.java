@@ -1,0 +1,190 @@
+package evenrise.model.review;
+
+import evenrise.model.contract.Decimals;
+import evenrise.model.electrical.breaker.Disconnection;
+import evenrise.model.electrical.source.FaultCurrent;
+import evenrise.model.plan.Grade;
+import evenrise.model.plan.Quantity;
+import evenrise.model.plan.Remark;
+import evenrise.model.plan.RemarkBuilder;
+import evenrise.model.project.Electrical;
+import evenrise.model.project.Panel;
+import evenrise.model.project.Practice;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.Placement;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Whether a fault to the protective conductor is disconnected in time: the least current of its loop against the magnetic
+ * trip, or a residual-current device. By IEC practice in a TN system; by American practice as information.
+ */
+final class DisconnectionCheck implements ElectricalCheck {
+    private static final String ID = "disconnection";
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public void review(Layout layout, Findings findings) {
+        Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
+        if (practice.isEmpty()) {
+            findings.notChecked(ID, List.of(Findings.PLANT), "electrical.practice");
+            return;
+        }
+        Optional<FaultLoops> loops = FaultLoops.of(layout.project());
+        if (loops.isEmpty()) {
+            findings.notChecked(ID, List.of(NodeFigures.SUPPLY), FaultLoops.needs(layout.project()));
+            return;
+        }
+        new OnePlant(layout, practice.get(), loops.get(), findings).review();
+    }
+
+    /** A loop that does not surely trip its device. */
+    private record Weak(TrippingDevice device, FaultLoops.Loop loop) {
+        double ratio() {
+            return loop.leastAmps() / device.tripsAmps();
+        }
+    }
+
+    /** Goes through the feeders and what is behind them. */
+    private record OnePlant(
+            Layout layout,
+            Practice practice,
+            FaultLoops loops,
+            Findings findings,
+            List<String> bareFeeders,
+            List<String> bareBranches,
+            List<String> bareBands,
+            List<String> bareDevices,
+            List<String> slow,
+            List<Weak> weak) {
+        OnePlant(Layout layout, Practice practice, FaultLoops loops, Findings findings) {
+            this(
+                    layout,
+                    practice,
+                    loops,
+                    findings,
+                    new ArrayList<>(),
+                    new ArrayList<>(),
+                    new ArrayList<>(),
+                    new ArrayList<>(),
+                    new ArrayList<>(),
+                    new ArrayList<>());
+        }
+
+        void review() {
+            for (Panel panel : layout.project().panels()) {
+                Optional<FaultLoops.Loop> feeder = loops.ofFeeder(panel);
+                if (feeder.isEmpty()) {
+                    bareFeeders.add(panel.id());
+                    continue;
+                }
+                judge(TrippingDevice.ofFeeder(panel), feeder.get());
+                for (Placement each : layout.in(panel)) {
+                    Optional<FaultLoops.Loop> branch = loops.ofBranch(each.load(), panel);
+                    if (branch.isPresent()) {
+                        judge(TrippingDevice.ofBranch(each.load(), panel), branch.get());
+                    } else {
+                        bareBranches.add(each.id());
+                    }
+                }
+            }
+            inform();
+            findings.notChecked(
+                    ID,
+                    bareFeeders,
+                    "feeder.cable and its protective_size (a length of 0 for a panel at the supply), nor anything"
+                            + " behind it");
+            findings.notChecked(ID, bareBranches, "circuit.cable and its protective_size");
+            findings.notChecked(
+                    ID, bareBands, "curve, circuit.instantaneous_ratio or a residual_current_a of circuit or feeder");
+            findings.notChecked(
+                    ID, bareDevices, "feeder.residual_current_a, or what is known of the trip of the feeder's device");
+            findings.notChecked(
+                    ID,
+                    slow,
+                    "the time of the thermal part by its maker: the fault current is below the magnetic trip, so that"
+                            + " 5 s are not shown");
+        }
+
+        /** American practice sets no time, so this is information; the worst in full, the others by name. */
+        private void inform() {
+            weak.stream().min(Comparator.comparingDouble(Weak::ratio)).ifPresent(worst -> {
+                List<String> others = weak.stream()
+                        .map(each -> each.device().place())
+                        .filter(place -> !place.equals(worst.device().place()))
+                        .toList();
+                String also = others.isEmpty() ? "" : " So do " + Findings.named(others) + ", in a lesser degree.";
+                findings.add(remark(worst.device(), worst.loop())
+                        .grade(Grade.NOTE)
+                        .clause("NEC 250.4(A)(5)")
+                        .message(what(worst.device(), worst.loop())
+                                + "; American practice sets no time, but the path is there to let the device act."
+                                + also
+                                + FaultCure.text(
+                                        worst.device(),
+                                        worst.loop(),
+                                        layout.project().supply().lineToNeutralVolts()))
+                        .build());
+            });
+        }
+
+        private void judge(TrippingDevice device, FaultLoops.Loop loop) {
+            String how = "voltage factor " + FaultCurrent.LEAST_VOLTAGE_FACTOR
+                    + ", conductors as warm as they work, protective conductor as stated";
+            findings.add(new Quantity(device.place(), "fault loop", loop.ohms(), "Ω", Optional.of(how)));
+            findings.add(new Quantity(
+                    device.place(),
+                    "least fault current to the protective conductor",
+                    loop.leastAmps(),
+                    "A",
+                    Optional.of(how)));
+            if (device.tripsAt(loop.leastAmps())) {
+                return;
+            }
+            if (device.band().isEmpty()) {
+                (device.isFinal() ? bareBands : bareDevices).add(device.place());
+                return;
+            }
+            double volts = layout.project().supply().lineToNeutralVolts();
+            double seconds = Disconnection.seconds(volts, device.ratedAmps(), device.isFinal());
+            if (practice == Practice.NEC) {
+                weak.add(new Weak(device, loop));
+            } else if (seconds == Disconnection.DISTRIBUTION_SECONDS && !device.isMiniature()) {
+                slow.add(device.place());
+            } else {
+                findings.add(remark(device, loop)
+                        .grade(Grade.BREAKS)
+                        .clause("IEC 60364-4-41 clauses 411.3.2 and 411.4.4")
+                        .message(what(device, loop) + ", so that " + Decimals.toThousandths(seconds)
+                                + " s are not shown." + FaultCure.text(device, loop, volts))
+                        .build());
+            }
+        }
+
+        private static RemarkBuilder remark(TrippingDevice device, FaultLoops.Loop loop) {
+            return Remark.builder()
+                    .check(ID)
+                    .place(device.place())
+                    .figure(loop.leastAmps())
+                    .limit(device.tripsAmps())
+                    .unit("A");
+        }
+
+        private static String what(TrippingDevice device, FaultLoops.Loop loop) {
+            boolean holds = loop.leastAmps() <= device.band().orElseThrow().leastRatio() * device.ratedAmps();
+            return "a fault to the protective conductor of " + device.label() + " draws " + loop.text()
+                    + "; its breaker of " + Say.amps(device.ratedAmps())
+                    + (holds ? " does not trip at once below " : " is sure to trip at once only above ")
+                    + Say.amps(
+                            holds ? device.band().orElseThrow().leastRatio() * device.ratedAmps() : device.tripsAmps(),
+                            loop.leastAmps());
+        }
+    }
+}

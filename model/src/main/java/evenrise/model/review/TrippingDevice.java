@@ -1,0 +1,76 @@
+package evenrise.model.review;
+
+import evenrise.model.electrical.breaker.Disconnection;
+import evenrise.model.electrical.breaker.InstantaneousBand;
+import evenrise.model.project.Circuit;
+import evenrise.model.project.Feeder;
+import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What is to disconnect a fault.
+ *
+ * @param label how messages call it
+ * @param band of its magnetic trip; empty where nothing is stated
+ * @param isMiniature whether it is one of IEC 60898-1, whose thermal part is not counted on within 5 s
+ * @param residualAmps rated residual current of a device in the circuit, or before it
+ */
+record TrippingDevice(
+        String place,
+        String label,
+        double ratedAmps,
+        Optional<InstantaneousBand> band,
+        boolean isMiniature,
+        boolean isFinal,
+        OptionalDouble residualAmps) {
+
+    /** A residual-current device of the feeder covers what is behind it, too. */
+    static TrippingDevice ofBranch(Load load, Panel panel) {
+        OptionalDouble setting = load.circuit().map(Circuit::instantaneousRatio).orElse(OptionalDouble.empty());
+        Optional<InstantaneousBand> band = setting.isPresent()
+                ? Optional.of(InstantaneousBand.adjustable(setting.getAsDouble()))
+                : load.curve().map(InstantaneousBand::of);
+        OptionalDouble own = load.circuit().map(Circuit::residualCurrentAmps).orElse(OptionalDouble.empty());
+        return new TrippingDevice(
+                load.id(),
+                "load " + Say.quoted(load.id()),
+                load.breakerAmps(),
+                band,
+                setting.isEmpty(),
+                true,
+                own.isPresent() ? own : residual(panel));
+    }
+
+    static TrippingDevice ofFeeder(Panel panel) {
+        return new TrippingDevice(
+                panel.id(),
+                "the feeder of panel " + Say.quoted(panel.id()),
+                panel.feeder()
+                        .map(Feeder::breakerAmps)
+                        .orElse(OptionalDouble.empty())
+                        .orElse(panel.ratedAmps()),
+                Optional.empty(),
+                false,
+                false,
+                residual(panel));
+    }
+
+    /** Current above which it is sure to trip at once; without limit where nothing is stated of its band. */
+    double tripsAmps() {
+        return band.map(each -> each.mostRatio() * ratedAmps).orElse(Double.POSITIVE_INFINITY);
+    }
+
+    boolean tripsAt(double amps) {
+        return amps >= tripsAmps() || residualTripsAt(amps);
+    }
+
+    boolean residualTripsAt(double amps) {
+        return residualAmps.isPresent() && amps >= Disconnection.RESIDUAL_RATIO * residualAmps.getAsDouble();
+    }
+
+    private static OptionalDouble residual(Panel panel) {
+        return panel.feeder().map(Feeder::residualCurrentAmps).orElse(OptionalDouble.empty());
+    }
+}
