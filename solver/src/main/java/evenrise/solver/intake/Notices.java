@@ -1,6 +1,7 @@
 package evenrise.solver.intake;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,9 +37,13 @@ final class Notices {
         return problems;
     }
 
+    /** What holds for the whole list before what holds for a place of it. */
     List<String> of(Notice.Kind kind) {
+        Comparator<Notice> wholeFirst =
+                Comparator.comparing(notice -> !notice.place().isEmpty());
         return all.stream()
                 .filter(notice -> notice.kind() == kind)
+                .sorted(wholeFirst)
                 .map(Notice::toString)
                 .distinct()
                 .toList();

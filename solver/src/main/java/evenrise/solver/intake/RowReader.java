@@ -235,6 +235,7 @@ final class RowReader {
         OptionalDouble stated = figures.amount(row, Meaning.POWER_FACTOR, "");
         if (stated.isEmpty()) {
             guessed.add("power_factor");
+            notices.assume("no power factor is stated: what is usual for its kind of gear");
             return notices.problems() == before ? gear.usual().powerFactor() : 0;
         }
         String text = figures.text(row, Meaning.POWER_FACTOR);
@@ -252,6 +253,7 @@ final class RowReader {
         OptionalDouble stated = figures.amount(row, meaning, "a");
         if (stated.isEmpty()) {
             guessed.add(key);
+            notices.assume("no " + meaning.word() + " current is stated: what is usual for its kind of gear");
         } else if (stated.getAsDouble() < 0 || stated.getAsDouble() > most) {
             figures.problem(
                     row,

@@ -94,12 +94,11 @@ final class Sizing {
                 item,
                 String.format(
                         Locale.ROOT,
-                        "a motor of %.2f A on a breaker of %.0f A of its own: 250 %%, and the next standard rating, by"
-                            + " NEC 430.52(C)(1). 430.6(A)(1) wants the tables' full-load current for its horsepower,"
-                            + " not the nameplate's; overload protection (430.32) and conductors (430.22) are by its"
-                            + " motor",
+                        "a motor of %.2f A, alone on a breaker of %.0f A by NEC 430.52(C)(1)",
                         item.amps(),
                         rating));
+        notices.guess("a motor's breaker is of 250 % of its current, and the next standard rating (NEC 430.52(C)(1));"
+                + " overload protection (430.32) stands by the motor and conductors carry 125 % (430.22)");
         return Optional.of(new Breaker(rating, mapping.curve(), true));
     }
 

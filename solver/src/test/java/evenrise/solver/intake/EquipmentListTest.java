@@ -231,7 +231,9 @@ class EquipmentListTest {
             assertThat(load(list, "winch-1").breakerAmps()).isEqualTo(45);
             assertThat(list.guesses())
                     .filteredOn(text -> text.contains("430.52(C)(1)"))
-                    .hasSize(2);
+                    .hasSize(3)
+                    .anySatisfy(text -> assertThat(text).contains("row 3", "'Winch'", "45 A"))
+                    .anySatisfy(text -> assertThat(text).contains("430.6(A)(1)"));
             assertThat(load(list, "winch-1").equipment().flatMap(Equipment::motor))
                     .isPresent();
         }

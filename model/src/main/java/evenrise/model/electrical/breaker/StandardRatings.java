@@ -40,8 +40,10 @@ public final class StandardRatings {
                 .findFirst();
     }
 
-    /** The greatest standard rating of at most {@code amps}; empty below the first. */
+    /** The greatest standard rating of at most {@code amps} that is commonly made; empty below the first. */
     public static OptionalDouble atMost(Practice practice, double amps) {
-        return DoubleStream.of(AMPS.get(practice)).filter(each -> each <= amps).max();
+        return DoubleStream.of(AMPS.get(practice))
+                .filter(each -> each <= amps && each != RARE_AMPS.get(practice))
+                .max();
     }
 }
