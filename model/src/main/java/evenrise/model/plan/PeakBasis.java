@@ -41,6 +41,12 @@ public record PeakBasis(
                 byDefault = "[]")
         List<String> withoutWaveform,
 
+        @Field(
+                meaning = "Loads with a guessed figure that peaks rest on (idle_a, inrush_peak_a, inrush_half_ms, "
+                        + "third_harmonic, crest_factor): no peak with them is an upper bound",
+                byDefault = "[]")
+        List<String> guessed,
+
         @Field(meaning = "Peaks of the supply, then of the panels", byDefault = "[]")
         List<RangePeak> peaks)
         implements PeakBasisBuilder.With {
@@ -54,10 +60,12 @@ public record PeakBasis(
                 withoutInrush,
                 unswitchedWithoutInrush,
                 withoutWaveform,
+                guessed,
                 peaks);
         withoutInrush = List.copyOf(withoutInrush);
         unswitchedWithoutInrush = List.copyOf(unswitchedWithoutInrush);
         withoutWaveform = List.copyOf(withoutWaveform);
+        guessed = List.copyOf(guessed);
         peaks = List.copyOf(peaks);
     }
 

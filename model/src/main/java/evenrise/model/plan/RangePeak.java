@@ -28,7 +28,7 @@ public record RangePeak(
 
         @Field(
                 meaning = "Whether the peak at nominal voltage is an upper bound there for sinusoidal idle currents:"
-                        + " every switched load at this node states its inrush_peak_a")
+                        + " every switched load at this node states its inrush_peak_a, and nothing of it is guessed")
         boolean nominalBound,
 
         @Field(

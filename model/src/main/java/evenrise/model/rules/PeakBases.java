@@ -10,11 +10,16 @@ import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.Predicate;
 
 /** Works out the peaks over the supply's voltages beside those at the nominal one, and for whom they are no bounds. */
 final class PeakBases {
+    /** Fields that a peak follows from. */
+    private static final List<String> RESTS_ON =
+            List.of("idle_a", "inrush_peak_a", "inrush_half_ms", "third_harmonic", "crest_factor");
+
     private final Layout layout;
     private final SupplyVoltage voltage;
 
@@ -54,6 +59,7 @@ final class PeakBases {
                 .unswitchedWithoutInrush(ids(
                         loads, load -> !load.switched() && load.inrushPeakAmps().isEmpty()))
                 .withoutWaveform(ids(loads, PeakBases::lacksWaveform))
+                .guessed(ids(loads, PeakBases::isGuessed))
                 .peaks(peaks())
                 .build();
     }
@@ -76,6 +82,10 @@ final class PeakBases {
         return load.idleAmps() > 0 && !load.statesWaveform();
     }
 
+    private static boolean isGuessed(Load load) {
+        return !Collections.disjoint(load.guessed(), RESTS_ON);
+    }
+
     private RangePeak peak(NodeFigures node, List<Placement> fed) {
         double tolerance = layout.project().timingToleranceSeconds();
         PeakInrush inrush = PeakInrush.of(fed.stream()
@@ -88,7 +98,7 @@ final class PeakBases {
         Phase worst = phases.stream()
                 .reduce((kept, next) -> inrush.amps(next) > inrush.amps(kept) ? next : kept)
                 .orElseThrow();
-        boolean hasInrush = fed.stream().map(Placement::load).noneMatch(PeakBases::lacksInrush);
+        boolean hasInrush = fed.stream().map(Placement::load).noneMatch(load -> lacksInrush(load) || isGuessed(load));
         boolean hasWaveform = fed.stream().map(Placement::load).noneMatch(PeakBases::lacksWaveform);
         return RangePeak.builder()
                 .node(node.node())

@@ -1,15 +1,20 @@
 package evenrise.solver.cli;
 
+import evenrise.model.file.Format;
+import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
+import evenrise.model.file.WriteFailed;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
+import evenrise.solver.intake.TypicalInrush;
 import evenrise.solver.report.AuditSheet;
 import evenrise.solver.report.AuditText;
 import evenrise.solver.report.GuessedText;
 import evenrise.solver.report.Json;
 import evenrise.solver.report.NextLoadText;
+import evenrise.solver.report.TypicalInrushText;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -28,6 +33,7 @@ import picocli.CommandLine.Parameters;
             "  evenrise audit hall.project.json hall.plan.json --json > audit.json",
             "  evenrise audit hall.project.json hall.plan.json --next-load 16:2",
             "  evenrise audit hall.project.json hall.plan.json --guessed     what is to be confirmed",
+            "  evenrise audit hall.project.json hall.plan.json --typical-inrush",
             "%nCurrents are in ampere: running and neutral currents rms, peaks instantaneous. Times are in seconds."
         })
 final class AuditCommand implements Callable<Integer> {
@@ -57,12 +63,28 @@ final class AuditCommand implements Callable<Integer> {
             description = "Instead of the audit, list what the project says of its loads and nobody stated.")
     private boolean guessed;
 
+    @Option(
+            names = "--typical-inrush",
+            description = "Instead of the audit, propose for each load that states no inrush what is usual for its kind"
+                    + " of gear.")
+    private boolean typicalInrush;
+
+    @Option(
+            names = "--typical-inrush-into",
+            paramLabel = "FILE",
+            description = "The same, and write the project with these values, each marked as guessed; YAML by its"
+                    + " ending, else JSON.")
+    private String typicalInrushInto;
+
     AuditCommand(Terminal terminal) {
         this.terminal = terminal;
     }
 
     @Override
     public Integer call() {
+        if (typicalInrushInto != null) {
+            Inputs.refuseAsOutput(typicalInrushInto, project, plan);
+        }
         Inputs inputs = new Inputs(terminal);
         Reading<Project> read = inputs.project(project);
         Project subject = read.value().orElseThrow();
@@ -70,6 +92,9 @@ final class AuditCommand implements Callable<Integer> {
         if (guessed) {
             terminal.print(terminal.out(), GuessedText.lines(subject, all, terminal.outPaint()));
             return ExitCode.DONE;
+        }
+        if (typicalInrush || typicalInrushInto != null) {
+            return typicalInrush(subject);
         }
         if (nextLoad != null) {
             NextLoadRequest request = NextLoadRequest.of(nextLoad);
@@ -85,5 +110,20 @@ final class AuditCommand implements Callable<Integer> {
                 asJson ? List.of(Json.of(sheet)) : AuditText.lines(subject, sheet, all, terminal.outPaint());
         terminal.print(terminal.out(), lines);
         return verdict.violations().isEmpty() ? ExitCode.DONE : ExitCode.RULES_BROKEN;
+    }
+
+    private int typicalInrush(Project subject) {
+        if (typicalInrushInto != null) {
+            try {
+                ProjectFile.write(
+                        TypicalInrush.into(subject), Inputs.path(typicalInrushInto), Format.ofName(typicalInrushInto));
+            } catch (WriteFailed e) {
+                throw new Failure(ExitCode.NOT_WRITTEN, e.getMessage());
+            }
+        }
+        terminal.print(
+                terminal.out(),
+                TypicalInrushText.lines(subject.name(), TypicalInrush.of(subject), all, terminal.outPaint()));
+        return ExitCode.DONE;
     }
 }

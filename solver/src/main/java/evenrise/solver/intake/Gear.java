@@ -74,6 +74,23 @@ enum Gear {
         return usual;
     }
 
+    /** Where its inrush comes from, and what published pages tell of such gear. */
+    String inrushSource() {
+        return switch (this) {
+            case COMPUTER, SMALL_PROCESSING, PROCESSING, AMPLIFIER, ELECTRONICS ->
+                "common practice, no source; told are 30 to 60 times for supplies without a limiter, for less than a"
+                        + " millisecond (utilitiesbunker.com), up to 100 times for drivers of LED (trilux.com)";
+            case TOROID_AMPLIFIER ->
+                "common practice, no source; told are 10 or 30 times by the shape of the core, most for toroids"
+                        + " (avellindberg.com)";
+            case TRANSFORMER ->
+                "common practice, no source; told are 3 to 14 times the rated current, 10 or 30 by the shape of the"
+                        + " core (avellindberg.com)";
+            case MOTOR -> "common practice, no source; the nameplate's code letter tells (NEC 430.7(B))";
+            case TUNGSTEN, HEATER -> "common practice, no source";
+        };
+    }
+
     /** @param text of role and name */
     static Gear of(Role role, String text) {
         String plain = Meaning.words(text);

@@ -55,7 +55,7 @@ final class EventTable {
                 .table(table)
                 .text((PeakWords.isEventBound(basis)
                                 ? "Upper bounds for sines at that voltage. "
-                                : "No bounds: some loads state no inrush_peak_a. ")
+                                : "No bounds: some loads state no inrush_peak_a, or it is guessed. ")
                         + "Return of the mains, release of an emergency, failure of the worst board, a deep dip ridden"
                         + " through. What is on when it happens counts with the greater of running and idle current;"
                         + " what comes on, and the sequence, with idle current and inrush. "

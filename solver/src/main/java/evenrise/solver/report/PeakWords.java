@@ -36,7 +36,7 @@ public final class PeakWords {
         return isEventBound(basis) ? FOR_SINES : NO_BOUND;
     }
 
-    /** Whether every load states its inrush. */
+    /** Whether every load states its inrush and nothing is guessed. */
     public static boolean isEventBound(PeakBasis basis) {
         return basis.withoutInrush().isEmpty()
                 && basis.unswitchedWithoutInrush().isEmpty();
@@ -66,6 +66,13 @@ public final class PeakWords {
                 "No peak " + range(basis) + " with them is a bound: ",
                 "load",
                 " crest_factor and no third_harmonic; a sine is counted");
+        add(
+                notes,
+                basis.guessed(),
+                named,
+                "No peak with them is a bound: ",
+                "load",
+                " datasheet or measurement for what its peak rests on; it is guessed");
         notes.add("Peaks " + NOMINAL + " take idle currents as sines; those of events are told at that voltage. "
                 + percents(basis) + ": " + basis.voltageFrom() + "."
                 + (basis.voltageAssumed() ? " supply.voltage_range states another." : ""));

@@ -49,8 +49,8 @@ public final class ScatterText {
     private static String bounds(List<NodeScatter> nodes) {
         return nodes.get(0).rangeBound()
                 ? "Every load states its inrush and its waveform: what was drawn rests on what is stated."
-                : "Some loads state no inrush_peak_a, or neither crest_factor nor third_harmonic: real peaks may lie"
-                        + " above all of these. evenrise audit names the loads.";
+                : "Some loads state no inrush_peak_a, or neither crest_factor nor third_harmonic, or it is guessed:"
+                        + " real peaks may lie above all of these. evenrise audit names the loads.";
     }
 
     private static Table peaks(List<NodeScatter> nodes) {

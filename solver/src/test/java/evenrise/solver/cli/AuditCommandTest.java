@@ -61,6 +61,25 @@ class AuditCommandTest {
                 .contains("\"field\": \"idle_a\"");
     }
 
+    /** The amplifier runs at 20 A: 10 times √2·20 A is 282.84 A, told to the next tenth. */
+    @Test
+    void proposesATypicalInrushAndWritesItAsGuessed() throws Exception {
+        Files.writeString(project, Files.readString(project).replaceFirst(", \"inrush_peak_a\": 100", ""));
+        Path filled = project.resolveSibling("filled.project.json");
+
+        Shell.Result list = new Shell(SmallHall.sound())
+                .run("audit", project.toString(), plan.toString(), "--typical-inrush-into", filled.toString());
+
+        assertThat(list.code()).isEqualTo(ExitCode.DONE);
+        assertThat(list.out()).contains("2 loads state no inrush_peak_a", "amplifier", "282.9", "no source");
+        assertThat(Files.readString(filled)).contains("282.9", "guessed");
+        assertThat(audit().out()).contains("1 switched load states no inrush_peak_a", "no bound");
+        assertThat(new Shell(SmallHall.sound())
+                        .run("audit", filled.toString(), plan.toString())
+                        .out())
+                .contains("no bound", "it is guessed");
+    }
+
     @Test
     void refusesALoadThatIsNoFigure() {
         Shell.Result result =

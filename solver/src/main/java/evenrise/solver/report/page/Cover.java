@@ -39,7 +39,12 @@ final class Cover {
                         metrics.peakPhase(),
                         metrics.peakAtSeconds(),
                         limit(project.supply().inrushLimitAmps()),
-                        lacking(basis.withoutInrush(), "no inrush"))));
+                        lacking(basis.withoutInrush(), "no inrush")
+                                + (basis.guessed().isEmpty()
+                                        ? ""
+                                        : "; guessed for "
+                                                + Numbers.counted(
+                                                        basis.guessed().size(), "load")))));
         facts.add(new Fact(
                 "The same",
                 format("%.1f A", peak.rangeAmps()),

@@ -121,14 +121,18 @@ final class NodeTables {
         Set<String> withoutInrush = new HashSet<>(basis.withoutInrush());
         withoutInrush.addAll(basis.unswitchedWithoutInrush());
         Set<String> withoutWaveform = new HashSet<>(basis.withoutWaveform());
+        Set<String> guessed = new HashSet<>(basis.guessed());
         List<List<Object>> rows = layout.project().loads().stream()
-                .filter(load -> withoutInrush.contains(load.id()) || withoutWaveform.contains(load.id()))
+                .filter(load -> withoutInrush.contains(load.id())
+                        || withoutWaveform.contains(load.id())
+                        || guessed.contains(load.id()))
                 .map(load -> List.<Object>of(
                         load.id(),
                         load.name(),
                         load.switched() ? "yes" : "no",
                         withoutInrush.contains(load.id()) ? "not stated" : "",
-                        withoutWaveform.contains(load.id()) ? "not stated" : ""))
+                        withoutWaveform.contains(load.id()) ? "not stated" : "",
+                        guessed.contains(load.id()) ? String.join(", ", load.guessed()) : ""))
                 .toList();
         return rows.isEmpty()
                 ? Optional.empty()
@@ -141,7 +145,8 @@ final class NodeTables {
                                 Column.text("Name"),
                                 Column.text("Switched"),
                                 Column.text("inrush_peak_a"),
-                                Column.text("crest_factor or third_harmonic")),
+                                Column.text("crest_factor or third_harmonic"),
+                                Column.text("Guessed")),
                         rows));
     }
 
@@ -173,7 +178,7 @@ final class NodeTables {
                 EVENTS
                         + (PeakWords.isEventBound(layout.peakBasis())
                                 ? " Every load states its inrush: these are upper bounds for sines at that voltage."
-                                : " Some loads state no inrush: these are no bounds."),
+                                : " Some loads state no inrush, or it is guessed: these are no bounds."),
                 List.of(
                         Column.text("Node"),
                         Column.number("Sequence", "A"),
