@@ -113,4 +113,24 @@ class NeutralHarmonicsCheckTest {
                     .noneSatisfy(remark -> assertThat(remark.message()).contains("√3"));
         }
     }
+
+    /** One load alone returns by the neutral what its line brings, to the last bits. */
+    @Test
+    void saysNothingOfANeutralThatCarriesWhatItsLineDoes() {
+        for (int percent = 0; percent < 200; percent++) {
+            double third = percent / 100.0;
+            Project alone = aProject()
+                    .panels(aPanel("P1"))
+                    .loads(aLoad("L1").unswitched().runningAmps(10).thirdHarmonic(third))
+                    .build();
+            Reviews reviews = Reviews.of(
+                    new NeutralHarmonicsCheck(),
+                    alone,
+                    aPlan().assignments(anAssignment("L1").at("P1", 1)).build());
+
+            assertThat(reviews.remarks())
+                    .extracting(Remark::message)
+                    .noneMatch(message -> message.contains("more than any line"));
+        }
+    }
 }
