@@ -19,7 +19,7 @@ enum Service {
             Pattern.compile("\\b(fire ?alarms?|fire (detection|panel|command|pump|curtain|door|safety)|smoke"
                 + " (alarm|detector|detection|control|vent|extract|exhaust)\\w*|sprinklers?|voice"
                 + " (alarm|evacuation)|evac|mass"
-                + " notification|brandmelde\\w*|brandmelder|rauchmelder|rauchabzug\\w*|entrauchung\\w*|rwa|sprachalarm\\w*|feuer\\w*|sprinkleranlage|alarme?"
+                + " notification|brandmelde\\w*|brandmelder|rauchmelder|rauchabzug\\w*|entrauchung\\w*|rwa|sprachalarm\\w*|feuer(melde|alarm|schutz|wehr)\\w*|sprinkleranlage|alarme?"
                 + " incendie|detection incendie|desenfumage|ssi|alarma (de|contra) incendios?|deteccion de"
                 + " incendios?|contra ?incendios?|evacuacion|evacuation)\\b");
     private static final Pattern EMERGENCY = Pattern.compile("\\b(life safety|emergency"

@@ -29,7 +29,12 @@ public final class IntakeText {
         if (!list.questions().isEmpty()) {
             sections.add(listed(new Section(paint, "Questions that somebody has to answer"), list.questions(), shown));
         }
-        sections.add(listed(new Section(paint, "Guessed, to be confirmed"), list.guesses(), shown));
+        Section guessed = new Section(paint, "Guessed, to be confirmed");
+        list.project()
+                .flatMap(GuessedField::counted)
+                .ifPresent(count ->
+                        guessed.text(count + ", each named in its load's 'guessed' and counted on every cover."));
+        sections.add(listed(guessed, list.guesses(), shown));
         if (!list.notRead().isEmpty()) {
             sections.add(listed(new Section(paint, "Columns that were not read"), list.notRead(), shown));
         }

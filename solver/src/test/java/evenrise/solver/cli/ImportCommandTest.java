@@ -75,6 +75,7 @@ class ImportCommandTest {
         assertThat(result.out())
                 .contains("Outside this project: life safety", "'Fire alarm panel'")
                 .contains("Questions that somebody has to answer", "'UPS'")
+                .contains("figures of 2 loads, each named in its load's 'guessed'")
                 .contains("Columns that were not read", "'Colour'");
         assertThat(ProjectFile.read(project).value().orElseThrow().loads()).hasSize(2);
     }

@@ -17,6 +17,7 @@ class ServiceTest {
                 "Voice evacuation rack",
                 "Smoke vent controller",
                 "Brandmeldezentrale",
+                "Feuerwehrbedienfeld",
                 "Sprachalarmierung Sprachalarm",
                 "Notbeleuchtung",
                 "Sicherheitsbeleuchtung Foyer",
@@ -41,6 +42,7 @@ class ServiceTest {
                 "Smoke machine",
                 "Firewall",
                 "Campfire lamp",
+                "Feuerwerk Steuerung",
                 "Lichtpult"
             })
     void takesNothingElseForIt(String text) {
