@@ -18,10 +18,10 @@ import java.util.PriorityQueue;
  * direction is α·a + β·b + γ·c with no part below 0, so by convexity h is at most (α + β + γ)·max(h(a), h(b), h(c)); and
  * α + β + γ is at most 1/ρ, where ρ is the distance of the plane through a, b and c from the centre. That bounds the triangle,
  * and tightens with the square of its size. Every subset met on the way is a lower bound. What is given is the upper one, at
- * most a ten-millionth above the true value, or more where the effort ends first; it is never below.
+ * most a thousand-millionth above the true value, or more where the effort ends first; it is never below.
  */
 public final class WorstNeutral {
-    private static final double NEARLY = 1e-7;
+    private static final double NEARLY = 1e-9;
     private static final double PARALLEL = 1e-12;
     private static final int MOST_TRIANGLES = 100_000;
     private static final int MOST_ASCENTS = 50;

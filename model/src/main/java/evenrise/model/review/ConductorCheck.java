@@ -78,7 +78,7 @@ final class ConductorCheck implements ElectricalCheck {
                 true);
     }
 
-    private static Duty feeder(Layout layout, Panel panel) {
+    static Duty feeder(Layout layout, Panel panel) {
         PhaseSystem system = layout.project().supply().system();
         PhaseCurrents lines = new PhaseCurrents(system);
         double third = 0;

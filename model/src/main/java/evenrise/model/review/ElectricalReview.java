@@ -10,6 +10,7 @@ public final class ElectricalReview {
     /** In the order in which they are reported. */
     public static final List<ElectricalCheck> ALL = List.of(
             new BreakerRatingCheck(),
+            new ContinuousRatingCheck(),
             new BreakerTripCheck(),
             new ConductorCheck(),
             new VoltageDropCheck(),
@@ -20,6 +21,7 @@ public final class ElectricalReview {
             new FaultLevelCheck(),
             new DisconnectionCheck(),
             new NeutralHarmonicsCheck(),
+            new NeutralUseCheck(),
             new UnbalanceCheck(),
             new AmplifierDemandCheck(),
             new HeatCheck(),

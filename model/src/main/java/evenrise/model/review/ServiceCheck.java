@@ -1,9 +1,10 @@
 package evenrise.model.review;
 
-import evenrise.model.electrical.PhaseCurrents;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
+import evenrise.model.project.Panel;
+import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
@@ -13,12 +14,14 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Demand and spare capacity of the supply and of each panel, and what the next load may be and where. */
+/** Demand of the supply and of each panel, what their limits and feeders leave, and what the next load may be and where. */
 final class ServiceCheck implements ElectricalCheck {
     private static final String ID = "service";
 
     /** Common practice, no source: what a new installation leaves for growth. */
     private static final double USUAL_SPARE_PERCENT = 20;
+
+    private static final int NAMED = 3;
 
     private static final String[] POLES = {"one-pole", "two-pole", "three-pole"};
 
@@ -30,7 +33,12 @@ final class ServiceCheck implements ElectricalCheck {
     @Override
     public void review(Layout layout, Findings findings) {
         PhaseSystem system = layout.project().supply().system();
-        Fed.all(layout).forEach(fed -> figures(layout, fed, system, findings));
+        List<Fed> fed = Fed.all(layout);
+        List<Panel> panels = layout.project().panels();
+        figures(layout, fed.get(0), Room.ofSupply(layout), findings);
+        for (int i = 0; i < panels.size(); i++) {
+            figures(layout, fed.get(i + 1), Room.of(layout, panels.get(i)), findings);
+        }
         List<String> rooms = new ArrayList<>();
         for (int poles = 1; poles <= system.phases().size(); poles++) {
             List<NextLoad.Place> places = NextLoad.places(layout, poles);
@@ -49,22 +57,32 @@ final class ServiceCheck implements ElectricalCheck {
                 .unit("A")
                 .clause("")
                 .message("the next load may be: " + String.join("; ", rooms)
-                        + ". Rating, neutral and free slots are counted; inrush and outputs need a new plan.")
+                        + ". Counted are free slots, ratings, and each feeder's device, cable and neutral where they"
+                        + " are stated" + unstated(layout) + "; inrush and outputs need a new plan.")
                 .build());
     }
 
-    private static void figures(Layout layout, Fed fed, PhaseSystem system, Findings findings) {
-        PhaseCurrents lines = new PhaseCurrents(system);
-        fed.loads().forEach(each -> lines.add(each.phases(), each.load().runningAmps()));
+    /** The panels whose feeder limits nothing here, since its cable is not stated or has no table. */
+    private static String unstated(Layout layout) {
+        List<String> bare = layout.project().panels().stream()
+                .filter(panel -> FeederCable.of(layout, panel).isEmpty())
+                .map(panel -> Say.quoted(panel.id()))
+                .toList();
+        String shown = bare.stream().limit(NAMED).collect(Collectors.joining(", "));
+        String more = bare.size() > NAMED ? " and " + (bare.size() - NAMED) + " more" : "";
+        return bare.isEmpty() ? "" : " (no cable that could be judged: " + shown + more + ")";
+    }
+
+    private static void figures(Layout layout, Fed fed, Room room, Findings findings) {
         double demand = fed.loads().stream()
                 .mapToDouble(
                         each -> each.load().runningAmps() * Demand.voltAmpsPerAmp(layout.project(), each.load()) / 1000)
                 .sum();
-        double limit = fed.limits().ratedAmps() * layout.project().supply().continuousFraction();
+        double limit = room.line().amps();
         findings.add(new Quantity(fed.node(), "demand", demand, "kVA"));
         double least = limit;
-        for (var phase : system.phases()) {
-            double spare = limit - lines.amps(phase);
+        for (Phase phase : fed.limits().phases()) {
+            double spare = room.leftAmps(phase);
             least = Math.min(least, spare);
             findings.add(new Quantity(fed.node(), "spare on phase " + phase, spare, "A"));
         }
@@ -81,7 +99,8 @@ final class ServiceCheck implements ElectricalCheck {
                     .message("the highest phase of " + Say.node(fed.node()) + " has "
                             + Say.percent(percent, USUAL_SPARE_PERCENT)
                             + " to spare ("
-                            + Say.amps(least, limit) + " of " + Say.amps(limit, least) + "); "
+                            + Say.amps(least, limit) + " of " + Say.amps(limit, least) + " by "
+                            + room.line().of() + "); "
                             + Say.percent(USUAL_SPARE_PERCENT, percent)
                             + " is usual for growth (common practice, no source).")
                     .build());
@@ -99,10 +118,11 @@ final class ServiceCheck implements ElectricalCheck {
         String phases = place.phases().stream().map(Enum::name).collect(Collectors.joining());
         return String.format(
                 Locale.ROOT,
-                "up to %.1f A in panel '%s', slot %s, phase %s",
-                place.amps(),
+                "up to %.1f A in panel '%s', slot %s, phase %s (by %s)",
+                Math.floor(10 * place.amps()) / 10,
                 place.panel(),
                 slots,
-                phases);
+                phases,
+                place.limit());
     }
 }

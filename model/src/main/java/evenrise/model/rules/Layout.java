@@ -10,6 +10,7 @@ import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
+import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
 import evenrise.model.sequence.StepTimes;
@@ -40,6 +41,7 @@ public final class Layout {
     private final Map<String, BoardSetting> settings;
     private final StepTimes times;
     private List<NodeFigures> nodes;
+    private List<Double> worstNeutralAmps;
     private List<List<EventPeak>> eventPeaks;
     private PeakBasis peakBasis;
 
@@ -152,6 +154,21 @@ public final class Layout {
             nodes = new Nodes(this).figures();
         }
         return nodes;
+    }
+
+    /**
+     * What the neutral of each of those nodes carries at the worst use of its loads, each on or off by itself; computed when
+     * first asked for.
+     */
+    public synchronized List<Double> worstNeutralAmps() {
+        if (worstNeutralAmps == null) {
+            PhaseSystem system = project().supply().system();
+            List<Double> all = new ArrayList<>();
+            all.add(NeutralUse.worstAmps(system, placements.values()));
+            project().panels().forEach(panel -> all.add(NeutralUse.worstAmps(system, in(panel))));
+            worstNeutralAmps = List.copyOf(all);
+        }
+        return worstNeutralAmps;
     }
 
     /** What each of those nodes peaks at when something happens; computed when first asked for. */

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class WorstNeutralTest {
-    private static final double TIGHT = 1 + 2e-7;
+    private static final double TIGHT = 1 + 2e-9;
 
     private static NeutralCurrent.Share on(Phase phase, double amps, double powerFactor, double third) {
         return NeutralCurrent.share(PhaseSystem.THREE_PHASE, phase, amps, Lag.behind(powerFactor), third);

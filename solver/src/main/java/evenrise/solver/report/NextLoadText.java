@@ -23,14 +23,15 @@ public final class NextLoadText {
         String asked = String.format(Locale.ROOT, "%.2f A on %d %s", amps, poles, poles == 1 ? "pole" : "poles");
         Section section = new Section(paint, "Places for one more load of " + asked);
         if (fitting.isEmpty()) {
-            section.text("None: no free slot has so much room under the ratings and neutrals of panel and supply.");
+            section.text("None: no free slot has so much room under ratings, feeders and neutrals.");
         } else {
             section.table(table(layout, fitting.subList(0, all ? fitting.size() : Math.min(PLACES, fitting.size()))));
             if (!all && fitting.size() > PLACES) {
                 section.text((fitting.size() - PLACES) + " more; --all shows them.");
             }
-            section.text(
-                    "Rating, neutral and free slots are counted. Inrush, order and outputs are not: make a new plan.");
+            section.text("Counted are free slots, ratings, each feeder's device and cable where they are stated, and"
+                    + " neutrals at the worst use of their loads. Voltage drop, inrush, order and outputs are not:"
+                    + " make a new plan.");
         }
         return Sections.joined(List.of(section.lines(), CautionText.lines(Cautions.ALL, paint)));
     }
@@ -41,6 +42,7 @@ public final class NextLoadText {
                 .words("Slots")
                 .words("Phases")
                 .number("Up to A")
+                .words("By")
                 .words("Switched")
                 .number("Free outputs");
         for (NextLoad.Place place : places) {
@@ -49,7 +51,8 @@ public final class NextLoadText {
                     place.panel(),
                     place.slots().stream().map(String::valueOf).collect(Collectors.joining(", ")),
                     place.phases().stream().map(Enum::name).collect(Collectors.joining()),
-                    String.format(Locale.ROOT, "%.2f", place.amps()),
+                    String.format(Locale.ROOT, "%.2f", Math.floor(100 * place.amps()) / 100),
+                    place.limit(),
                     place.takesSwitched() ? "may be" : "no",
                     String.valueOf(freeOutputs(layout, place.panel())));
         }

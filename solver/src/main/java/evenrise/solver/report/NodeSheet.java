@@ -19,6 +19,7 @@ import java.util.stream.IntStream;
  * @param meanAmps over the phases that it has
  * @param runningLimitAmps rating times the continuous fraction, for each phase
  * @param runningSpareAmps of the phase that runs highest
+ * @param neutralWorstUseAmps whatever of its one-pole loads is on; limits of the hard rule are about all on
  * @param peaks instantaneous, by the envelopes at nominal voltage, by phase
  * @param inrushSpareAmps of the phase that peaks highest
  */
@@ -33,6 +34,7 @@ public record NodeSheet(
         double neutralAmps,
         double neutralLimitAmps,
         double neutralSpareAmps,
+        double neutralWorstUseAmps,
         List<PhasePeak> peaks,
         OptionalDouble inrushLimitAmps,
         OptionalDouble inrushSpareAmps) {
@@ -41,11 +43,14 @@ public record NodeSheet(
     static List<NodeSheet> of(Layout layout) {
         List<NodeLimits> limits = NodeLimits.of(layout.project());
         return IntStream.range(0, limits.size())
-                .mapToObj(i -> of(layout.nodes().get(i), limits.get(i)))
+                .mapToObj(i -> of(
+                        layout.nodes().get(i),
+                        limits.get(i),
+                        layout.worstNeutralAmps().get(i)))
                 .toList();
     }
 
-    private static NodeSheet of(NodeFigures figures, NodeLimits limits) {
+    private static NodeSheet of(NodeFigures figures, NodeLimits limits, double worstNeutralAmps) {
         double runningLimit = limits.continuousAmps();
         OptionalDouble inrushLimit = limits.inrushLimitAmps();
         Map<Phase, Double> running = figures.runningAmps();
@@ -65,6 +70,7 @@ public record NodeSheet(
                 figures.neutralAmps(),
                 limits.neutralAmps(),
                 limits.neutralAmps() - figures.neutralAmps(),
+                worstNeutralAmps,
                 figures.peaks(),
                 inrushLimit,
                 inrushLimit.isPresent() ? OptionalDouble.of(inrushLimit.getAsDouble() - peak) : OptionalDouble.empty());

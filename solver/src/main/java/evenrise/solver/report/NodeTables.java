@@ -51,15 +51,20 @@ final class NodeTables {
     }
 
     private static Section neutral(List<NodeSheet> nodes, Paint paint) {
-        Table table =
-                new Table().words("Node").number("Neutral").number("Limit").number("Spare");
+        Table table = new Table()
+                .words("Node")
+                .number("All on")
+                .number("Worst use")
+                .number("Limit")
+                .number("Spare");
         for (NodeSheet node : nodes) {
             table.row(
-                    tone(OptionalDouble.of(node.neutralSpareAmps())),
+                    tone(OptionalDouble.of(worstSpareAmps(node))),
                     node.node(),
                     Numbers.amps(node.neutralAmps()),
+                    Numbers.amps(node.neutralWorstUseAmps()),
                     Numbers.amps(node.neutralLimitAmps()),
-                    Numbers.amps(node.neutralSpareAmps()));
+                    Numbers.amps(worstSpareAmps(node)));
         }
         return new Section(paint, "Neutral current, ampere rms").table(table);
     }
@@ -118,6 +123,11 @@ final class NodeTables {
                         "Peak inrush " + PeakWords.NOMINAL + " and " + PeakWords.range(basis)
                                 + ", ampere, instantaneous")
                 .table(table);
+    }
+
+    /** Of the neutral, whatever is on. */
+    private static double worstSpareAmps(NodeSheet node) {
+        return node.neutralLimitAmps() - node.neutralWorstUseAmps();
     }
 
     private static Tone tone(OptionalDouble spare) {

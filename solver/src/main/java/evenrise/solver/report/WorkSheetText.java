@@ -7,6 +7,7 @@ import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.NodeLimits;
 import evenrise.solver.rework.WorkOrder;
 import evenrise.solver.rework.WorkStage;
 import evenrise.solver.rework.WorkStep;
@@ -21,10 +22,10 @@ import java.util.stream.Stream;
 /** The sheets that go to the panel: one a stage, plain, to be printed and ticked off. */
 public final class WorkSheetText {
     private static final String LOCK_OUT =
-            "Lock out before you touch: switch off, isolate, lock and tag each breaker named"
-                    + " here, and prove dead with a tester proven before and after. The panel's bus stays live while only breakers are"
-                    + " off: isolate the panel itself before a breaker is taken out or put in, unless it is made for that and the law"
-                    + " allows it.";
+            "Lock out before you touch: switch off, isolate, lock and tag each breaker named here, and prove dead with"
+                + " a tester proven before and after. The panel's bus stays live while only breakers are off: isolate"
+                + " the panel itself before a breaker is taken out or put in, unless it is made for that and the law"
+                + " allows it.";
 
     private WorkSheetText() {}
 
@@ -118,19 +119,18 @@ public final class WorkSheetText {
         Table table = new Table().words("where");
         List<Phase> phases = project.supply().system().phases();
         phases.forEach(phase -> table.number(phase.name()));
-        table.number("neutral").number("allowed a phase");
-        double fraction = project.supply().continuousFraction();
-        Map<String, Double> rated = new HashMap<>();
-        project.panels().forEach(panel -> rated.put(panel.id(), panel.ratedAmps()));
-        List<NodeFigures> figures = Layout.of(project, stage.after()).nodes();
+        table.number("neutral, whatever is on").number("allowed a phase");
+        List<NodeLimits> limits = NodeLimits.of(project);
+        Layout after = Layout.of(project, stage.after());
+        List<NodeFigures> figures = after.nodes();
         for (int i = 0; i < figures.size(); i++) {
             NodeFigures node = figures.get(i);
             if (i == 0 || nodes.contains(node.node())) {
                 List<String> cells = new ArrayList<>(List.of(i == 0 ? "supply" : "panel " + node.node()));
                 phases.forEach(
                         phase -> cells.add(Numbers.amps(node.runningAmps().get(phase))));
-                cells.add(Numbers.amps(node.neutralAmps()));
-                cells.add(Numbers.amps(fraction * (i == 0 ? project.supply().ratedAmps() : rated.get(node.node()))));
+                cells.add(Numbers.amps(after.worstNeutralAmps().get(i)));
+                cells.add(Numbers.amps(limits.get(i).continuousAmps()));
                 table.row(cells.toArray(String[]::new));
             }
         }

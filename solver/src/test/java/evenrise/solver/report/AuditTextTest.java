@@ -81,10 +81,10 @@ class AuditTextTest {
             assertThat(squeezed(audit(plan, SHA))).contains("supply 10.0 20.0 0.0 10.0 10.0 100.00 320.0 300.0");
         }
 
-        /** Three phases, pf 1: |10∠0 + 20∠-120| = √(10² + 20² - 10·20) = 17.3. */
+        /** Three phases, pf 1: |10∠0 + 20∠-120| = √(10² + 20² - 10·20) = 17.3; with the 20 A alone 20. */
         @Test
         void showsTheNeutralBesideItsLimit() {
-            assertThat(squeezed(audit(plan, SHA))).contains("supply 17.3 400.0 382.7", "P1 17.3 225.0 207.7");
+            assertThat(squeezed(audit(plan, SHA))).contains("supply 17.3 20.0 400.0 380.0", "P1 17.3 20.0 225.0 205.0");
         }
 
         @Test

@@ -21,7 +21,8 @@ import java.util.Set;
 /** Tables with a row for the supply and one for each panel. */
 final class NodeTables {
     private static final String BALANCE =
-            "Running and neutral current: rms, every load at its running current. Peak: by the envelopes at nominal"
+            "Running and neutral current: rms, every load at its running current. Worst use of a neutral:"
+ + " whatever of its one-pole loads is on. Peak: by the envelopes at nominal"
                     + " voltage, instantaneous, while the sequence runs. An empty limit: the project states none.";
 
     private static final String EVENTS =
@@ -64,6 +65,7 @@ final class NodeTables {
         columns.add(Column.number("Allowed a phase", "A"));
         columns.add(Column.number("Imbalance", "%"));
         columns.add(Column.number("Neutral", "A"));
+        columns.add(Column.number("Neutral, worst use", "A"));
         columns.add(Column.number("Neutral allowed", "A"));
         phases.forEach(phase -> columns.add(Column.number("Peak phase " + phase, "A")));
         columns.add(Column.number("Peak allowed", "A"));
@@ -75,6 +77,7 @@ final class NodeTables {
             row.add(limits.get(i).continuousAmps());
             row.add(node.imbalancePercent());
             row.add(node.neutralAmps());
+            row.add(layout.worstNeutralAmps().get(i));
             row.add(limits.get(i).neutralAmps());
             node.peaks().forEach(peak -> row.add(peak.amps()));
             row.add(cell(limits.get(i).inrushLimitAmps()));
