@@ -22,7 +22,7 @@ import java.util.Set;
 final class NodeTables {
     private static final String BALANCE =
             "Running and neutral current: rms, every load at its running current. Worst use of a neutral:"
- + " whatever of its one-pole loads is on. Peak: by the envelopes at nominal"
+                    + " whatever of its one-pole loads is on. Peak: by the envelopes at nominal"
                     + " voltage, instantaneous, while the sequence runs. An empty limit: the project states none.";
 
     private static final String EVENTS =
