@@ -22,10 +22,17 @@ public final class NextLoad {
      *
      * @param amps most that it may draw on each line, rms
      * @param limit what allows no more
+     * @param countsFeeder whether the panel's feeder has a cable that could be judged, and was
      * @param takesSwitched whether a switched breaker may sit there
      */
     public record Place(
-            String panel, List<Integer> slots, List<Phase> phases, double amps, String limit, boolean takesSwitched) {
+            String panel,
+            List<Integer> slots,
+            List<Phase> phases,
+            double amps,
+            String limit,
+            boolean countsFeeder,
+            boolean takesSwitched) {
         public Place {
             slots = List.copyOf(slots);
             phases = List.copyOf(phases);
@@ -55,6 +62,7 @@ public final class NextLoad {
 
     private List<Place> in(Panel panel, int poles, Room here, Room above) {
         SlotLayout geometry = layout.index().slotsOf(panel);
+        boolean countsFeeder = FeederCable.of(layout, panel).isPresent();
         Set<Integer> taken = new HashSet<>(panel.reservedSlots());
         layout.in(panel).forEach(each -> taken.addAll(each.slots()));
         List<Place> places = new ArrayList<>();
@@ -68,7 +76,8 @@ public final class NextLoad {
                     boolean takesSwitched = panel.switchedSlots()
                             .map(list -> list.containsAll(slots))
                             .orElse(true);
-                    places.add(new Place(panel.id(), slots, phases, left.amps(), left.of(), takesSwitched));
+                    places.add(
+                            new Place(panel.id(), slots, phases, left.amps(), left.of(), countsFeeder, takesSwitched));
                 }
             }
         }

@@ -43,6 +43,7 @@ public final class NextLoadText {
                 .words("Phases")
                 .number("Up to A")
                 .words("By")
+                .words("Feeder")
                 .words("Switched")
                 .number("Free outputs");
         for (NextLoad.Place place : places) {
@@ -53,6 +54,7 @@ public final class NextLoadText {
                     place.phases().stream().map(Enum::name).collect(Collectors.joining()),
                     String.format(Locale.ROOT, "%.2f", Math.floor(100 * place.amps()) / 100),
                     place.limit(),
+                    place.countsFeeder() ? "counted" : "unknown",
                     place.takesSwitched() ? "may be" : "no",
                     String.valueOf(freeOutputs(layout, place.panel())));
         }

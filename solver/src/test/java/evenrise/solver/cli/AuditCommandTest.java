@@ -40,7 +40,8 @@ class AuditCommandTest {
                 new Shell(SmallHall.sound()).run("audit", project.toString(), plan.toString(), "--next-load", "5:2");
 
         assertThat(result.code()).isEqualTo(ExitCode.DONE);
-        assertThat(result.out()).contains("5.00 A on 2 poles", "Up to A", "Inrush, order and outputs are not");
+        assertThat(result.out())
+                .contains("5.00 A on 2 poles", "Up to A", "Voltage drop, inrush,", "the panel's rating  unknown");
     }
 
     @Test
