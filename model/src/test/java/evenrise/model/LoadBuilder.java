@@ -119,6 +119,11 @@ public final class LoadBuilder {
         return this;
     }
 
+    public LoadBuilder needsGroups(String... it) {
+        made.needsGroups(List.of(it));
+        return this;
+    }
+
     public LoadBuilder comesAfter(String... it) {
         made.comesAfter(List.of(it));
         return this;

@@ -13,6 +13,7 @@ import evenrise.model.project.Restart;
 import evenrise.model.project.Resume;
 import evenrise.model.project.SequenceInEmergency;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 
 /** Ways for a control to behave. */
@@ -64,6 +65,7 @@ public final class TestBehaviour {
                 .deadContacts(any(DeadContacts.values(), random))
                 .reinrushPercent(50 + random.nextInt(40))
                 .reinrushAfterMillis(random.nextInt(100))
+                .motorsResume(random.nextBoolean() ? Optional.empty() : Optional.of(any(Resume.values(), random)))
                 .build();
     }
 

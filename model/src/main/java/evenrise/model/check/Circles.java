@@ -2,6 +2,7 @@ package evenrise.model.check;
 
 import evenrise.model.project.Board;
 import evenrise.model.project.Load;
+import evenrise.model.project.Role;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -27,14 +28,40 @@ final class Circles {
         }
         Map<String, List<String>> loads = new LinkedHashMap<>();
         for (Load load : plant.project.loads()) {
-            loads.putIfAbsent(load.id(), load.comesAfter());
+            loads.putIfAbsent(load.id(), before(plant, load));
         }
         for (List<String> circle : in(loads)) {
             Load first = plant.loads.get(circle.get(0));
-            int at = first.comesAfter().indexOf(circle.get(1 % circle.size()));
-            String pointer = plant.pointer(first) + "/comes_after/" + at;
-            found.accept(finding(pointer, circle, "an order without circles"));
+            String next = circle.get(1 % circle.size());
+            int at = first.comesAfter().indexOf(next);
+            String field = at >= 0 ? "/comes_after/" + at : "/needs_groups/" + groupOf(plant, first, next);
+            found.accept(finding(plant.pointer(first) + field, circle, "an order without circles"));
         }
+    }
+
+    /** What it comes after, and the processing of the groups that it needs. */
+    private static List<String> before(Plant plant, Load load) {
+        if (load.needsGroups().isEmpty()) {
+            return load.comesAfter();
+        }
+        List<String> before = new ArrayList<>(load.comesAfter());
+        for (Load each : plant.project.loads()) {
+            if (each.role() == Role.PROCESSING
+                    && each.shutdownGroup()
+                            .filter(load.needsGroups().get()::contains)
+                            .isPresent()) {
+                before.add(each.id());
+            }
+        }
+        return before;
+    }
+
+    private static int groupOf(Plant plant, Load load, String needed) {
+        return plant.loads
+                .get(needed)
+                .shutdownGroup()
+                .map(load.needsGroups().orElseThrow()::indexOf)
+                .orElse(0);
     }
 
     private static Finding finding(String pointer, List<String> circle, String expected) {

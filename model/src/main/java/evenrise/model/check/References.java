@@ -49,6 +49,8 @@ final class References {
             String at = "/loads/" + i;
             load.shutdownGroup()
                     .ifPresent(id -> one(at + "/shutdown_group", id, "shutdown_groups", plant.groups.keySet()));
+            load.needsGroups()
+                    .ifPresent(ids -> all(at + "/needs_groups", ids, "shutdown_groups", plant.groups.keySet()));
             all(at + "/comes_after", load.comesAfter(), "loads", plant.loads.keySet());
             all(at + "/panels", load.panels(), "panels", plant.panels.keySet());
             all(at + "/apart_from", load.apartFrom(), "loads", plant.loads.keySet());

@@ -1,6 +1,7 @@
 package evenrise.model.check;
 
 import evenrise.model.project.Load;
+import evenrise.model.project.Role;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -17,6 +18,9 @@ final class Relations {
             String at = "/loads/" + i;
             if (!load.switched()) {
                 unswitched(load, at, found);
+            }
+            if (load.needsGroups().isPresent()) {
+                needs(plant, load, at + "/needs_groups", found);
             }
             for (int k = 0; k < load.comesAfter().size(); k++) {
                 Load before = plant.loads.get(load.comesAfter().get(k));
@@ -40,6 +44,33 @@ final class Relations {
                     String expected = "a load with " + poles(load.poles()) + " like this one";
                     found.accept(Finding.error(pointer, value, expected, "Maybe one of the pole counts is wrong."));
                 }
+            }
+        }
+    }
+
+    private static void needs(Plant plant, Load load, String at, Consumer<Finding> found) {
+        if (!load.switched() || load.role() == Role.PROCESSING) {
+            found.accept(Finding.error(
+                    at,
+                    Shown.quoted(load.needsGroups().orElseThrow()) + " though the load "
+                            + (load.switched() ? "is processing" : "is unswitched"),
+                    "nothing, or a switched amplifier or auxiliary load",
+                    load.switched() ? "Maybe state comes_after, which emergencies obey, too." : SWITCH_IT));
+            return;
+        }
+        List<String> groups = load.needsGroups().orElseThrow();
+        for (int k = 0; k < groups.size(); k++) {
+            String group = groups.get(k);
+            boolean hasProcessing = plant.project.loads().stream()
+                    .anyMatch(each -> each.switched()
+                            && each.role() == Role.PROCESSING
+                            && each.shutdownGroup().filter(group::equals).isPresent());
+            if (plant.groups.containsKey(group) && !hasProcessing) {
+                found.accept(Finding.error(
+                        at + "/" + k,
+                        Shown.quoted(group) + ", in which nothing is processing",
+                        "a group with processing in it",
+                        "Maybe the role of a load is wrong, or comes_after is meant."));
             }
         }
     }

@@ -123,7 +123,7 @@ final class Contacts {
             } else if (!wasFed[n] && isFed) {
                 double darkMillis = (atSeconds - darkSince[n]) * 1000;
                 darkSince[n] = Double.NaN;
-                if (darkMillis > plant.keepsChargeMillis[n] + 1e-6) {
+                if (darkMillis > plant.keepsChargeMillis[n] + 1e-6 && !staysStopped(n, darkMillis)) {
                     inrush = atSeconds;
                     fullUntil = atSeconds;
                     changes = true;
@@ -137,6 +137,14 @@ final class Contacts {
             }
         }
         return anew;
+    }
+
+    /**
+     * Whether it is a motor whose starter has dropped out for good. It goes on to count as what it drew: somebody may have
+     * started it again, and its start is an event of its own.
+     */
+    private boolean staysStopped(int load, double darkMillis) {
+        return plant.isMotor[load] && !plant.motorsReturn && darkMillis > plant.behaviour.brownoutHoldSeconds() * 1000;
     }
 
     /** Who has drawn current, from when to when. */

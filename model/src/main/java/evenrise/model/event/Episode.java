@@ -23,4 +23,9 @@ public record Episode(
         int opened,
         int loadsOn,
         Display shown,
-        List<NodePeak> peaks) {}
+        List<NodePeak> peaks) {
+
+    Episode withPeaks(List<NodePeak> others) {
+        return new Episode(fromSeconds, toSeconds, text, fromRest, inUse, closed, opened, loadsOn, shown, others);
+    }
+}

@@ -7,13 +7,16 @@ import evenrise.model.project.Board;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
+import evenrise.model.project.Resume;
 import evenrise.model.project.RideThrough;
 import evenrise.model.project.Role;
 import evenrise.model.rules.Layout;
+import evenrise.model.rules.Needs;
 import evenrise.model.rules.NodeLimits;
 import evenrise.model.rules.Placement;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,6 +41,8 @@ public final class EventPlant {
     final boolean[] isProcessing;
     final int[] group;
     final int[] board;
+    /** Processing that each load needs; one array for all that need the same. */
+    final int[][] needs;
     /** Loads that each load comes after. */
     final int[][] after;
 
@@ -64,10 +69,14 @@ public final class EventPlant {
     private final Map<String, Integer> boardIndex = new HashMap<>();
 
     final Use use;
+    final boolean[] isMotor;
+    /** Whether motors come back without that anybody asks, once the mains have returned or an emergency is released. */
+    final boolean motorsReturn;
 
-    private EventPlant(Layout layout, Use use) {
+    private EventPlant(Layout layout, Use use, boolean motorsReturn) {
         this.layout = layout;
         this.use = use;
+        this.motorsReturn = motorsReturn;
         behaviour = layout.project().behaviourOrDefault();
         toleranceSeconds = layout.project().timingToleranceSeconds();
         systemPhases = layout.project().supply().system().phases();
@@ -99,6 +108,7 @@ public final class EventPlant {
         group = new int[count];
         board = new int[count];
         after = new int[count][];
+        needs = new int[count][];
         node = new int[count];
         phases = new int[count][];
         exact = new InrushEnvelope[count];
@@ -106,12 +116,17 @@ public final class EventPlant {
         keepsChargeMillis = new double[count];
         bounding = new InrushEnvelope[count];
         useAmps = new double[count];
+        isMotor = new boolean[count];
         Map<String, Integer> nodeIndex = new HashMap<>();
         for (Panel panel : layout.project().panels()) {
             nodeIndex.put(panel.id(), 1 + nodeIndex.size());
         }
+        Needs of = new Needs(layout.project());
+        Map<List<Load>, int[]> shared = new IdentityHashMap<>();
         for (int n = 0; n < count; n++) {
             compile(n, nodeIndex);
+            List<Load> needed = switched[n] ? of.of(loads.get(n).load()) : List.of();
+            needs[n] = shared.computeIfAbsent(needed, this::indices);
         }
     }
 
@@ -122,7 +137,28 @@ public final class EventPlant {
 
     /** The same with the show running or not. */
     public static EventPlant of(Layout layout, Use use) {
-        return new EventPlant(layout, use);
+        return of(
+                layout,
+                use,
+                layout.project()
+                        .behaviourOrDefault()
+                        .motorsResume()
+                        .filter(Resume.SEQUENCE::equals)
+                        .isPresent());
+    }
+
+    /** The same with motors that come back by themselves, or not, whatever the project says of them. */
+    static EventPlant of(Layout layout, Use use, boolean motorsReturn) {
+        return new EventPlant(layout, use, motorsReturn);
+    }
+
+    /** Those of them that come on at all. */
+    private int[] indices(List<Load> some) {
+        return some.stream()
+                .map(each -> loadIndex.get(each.id()))
+                .filter(it -> it != null && loads.get(it).isSequenced())
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 
     private void compile(int n, Map<String, Integer> nodeIndex) {
@@ -131,6 +167,7 @@ public final class EventPlant {
         switched[n] = placement.isSequenced();
         on[n] = placement.onSeconds().orElse(0);
         drops[n] = switched[n] && layout.index().drops(load);
+        isMotor[n] = load.isMotor();
         isAmplifier[n] = switched[n] && load.role() == Role.AMPLIFIER;
         isProcessing[n] = switched[n] && load.role() == Role.PROCESSING;
         group[n] = load.shutdownGroup()
@@ -172,6 +209,16 @@ public final class EventPlant {
         String first =
                 String.join(", ", some.stream().limit(MOST_NAMED).map(this::id).toList());
         return some.size() <= MOST_NAMED ? first : first + " and " + (some.size() - MOST_NAMED) + " more";
+    }
+
+    /** Whether {@code load} needs {@code processing}. */
+    boolean needs(int load, int processing) {
+        for (int each : needs[load]) {
+            if (each == processing) {
+                return true;
+            }
+        }
+        return false;
     }
 
     Optional<Integer> load(String id) {

@@ -18,6 +18,10 @@ public record NodePeak(
         double boundAmps,
         OptionalDouble limitAmps) {
 
+    NodePeak withBound(double otherAmps) {
+        return new NodePeak(node, peakInrushAmps, peakPhase, peakAtSeconds, otherAmps, limitAmps);
+    }
+
     /** Whether the bound is over the limit. */
     public boolean isOverLimit() {
         return limitAmps.isPresent() && boundAmps > limitAmps.getAsDouble() + 1e-6;

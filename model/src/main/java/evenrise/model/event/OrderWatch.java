@@ -73,8 +73,8 @@ final class OrderWatch {
     void closed(int load, double now) {
         settledAt[load] = now + plant.loads.get(load).load().settleSeconds();
         if (plant.isAmplifier[load]) {
-            for (int n = 0; n < plant.count(); n++) {
-                if (plant.isProcessing[n] && contacts.isClosed(n)) {
+            for (int n : plant.needs[load]) {
+                if (contacts.isClosed(n)) {
                     unsettled(load, n, "processing-first", now);
                 }
             }
@@ -110,7 +110,8 @@ final class OrderWatch {
     /** Said once for each row of such loads. */
     private void behindAmplifiers(int load, double now) {
         for (int n = 0; n < plant.count(); n++) {
-            if (plant.isAmplifier[n] && contacts.isClosed(n) && settledAt[n] < now - graceSeconds) {
+            boolean mayBeHeard = !plant.isProcessing[load] || plant.needs(n, load);
+            if (plant.isAmplifier[n] && mayBeHeard && contacts.isClosed(n) && settledAt[n] < now - graceSeconds) {
                 if (!lastBehind.equals(plant.id(n))) {
                     lastBehind = plant.id(n);
                     add(
@@ -144,20 +145,28 @@ final class OrderWatch {
     void look(double now, boolean emergency, boolean[] excused) {
         List<Integer> missing = new ArrayList<>();
         boolean allExcused = true;
-        List<Integer> amplifiers = new ArrayList<>();
+        List<Integer> without = new ArrayList<>();
         List<Integer> early = new ArrayList<>();
         List<Integer> dropped = new ArrayList<>();
         boolean earlyExcused = true;
+        boolean[] isMissing = new boolean[plant.count()];
         for (int n = 0; n < plant.count(); n++) {
-            if (plant.isProcessing[n] && !contacts.isClosed(n)) {
-                missing.add(n);
-                allExcused &= excused[n];
-            }
             if (!plant.switched[n] || !contacts.isClosed(n)) {
                 continue;
             }
-            if (plant.isAmplifier[n]) {
-                amplifiers.add(n);
+            boolean lacks = false;
+            for (int needed : plant.needs[n]) {
+                if (!contacts.isClosed(needed)) {
+                    lacks = true;
+                    if (!isMissing[needed]) {
+                        isMissing[needed] = true;
+                        missing.add(needed);
+                        allExcused &= excused[needed];
+                    }
+                }
+            }
+            if (lacks) {
+                without.add(n);
             }
             if (emergency && plant.drops[n]) {
                 dropped.add(n);
@@ -176,10 +185,10 @@ final class OrderWatch {
         boolean isExcused = allExcused;
         judge(
                 Watched.PROCESSING,
-                !missing.isEmpty() && !amplifiers.isEmpty(),
+                !without.isEmpty(),
                 now,
                 allExcused,
-                () -> amplifiers.size() + " amplifier" + (amplifiers.size() == 1 ? " is" : "s are")
+                () -> Words.counted(without.size(), noun(without)) + (without.size() == 1 ? " is" : " are")
                         + " on without processing " + plant.named(missing)
                         + (isExcused ? EXCUSE : ""));
         boolean isOrderExcused = earlyExcused;
@@ -199,6 +208,10 @@ final class OrderWatch {
                 false,
                 () -> plant.named(dropped) + (dropped.size() == 1 ? " is" : " are")
                         + " on while the emergency contact is closed, and should have dropped");
+    }
+
+    private String noun(List<Integer> loads) {
+        return loads.stream().allMatch(n -> plant.isAmplifier[n]) ? "amplifier" : "load";
     }
 
     private interface Text {

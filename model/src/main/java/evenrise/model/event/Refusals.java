@@ -4,7 +4,6 @@ import evenrise.model.project.CounterCommand;
 import evenrise.model.project.LockRefuses;
 import evenrise.model.project.NeededGroup;
 import evenrise.model.project.OnInEmergency;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -84,12 +83,7 @@ final class Refusals {
         boolean[] off = wishes.groupOff.clone();
         off[group] = true;
         boolean[] after = wishes.commanded(off);
-        List<Integer> along = new ArrayList<>();
-        for (int n = 0; n < plant.count(); n++) {
-            if (before[n] && !after[n] && plant.group[n] != group) {
-                along.add(n);
-            }
-        }
+        List<Integer> along = wishes.lost(before, after, group);
         return along.isEmpty()
                 ? Optional.empty()
                 : Optional.of(plant.named(along) + (along.size() == 1 ? " needs it" : " need it"));

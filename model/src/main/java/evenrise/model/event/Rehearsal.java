@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 
 /**
  * Plays a script on a plan, from the system off and at rest on a steady supply until nothing more is to happen. A pure
@@ -141,6 +142,7 @@ public final class Rehearsal {
     private void trip(double now) {
         open(now, "supply low for " + Words.seconds(plant.behaviour.brownoutHoldSeconds()));
         wishes.tripped = true;
+        latchMotors(n -> true, now);
         kept = Optional.empty();
         int opened = sequencer.dropNow(n -> true, this::canAct, now);
         diary.note(now, StepKind.TRIPS, Words.counted(opened, "load") + " opened in one go");
@@ -182,6 +184,7 @@ public final class Rehearsal {
         Optional<String> refusal = refusals.of(event, locked, supply.isLow());
         if (refusal.isPresent()) {
             diary.note(now, StepKind.REFUSED, event.text() + ": " + refusal.get());
+            watch.addOnce(now, EventFinding.Grade.NOTE, "refused", event.text() + " is refused: " + refusal.get());
             return;
         }
         if (refusals.waits(event)) {
@@ -218,8 +221,7 @@ public final class Rehearsal {
                 kept = Optional.empty();
             }
             case GROUP_ON -> groupOn(plant.group(event.group().orElseThrow()).orElseThrow());
-            case GROUP_OFF ->
-                wishes.groupOff[plant.group(event.group().orElseThrow()).orElseThrow()] = true;
+            case GROUP_OFF -> groupOff(plant.group(event.group().orElseThrow()).orElseThrow(), now);
             case EMERGENCY -> emergency(now);
             case RELEASE -> {
                 if (wishes.emergency) {
@@ -245,6 +247,31 @@ public final class Rehearsal {
         }
     }
 
+    private void groupOff(int group, double now) {
+        boolean[] before = wishes.commanded(wishes.groupOff);
+        wishes.groupOff[group] = true;
+        List<Integer> along = wishes.lost(before, wishes.commanded(wishes.groupOff), group);
+        if (along.isEmpty()) {
+            return;
+        }
+        long silent = along.stream()
+                .filter(n -> plant.isAmplifier[n]
+                        && plant.loads.get(n).load().needsGroups().isEmpty())
+                .count();
+        watch.addOnce(
+                now,
+                EventFinding.Grade.NOTE,
+                "taken-along",
+                "taking off group " + plant.groups.get(group) + " takes along "
+                        + Words.counted(along.size(), "load") + " of other groups or of none (" + plant.named(along)
+                        + "), which " + (along.size() == 1 ? "needs" : "need") + " what is in it"
+                        + (silent == 0
+                                ? ""
+                                : "; " + Words.counted((int) silent, "amplifier") + " of them "
+                                        + (silent == 1 ? "states" : "state")
+                                        + " no needs_groups, so that all processing counts as needed"));
+    }
+
     private void emergency(double now) {
         if (wishes.emergency) {
             return;
@@ -256,10 +283,35 @@ public final class Rehearsal {
                 wishes.latched[n] |= plant.drops[n] || stops && !sequencer.believedOn[n];
             }
         }
+        boolean waits = plant.behaviour.sequenceInEmergency() == SequenceInEmergency.STOP;
+        latchMotors(n -> plant.switched[n] && (plant.drops[n] || waits && !sequencer.believedOn[n]), now);
         for (int n = 0; n < plant.count(); n++) {
             outByEmergency[n] |= plant.drops[n] && contacts.isClosed(n);
         }
         sequencer.dropNow(n -> plant.drops[n], this::canAct, now);
+    }
+
+    /** Motors that an event takes off, or keeps from coming on, stay off until somebody asks for them. */
+    private void latchMotors(IntPredicate which, double now) {
+        List<Integer> motors = new ArrayList<>();
+        for (int n = 0; n < plant.count(); n++) {
+            if (plant.isMotor[n] && (wishes.commandedOn || !plant.switched[n]) && which.test(n)) {
+                motors.add(n);
+                wishes.latched[n] |= !plant.motorsReturn;
+            }
+        }
+        if (!motors.isEmpty()) {
+            watch.addOnce(now, EventFinding.Grade.NOTE, "motors", motorText(motors));
+        }
+    }
+
+    private String motorText(List<Integer> motors) {
+        String which = Words.counted(motors.size(), "motor") + " (" + plant.named(motors) + ")";
+        boolean isOne = motors.size() == 1;
+        return plant.motorsReturn
+                ? which + (isOne ? " comes" : " come") + " back in the sequence without that anybody asks"
+                : which + (isOne ? " stays" : " stay") + " off until somebody asks for " + (isOne ? "it" : "them")
+                        + ": a requirement on the control, to be tested";
     }
 
     private void boardDies(int board, double now) {

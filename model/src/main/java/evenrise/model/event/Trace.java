@@ -32,4 +32,22 @@ public record Trace(
         List<String> cautions) {
 
     public static final String FORMAT = "evenrise-rehearsal/1";
+
+    Trace with(List<Episode> otherEpisodes, List<EventFinding> otherFindings) {
+        return new Trace(
+                format,
+                project,
+                script,
+                use,
+                endSeconds,
+                shown,
+                locked,
+                List.copyOf(otherFindings),
+                List.copyOf(otherEpisodes),
+                steps,
+                groups,
+                readings,
+                onAtEnd,
+                cautions);
+    }
 }

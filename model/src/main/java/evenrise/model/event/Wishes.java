@@ -2,7 +2,11 @@ package evenrise.model.event;
 
 import evenrise.model.project.DeadBoard;
 import evenrise.model.project.SequenceInEmergency;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * What the control wants: which loads may stay on, and which may come on. It follows from what was commanded, the contact
@@ -59,17 +63,27 @@ final class Wishes {
         return wanted;
     }
 
-    /** Takes out whatever needs something that is not in: an amplifier all processing, a load what it comes after. */
+    /** Loads outside {@code group} that were in before and are not after. */
+    List<Integer> lost(boolean[] before, boolean[] after, int group) {
+        List<Integer> lost = new ArrayList<>();
+        for (int n = 0; n < plant.count(); n++) {
+            if (before[n] && !after[n] && plant.group[n] != group) {
+                lost.add(n);
+            }
+        }
+        return lost;
+    }
+
+    /** Takes out whatever needs something that is not in: processing, or what it comes after. */
     private void close(boolean[] in) {
         boolean changes = true;
         while (changes) {
             changes = false;
-            boolean allProcessing = true;
+            Map<int[], Boolean> has = new IdentityHashMap<>();
             for (int n = 0; n < plant.count(); n++) {
-                allProcessing &= !plant.isProcessing[n] || in[n];
-            }
-            for (int n = 0; n < plant.count(); n++) {
-                if (in[n] && (plant.isAmplifier[n] && !allProcessing || !has(in, plant.after[n]))) {
+                if (in[n]
+                        && (!has.computeIfAbsent(plant.needs[n], needed -> has(in, needed))
+                                || !has(in, plant.after[n]))) {
                     in[n] = false;
                     changes = true;
                 }

@@ -5,6 +5,7 @@ import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the control does when something happens. Each default is common practice, no source, except the two of the
@@ -93,7 +94,14 @@ public record Behaviour(
         double reinrushAfterMillis,
 
         @Field(meaning = "Events for which inrush_limit_a holds, too", distinct = true, byDefault = "[]")
-        List<PlanEvent> inrushLimitHoldsFor)
+        List<PlanEvent> inrushLimitHoldsFor,
+
+        @Field(
+                meaning = "What motors do when the mains return or an emergency is released: come back in the sequence"
+                        + " or stay off until somebody commands them; when absent they are planned to stay off,"
+                        + " and every peak is computed both ways and the greater told",
+                optional = true)
+        Optional<Resume> motorsResume)
         implements BehaviourBuilder.With {
 
     /** What holds where a project states nothing. */
@@ -120,8 +128,14 @@ public record Behaviour(
                 deadContacts,
                 reinrushPercent,
                 reinrushAfterMillis,
-                inrushLimitHoldsFor);
+                inrushLimitHoldsFor,
+                motorsResume);
         inrushLimitHoldsFor = List.copyOf(inrushLimitHoldsFor);
+    }
+
+    /** Whether motors are known to stay off after the mains or an emergency; else their return has to be counted. */
+    public boolean motorsStayOff() {
+        return motorsResume.filter(Resume.STAY_OFF::equals).isPresent();
     }
 
     /** The voltage from which the supply is steady. */

@@ -115,7 +115,16 @@ public record Load(
                 min = 1,
                 max = 10,
                 optional = true)
-        OptionalDouble crestFactor)
+        OptionalDouble crestFactor,
+
+        @Field(
+                meaning = "Shutdown groups whose processing an amplifier or auxiliary load needs on, beside that of its"
+                        + " own group and processing in no group; for emergencies and partial commands, the"
+                        + " sequence has all processing first. An amplifier that states none of this needs all"
+                        + " processing",
+                distinct = true,
+                optional = true)
+        Optional<List<String>> needsGroups)
         implements LoadBuilder.With {
     public Load {
         name = name == null || name.isBlank() ? id : name;
@@ -148,12 +157,19 @@ public record Load(
                 rideThrough,
                 guessed,
                 leading,
-                crestFactor);
+                crestFactor,
+                needsGroups);
         comesAfter = List.copyOf(comesAfter);
         panels = List.copyOf(panels);
         apartFrom = List.copyOf(apartFrom);
         samePhaseAs = List.copyOf(samePhaseAs);
         guessed = List.copyOf(guessed);
+        needsGroups = needsGroups.map(List::copyOf);
+    }
+
+    /** Whether it is a motor by what its equipment says. */
+    public boolean isMotor() {
+        return equipment.flatMap(Equipment::motor).isPresent();
     }
 
     /** Begins with what a file gives that leaves everything out. */

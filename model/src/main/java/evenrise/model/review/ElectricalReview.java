@@ -26,6 +26,8 @@ public final class ElectricalReview {
             new AmplifierDemandCheck(),
             new HeatCheck(),
             new MotorStartCheck(),
+            new MotorRestartCheck(),
+            new EmergencyNeedsCheck(),
             new ServiceCheck());
 
     private ElectricalReview() {}

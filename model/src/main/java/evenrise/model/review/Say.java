@@ -1,10 +1,15 @@
 package evenrise.model.review;
 
 import evenrise.model.contract.Decimals;
+import evenrise.model.project.Load;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Puts figures into the words of a remark, the same on every machine. */
 final class Say {
+    private static final int MOST_NAMED = 5;
+
     private Say() {}
 
     static String amps(double amps) {
@@ -36,5 +41,12 @@ final class Say {
     /** The supply or a panel, as messages call it. */
     static String node(String node) {
         return node.equals(evenrise.model.rules.NodeFigures.SUPPLY) ? "the supply" : "panel " + quoted(node);
+    }
+
+    /** The first few by name, the rest counted. */
+    static String named(List<Load> loads) {
+        String first =
+                loads.stream().limit(MOST_NAMED).map(load -> quoted(load.id())).collect(Collectors.joining(", "));
+        return loads.size() > MOST_NAMED ? first + " and " + (loads.size() - MOST_NAMED) + " more" : first;
     }
 }

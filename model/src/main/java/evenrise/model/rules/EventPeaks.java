@@ -98,8 +98,10 @@ final class EventPeaks {
         return worst(PlanEvent.RETURN, Optional.empty(), larger(atOnce(always), later(always, normal)));
     }
 
-    private static double[] atOnce(List<Placement> always) {
-        return sum(always, EventPeaks::anewAmps);
+    private double[] atOnce(List<Placement> always) {
+        return sum(
+                always,
+                each -> useAmps(each) + (staysOff(each) ? 0 : envelope(each).excessAmps()));
     }
 
     private double[] later(List<Placement> always, double[] normal) {
@@ -111,7 +113,8 @@ final class EventPeaks {
         List<Placement> dropped =
                 live.stream().filter(each -> each.isSequenced() && drops(each)).toList();
         double[] held = added(sum(live, EventPeaks::useAmps), negative(sum(dropped, EventPeaks::useAmps)));
-        return worst(PlanEvent.RELEASE, Optional.empty(), added(held, sequence(dropped)));
+        List<Placement> back = dropped.stream().filter(each -> !staysOff(each)).toList();
+        return worst(PlanEvent.RELEASE, Optional.empty(), added(held, sequence(back)));
     }
 
     /** Never below the return, which is what a board without loads here leaves, nor below all in use, as it fails. */
@@ -131,7 +134,7 @@ final class EventPeaks {
             double[] amps = new double[Phase.values().length];
             List<Placement> here = byBoard.getOrDefault(board.id(), List.of());
             if (behaviour.deadContacts() == DeadContacts.STAY && !here.isEmpty()) {
-                amps = larger(amps, added(atOnce, sum(here, EventPeaks::anewAmps)));
+                amps = larger(amps, added(atOnce, atOnce(here)));
                 amps = larger(amps, added(later, sum(here, each -> useAmps(each) + excessAfterWaitAmps(each))));
             }
             List<Placement> chain = chains.get(board.id()).stream()
@@ -168,6 +171,11 @@ final class EventPeaks {
                 some.stream().map(each -> draw(each, each.onSeconds())).toList()));
     }
 
+    /** A motor of which the project states that it stays off until somebody asks, after the mains and an emergency. */
+    private boolean staysOff(Placement placement) {
+        return behaviour.motorsStayOff() && placement.load().isMotor();
+    }
+
     private boolean drops(Placement placement) {
         return layout.index().drops(placement.load());
     }
@@ -193,7 +201,9 @@ final class EventPeaks {
 
     /** What is left of the excess when the first breaker of the sequence may close after the wait. */
     private double excessAfterWaitAmps(Placement placement) {
-        return envelope(placement).excessLeftAmps(Math.max(0, behaviour.steadyWaitSeconds() - toleranceSeconds));
+        return staysOff(placement)
+                ? 0
+                : envelope(placement).excessLeftAmps(Math.max(0, behaviour.steadyWaitSeconds() - toleranceSeconds));
     }
 
     private InrushEnvelope envelope(Placement placement) {

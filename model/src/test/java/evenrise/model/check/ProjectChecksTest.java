@@ -145,6 +145,41 @@ class ProjectChecksTest {
         }
 
         @Test
+        void ofNeedsAndOrderAreNamed() {
+            // the amplifier needs the room's processing, which is to come after it
+            Finding finding = only(plant().groups(aGroup("room").holds())
+                    .loads(
+                            aLoad("amp").amplifier().needsGroups("room"),
+                            aLoad("dsp").processing().group("room").comesAfter("amp")));
+
+            assertThat(finding.pointer()).isEqualTo("/loads/0/needs_groups/0");
+            assertThat(finding.value()).isEqualTo("part of a circle: 'amp' after 'dsp' after 'amp'");
+        }
+
+        @Test
+        void ofNeedsNameGroupsWithProcessing() {
+            assertThat(only(plant().groups(aGroup("room").holds())
+                                    .loads(
+                                            aLoad("amp").amplifier().needsGroups("room"),
+                                            aLoad("lamp").auxiliary().group("room")))
+                            .value())
+                    .isEqualTo("'room', in which nothing is processing");
+            assertThat(only(plant().loads(aLoad("amp").amplifier().needsGroups("rom")))
+                            .pointer())
+                    .isEqualTo("/loads/0/needs_groups/0");
+        }
+
+        @Test
+        void ofNeedsAreNotForProcessing() {
+            assertThat(only(plant().groups(aGroup("room").holds())
+                                    .loads(
+                                            aLoad("dsp").processing().group("room"),
+                                            aLoad("core").processing().needsGroups("room")))
+                            .pointer())
+                    .isEqualTo("/loads/1/needs_groups");
+        }
+
+        @Test
         void isSaidOfEachCircleAlone() {
             assertThat(errors(plant().loads(
                                     aLoad("a").comesAfter("b"),

@@ -107,15 +107,28 @@ final class Eyewitness {
         return said;
     }
 
+    private List<String> processing(Load load) {
+        if (load.needsGroups().isEmpty()) {
+            return load.role() == Role.AMPLIFIER ? List.copyOf(processing) : List.of();
+        }
+        List<String> needed = new ArrayList<>();
+        for (String each : processing) {
+            String group = loads.get(each).shutdownGroup().orElse("");
+            boolean isOwn = group.equals(load.shutdownGroup().orElse(""));
+            if (group.isEmpty() || isOwn || load.needsGroups().get().contains(group)) {
+                needed.add(each);
+            }
+        }
+        return needed;
+    }
+
     private void look(double now, Set<String> lit, Set<String> came, Set<String> excused, boolean emergency) {
         for (String load : lit) {
             if (emergency && drops.contains(load)) {
                 said.add(now + " s: " + load + " is on during an emergency on which it drops");
             }
             Set<String> needed = new HashSet<>(loads.get(load).comesAfter());
-            if (loads.get(load).role() == Role.AMPLIFIER) {
-                needed.addAll(processing);
-            }
+            needed.addAll(processing(loads.get(load)));
             for (String each : needed) {
                 if (loads.containsKey(each) && !lit.contains(each) && !excused.contains(each)) {
                     said.add(now + " s: " + load + (came.contains(load) ? " comes on without " : " is on without ")

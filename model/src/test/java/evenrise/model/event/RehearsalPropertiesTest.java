@@ -10,9 +10,13 @@ import evenrise.model.plan.EventPeak;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Behaviour;
 import evenrise.model.project.DeadContacts;
+import evenrise.model.project.Equipment;
+import evenrise.model.project.Load;
+import evenrise.model.project.Motor;
 import evenrise.model.project.PlanEvent;
 import evenrise.model.project.Project;
 import evenrise.model.project.Restart;
+import evenrise.model.project.Role;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.PhasePeak;
@@ -55,13 +59,37 @@ class RehearsalPropertiesTest {
     private static Layout layout(int seed, boolean usual) {
         ARandomProject.Planted planted = ARandomProject.planted(seed);
         Behaviour behaviour = usual ? Behaviour.DEFAULT : TestBehaviour.any(new Random(seed));
-        return Layout.of(planted.project().withBehaviour(Optional.of(behaviour)), planted.plan());
+        return Layout.of(described(planted.project(), seed).withBehaviour(Optional.of(behaviour)), planted.plan());
+    }
+
+    /** The same with some loads that are motors, and some amplifiers that state the groups whose processing they need. */
+    private static Project described(Project project, int seed) {
+        Random random = new Random(seed);
+        Equipment motor = Equipment.builder().motor(Motor.builder().build()).build();
+        List<String> groups = project.loads().stream()
+                .filter(each -> each.switched() && each.role() == Role.PROCESSING)
+                .flatMap(each -> each.shutdownGroup().stream())
+                .distinct()
+                .toList();
+        return project.withLoads(project.loads().stream()
+                .map(load -> {
+                    Load described = random.nextInt(6) == 0
+                            ? load.with().equipment(motor).build()
+                            : load;
+                    boolean states = random.nextBoolean() && load.switched() && load.role() != Role.PROCESSING;
+                    List<String> needed = groups.stream()
+                            .filter(each -> random.nextInt(3) == 0)
+                            .toList();
+                    return states ? described.with().needsGroups(needed).build() : described;
+                })
+                .toList());
     }
 
     private static Layout layout(int seed, Restart restart) {
         ARandomProject.Planted planted = ARandomProject.planted(seed);
         return Layout.of(
-                planted.project().withBehaviour(Optional.of(TestBehaviour.restarting(restart))), planted.plan());
+                described(planted.project(), seed).withBehaviour(Optional.of(TestBehaviour.restarting(restart))),
+                planted.plan());
     }
 
     /** Amplifiers, dropped groups, the sequence: by a witness who sees breakers only. */
@@ -206,8 +234,9 @@ class RehearsalPropertiesTest {
             @ForAll @IntRange(max = 20) int board,
             @ForAll("events") List<RawEvent> raw) {
         ARandomProject.Planted planted = ARandomProject.planted(seed);
-        Layout layout =
-                Layout.of(planted.project().withBehaviour(Optional.of(TestBehaviour.stopping())), planted.plan());
+        Layout layout = Layout.of(
+                described(planted.project(), seed).withBehaviour(Optional.of(TestBehaviour.stopping())),
+                planted.plan());
         List<ScriptEvent> events = new ArrayList<>();
         if (!layout.project().boards().isEmpty()) {
             int dead = board % layout.project().boards().size();
@@ -279,7 +308,7 @@ class RehearsalPropertiesTest {
     }
 
     private static Trace day(Layout layout, Use use, ScriptEvent... events) {
-        return Rehearsal.of(EventPlant.of(layout, use), new EventScript("day", List.of(events)));
+        return BothWays.of(layout, use, new EventScript("day", List.of(events)));
     }
 
     private static double normal(NodeFigures node) {

@@ -1,8 +1,7 @@
 package evenrise.solver.cli;
 
-import evenrise.model.event.EventPlant;
+import evenrise.model.event.BothWays;
 import evenrise.model.event.EventScript;
-import evenrise.model.event.Rehearsal;
 import evenrise.model.event.Trace;
 import evenrise.model.event.Use;
 import evenrise.model.file.Reading;
@@ -137,7 +136,7 @@ final class RehearseCommand implements Callable<Integer> {
                     plan + ": the plan breaks hard rules in " + Numbers.counted(broken, "place")
                             + "; evenrise audit shows them. The rehearsal plays it as it is.");
         }
-        Trace played = Rehearsal.of(EventPlant.of(layout, idle ? Use.IDLE : Use.FULL), script);
+        Trace played = BothWays.of(layout, idle ? Use.IDLE : Use.FULL, script);
         if (trace != null) {
             write(played);
         }

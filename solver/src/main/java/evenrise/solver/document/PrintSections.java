@@ -72,6 +72,8 @@ final class PrintSections {
         of.table("review", Map.of("Grade", 27, "Check", 27, "Place", 24)).ifPresent(all::add);
         of.table("bill", Map.of("Quantity", 22, "Price", 28, "Sum", 28)).ifPresent(all::add);
         all.add(of.commissioning());
+        of.table("motors", Map.of("Place", 24, "Off after mains", 18, "Off after release", 18, "Starts when asked", 18))
+                .ifPresent(all::add);
         all.add(of.labels());
         return all;
     }
@@ -93,7 +95,15 @@ final class PrintSections {
                     grid.title(),
                     "findings",
                     parts(PrintBlock.rows(grid)),
-                    rows -> Map.of("title", grid.title(), "columns", columns, "rows", rows));
+                    rows -> Map.of(
+                            "title",
+                            grid.title(),
+                            "note",
+                            id.equals("motors") ? grid.note() : "",
+                            "columns",
+                            columns,
+                            "rows",
+                            rows));
         });
     }
 

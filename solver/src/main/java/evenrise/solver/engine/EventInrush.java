@@ -69,10 +69,10 @@ final class EventInrush {
         sum(allUse, loads.useUnits[load], phaseMask, sign);
         if (!isSwitched) {
             long risesTo = loads.useUnits[load] - plant.envelopes.baseUnits[load];
-            sum(unswitchedAnew, loads.anewUnits[load], phaseMask, sign);
+            sum(unswitchedAnew, loads.returnUnits[load], phaseMask, sign);
             sum(unswitchedLater, risesTo + loads.laterUnits[load], phaseMask, sign);
         } else if (boardAnew.length > 0) {
-            sum(boardAnew[board], loads.anewUnits[load], phaseMask, sign);
+            sum(boardAnew[board], loads.returnUnits[load], phaseMask, sign);
             sum(boardLater[board], loads.useUnits[load] + loads.laterUnits[load], phaseMask, sign);
             for (int head : loads.heads[board]) {
                 staleChains.add(head);
@@ -82,9 +82,9 @@ final class EventInrush {
             excess.addExcess(load, phaseMask, instant, sign);
         }
         if (release != null) {
-            if (isSwitched && plant.drops[load]) {
+            if (loads.comesBack[load]) {
                 release.add(load, phaseMask, instant, sign);
-            } else {
+            } else if (!isSwitched || !plant.drops[load]) {
                 sum(heldUse, loads.useUnits[load], phaseMask, sign);
             }
         }

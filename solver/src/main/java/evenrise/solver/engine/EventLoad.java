@@ -23,8 +23,12 @@ final class EventLoad {
 
     /** In full use. */
     final long[] useUnits;
-    /** When the voltage returns: the inrush beside what it is used for. */
+    /** When a deep dip passes: the inrush beside what it is used for. */
     final long[] anewUnits;
+    /** When the mains return; as in a dip, but for motors that stay off. */
+    final long[] returnUnits;
+    /** Whether it comes back when an emergency is released. */
+    final boolean[] comesBack;
     /** What is left of the excess when the sequence begins after the mains have returned. */
     final long[] laterUnits;
     /** Boards that each board starts, directly or by others, itself included; only where a failure is asked for. */
@@ -47,6 +51,8 @@ final class EventLoad {
         int count = plant.loadCount();
         useUnits = new long[count];
         anewUnits = new long[count];
+        returnUnits = new long[count];
+        comesBack = new boolean[count];
         laterUnits = new long[count];
         double wait = Math.max(0, behaviour.steadyWaitSeconds() - project.timingToleranceSeconds());
         for (int load = 0; load < count; load++) {
@@ -54,7 +60,11 @@ final class EventLoad {
             double useAmps = FullUse.amps(project.loads().get(load));
             useUnits[load] = units(plant, useAmps);
             anewUnits[load] = units(plant, useAmps + envelope.excessAmps());
-            laterUnits[load] = units(plant, envelope.excessLeftAmps(wait));
+            boolean staysOff =
+                    behaviour.motorsStayOff() && project.loads().get(load).isMotor();
+            returnUnits[load] = staysOff ? useUnits[load] : anewUnits[load];
+            comesBack[load] = plant.switched[load] && plant.drops[load] && !staysOff;
+            laterUnits[load] = staysOff ? 0 : units(plant, envelope.excessLeftAmps(wait));
         }
         int boards = asked.contains(PlanEvent.BOARD_FAILURE) ? plant.boardCount : 0;
         chain = new int[boards][];

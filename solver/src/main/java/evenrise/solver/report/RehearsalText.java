@@ -63,7 +63,7 @@ public final class RehearsalText {
                 .text(
                         broken == 0 ? Tone.GOOD : Tone.BAD,
                         broken == 0
-                                ? "Nothing happened that must not."
+                                ? "Nothing happened that must not, in what was played."
                                 : Numbers.counted(broken, "thing") + " happened that must not; see below.")
                 .lines();
     }
@@ -165,7 +165,12 @@ public final class RehearsalText {
     private static List<String> findings(Trace trace, boolean all, Paint paint) {
         Section section = new Section(paint, "Findings");
         if (trace.findings().isEmpty()) {
-            return section.text("None.").lines();
+            return section.text("Nothing was found in "
+                            + Numbers.counted(trace.episodes().size(), "happening")
+                            + " that " + (trace.episodes().size() == 1 ? "was" : "were")
+                            + " played. That says nothing of other happenings and faults, nor of what a rehearsal does"
+                            + " not model.")
+                    .lines();
         }
         List<EventFinding> sorted = trace.findings().stream()
                 .sorted(Comparator.comparing(EventFinding::grade))

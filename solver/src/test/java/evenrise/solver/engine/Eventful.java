@@ -3,12 +3,16 @@ package evenrise.solver.engine;
 import evenrise.model.project.Behaviour;
 import evenrise.model.project.DeadBoard;
 import evenrise.model.project.DeadContacts;
+import evenrise.model.project.Equipment;
+import evenrise.model.project.Motor;
 import evenrise.model.project.Panel;
 import evenrise.model.project.PlanEvent;
 import evenrise.model.project.Project;
+import evenrise.model.project.Resume;
 import evenrise.model.project.Supply;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 
@@ -34,7 +38,13 @@ final class Eventful {
                 .map(panel -> panel.withInrushLimitAmps(
                         random.nextInt(4) == 0 ? OptionalDouble.empty() : limit(random, peaks)))
                 .toList();
+        Equipment motor = Equipment.builder().motor(Motor.builder().build()).build();
         return project.with()
+                .loads(project.loads().stream()
+                        .map(load -> random.nextInt(4) == 0
+                                ? load.with().equipment(motor).build()
+                                : load)
+                        .toList())
                 .supply(supply)
                 .panels(panels)
                 .behaviour(behaviour(random, asked))
@@ -52,6 +62,7 @@ final class Eventful {
                 .deadBoard(random.nextInt(3) > 0 ? DeadBoard.CARRY_ON : DeadBoard.STOP)
                 .deadContacts(random.nextInt(3) > 0 ? DeadContacts.STAY : DeadContacts.OPEN)
                 .inrushLimitHoldsFor(asked)
+                .motorsResume(random.nextBoolean() ? Optional.empty() : Optional.of(Resume.STAY_OFF))
                 .build();
     }
 }

@@ -12,6 +12,7 @@ import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PlanEvent;
 import evenrise.model.project.Project;
+import evenrise.model.project.Resume;
 import evenrise.model.project.Role;
 import evenrise.model.project.ShutdownGroup;
 import evenrise.model.sequence.StepTimes;
@@ -311,7 +312,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
         }
 
         private long returnUnits(List<Seat> always, List<Seat> live, int phase) {
-            return Math.max(sum(always, this::anew), sequenceLater(always, live, phase));
+            return Math.max(sum(always, this::returning), sequenceLater(always, live, phase));
         }
 
         private long sequenceLater(List<Seat> always, List<Seat> live, int phase) {
@@ -322,7 +323,8 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
         private long releaseUnits(List<Seat> live, int phase) {
             List<Seat> dropped = live.stream().filter(this::drops).toList();
             List<Seat> held = live.stream().filter(seat -> !drops(seat)).toList();
-            return sum(held, this::use) + peakUnits(dropped, phase);
+            List<Seat> back = dropped.stream().filter(seat -> !staysOff(seat)).toList();
+            return sum(held, this::use) + peakUnits(back, phase);
         }
 
         /** The greatest sum of what is above the bases of those on; base by base taken off. */
@@ -347,7 +349,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
                         .filter(seat -> seat.isOn() && seat.output.board() == dead)
                         .toList();
                 if (project.behaviourOrDefault().deadContacts() == DeadContacts.STAY) {
-                    worst = Math.max(worst, sum(always, this::anew) + sum(own, this::anew));
+                    worst = Math.max(worst, sum(always, this::returning) + sum(own, this::returning));
                     worst = Math.max(
                             worst, sequenceLater(always, live, phase) + sum(own, this::use) + sum(own, this::later));
                 }
@@ -376,6 +378,17 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
             return units(useAmps(seat) + Math.max(0, seat.load.inrushAmps() - base));
         }
 
+        private boolean staysOff(Seat seat) {
+            boolean isMotor =
+                    seat.load.equipment().filter(it -> it.motor().isPresent()).isPresent();
+            return isMotor
+                    && project.behaviourOrDefault().motorsResume().equals(java.util.Optional.of(Resume.STAY_OFF));
+        }
+
+        private long returning(Seat seat) {
+            return staysOff(seat) ? use(seat) : anew(seat);
+        }
+
         private long base(Seat seat) {
             return units(InrushEnvelope.of(seat.load, project.timingToleranceSeconds())
                     .baseAmps());
@@ -383,6 +396,9 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
 
         private long later(Seat seat) {
             double wait = project.behaviourOrDefault().steadyWaitSeconds() - project.timingToleranceSeconds();
+            if (staysOff(seat)) {
+                return 0;
+            }
             return units(InrushEnvelope.of(seat.load, project.timingToleranceSeconds())
                     .excessLeftAmps(Math.max(0, wait)));
         }

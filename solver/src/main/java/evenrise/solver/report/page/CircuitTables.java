@@ -1,9 +1,11 @@
 package evenrise.solver.report.page;
 
+import evenrise.model.project.Resume;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import evenrise.solver.report.page.Grid.Column;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** Tables with a row for each breaker, along the panels. */
@@ -47,8 +49,8 @@ final class CircuitTables {
         return new Grid(
                 "commissioning",
                 "Commissioning sheet",
-                "Planned currents are rms, on each pole. A load that idles, as an amplifier without a signal, draws its idle"
-                        + " current; times count from the command to switch on.",
+                "Planned currents are rms, on each pole. A load that idles, as an amplifier without a signal, draws"
+                        + " its idle current; times count from the command to switch on.",
                 List.of(
                         Column.text("Panel"),
                         Column.text("Slots"),
@@ -75,6 +77,52 @@ final class CircuitTables {
                         Places.on(each),
                         "",
                         "")));
+    }
+
+    /** What is to be seen of every motor before use; empty where there is none. */
+    Optional<Grid> motors() {
+        List<List<Object>> rows = Places.inOrder(layout).stream()
+                .filter(each -> each.load().isMotor())
+                .map(each -> List.<Object>of(
+                        each.id(),
+                        each.load().name(),
+                        each.assignment().panel() + " " + Places.slots(each),
+                        control(each),
+                        "",
+                        "",
+                        "",
+                        ""))
+                .toList();
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Grid(
+                        "motors",
+                        "Motors: none may come back unasked",
+                        "To be tested of each motor before use, people clear and the load secured: running, cut the"
+                            + " mains for longer than the control rides through, and bring them back; running, close"
+                            + " the emergency contact and release it. It stays off both times until somebody asks for"
+                            + " it (IEC 60204-1 7.5 and 9.2.3.4.2). "
+                                + stated(),
+                        List.of(
+                                Column.text("Load"),
+                                Column.text("Name"),
+                                Column.text("Place"),
+                                Column.text("Control"),
+                                Column.text("Off after mains"),
+                                Column.text("Off after release"),
+                                Column.text("Starts when asked"),
+                                Column.text("Initials")),
+                        rows));
+    }
+
+    private String stated() {
+        return layout.project()
+                .behaviourOrDefault()
+                .motorsResume()
+                .map(each -> each == Resume.STAY_OFF
+                        ? "The project states that its control keeps them off."
+                        : "The project states that its control lets them come back: that is to be changed.")
+                .orElse("What the control does is not stated: peaks after mains or release count both ways.");
     }
 
     Grid labels() {

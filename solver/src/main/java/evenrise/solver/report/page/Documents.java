@@ -80,6 +80,7 @@ public final class Documents {
                 circuits.commissioning(),
                 circuits.labels()));
         nodes.unstated().ifPresent(all::add);
+        circuits.motors().ifPresent(all::add);
         if (!scatter.isEmpty()) {
             all.add(nodes.percentiles(scatter));
         }
