@@ -25,7 +25,12 @@ class ValidationTest {
     private static final Path PAGE = Docs.page("validation.md");
 
     static List<Check> checks() {
-        return Stream.of(QuantityChecks.all(), DemandChecks.all(), WiringChecks.all(), SourceChecks.all())
+        return Stream.of(
+                        QuantityChecks.all(),
+                        DemandChecks.all(),
+                        WiringChecks.all(),
+                        SourceChecks.all(),
+                        EventChecks.all())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -59,7 +64,8 @@ class ValidationTest {
 
         assertThat(page.substring(begin, end))
                 .as(
-                        "docs/validation.md is stale; refresh it with mvn -pl model test -Dtest=ValidationTest -D%s=true",
+                        "docs/validation.md is stale; refresh it with mvn -pl model test -Dtest=ValidationTest"
+                                + " -D%s=true",
                         REFRESH)
                 .isEqualTo(generated);
     }

@@ -40,7 +40,11 @@ class RehearseCommandTest {
         assertThat(result.code()).isEqualTo(ExitCode.DONE);
         assertThat(result.out())
                 .contains("Rehearsal of an ordinary day", "on command", "mains fail", "emergency begins", "off command")
-                .contains("Nothing happened that must not.", "Timeline", "Findings", "Isolate and lock out");
+                .contains(
+                        "Nothing happened that must not, in what was played.",
+                        "Timeline",
+                        "Findings",
+                        "Isolate and lock out");
         assertThat(result.err()).isEmpty();
         assertThat(result.out().lines())
                 .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
@@ -75,14 +79,14 @@ class RehearseCommandTest {
     @Test
     void playsAScript() throws IOException {
         Path script = Files.writeString(folder.resolve("day.yaml"), """
-                format: evenrise-script/1
-                name: a board that dies
-                events:
-                  - {at_s: 0, event: system-on}
-                  - {event: board-dead, board: B1}
-                  - {event: mains, voltage_pct: 0}
-                  - {event: mains, voltage_pct: 100}
-                """);
+            format: evenrise-script/1
+            name: a board that dies
+            events:
+              - {at_s: 0, event: system-on}
+              - {event: board-dead, board: B1}
+              - {event: mains, voltage_pct: 0}
+              - {event: mains, voltage_pct: 100}
+            """);
 
         Shell.Result result = rehearse("--script", script.toString());
 
