@@ -11,6 +11,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /** Takes in the bytes of a file, up to a limit, and their text. */
 final class Input {
@@ -61,7 +62,7 @@ final class Input {
         CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(in, chars, true);
         String text = chars.flip().toString();
         if (result.isError()) {
-            String bad = String.format("0x%02X", bytes[in.position()]);
+            String bad = String.format(Locale.ROOT, "0x%02X", bytes[in.position()]);
             throw unfit(text, text.length(), name, "not UTF-8: byte " + bad + " at offset " + in.position());
         }
         int nul = text.indexOf('\0');

@@ -13,6 +13,7 @@ import evenrise.solver.report.page.Documents;
 import evenrise.solver.report.page.Imprint;
 import java.io.PrintWriter;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.Queue;
@@ -58,7 +59,7 @@ final class PlanRun {
         Imprint imprint = new Imprint(
                 planned.project().name(),
                 "A",
-                LocalDate.now().toString(),
+                LocalDate.now(ZoneId.systemDefault()).toString(),
                 read.sha256(),
                 Evenrise.Version.ofThisProgram());
         return Documents.of(

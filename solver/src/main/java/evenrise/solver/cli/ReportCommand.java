@@ -15,6 +15,7 @@ import evenrise.solver.report.page.Document;
 import evenrise.solver.report.page.Documents;
 import evenrise.solver.report.page.Imprint;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -106,7 +107,7 @@ final class ReportCommand implements Callable<Integer> {
         Imprint imprint = new Imprint(
                 subject.name(),
                 revision,
-                date == null ? LocalDate.now().toString() : date,
+                date == null ? LocalDate.now(ZoneId.systemDefault()).toString() : date,
                 read.sha256(),
                 Evenrise.Version.ofThisProgram());
         List<NodeScatter> scatter = trials < 1

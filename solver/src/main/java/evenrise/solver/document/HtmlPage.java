@@ -50,10 +50,10 @@ public final class HtmlPage {
     }
 
     private static String onEverySheet(Imprint imprint) {
-        return "@page{@bottom-left{content:%s}@bottom-right{content:\"page \" counter(page) \" of \" counter(pages)}}"
-                .formatted(Policy.cssText(imprint.project() + " · revision " + imprint.revision() + " · "
-                        + imprint.date() + " · project file " + imprint.shortHash() + " · evenrise "
-                        + imprint.version()));
+        String left = imprint.project() + " · revision " + imprint.revision() + " · " + imprint.date()
+                + " · project file " + imprint.shortHash() + " · evenrise " + imprint.version();
+        return "@page{@bottom-left{content:" + Policy.cssText(left)
+                + "}@bottom-right{content:\"page \" counter(page) \" of \" counter(pages)}}";
     }
 
     /** A table with its cells as texts. */

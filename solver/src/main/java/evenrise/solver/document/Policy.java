@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What a browser may run and load (Content Security Policy): the page's own script and style, known by hash, and nothing else. */
@@ -25,7 +26,7 @@ final class Policy {
         return text.codePoints()
                 .mapToObj(c -> c < 128 && (Character.isLetterOrDigit(c) || c == ' ')
                         ? Character.toString(c)
-                        : "\\%06x ".formatted(c))
+                        : String.format(Locale.ROOT, "\\%06x ", c))
                 .collect(Collectors.joining("", "\"", "\""));
     }
 }

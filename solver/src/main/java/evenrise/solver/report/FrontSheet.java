@@ -3,12 +3,13 @@ package evenrise.solver.report;
 import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
 import java.util.List;
+import java.util.Locale;
 
 /** A front of plans as records, for JSON and CSV. */
 public record FrontSheet(String project, FrontRow asBuilt, List<FrontRow> points) {
     /** Name of the file that holds the plan with so many moves. */
     public static String planName(int moves) {
-        return String.format("plan-%04d.json", moves);
+        return String.format(Locale.ROOT, "plan-%04d.json", moves);
     }
 
     public static FrontSheet of(String project, Front front, FrontPoint chosen) {

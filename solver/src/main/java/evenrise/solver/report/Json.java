@@ -3,6 +3,7 @@ package evenrise.solver.report;
 import evenrise.model.contract.Words;
 import java.lang.reflect.RecordComponent;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -73,7 +74,7 @@ public final class Json {
         if (c == '"' || c == '\\') {
             return "\\" + c;
         }
-        return c >= ' ' && c <= '~' ? String.valueOf(c) : String.format("\\u%04x", (int) c);
+        return c >= ' ' && c <= '~' ? String.valueOf(c) : String.format(Locale.ROOT, "\\u%04x", (int) c);
     }
 
     private static Object read(RecordComponent component, Record object) {

@@ -1,6 +1,7 @@
 package evenrise.solver.report;
 
 import evenrise.solver.engine.Progress;
+import java.util.Locale;
 import java.util.Optional;
 
 /** One line on how far a search has come. */
@@ -35,7 +36,7 @@ public final class ProgressText {
 
     private static String elapsed(double seconds) {
         long whole = (long) seconds;
-        return String.format("%2d:%02d", whole / 60, whole % 60);
+        return String.format(Locale.ROOT, "%2d:%02d", whole / 60, whole % 60);
     }
 
     private static String brief(double number) {

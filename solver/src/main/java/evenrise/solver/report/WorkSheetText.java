@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -59,7 +60,7 @@ public final class WorkSheetText {
         List<String> lines = new ArrayList<>(steps.lines());
         int count = 0;
         for (WorkStep step : stage.steps()) {
-            lines.addAll(Wrap.lines(String.format("  [ ] %2d  ", ++count), words.say(step, after)));
+            lines.addAll(Wrap.lines(String.format(Locale.ROOT, "  [ ] %2d  ", ++count), words.say(step, after)));
         }
         sections.add(lines);
         if (order.breaches().stream().anyMatch(breach -> breach.stage() == number)) {

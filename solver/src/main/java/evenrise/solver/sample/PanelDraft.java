@@ -9,6 +9,7 @@ import evenrise.model.project.SlotNumbering;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -138,7 +139,7 @@ final class PanelDraft {
     private LoadDraft add(Kit kit, boolean switched) {
         long alike = loads.stream().filter(load -> load.kit == kit).count();
         LoadDraft load = new LoadDraft(
-                "%s-%02d".formatted(id, loads.size() + 1),
+                String.format(Locale.ROOT, "%s-%02d", id, loads.size() + 1),
                 place + " " + kit.name() + " " + (alike + 1),
                 kit,
                 system.phases().size(),

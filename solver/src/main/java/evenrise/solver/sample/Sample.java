@@ -13,7 +13,7 @@ public final class Sample {
 
     /** A venue of {@code size} with a name that tells how it was drawn. */
     public static Venue venue(long seed, VenueSize size) {
-        return venue(seed, size, "Drawn venue of %d panels, seed %d".formatted(size.panels(), seed));
+        return venue(seed, size, "Drawn venue of " + size.panels() + " panels, seed " + seed);
     }
 
     /** A venue of {@code size}, with a layout that keeps its rules. Time: linear in the loads, but for the peaks. */

@@ -1,6 +1,7 @@
 package evenrise.solver.sample;
 
 import evenrise.model.project.PhaseSystem;
+import java.util.Locale;
 
 /**
  * How large a venue to draw.
@@ -20,18 +21,20 @@ public record VenueSize(int panels, int loads, PhaseSystem system) {
 
     public VenueSize {
         if (panels < 1 || panels > MOST_PANELS) {
-            throw new IllegalArgumentException("a venue of %d panels, expected 1 to %d".formatted(panels, MOST_PANELS));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "a venue of %d panels, expected 1 to %d", panels, MOST_PANELS));
         }
         long fewest = (long) FEWEST_LOADS * panels;
         long most = (long) MOST_LOADS * panels;
         if (loads < fewest || loads > most) {
-            throw new IllegalArgumentException("%d loads in %d panels, expected %d to %d. Maybe ask for %d panel(s)."
-                    .formatted(
-                            loads,
-                            panels,
-                            fewest,
-                            most,
-                            Math.max(1, Math.min(MOST_PANELS, (loads + USUAL_LOADS - 1) / USUAL_LOADS))));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "%d loads in %d panels, expected %d to %d. Maybe ask for %d panel(s).",
+                    loads,
+                    panels,
+                    fewest,
+                    most,
+                    Math.max(1, Math.min(MOST_PANELS, (loads + USUAL_LOADS - 1) / USUAL_LOADS))));
         }
         if (system == PhaseSystem.SINGLE_PHASE) {
             throw new IllegalArgumentException("a single-phase venue, expected three-phase or split-phase");
