@@ -215,7 +215,7 @@ class SampleTest {
 
         @Test
         void refusesNoPanelAndASinglePhase() {
-            assertThatThrownBy(() -> VenueSize.ofPanels(0)).hasMessageContaining("0 panels, expected 1 to 5000");
+            assertThatThrownBy(() -> VenueSize.ofPanels(0)).hasMessageContaining("0 panels, expected 1 to 800");
             assertThatThrownBy(() -> new VenueSize(1, 24, PhaseSystem.SINGLE_PHASE))
                     .hasMessageContaining("expected three-phase or split-phase");
         }
