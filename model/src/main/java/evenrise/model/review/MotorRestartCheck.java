@@ -15,7 +15,7 @@ import java.util.Optional;
 final class MotorRestartCheck implements ElectricalCheck {
     private static final String ID = "motor-restart";
 
-    private static final String CLAUSE = "IEC 60204-1 7.5, 9.2.3.4.2; NFPA 79 7.5, 9.2.5.4.1";
+    private static final String CLAUSE = "IEC 60204-1 7.5, 9.2.3.4.2; NFPA 79";
 
     @Override
     public String id() {
