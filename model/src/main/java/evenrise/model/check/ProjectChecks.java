@@ -16,7 +16,8 @@ public final class ProjectChecks {
             Relations::check,
             SlotNumbers::check,
             FixedPlaces::check,
-            Cables::check);
+            Cables::check,
+            Trips::check);
 
     private ProjectChecks() {}
 

@@ -24,6 +24,13 @@ public record Phasor(double real, double imaginary) {
                 real * impedance.reactanceOhms() + imaginary * impedance.resistanceOhms());
     }
 
+    /** The current that this voltage drives through an impedance, which is not zero. */
+    public Phasor over(Impedance impedance) {
+        double squared = impedance.resistanceOhms() * impedance.resistanceOhms()
+                + impedance.reactanceOhms() * impedance.reactanceOhms();
+        return times(new Impedance(impedance.resistanceOhms() / squared, -impedance.reactanceOhms() / squared));
+    }
+
     /** Turned forward by an angle. */
     public Phasor turned(double radians) {
         double cos = Math.cos(radians);

@@ -36,10 +36,15 @@ public record Circuit(
                 above = 0,
                 max = 30,
                 optional = true)
-        OptionalDouble residualCurrentAmps)
+        OptionalDouble residualCurrentAmps,
+
+        @Field(
+                meaning = "Range of its instantaneous trip by its maker; it goes before setting and curve",
+                optional = true)
+        Optional<InstantaneousRange> instantaneous)
         implements CircuitBuilder.With {
     public Circuit {
-        Contract.check(Circuit.class, cable, continuous, fullyRated, instantaneousRatio, devices, residualCurrentAmps);
+        Contract.check(Circuit.class, cable, continuous, fullyRated, instantaneousRatio, devices, residualCurrentAmps, instantaneous);
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -29,10 +29,13 @@ public record Feeder(
                 above = 0,
                 max = 30,
                 optional = true)
-        OptionalDouble residualCurrentAmps)
+        OptionalDouble residualCurrentAmps,
+
+        @Field(meaning = "What is known of that device's trip", optional = true)
+        Optional<Device> device)
         implements FeederBuilder.With {
     public Feeder {
-        Contract.check(Feeder.class, cable, breakerAmps, fullyRated, residualCurrentAmps);
+        Contract.check(Feeder.class, cable, breakerAmps, fullyRated, residualCurrentAmps, device);
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -62,7 +62,10 @@ public record Panel(
                 above = 0,
                 max = 1,
                 optional = true)
-        OptionalDouble continuousFraction)
+        OptionalDouble continuousFraction,
+
+        @Field(meaning = "Its main device, where it has one beside the feeder's", optional = true)
+        Optional<Device> main)
         implements PanelBuilder.With {
     public Panel {
         Contract.check(
@@ -78,7 +81,8 @@ public record Panel(
                 switchedSlots,
                 feeder,
                 interruptingAmps,
-                continuousFraction);
+                continuousFraction,
+                main);
         phaseRotation = List.copyOf(phaseRotation);
         reservedSlots = List.copyOf(reservedSlots);
         switchedSlots = switchedSlots.map(List::copyOf);

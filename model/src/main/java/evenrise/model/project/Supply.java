@@ -43,7 +43,9 @@ public record Supply(
                 meaning = "Voltages that it may have for as long as anybody likes, where the loads are; where absent,"
                         + " those of the practice are assumed",
                 optional = true)
-        Optional<VoltageRange> voltageRange)
+        Optional<VoltageRange> voltageRange,
+
+        @Field(meaning = "Its main device", optional = true) Optional<Device> main)
         implements SupplyBuilder.With {
     public Supply {
         Contract.check(
@@ -55,7 +57,8 @@ public record Supply(
                 continuousFraction,
                 neutralFactor,
                 inrushLimitAmps,
-                voltageRange);
+                voltageRange,
+                main);
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -7,6 +7,7 @@ import evenrise.model.plan.Grade;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Circuit;
 import evenrise.model.project.Electrical;
+import evenrise.model.project.Equipment;
 import evenrise.model.project.Load;
 import evenrise.model.project.Practice;
 import evenrise.model.rules.Layout;
@@ -32,7 +33,11 @@ final class BreakerRatingCheck implements ElectricalCheck {
         }
         for (Load load : layout.project().loads()) {
             standard(load, practice.get(), findings);
-            carries(load, practice.get(), findings);
+            // Of motors by NEC practice, the check of their circuits says what their breaker may be.
+            if (practice.get() == Practice.IEC
+                    || load.equipment().flatMap(Equipment::motor).isEmpty()) {
+                carries(load, practice.get(), findings);
+            }
         }
     }
 

@@ -32,7 +32,7 @@ final class BreakerTripCheck implements ElectricalCheck {
         List<String> unknown = new ArrayList<>();
         List<String> withoutInrush = new ArrayList<>();
         for (Load load : layout.project().loads()) {
-            Optional<InstantaneousBand> band = band(load);
+            Optional<InstantaneousBand> band = Devices.ofBranch(load).band();
             if (band.isEmpty()) {
                 unknown.add(load.id());
             } else if (load.inrushPeakAmps().isEmpty()) {
@@ -41,15 +41,8 @@ final class BreakerTripCheck implements ElectricalCheck {
                 review(load, band.get(), frequency, advice, findings);
             }
         }
-        findings.notChecked(ID, unknown, "curve, or circuit.instantaneous_ratio");
+        findings.notChecked(ID, unknown, "curve, or circuit.instantaneous or instantaneous_ratio");
         findings.notChecked(ID, withoutInrush, "inrush_peak_a");
-    }
-
-    private static Optional<InstantaneousBand> band(Load load) {
-        OptionalDouble setting = load.circuit().map(Circuit::instantaneousRatio).orElse(OptionalDouble.empty());
-        return setting.isPresent()
-                ? Optional.of(InstantaneousBand.adjustable(setting.getAsDouble()))
-                : load.curve().map(InstantaneousBand::of);
     }
 
     private static void review(Load load, InstantaneousBand band, double frequency, Advice advice, Findings findings) {
@@ -71,13 +64,7 @@ final class BreakerTripCheck implements ElectricalCheck {
                 .figure(counts)
                 .limit(surely ? trips : holds)
                 .unit("A")
-                .clause(
-                        load.circuit()
-                                        .map(Circuit::instantaneousRatio)
-                                        .orElse(OptionalDouble.empty())
-                                        .isEmpty()
-                                ? "IEC 60898-1 clause 5.3.5 (clause from memory)"
-                                : "NEMA AB 4 (from memory)")
+                .clause(clause(load))
                 .message("load " + Say.quoted(load.id()) + " peaks at " + Say.amps(load.inrushAmps())
                         + ", which counts for " + Say.amps(counts, surely ? trips : holds)
                         + " rms over a half-cycle; its breaker of "
@@ -86,6 +73,17 @@ final class BreakerTripCheck implements ElectricalCheck {
                         + Say.amps(trips, counts) + ": it " + (surely ? "trips" : "may trip") + " at switch-on."
                         + cure(load, counts, holds, advice))
                 .build());
+    }
+
+    private static String clause(Load load) {
+        if (load.circuit().flatMap(Circuit::instantaneous).isPresent()) {
+            return "";
+        }
+        boolean isAdjustable = load.circuit()
+                .map(Circuit::instantaneousRatio)
+                .orElse(OptionalDouble.empty())
+                .isPresent();
+        return isAdjustable ? "NEMA AB 4 (from memory)" : "IEC 60898-1 clause 5.3.5 (clause from memory)";
     }
 
     private static String cure(Load load, double counts, double holds, Advice advice) {

@@ -46,6 +46,9 @@ final class ConductorCheck implements ElectricalCheck {
         List<String> tables = new ArrayList<>();
         for (Load load : layout.project().loads()) {
             Optional<Cable> cable = load.circuit().flatMap(Circuit::cable);
+            if (MotorDuty.hasMotorRules(load, practice.get())) {
+                continue;
+            }
             if (cable.isEmpty()) {
                 branches.add(load.id());
             } else {
@@ -54,6 +57,9 @@ final class ConductorCheck implements ElectricalCheck {
         }
         for (Panel panel : layout.project().panels()) {
             Optional<Cable> cable = panel.feeder().flatMap(Feeder::cable);
+            if (MotorDuty.hasMotors(layout, panel, practice.get())) {
+                continue;
+            }
             if (cable.isEmpty()) {
                 feeders.add(panel.id());
             } else {

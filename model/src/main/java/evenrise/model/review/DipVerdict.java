@@ -24,6 +24,20 @@ record DipVerdict(StepDips.Step step, Grade grade, double percent, double limitP
     /** ANSI C84.1: utilization voltage of range A, 108 V of 120 V. */
     static final double RANGE_A_PERCENT = 10;
 
+    /** What a criterion allows of a change by itself: usually, and at most. */
+    record Change(double usualPercent, double mostPercent, String clause) {
+        /** Empty where a criterion goes by depth and time. */
+        static Optional<Change> of(DipCriterion criterion) {
+            return switch (criterion) {
+                case IEC_61000_3_3 ->
+                    Optional.of(new Change(CHANGE_PERCENT, SELDOM_CHANGE_PERCENT, "IEC 61000-3-3 clause 5"));
+                case EN_50160 ->
+                    Optional.of(new Change(RAPID_PERCENT, MOST_RAPID_PERCENT, "EN 50160 clause 4 (from memory)"));
+                case ANSI_C84_1, ITI, SEMI_F47 -> Optional.empty();
+            };
+        }
+    }
+
     /** By what a criterion judges first: the change, or the voltage that remains. */
     static ToDoubleFunction<StepDips.Step> gravity(DipCriterion criterion) {
         return switch (criterion) {

@@ -1,9 +1,11 @@
 package evenrise.model.review;
 
+import evenrise.model.plan.Plan;
 import evenrise.model.plan.Review;
 import evenrise.model.project.Electrical;
 import evenrise.model.rules.Layout;
 import java.util.List;
+import java.util.Optional;
 
 /** Asks every check. docs/electrical.md explains each. */
 public final class ElectricalReview {
@@ -12,6 +14,8 @@ public final class ElectricalReview {
             new BreakerRatingCheck(),
             new ContinuousRatingCheck(),
             new BreakerTripCheck(),
+            new DeviceTripCheck(),
+            new DiscriminationCheck(),
             new ConductorCheck(),
             new VoltageDropCheck(),
             new VoltageDipCheck(),
@@ -25,16 +29,26 @@ public final class ElectricalReview {
             new UnbalanceCheck(),
             new AmplifierDemandCheck(),
             new HeatCheck(),
+            new MotorCircuitCheck(),
+            new MotorFeederCheck(),
             new MotorStartCheck(),
+            new MotorServiceCheck(),
             new MotorRestartCheck(),
             new EmergencyNeedsCheck(),
+            new RotationCheck(),
             new ServiceCheck());
 
     private ElectricalReview() {}
 
     public static Review of(Layout layout) {
+        return of(layout, Optional.empty());
+    }
+
+    /** @param earlier plan that a motor's rotation is held against, too */
+    public static Review of(Layout layout, Optional<Plan> earlier) {
         Findings findings = new Findings();
         ALL.forEach(check -> check.review(layout, findings));
+        earlier.ifPresent(plan -> RotationCheck.against(plan, layout, findings));
         return Review.builder()
                 .practice(layout.project().electrical().flatMap(Electrical::practice))
                 .remarks(findings.remarks())

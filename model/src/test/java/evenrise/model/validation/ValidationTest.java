@@ -28,6 +28,7 @@ class ValidationTest {
         return Stream.of(
                         QuantityChecks.all(),
                         DemandChecks.all(),
+                        MotorChecks.all(),
                         WiringChecks.all(),
                         SourceChecks.all(),
                         EventChecks.all())

@@ -56,7 +56,8 @@ record Planned(Project project, List<String> findings, Plan plan, Verdict verdic
             Optional<Bounds> proven) {
         Plan finished = PlanFinisher.finish(
                 request.project(), bare, madeBy(read, request, outcome), bounds(request, outcome, proven));
-        return finished.withReview(Optional.of(ElectricalReview.of(Layout.of(request.project(), finished))));
+        return finished.withReview(
+                Optional.of(ElectricalReview.of(Layout.of(request.project(), finished), request.from())));
     }
 
     /** Bounds from short arguments, without a search. */

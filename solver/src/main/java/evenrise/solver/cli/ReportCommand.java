@@ -119,7 +119,8 @@ final class ReportCommand implements Callable<Integer> {
                         trials,
                         1,
                         Runtime.getRuntime().availableProcessors());
-        Document document = Documents.of(imprint, layout, verdict, ElectricalReview.of(layout), earlier, scatter);
+        Document document =
+                Documents.of(imprint, layout, verdict, ElectricalReview.of(layout, earlier), earlier, scatter);
         terminal.print(
                 terminal.out(),
                 List.of("Written: " + String.join(", ", files.write(document, formats)) + " in " + output));

@@ -4,6 +4,7 @@ import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
+import evenrise.model.rules.Rotation;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.report.Sanitizer;
 import evenrise.solver.rework.Measured;
@@ -107,7 +108,11 @@ final class ReworkCommand implements Callable<Integer> {
             ShowsFailures.message(terminal.err(), project + ": " + finding);
         }
         PlanningRequest request = new PlanningRequest(
-                read.value().orElseThrow(), Optional.of(built), budget.budget(), budget.seed(), budget.threads());
+                Rotation.asBuilt(read.value().orElseThrow(), built),
+                Optional.of(built),
+                budget.budget(),
+                budget.seed(),
+                budget.threads());
         return new ReworkRun(terminal, planners, interruption, isQuiet).run(read, request, options, notes, folder);
     }
 

@@ -55,6 +55,9 @@ final class Plant {
     final int[] group;
 
     final BitSet[] allowedPanels;
+    /** By load, the places that are left out since a motor would turn backwards there; null where none are. */
+    private final BitSet[] turnsBackwards;
+
     final int[] fixedSlot;
     final int[] fixedBoard;
     final int[] fixedOutput;
@@ -151,6 +154,7 @@ final class Plant {
         settleMicros = new long[count];
         group = new int[count];
         allowedPanels = AllowedPanels.of(project, panelIndex, placeAt, phaseCount);
+        turnsBackwards = RotationKept.narrow(project, placeAt, allowedPanels);
         fixedSlot = new int[count];
         fixedBoard = new int[count];
         fixedOutput = new int[count];
@@ -225,9 +229,10 @@ final class Plant {
         return count;
     }
 
-    /** Whether the place keeps the load's poles, allowed panels, fixed part and the slots' kind. */
+    /** Whether the place keeps the load's poles, allowed panels, fixed part, the slots' kind and a motor's rotation. */
     boolean mayTake(int load, Place place) {
         return place.poles() == poles[load]
+                && (turnsBackwards[load] == null || !turnsBackwards[load].get(place.index()))
                 && allowedPanels[load].get(place.panel())
                 && (fixedSlot[load] == NONE || fixedSlot[load] == place.slot())
                 && (!switched[load] || place.takesSwitched());

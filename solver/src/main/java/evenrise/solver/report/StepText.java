@@ -3,6 +3,7 @@ package evenrise.solver.report;
 import evenrise.model.plan.Assignment;
 import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
+import evenrise.model.rules.Rotation;
 import evenrise.solver.rework.WorkStep;
 import java.util.HashMap;
 import java.util.List;
@@ -14,11 +15,13 @@ final class StepText {
     private final Map<String, Load> loads = new HashMap<>();
     private final Map<String, String> slots = new HashMap<>();
     private final Map<String, String> outputs = new HashMap<>();
+    private final Map<String, List<Phase>> built = new HashMap<>();
 
     StepText(List<Load> loads, List<Assignment> built) {
         loads.forEach(load -> this.loads.put(load.id(), load));
         for (Assignment each : built) {
             slots.put(each.load(), slot(each.panel(), each.slot()));
+            this.built.put(each.load(), each.phases());
             each.board()
                     .ifPresent(board ->
                             outputs.put(each.load(), output(board, each.output().orElse(0))));
@@ -74,6 +77,7 @@ final class StepText {
                 "Set board " + step.board().orElseThrow() + ": start delay "
                         + Numbers.seconds(step.startDelaySeconds()) + " s, step " + Numbers.seconds(step.stepSeconds())
                         + " s. It counts from the next on command.";
+            case CHECK_ROTATION -> rotation(id, after.get(id));
             case UNLOCK -> "Take the lock and tag off " + who(id) + ", " + slots.get(id) + ". It stays off.";
             case ENERGISE ->
                 "Take the lock and tag off " + who(id) + ", " + slots.get(id)
@@ -81,6 +85,27 @@ final class StepText {
             case SWITCH_ON -> "Switch " + who(id) + " on again" + settle(id) + ".";
             case SYSTEM_ON -> "Give the on command. Watch the sequence to its end.";
         };
+    }
+
+    /** Whether the order of the phases is the same as built, or the reverse. */
+    private String rotation(String id, Assignment seat) {
+        List<Phase> before = built.getOrDefault(id, List.of());
+        List<Phase> now = seat == null ? List.of() : seat.phases();
+        boolean isReversed = Rotation.of(before).isPresent()
+                && Rotation.of(now).isPresent()
+                && !Rotation.of(before).equals(Rotation.of(now));
+        return "Check rotation before coupling: keep " + who(id)
+                + " uncoupled, or what it moves secured, until it is seen to turn the right way when it is next on"
+                + (before.isEmpty() || now.isEmpty()
+                        ? "."
+                        : "; its poles were on " + letters(before) + " and are on " + letters(now)
+                                + (isReversed
+                                        ? ", the REVERSE order: exchange two of its conductors."
+                                        : ", the same order."));
+    }
+
+    private static String letters(List<Phase> phases) {
+        return phases.stream().map(Phase::name).collect(Collectors.joining(" "));
     }
 
     private String settle(String id) {
@@ -94,9 +119,7 @@ final class StepText {
     }
 
     private static String phases(Assignment seat) {
-        return seat == null
-                ? ""
-                : ", phase " + seat.phases().stream().map(Phase::name).collect(Collectors.joining(" "));
+        return seat == null ? "" : ", phase " + letters(seat.phases());
     }
 
     private String who(String id) {

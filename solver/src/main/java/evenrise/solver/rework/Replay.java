@@ -128,6 +128,7 @@ public final class Replay {
                 off(seat(next));
                 locked.add(seat(next).load.id());
             }
+            case CHECK_ROTATION -> wantsLock(seat(next));
             case UNLOCK -> unlock(seat(next));
             case ENERGISE -> {
                 unlock(seat(next));

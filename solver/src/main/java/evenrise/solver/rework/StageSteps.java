@@ -3,6 +3,7 @@ package evenrise.solver.rework;
 import evenrise.model.plan.Assignment;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
+import evenrise.model.rules.Rotation;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
@@ -72,6 +73,9 @@ final class StageSteps {
     }
 
     private void switchOn(Set<String> locked) {
+        changes().stream()
+                .filter(change -> change.isReTerminated() && isTurning(change.load()))
+                .forEach(change -> steps.add(WorkStep.load(StepKind.CHECK_ROTATION, change.load())));
         Comparator<String> firstFirst = Comparator.comparingDouble(load -> Passage.on(after.get(load)));
         if (way.isSystemOff()) {
             locked.stream()
@@ -86,6 +90,10 @@ final class StageSteps {
                     .forEach(load -> steps.add(
                             WorkStep.load(locked.contains(load) ? StepKind.ENERGISE : StepKind.SWITCH_ON, load)));
         }
+    }
+
+    private boolean isTurning(String load) {
+        return passage.index.load(load).filter(Rotation::matters).isPresent();
     }
 
     private boolean isSwitched(String load) {

@@ -20,6 +20,8 @@ public enum StepKind {
     RE_LAND,
     /** A board is set otherwise; it counts from the next on command. */
     SET_BOARD,
+    /** A three-phase motor that was re-terminated stays uncoupled until it is seen to turn the right way. */
+    CHECK_ROTATION,
     /** The lock comes off; the load stays off until its board switches it. */
     UNLOCK,
     /** The lock comes off and the load on. */

@@ -12,6 +12,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.ARandomProject;
 import evenrise.model.plan.Plan;
+import evenrise.model.project.Equipment;
+import evenrise.model.project.Motor;
+import evenrise.model.project.MotorRotation;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
 import java.util.ArrayList;
@@ -29,6 +32,40 @@ class OrderOfWorkTest {
                 .flatMap(stage -> stage.steps().stream())
                 .map(WorkStep::kind)
                 .toList();
+    }
+
+    @Nested
+    class AThreePhaseMotor {
+        private WorkOrder moved(MotorRotation rotation) {
+            Project project = aProject()
+                    .panels(aPanel("P1"), aPanel("Q").phaseRotation(Phase.A, Phase.C, Phase.B))
+                    .loads(aLoad("hoist")
+                            .threePole()
+                            .unswitched()
+                            .equipment(Equipment.builder()
+                                    .motor(Motor.builder().rotation(rotation).build())
+                                    .build()))
+                    .build();
+            return OrderOfWork.between(
+                    project,
+                    aPlan().assignments(anAssignment("hoist").at("P1", 1, Phase.A, Phase.B, Phase.C))
+                            .build(),
+                    aPlan().assignments(anAssignment("hoist").at("Q", 1, Phase.A, Phase.C, Phase.B))
+                            .build(),
+                    1);
+        }
+
+        @Test
+        void isCheckedForItsRotationBeforeItIsCoupled() {
+            assertThat(kinds(moved(MotorRotation.FORWARD)))
+                    .containsExactly(
+                            StepKind.LOCK_OUT, StepKind.RE_TERMINATE, StepKind.CHECK_ROTATION, StepKind.ENERGISE);
+        }
+
+        @Test
+        void isNotWhereTheOrderDoesNotMatter() {
+            assertThat(kinds(moved(MotorRotation.ANY))).doesNotContain(StepKind.CHECK_ROTATION);
+        }
     }
 
     @Nested

@@ -3,6 +3,7 @@ package evenrise.solver.report.page;
 import evenrise.model.project.Resume;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
+import evenrise.model.rules.Rotation;
 import evenrise.solver.report.page.Grid.Column;
 import java.util.List;
 import java.util.Optional;
@@ -70,7 +71,7 @@ final class CircuitTables {
                         Places.phases(each),
                         each.id(),
                         each.load().name(),
-                        control(each),
+                        control(each) + (Rotation.matters(each.load()) ? "; check rotation before coupling" : ""),
                         each.load().idleAmps(),
                         each.load().runningAmps(),
                         "",

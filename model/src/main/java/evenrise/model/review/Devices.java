@@ -1,0 +1,101 @@
+package evenrise.model.review;
+
+import evenrise.model.electrical.breaker.InstantaneousBand;
+import evenrise.model.project.Circuit;
+import evenrise.model.project.Device;
+import evenrise.model.project.Feeder;
+import evenrise.model.project.InstantaneousRange;
+import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
+import evenrise.model.project.Supply;
+import evenrise.model.project.TripCurve;
+import evenrise.model.rules.NodeFigures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Protective devices of a plant and what is known of their instantaneous trip. */
+final class Devices {
+    private Devices() {}
+
+    /**
+     * One device.
+     *
+     * @param place load, panel or supply that it protects
+     * @param label how messages call it
+     * @param band of its instantaneous trip, over its rating; empty where nothing is stated
+     */
+    record Rated(String place, String label, double ratedAmps, Optional<InstantaneousBand> band) {
+        double holdsAmps() {
+            return band.orElseThrow().leastRatio() * ratedAmps;
+        }
+
+        double tripsAmps() {
+            return band.orElseThrow().mostRatio() * ratedAmps;
+        }
+
+        /** Its rating and its range, in words. */
+        String text() {
+            return label + " of " + Say.amps(ratedAmps) + " holds up to " + Say.amps(holdsAmps())
+                    + " and trips at once above " + Say.amps(tripsAmps());
+        }
+    }
+
+    static Rated ofBranch(Load load) {
+        Optional<InstantaneousBand> stated =
+                load.circuit().flatMap(Circuit::instantaneous).map(Devices::band);
+        OptionalDouble setting = load.circuit().map(Circuit::instantaneousRatio).orElse(OptionalDouble.empty());
+        Optional<InstantaneousBand> band = stated.isPresent()
+                ? stated
+                : setting.isPresent()
+                        ? Optional.of(InstantaneousBand.adjustable(setting.getAsDouble()))
+                        : load.curve().map(InstantaneousBand::of);
+        return new Rated(load.id(), "the breaker of load " + Say.quoted(load.id()), load.breakerAmps(), band);
+    }
+
+    /** The feeder's own, whether or not anything is said of its trip. */
+    static Rated ofFeeder(Panel panel) {
+        Optional<Device> device = panel.feeder().flatMap(Feeder::device);
+        OptionalDouble stated = device.map(Device::ratedAmps).orElse(OptionalDouble.empty());
+        OptionalDouble breaker = panel.feeder().map(Feeder::breakerAmps).orElse(OptionalDouble.empty());
+        return new Rated(
+                panel.id(),
+                "the feeder device of panel " + Say.quoted(panel.id()),
+                stated.orElse(breaker.orElse(panel.ratedAmps())),
+                device.flatMap(Devices::band));
+    }
+
+    /** Those on the way to a panel: its main where it states one, and the feeder's. */
+    static List<Rated> ofPanel(Panel panel) {
+        List<Rated> all = new ArrayList<>();
+        panel.main()
+                .ifPresent(main -> all.add(new Rated(
+                        panel.id(),
+                        "the main of panel " + Say.quoted(panel.id()),
+                        main.ratedAmps().orElse(panel.ratedAmps()),
+                        band(main))));
+        all.add(ofFeeder(panel));
+        return all;
+    }
+
+    static Rated ofSupply(Supply supply) {
+        return new Rated(
+                NodeFigures.SUPPLY,
+                "the main of the supply",
+                supply.main()
+                        .map(Device::ratedAmps)
+                        .orElse(OptionalDouble.empty())
+                        .orElse(supply.ratedAmps()),
+                supply.main().flatMap(Devices::band));
+    }
+
+    private static Optional<InstantaneousBand> band(Device device) {
+        Optional<InstantaneousBand> stated = device.instantaneous().map(Devices::band);
+        return stated.isPresent() ? stated : device.curve().map((TripCurve curve) -> InstantaneousBand.of(curve));
+    }
+
+    private static InstantaneousBand band(InstantaneousRange range) {
+        return new InstantaneousBand(range.low(), range.high());
+    }
+}

@@ -1,0 +1,209 @@
+package evenrise.model.review;
+
+import evenrise.model.electrical.breaker.ContinuousLoad;
+import evenrise.model.electrical.breaker.StandardRatings;
+import evenrise.model.electrical.motor.MotorFeeder;
+import evenrise.model.plan.Grade;
+import evenrise.model.plan.Quantity;
+import evenrise.model.plan.Remark;
+import evenrise.model.project.Cable;
+import evenrise.model.project.Electrical;
+import evenrise.model.project.Equipment;
+import evenrise.model.project.Feeder;
+import evenrise.model.project.Load;
+import evenrise.model.project.Motor;
+import evenrise.model.project.Panel;
+import evenrise.model.project.Phase;
+import evenrise.model.project.Practice;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Placement;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Feeders that supply motors, by NEC practice: 430.24 and 430.62 in the place of the rules for other feeders. */
+final class MotorFeederCheck implements ElectricalCheck {
+    private static final String ID = "motor-feeder";
+
+    /** NEC 240.4(B): the next standard rating above the ampacity is allowed up to this. */
+    private static final double NEXT_SIZE_UP_TO_AMPS = 800;
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public void review(Layout layout, Findings findings) {
+        Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
+        List<String> bare = new ArrayList<>();
+        List<String> tables = new ArrayList<>();
+        for (Panel panel : layout.project().panels()) {
+            if (practice.isEmpty() || !MotorDuty.hasMotors(layout, panel, practice.get())) {
+                continue;
+            }
+            MotorFeeder feeder = worst(layout, panel, MotorFeeder::conductorAmps);
+            if (feeder.hasUnknown()) {
+                findings.notChecked(
+                        ID, List.of(panel.id()), "equipment.motor.horsepower of every motor that the feeder supplies");
+                continue;
+            }
+            Optional<Cable> cable = panel.feeder().flatMap(Feeder::cable);
+            Optional<OptionalDouble> ampacity = cable.map(each -> conductor(layout, panel, each, feeder, findings));
+            if (cable.isEmpty()) {
+                bare.add(panel.id());
+            } else if (ampacity.orElseThrow().isEmpty()) {
+                tables.add(panel.id());
+            }
+            device(
+                    panel,
+                    feeder,
+                    worst(layout, panel, MotorFeeder::deviceAmps),
+                    ampacity.orElse(OptionalDouble.empty()),
+                    findings);
+        }
+        findings.notChecked(ID, bare, "feeder.cable");
+        findings.notChecked(ID, tables, "a verified table for this size, metal, temperature and method");
+    }
+
+    /** The line of the feeder on which {@code figure} is greatest. */
+    private static MotorFeeder worst(
+            Layout layout, Panel panel, java.util.function.ToDoubleFunction<MotorFeeder> figure) {
+        boolean isFullyRated = panel.feeder().map(Feeder::fullyRated).orElse(false);
+        Map<Phase, MotorFeeder> lines = new EnumMap<>(Phase.class);
+        layout.project().supply().system().phases().forEach(phase -> lines.put(phase, new MotorFeeder()));
+        for (Placement each : layout.in(panel)) {
+            Optional<MotorDuty> motor = MotorDuty.of(layout.project(), each.load());
+            each.phases().stream()
+                    .distinct()
+                    .map(lines::get)
+                    .forEach(line -> add(line, each.load(), motor, isFullyRated));
+        }
+        return lines.values().stream()
+                .max(Comparator.comparing(MotorFeeder::hasUnknown).thenComparingDouble(figure))
+                .orElseThrow();
+    }
+
+    private static void add(MotorFeeder line, Load load, Optional<MotorDuty> motor, boolean isFullyRated) {
+        if (motor.isEmpty()) {
+            line.addOther(load.runningAmps(), ContinuousLoad.necAmps(load.runningAmps(), true, isFullyRated));
+        } else if (motor.get().fullLoadAmps().isEmpty()) {
+            line.addUnknown();
+        } else {
+            double one = motor.get().lineAmps() / motor.get().count();
+            double branch = motor.get().ownBreakerAmps();
+            for (int i = 0; i < motor.get().count(); i++) {
+                line.addMotor(one, branch);
+            }
+        }
+    }
+
+    /** Ampacity of the cable, where there is a table. */
+    private static OptionalDouble conductor(
+            Layout layout, Panel panel, Cable cable, MotorFeeder feeder, Findings findings) {
+        Duty duty = ConductorCheck.feeder(layout, panel);
+        Run run = Run.of(layout.project(), cable, duty.breakerAmps()).orElseThrow();
+        Optional<Carrying> carrying = Sizing.carrying(run, duty);
+        if (carrying.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double carries = carrying.get().amps();
+        double tabulated = carrying.get().terminalAmps().orElse(carries);
+        findings.add(new Quantity(
+                panel.id(), "ampacity", carries, "A", Optional.of(carrying.get().text())));
+        findings.add(new Quantity(panel.id(), "ampacity that the motors ask for", feeder.conductorAmps(), "A"));
+        // What is added for other continuous loads is held against the table alone, the motors' own after correction.
+        boolean isTable = feeder.conductorAmps() > tabulated + 1e-9;
+        double needed = isTable ? feeder.conductorAmps() : feeder.correctedConductorAmps();
+        double has = isTable ? tabulated : carries;
+        if (needed > has + 1e-9) {
+            boolean hasHoist = layout.in(panel).stream()
+                    .flatMap(each -> each.load().equipment().flatMap(Equipment::motor).stream())
+                    .anyMatch(Motor::hoist);
+            findings.add(remark(
+                    // Two hoists and more may count for less, by factors that no second copy was read of.
+                    hasHoist ? Grade.EXCEEDS_RECOMMENDATION : Grade.BREAKS,
+                    panel,
+                    needed,
+                    has,
+                    hasHoist ? "NEC 430.24; 610.14(E) allows less for several hoists" : "NEC 430.24",
+                    "the feeder of panel " + Say.quoted(panel.id()) + " (" + run.text() + ") carries "
+                            + Say.amps(has, needed)
+                            + " ("
+                            + (isTable
+                                    ? carrying.get().terminals()
+                                    : carrying.get().text()) + ")"
+                            + ", 125 % of the largest motor, the other motors and the other loads need "
+                            + Say.amps(needed, has) + ". Maybe take a larger size, or move a motor to another panel."));
+        }
+        return OptionalDouble.of(carries);
+    }
+
+    /**
+     * @param feeder the line that carries most
+     * @param largest the line whose loads allow the largest device
+     */
+    private static void device(
+            Panel panel, MotorFeeder feeder, MotorFeeder largest, OptionalDouble ampacity, Findings findings) {
+        double rated = Devices.ofFeeder(panel).ratedAmps();
+        double allowed = Math.max(largest.standardDeviceAmps(), byConductor(ampacity));
+        findings.add(new Quantity(panel.id(), "largest device that the motors allow", allowed, "A"));
+        String device = "the feeder of panel " + Say.quoted(panel.id()) + " has a device of " + Say.amps(rated);
+        if (feeder.ratingAmps() > rated + 1e-9) {
+            findings.add(remark(
+                    Grade.BREAKS,
+                    panel,
+                    feeder.ratingAmps(),
+                    rated,
+                    "NEC 215.3 and 430.63",
+                    device + ", its motors at full load and its other loads need "
+                            + Say.amps(feeder.ratingAmps(), rated)
+                            + ". Maybe take a larger device and conductor, or move loads to another panel."));
+        } else if (rated > allowed + 1e-9) {
+            findings.add(remark(
+                    ampacity.isPresent() ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
+                    panel,
+                    rated,
+                    allowed,
+                    "NEC 430.62 and 240.4",
+                    device
+                            + ", the largest motor's breaker by table 430.52, the other motors and the other loads"
+                            + " allow "
+                            + Say.amps(allowed)
+                            + (ampacity.isPresent()
+                                    ? ", its cable no more"
+                                    : " (a cable of more ampacity, not stated, would allow more)")
+                            + ". Maybe take a smaller device."));
+        }
+    }
+
+    /** NEC 240.4(B), (C) and 430.62(B). */
+    private static double byConductor(OptionalDouble ampacity) {
+        if (ampacity.isEmpty()) {
+            return 0;
+        }
+        double carries = ampacity.getAsDouble();
+        return carries > NEXT_SIZE_UP_TO_AMPS
+                ? carries
+                : Math.min(
+                        NEXT_SIZE_UP_TO_AMPS,
+                        StandardRatings.atLeast(Practice.NEC, carries).orElse(carries));
+    }
+
+    private static Remark remark(Grade grade, Panel panel, double figure, double limit, String clause, String message) {
+        return Remark.builder()
+                .check(ID)
+                .grade(grade)
+                .place(panel.id())
+                .figure(figure)
+                .limit(limit)
+                .unit("A")
+                .clause(clause)
+                .message(message)
+                .build();
+    }
+}

@@ -1,0 +1,198 @@
+package evenrise.model.review;
+
+import evenrise.model.electrical.Impedance;
+import evenrise.model.plan.Grade;
+import evenrise.model.plan.Quantity;
+import evenrise.model.plan.Remark;
+import evenrise.model.project.DipCriterion;
+import evenrise.model.project.Electrical;
+import evenrise.model.project.Panel;
+import evenrise.model.project.RideThrough;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.Placement;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A motor that starts in service, across the line, while everything else is in full use: its branch breaker, the peak at
+ * each node, and how far the voltage dips there.
+ */
+final class MotorServiceCheck implements ElectricalCheck {
+    private static final String ID = "motor-in-service";
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public void review(Layout layout, Findings findings) {
+        List<Placement> motors = layout.placements().stream()
+                .filter(Placement::fits)
+                .filter(each -> MotorStarting.lockedRotorAmps(layout, each).isPresent())
+                .toList();
+        if (motors.isEmpty()) {
+            return;
+        }
+        motors.forEach(each -> branch(layout, each, findings));
+        Fed.all(layout).forEach(fed -> peak(layout, fed, findings));
+        Optional<Impedance> source = SourceModel.of(layout.project()).flatMap(SourceModel::forDips);
+        if (source.isEmpty()) {
+            findings.notChecked(
+                    ID,
+                    List.of(NodeFigures.SUPPLY),
+                    SourceModel.of(layout.project()).map(SourceModel::needs).orElse("electrical.source"));
+            return;
+        }
+        Map<String, Impedance> feeders = Feeders.impedances(layout);
+        MotorDips dips = new MotorDips(layout, source.get(), feeders);
+        motors.forEach(each -> dips(layout, each, dips, findings));
+        findings.notChecked(
+                ID,
+                layout.project().panels().stream()
+                        .map(Panel::id)
+                        .filter(id -> !feeders.containsKey(id))
+                        .toList(),
+                "feeder.cable; the dip is taken as the supply's");
+    }
+
+    private static void branch(Layout layout, Placement motor, Findings findings) {
+        Devices.Rated breaker = Devices.ofBranch(motor.load());
+        double lockedRotor = MotorStarting.lockedRotorAmps(layout, motor).orElseThrow();
+        if (breaker.band().isEmpty() || lockedRotor <= breaker.holdsAmps()) {
+            return;
+        }
+        boolean surely = lockedRotor > breaker.tripsAmps();
+        findings.add(Remark.builder()
+                .check(ID)
+                .grade(surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
+                .place(motor.id())
+                .figure(lockedRotor)
+                .limit(surely ? breaker.tripsAmps() : breaker.holdsAmps())
+                .unit("A")
+                .clause("NEC 430.52(B)")
+                .message("motor " + Say.quoted(motor.id()) + " draws " + Say.amps(lockedRotor) + " at standstill; "
+                        + breaker.text() + ": it " + (surely ? "trips" : "may trip")
+                        + " when the motor starts. Maybe take a range that trips later, or a soft starter.")
+                .build());
+    }
+
+    private static void peak(Layout layout, Fed fed, Findings findings) {
+        Optional<MotorStarting> alone = MotorStarting.alone(layout, fed.loads());
+        Optional<MotorStarting> together = MotorStarting.together(layout, fed.loads());
+        alone.ifPresent(start -> {
+            findings.add(new Quantity(fed.node(), "peak when a motor starts in service", start.peakAmps(), "A"));
+            limit(
+                    fed,
+                    start,
+                    Grade.BREAKS,
+                    "when motor " + Say.quoted(start.motor()) + " starts while all else is in full use",
+                    findings);
+        });
+        together.ifPresent(start -> {
+            findings.add(new Quantity(fed.node(), "peak when all motors start at once", start.peakAmps(), "A"));
+            limit(
+                    fed,
+                    start,
+                    Grade.EXCEEDS_RECOMMENDATION,
+                    "if all its motors start at once while all else is in full use",
+                    findings);
+        });
+    }
+
+    private static void limit(Fed fed, MotorStarting start, Grade grade, String when, Findings findings) {
+        OptionalDouble limit = fed.limits().inrushLimitAmps();
+        if (limit.isPresent() && start.peakAmps() > limit.getAsDouble()) {
+            findings.add(Remark.builder()
+                    .check(ID)
+                    .grade(grade)
+                    .place(fed.node())
+                    .figure(start.peakAmps())
+                    .limit(limit)
+                    .unit("A")
+                    .message(Say.node(fed.node()) + " peaks at " + Say.amps(start.peakAmps(), limit.getAsDouble())
+                            + " on phase "
+                            + start.phase()
+                            + " " + when + ", inrush_limit_a allows " + Say.amps(limit.getAsDouble(), start.peakAmps())
+                            + ". Maybe start it softly, or keep motors from starting together.")
+                    .build());
+        }
+    }
+
+    private static void dips(Layout layout, Placement motor, MotorDips dips, Findings findings) {
+        MotorDips.Start start = dips.of(motor);
+        start.nodes()
+                .forEach(node -> findings.add(new Quantity(
+                        node,
+                        "voltage dip when motor '" + motor.id() + "' starts in service",
+                        start.mostPercent(node),
+                        "%")));
+        layout.placements().stream()
+                .filter(each -> each.fits() && !each.id().equals(motor.id()))
+                .filter(each -> start.remainsAtLeastPercent(each) < needsPercent(each))
+                .min(Comparator.comparingDouble(each -> start.remainsAtMostPercent(each) - needsPercent(each)))
+                .ifPresent(victim -> findings.add(brownOut(motor, victim, start)));
+        layout.project()
+                .electrical()
+                .map(Electrical::dipCriteria)
+                .orElse(List.of())
+                .forEach(criterion -> change(criterion, motor, start, findings));
+    }
+
+    private static double needsPercent(Placement load) {
+        return load.load().rideThrough().map(RideThrough::remainingPercent).orElse(0.0);
+    }
+
+    /** The load that lacks most, whether or not others do, too. */
+    private static Remark brownOut(Placement motor, Placement victim, MotorDips.Start start) {
+        double needs = needsPercent(victim);
+        boolean surely = start.remainsAtMostPercent(victim) < needs;
+        return Remark.builder()
+                .check(ID)
+                .grade(surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
+                .place(victim.id())
+                .figure(start.remainsAtLeastPercent(victim))
+                .limit(needs)
+                .unit("%")
+                .message("when motor " + Say.quoted(motor.id()) + " starts while all else is in full use, "
+                        + Say.percent(start.remainsAtLeastPercent(victim), needs) + " of the voltage remain at load "
+                        + Say.quoted(victim.id()) + " until the motor is up to speed, it needs "
+                        + Say.percent(needs, start.remainsAtLeastPercent(victim))
+                        + unsure(surely) + ". Maybe start the motor softly, or feed the two apart.")
+                .build();
+    }
+
+    private static String unsure(boolean surely) {
+        return surely ? "" : " (at the worst power factor; equipment.motor.locked_rotor_power_factor is not stated)";
+    }
+
+    private static void change(DipCriterion criterion, Placement motor, MotorDips.Start start, Findings findings) {
+        Optional<DipVerdict.Change> limit = DipVerdict.Change.of(criterion);
+        String node = start.nodes().stream()
+                .max(Comparator.comparingDouble(start::mostPercent))
+                .orElseThrow();
+        double most = start.mostPercent(node);
+        if (limit.isEmpty() || most <= limit.get().usualPercent()) {
+            return;
+        }
+        boolean isTooMuch = most > limit.get().mostPercent();
+        boolean surely = start.leastPercent(node) > limit.get().mostPercent();
+        double allowed = isTooMuch ? limit.get().mostPercent() : limit.get().usualPercent();
+        findings.add(Remark.builder()
+                .check(ID)
+                .grade(surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
+                .place(node)
+                .figure(most)
+                .limit(allowed)
+                .unit("%")
+                .clause(limit.get().clause())
+                .message("when motor " + Say.quoted(motor.id()) + " starts in service, " + Say.node(node)
+                        + " dips by " + Say.percent(most) + ", allowed are " + Say.percent(allowed)
+                        + unsure(!isTooMuch || surely) + ". Maybe start it softly, or take a stiffer source.")
+                .build());
+    }
+}
