@@ -44,7 +44,15 @@ public record Circuit(
         Optional<InstantaneousRange> instantaneous)
         implements CircuitBuilder.With {
     public Circuit {
-        Contract.check(Circuit.class, cable, continuous, fullyRated, instantaneousRatio, devices, residualCurrentAmps, instantaneous);
+        Contract.check(
+                Circuit.class,
+                cable,
+                continuous,
+                fullyRated,
+                instantaneousRatio,
+                devices,
+                residualCurrentAmps,
+                instantaneous);
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -1,7 +1,5 @@
 package evenrise.model.review;
 
-import evenrise.model.electrical.Impedance;
-import evenrise.model.electrical.source.FaultCurrent;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
@@ -12,7 +10,6 @@ import evenrise.model.rules.Layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -33,9 +30,10 @@ final class DiscriminationCheck implements ElectricalCheck {
     public void review(Layout layout, Findings findings) {
         List<String> unknown = new ArrayList<>();
         List<Devices.Rated> feeders = new ArrayList<>();
-        Map<String, Impedance> cables = Feeders.impedances(layout);
+        Optional<FaultLevels> faults = FaultLevels.of(layout.project());
         for (Panel panel : layout.project().panels()) {
-            Impedance feeder = cables.getOrDefault(panel.id(), Impedance.ZERO);
+            OptionalDouble fault = amps(faults.map(each -> Math.max(
+                    each.greatest(panel), each.greatestAtAnyAngle(panel).orElse(0))));
             List<Devices.Rated> branches = layout.in(panel).stream()
                     .map(each -> Devices.ofBranch(each.load()))
                     .toList();
@@ -48,13 +46,14 @@ final class DiscriminationCheck implements ElectricalCheck {
                             || branches.stream().anyMatch(each -> each.band().isEmpty()))) {
                 unknown.add(panel.id());
             }
-            before.forEach(device -> largest(branches.stream())
-                    .ifPresent(branch -> review(layout, device, branch, fault(layout, feeder), findings)));
+            before.forEach(device ->
+                    largest(branches.stream()).ifPresent(branch -> review(layout, device, branch, fault, findings)));
         }
         Devices.Rated main = Devices.ofSupply(layout.project().supply());
         if (main.band().isPresent()) {
             largest(feeders.stream())
-                    .ifPresent(each -> review(layout, main, each, fault(layout, Impedance.ZERO), findings));
+                    .ifPresent(each ->
+                            review(layout, main, each, amps(faults.map(FaultLevels::greatestAtSupply)), findings));
         }
         findings.notChecked(
                 ID,
@@ -69,17 +68,8 @@ final class DiscriminationCheck implements ElectricalCheck {
                 .max(Comparator.comparingDouble(Devices.Rated::tripsAmps));
     }
 
-    /** Greatest behind a feeder's cable; without one, at the supply. */
-    private static OptionalDouble fault(Layout layout, Impedance feeder) {
-        Optional<SourceModel> model = SourceModel.of(layout.project());
-        Optional<Impedance> source = model.flatMap(SourceModel::forFaults);
-        if (source.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        return OptionalDouble.of(FaultCurrent.amps(
-                model.get().voltageFactor(),
-                layout.project().supply().lineToNeutralVolts(),
-                source.get().plus(feeder)));
+    private static OptionalDouble amps(Optional<Double> known) {
+        return known.map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 
     private static void review(

@@ -28,17 +28,17 @@ record TrippingDevice(
 
     /** A residual-current device of the feeder covers what is behind it, too. */
     static TrippingDevice ofBranch(Load load, Panel panel) {
-        OptionalDouble setting = load.circuit().map(Circuit::instantaneousRatio).orElse(OptionalDouble.empty());
-        Optional<InstantaneousBand> band = setting.isPresent()
-                ? Optional.of(InstantaneousBand.adjustable(setting.getAsDouble()))
-                : load.curve().map(InstantaneousBand::of);
+        boolean isByCurve = load.circuit()
+                .filter(circuit -> circuit.instantaneousRatio().isPresent()
+                        || circuit.instantaneous().isPresent())
+                .isEmpty();
         OptionalDouble own = load.circuit().map(Circuit::residualCurrentAmps).orElse(OptionalDouble.empty());
         return new TrippingDevice(
                 load.id(),
                 "load " + Say.quoted(load.id()),
                 load.breakerAmps(),
-                band,
-                setting.isEmpty(),
+                Devices.ofBranch(load).band(),
+                isByCurve,
                 true,
                 own.isPresent() ? own : residual(panel));
     }
@@ -47,11 +47,8 @@ record TrippingDevice(
         return new TrippingDevice(
                 panel.id(),
                 "the feeder of panel " + Say.quoted(panel.id()),
-                panel.feeder()
-                        .map(Feeder::breakerAmps)
-                        .orElse(OptionalDouble.empty())
-                        .orElse(panel.ratedAmps()),
-                Optional.empty(),
+                Devices.ofFeeder(panel).ratedAmps(),
+                Devices.ofFeeder(panel).band(),
                 false,
                 false,
                 residual(panel));
