@@ -21,7 +21,8 @@ public record EventPeak(
                         "Instantaneous peak of the worst phase by the envelopes at nominal voltage, an upper bound for"
                                 + " sines where every load states its inrush_peak_a (see peak_basis), with the show"
                                 + " running: what is on draws the greater of running_a and idle_a, what comes on its"
-                                + " inrush over idle_a")
+                                + " inrush over idle_a",
+                least = 0)
         double peakInrushAmps,
 
         @Field(meaning = "Phase of that peak") Phase peakPhase,

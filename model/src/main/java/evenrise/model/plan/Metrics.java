@@ -11,23 +11,25 @@ public record Metrics(
         @Field(
                 meaning = "Instantaneous peak of the supply's worst phase by the envelopes at nominal voltage, idle"
                         + " currents as sines; an upper bound there where every switched load states its"
-                        + " inrush_peak_a, see peak_basis")
+                        + " inrush_peak_a, see peak_basis",
+                least = 0)
         double peakInrushAmps,
 
         @Field(meaning = "Phase of that peak") Phase peakPhase,
 
-        @Field(meaning = "Nominal switch-on time that makes that peak")
+        @Field(meaning = "Nominal switch-on time that makes that peak", least = 0)
         double peakAtSeconds,
 
-        @Field(meaning = "Largest deviation of a phase current from the mean at the supply, over the mean")
+        @Field(meaning = "Largest deviation of a phase current from the mean at the supply, over the mean", least = 0)
         double supplyImbalancePercent,
 
-        @Field(meaning = "The same, of the worst panel") double worstPanelImbalancePercent,
+        @Field(meaning = "The same, of the worst panel", least = 0)
+        double worstPanelImbalancePercent,
 
-        @Field(meaning = "Rms current in the supply's neutral")
+        @Field(meaning = "Rms current in the supply's neutral", least = 0)
         double supplyNeutralAmps,
 
-        @Field(meaning = "Last switch-on") double durationSeconds,
+        @Field(meaning = "Last switch-on", least = 0) double durationSeconds,
 
         @Field(meaning = "Boards that switch at least one load")
         int boardsUsed,
@@ -35,7 +37,7 @@ public record Metrics(
         @Field(meaning = "Hard rules broken, each place counted")
         int hardViolations,
 
-        @Field(meaning = "What is minimised, in ampere-equivalents")
+        @Field(meaning = "What is minimised, in ampere-equivalents", least = 0)
         double objective)
         implements MetricsBuilder.With {
 

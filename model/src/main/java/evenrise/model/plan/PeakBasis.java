@@ -9,10 +9,10 @@ import java.util.List;
 /** What the peaks of a plan rest on: voltages, and what loads do not state. */
 @FileRecord
 public record PeakBasis(
-        @Field(meaning = "Least voltage of the supply, of the nominal one")
+        @Field(meaning = "Least voltage of the supply, of the nominal one", least = 0)
         double leastVoltagePercent,
 
-        @Field(meaning = "Greatest voltage of the supply, of the nominal one")
+        @Field(meaning = "Greatest voltage of the supply, of the nominal one", least = 0)
         double mostVoltagePercent,
 
         @Field(meaning = "Where these voltages come from", atLeast = 1)

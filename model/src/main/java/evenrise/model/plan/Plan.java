@@ -32,7 +32,7 @@ public record Plan(
         @Field(meaning = "Proven lower bounds on the objective and its parts", optional = true)
         Optional<Bounds> bounds,
 
-        @Field(meaning = "How far the objective is above its bound, over the objective", optional = true)
+        @Field(meaning = "How far the objective is above its bound, over the objective", optional = true, least = 0)
         OptionalDouble gapPercent,
 
         @Field(meaning = "Whether the objective is proven to be the least there is", byDefault = "false")

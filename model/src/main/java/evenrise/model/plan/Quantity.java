@@ -15,7 +15,7 @@ public record Quantity(
         @Field(meaning = "What it is, as named in docs/electrical.md", atLeast = 1)
         String name,
 
-        @Field(meaning = "The figure") double value,
+        @Field(meaning = "The figure", least = 0) double value,
 
         @Field(meaning = "Its unit: A, V, %, s, W, BTU/h; empty where there is none", byDefault = "\"\"")
         String unit,

@@ -17,10 +17,10 @@ public record Remark(
         @Field(meaning = "Load, panel or supply that it is about", atLeast = 1)
         String place,
 
-        @Field(meaning = "The figure, in the unit of the quantity", optional = true)
+        @Field(meaning = "The figure, in the unit of the quantity", optional = true, least = 0)
         OptionalDouble figure,
 
-        @Field(meaning = "What the figure is held against, in the same unit", optional = true)
+        @Field(meaning = "What the figure is held against, in the same unit", optional = true, least = 0)
         OptionalDouble limit,
 
         @Field(meaning = "Unit of figure and limit: A, V, %, s, Ω; empty where there is none", byDefault = "\"\"")
