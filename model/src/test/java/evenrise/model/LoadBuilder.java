@@ -206,6 +206,11 @@ public final class LoadBuilder {
         return this;
     }
 
+    public LoadBuilder guessed(String... it) {
+        made.guessed(List.of(it));
+        return this;
+    }
+
     public LoadBuilder crestFactor(double it) {
         made.crestFactor(it);
         return this;

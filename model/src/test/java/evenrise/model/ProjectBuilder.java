@@ -9,6 +9,7 @@ import evenrise.model.project.Load;
 import evenrise.model.project.ObjectiveWeights;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Project;
+import evenrise.model.project.Scatter;
 import evenrise.model.project.ShutdownGroup;
 import java.util.ArrayList;
 import java.util.List;
@@ -87,6 +88,11 @@ public final class ProjectBuilder {
 
     public ProjectBuilder objective(ObjectiveWeights it) {
         made.objective(it);
+        return this;
+    }
+
+    public ProjectBuilder scatter(Scatter it) {
+        made.scatter(it);
         return this;
     }
 

@@ -27,6 +27,7 @@ class ValidationTest {
     static List<Check> checks() {
         return Stream.of(
                         QuantityChecks.all(),
+                        PeakChecks.all(),
                         DemandChecks.all(),
                         MotorChecks.all(),
                         WiringChecks.all(),
