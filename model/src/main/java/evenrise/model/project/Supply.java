@@ -10,7 +10,10 @@ import java.util.OptionalDouble;
 /** What feeds every panel. */
 @FileRecord
 public record Supply(
-        @Field(meaning = "System of line conductors") PhaseSystem system,
+        @Field(
+                meaning = "System of line conductors. Three-phase is a star of four wires with an earthed neutral; "
+                        + "high-leg, open and corner-grounded delta and IT systems are not planned")
+        PhaseSystem system,
 
         @Field(meaning = "Nominal rms voltage between a line conductor and neutral", above = 0, max = 1000)
         double lineToNeutralVolts,

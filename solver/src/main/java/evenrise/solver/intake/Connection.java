@@ -2,6 +2,7 @@ package evenrise.solver.intake;
 
 import evenrise.model.project.PhaseSystem;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -41,6 +42,10 @@ record Connection(int poles, String assumed, String question, String problem) {
         if (text.matches(".*[0-9]k?v?dc\\b.*|dc[0-9].*|.*⎓.*")) {
             return problem("'" + written + "' is direct current. Maybe list the power supply that makes it.");
         }
+        Optional<String> other = OtherSystem.named(Meaning.folded(written).strip());
+        if (other.isPresent()) {
+            return problem(OtherSystem.problem(written, other.get()));
+        }
         String bare = HERTZ.matcher(text).replaceAll("");
         boolean saysThree = THREE.matcher(bare).find();
         bare = THREE.matcher(bare).replaceAll("");
@@ -66,6 +71,9 @@ record Connection(int poles, String assumed, String question, String problem) {
         String joined = matcher.group(3) == null ? "" : matcher.group(3);
         boolean isPair = joined.equals("/") || joined.startsWith("y");
         boolean isStar = isPair && Math.abs(high / low / Math.sqrt(3) - 1) <= STAR_TOLERANCE;
+        if (saysThree && isPair && OtherSystem.isHighLegPair(low, high)) {
+            return problem(OtherSystem.problem(written, "a delta with a high leg"));
+        }
         if (saysThree) {
             return supplied.three(low, high, isPair);
         }
