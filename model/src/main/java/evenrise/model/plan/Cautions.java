@@ -8,8 +8,8 @@ public final class Cautions {
             "Design aid only: local code, the authority having jurisdiction and a licensed professional decide.",
             "Isolate and lock out before touching anything; a plan does not say that a conductor is dead.",
             "An emergency input in this plan is no life-safety system and replaces none.",
-            "Three-phase supplies are taken as stars of four wires with an earthed neutral; nothing here holds for delta,"
-                    + " high-leg, corner-grounded or IT systems.",
+            "Three-phase supplies are taken as stars of four wires with an earthed neutral; nothing here holds for"
+                    + " delta, high-leg, corner-grounded or IT systems.",
             "Peaks are sums of simple envelopes, from currents as the project states them; they are told at nominal"
                     + " voltage unless a voltage stands beside them; measure on site.");
 
