@@ -28,14 +28,23 @@ public record GuessedField(String load, String field, String value) {
 
     /** How many there are; empty where there is none. */
     public static Optional<String> counted(Project project) {
-        long loads = project.loads().stream()
-                .filter(load -> !load.guessed().isEmpty())
-                .count();
+        return figures(project).map(figures -> figures + " of " + loads(project));
+    }
+
+    /** The same without their loads. */
+    public static Optional<String> figures(Project project) {
         int figures =
                 project.loads().stream().mapToInt(load -> load.guessed().size()).sum();
-        return figures == 0
-                ? Optional.empty()
-                : Optional.of(Numbers.counted(figures, "figure") + " of " + Numbers.counted((int) loads, "load"));
+        return figures == 0 ? Optional.empty() : Optional.of(Numbers.counted(figures, "figure"));
+    }
+
+    /** How many loads have any. */
+    public static String loads(Project project) {
+        return Numbers.counted(
+                (int) project.loads().stream()
+                        .filter(load -> !load.guessed().isEmpty())
+                        .count(),
+                "load");
     }
 
     private static String value(Load load, String field) {

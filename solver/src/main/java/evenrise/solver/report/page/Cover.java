@@ -70,9 +70,12 @@ final class Cover {
                 "Loads",
                 String.valueOf(project.loads().size()),
                 "in " + Numbers.counted(project.panels().size(), "panel")));
-        GuessedField.counted(project)
-                .ifPresent(count -> facts.add(
-                        new Fact("Guessed", count, "confirm each by a datasheet or on site: it was not stated")));
+        GuessedField.figures(project)
+                .ifPresent(figures -> facts.add(new Fact(
+                        "Guessed",
+                        figures,
+                        "of " + GuessedField.loads(project)
+                                + ", stated by nobody: confirm each by a datasheet or on site")));
         facts.add(new Fact(
                 "Hard rules",
                 metrics.hardViolations() == 0 ? "all kept" : metrics.hardViolations() + " broken",
