@@ -44,7 +44,7 @@ final class DeviceTripCheck implements ElectricalCheck {
                             ? List.of(Devices.ofSupply(layout.project().supply()))
                             : Devices.ofPanel(panels.get(node - 1)))
                     .stream().filter(each -> each.band().isPresent()).toList();
-            stated.forEach(device -> review(device, passing, findings));
+            stated.forEach(device -> review(layout, device, passing, findings));
             if (stated.isEmpty()) {
                 bare.add(place);
             }
@@ -91,7 +91,7 @@ final class DeviceTripCheck implements ElectricalCheck {
         };
     }
 
-    private static void review(Devices.Rated device, List<Passing> passing, Findings findings) {
+    private static void review(Layout layout, Devices.Rated device, List<Passing> passing, Findings findings) {
         List<Passing> over = passing.stream()
                 .filter(each -> each.amps() > device.holdsAmps() + 1e-9)
                 .sorted(Comparator.comparingDouble(Passing::amps).reversed())
@@ -117,8 +117,8 @@ final class DeviceTripCheck implements ElectricalCheck {
                 .unit("A")
                 .message(device.text() + "; " + worst.when() + " at most " + Say.amps(worst.amps())
                         + " rms over a half-cycle pass " + worst.on() + ": it " + (surely ? "trips" : "may trip") + more
-                        + ". Maybe spread or limit the inrush, or set its range higher after the fault loops behind it"
-                        + " are checked.")
+                        + ". Maybe spread or limit the inrush, or set its range higher"
+                        + FaultCure.room(layout, device.place()) + ".")
                 .build());
     }
 

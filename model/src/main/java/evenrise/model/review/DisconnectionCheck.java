@@ -103,9 +103,12 @@ final class DisconnectionCheck implements ElectricalCheck {
                             + " behind it");
             findings.notChecked(ID, bareBranches, "circuit.cable and its protective_size");
             findings.notChecked(
-                    ID, bareBands, "curve, circuit.instantaneous_ratio or a residual_current_a of circuit or feeder");
+                    ID,
+                    bareBands,
+                    "curve, circuit.instantaneous or instantaneous_ratio, or a residual_current_a of circuit or"
+                            + " feeder");
             findings.notChecked(
-                    ID, bareDevices, "feeder.residual_current_a, or what is known of the trip of the feeder's device");
+                    ID, bareDevices, "the curve or instantaneous range of feeder.device, or feeder.residual_current_a");
             findings.notChecked(
                     ID,
                     slow,

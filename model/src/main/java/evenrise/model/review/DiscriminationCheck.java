@@ -84,7 +84,8 @@ final class DiscriminationCheck implements ElectricalCheck {
                     behind.tripsAmps(),
                     limit,
                     "a fault behind " + behind.text() + " may open both: " + before.text()
-                            + ". Maybe take a device before it that trips later, or a branch that trips sooner."));
+                            + ". Maybe take a branch that trips sooner, or a device before it that trips later"
+                            + FaultCure.room(layout, before.place()) + "."));
         } else if (fault.isEmpty() || fault.getAsDouble() > limit) {
             findings.add(remark(
                     layout,

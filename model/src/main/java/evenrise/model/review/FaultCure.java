@@ -5,6 +5,7 @@ import evenrise.model.electrical.breaker.Disconnection;
 import evenrise.model.electrical.breaker.InstantaneousBand;
 import evenrise.model.electrical.source.FaultCurrent;
 import evenrise.model.project.TripCurve;
+import evenrise.model.rules.Layout;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -62,6 +63,17 @@ final class FaultCure {
         return " Maybe take" + otherwise + "; a later trip is of no use here, for a fault draws " + loop.text()
                 + String.format(Locale.ROOT, ", %.1f times the rating", loop.leastAmps() / device.ratedAmps())
                 + ", unless a residual-current device disconnects it.";
+    }
+
+    /** How far the trip of a device before others may be raised, by the loop that it has to see; for the end of a cure. */
+    static String room(Layout layout, String place) {
+        Optional<FaultLoops.Loop> loop = layout.project().panels().stream()
+                .filter(panel -> panel.id().equals(place))
+                .findFirst()
+                .flatMap(panel -> FaultLoops.of(layout.project()).flatMap(loops -> loops.ofFeeder(panel)));
+        return loop.map(known -> ", no later than sure at " + Say.amps(known.leastAmps())
+                        + ", which a fault on its feeder draws at least")
+                .orElse(", after its fault loop is checked, which it is not");
     }
 
     /** The latest curve that the loop trips. */

@@ -49,7 +49,11 @@ record TrippingDevice(
                 "the feeder of panel " + Say.quoted(panel.id()),
                 Devices.ofFeeder(panel).ratedAmps(),
                 Devices.ofFeeder(panel).band(),
-                false,
+                panel.feeder()
+                        .flatMap(Feeder::device)
+                        .filter(device -> device.curve().isPresent()
+                                && device.instantaneous().isEmpty())
+                        .isPresent(),
                 false,
                 residual(panel));
     }

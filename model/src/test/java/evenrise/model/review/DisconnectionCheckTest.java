@@ -14,8 +14,10 @@ import evenrise.model.plan.Grade;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Cable;
 import evenrise.model.project.Circuit;
+import evenrise.model.project.Device;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Feeder;
+import evenrise.model.project.InstantaneousRange;
 import evenrise.model.project.Practice;
 import evenrise.model.project.Source;
 import evenrise.model.project.TripCurve;
@@ -156,6 +158,50 @@ class DisconnectionCheckTest {
             assertThat(of(reviews, Grade.NOT_CHECKED))
                     .extracting(Remark::message)
                     .anySatisfy(message -> assertThat(message).contains("thermal part"));
+        }
+    }
+
+    /** 0.35 Ω and 50 m of 16 with 16 mm²: 2·50 m·1.15 Ω/km·1.1965 = 0.1376, 0.4876 Ω; 0.95·230/0.4876 = 448.1 A. */
+    @Nested
+    class OfAFeeder {
+        private Reviews behind(Device device) {
+            Feeder feeder = Cabling.feeder(protectedBy(Cabling.cable("16 mm2", 50), "16 mm2"), 40)
+                    .withDevice(Optional.of(device));
+            return reviewed(Practice.IEC, 230, loop(0.35), feeder, aLoad("L1"));
+        }
+
+        private List<Remark> of(Reviews reviews, Grade grade) {
+            return reviews.remarks().stream()
+                    .filter(remark -> remark.grade() == grade && remark.place().equals("P1"))
+                    .toList();
+        }
+
+        @Test
+        void tripsUpToTheEndOfItsBand() {
+            Device c = Device.builder().curve(TripCurve.C).build();
+            Device d = Device.builder().curve(TripCurve.D).build();
+
+            // C40 is sure at 400 A, D40 at 800 A
+            assertThat(behind(c).figure("P1", "least fault current to the protective conductor"))
+                    .isCloseTo(448.1, within(0.5));
+            assertThat(of(behind(c), Grade.BREAKS)).isEmpty();
+            assertThat(of(behind(d), Grade.BREAKS))
+                    .singleElement()
+                    .extracting(Remark::message)
+                    .asString()
+                    .contains("5 s are not shown", "800.00 A");
+        }
+
+        @Test
+        void leavesTheThermalPartOfARangeOpen() {
+            Device range = Device.builder()
+                    .instantaneous(InstantaneousRange.builder().low(8).high(12).build())
+                    .build();
+
+            assertThat(of(behind(range), Grade.BREAKS)).isEmpty();
+            assertThat(of(behind(range), Grade.NOT_CHECKED))
+                    .extracting(Remark::message)
+                    .anySatisfy(message -> assertThat(message).contains("thermal part", "'P1'"));
         }
     }
 
