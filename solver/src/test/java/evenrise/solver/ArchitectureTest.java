@@ -79,6 +79,8 @@ class ArchitectureTest {
             .definedBy("evenrise.model.file..")
             .layer("check")
             .definedBy("evenrise.model.check..")
+            .layer("evaluation")
+            .definedBy("evenrise.model.evaluation..")
             .layer("review")
             .definedBy("evenrise.model.review..")
             .layer("scatter")
@@ -103,24 +105,45 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("solver")
             .whereLayer("check")
             .mayOnlyBeAccessedByLayers("file", "solver")
-            .whereLayer("review")
+            .whereLayer("evaluation")
             .mayOnlyBeAccessedByLayers("solver")
+            .whereLayer("review")
+            .mayOnlyBeAccessedByLayers("evaluation", "solver")
             .whereLayer("scatter")
             .mayOnlyBeAccessedByLayers("solver")
             .whereLayer("event")
             .mayOnlyBeAccessedByLayers("file", "check", "scatter", "solver")
             .whereLayer("rules")
-            .mayOnlyBeAccessedByLayers("file", "review", "scatter", "event", "solver")
+            .mayOnlyBeAccessedByLayers("file", "review", "evaluation", "scatter", "event", "solver")
             .whereLayer("electrical")
             .mayOnlyBeAccessedByLayers("check", "rules", "review", "scatter", "event", "solver")
             .whereLayer("sequence")
             .mayOnlyBeAccessedByLayers("check", "rules", "review", "event", "solver")
             .whereLayer("plan")
             .mayOnlyBeAccessedByLayers(
-                    "file", "check", "rules", "review", "scatter", "event", "electrical", "sequence", "solver")
+                    "file",
+                    "check",
+                    "rules",
+                    "review",
+                    "evaluation",
+                    "scatter",
+                    "event",
+                    "electrical",
+                    "sequence",
+                    "solver")
             .whereLayer("project")
             .mayOnlyBeAccessedByLayers(
-                    "file", "check", "rules", "review", "scatter", "event", "electrical", "sequence", "plan", "solver");
+                    "file",
+                    "check",
+                    "rules",
+                    "review",
+                    "evaluation",
+                    "scatter",
+                    "event",
+                    "electrical",
+                    "sequence",
+                    "plan",
+                    "solver");
 
     @ArchTest
     static final ArchRule onlyTheFilePackageKnowsJsonLibraries = noClasses()

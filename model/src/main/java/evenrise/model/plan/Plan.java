@@ -45,7 +45,12 @@ public record Plan(
         List<EventPeak> eventPeaks,
 
         @Field(meaning = "What the peaks rest on, and the peaks over the supply's voltages", optional = true)
-        Optional<PeakBasis> peakBasis)
+        Optional<PeakBasis> peakBasis,
+
+        @Field(
+                meaning = "What all of this comes to: what is broken, what was checked, what was guessed",
+                optional = true)
+        Optional<Assessment> assessment)
         implements PlanBuilder.With {
 
     /** The format that this software reads and writes. */
@@ -66,7 +71,8 @@ public record Plan(
                 optimal,
                 review,
                 eventPeaks,
-                peakBasis);
+                peakBasis,
+                assessment);
         cautions = List.copyOf(cautions);
         boards = List.copyOf(boards);
         assignments = List.copyOf(assignments);

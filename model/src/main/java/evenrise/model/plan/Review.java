@@ -18,17 +18,31 @@ public record Review(
         List<Remark> remarks,
 
         @Field(meaning = "What it has computed", byDefault = "[]")
-        List<Quantity> quantities)
+        List<Quantity> quantities,
+
+        @Field(meaning = "How many places each check judged", byDefault = "[]")
+        List<CheckCount> checks)
         implements ReviewBuilder.With {
     public Review {
-        Contract.check(Review.class, practice, remarks, quantities);
+        Contract.check(Review.class, practice, remarks, quantities, checks);
         remarks = List.copyOf(remarks);
         quantities = List.copyOf(quantities);
+        checks = List.copyOf(checks);
     }
 
     /** How many remarks are to be taken so. */
     public long count(Grade grade) {
         return remarks.stream().filter(remark -> remark.grade() == grade).count();
+    }
+
+    /** Each check and place counted. */
+    public int checksMade() {
+        return checks.stream().mapToInt(CheckCount::made).sum();
+    }
+
+    /** Each check and place counted. */
+    public int checksNotMade() {
+        return checks.stream().mapToInt(CheckCount::notMade).sum();
     }
 
     /** Begins with what a file gives that leaves everything out. */

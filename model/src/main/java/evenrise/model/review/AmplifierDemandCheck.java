@@ -41,6 +41,7 @@ final class AmplifierDemandCheck implements ElectricalCheck {
     }
 
     private static void review(Project project, Load load, Amplifier amplifier, Findings findings) {
+        findings.made(ID, load.id());
         double idle = Demand.idleAmps(project, load, amplifier);
         double eighth = Demand.amps(project, load, amplifier, Programme.EIGHTH);
         double third = Demand.amps(project, load, amplifier, Programme.THIRD);

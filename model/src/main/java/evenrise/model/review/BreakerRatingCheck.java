@@ -11,7 +11,6 @@ import evenrise.model.project.Equipment;
 import evenrise.model.project.Load;
 import evenrise.model.project.Practice;
 import evenrise.model.rules.Layout;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -28,10 +27,15 @@ final class BreakerRatingCheck implements ElectricalCheck {
     public void review(Layout layout, Findings findings) {
         Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
         if (practice.isEmpty()) {
-            findings.notChecked(ID, List.of(Findings.PLANT), "electrical.practice");
+            findings.notCheckedAnywhere(
+                    ID,
+                    Findings.PLANT,
+                    layout.project().loads().stream().map(Load::id).toList(),
+                    "electrical.practice");
             return;
         }
         for (Load load : layout.project().loads()) {
+            findings.made(ID, load.id());
             standard(load, practice.get(), findings);
             // Of motors by NEC practice, the check of their circuits says what their breaker may be.
             if (practice.get() == Practice.IEC

@@ -38,6 +38,7 @@ final class BreakerTripCheck implements ElectricalCheck {
             } else if (load.inrushPeakAmps().isEmpty()) {
                 withoutInrush.add(load.id());
             } else {
+                findings.made(ID, load.id());
                 review(load, band.get(), frequency, advice, findings);
             }
         }

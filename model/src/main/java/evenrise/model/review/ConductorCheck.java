@@ -38,7 +38,7 @@ final class ConductorCheck implements ElectricalCheck {
     public void review(Layout layout, Findings findings) {
         Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
         if (practice.isEmpty()) {
-            findings.notChecked(ID, List.of(Findings.PLANT), "electrical.practice");
+            findings.notCheckedAnywhere(ID, Findings.PLANT, Findings.loadsAndPanels(layout), "electrical.practice");
             return;
         }
         List<String> branches = new ArrayList<>();
@@ -52,6 +52,7 @@ final class ConductorCheck implements ElectricalCheck {
             if (cable.isEmpty()) {
                 branches.add(load.id());
             } else {
+                findings.made(ID, load.id());
                 review(layout, cable.get(), branch(load), practice.get(), tables, findings);
             }
         }
@@ -63,6 +64,7 @@ final class ConductorCheck implements ElectricalCheck {
             if (cable.isEmpty()) {
                 feeders.add(panel.id());
             } else {
+                findings.made(ID, panel.id());
                 review(layout, cable.get(), feeder(layout, panel), practice.get(), tables, findings);
             }
         }

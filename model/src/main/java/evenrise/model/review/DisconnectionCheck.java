@@ -34,12 +34,13 @@ final class DisconnectionCheck implements ElectricalCheck {
     public void review(Layout layout, Findings findings) {
         Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
         if (practice.isEmpty()) {
-            findings.notChecked(ID, List.of(Findings.PLANT), "electrical.practice");
+            findings.notCheckedAnywhere(ID, Findings.PLANT, Findings.loadsAndPanels(layout), "electrical.practice");
             return;
         }
         Optional<FaultLoops> loops = FaultLoops.of(layout.project());
         if (loops.isEmpty()) {
-            findings.notChecked(ID, List.of(NodeFigures.SUPPLY), FaultLoops.needs(layout.project()));
+            findings.notCheckedAnywhere(
+                    ID, NodeFigures.SUPPLY, Findings.loadsAndPanels(layout), FaultLoops.needs(layout.project()));
             return;
         }
         new OnePlant(layout, practice.get(), loops.get(), findings).review();
@@ -139,6 +140,7 @@ final class DisconnectionCheck implements ElectricalCheck {
         }
 
         private void judge(TrippingDevice device, FaultLoops.Loop loop) {
+            findings.made(ID, device.place());
             String how = "voltage factor " + FaultCurrent.LEAST_VOLTAGE_FACTOR
                     + ", conductors as warm as they work, protective conductor as stated";
             findings.add(new Quantity(device.place(), "fault loop", loop.ohms(), "Ω", Optional.of(how)));

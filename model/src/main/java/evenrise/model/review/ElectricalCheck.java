@@ -11,6 +11,11 @@ public interface ElectricalCheck {
     /** Name in files, on screens and in docs/electrical.md, such as {@code voltage-drop}. */
     String id();
 
+    /** Whether it holds anything against a limit; one that only computes figures is none of the checks that are counted. */
+    default boolean judges() {
+        return true;
+    }
+
     /** Adds what it has to say and what it has computed. */
     void review(Layout layout, Findings findings);
 }

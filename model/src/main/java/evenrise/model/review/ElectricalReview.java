@@ -53,6 +53,11 @@ public final class ElectricalReview {
                 .practice(layout.project().electrical().flatMap(Electrical::practice))
                 .remarks(findings.remarks())
                 .quantities(findings.quantities())
+                .checks(ALL.stream()
+                        .filter(ElectricalCheck::judges)
+                        .map(check -> findings.count(check.id()))
+                        .filter(count -> count.made() + count.notMade() > 0)
+                        .toList())
                 .build();
     }
 }

@@ -44,7 +44,11 @@ final class FaultLevelCheck implements ElectricalCheck {
         if (known.isEmpty()) {
             String needs =
                     SourceModel.of(layout.project()).map(SourceModel::needs).orElse("electrical.source");
-            findings.notChecked(ID, List.of(NodeFigures.SUPPLY), needs);
+            findings.notCheckedAnywhere(
+                    ID,
+                    NodeFigures.SUPPLY,
+                    layout.project().panels().stream().map(Panel::id).toList(),
+                    needs);
             return;
         }
         FaultLevels levels = known.get();
@@ -68,6 +72,7 @@ final class FaultLevelCheck implements ElectricalCheck {
             if (panel.interruptingAmps().isEmpty()) {
                 bareRatings.add(panel.id());
             } else {
+                findings.made(ID, panel.id());
                 interrupts(layout, panel, levels, findings);
             }
         }

@@ -1,10 +1,21 @@
 package evenrise.model.review;
 
+import evenrise.model.plan.CheckCount;
+import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
+import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
+import evenrise.model.rules.Layout;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Gathers what the checks say. */
 public final class Findings {
@@ -15,13 +26,42 @@ public final class Findings {
 
     private final List<Remark> remarks = new ArrayList<>();
     private final List<Quantity> quantities = new ArrayList<>();
+    private final Map<String, Set<String>> made = new HashMap<>();
+    private final Map<String, Set<String>> notMade = new HashMap<>();
 
     public void add(Remark remark) {
         remarks.add(remark);
+        if (remark.grade() == Grade.BREAKS || remark.grade() == Grade.EXCEEDS_RECOMMENDATION) {
+            made(remark.check(), remark.place());
+        }
     }
 
     public void add(Quantity quantity) {
         quantities.add(quantity);
+    }
+
+    /** Every place of a check of breakers, cables and what is behind them. */
+    static List<String> loadsAndPanels(Layout layout) {
+        return Stream.concat(
+                        layout.project().loads().stream().map(Load::id),
+                        layout.project().panels().stream().map(Panel::id))
+                .toList();
+    }
+
+    /** The check had what it needs to judge at {@code place}. */
+    public void made(String check, String place) {
+        made.computeIfAbsent(check, any -> new HashSet<>()).add(place);
+    }
+
+    /**
+     * One remark that the check is made nowhere, for the same reason at each of {@code places}.
+     *
+     * @param where what the remark is about: the plant or the supply
+     * @param needs what is missing, by its field
+     */
+    public void notCheckedAnywhere(String check, String where, Collection<String> places, String needs) {
+        add(Remark.notChecked(check, where, needs + " ('" + where + "')"));
+        notMade.computeIfAbsent(check, any -> new HashSet<>()).addAll(places);
     }
 
     /**
@@ -33,6 +73,7 @@ public final class Findings {
         if (places.isEmpty()) {
             return;
         }
+        notMade.computeIfAbsent(check, any -> new HashSet<>()).addAll(places);
         add(Remark.notChecked(check, places.size() == 1 ? places.get(0) : PLANT, needs + " (" + named(places) + ")"));
     }
 
@@ -41,6 +82,19 @@ public final class Findings {
         String shown =
                 places.stream().limit(NAMED).map(place -> "'" + place + "'").collect(Collectors.joining(", "));
         return places.size() > NAMED ? shown + " and " + (places.size() - NAMED) + " more" : shown;
+    }
+
+    /** Each place counts once a check; where one part of a check is missing there, it is not made. */
+    CheckCount count(String check) {
+        Set<String> missing = notMade.getOrDefault(check, Set.of());
+        long judged = made.getOrDefault(check, Set.of()).stream()
+                .filter(place -> !missing.contains(place))
+                .count();
+        return CheckCount.builder()
+                .check(check)
+                .made((int) judged)
+                .notMade(missing.size())
+                .build();
     }
 
     public List<Remark> remarks() {

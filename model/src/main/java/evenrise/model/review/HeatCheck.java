@@ -25,6 +25,11 @@ final class HeatCheck implements ElectricalCheck {
     }
 
     @Override
+    public boolean judges() {
+        return false;
+    }
+
+    @Override
     public void review(Layout layout, Findings findings) {
         Map<String, double[]> rooms = new TreeMap<>();
         List<String> unknown = new ArrayList<>();

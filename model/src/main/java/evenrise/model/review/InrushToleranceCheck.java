@@ -35,6 +35,7 @@ final class InrushToleranceCheck implements ElectricalCheck {
             RangePeak peak = basis.peaks().get(i);
             findings.add(new Quantity(peak.node(), "peak inrush over the voltage range", peak.rangeAmps(), "A"));
             OptionalDouble limit = limits.get(i).inrushLimitAmps();
+            limit.ifPresent(any -> findings.made(ID, peak.node()));
             if (limit.isPresent() && peak.rangeAmps() > limit.getAsDouble() + Tolerances.AMPS) {
                 boolean surely = !basis.voltageAssumed() || atNominal.get(i).rangeAmps() > limit.getAsDouble();
                 findings.add(over(limits.get(i), peak, limit.getAsDouble(), basis, surely));

@@ -37,6 +37,7 @@ final class MotorStartCheck implements ElectricalCheck {
 
     private static void review(MotorDuty duty, double lockedRotorAmps, Findings findings) {
         Load load = duty.load();
+        findings.made(ID, load.id());
         double peak = Math.sqrt(2) * lockedRotorAmps;
         findings.add(new Quantity(load.id(), "locked-rotor current", lockedRotorAmps, "A"));
         // A motor behind a contactor of its own, open when the breaker closes, starts later: the check of its start in

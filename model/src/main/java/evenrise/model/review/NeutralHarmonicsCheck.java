@@ -41,6 +41,7 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
 
     private static void review(Fed fed, PhaseSystem system, Findings findings) {
         String node = fed.node();
+        findings.made(ID, node);
         double byFundamental = neutralAmps(fed, system, Load::runningAmps);
         double atIdle = neutralAmps(fed, system, Load::idleAmps);
         double byLine = byLineCurrentAmps(fed, system);

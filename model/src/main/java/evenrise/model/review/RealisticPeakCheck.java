@@ -20,6 +20,11 @@ final class RealisticPeakCheck implements ElectricalCheck {
     }
 
     @Override
+    public boolean judges() {
+        return false;
+    }
+
+    @Override
     public void review(Layout layout, Findings findings) {
         Optional<SourceModel> model = SourceModel.of(layout.project());
         Optional<Impedance> source = model.flatMap(SourceModel::forDips);

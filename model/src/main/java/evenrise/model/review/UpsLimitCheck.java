@@ -36,6 +36,7 @@ final class UpsLimitCheck implements ElectricalCheck {
             findings.notChecked(ID, List.of(NodeFigures.SUPPLY), "electrical.source.rated_kva and current_limit_pct");
             return;
         }
+        findings.made(ID, NodeFigures.SUPPLY);
         Supply supply = layout.project().supply();
         double rated = ratedAmps(supply, ups.get().ratedKva().getAsDouble());
         double limit = Math.sqrt(2) * rated * ups.get().currentLimitPercent().getAsDouble() / 100;

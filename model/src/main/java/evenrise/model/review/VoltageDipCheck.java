@@ -45,7 +45,9 @@ final class VoltageDipCheck implements ElectricalCheck {
         Optional<Impedance> source = model.flatMap(SourceModel::forDips);
         if (source.isEmpty()) {
             String needs = model.map(SourceModel::needs).orElse("electrical.source");
-            findings.notChecked(ID, List.of(NodeFigures.SUPPLY), needs);
+            List<String> places = new ArrayList<>(nodes(layout));
+            layout.project().loads().forEach(load -> places.add(load.id()));
+            findings.notCheckedAnywhere(ID, NodeFigures.SUPPLY, places, needs);
             return;
         }
         Map<String, Impedance> feeders = Feeders.impedances(layout);
@@ -97,10 +99,11 @@ final class VoltageDipCheck implements ElectricalCheck {
     private static void criteria(Layout layout, StepDips dips, Findings findings) {
         Electrical electrical = layout.project().electrical().orElseThrow();
         if (electrical.dipCriteria().isEmpty()) {
-            findings.notChecked(ID, List.of(Findings.PLANT), "electrical.dip_criteria");
+            findings.notCheckedAnywhere(ID, Findings.PLANT, nodes(layout), "electrical.dip_criteria");
         }
         for (DipCriterion criterion : electrical.dipCriteria()) {
             for (String node : nodes(layout)) {
+                findings.made(ID, node);
                 layout.project().supply().system().phases().stream()
                         .flatMap(phase -> dips.steps(node, phase).stream())
                         .sorted(Comparator.comparingDouble(DipVerdict.gravity(criterion))
@@ -187,6 +190,7 @@ final class VoltageDipCheck implements ElectricalCheck {
                 unknown.add(load.id());
                 continue;
             }
+            findings.made(ID, load.id());
             victim(each, load.rideThrough().get(), dips).ifPresent(step -> {
                 String key = step.node() + step.phase() + step.atSeconds();
                 if (told.add(key)) {

@@ -51,6 +51,7 @@ final class VoltageDropCheck implements ElectricalCheck {
             } else {
                 Map<Phase, Double> drops = feederPercents(layout, panel, line);
                 feeders.put(panel.id(), drops);
+                findings.made(ID, panel.id());
                 drops.forEach((phase, percent) -> findings.add(
                         new Quantity(panel.id(), "voltage drop of the feeder, phase " + phase, percent, "%")));
             }
@@ -101,6 +102,7 @@ final class VoltageDropCheck implements ElectricalCheck {
             bareBranches.add(load.id());
             return;
         }
+        findings.made(ID, load.id());
         double volts = volts(layout, load);
         double drop = VoltageDrop.exactVolts(
                 volts, load.runningAmps(), Lag.of(load), run.get().impedance(), VoltageDrop.ways(load.poles() == 3));

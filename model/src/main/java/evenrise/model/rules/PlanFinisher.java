@@ -15,9 +15,6 @@ import java.util.OptionalDouble;
 
 /** Completes a bare plan with everything that follows from it, so that what is written is what the referee says. */
 public final class PlanFinisher {
-    /** Ampere-equivalents: an objective this close to its bound is called the least there is. */
-    public static final double PROVEN_AMPS = 0.001;
-
     private PlanFinisher() {}
 
     /**
@@ -28,15 +25,19 @@ public final class PlanFinisher {
      * @param bounds what no plan of the project can stay below
      */
     public static Plan finish(Project project, Plan bare, MadeBy madeBy, Bounds bounds) {
+        Layout layout = Layout.of(project, signed(project, bare, madeBy));
+        return judged(layout, Referee.judge(layout), bounds);
+    }
+
+    /** The same without figures: settings and timed assignments, cautions and origin. */
+    public static Plan signed(Project project, Plan bare, MadeBy madeBy) {
         Plan timed = timed(project, bare);
-        Plan signed = Plan.builder()
+        return Plan.builder()
                 .cautions(Cautions.ALL)
                 .boards(timed.boards())
                 .assignments(timed.assignments())
                 .madeBy(madeBy)
                 .build();
-        Layout layout = Layout.of(project, signed);
-        return judged(signed, Referee.judge(layout), layout, bounds);
     }
 
     /** The plan with phases and times of every assignment, and nothing else filled in. */
@@ -53,19 +54,18 @@ public final class PlanFinisher {
                 .build();
     }
 
-    private static Plan judged(Plan plan, Verdict verdict, Layout layout, Bounds bounds) {
-        double objective = verdict.metrics().objective();
-        boolean keepsAll = verdict.violations().isEmpty();
-        double gapPercent = objective > 0 ? 100 * (objective - bounds.objective()) / objective : 0;
-        List<BrokenRule> broken = verdict.violations().stream()
-                .map(violation -> new BrokenRule(violation.rule(), violation.message()))
-                .toList();
-        return plan.with()
+    /** The plan behind {@code layout} with figures, broken rules and bounds; a review of its own stays. */
+    public static Plan judged(Layout layout, Verdict verdict, Bounds bounds) {
+        Proof proof = Proof.of(verdict, bounds);
+        return layout.plan()
+                .with()
                 .metrics(verdict.metrics())
-                .violations(broken)
+                .violations(verdict.violations().stream()
+                        .map(violation -> new BrokenRule(violation.rule(), violation.message()))
+                        .toList())
                 .bounds(bounds)
-                .gapPercent(keepsAll ? OptionalDouble.of(gapPercent) : OptionalDouble.empty())
-                .optimal(keepsAll && objective <= bounds.objective() + PROVEN_AMPS)
+                .gapPercent(proof.gapPercent())
+                .optimal(proof.isOptimal())
                 .eventPeaks(layout.eventPeaks().get(0))
                 .peakBasis(layout.peakBasis())
                 .build();

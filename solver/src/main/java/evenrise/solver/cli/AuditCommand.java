@@ -1,13 +1,12 @@
 package evenrise.solver.cli;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.file.Format;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.Referee;
-import evenrise.model.rules.Verdict;
 import evenrise.solver.intake.TypicalInrush;
 import evenrise.solver.report.AuditSheet;
 import evenrise.solver.report.AuditText;
@@ -18,6 +17,7 @@ import evenrise.solver.report.TypicalInrushText;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -44,6 +44,9 @@ final class AuditCommand implements Callable<Integer> {
 
     @Parameters(index = "1", paramLabel = "PLAN", description = "Plan file; - reads standard input.")
     private String plan;
+
+    @Mixin
+    private StrictOption strict;
 
     @Option(names = "--all", description = "Show long lists in full.")
     private boolean all;
@@ -103,13 +106,13 @@ final class AuditCommand implements Callable<Integer> {
                     NextLoadText.lines(layout, request.amps(), request.poles(), all, terminal.outPaint()));
             return ExitCode.DONE;
         }
-        Verdict verdict = Referee.judge(layout);
-        AuditSheet sheet = AuditSheet.of(layout, verdict, read.sha256());
+        Evaluation evaluation = Evaluation.of(layout, () -> Planned.usualBounds(subject));
+        AuditSheet sheet = AuditSheet.of(evaluation, read.sha256());
         Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), project + ": " + finding));
         List<String> lines =
-                asJson ? List.of(Json.of(sheet)) : AuditText.lines(subject, sheet, all, terminal.outPaint());
+                asJson ? List.of(Json.of(sheet)) : AuditText.lines(evaluation, sheet, all, terminal.outPaint());
         terminal.print(terminal.out(), lines);
-        return verdict.violations().isEmpty() ? ExitCode.DONE : ExitCode.RULES_BROKEN;
+        return ExitCode.of(evaluation.assessment(), strict.isStrict());
     }
 
     private int typicalInrush(Project subject) {

@@ -120,7 +120,8 @@ public final class Evenrise implements Runnable {
                         ExitCode.USAGE,
                         ExitCode.BAD_INPUT,
                         ExitCode.RULES_BROKEN,
-                        ExitCode.NOT_WRITTEN);
+                        ExitCode.NOT_WRITTEN,
+                        ExitCode.LIMITS_BROKEN);
             case "schema", "completion", "generate" ->
                 ExitCode.texts(ExitCode.DONE, ExitCode.BUG, ExitCode.USAGE, ExitCode.NOT_WRITTEN);
             default ->
@@ -131,6 +132,7 @@ public final class Evenrise implements Runnable {
                         ExitCode.BAD_INPUT,
                         ExitCode.RULES_BROKEN,
                         ExitCode.NOT_WRITTEN,
+                        ExitCode.LIMITS_BROKEN,
                         ExitCode.INTERRUPTED);
         };
     }

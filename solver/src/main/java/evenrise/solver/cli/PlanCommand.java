@@ -44,6 +44,9 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private BudgetOptions budget;
 
+    @Mixin
+    private StrictOption strict;
+
     @Parameters(paramLabel = "PROJECT", description = "Project file, JSON or YAML; - reads standard input.")
     private String project;
 
@@ -95,7 +98,8 @@ final class PlanCommand implements Callable<Integer> {
         Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), project + ": " + finding));
         PlanningRequest request =
                 new PlanningRequest(planned, earlier, budget.budget(), budget.seed(), budget.threads());
-        return new PlanRun(terminal, planners, interruption, isQuiet).run(read, request, target, documents);
+        return new PlanRun(terminal, planners, interruption, isQuiet, strict.isStrict())
+                .run(read, request, target, documents);
     }
 
     /** The plan to start at, by its file; says what an earlier search has left. */

@@ -1,12 +1,11 @@
 package evenrise.solver.cli;
 
 import evenrise.model.file.Reading;
+import evenrise.model.plan.Assessment;
 import evenrise.model.plan.Bounds;
 import evenrise.model.project.Project;
-import evenrise.model.rules.Layout;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
-import evenrise.solver.report.Numbers;
 import evenrise.solver.report.Paint;
 import evenrise.solver.report.page.Document;
 import evenrise.solver.report.page.Documents;
@@ -25,14 +24,16 @@ final class PlanRun {
     private final PlannerSource planners;
     private final Interruption interruption;
     private final boolean isQuiet;
+    private final boolean isStrict;
 
     private record Found(PlanningOutcome outcome, Optional<Bounds> bounds) {}
 
-    PlanRun(Terminal terminal, PlannerSource planners, Interruption interruption, boolean isQuiet) {
+    PlanRun(Terminal terminal, PlannerSource planners, Interruption interruption, boolean isQuiet, boolean isStrict) {
         this.terminal = terminal;
         this.planners = planners;
         this.interruption = interruption;
         this.isQuiet = isQuiet;
+        this.isStrict = isStrict;
     }
 
     /** @return the exit code */
@@ -51,19 +52,17 @@ final class PlanRun {
             terminal.print(writer, planned.summary(paint));
             terminal.print(writer, target.written());
         }
-        return planned.exitCode();
+        return planned.exitCode(isStrict);
     }
 
     private static Document document(Reading<Project> read, Planned planned) {
-        Layout layout = Layout.of(planned.project(), planned.plan());
         Imprint imprint = new Imprint(
-                planned.project().name(),
+                planned.evaluation().project().name(),
                 "A",
                 LocalDate.now(ZoneId.systemDefault()).toString(),
                 read.sha256(),
                 Evenrise.Version.ofThisProgram());
-        return Documents.of(
-                imprint, layout, planned.verdict(), planned.plan().review().orElseThrow(), Optional.empty(), List.of());
+        return Documents.of(imprint, planned.evaluation(), Optional.empty(), List.of());
     }
 
     private Found search(Reading<Project> read, PlanningRequest request, Optional<Checkpoint> checkpoint) {
@@ -85,11 +84,11 @@ final class PlanRun {
     }
 
     private void sayWhatIsBroken(Planned planned) {
-        int places = planned.verdict().violations().size();
-        if (places > 0) {
+        Assessment assessment = planned.evaluation().assessment();
+        if (assessment.isBroken()) {
             ShowsFailures.message(
                     terminal.err(),
-                    "the plan breaks hard rules in " + Numbers.counted(places, "place") + "; audit it to see where.");
+                    "nothing is to be built from this plan: " + assessment.headline() + " Audit it to see where.");
         }
     }
 }

@@ -1,15 +1,11 @@
 package evenrise.solver.cli;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.file.Reading;
 import evenrise.model.plan.Bounds;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
-import evenrise.model.review.ElectricalReview;
-import evenrise.model.rules.Layout;
-import evenrise.model.rules.PlanFinisher;
-import evenrise.model.rules.Referee;
-import evenrise.model.rules.Verdict;
 import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningOutcome;
@@ -23,11 +19,11 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
 /**
- * A finished plan with what the rules say of it and how it came about.
+ * A finished plan with what is to be said of it and how it came about.
  *
  * @param findings what the project itself makes impossible
  */
-record Planned(Project project, List<String> findings, Plan plan, Verdict verdict, SearchFacts search) {
+record Planned(Evaluation evaluation, Plan plan, List<String> findings, SearchFacts search) {
 
     static Planned of(
             Reading<Project> read,
@@ -35,7 +31,7 @@ record Planned(Project project, List<String> findings, Plan plan, Verdict verdic
             PlanningOutcome outcome,
             Optional<Bounds> proven,
             boolean wasInterrupted) {
-        Plan plan = finished(read, request, outcome, outcome.plan(), proven);
+        Evaluation evaluation = evaluated(read, request, outcome, outcome.plan(), proven);
         SearchFacts search = new SearchFacts(
                 outcome.seconds(),
                 outcome.moves(),
@@ -43,21 +39,22 @@ record Planned(Project project, List<String> findings, Plan plan, Verdict verdic
                 request.threads(),
                 outcome.firstFeasibleSeconds(),
                 wasInterrupted);
-        return new Planned(
-                request.project(), Inputs.findings(read), plan, Referee.judge(request.project(), plan), search);
+        return new Planned(evaluation, evaluation.plan(), Inputs.findings(read), search);
     }
 
-    /** A bare plan completed, reviewed and signed; {@code outcome} says what made it. */
-    static Plan finished(
+    /** A bare plan completed, signed and judged; {@code outcome} says what made it. */
+    static Evaluation evaluated(
             Reading<Project> read,
             PlanningRequest request,
             PlanningOutcome outcome,
             Plan bare,
             Optional<Bounds> proven) {
-        Plan finished = PlanFinisher.finish(
-                request.project(), bare, madeBy(read, request, outcome), bounds(request, outcome, proven));
-        return finished.withReview(
-                Optional.of(ElectricalReview.of(Layout.of(request.project(), finished), request.from())));
+        return Evaluation.finished(
+                request.project(),
+                bare,
+                madeBy(read, request, outcome),
+                bounds(request, outcome, proven),
+                request.from());
     }
 
     /** Bounds from short arguments, without a search. */
@@ -72,14 +69,15 @@ record Planned(Project project, List<String> findings, Plan plan, Verdict verdic
     }
 
     List<String> summary(Paint paint) {
-        return SummaryText.lines(project, findings, plan, verdict, search, paint);
+        return SummaryText.lines(evaluation, findings, search, paint);
     }
 
-    int exitCode() {
+    /** @param isStrict whether a check that was not made counts as one that failed */
+    int exitCode(boolean isStrict) {
         if (search.wasInterrupted()) {
             return ExitCode.INTERRUPTED;
         }
-        return verdict.violations().isEmpty() ? ExitCode.DONE : ExitCode.RULES_BROKEN;
+        return ExitCode.of(evaluation.assessment(), isStrict);
     }
 
     /** Who makes a plan that is still searched for. */

@@ -1,6 +1,8 @@
 package evenrise.solver.cli;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.event.BothWays;
+import evenrise.model.event.EventFinding;
 import evenrise.model.event.EventScript;
 import evenrise.model.event.Trace;
 import evenrise.model.event.Use;
@@ -12,12 +14,11 @@ import evenrise.model.project.Project;
 import evenrise.model.project.Scatter;
 import evenrise.model.review.Networks;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.Referee;
 import evenrise.model.rules.SupplyVoltage;
 import evenrise.model.scatter.NodeScatter;
 import evenrise.model.scatter.Trials;
+import evenrise.solver.report.AssessmentText;
 import evenrise.solver.report.Json;
-import evenrise.solver.report.Numbers;
 import evenrise.solver.report.RehearsalCsv;
 import evenrise.solver.report.RehearsalText;
 import evenrise.solver.report.ScatterSheet;
@@ -27,6 +28,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -67,6 +69,9 @@ final class RehearseCommand implements Callable<Integer> {
 
     @ArgGroup
     private Source source;
+
+    @Mixin
+    private StrictOption strict;
 
     @Option(
             names = "--trials",
@@ -125,26 +130,27 @@ final class RehearseCommand implements Callable<Integer> {
         Reading<Project> read = inputs.project(project);
         Project subject = read.value().orElseThrow();
         Layout layout = Layout.of(subject, inputs.plan(plan, subject).value().orElseThrow());
+        Evaluation evaluation = Evaluation.of(layout, () -> Planned.usualBounds(subject));
         if (trials != null) {
-            return scatter(layout);
+            return scatter(evaluation);
         }
         EventScript script = script(subject);
-        int broken = Referee.judge(layout).violations().size();
-        if (broken > 0) {
+        if (evaluation.assessment().isBroken()) {
             ShowsFailures.message(
                     terminal.err(),
-                    plan + ": the plan breaks hard rules in " + Numbers.counted(broken, "place")
-                            + "; evenrise audit shows them. The rehearsal plays it as it is.");
+                    plan + ": the plan breaks limits; evenrise audit shows them. The rehearsal plays it as it is.");
         }
         Trace played = BothWays.of(layout, idle ? Use.IDLE : Use.FULL, script);
         if (trace != null) {
             write(played);
         }
-        terminal.print(terminal.out(), RehearsalText.lines(layout, played, all, terminal.outPaint()));
-        return broken == 0 ? ExitCode.DONE : ExitCode.RULES_BROKEN;
+        terminal.print(terminal.out(), RehearsalText.lines(evaluation, played, all, terminal.outPaint()));
+        boolean isBroken = played.findings().stream().anyMatch(each -> each.grade() == EventFinding.Grade.BROKEN);
+        return isBroken ? ExitCode.RULES_BROKEN : ExitCode.of(evaluation.assessment(), strict.isStrict());
     }
 
-    private int scatter(Layout layout) {
+    private int scatter(Evaluation evaluation) {
+        Layout layout = evaluation.layout();
         if (trials < 1 || source != null) {
             throw new Failure(
                     ExitCode.USAGE,
@@ -159,8 +165,10 @@ final class RehearseCommand implements Callable<Integer> {
         if (trace != null) {
             writeText(Json.of(new ScatterSheet(ScatterSheet.FORMAT, name, trials, seed, nodes)) + "\n");
         }
+        terminal.print(terminal.out(), AssessmentText.lines(evaluation.assessment(), terminal.outPaint()));
+        terminal.print(terminal.out(), List.of(""));
         terminal.print(terminal.out(), ScatterText.lines(name, nodes, trials, seed, all, terminal.outPaint()));
-        return ExitCode.DONE;
+        return ExitCode.of(evaluation.assessment(), strict.isStrict());
     }
 
     private EventScript script(Project subject) {

@@ -1,16 +1,15 @@
 package evenrise.solver.cli;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.file.Reading;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
-import evenrise.model.review.ElectricalReview;
 import evenrise.model.review.Networks;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.Referee;
 import evenrise.model.rules.SupplyVoltage;
-import evenrise.model.rules.Verdict;
 import evenrise.model.scatter.NodeScatter;
 import evenrise.model.scatter.Trials;
+import evenrise.solver.report.AssessmentText;
 import evenrise.solver.report.page.Document;
 import evenrise.solver.report.page.Documents;
 import evenrise.solver.report.page.Imprint;
@@ -20,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -66,6 +66,9 @@ final class ReportCommand implements Callable<Integer> {
             description = "Revision on every page. Default: A.")
     private String revision;
 
+    @Mixin
+    private StrictOption strict;
+
     @Option(names = "--date", paramLabel = "TEXT", description = "Date on every page. Default: today.")
     private String date;
 
@@ -103,7 +106,7 @@ final class ReportCommand implements Callable<Integer> {
         Project subject = read.value().orElseThrow();
         Layout layout = Layout.of(subject, inputs.plan(plan, subject).value().orElseThrow());
         Optional<Plan> earlier = Optional.ofNullable(against).map(name -> inputs.earlierPlan(name, subject));
-        Verdict verdict = Referee.judge(layout);
+        Evaluation evaluation = Evaluation.of(layout, () -> Planned.usualBounds(subject), earlier);
         Imprint imprint = new Imprint(
                 subject.name(),
                 revision,
@@ -119,11 +122,11 @@ final class ReportCommand implements Callable<Integer> {
                         trials,
                         1,
                         Runtime.getRuntime().availableProcessors());
-        Document document =
-                Documents.of(imprint, layout, verdict, ElectricalReview.of(layout, earlier), earlier, scatter);
+        Document document = Documents.of(imprint, evaluation, earlier, scatter);
+        terminal.print(terminal.out(), AssessmentText.lines(evaluation.assessment(), terminal.outPaint()));
         terminal.print(
                 terminal.out(),
-                List.of("Written: " + String.join(", ", files.write(document, formats)) + " in " + output));
-        return verdict.violations().isEmpty() ? ExitCode.DONE : ExitCode.RULES_BROKEN;
+                List.of("", "Written: " + String.join(", ", files.write(document, formats)) + " in " + output));
+        return ExitCode.of(evaluation.assessment(), strict.isStrict());
     }
 }

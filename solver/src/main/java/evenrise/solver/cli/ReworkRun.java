@@ -63,7 +63,8 @@ final class ReworkRun {
                 project, built, nearby.plans().stream().map(NearbyPlan::plan).toList());
         FrontPoint picked = whole.choose(options.perMoveAmps(), options.maxMoves());
         Front front = whole.thinned(MOST_POINTS, picked)
-                .finished(plan -> Planned.finished(read, request, asNew, plan, bounds));
+                .finished(plan ->
+                        Planned.evaluated(read, request, asNew, plan, bounds).plan());
         FrontPoint chosen = front.at(picked.moves());
         OrderOfWork work = new OrderOfWork(project, built, chosen.plan());
         WorkOrder order = work.withAtLeast(options.deadAtOnce());
@@ -94,7 +95,13 @@ final class ReworkRun {
         if (!order.breaches().isEmpty()) {
             ShowsFailures.message(terminal.err(), "no order of work was found that breaks nothing on the way.");
         }
-        return chosen.violations() == 0 && order.breaches().isEmpty() ? ExitCode.DONE : ExitCode.RULES_BROKEN;
+        if (chosen.violations() > 0 || !order.breaches().isEmpty()) {
+            return ExitCode.RULES_BROKEN;
+        }
+        return chosen.plan()
+                .assessment()
+                .map(assessment -> ExitCode.of(assessment, false))
+                .orElse(ExitCode.DONE);
     }
 
     private PlanningOutcome asNew(PlanningRequest request, Runnable alsoStops) {

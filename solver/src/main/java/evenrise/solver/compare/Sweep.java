@@ -1,11 +1,9 @@
 package evenrise.solver.compare;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
-import evenrise.model.review.ElectricalReview;
-import evenrise.model.rules.Layout;
-import evenrise.model.rules.PlanFinisher;
 import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.Planner;
@@ -123,7 +121,8 @@ public final class Sweep {
                 .threads(1)
                 .movesAllowed(moves)
                 .build();
-        Plan plan = PlanFinisher.finish(scenario.project(), bare, madeBy, ProvenBounds.of(scenario.project()));
-        return plan.withReview(Optional.of(ElectricalReview.of(Layout.of(scenario.project(), plan))));
+        return Evaluation.finished(
+                        scenario.project(), bare, madeBy, ProvenBounds.of(scenario.project()), Optional.empty())
+                .plan();
     }
 }

@@ -21,7 +21,7 @@ public final class HtmlPage {
     public static String of(Document document) {
         Set<String> loads = document.loads().stream().map(PlayedLoad::id).collect(Collectors.toSet());
         Lanes lanes = Lanes.of(document);
-        String style = Templates.text("page.css") + onEverySheet(document.imprint());
+        String style = Templates.text("page.css") + onEverySheet(document);
         String script = Templates.text("page.js");
         Map<String, Object> values = new HashMap<>();
         values.put("document", document);
@@ -49,11 +49,12 @@ public final class HtmlPage {
                 .toList()));
     }
 
-    private static String onEverySheet(Imprint imprint) {
+    private static String onEverySheet(Document document) {
+        Imprint imprint = document.imprint();
         String left = imprint.project() + " · revision " + imprint.revision() + " · " + imprint.date()
                 + " · project file " + imprint.shortHash() + " · evenrise " + imprint.version();
-        return "@page{@bottom-left{content:" + Policy.cssText(left)
-                + "}@bottom-right{content:\"page \" counter(page) \" of \" counter(pages)}}";
+        return "@page{@top-left{content:" + Policy.cssText(document.headline()) + "}@bottom-left{content:"
+                + Policy.cssText(left) + "}@bottom-right{content:\"page \" counter(page) \" of \" counter(pages)}}";
     }
 
     /** A table with its cells as texts. */

@@ -97,7 +97,7 @@ public final class PrintedSheets {
             }
         }
         cover(contents);
-        new PrintImprint(pdf, document.imprint()).write(fonts.text());
+        new PrintImprint(pdf, document).write(fonts.text());
     }
 
     /** Drawn last, for it tells the pages of all else. Its own length moves them. */

@@ -16,6 +16,8 @@ final class WorkbookCover {
         int row = 0;
         sheet.value(row, 0, Cells.text(document.imprint().project()));
         sheet.style(row++, 0).bold().fontSize(16).set();
+        sheet.value(row, 0, Cells.text(document.headline()));
+        sheet.style(row++, 0).bold().set();
         for (List<String> line : List.of(
                 List.of("Revision", document.imprint().revision()),
                 List.of("Date", document.imprint().date()),

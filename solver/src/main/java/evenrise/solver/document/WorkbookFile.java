@@ -21,6 +21,7 @@ public final class WorkbookFile {
     private static final String HEADER = "E6ECEF";
     private static final String FONT = "Arial";
     private static final int POINTS = 8;
+    private static final int LONGEST_HEADER = 120;
 
     /** When it was written, which would make two workbooks of one plan differ. */
     private static final Pattern CREATED = Pattern.compile("<dcterms:(created|modified)[^>]*>[^<]*</dcterms:\\1>");
@@ -33,13 +34,13 @@ public final class WorkbookFile {
             Worksheet cover = workbook.newWorksheet("cover");
             WorkbookCover.write(cover, document);
             print(cover);
-            imprint(cover, document.imprint());
+            imprint(cover, document);
             for (Grid grid : document.grids()) {
                 String name = grid.id()
                         .substring(0, Math.min(LONGEST_SHEET_NAME, grid.id().length()));
                 Worksheet sheet = workbook.newWorksheet(name);
                 sheet(sheet, grid);
-                imprint(sheet, document.imprint());
+                imprint(sheet, document);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -51,7 +52,9 @@ public final class WorkbookFile {
     }
 
     /** An ampersand begins a code in headers and footers, so names go without. */
-    private static void imprint(Worksheet sheet, Imprint imprint) {
+    private static void imprint(Worksheet sheet, Document document) {
+        Imprint imprint = document.imprint();
+        sheet.header(plain(document.headline()), Position.CENTER, FONT, POINTS);
         String project = Cells.text(imprint.project()).replace("&", "+");
         String revision = Cells.text(imprint.revision()).replace("&", "+");
         sheet.header(project.substring(0, Math.min(60, project.length())), Position.LEFT, FONT, POINTS);
@@ -63,6 +66,12 @@ public final class WorkbookFile {
         sheet.footer(
                 "project file " + imprint.shortHash() + ", evenrise " + imprint.version(), Position.LEFT, FONT, POINTS);
         sheet.footer("page &P of &N", Position.RIGHT, FONT, POINTS);
+    }
+
+    /** What a header can hold: no codes, and no more than a line and a half. */
+    private static String plain(String text) {
+        String plain = Cells.text(text).replace("&", "+");
+        return plain.length() <= LONGEST_HEADER ? plain : plain.substring(0, LONGEST_HEADER - 1) + "…";
     }
 
     /** As many sheets of paper down as it takes, and one across. */

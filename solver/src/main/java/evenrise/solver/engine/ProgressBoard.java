@@ -2,6 +2,7 @@ package evenrise.solver.engine;
 
 import evenrise.model.plan.Plan;
 import evenrise.model.rules.PlanFinisher;
+import evenrise.model.rules.Proof;
 import evenrise.model.rules.Referee;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -73,11 +74,11 @@ final class ProgressBoard {
     private void compareWithBound() {
         boolean isClose = best != null
                 && best.hardScore() == 0
-                && -best.softScore() / 1000.0 <= provenAmps + 2 * PlanFinisher.PROVEN_AMPS;
+                && -best.softScore() / 1000.0 <= provenAmps + 2 * Proof.PROVEN_AMPS;
         if (isClose && !isProven) {
             Situation situation = Situation.of(bestPlan);
             double amps = situation.objectiveWith(situation.peakInrushAmps());
-            isProven = amps <= provenAmps + PlanFinisher.PROVEN_AMPS - ROUNDING_AMPS;
+            isProven = amps <= provenAmps + Proof.PROVEN_AMPS - ROUNDING_AMPS;
             if (isProven) {
                 whenProven.run();
             }

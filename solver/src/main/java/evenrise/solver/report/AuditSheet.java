@@ -1,15 +1,19 @@
 package evenrise.solver.report;
 
+import evenrise.model.evaluation.Evaluation;
+import evenrise.model.plan.Assessment;
+import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Metrics;
 import evenrise.model.plan.PeakBasis;
 import evenrise.model.plan.Review;
-import evenrise.model.review.ElectricalReview;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Verdict;
 import evenrise.model.rules.Violation;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Everything an audit says of a plan, in the order in which it is said.
@@ -21,16 +25,23 @@ import java.util.Optional;
  * @param guessed what the project says and nobody stated
  * @param peakBasis peaks over the supply's voltages, and what all peaks rest on
  * @param differences figures that the plan states and that do not follow from its assignments
+ * @param bounds what no plan of the project can stay below, as proven here; {@code gapPercent} and {@code optimal} by it
+ * @param notFollowed what the plan file says is proven and this audit does not prove
  */
 public record AuditSheet(
         String format,
         String project,
+        Assessment assessment,
         Optional<Boolean> projectChanged,
         Metrics metrics,
         List<EventSheet> eventPeaks,
         PeakBasis peakBasis,
         List<Violation> violations,
         List<StatedFigure> differences,
+        Bounds bounds,
+        OptionalDouble gapPercent,
+        boolean optimal,
+        List<String> notFollowed,
         List<NodeSheet> nodes,
         List<BoardUse> boards,
         List<GroupUse> groups,
@@ -42,24 +53,34 @@ public record AuditSheet(
     public static final String FORMAT = "evenrise-audit/1";
 
     /** @param projectSha256 of the project file at hand */
-    public static AuditSheet of(Layout layout, Verdict verdict, String projectSha256) {
+    public static AuditSheet of(Evaluation evaluation, String projectSha256) {
+        Layout layout = evaluation.layout();
+        Verdict verdict = evaluation.verdict();
+        StatedProof proof = new StatedProof(evaluation);
+        List<StatedFigure> differences = new ArrayList<>(layout.plan()
+                .metrics()
+                .map(stated -> StatedFigure.differences(stated, verdict.metrics()))
+                .orElse(List.of()));
+        differences.addAll(proof.differences());
         return new AuditSheet(
                 FORMAT,
                 layout.project().name(),
+                evaluation.assessment(),
                 layout.plan().madeBy().map(made -> !made.projectSha256().equalsIgnoreCase(projectSha256)),
                 verdict.metrics(),
                 EventSheet.of(layout),
                 layout.peakBasis(),
                 verdict.violations(),
-                layout.plan()
-                        .metrics()
-                        .map(stated -> StatedFigure.differences(stated, verdict.metrics()))
-                        .orElse(List.of()),
+                List.copyOf(differences),
+                evaluation.bounds(),
+                evaluation.proof().gapPercent(),
+                evaluation.proof().isOptimal(),
+                proof.notFollowed(),
                 NodeSheet.of(layout),
                 BoardUse.of(layout),
                 GroupUse.of(layout),
                 PeakContribution.of(layout, verdict),
-                ElectricalReview.of(layout),
+                evaluation.review(),
                 GuessedField.of(layout.project()),
                 Cautions.ALL);
     }

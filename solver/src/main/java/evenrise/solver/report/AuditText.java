@@ -1,10 +1,9 @@
 package evenrise.solver.report;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.project.Project;
-import evenrise.solver.bounds.ProvenBounds;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** An audit for a screen. */
 public final class AuditText {
@@ -15,21 +14,20 @@ public final class AuditText {
     private AuditText() {}
 
     /** @param all whether long lists stand in full */
-    public static List<String> lines(Project project, AuditSheet sheet, boolean all, Paint paint) {
+    public static List<String> lines(Evaluation evaluation, AuditSheet sheet, boolean all, Paint paint) {
+        Project project = evaluation.project();
         List<List<String>> sections = new ArrayList<>();
+        sections.add(AssessmentText.lines(sheet.assessment(), paint));
         sections.add(title(project, sheet, paint));
         sections.add(BrokenRules.lines(sheet.violations(), all ? Integer.MAX_VALUE : PLACES_A_RULE, paint));
-        sections.add(KeyFigures.lines(
-                project,
-                sheet.metrics(),
-                sheet.eventPeaks().get(0).peaks(),
-                sheet.peakBasis(),
-                ProvenBounds.of(project).objective(),
-                Optional.empty(),
-                all ? Integer.MAX_VALUE : LOADS_BY_NAME,
-                paint));
+        sections.add(KeyFigures.lines(evaluation, all ? Integer.MAX_VALUE : LOADS_BY_NAME, paint));
         if (!sheet.differences().isEmpty()) {
             sections.add(differences(sheet.differences(), paint));
+        }
+        if (!sheet.notFollowed().isEmpty()) {
+            Section section = new Section(paint, "Stated as proven, and not proven here");
+            sheet.notFollowed().forEach(section::item);
+            sections.add(section.lines());
         }
         sections.add(NodeTables.lines(sheet.nodes(), sheet.peakBasis(), paint));
         sections.add(EventTable.lines(project, sheet.nodes(), sheet.eventPeaks(), sheet.peakBasis(), paint));

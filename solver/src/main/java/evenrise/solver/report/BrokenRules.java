@@ -14,7 +14,7 @@ final class BrokenRules {
     static List<String> lines(List<Violation> violations, int mostEach, Paint paint) {
         if (violations.isEmpty()) {
             return new Section(paint, "Hard rules")
-                    .text(Tone.GOOD, "None is broken.")
+                    .text(Tone.GOOD, "No hard rule is broken.")
                     .lines();
         }
         Map<String, List<Violation>> byRule = violations.stream()

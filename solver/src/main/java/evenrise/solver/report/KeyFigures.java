@@ -1,36 +1,24 @@
 package evenrise.solver.report;
 
-import evenrise.model.plan.EventPeak;
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Metrics;
 import evenrise.model.plan.PeakBasis;
-import evenrise.model.plan.Plan;
 import evenrise.model.plan.RangePeak;
 import evenrise.model.project.Project;
+import evenrise.model.rules.Proof;
 import evenrise.model.rules.Tolerances;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A plan's figures, one a line, each beside the limit that the project sets it. */
 final class KeyFigures {
     private KeyFigures() {}
 
-    /**
-     * @param boundAmps what no plan of the project can stay below
-     * @param basis what the peaks rest on
-     * @param eventPeaks what the supply peaks at when something happens
-     * @param plan the plan as it was finished, with its gap; empty where it comes from a file that may say anything
-     * @param named of the loads that state too little, so many by name
-     */
-    static List<String> lines(
-            Project project,
-            Metrics metrics,
-            List<EventPeak> eventPeaks,
-            PeakBasis basis,
-            double boundAmps,
-            Optional<Plan> plan,
-            int named,
-            Paint paint) {
+    /** @param named of the loads that state too little, so many by name */
+    static List<String> lines(Evaluation evaluation, int named, Paint paint) {
+        Project project = evaluation.project();
+        Metrics metrics = evaluation.verdict().metrics();
+        PeakBasis basis = evaluation.layout().peakBasis();
         RangePeak peak = basis.supply();
         OptionalDouble inrushLimit = project.supply().inrushLimitAmps();
         double neutralLimit = project.supply().ratedAmps() * project.supply().neutralFactor();
@@ -56,7 +44,7 @@ final class KeyFigures {
                 Numbers.amps(inrushLimit),
                 PeakWords.overRange(peak) + ", phase " + peak.rangePhase() + " at "
                         + Numbers.seconds(peak.rangeAtSeconds()) + " s");
-        eventPeaks.forEach(event -> EventPeakRow.add(table, project, event, basis));
+        evaluation.layout().eventPeaks().get(0).forEach(event -> EventPeakRow.add(table, project, event, basis));
         table.row("Imbalance of the supply", Numbers.percent(metrics.supplyImbalancePercent()), "%", Numbers.NONE, "");
         table.row(
                 "Imbalance of the worst panel",
@@ -87,21 +75,22 @@ final class KeyFigures {
         table.row("Objective", Numbers.fixed(metrics.objective(), 2), "A equiv.", Numbers.NONE, "less is better");
         table.row(
                 "Proven lower bound of the objective",
-                Numbers.fixed(boundAmps, 2),
+                Numbers.fixed(evaluation.bounds().objective(), 2),
                 "A equiv.",
                 Numbers.NONE,
-                plan.map(KeyFigures::gap).orElse("proven, not always tight"));
+                gap(evaluation.proof()));
         Section section = new Section(paint, "Figures").table(table);
         PeakWords.notes(basis, named).forEach(section::text);
+        evaluation.withoutPlace().ifPresent(what -> section.text(Tone.BAD, "All of these are " + what + "."));
         return section.lines();
     }
 
-    private static String gap(Plan plan) {
-        if (plan.optimal()) {
+    private static String gap(Proof proof) {
+        if (proof.isOptimal()) {
             return "optimal: no plan is better";
         }
-        return plan.gapPercent().isPresent()
-                ? "gap " + Numbers.fixed(plan.gapPercent().getAsDouble(), 2) + " %"
+        return proof.gapPercent().isPresent()
+                ? "gap " + Numbers.fixed(proof.gapPercent().getAsDouble(), 2) + " %"
                 : "proven, not always tight";
     }
 

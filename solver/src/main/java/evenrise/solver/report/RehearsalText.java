@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.event.Episode;
 import evenrise.model.event.EventFinding;
 import evenrise.model.event.GroupChange;
@@ -24,10 +25,12 @@ public final class RehearsalText {
     private RehearsalText() {}
 
     /** @param all whether long lists stand in full, and every breaker by itself */
-    public static List<String> lines(Layout layout, Trace trace, boolean all, Paint paint) {
+    public static List<String> lines(Evaluation evaluation, Trace trace, boolean all, Paint paint) {
+        Layout layout = evaluation.layout();
         int switched = (int)
                 layout.placements().stream().filter(Placement::isSequenced).count();
         List<List<String>> sections = new ArrayList<>();
+        sections.add(AssessmentText.lines(evaluation.assessment(), paint));
         sections.add(title(layout, trace, switched, paint));
         sections.add(RehearsalTimeline.lines(trace, switched, paint));
         sections.add(episodes(trace, paint));

@@ -51,7 +51,8 @@ final class ReviewText {
         return review.count(Grade.BREAKS) + " break a limit, "
                 + review.count(Grade.EXCEEDS_RECOMMENDATION) + " exceed a recommendation, "
                 + review.count(Grade.NOTE) + " notes, "
-                + review.count(Grade.NOT_CHECKED) + " not checked";
+                + review.count(Grade.NOT_CHECKED) + " reasons for which something is not checked ("
+                + review.checksMade() + " of " + (review.checksMade() + review.checksNotMade()) + " checks made)";
     }
 
     private static String text(Remark remark) {

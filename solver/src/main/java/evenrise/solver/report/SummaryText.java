@@ -1,6 +1,7 @@
 package evenrise.solver.report;
 
-import evenrise.model.plan.Plan;
+import evenrise.model.evaluation.Evaluation;
+import evenrise.model.plan.Cautions;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
@@ -8,7 +9,6 @@ import evenrise.model.rules.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What a finished plan comes to, for a screen. */
@@ -20,27 +20,18 @@ public final class SummaryText {
 
     /**
      * @param findings what the project itself makes impossible
-     * @param plan finished, so with its bounds
      */
-    public static List<String> lines(
-            Project project, List<String> findings, Plan plan, Verdict verdict, SearchFacts search, Paint paint) {
+    public static List<String> lines(Evaluation evaluation, List<String> findings, SearchFacts search, Paint paint) {
+        Verdict verdict = evaluation.verdict();
         List<List<String>> sections = new ArrayList<>();
-        sections.add(title(project, search, paint));
+        sections.add(AssessmentText.lines(evaluation.assessment(), paint));
+        sections.add(title(evaluation.project(), search, paint));
         if (!findings.isEmpty()) {
             Section section = new Section(paint, "What no plan of this project can keep");
             findings.forEach(section::item);
             sections.add(section.lines());
         }
-        double boundAmps = plan.bounds().orElseThrow().objective();
-        sections.add(KeyFigures.lines(
-                project,
-                verdict.metrics(),
-                plan.eventPeaks(),
-                plan.peakBasis().orElseThrow(),
-                boundAmps,
-                Optional.of(plan),
-                LOADS_BY_NAME,
-                paint));
+        sections.add(KeyFigures.lines(evaluation, LOADS_BY_NAME, paint));
         sections.add(BrokenRules.lines(verdict.violations(), PLACES_A_RULE, paint));
         if (!verdict.violations().isEmpty() && findings.isEmpty()) {
             sections.add(new Section(paint, "What may help")
@@ -48,8 +39,8 @@ public final class SummaryText {
                             + " from this plan.")
                     .lines());
         }
-        plan.review().ifPresent(review -> sections.add(ReviewText.counts(review, paint)));
-        sections.add(CautionText.lines(plan.cautions(), paint));
+        sections.add(ReviewText.counts(evaluation.review(), paint));
+        sections.add(CautionText.lines(Cautions.ALL, paint));
         return Sections.joined(sections);
     }
 

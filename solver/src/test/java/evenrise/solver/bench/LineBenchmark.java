@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.PlanFinisher;
+import evenrise.model.rules.Proof;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
 import evenrise.solver.engine.Budget;
@@ -102,7 +103,7 @@ final class LineBenchmark {
         Verdict verdict = Referee.judge(project, plan);
         double ours = verdict.violations().isEmpty() ? verdict.metrics().objective() : Double.NaN;
         boolean isReached = ours <= optimum + SAME;
-        boolean isProven = ours <= outcome.provenObjective() + PlanFinisher.PROVEN_AMPS;
+        boolean isProven = ours <= outcome.provenObjective() + Proof.PROVEN_AMPS;
         Optional<Double> when = seen.stream()
                 .filter(each -> each.hardViolations() == 0 && each.objective() <= optimum + SAME)
                 .map(Progress::elapsedSeconds)

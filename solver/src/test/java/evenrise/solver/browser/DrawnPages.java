@@ -1,12 +1,12 @@
 package evenrise.solver.browser;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.file.PlanFile;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
-import evenrise.model.review.ElectricalReview;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.Referee;
+import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.Planner;
 import evenrise.solver.engine.PlanningRequest;
@@ -60,9 +60,7 @@ public final class DrawnPages {
                 layout,
                 Documents.of(
                         imprint,
-                        layout,
-                        Referee.judge(layout),
-                        ElectricalReview.of(layout),
+                        Evaluation.of(layout, () -> ProvenBounds.of(layout.project())),
                         Optional.empty(),
                         List.of()));
     }

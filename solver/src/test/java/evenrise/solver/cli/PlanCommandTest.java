@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -94,7 +95,8 @@ class PlanCommandTest {
                     new Shell(SmallHall.sound()).run("plan", project.toString()).out();
 
             assertThat(out)
-                    .contains("Plan for Small hall", "2 loads, 1 of them switched", "None is broken.", "A peak")
+                    .contains("Plan for Small hall", "2 loads, 1 of them switched", "No hard rule is broken.", "A peak")
+                    .startsWith("Assessment\n  Every hard rule kept; ")
                     .contains("Isolate and lock out")
                     .doesNotContain("\u001b");
         }
@@ -205,13 +207,74 @@ class PlanCommandTest {
             assertThat(folder.resolve("hall.plan.json")).exists();
         }
 
+        /** NEC 210.20(A): 1.25·20 A at the amplifier's breaker of 20 A. */
+        private void breakALimit() throws IOException {
+            Files.writeString(
+                    project,
+                    SmallHall.PROJECT
+                            .replace("\"breaker_a\": 32", "\"breaker_a\": 20")
+                            .replace("\"loads\":", "\"electrical\": {\"practice\": \"nec\"}, \"loads\":"));
+        }
+
+        @Test
+        void sixWhereAnElectricalLimitIsBroken() throws IOException {
+            breakALimit();
+
+            Shell.Result result = new Shell(SmallHall.sound()).run("plan", project.toString());
+
+            assertThat(result.code()).isEqualTo(ExitCode.LIMITS_BROKEN);
+            assertThat(result.out())
+                    .contains("1 limit broken (1 electrical)", "Nothing is to be built from this plan.");
+            assertThat(read(folder.resolve("hall.plan.json")).assessment())
+                    .hasValueSatisfying(it -> assertThat(it.limitsBroken()).isEqualTo(1));
+        }
+
+        @Test
+        void sixInAuditRehearsalAndReport() throws IOException {
+            breakALimit();
+            new Shell(SmallHall.sound()).run("plan", project.toString());
+            String plan = folder.resolve("hall.plan.json").toString();
+            Shell shell = new Shell(SmallHall.sound());
+
+            Shell.Result audit = shell.run("audit", project.toString(), plan);
+            Shell.Result rehearsal = shell.run("rehearse", project.toString(), plan, "-e", "on");
+            Shell.Result report = shell.run(
+                    "report",
+                    project.toString(),
+                    plan,
+                    "-o",
+                    folder.resolve("d").toString(),
+                    "--format",
+                    "csv");
+
+            assertThat(List.of(audit, rehearsal, report))
+                    .allSatisfy(each -> assertThat(each.code()).isEqualTo(ExitCode.LIMITS_BROKEN))
+                    .allSatisfy(
+                            each -> assertThat(each.out()).startsWith("Assessment\n  1 limit broken (1 electrical)"));
+            assertThat(shell.run("audit", project.toString(), plan, "--json").out())
+                    .contains("\"limits_broken\": 1");
+            assertThat(Files.readString(folder.resolve("d/assessment.csv"))).contains("electrical limits broken,1");
+        }
+
+        @Test
+        void sixWhereAskedToBeStrictAndNotEverythingWasChecked() {
+            Shell.Result lenient = new Shell(SmallHall.sound()).run("plan", project.toString(), "--quiet");
+            Shell.Result strict = new Shell(SmallHall.sound()).run("plan", project.toString(), "--strict");
+
+            assertThat(lenient.code()).isEqualTo(ExitCode.DONE);
+            assertThat(strict.code()).isEqualTo(ExitCode.LIMITS_BROKEN);
+        }
+
         @Test
         void fourAndOneLineWhenQuiet() {
             Shell.Result result = new Shell(SmallHall.broken()).run("plan", project.toString(), "--quiet");
 
             assertThat(result.code()).isEqualTo(ExitCode.RULES_BROKEN);
             assertThat(result.out()).isEmpty();
-            assertThat(result.err().lines()).singleElement().asString().contains("breaks hard rules in 1 place");
+            assertThat(result.err().lines())
+                    .singleElement()
+                    .asString()
+                    .contains("nothing is to be built from this plan: 1 limit broken");
         }
 
         @Test

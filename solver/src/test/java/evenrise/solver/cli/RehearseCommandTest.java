@@ -101,7 +101,7 @@ class RehearseCommandTest {
         Shell.Result result = rehearse();
 
         assertThat(result.code()).isEqualTo(ExitCode.RULES_BROKEN);
-        assertThat(result.err()).contains("the plan breaks hard rules in 1 place");
+        assertThat(result.err()).contains("the plan breaks limits; evenrise audit shows them");
         assertThat(result.out()).contains("Timeline");
     }
 

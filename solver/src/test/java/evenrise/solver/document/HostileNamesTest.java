@@ -7,10 +7,10 @@ import static evenrise.model.Fixtures.aProject;
 import static evenrise.model.Fixtures.anAssignment;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.project.Project;
-import evenrise.model.review.ElectricalReview;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.Referee;
+import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.report.page.Document;
 import evenrise.solver.report.page.Documents;
 import evenrise.solver.report.page.Imprint;
@@ -52,9 +52,7 @@ class HostileNamesTest {
                 aPlan().assignments(anAssignment(id).at("P1", 1).on("B1", 1)).build());
         return Documents.of(
                 new Imprint(name, name, "2026", "0123456789abcdef", "test"),
-                layout,
-                Referee.judge(layout),
-                ElectricalReview.of(layout),
+                Evaluation.of(layout, () -> ProvenBounds.of(layout.project())),
                 Optional.empty(),
                 List.of());
     }

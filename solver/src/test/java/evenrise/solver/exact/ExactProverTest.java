@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.project.Project;
 import evenrise.model.rules.PlanFinisher;
+import evenrise.model.rules.Proof;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
 import evenrise.solver.engine.Budget;
@@ -43,7 +44,7 @@ class ExactProverTest {
         assertThat(verdict.violations()).isEmpty();
         assertThat(verdict.metrics().objective() - outcome.provenObjective())
                 .as("objective over what is proven, in ampere-equivalents")
-                .isBetween(-ROUNDING, PlanFinisher.PROVEN_AMPS);
+                .isBetween(-ROUNDING, Proof.PROVEN_AMPS);
     }
 
     @Nested

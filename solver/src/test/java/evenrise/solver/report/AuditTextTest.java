@@ -9,6 +9,7 @@ import static evenrise.model.Fixtures.aSupply;
 import static evenrise.model.Fixtures.anAssignment;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Metrics;
@@ -16,7 +17,6 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.PlanFinisher;
-import evenrise.model.rules.Referee;
 import evenrise.solver.bounds.ProvenBounds;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,7 +72,7 @@ class AuditTextTest {
         @Test
         void saysThatNoRuleIsBrokenAndThatTheProjectIsTheSame() {
             assertThat(audit(plan, SHA))
-                    .contains("  None is broken.", "  The project file is the one the plan was made from.");
+                    .contains("  No hard rule is broken.", "  The project file is the one the plan was made from.");
         }
 
         /** A 10, B 20, C 0: mean 10, deviation 10, 100 %; limit 400·0.8 = 320, spare 300. */
@@ -129,6 +129,48 @@ class AuditTextTest {
             assertThat(lines).noneMatch(line -> line.startsWith("objective "));
         }
 
+        /** The objective is 100 + 10 + 10 + 0.1·0.75 ampere-equivalents: see OfASoundPlan. */
+        @Test
+        void holdsGapAndOptimalityAgainstTheFileOwnBound() {
+            double objective = plan.metrics().orElseThrow().objective();
+            Plan boasting = plan.with()
+                    .bounds(plan.bounds().orElseThrow().withObjective(objective / 2))
+                    .gapPercent(1)
+                    .optimal(true)
+                    .build();
+
+            List<String> lines = squeezed(audit(boasting, SHA));
+
+            assertThat(lines).contains("gap_pct 1.000000 50.000000", "optimal true false");
+        }
+
+        @Test
+        void saysThatABoundAboveTheObjectiveDoesNotFollow() {
+            double objective = plan.metrics().orElseThrow().objective();
+            Plan boasting = plan.with()
+                    .bounds(plan.bounds().orElseThrow().withObjective(objective + 1))
+                    .gapPercent(100 * (-1) / objective)
+                    .build();
+
+            assertThat(squeezed(audit(boasting, SHA))).anyMatch(line -> line.startsWith("bounds.objective"));
+        }
+
+        @Test
+        void saysWhatItDoesNotProveItself() {
+            double objective = plan.metrics().orElseThrow().objective();
+            double own = ProvenBounds.of(project).objective();
+            Plan claimed = plan.with()
+                    .bounds(plan.bounds().orElseThrow().withObjective(objective))
+                    .gapPercent(0)
+                    .optimal(true)
+                    .build();
+
+            assertThat(own).isLessThan(objective - 0.01);
+            assertThat(String.join(" ", squeezed(audit(claimed, SHA))))
+                    .contains("The plan file calls itself optimal; this audit does not prove it.")
+                    .contains("is above what this audit proves");
+        }
+
         @Test
         void takesRoundingForNoDifference() {
             Metrics figures = plan.metrics().orElseThrow();
@@ -183,7 +225,7 @@ class AuditTextTest {
         @Test
         void showsTheFirstFewAndSumsTheRestUnlessAllIsAskedFor() {
             Layout layout = Layout.of(large, onOnePhase);
-            AuditSheet sheet = AuditSheet.of(layout, Referee.judge(layout), SHA);
+            AuditSheet sheet = AuditSheet.of(evaluation(layout), SHA);
 
             List<String> few = squeezed(PeakTable.lines(sheet.metrics(), sheet.peakShares(), 10, Paint.NONE));
             List<String> all = squeezed(PeakTable.lines(sheet.metrics(), sheet.peakShares(), 100, Paint.NONE));
@@ -196,7 +238,12 @@ class AuditTextTest {
 
     private List<String> audit(Plan judged, String sha) {
         Layout layout = Layout.of(project, judged);
-        return AuditText.lines(project, AuditSheet.of(layout, Referee.judge(layout), sha), false, Paint.NONE);
+        Evaluation evaluation = evaluation(layout);
+        return AuditText.lines(evaluation, AuditSheet.of(evaluation, sha), false, Paint.NONE);
+    }
+
+    private static Evaluation evaluation(Layout layout) {
+        return Evaluation.of(layout, () -> ProvenBounds.of(layout.project()));
     }
 
     private Plan stating(Metrics metrics) {

@@ -1,5 +1,6 @@
 package evenrise.solver.report.page;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Metrics;
 import evenrise.model.plan.PeakBasis;
@@ -10,7 +11,6 @@ import evenrise.model.project.Supply;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.Tolerances;
-import evenrise.model.rules.Verdict;
 import evenrise.solver.report.GuessedField;
 import evenrise.solver.report.Numbers;
 import evenrise.solver.report.PeakWords;
@@ -23,8 +23,10 @@ import java.util.OptionalDouble;
 final class Cover {
     private Cover() {}
 
-    static List<Fact> facts(Layout layout, Verdict verdict, Review review) {
-        Metrics metrics = verdict.metrics();
+    static List<Fact> facts(Evaluation evaluation) {
+        Layout layout = evaluation.layout();
+        Review review = evaluation.review();
+        Metrics metrics = evaluation.verdict().metrics();
         Project project = layout.project();
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("Supply", Figures.amps(project.supply().ratedAmps()), system(project.supply())));
@@ -83,11 +85,11 @@ final class Cover {
                 metrics.hardViolations() > 0));
         facts.add(new Fact(
                 "Electrical review",
-                review.count(Grade.BREAKS) == 0 ? "no limit broken" : review.count(Grade.BREAKS) + " break a limit",
+                limits(review),
                 Numbers.counted(review.count(Grade.EXCEEDS_RECOMMENDATION), "recommendation") + " exceeded, "
-                        + Numbers.counted(review.count(Grade.NOTE), "note") + ", "
-                        + review.count(Grade.NOT_CHECKED) + " not checked",
+                        + Numbers.counted(review.count(Grade.NOTE), "note"),
                 review.count(Grade.BREAKS) > 0));
+        evaluation.withoutPlace().ifPresent(what -> facts.add(new Fact("All figures", "not of all loads", what, true)));
         return facts;
     }
 
@@ -95,6 +97,17 @@ final class Cover {
         return loads.isEmpty()
                 ? ""
                 : "; " + Numbers.counted(loads.size(), "load") + (loads.size() == 1 ? " states " : " state ") + what;
+    }
+
+    /** Never says of a part of the checks what would be true of all. */
+    private static String limits(Review review) {
+        int all = review.checksMade() + review.checksNotMade();
+        if (review.count(Grade.BREAKS) > 0) {
+            return Numbers.counted(review.count(Grade.BREAKS), "limit") + " broken";
+        }
+        return review.checksMade() == 0
+                ? "no check made"
+                : review.checksMade() + " of " + Numbers.counted(all, "check") + " made, none broken";
     }
 
     /** The first that is as bad as any: the supply stands before the panels. */

@@ -1,5 +1,7 @@
 package evenrise.solver.report.page;
 
+import evenrise.model.plan.Assessment;
+import evenrise.solver.report.AssessmentText;
 import java.util.List;
 
 /**
@@ -10,6 +12,7 @@ import java.util.List;
  */
 public record Document(
         Imprint imprint,
+        Assessment assessment,
         List<Fact> facts,
         List<String> findings,
         List<String> cautions,
@@ -34,6 +37,17 @@ public record Document(
         playedNodes = List.copyOf(playedNodes);
         phaseNames = List.copyOf(phaseNames);
         phaseColours = List.copyOf(phaseColours);
+    }
+
+    /** Whether nothing is to be built from it. */
+    public boolean isBroken() {
+        return assessment.isBroken();
+    }
+
+    /** What stands first on every sheet. */
+    public String headline() {
+        return (assessment.isBroken() ? AssessmentText.NOT_TO_BE_BUILT + " " : "")
+                + AssessmentText.capital(assessment.headline());
     }
 
     /** The supply's current over time, one envelope a phase. */

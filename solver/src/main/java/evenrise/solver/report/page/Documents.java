@@ -1,9 +1,9 @@
 package evenrise.solver.report.page;
 
 import evenrise.model.electrical.InrushEnvelope;
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
-import evenrise.model.plan.Review;
 import evenrise.model.project.Phase;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Makes the documents of a plan from its layout, the referee's verdict and the electrical review. */
+/** Makes the documents of a plan from its evaluation. */
 public final class Documents {
     private Documents() {}
 
@@ -23,22 +23,20 @@ public final class Documents {
      * @param scatter of trials; none where there were none
      */
     public static Document of(
-            Imprint imprint,
-            Layout layout,
-            Verdict verdict,
-            Review review,
-            Optional<Plan> earlier,
-            List<NodeScatter> scatter) {
+            Imprint imprint, Evaluation evaluation, Optional<Plan> earlier, List<NodeScatter> scatter) {
+        Layout layout = evaluation.layout();
+        Verdict verdict = evaluation.verdict();
         PhaseColours colours = PhaseColours.of(layout.project().supply());
         return new Document(
                 imprint,
-                Cover.facts(layout, verdict, review),
+                evaluation.assessment(),
+                Cover.facts(evaluation),
                 verdict.violations().stream()
                         .map(each -> Plain.text(each.rule() + ": " + each.message(), 2000))
                         .toList(),
                 Cautions.ALL,
                 new Schedules(layout).all(),
-                grids(layout, verdict, review, earlier, scatter),
+                grids(evaluation, earlier, scatter),
                 new Envelopes(layout).ofAllNodes(),
                 layout.placements().stream()
                         .filter(Placement::fits)
@@ -54,13 +52,14 @@ public final class Documents {
                 colours.source());
     }
 
-    private static List<Grid> grids(
-            Layout layout, Verdict verdict, Review review, Optional<Plan> earlier, List<NodeScatter> scatter) {
+    private static List<Grid> grids(Evaluation evaluation, Optional<Plan> earlier, List<NodeScatter> scatter) {
+        Layout layout = evaluation.layout();
+        Verdict verdict = evaluation.verdict();
         CircuitTables circuits = new CircuitTables(layout);
         ControlTables control = new ControlTables(layout);
         NodeTables nodes = new NodeTables(layout);
         EmergencyTables emergency = new EmergencyTables(layout);
-        List<Grid> all = new ArrayList<>();
+        List<Grid> all = new ArrayList<>(List.of(AssessmentTable.of(evaluation)));
         if (!verdict.violations().isEmpty()) {
             all.add(FindingTables.rules(verdict));
         }
@@ -74,7 +73,7 @@ public final class Documents {
                 emergency.groups(),
                 emergency.loads(),
                 new PeakParts(layout).grid(),
-                FindingTables.review(review),
+                FindingTables.review(evaluation.review()),
                 nodes.events(),
                 BillTable.of(layout.project()),
                 circuits.commissioning(),
