@@ -27,7 +27,7 @@ public @interface Field {
 
     /**
      * The least size of a value that is not 0: what is nearer to 0 is a slip, and would make figures that no number can
-     * hold.
+     * hold. 0 for what is computed, where arithmetic leaves such remainders.
      */
     double least() default 1e-9;
 

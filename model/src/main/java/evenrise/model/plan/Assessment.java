@@ -41,7 +41,7 @@ public record Assessment(
         @Field(meaning = "Loads without a place, which no figure counts", min = 0)
         int loadsWithoutPlace,
 
-        @Field(meaning = "Running current that they would add to each phase, evenly spread", min = 0)
+        @Field(meaning = "Running current that they would add to each phase, evenly spread", min = 0, least = 0)
         double withoutPlaceAmps)
         implements AssessmentBuilder.With {
     public Assessment {

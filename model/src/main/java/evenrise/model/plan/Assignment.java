@@ -26,10 +26,13 @@ public record Assignment(
         @Field(meaning = "Output that switches it; null for an unswitched load", optional = true)
         OptionalInt output,
 
-        @Field(meaning = "Nominal switch-on time; null for an unswitched load", optional = true)
+        @Field(meaning = "Nominal switch-on time; null for an unswitched load", optional = true, least = 0)
         OptionalDouble onSeconds,
 
-        @Field(meaning = "Nominal switch-off time after the off command; null for an unswitched load", optional = true)
+        @Field(
+                meaning = "Nominal switch-off time after the off command; null for an unswitched load",
+                optional = true,
+                least = 0)
         OptionalDouble offSeconds)
         implements AssignmentBuilder.With {
     public Assignment {

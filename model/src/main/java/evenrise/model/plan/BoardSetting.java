@@ -10,10 +10,11 @@ import evenrise.model.contract.FileRecord;
 public record BoardSetting(
         @Field(meaning = "The board", atLeast = 1) String id,
 
-        @Field(meaning = "Time from its start to its first output", min = 0)
+        @Field(meaning = "Time from its start to its first output", min = 0, least = 0)
         double startDelaySeconds,
 
-        @Field(meaning = "Time between outputs", min = 0) double stepSeconds)
+        @Field(meaning = "Time between outputs", min = 0, least = 0)
+        double stepSeconds)
         implements BoardSettingBuilder.With {
     public BoardSetting {
         Contract.check(BoardSetting.class, id, startDelaySeconds, stepSeconds);

@@ -26,7 +26,8 @@ public record MadeBy(
 
         @Field(
                 meaning = "Time used; null when moves were the limit, so that such plans are equal to the byte",
-                optional = true)
+                optional = true,
+                least = 0)
         OptionalDouble timeUsedSeconds)
         implements MadeByBuilder.With {
     public MadeBy {

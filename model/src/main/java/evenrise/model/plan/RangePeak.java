@@ -14,16 +14,17 @@ public record RangePeak(
 
         @Field(
                 meaning = "Instantaneous peak of the worst phase by the envelopes at nominal voltage, idle currents as"
-                        + " sines")
+                        + " sines",
+                least = 0)
         double nominalAmps,
 
-        @Field(meaning = "The same over the voltage range, idle currents at the crest that is stated")
+        @Field(meaning = "The same over the voltage range, idle currents at the crest that is stated", least = 0)
         double rangeAmps,
 
         @Field(meaning = "Phase of the peak over the voltage range")
         Phase rangePhase,
 
-        @Field(meaning = "Nominal switch-on time that makes the peak over the voltage range")
+        @Field(meaning = "Nominal switch-on time that makes the peak over the voltage range", least = 0)
         double rangeAtSeconds,
 
         @Field(
