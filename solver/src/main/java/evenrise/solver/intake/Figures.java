@@ -51,6 +51,16 @@ final class Figures {
         return OptionalDouble.of(scale.get() * amount.get().value());
     }
 
+    /** Shaft power in horsepower, where the cell states it so. */
+    OptionalDouble horsepower(Sheet.Row row, Meaning meaning) {
+        Cell cell = cell(row, meaning);
+        return Amount.of(cell.text(), isCommaDecimal && cell.kind() == Cell.Kind.TEXT)
+                .filter(amount -> (amount.unit().isEmpty() ? header.units().getOrDefault(meaning, "") : amount.unit())
+                        .equals("hp"))
+                .map(amount -> OptionalDouble.of(amount.value()))
+                .orElse(OptionalDouble.empty());
+    }
+
     /** Whether the cell says nothing. */
     static boolean isSilent(Cell cell) {
         return cell.isEmpty() || cell.text().matches("[-–—]+|n/?a|N/?A|\\?");

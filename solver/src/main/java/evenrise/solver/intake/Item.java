@@ -14,6 +14,7 @@ import java.util.Set;
  * @param outletAmps rating of the outlet or plug, where the list states it
  * @param amps running line current of one piece
  * @param inrushPeakAmps instantaneous, of one piece
+ * @param horsepower on the shaft of a motor, where the list states it
  * @param guessed keys of a load's fields that the list does not state
  * @param clauses to look up for life-safety equipment; empty for others
  */
@@ -33,6 +34,7 @@ record Item(
         double idleAmps,
         double inrushPeakAmps,
         double powerFactor,
+        OptionalDouble horsepower,
         Set<String> guessed,
         String clauses) {
 

@@ -1,7 +1,9 @@
 package evenrise.solver.intake;
 
 import evenrise.model.electrical.LinePower;
+import evenrise.model.electrical.motor.FullLoadCurrent;
 import evenrise.model.intake.Mapping;
+import evenrise.model.project.Practice;
 import evenrise.model.project.Role;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -96,7 +98,14 @@ final class RowReader {
         Gear gear = Gear.of(role, figures.text(row, Meaning.ROLE) + " " + name);
         int poles = poles(row, guessed);
         double powerFactor = powerFactor(row, gear, guessed);
-        OptionalDouble amps = poles == 0 || powerFactor == 0 ? OptionalDouble.empty() : amps(row, poles, powerFactor);
+        OptionalDouble horsepower =
+                gear == Gear.MOTOR ? figures.horsepower(row, Meaning.WATTS) : OptionalDouble.empty();
+        OptionalDouble amps = poles == 0 || powerFactor == 0
+                ? OptionalDouble.empty()
+                : horsepower.isPresent()
+                                && figures.amount(row, Meaning.AMPS, "a").isEmpty()
+                        ? motorAmps(row, poles, horsepower.getAsDouble())
+                        : amps(row, poles, powerFactor, horsepower.isPresent());
         if (amps.isEmpty() && notices.problems() == before) {
             notices.add(Notice.problem(
                     sheet,
@@ -129,6 +138,7 @@ final class RowReader {
                     idle,
                     inrush,
                     powerFactor,
+                    horsepower,
                     Set.copyOf(guessed),
                     service.get() == Service.LIFE_SAFETY_HERE ? services.clauses(row, name) : ""));
         }
@@ -275,12 +285,38 @@ final class RowReader {
         return rating;
     }
 
+    /** Full-load current by the tables of NEC 430.6(A)(1), or a problem that is noted. */
+    private OptionalDouble motorAmps(Sheet.Row row, int poles, double horsepower) {
+        double phase = mapping.lineToNeutralVolts();
+        double volts = LinePower.voltAmpsPerAmp(mapping.system(), Math.min(poles, 2), phase);
+        OptionalDouble found = OptionalDouble.empty();
+        if (mapping.practiceOfRatings() == Practice.NEC) {
+            found = poles == 3
+                    ? FullLoadCurrent.threePhaseAmps(horsepower, volts)
+                    : FullLoadCurrent.singlePhaseAmps(horsepower, volts);
+        }
+        if (found.isPresent()) {
+            notices.assume("a motor's full-load current is that of NEC tables 430.248 and 430.250 for its horsepower");
+        } else {
+            figures.problem(
+                    row,
+                    Meaning.WATTS,
+                    String.format(
+                            Locale.ROOT,
+                            "'%s': no table has the full-load current of that at %.0f V. Maybe state it in ampere, by"
+                                    + " the nameplate.",
+                            figures.text(row, Meaning.WATTS),
+                            volts));
+        }
+        return found;
+    }
+
     /** Line current of one piece, from ampere where stated, else from volt-amperes or watts. */
-    private OptionalDouble amps(Sheet.Row row, int poles, double powerFactor) {
+    private OptionalDouble amps(Sheet.Row row, int poles, double powerFactor, boolean isShaftPower) {
         double perAmp = LinePower.voltAmpsPerAmp(mapping.system(), poles, mapping.lineToNeutralVolts());
         OptionalDouble amps = figures.amount(row, Meaning.AMPS, "a");
         OptionalDouble voltAmps = figures.amount(row, Meaning.VOLT_AMPS, "va");
-        OptionalDouble watts = figures.amount(row, Meaning.WATTS, "w");
+        OptionalDouble watts = isShaftPower ? OptionalDouble.empty() : figures.amount(row, Meaning.WATTS, "w");
         OptionalDouble found = amps;
         Meaning from = Meaning.AMPS;
         if (found.isEmpty() && voltAmps.isPresent()) {

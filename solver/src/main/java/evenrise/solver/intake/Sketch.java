@@ -184,7 +184,11 @@ final class Sketch {
     /** The review's rules for motors hold for what is one. */
     private static Optional<Equipment> equipment(List<Item> pieces) {
         return pieces.stream().allMatch(item -> item.gear() == Gear.MOTOR)
-                ? Optional.of(Equipment.builder().motor(Motor.builder().build()).build())
+                ? Optional.of(Equipment.builder()
+                        .motor(Motor.builder()
+                                .horsepower(pieces.get(0).horsepower())
+                                .build())
+                        .build())
                 : Optional.empty();
     }
 

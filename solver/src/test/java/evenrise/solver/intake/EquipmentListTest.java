@@ -238,6 +238,18 @@ class EquipmentListTest {
                     .isPresent();
         }
 
+        /** NEC table 430.250: 7½ hp at 208 V take 24.2 A, and 430.52(C)(1) 250 % of it, 60.5 A: 70 A. */
+        @Test
+        void ofMotorsInHorsepowerAreByTheTablesCurrent() throws IOException {
+            Load winch = only(read("Name,Voltage,Power\nWinch,3~ 208,7.5 hp\n"));
+
+            assertThat(winch.runningAmps()).isEqualTo(24.2);
+            assertThat(winch.breakerAmps()).isEqualTo(70);
+            assertThat(winch.equipment().flatMap(Equipment::motor).orElseThrow().horsepower())
+                    .hasValue(7.5);
+            assertThat(read("Name,Power\nLamp,7.5 hp\n").problems()).hasSize(1);
+        }
+
         /** NEC table 450.3(B), primary alone: 125 % of 36.08 A (30 kVA at 480 V, three phases) is 45.1 A, so 50 A. */
         @Test
         void ofTransformersAreByTheirTable() throws IOException {
@@ -337,7 +349,8 @@ class EquipmentListTest {
                             "amp-a-2 3 3.509",
                             "amp-b-1 2 6.077",
                             "amp-c-1 3 3.509",
-                            "amp-d-1 2 6.077");
+                            "amp-d-1 2 6.077",
+                            "winch-1 3 24.2");
             assertThat(list.guesses()).anySatisfy(text -> assertThat(text).contains("PoE", "left out"));
             assertThat(list.problems())
                     .anySatisfy(text -> assertThat(text).contains("row 7, column G", "direct current"))

@@ -34,6 +34,7 @@ class PackingTest {
                 amps,
                 0,
                 1,
+                OptionalDouble.empty(),
                 Set.of(),
                 "");
         return new Bundle.Piece(item, amps, tripAmps);
