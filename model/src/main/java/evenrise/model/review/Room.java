@@ -6,6 +6,7 @@ import evenrise.model.electrical.PhaseCurrents;
 import evenrise.model.electrical.WorstNeutral;
 import evenrise.model.electrical.breaker.ContinuousLoad;
 import evenrise.model.project.Feeder;
+import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
@@ -44,10 +45,10 @@ final class Room {
         }
     }
 
-    private Room(PhaseSystem system, List<Placement> fed, List<Limit> lineLimits, List<Limit> neutralLimits) {
-        this.system = system;
+    private Room(Layout layout, List<Placement> fed, List<Limit> lineLimits, List<Limit> neutralLimits) {
+        this.system = layout.project().supply().system();
         this.lines = new PhaseCurrents(system);
-        fed.forEach(each -> lines.add(each.phases(), each.load().runningAmps()));
+        fed.forEach(each -> lines.add(each.phases(), lineAmps(layout, each.load())));
         this.neutral = WorstNeutral.of(NeutralUse.shares(system, fed));
         this.lineLimits = lineLimits;
         this.neutralLimits = neutralLimits;
@@ -56,7 +57,7 @@ final class Room {
     static Room ofSupply(Layout layout) {
         Supply supply = layout.project().supply();
         return new Room(
-                supply.system(),
+                layout,
                 layout.placements().stream().filter(Placement::fits).toList(),
                 List.of(new Limit("the supply's rating", supply.ratedAmps() * supply.continuousFraction())),
                 List.of(new Limit("the supply's neutral", supply.ratedAmps() * supply.neutralFactor())));
@@ -75,7 +76,18 @@ final class Room {
             lines.add(new Limit("the feeder's cable", cable.lineAmps()));
             neutrals.add(new Limit("the neutral of the feeder's cable", cable.neutralAmps()));
         });
-        return new Room(layout.project().supply().system(), layout.in(panel), lines, neutrals);
+        return new Room(layout, layout.in(panel), lines, neutrals);
+    }
+
+    /** Of a motor by NEC practice no less than the full load that its circuit is sized by (430.6(A)(1), 430.24). */
+    private static double lineAmps(Layout layout, Load load) {
+        double sized = FeederCable.practices(layout).contains(Practice.NEC)
+                ? MotorDuty.of(layout.project(), load)
+                        .filter(motor -> motor.fullLoadAmps().isPresent())
+                        .map(MotorDuty::lineAmps)
+                        .orElse(0.0)
+                : 0;
+        return Math.max(load.runningAmps(), sized);
     }
 
     private static double deviceAmps(Layout layout, Feeder feeder, double ratedAmps) {

@@ -12,7 +12,9 @@ import static org.assertj.core.api.Assertions.within;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Cable;
 import evenrise.model.project.Electrical;
+import evenrise.model.project.Equipment;
 import evenrise.model.project.Feeder;
+import evenrise.model.project.Motor;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
@@ -143,6 +145,25 @@ class NextLoadTest {
             assertThat(NextLoad.places(Layout.of(project, ONE_EACH), 1)).isEmpty();
             isRoom(project, 2, 8, "the feeder's device");
         }
+    }
+
+    /** 5 hp at 208 V: 16.7 A by NEC table 430.250, though it runs at 12 A; 100 A · 0.8 − 16.7 A. */
+    @Test
+    void countsAMotorByTheFullLoadThatItsCircuitIsSizedBy() {
+        Motor motor = Motor.builder().horsepower(OptionalDouble.of(5)).build();
+        Project project = aProject()
+                .supply(aSupply().ratedAmps(400))
+                .panels(aPanel("P1").slots(12).ratedAmps(100))
+                .loads(aLoad("L1")
+                        .unswitched()
+                        .threePole()
+                        .runningAmps(12)
+                        .equipment(Equipment.builder().motor(Optional.of(motor)).build()))
+                .electrical(Cabling.NEC)
+                .build();
+        Plan plan = aPlan().assignments(anAssignment("L1").at("P1", 1)).build();
+
+        assertThat(NextLoad.places(Layout.of(project, plan), 3).get(0).amps()).isCloseTo(63.3, within(1e-6));
     }
 
     @Test

@@ -9,6 +9,7 @@ import static evenrise.model.Fixtures.anAssignment;
 import evenrise.model.electrical.Imbalance;
 import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.NeutralCurrent;
+import evenrise.model.electrical.WorstNeutral;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.SlotLayout;
@@ -58,6 +59,18 @@ final class QuantityChecks {
         unity(60, 40, 30, 26.458, 0.005, BY_HAND + ": √(A² + B² + C² − AB − BC − CA)");
         unity(50, 50, 50, 0, 1e-9, "identity: a balanced load returns nothing");
         unity(0, 17, 0, 17, 1e-9, "identity: one phase alone returns all");
+        neutral(
+                "75 A each, any of them on",
+                75,
+                1e-6,
+                worst(75, 0),
+                "NEC 220.61(A), which counts one line conductor against the neutral (clause from memory)");
+        neutral(
+                "1 A each, third harmonic 0.4, any of them on",
+                1.18903,
+                1e-5,
+                worst(1, 0.4),
+                BY_HAND + ": two phases, √(1² + (2·0.4)²)/√(1 + 0.4²); all three only 3·0.4/√(1 + 0.4²) = 1.11417");
         unity(17, 17, 0, 17, 1e-9, "identity: two equal phases return one");
         String problem = "problem printed at meomock.com (4th Engineer, Sep 2025), its answer not; " + BY_HAND
                 + ": |Σ I·e^j(θ−φ)|";
@@ -250,6 +263,13 @@ final class QuantityChecks {
             neutral.add(Phase.values()[i], amps[i], Lag.behind(powerFactors[i]), third);
         }
         return neutral.amps();
+    }
+
+    private static double worst(double amps, double third) {
+        return WorstNeutral.of(PhaseSystem.THREE_PHASE.phases().stream()
+                        .map(phase -> NeutralCurrent.share(PhaseSystem.THREE_PHASE, phase, amps, Lag.NONE, third))
+                        .toList())
+                .amps();
     }
 
     private static double phasors(PhaseSystem system, double[] amps, double[] lags) {
