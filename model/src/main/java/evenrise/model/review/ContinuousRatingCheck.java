@@ -28,6 +28,7 @@ final class ContinuousRatingCheck implements ElectricalCheck {
         List<Panel> kept = new ArrayList<>();
         for (Panel panel : layout.project().panels()) {
             if (ContinuousPart.isDoubtful(layout, panel)) {
+                findings.made(ID, panel.id());
                 double allowed = ContinuousPart.USUAL * panel.ratedAmps();
                 double most = highestAmps(layout, panel);
                 if (most > allowed + 1e-6) {

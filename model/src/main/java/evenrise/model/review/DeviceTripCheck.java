@@ -47,6 +47,8 @@ final class DeviceTripCheck implements ElectricalCheck {
             stated.forEach(device -> review(layout, device, passing, findings));
             if (stated.isEmpty()) {
                 bare.add(place);
+            } else {
+                findings.made(ID, place);
             }
         }
         findings.notChecked(

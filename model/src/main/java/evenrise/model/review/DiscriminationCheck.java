@@ -41,6 +41,9 @@ final class DiscriminationCheck implements ElectricalCheck {
                     .filter(each -> each.band().isPresent())
                     .toList();
             feeders.addAll(before);
+            if (!branches.isEmpty()) {
+                findings.made(ID, panel.id());
+            }
             if (!branches.isEmpty()
                     && (before.isEmpty()
                             || branches.stream().anyMatch(each -> each.band().isEmpty()))) {

@@ -37,8 +37,15 @@ final class MotorCircuitCheck implements ElectricalCheck {
             return;
         }
         if (practice.isEmpty()) {
-            findings.notChecked(ID, List.of(Findings.PLANT), "electrical.practice");
-        } else if (practice.get() == Practice.NEC) {
+            findings.notCheckedAnywhere(
+                    ID,
+                    Findings.PLANT,
+                    motors.stream().map(duty -> duty.load().id()).toList(),
+                    "electrical.practice");
+            return;
+        }
+        motors.forEach(duty -> findings.made(ID, duty.load().id()));
+        if (practice.get() == Practice.NEC) {
             nec(layout, motors, findings);
         } else {
             iec(layout, motors, findings);

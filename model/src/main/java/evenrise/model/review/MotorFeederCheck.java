@@ -52,6 +52,7 @@ final class MotorFeederCheck implements ElectricalCheck {
                         ID, List.of(panel.id()), "equipment.motor.horsepower of every motor that the feeder supplies");
                 continue;
             }
+            findings.made(ID, panel.id());
             Optional<Cable> cable = panel.feeder().flatMap(Feeder::cable);
             Optional<OptionalDouble> ampacity = cable.map(each -> conductor(layout, panel, each, feeder, findings));
             if (cable.isEmpty()) {

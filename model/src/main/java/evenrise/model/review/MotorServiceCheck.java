@@ -42,9 +42,10 @@ final class MotorServiceCheck implements ElectricalCheck {
         Fed.all(layout).forEach(fed -> peak(layout, fed, findings));
         Optional<Impedance> source = SourceModel.of(layout.project()).flatMap(SourceModel::forDips);
         if (source.isEmpty()) {
-            findings.notChecked(
+            findings.notCheckedAnywhere(
                     ID,
-                    List.of(NodeFigures.SUPPLY),
+                    NodeFigures.SUPPLY,
+                    motors.stream().map(Placement::id).toList(),
                     SourceModel.of(layout.project()).map(SourceModel::needs).orElse("electrical.source"));
             return;
         }
@@ -63,6 +64,9 @@ final class MotorServiceCheck implements ElectricalCheck {
     private static void branch(Layout layout, Placement motor, Findings findings) {
         Devices.Rated breaker = Devices.ofBranch(motor.load());
         double lockedRotor = MotorStarting.lockedRotorAmps(layout, motor).orElseThrow();
+        if (breaker.band().isPresent()) {
+            findings.made(ID, motor.id());
+        }
         if (breaker.band().isEmpty() || lockedRotor <= breaker.holdsAmps()) {
             return;
         }

@@ -50,6 +50,7 @@ final class NeutralUseCheck implements ElectricalCheck {
     private static void node(Layout layout, Fed fed, int index, Findings findings) {
         double worst = layout.worstNeutralAmps().get(index);
         NodeFigures figures = layout.nodes().get(index);
+        findings.made(ID, fed.node());
         double allowed = fed.limits().neutralAmps();
         findings.add(new Quantity(fed.node(), "neutral at worst use", worst, "A"));
         if (isOver(worst, allowed)) {
@@ -71,6 +72,7 @@ final class NeutralUseCheck implements ElectricalCheck {
     }
 
     private static void cable(Layout layout, FeederCable cable, double worst, Findings findings) {
+        findings.made(ID, cable.duty().place());
         double allowed = cable.neutralAmps();
         if (isOver(worst, allowed)) {
             findings.add(Remark.builder()

@@ -77,6 +77,14 @@ class ReportCommandTest {
     }
 
     @Test
+    void theDemoBreaksNothingThatIsChecked() {
+        Shell.Result result = report("--format", "csv");
+
+        assertThat(result.code()).isEqualTo(ExitCode.DONE);
+        assertThat(result.out()).startsWith("Assessment\n  Every hard rule kept; ").contains("none broken");
+    }
+
+    @Test
     void overwritesWhatItWroteBeforeAndNothingElse() throws IOException {
         report("--format", "csv");
         report("--format", "csv,xlsx");
