@@ -81,7 +81,9 @@ class ReportCommandTest {
         Shell.Result result = report("--format", "csv");
 
         assertThat(result.code()).isEqualTo(ExitCode.DONE);
-        assertThat(result.out()).startsWith("Assessment\n  Every hard rule kept; ").contains("none broken");
+        assertThat(result.out())
+                .startsWith("Assessment\n  Every hard rule kept; ")
+                .contains("none broken");
     }
 
     @Test
