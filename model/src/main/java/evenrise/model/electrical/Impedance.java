@@ -12,6 +12,11 @@ public record Impedance(double resistanceOhms, double reactanceOhms) {
         return new Impedance(factor * resistanceOhms, factor * reactanceOhms);
     }
 
+    /** As a complex number. */
+    public Phasor complex() {
+        return new Phasor(resistanceOhms, reactanceOhms);
+    }
+
     public double magnitudeOhms() {
         return Math.hypot(resistanceOhms, reactanceOhms);
     }

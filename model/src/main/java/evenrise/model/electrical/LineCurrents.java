@@ -42,6 +42,10 @@ public final class LineCurrents {
         return lines[phase.ordinal()];
     }
 
+    public LineValues lines() {
+        return LineValues.of(this::line);
+    }
+
     /** What returns through the neutral. */
     public Phasor neutral() {
         return lines[0].plus(lines[1]).plus(lines[2]);

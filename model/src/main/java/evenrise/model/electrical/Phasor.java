@@ -13,8 +13,23 @@ public record Phasor(double real, double imaginary) {
         return new Phasor(real + other.real, imaginary + other.imaginary);
     }
 
+    public Phasor minus(Phasor other) {
+        return new Phasor(real - other.real, imaginary - other.imaginary);
+    }
+
     public Phasor times(double factor) {
         return new Phasor(factor * real, factor * imaginary);
+    }
+
+    public Phasor times(Phasor other) {
+        return new Phasor(
+                real * other.real - imaginary * other.imaginary, real * other.imaginary + imaginary * other.real);
+    }
+
+    /** One over it; it has a length. */
+    public Phasor inverse() {
+        double squared = real * real + imaginary * imaginary;
+        return new Phasor(real / squared, -imaginary / squared);
     }
 
     /** The voltage that this current drives across an impedance. */
@@ -39,7 +54,7 @@ public record Phasor(double real, double imaginary) {
     }
 
     public double length() {
-        return Math.hypot(real, imaginary);
+        return Math.sqrt(real * real + imaginary * imaginary);
     }
 
     /** In (−π, π]; 0 for no length. */

@@ -20,13 +20,16 @@ public record Electrical(
         Optional<Installation> installation,
 
         @Field(meaning = "What the dips of the sequence are held against", distinct = true, byDefault = "[]")
-        List<DipCriterion> dipCriteria)
+        List<DipCriterion> dipCriteria,
+
+        @Field(meaning = "How unequal line currents may be", optional = true)
+        Optional<UnbalanceLimits> unbalance)
         implements ElectricalBuilder.With {
     /** Of which nothing is stated. */
     public static final Electrical UNKNOWN = builder().build();
 
     public Electrical {
-        Contract.check(Electrical.class, practice, source, installation, dipCriteria);
+        Contract.check(Electrical.class, practice, source, installation, dipCriteria, unbalance);
         dipCriteria = List.copyOf(dipCriteria);
     }
 

@@ -53,7 +53,15 @@ public record Source(
                 above = 0,
                 max = 1000,
                 optional = true)
-        OptionalDouble faultLoopOhms)
+        OptionalDouble faultLoopOhms,
+
+        @Field(
+                meaning = "Negative-sequence current that a generator bears continuously by its maker, of its rated"
+                        + " current; when absent 8, and at most 10",
+                above = 0,
+                max = 100,
+                optional = true)
+        OptionalDouble negativeSequencePercent)
         implements SourceBuilder.With {
     public Source {
         Contract.check(
@@ -66,7 +74,8 @@ public record Source(
                 subtransientReactancePercent,
                 transientReactancePercent,
                 currentLimitPercent,
-                faultLoopOhms);
+                faultLoopOhms,
+                negativeSequencePercent);
     }
 
     /** Begins with what a file gives that leaves everything out. */

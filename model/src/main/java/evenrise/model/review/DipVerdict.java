@@ -1,7 +1,7 @@
 package evenrise.model.review;
 
 import evenrise.model.contract.Decimals;
-import evenrise.model.electrical.source.DipDecay;
+import evenrise.model.electrical.source.DipCourse;
 import evenrise.model.electrical.source.Tolerance;
 import evenrise.model.plan.Grade;
 import evenrise.model.project.DipCriterion;
@@ -9,8 +9,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
-/** What one criterion says of one dip; there is none where the dip keeps it. */
-record DipVerdict(StepDips.Step step, Grade grade, double percent, double limitPercent, String clause, String text) {
+/** What one criterion says of one dip or swell; there is none where it is kept. */
+record DipVerdict(Grade grade, double percent, double limitPercent, String clause, String text) {
     /** IEC 61000-3-3: 4 % base (from memory), 6 % where switched by hand or with a delay, 7 % where attended or at most twice a day. */
     private static final double CHANGE_PERCENT = 4;
 
@@ -21,8 +21,13 @@ record DipVerdict(StepDips.Step step, Grade grade, double percent, double limitP
 
     private static final double MOST_RAPID_PERCENT = 10;
 
-    /** ANSI C84.1: utilization voltage of range A, 108 V of 120 V. */
+    /** EN 50160: at most 10 % above nominal (from memory). */
+    static final double SWELL_PERCENT = 10;
+
+    /** ANSI C84.1: utilization voltage of range A, 108 V to 126 V of 120 V. */
     static final double RANGE_A_PERCENT = 10;
+
+    static final double RANGE_A_ABOVE_PERCENT = 5;
 
     /** What a criterion allows of a change by itself: usually, and at most. */
     record Change(double usualPercent, double mostPercent, String clause) {
@@ -38,82 +43,117 @@ record DipVerdict(StepDips.Step step, Grade grade, double percent, double limitP
         }
     }
 
-    /** By what a criterion judges first: the change, or the voltage that remains. */
-    static ToDoubleFunction<StepDips.Step> gravity(DipCriterion criterion) {
-        return switch (criterion) {
-            case IEC_61000_3_3, EN_50160 -> StepDips.Step::percent;
-            case ANSI_C84_1, ITI, SEMI_F47 -> StepDips.Step::totalPercent;
-        };
+    /** Which way a voltage goes. */
+    enum Way {
+        DIP,
+        SWELL
     }
 
-    /** Whether so deep a step can break a criterion at all, however long it lasts. */
-    static boolean mayBreak(DipCriterion criterion, StepDips.Step step) {
-        return switch (criterion) {
-            case IEC_61000_3_3 -> step.percent() > CHANGE_PERCENT;
-            case EN_50160 -> step.percent() > RAPID_PERCENT;
-            case ANSI_C84_1 -> false;
-            case ITI -> step.totalPercent() > Tolerance.ITI.leastPercent();
-            case SEMI_F47 -> step.totalPercent() > Tolerance.SEMI_F47.leastPercent();
-        };
-    }
-
-    static Optional<DipVerdict> of(DipCriterion criterion, StepDips.Step step, DipDecay decay) {
-        return switch (criterion) {
-            case IEC_61000_3_3 -> change(step);
-            case EN_50160 -> rapid(step);
-            // The steady voltage is judged by itself, at full use.
-            case ANSI_C84_1 -> Optional.empty();
-            case ITI -> tolerance(Tolerance.ITI, "ITI curve (2000)", step, decay);
-            case SEMI_F47 -> tolerance(Tolerance.SEMI_F47, "SEMI F47-0706", step, decay);
-        };
-    }
-
-    private static Optional<DipVerdict> change(StepDips.Step step) {
-        if (step.percent() <= CHANGE_PERCENT) {
-            return Optional.empty();
+    /** By what a criterion judges first: the change, or how far the voltage is from nominal. */
+    static ToDoubleFunction<Dip> gravity(DipCriterion criterion, Way way) {
+        boolean isByChange = criterion == DipCriterion.IEC_61000_3_3 || criterion == DipCriterion.EN_50160;
+        if (way == Way.DIP) {
+            return isByChange ? Dip::fallPercent : Dip::lowPercent;
         }
-        boolean isTooMuch = step.percent() > SELDOM_CHANGE_PERCENT;
-        double limit = isTooMuch ? SELDOM_CHANGE_PERCENT : CHANGE_PERCENT;
-        return Optional.of(new DipVerdict(
-                step,
+        return isByChange ? Dip::risePercent : Dip::highPercent;
+    }
+
+    /**
+     * Whether so great a dip or swell can break a criterion at all, however long it lasts.
+     *
+     * @param change by the step
+     * @param departure from nominal
+     */
+    static boolean mayBreak(DipCriterion criterion, Way way, double change, double departure) {
+        boolean isDip = way == Way.DIP;
+        return switch (criterion) {
+            case IEC_61000_3_3 -> change > CHANGE_PERCENT;
+            case EN_50160 -> change > RAPID_PERCENT || !isDip && departure > SWELL_PERCENT;
+            // The steady voltage is judged by itself, at full use.
+            case ANSI_C84_1 -> false;
+            case ITI -> departure > (isDip ? Tolerance.ITI : Tolerance.ITI_SWELL).leastPercent();
+            case SEMI_F47 -> isDip && departure > Tolerance.SEMI_F47.leastPercent();
+        };
+    }
+
+    static boolean mayBreak(DipCriterion criterion, Way way, Dip dip) {
+        return way == Way.DIP
+                ? mayBreak(criterion, way, dip.fallPercent(), dip.lowPercent())
+                : mayBreak(criterion, way, dip.risePercent(), dip.highPercent());
+    }
+
+    /** Before anything but the quick limits of a step is known. */
+    static boolean mayBreak(DipCriterion criterion, Way way, DipStep step) {
+        return way == Way.DIP
+                ? mayBreak(criterion, way, step.mostFallPercent(), step.mostLowPercent())
+                : mayBreak(criterion, way, step.mostRisePercent(), step.mostHighPercent());
+    }
+
+    /** Of a dip that {@link #mayBreak} the criterion. */
+    static Optional<DipVerdict> of(DipCriterion criterion, Way way, Dip dip) {
+        double change = way == Way.DIP ? dip.fallPercent() : dip.risePercent();
+        return switch (criterion) {
+            case IEC_61000_3_3 -> Optional.of(change(change));
+            case EN_50160 -> Optional.of(rapid(change, dip.highPercent()));
+            case ANSI_C84_1 -> Optional.empty();
+            case ITI ->
+                way == Way.DIP
+                        ? tolerance(Tolerance.ITI, "ITI curve (2000)", dip.lowPercent(), dip.low(), way)
+                        : tolerance(
+                                Tolerance.ITI_SWELL,
+                                "ITI curve (2000), above nominal from memory",
+                                dip.highPercent(),
+                                dip.high(),
+                                way);
+            case SEMI_F47 -> tolerance(Tolerance.SEMI_F47, "SEMI F47-0706", dip.lowPercent(), dip.low(), way);
+        };
+    }
+
+    private static DipVerdict change(double percent) {
+        boolean isTooMuch = percent > SELDOM_CHANGE_PERCENT;
+        return new DipVerdict(
                 isTooMuch ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
-                step.percent(),
-                limit,
+                percent,
+                isTooMuch ? SELDOM_CHANGE_PERCENT : CHANGE_PERCENT,
                 "IEC 61000-3-3 clause 5",
                 isTooMuch
                         ? "allowed are 7 % even where it happens at most twice a day"
-                        : "allowed are 4 %, 6 % where switched by hand, 7 % at most twice a day"));
+                        : "allowed are 4 %, 6 % where switched by hand, 7 % at most twice a day");
     }
 
-    private static Optional<DipVerdict> rapid(StepDips.Step step) {
-        if (step.percent() <= RAPID_PERCENT) {
-            return Optional.empty();
+    private static DipVerdict rapid(double change, double highPercent) {
+        if (highPercent > SWELL_PERCENT && change <= MOST_RAPID_PERCENT) {
+            return new DipVerdict(
+                    Grade.BREAKS,
+                    highPercent,
+                    SWELL_PERCENT,
+                    "EN 50160 clause 4 (from memory)",
+                    "allowed are at most 10 % above nominal");
         }
-        boolean isTooMuch = step.percent() > MOST_RAPID_PERCENT;
-        return Optional.of(new DipVerdict(
-                step,
+        boolean isTooMuch = change > MOST_RAPID_PERCENT;
+        return new DipVerdict(
                 isTooMuch ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
-                step.percent(),
+                change,
                 isTooMuch ? MOST_RAPID_PERCENT : RAPID_PERCENT,
                 "EN 50160 clause 4 (from memory)",
-                "rapid changes are generally at most 5 %, at times 10 %"));
+                "rapid changes are generally at most 5 %, at times 10 %");
     }
 
     private static Optional<DipVerdict> tolerance(
-            Tolerance tolerance, String name, StepDips.Step step, DipDecay decay) {
+            Tolerance tolerance, String name, double percent, DipCourse course, Way way) {
         return tolerance
-                .left(decay, step.steadyPercent())
+                .left(course)
                 .map(band -> new DipVerdict(
-                        step,
                         Grade.BREAKS,
-                        step.totalPercent(),
-                        band.dipPercent(),
+                        percent,
+                        band.percent(),
                         name,
                         String.format(
                                 Locale.ROOT,
-                                "it stays below %.0f %% %s, allowed are %.0f ms",
-                                100 - band.dipPercent(),
-                                lasting(decay.secondsAbove(band.dipPercent() - step.steadyPercent()), band.seconds()),
+                                "it stays %s %.0f %% %s, allowed are %.0f ms",
+                                way == Way.DIP ? "below" : "above",
+                                100 + (way == Way.DIP ? -1 : 1) * band.percent(),
+                                lasting(course.secondsAbove(band.percent()), band.seconds()),
                                 1000 * band.seconds())));
     }
 

@@ -1,17 +1,37 @@
 package evenrise.model.review;
 
 import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.LineMatrix;
+import evenrise.model.electrical.source.RadialPlant;
 import evenrise.model.project.Feeder;
 import evenrise.model.project.Panel;
+import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** Impedances of the feeders whose cables are stated: of a line conductor, by panel. */
+/**
+ * Impedances of the feeders whose cables are stated: of a line conductor, by panel. A neutral is taken to have that over the
+ * panel's neutral factor.
+ */
 final class Feeders {
     private Feeders() {}
+
+    /** What stands between the supply's terminals and the panels, behind a source. */
+    static RadialPlant plant(Layout layout, Impedance source) {
+        PhaseSystem system = layout.project().supply().system();
+        Map<String, Impedance> lines = impedances(layout);
+        Map<String, LineMatrix> feeders = new LinkedHashMap<>();
+        for (Panel panel : layout.project().panels()) {
+            Impedance line = lines.get(panel.id());
+            if (line != null) {
+                feeders.put(panel.id(), RadialPlant.feeder(system, line, line.times(1 / panel.neutralFactor())));
+            }
+        }
+        return new RadialPlant(system, layout.project().supply().lineToNeutralVolts(), source, feeders);
+    }
 
     static Map<String, Impedance> impedances(Layout layout) {
         Map<String, Impedance> known = new LinkedHashMap<>();

@@ -1,214 +1,280 @@
 package evenrise.model.review;
 
-import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.Lag;
+import evenrise.model.electrical.LineCurrents;
+import evenrise.model.electrical.LinePower;
+import evenrise.model.electrical.LineValues;
 import evenrise.model.electrical.breaker.TripEquivalent;
-import evenrise.model.electrical.source.DipDecay;
-import evenrise.model.electrical.source.StepDip;
+import evenrise.model.electrical.source.Drawn;
+import evenrise.model.electrical.source.Inrush;
+import evenrise.model.electrical.source.Instant;
+import evenrise.model.electrical.source.RadialPlant;
+import evenrise.model.electrical.source.Terminals;
 import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
+import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.Placement;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
- * Voltage at the supply and at each panel, phase by phase, at every switch-on of the sequence. A load's inrush counts for the
- * rms of its excess over one half-cycle, in the shape of the contract's envelope; currents of all loads add as numbers and
- * meet |Z|, whatever their angles, as {@link StepDip#mostPercent}: an upper bound of the half-cycle rms dip. Loads that are on draw their idle current
- * steadily. A one-pole load's current returns through the feeder's neutral, too.
+ * The voltages of the supply and of every panel at every switch-on of the sequence, to neutral and between lines. A load's inrush
+ * counts for the rms of its excess over one half-cycle, in the shape of the contract's envelope; what earlier loads have left
+ * of theirs is added. Loads that are on draw their idle current, of the fundamental, at their power factor.
  */
 final class StepDips {
     /** A part of the excess below which a load no longer counts. */
     private static final double NOTHING_RATIO = 1e-6;
 
-    /**
-     * One switch-on at one node and phase.
-     *
-     * @param load that switches, the first of those at the same instant
-     * @param percent dip, of the nominal voltage
-     * @param steadyPercent by which the voltage is low already
-     */
-    record Step(String node, Phase phase, double atSeconds, String load, double percent, double steadyPercent) {
-        double totalPercent() {
-            return Math.min(100, percent + steadyPercent);
-        }
-    }
+    /** Loads that start within so little of each other start together. */
+    private static final double SAME_SECONDS = 1e-12;
 
     private record Draw(
-            String load,
+            Load load,
             String panel,
+            List<Phase> phases,
             double startSeconds,
             double onSeconds,
             double excessAmps,
-            double idleAmps,
-            double halfSeconds,
-            double ways) {
+            double idleAmps) {
+        double halfSeconds() {
+            return load.inrushHalfMillis() / 1000;
+        }
+
         /** What is left of the excess, by the envelope: whole for twice the tolerance, then halving. */
         double excessAt(double seconds, double toleranceSeconds) {
             double decaying = Math.max(0, seconds - startSeconds - 2 * toleranceSeconds);
-            return excessAmps * Math.pow(2, -decaying / halfSeconds);
+            return excessAmps * Math.pow(2, -decaying / halfSeconds());
         }
     }
 
-    private final double toleranceSeconds;
-    private final double halfCycleSeconds;
-    private final double perSourceAmp;
-    private final Map<String, Double> perFeederAmp;
-    private final Map<Phase, List<Draw>> draws = new LinkedHashMap<>();
-    private final Map<Step, DipDecay> decays = new HashMap<>();
-    private final Map<String, Map<Phase, TreeMap<Double, Step>>> steps = new HashMap<>();
+    /** What draws before anything else does: nothing, in each panel. */
+    private final class Standing {
+        final Map<String, LineCurrents> currents = new LinkedHashMap<>();
+        final Map<Drawn, Double> known = new LinkedHashMap<>();
 
-    private StepDips(Layout layout, Impedance source, Map<String, Impedance> feeders) {
-        Project project = layout.project();
-        double volts = project.supply().lineToNeutralVolts();
-        this.toleranceSeconds = project.timingToleranceSeconds();
-        this.halfCycleSeconds = 1 / (2 * project.supply().frequencyHertz());
-        this.perSourceAmp = 100 * source.magnitudeOhms() / volts;
-        this.perFeederAmp = new HashMap<>();
-        feeders.forEach((panel, feeder) -> perFeederAmp.put(panel, 100 * feeder.magnitudeOhms() / volts));
-        for (Phase phase : project.supply().system().phases()) {
-            draws.put(phase, draws(layout, phase));
-            sweep(phase, draws.get(phase));
+        Standing() {
+            project.panels().forEach(panel -> currents.put(panel.id(), new LineCurrents(system)));
+        }
+
+        void add(Draw draw) {
+            currents.get(draw.panel()).add(draw.phases(), draw.idleAmps(), Lag.of(draw.load()));
+            known.merge(new Drawn(draw.panel(), draw.phases(), 0), draw.idleAmps(), Double::sum);
+        }
+
+        Map<String, LineValues> amps() {
+            Map<String, LineValues> amps = new LinkedHashMap<>();
+            currents.forEach((panel, lines) -> amps.put(panel, lines.lines()));
+            return amps;
+        }
+
+        List<Drawn> known() {
+            List<Drawn> all = new ArrayList<>();
+            known.forEach((place, amps) -> all.add(new Drawn(place.panel(), place.phases(), amps)));
+            return all;
         }
     }
 
-    /** @param feeders by panel; one that is missing counts for nothing */
-    static StepDips of(Layout layout, Impedance source, Map<String, Impedance> feeders) {
-        return new StepDips(layout, source, feeders);
+    private final Project project;
+    private final PhaseSystem system;
+    private final RadialPlant plant;
+    private final List<Terminals> terminals;
+    private final Map<String, Set<Terminals>> used = new LinkedHashMap<>();
+    private final Map<String, Map<Terminals, TreeMap<Double, DipStep>>> steps = new HashMap<>();
+
+    private StepDips(Layout layout, RadialPlant plant) {
+        this.project = layout.project();
+        this.system = project.supply().system();
+        this.plant = plant;
+        this.terminals = Terminals.all(system);
+        List<Draw> draws = draws(layout);
+        used.put(RadialPlant.SUPPLY, new LinkedHashSet<>());
+        for (Panel panel : project.panels()) {
+            used.put(panel.id(), new LinkedHashSet<>());
+        }
+        draws.forEach(draw -> used(draw.phases()).forEach(at -> {
+            used.get(draw.panel()).add(at);
+            used.get(RadialPlant.SUPPLY).add(at);
+        }));
+        sweep(draws);
     }
 
-    /** Every switch-on that a node and phase notices, in time. */
-    List<Step> steps(String node, Phase phase) {
-        return List.copyOf(at(node, phase).values());
+    static StepDips of(Layout layout, RadialPlant plant) {
+        return new StepDips(layout, plant);
     }
 
-    /** The steps after {@code seconds} that a panel notices and that are deeper than {@code percent}, deepest first. */
-    List<Step> deeperAfter(String panel, Phase phase, double seconds, double percent) {
-        return java.util.stream.Stream.of(at(panel, phase), at(NodeFigures.SUPPLY, phase))
-                .flatMap(each -> each.tailMap(seconds, false).values().stream())
-                .filter(step -> step.totalPercent() > percent)
-                .sorted(Comparator.comparingDouble(Step::totalPercent).reversed())
+    /** A one-pole load has a neutral by it, through which it moves the other phases, too. */
+    private List<Terminals> used(List<Phase> phases) {
+        return phases.size() == 1
+                ? system.phases().stream().map(Terminals::neutral).toList()
+                : Terminals.of(phases);
+    }
+
+    /** Every switch-on as a node sees it, wherever in the plant, between all terminals that feed a load there. */
+    List<DipStep> steps(String node) {
+        return steps.getOrDefault(node, Map.of()).values().stream()
+                .flatMap(each -> each.values().stream())
                 .toList();
     }
 
-    /** How a step's dip dies down if nothing else is switched. */
-    DipDecay decay(Step step) {
-        return decays.computeIfAbsent(step, this::decayOf);
-    }
-
-    private DipDecay decayOf(Step step) {
-        double now = step.atSeconds() - toleranceSeconds;
-        List<double[]> parts = new ArrayList<>();
-        for (Draw draw : draws.get(step.phase())) {
-            if (draw.startSeconds() > now + 1e-12) {
+    /** Of some steps the one with the greatest figure; empty where that is nowhere above {@code least}. */
+    static Optional<Dip> greatest(
+            List<DipStep> steps,
+            Function<DipStep, Dip> reading,
+            ToDoubleFunction<DipStep> most,
+            ToDoubleFunction<Dip> figure,
+            double least) {
+        List<DipStep> inOrder = steps.stream()
+                .sorted(Comparator.comparingDouble(most).reversed())
+                .toList();
+        Dip greatest = null;
+        double so = least;
+        for (DipStep step : inOrder) {
+            if (most.applyAsDouble(step) <= so) {
                 break;
             }
-            double amps = draw.excessAt(now, toleranceSeconds);
-            boolean isHere = draw.panel().equals(step.node());
-            double perAmp = perSourceAmp + (isHere ? draw.ways() * perFeederAmp.getOrDefault(step.node(), 0.0) : 0);
-            if (amps > NOTHING_RATIO * draw.excessAmps()) {
-                parts.add(new double[] {perAmp * amps, draw.halfSeconds()});
-            }
-            if (draw.startSeconds() >= now - 1e-12) {
-                parts.add(new double[] {perAmp * draw.idleAmps(), Double.POSITIVE_INFINITY});
+            Dip dip = reading.apply(step);
+            if (figure.applyAsDouble(dip) > so) {
+                greatest = dip;
+                so = figure.applyAsDouble(dip);
             }
         }
-        return new DipDecay(
-                parts.stream().mapToDouble(part -> part[0]).toArray(),
-                parts.stream().mapToDouble(part -> part[1]).toArray(),
-                halfCycleSeconds);
+        return Optional.ofNullable(greatest);
     }
 
-    private TreeMap<Double, Step> at(String node, Phase phase) {
-        return steps.getOrDefault(node, Map.of()).getOrDefault(phase, new TreeMap<>());
+    /** The switch-ons after {@code seconds} as what is fed in that panel by those phases sees them. */
+    List<DipStep> after(String panel, List<Phase> phases, double seconds) {
+        Map<Terminals, TreeMap<Double, DipStep>> here = steps.getOrDefault(panel, Map.of());
+        return Terminals.of(phases).stream()
+                .flatMap(at ->
+                        here.containsKey(at) ? here.get(at).tailMap(seconds, false).values().stream() : Stream.empty())
+                .toList();
     }
 
-    private List<Draw> draws(Layout layout, Phase phase) {
-        double frequency = layout.project().supply().frequencyHertz();
+    /** Gear that is alike in these is taken to be alike. */
+    private static List<Double> kind(Load load) {
+        return List.of(Lag.of(load).radians(), load.harmonicRatio(), load.inrushHalfMillis());
+    }
+
+    private List<Draw> draws(Layout layout) {
+        double frequency = project.supply().frequencyHertz();
+        double tolerance = project.timingToleranceSeconds();
         List<Draw> all = new ArrayList<>();
         for (Placement each : layout.placements()) {
-            if (each.fits() && each.phases().contains(phase)) {
+            if (each.fits()) {
                 Load load = each.load();
-                double neutral = each.panel().orElseThrow().neutralFactor();
                 double excess = Math.max(0, load.inrushAmps() - Math.sqrt(2) * load.idleAmps());
-                double half = load.inrushHalfMillis() / 1000;
-                boolean isSequenced = each.onSeconds().isPresent();
                 double on = each.onSeconds().orElse(Double.NEGATIVE_INFINITY);
                 all.add(new Draw(
-                        load.id(),
+                        load,
                         each.assignment().panel(),
-                        on - toleranceSeconds,
+                        each.phases().stream().distinct().toList(),
+                        on - tolerance,
                         on,
-                        isSequenced ? TripEquivalent.pulseAmps(excess, half, frequency) : 0,
-                        load.idleAmps(),
-                        half,
-                        load.poles() == 1 ? 1 + 1 / neutral : 1));
+                        each.isSequenced()
+                                ? TripEquivalent.pulseAmps(excess, load.inrushHalfMillis() / 1000, frequency)
+                                : 0,
+                        load.idleAmps() / LinePower.rmsOverFundamental(load.harmonicRatio())));
             }
         }
         all.sort(Comparator.comparingDouble(Draw::startSeconds));
         return all;
     }
 
-    private void sweep(Phase phase, List<Draw> inOrder) {
-        double steady = 0;
-        Map<String, Double> steadyHere = new HashMap<>();
+    private void sweep(List<Draw> inOrder) {
+        Standing standing = new Standing();
         List<Draw> active = new ArrayList<>();
         for (int next = 0; next < inOrder.size(); ) {
-            Draw first = inOrder.get(next);
-            double now = first.startSeconds();
-            double steadyBefore = steady;
-            Map<String, Double> steadyHereBefore = new HashMap<>(steadyHere);
-            for (; next < inOrder.size() && inOrder.get(next).startSeconds() <= now + 1e-12; next++) {
-                Draw draw = inOrder.get(next);
-                steady += draw.idleAmps();
-                steadyHere.merge(draw.panel(), draw.ways() * draw.idleAmps(), Double::sum);
-                active.add(draw);
+            double now = inOrder.get(next).startSeconds();
+            Instant before = new Instant(plant, terminals, standing.amps(), standing.known(), List.of());
+            List<Draw> closing = new ArrayList<>();
+            for (; next < inOrder.size() && inOrder.get(next).startSeconds() <= now + SAME_SECONDS; next++) {
+                closing.add(inOrder.get(next));
+                standing.add(inOrder.get(next));
             }
+            active.addAll(closing);
             if (now > Double.NEGATIVE_INFINITY) {
-                note(phase, first, now, active, steadyBefore, steadyHereBefore);
+                note(new Moment(now, active, standing), before, closing);
+                active.removeIf(draw ->
+                        draw.excessAt(now, project.timingToleranceSeconds()) <= NOTHING_RATIO * draw.excessAmps());
             }
         }
     }
 
-    private void note(
-            Phase phase, Draw first, double now, List<Draw> active, double steady, Map<String, Double> steadyHere) {
-        double sum = 0;
-        Map<String, Double> here = new HashMap<>();
-        for (Draw draw : active) {
-            double amps = draw.excessAt(now, toleranceSeconds);
-            // The step in idle current of what comes on now is part of the dip.
-            double risen = draw.startSeconds() >= now - 1e-12 ? draw.idleAmps() : 0;
-            sum += amps + risen;
-            here.merge(draw.panel(), draw.ways() * (amps + risen), Double::sum);
-        }
-        active.removeIf(draw -> draw.excessAt(now, toleranceSeconds) <= NOTHING_RATIO * draw.excessAmps());
-        double above = perSourceAmp * sum;
-        double steadyAbove = perSourceAmp * steady;
-        add(new Step(
-                NodeFigures.SUPPLY, phase, first.onSeconds(), first.load(), StepDip.mostPercent(above), steadyAbove));
-        here.forEach((panel, amps) -> {
-            double perAmp = perFeederAmp.getOrDefault(panel, 0.0);
-            double steadyPercent = steadyAbove + perAmp * steadyHere.getOrDefault(panel, 0.0);
-            add(new Step(
-                    panel,
-                    phase,
-                    first.onSeconds(),
-                    first.load(),
-                    StepDip.mostPercent(above + perAmp * amps),
-                    steadyPercent));
-        });
+    private void note(Moment moment, Instant before, List<Draw> closing) {
+        Draw greatest = closing.stream()
+                .max(Comparator.comparingDouble(draw -> draw.excessAmps() + draw.idleAmps()))
+                .orElseThrow();
+        used.forEach((node, all) -> all.forEach(at -> {
+            Draw named = closing.stream()
+                    .filter(draw -> Terminals.of(draw.phases()).contains(at))
+                    .max(Comparator.comparingDouble(draw -> draw.excessAmps() + draw.idleAmps()))
+                    .orElse(greatest);
+            DipStep step =
+                    new DipStep(node, at, named.onSeconds(), named.load().id(), before.steadyPercent(node, at), moment);
+            steps.computeIfAbsent(node, any -> new LinkedHashMap<>())
+                    .computeIfAbsent(at, any -> new TreeMap<>())
+                    .put(step.atSeconds(), step);
+        }));
     }
 
-    private void add(Step step) {
-        steps.computeIfAbsent(step.node(), any -> new HashMap<>())
-                .computeIfAbsent(step.phase(), any -> new TreeMap<>())
-                .merge(step.atSeconds(), step, (a, b) -> a.totalPercent() >= b.totalPercent() ? a : b);
+    /** What draws at one switch-on, and what is left of it later if nothing else is switched. */
+    private final class Moment implements DipStep.Aftermath {
+        private final double nowSeconds;
+        private final Map<String, LineValues> amps;
+        private final List<Drawn> known;
+        private final List<Draw> active;
+        private final Map<Double, Instant> instants = new HashMap<>();
+
+        Moment(double nowSeconds, List<Draw> active, Standing standing) {
+            this.nowSeconds = nowSeconds;
+            this.amps = standing.amps();
+            this.known = standing.known();
+            this.active = List.copyOf(active);
+        }
+
+        @Override
+        public Instant after(double seconds) {
+            return instants.computeIfAbsent(seconds, this::instant);
+        }
+
+        @Override
+        public double halfLifeSeconds() {
+            return active.stream().mapToDouble(Draw::halfSeconds).max().orElse(0.01);
+        }
+
+        @Override
+        public double flatSeconds() {
+            return 1 / (2 * project.supply().frequencyHertz());
+        }
+
+        private Instant instant(double seconds) {
+            List<Inrush> left = new ArrayList<>();
+            for (Draw draw : active) {
+                double amps = draw.excessAt(nowSeconds, project.timingToleranceSeconds())
+                        * Math.pow(2, -seconds / draw.halfSeconds());
+                if (amps > NOTHING_RATIO * draw.excessAmps()) {
+                    left.add(new Inrush(
+                            new Drawn(draw.panel(), draw.phases(), amps),
+                            Lag.of(draw.load()).radians(),
+                            kind(draw.load())));
+                }
+            }
+            return new Instant(plant, terminals, this.amps, known, left);
+        }
     }
 }

@@ -1,38 +1,31 @@
 package evenrise.model.review;
 
 import evenrise.model.electrical.Impedance;
-import evenrise.model.electrical.PhaseCurrents;
-import evenrise.model.electrical.source.Network;
 import evenrise.model.electrical.source.StepDip;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.DipCriterion;
 import evenrise.model.project.Electrical;
-import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
-import evenrise.model.project.Phase;
-import evenrise.model.project.RideThrough;
 import evenrise.model.project.SourceKind;
+import evenrise.model.review.DipVerdict.Way;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
-import evenrise.model.rules.Placement;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Function;
 
 /**
- * How far the voltage dips at each step of the sequence behind the real source, whether that keeps the criteria that the
- * project names, and whether the sequence browns out what is on already.
+ * How far the voltage dips and swells at each step of the sequence behind the real source, and whether that keeps the
+ * criteria that the project names; {@link BrownOuts} tells what it does to what is on already, {@link SteadyVoltage} what full use
+ * does.
  */
 final class VoltageDipCheck implements ElectricalCheck {
-    private static final String ID = "voltage-dip";
+    static final String ID = "voltage-dip";
 
     @Override
     public String id() {
@@ -60,12 +53,11 @@ final class VoltageDipCheck implements ElectricalCheck {
                 "feeder.cable; the dip is taken as the supply's");
         findings.notChecked(
                 ID, layout.peakBasis().withoutInrush(), "inrush_peak_a; these dip for their idle current alone");
-        StepDips dips = StepDips.of(layout, source.get(), feeders);
-        List<StepDips.Step> worst = worstOfEachNode(layout, dips);
-        worst.forEach(step -> quantities(model.get(), step, findings));
+        StepDips dips = StepDips.of(layout, Feeders.plant(layout, source.get()));
+        nodes(layout).forEach(node -> quantities(model.get(), node, dips.steps(node), findings));
         criteria(layout, dips, findings);
-        range(layout, new Network(source.get(), feeders), findings);
-        victims(layout, dips, findings);
+        SteadyVoltage.review(layout, source.get(), findings);
+        BrownOuts.review(layout, dips, findings);
     }
 
     private static List<String> nodes(Layout layout) {
@@ -74,28 +66,53 @@ final class VoltageDipCheck implements ElectricalCheck {
         return nodes;
     }
 
-    private static List<StepDips.Step> worstOfEachNode(Layout layout, StepDips dips) {
-        List<StepDips.Step> worst = new ArrayList<>();
-        for (String node : nodes(layout)) {
-            layout.project().supply().system().phases().stream()
-                    .flatMap(phase -> dips.steps(node, phase).stream())
-                    .max(Comparator.comparingDouble(StepDips.Step::totalPercent))
-                    .ifPresent(worst::add);
+    private static void quantities(SourceModel model, String node, List<DipStep> steps, Findings findings) {
+        if (steps.isEmpty()) {
+            return;
         }
-        return worst;
-    }
-
-    private static void quantities(SourceModel model, StepDips.Step step, Findings findings) {
-        findings.add(new Quantity(step.node(), "deepest dip", step.percent(), "%"));
-        findings.add(new Quantity(step.node(), "voltage low before it", step.steadyPercent(), "%"));
+        Dip deepest = StepDips.greatest(
+                        steps, DipStep::bound, DipStep::mostLowPercent, Dip::lowPercent, Double.NEGATIVE_INFINITY)
+                .orElseThrow();
+        figure(node, "deepest dip", deepest.fallPercent(), findings);
+        double byPhasors = deepest(steps);
+        figure(node, "deepest dip by phasors", byPhasors, findings);
+        figure(node, "deepest dip at stated power factors", deepestAsStated(steps), findings);
+        figure(node, "voltage low before it", deepest.step().steadyLowPercent(), findings);
+        figure(node, "highest swell", highest(steps, DipStep::bound), findings);
+        figure(node, "highest swell by phasors", highest(steps, DipStep::phasors), findings);
+        steps.stream().map(DipStep::at).distinct().forEach(at -> {
+            List<DipStep> here =
+                    steps.stream().filter(step -> step.at().equals(at)).toList();
+            figure(node, "dip by phasors, " + at.text(), deepest(here), findings);
+            figure(node, "swell by phasors, " + at.text(), highest(here, DipStep::phasors), findings);
+        });
         if (model.source().kind() == SourceKind.GENERATOR) {
-            double linear = StepDip.linearOfMostPercent(step.percent());
-            findings.add(new Quantity(step.node(), "deepest dip, linear form", linear, "%"));
-            findings.add(new Quantity(step.node(), "deepest dip, divider form", StepDip.dividedPercent(linear), "%"));
+            figure(node, "deepest dip, linear form", deepest.fallPercent(), findings);
+            figure(node, "deepest dip, divider form", StepDip.dividedPercent(deepest.fallPercent()), findings);
         }
     }
 
-    /** Of each node and criterion the gravest step: what changes most, or leaves its band deepest. */
+    private static double deepest(List<DipStep> steps) {
+        return StepDips.greatest(steps, DipStep::phasors, DipStep::mostFallPercent, Dip::fallPercent, 0)
+                .map(Dip::fallPercent)
+                .orElse(0.0);
+    }
+
+    private static double deepestAsStated(List<DipStep> steps) {
+        return steps.stream().mapToDouble(DipStep::statedDipPercent).max().orElse(0);
+    }
+
+    private static double highest(List<DipStep> steps, Function<DipStep, Dip> reading) {
+        return StepDips.greatest(steps, reading, DipStep::mostHighPercent, Dip::highPercent, 0)
+                .map(Dip::highPercent)
+                .orElse(0.0);
+    }
+
+    private static void figure(String node, String name, double percent, Findings findings) {
+        findings.add(new Quantity(node, name, percent, "%"));
+    }
+
+    /** Of each node and criterion the gravest step by phasors; where they keep it, the gravest that the bound does not. */
     private static void criteria(Layout layout, StepDips dips, Findings findings) {
         Electrical electrical = layout.project().electrical().orElseThrow();
         if (electrical.dipCriteria().isEmpty()) {
@@ -104,151 +121,74 @@ final class VoltageDipCheck implements ElectricalCheck {
         for (DipCriterion criterion : electrical.dipCriteria()) {
             for (String node : nodes(layout)) {
                 findings.made(ID, node);
-                layout.project().supply().system().phases().stream()
-                        .flatMap(phase -> dips.steps(node, phase).stream())
-                        .sorted(Comparator.comparingDouble(DipVerdict.gravity(criterion))
-                                .reversed())
-                        .takeWhile(step -> DipVerdict.mayBreak(criterion, step))
-                        .flatMap(step -> DipVerdict.of(criterion, step, dips.decay(step)).stream())
-                        .findFirst()
-                        .ifPresent(verdict -> findings.add(remark(verdict)));
+                for (Way way : Way.values()) {
+                    gravest(criterion, way, dips.steps(node), DipStep::phasors)
+                            .or(() -> gravest(criterion, way, dips.steps(node), DipStep::bound))
+                            .ifPresent(findings::add);
+                }
             }
+        }
+        if (electrical.dipCriteria().stream().noneMatch(VoltageDipCheck::judgesSwells)) {
+            nodes(layout).forEach(node -> swell(dips.steps(node)).ifPresent(findings::add));
         }
     }
 
-    private static Remark remark(DipVerdict verdict) {
+    private static Optional<Remark> gravest(
+            DipCriterion criterion, Way way, List<DipStep> steps, Function<DipStep, Dip> reading) {
+        return steps.stream()
+                .filter(step -> DipVerdict.mayBreak(criterion, way, step))
+                .map(reading)
+                .filter(dip -> DipVerdict.mayBreak(criterion, way, dip))
+                .sorted(Comparator.comparingDouble(DipVerdict.gravity(criterion, way))
+                        .reversed())
+                .flatMap(dip -> DipVerdict.of(criterion, way, dip).stream().map(verdict -> remark(dip, way, verdict)))
+                .findFirst();
+    }
+
+    private static Remark remark(Dip dip, Way way, DipVerdict verdict) {
+        DipStep step = dip.step();
+        boolean isBoundAlone = dip == step.bound();
         return Remark.builder()
                 .check(ID)
-                .grade(verdict.grade())
-                .place(verdict.step().node())
+                .grade(isBoundAlone ? Grade.EXCEEDS_RECOMMENDATION : verdict.grade())
+                .place(step.node())
                 .figure(verdict.percent())
                 .limit(verdict.limitPercent())
                 .unit("%")
                 .clause(verdict.clause())
-                .message(text(verdict.step()) + ", " + verdict.text() + ". Maybe give load "
-                        + Say.quoted(verdict.step().load())
-                        + " less inrush, a moment of its own, or a stiffer source.")
+                .message(DipText.of(dip, way) + ", " + verdict.text()
+                        + (isBoundAlone ? "; by phasors it is kept" : "")
+                        + ". Maybe give load " + Say.quoted(step.load())
+                        + " less inrush, a moment of its own, "
+                        + (way == Way.SWELL ? "a larger neutral, " : "")
+                        + "or a stiffer source.")
                 .build();
     }
 
-    /** Steady voltage at full use, by |Z| whatever the angles, where ANSI C84.1 is named. */
-    private static void range(Layout layout, Network network, Findings findings) {
-        boolean isAsked =
-                layout.project().electrical().orElseThrow().dipCriteria().contains(DipCriterion.ANSI_C84_1);
-        if (!isAsked) {
-            return;
-        }
-        double volts = layout.project().supply().lineToNeutralVolts();
-        double source = 100 * network.source().magnitudeOhms() / volts;
-        PhaseCurrents supply = new PhaseCurrents(layout.project().supply().system());
-        layout.placements().stream()
-                .filter(Placement::fits)
-                .forEach(each -> supply.add(each.phases(), each.load().runningAmps()));
-        for (Panel panel : layout.project().panels()) {
-            double feeder = network.feeders().containsKey(panel.id())
-                    ? 100 * network.feeders().get(panel.id()).magnitudeOhms() / volts
-                    : 0;
-            PhaseCurrents own = new PhaseCurrents(layout.project().supply().system());
-            for (Placement each : layout.in(panel)) {
-                double ways = each.load().poles() == 1 ? 1 + 1 / panel.neutralFactor() : 1;
-                own.add(each.phases(), ways * each.load().runningAmps());
-            }
-            for (Phase phase : layout.project().supply().system().phases()) {
-                double percent = StepDip.mostPercent(source * supply.amps(phase) + feeder * own.amps(phase));
-                if (percent > DipVerdict.RANGE_A_PERCENT) {
-                    findings.add(Remark.builder()
-                            .check(ID)
-                            .grade(Grade.BREAKS)
-                            .place(panel.id())
-                            .figure(percent)
-                            .limit(DipVerdict.RANGE_A_PERCENT)
-                            .unit("%")
-                            .clause("ANSI C84.1 range A, utilization")
-                            .message("at full use phase " + phase + " of panel " + Say.quoted(panel.id())
-                                    + " is low by at most "
-                                    + Say.percent(percent, DipVerdict.RANGE_A_PERCENT) + ", allowed are "
-                                    + Say.percent(DipVerdict.RANGE_A_PERCENT, percent)
-                                    + ". Maybe take a larger feeder or a stiffer source.")
-                            .build());
-                    break;
-                }
-            }
-        }
+    private static boolean judgesSwells(DipCriterion criterion) {
+        return criterion == DipCriterion.ITI || criterion == DipCriterion.EN_50160;
     }
 
-    /** What is on rides through every later step, or the first that it does not is named. */
-    private static void victims(Layout layout, StepDips dips, Findings findings) {
-        List<String> unknown = new ArrayList<>();
-        Set<String> told = new HashSet<>();
-        Map<String, Integer> more = new HashMap<>();
-        for (Placement each : layout.placements()) {
-            Load load = each.load();
-            if (!each.fits()) {
-                continue;
-            }
-            if (load.rideThrough().isEmpty()) {
-                unknown.add(load.id());
-                continue;
-            }
-            findings.made(ID, load.id());
-            victim(each, load.rideThrough().get(), dips).ifPresent(step -> {
-                String key = step.node() + step.phase() + step.atSeconds();
-                if (told.add(key)) {
-                    findings.add(brownedOut(each, step));
-                } else {
-                    more.merge(text(step), 1, Integer::sum);
-                }
-            });
-        }
-        more.forEach((step, count) -> findings.add(Remark.builder()
-                .check(ID)
-                .grade(Grade.BREAKS)
-                .place(Findings.PLANT)
-                .figure(count)
-                .unit("")
-                .clause("")
-                .message(step + ": " + count + " more loads that are on do not ride through.")
-                .build()));
-        findings.notChecked(ID, unknown, "ride_through");
+    /** Where no criterion that is named speaks of swells. */
+    private static Optional<Remark> swell(List<DipStep> steps) {
+        return swell(steps, DipStep::phasors)
+                .or(() -> swell(steps, DipStep::bound))
+                .map(dip -> Remark.builder()
+                        .check(ID)
+                        .grade(Grade.EXCEEDS_RECOMMENDATION)
+                        .place(dip.step().node())
+                        .figure(dip.highPercent())
+                        .limit(DipVerdict.SWELL_PERCENT)
+                        .unit("%")
+                        .clause("EN 50160 clause 4 (from memory)")
+                        .message(DipText.of(dip, Way.SWELL)
+                                + ", 10 % above nominal is the most that networks offer. Maybe feed load "
+                                + Say.quoted(dip.step().load())
+                                + " on a circuit of its own, or take a larger neutral.")
+                        .build());
     }
 
-    private static Optional<StepDips.Step> victim(Placement each, RideThrough needs, StepDips dips) {
-        double on = each.onSeconds().orElse(Double.NEGATIVE_INFINITY);
-        double most = 100 - needs.remainingPercent();
-        return each.phases().stream()
-                .flatMap(phase -> dips.deeperAfter(each.assignment().panel(), phase, on, most).stream())
-                .filter(deep ->
-                        1000 * dips.decay(deep).secondsAbove(most - deep.steadyPercent()) > needs.withoutMillis())
-                .findFirst();
-    }
-
-    private static Remark brownedOut(Placement each, StepDips.Step step) {
-        RideThrough needs = each.load().rideThrough().orElseThrow();
-        return Remark.builder()
-                .check(ID)
-                .grade(Grade.BREAKS)
-                .place(each.id())
-                .figure(100 - step.totalPercent())
-                .limit(needs.remainingPercent())
-                .unit("%")
-                .clause("")
-                .message(text(step) + ": load " + Say.quoted(each.id()) + ", on already, needs "
-                        + Say.percent(needs.remainingPercent()) + " and does without for "
-                        + String.format(Locale.ROOT, "%.0f ms", needs.withoutMillis())
-                        + ". Maybe bring load " + Say.quoted(step.load())
-                        + " on earlier, limit its inrush, or feed the two apart.")
-                .build();
-    }
-
-    private static String text(StepDips.Step step) {
-        return String.format(
-                Locale.ROOT,
-                "when load '%s' comes on at %.2f s, %s phase %s dips by at most %.1f %% to %.1f %% of nominal",
-                step.load(),
-                step.atSeconds(),
-                Say.node(step.node()),
-                step.phase(),
-                step.percent(),
-                100 - step.totalPercent());
+    private static Optional<Dip> swell(List<DipStep> steps, Function<DipStep, Dip> reading) {
+        return StepDips.greatest(steps, reading, DipStep::mostHighPercent, Dip::highPercent, DipVerdict.SWELL_PERCENT);
     }
 }

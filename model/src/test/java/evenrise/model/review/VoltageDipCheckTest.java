@@ -79,8 +79,32 @@ class VoltageDipCheckTest {
         Reviews reviews = reviewed(fed, List.of(), load("first", 6, 1e-3), load("second", 0, 1));
 
         double supply = reviews.figure("supply", "deepest dip");
-        // 12 AWG: |0.2 + j0.0054| Ω there and as much back, where the source has 0.2 Ω
-        assertThat(reviews.figure("P1", "deepest dip")).isCloseTo(3 * supply, within(0.01 * supply));
+        // 12 AWG: 0.2 + j0.0054 Ω there and as much back, behind a source of 0.2 Ω, X/R 5, so 0.0392 + j0.1961 Ω:
+        // together
+        // 0.4392 + j0.2069 Ω, of length 0.4855
+        assertThat(reviews.figure("P1", "deepest dip")).isCloseTo(0.4855 / 0.2 * supply, within(0.01 * supply));
+    }
+
+    /** 36 A each on A, B and C at the end of 100 ft of 12 AWG; EN 50160 draws its line at 10 %. */
+    static Reviews threeAlikeAtOnce() {
+        Electrical electrical = Electrical.builder()
+                .source(Sources.utility(600))
+                .dipCriteria(List.of(DipCriterion.EN_50160))
+                .build();
+        LoadBuilder[] loads = {load("a", 36, 500), load("b", 36, 500), load("c", 36, 500)};
+        return Reviews.of(
+                new VoltageDipCheck(),
+                aProject()
+                        .electrical(electrical)
+                        .panels(aPanel("P1").feeder(Cabling.feeder(Cabling.cable("12 AWG", 30.48), 20)))
+                        .boards(aBoard("B1"), aBoard("B2"), aBoard("B3"))
+                        .loads(loads)
+                        .build(),
+                aPlan().assignments(
+                                anAssignment("a").at("P1", 1).on("B1", 1),
+                                anAssignment("b").at("P1", 3).on("B2", 1),
+                                anAssignment("c").at("P1", 5).on("B3", 1))
+                        .build());
     }
 
     @Nested

@@ -63,9 +63,9 @@ class VoltageDropCheckTest {
     void addsTheFeedersLineAndNeutral() {
         Reviews reviews = reviewed(load(8), true);
 
-        // The one load returns through the feeder's neutral: the feeder drops as much as the branch.
+        // The one load returns through the feeder's neutral: the feeder drops as much as the branch, but for the angle.
         assertThat(reviews.figure("L1", "voltage drop in all"))
-                .isCloseTo(2 * reviews.figure("L1", "voltage drop of the branch"), within(1e-6));
+                .isCloseTo(2 * reviews.figure("L1", "voltage drop of the branch"), within(1e-3));
         assertThat(reviews.remarks())
                 .anySatisfy(remark -> assertThat(remark.message()).contains("feeder and branch", "5.0 %"));
     }

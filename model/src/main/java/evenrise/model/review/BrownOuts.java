@@ -1,0 +1,170 @@
+package evenrise.model.review;
+
+import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.Lag;
+import evenrise.model.electrical.LinePower;
+import evenrise.model.electrical.conductor.VoltageDrop;
+import evenrise.model.plan.Grade;
+import evenrise.model.plan.Remark;
+import evenrise.model.project.Load;
+import evenrise.model.project.RideThrough;
+import evenrise.model.review.DipVerdict.Way;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Placement;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/**
+ * Whether every load that is on rides through every later step, at its own place: between its own lines or line and neutral,
+ * behind its own branch, with what that loses to its idle current. Of each step the first load that does not is named.
+ */
+final class BrownOuts {
+    /** One load that a step is too much for. */
+    private record Victim(Placement load, Dip dip, boolean isSwell, double percent, double limitPercent) {
+        Way way() {
+            return isSwell ? Way.SWELL : Way.DIP;
+        }
+
+        boolean isByBoundAlone() {
+            return dip == dip.step().bound();
+        }
+    }
+
+    private final Layout layout;
+    private final StepDips dips;
+
+    private BrownOuts(Layout layout, StepDips dips) {
+        this.layout = layout;
+        this.dips = dips;
+    }
+
+    static void review(Layout layout, StepDips dips, Findings findings) {
+        new BrownOuts(layout, dips).review(findings);
+    }
+
+    private void review(Findings findings) {
+        List<String> unknown = new ArrayList<>();
+        Map<String, List<Victim>> byStep = new LinkedHashMap<>();
+        for (Placement each : layout.placements()) {
+            if (each.fits() && each.load().rideThrough().isPresent()) {
+                findings.made(VoltageDipCheck.ID, each.id());
+                victim(each, each.load().rideThrough().get())
+                        .ifPresent(found -> byStep.computeIfAbsent(key(found), any -> new ArrayList<>())
+                                .add(found));
+            } else if (each.fits()) {
+                unknown.add(each.id());
+            }
+        }
+        byStep.values().forEach(victims -> findings.add(remark(victims.get(0))));
+        byStep.values().stream().filter(victims -> victims.size() > 1).forEach(victims -> findings.add(more(victims)));
+        findings.notChecked(VoltageDipCheck.ID, unknown, "ride_through");
+    }
+
+    private static String key(Victim victim) {
+        DipStep step = victim.dip().step();
+        return step.node()
+                + '/'
+                + step.at()
+                + '/'
+                + step.atSeconds()
+                + '/'
+                + victim.isSwell()
+                + '/'
+                + victim.isByBoundAlone();
+    }
+
+    /** By phasors first; by the bound where they keep it. */
+    private Optional<Victim> victim(Placement each, RideThrough needs) {
+        double on = each.onSeconds().orElse(Double.NEGATIVE_INFINITY);
+        List<DipStep> later = dips.after(each.assignment().panel(), each.phases(), on);
+        return Stream.<Function<DipStep, Dip>>of(DipStep::phasors, DipStep::bound)
+                .flatMap(reading -> Stream.concat(
+                        sag(each, needs, later, reading).stream(), swell(each, needs, later, reading).stream()))
+                .findFirst();
+    }
+
+    private Optional<Victim> sag(
+            Placement each, RideThrough needs, List<DipStep> later, Function<DipStep, Dip> reading) {
+        double branch = branchPercent(each.load());
+        double most = 100 - needs.remainingPercent();
+        return later.stream()
+                .filter(step -> step.mostLowPercent() + branch > most)
+                .map(reading)
+                .filter(dip -> dip.lowPercent() + branch > most)
+                .sorted(Comparator.comparingDouble(Dip::lowPercent).reversed())
+                .filter(dip -> 1000 * dip.low().secondsAbove(most - branch) > needs.withoutMillis())
+                .findFirst()
+                .map(dip -> new Victim(
+                        each, dip, false, Math.max(0, 100 - dip.lowPercent() - branch), needs.remainingPercent()));
+    }
+
+    private static Optional<Victim> swell(
+            Placement each, RideThrough needs, List<DipStep> later, Function<DipStep, Dip> reading) {
+        if (needs.mostPercent().isEmpty()) {
+            return Optional.empty();
+        }
+        double most = needs.mostPercent().getAsDouble();
+        return StepDips.greatest(later, reading, DipStep::mostHighPercent, Dip::highPercent, most - 100)
+                .map(dip -> new Victim(each, dip, true, 100 + dip.highPercent(), most));
+    }
+
+    /** What its idle current loses on its own cable; nothing where that is unknown. */
+    private double branchPercent(Load load) {
+        Optional<Run> branch = FullUse.branch(layout, load);
+        if (branch.isEmpty()) {
+            return 0;
+        }
+        double perAmp = Demand.voltAmpsPerAmp(layout.project(), load);
+        double volts = load.poles() == 3 ? perAmp / Math.sqrt(3) : perAmp;
+        double amps = load.idleAmps() / LinePower.rmsOverFundamental(load.harmonicRatio());
+        Impedance conductor = branch.get().impedance();
+        return 100
+                * VoltageDrop.exactVolts(volts, amps, Lag.of(load), conductor, VoltageDrop.ways(load.poles() == 3))
+                / volts;
+    }
+
+    private static Remark remark(Victim victim) {
+        DipStep step = victim.dip().step();
+        RideThrough needs = victim.load().load().rideThrough().orElseThrow();
+        String wants = victim.isSwell()
+                ? "stands at most " + Say.percent(victim.limitPercent())
+                : "needs " + Say.percent(needs.remainingPercent()) + " and does without for "
+                        + String.format(Locale.ROOT, "%.0f ms", needs.withoutMillis());
+        return builder(victim)
+                .place(victim.load().id())
+                .figure(victim.percent())
+                .limit(victim.limitPercent())
+                .unit("%")
+                .message(DipText.of(victim.dip(), victim.way()) + ": load "
+                        + Say.quoted(victim.load().id()) + ", on already, " + wants
+                        + (victim.isByBoundAlone() ? "; by phasors it rides through" : "")
+                        + ". Maybe bring load " + Say.quoted(step.load())
+                        + " on earlier, limit its inrush, or feed the two apart.")
+                .build();
+    }
+
+    private static Remark more(List<Victim> victims) {
+        Victim first = victims.get(0);
+        int count = victims.size() - 1;
+        return builder(first)
+                .place(Findings.PLANT)
+                .figure(count)
+                .message(DipText.of(first.dip(), first.way()) + ": " + count
+                        + " more loads that are on do not ride through"
+                        + (first.isByBoundAlone() ? " by the bound; by phasors they do." : "."))
+                .build();
+    }
+
+    private static evenrise.model.plan.RemarkBuilder builder(Victim victim) {
+        return Remark.builder()
+                .check(VoltageDipCheck.ID)
+                .grade(victim.isByBoundAlone() ? Grade.EXCEEDS_RECOMMENDATION : Grade.BREAKS);
+    }
+}

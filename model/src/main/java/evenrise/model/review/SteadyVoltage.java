@@ -1,0 +1,95 @@
+package evenrise.model.review;
+
+import evenrise.model.electrical.Impedance;
+import evenrise.model.plan.Grade;
+import evenrise.model.plan.Quantity;
+import evenrise.model.plan.Remark;
+import evenrise.model.project.DipCriterion;
+import evenrise.model.project.Panel;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Placement;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** The voltage that every load finds at full use, behind source, feeder and its branch, held against ANSI C84.1 where that is named. */
+final class SteadyVoltage {
+    private static final String CLAUSE = "ANSI C84.1 range A, utilization";
+
+    private SteadyVoltage() {}
+
+    static void review(Layout layout, Impedance source, Findings findings) {
+        FullUse use = new FullUse(layout, source);
+        for (Panel panel : layout.project().panels()) {
+            layout.in(panel)
+                    .forEach(each -> findings.add(
+                            new Quantity(each.id(), "voltage low at full use", use.lowPercent(each), "%")));
+        }
+        if (!layout.project().electrical().orElseThrow().dipCriteria().contains(DipCriterion.ANSI_C84_1)) {
+            return;
+        }
+        for (Panel panel : layout.project().panels()) {
+            low(layout, panel, use).ifPresent(findings::add);
+            high(panel, use).ifPresent(findings::add);
+        }
+        findings.notChecked(
+                VoltageDipCheck.ID,
+                layout.placements().stream()
+                        .filter(each -> each.fits()
+                                && FullUse.branch(layout, each.load()).isEmpty())
+                        .map(Placement::id)
+                        .toList(),
+                "circuit.cable; the steady voltage is taken as the panel's");
+    }
+
+    private static Optional<Remark> low(Layout layout, Panel panel, FullUse use) {
+        List<Placement> below = layout.in(panel).stream()
+                .filter(each -> use.lowPercent(each) > DipVerdict.RANGE_A_PERCENT)
+                .sorted(Comparator.<Placement>comparingDouble(use::lowPercent).reversed())
+                .toList();
+        if (below.isEmpty()) {
+            return Optional.empty();
+        }
+        Placement worst = below.get(0);
+        double percent = use.lowPercent(worst);
+        boolean hasBranch = FullUse.branch(layout, worst.load()).isPresent();
+        String others = below.size() > 1 ? " (" + (below.size() - 1) + " more loads of its panel are too low)" : "";
+        return Optional.of(remark(
+                worst.id(),
+                percent,
+                DipVerdict.RANGE_A_PERCENT,
+                "at full use the voltage at load " + Say.quoted(worst.id()) + " in panel " + Say.quoted(panel.id())
+                        + " is low by " + Say.percent(percent, DipVerdict.RANGE_A_PERCENT) + " behind source, feeder"
+                        + (hasBranch ? " and branch" : ", its branch not counted") + others + ", allowed are "
+                        + Say.percent(DipVerdict.RANGE_A_PERCENT, percent)
+                        + ". Maybe take a larger feeder or branch, or a stiffer source."));
+    }
+
+    private static Optional<Remark> high(Panel panel, FullUse use) {
+        double percent = use.highPercent(panel).orElse(0);
+        return percent <= DipVerdict.RANGE_A_ABOVE_PERCENT
+                ? Optional.empty()
+                : Optional.of(remark(
+                        panel.id(),
+                        percent,
+                        DipVerdict.RANGE_A_ABOVE_PERCENT,
+                        "at full use a voltage of panel " + Say.quoted(panel.id()) + " is "
+                                + Say.percent(percent, DipVerdict.RANGE_A_ABOVE_PERCENT)
+                                + " above nominal, lifted through the feeder's neutral, allowed are "
+                                + Say.percent(DipVerdict.RANGE_A_ABOVE_PERCENT, percent)
+                                + ". Maybe balance its phases or take a larger neutral."));
+    }
+
+    private static Remark remark(String place, double percent, double limit, String message) {
+        return Remark.builder()
+                .check(VoltageDipCheck.ID)
+                .grade(Grade.BREAKS)
+                .place(place)
+                .figure(percent)
+                .limit(limit)
+                .unit("%")
+                .clause(CLAUSE)
+                .message(message)
+                .build();
+    }
+}

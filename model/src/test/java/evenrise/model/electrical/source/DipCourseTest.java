@@ -1,0 +1,37 @@
+package evenrise.model.electrical.source;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+class DipCourseTest {
+    private static DipCourse of(double percent, double halfSeconds, double flatSeconds, double staying) {
+        return new DipCourse(
+                seconds -> staying + percent * Math.pow(2, -seconds / halfSeconds), flatSeconds, halfSeconds);
+    }
+
+    @Test
+    void lastsAHalfLifeForEachHalving() {
+        // 40 % is above 10 % for two half-lives
+        assertThat(of(40, 0.1, 0, 0).secondsAbove(10)).isCloseTo(0.2, within(1e-5));
+    }
+
+    @Test
+    void isFlatForItsFirstHalfCycle() {
+        assertThat(of(40, 0.001, 0.01, 0).percentAfter(0.01)).isCloseTo(40, within(1e-9));
+        assertThat(of(40, 0.001, 0.01, 0).secondsAbove(10)).isCloseTo(0.012, within(1e-5));
+    }
+
+    @Test
+    void staysWithWhatStays() {
+        assertThat(of(40, 0.1, 0, 11).secondsAbove(10)).isInfinite();
+        // 40 % is above the 1 % that are left for log2 40 half-lives
+        assertThat(of(40, 0.1, 0, 9).secondsAbove(10)).isCloseTo(0.1 * Math.log(40) / Math.log(2), within(1e-5));
+    }
+
+    @Test
+    void lastsNoTimeWhereItNeverLeaves() {
+        assertThat(of(9, 0.1, 0.01, 0).secondsAbove(10)).isZero();
+    }
+}
