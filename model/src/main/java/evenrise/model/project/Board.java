@@ -6,6 +6,7 @@ import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** One control board, mounted in a panel. */
 @FileRecord
@@ -27,10 +28,18 @@ public record Board(
         @Field(
                 meaning = "Board whose last used output starts this one; absent when it starts with the command",
                 optional = true)
-        Optional<String> after)
+        Optional<String> after,
+
+        @Field(
+                meaning = "Greatest voltage to earth on the terminals of its outputs, by its maker; leads are re-landed"
+                        + " on the live board where it is less than 50 V, on an isolated one else",
+                above = 0,
+                max = 1000,
+                optional = true)
+        OptionalDouble outputVolts)
         implements BoardBuilder.With {
     public Board {
-        Contract.check(Board.class, id, type, panel, reaches, after);
+        Contract.check(Board.class, id, type, panel, reaches, after, outputVolts);
         reaches = reaches.isEmpty() ? List.of(panel) : List.copyOf(reaches);
     }
 

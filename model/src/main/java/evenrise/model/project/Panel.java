@@ -65,7 +65,15 @@ public record Panel(
         OptionalDouble continuousFraction,
 
         @Field(meaning = "Its main device, where it has one beside the feeder's", optional = true)
-        Optional<Device> main)
+        Optional<Device> main,
+
+        @Field(
+                meaning = "Document of its maker that says that its devices may be withdrawn and put in while the panel"
+                        + " is live and under load; without one, the panel is dead while a breaker in it is"
+                        + " worked on",
+                atLeast = 1,
+                optional = true)
+        Optional<String> withdrawableUnderLoad)
         implements PanelBuilder.With {
     public Panel {
         Contract.check(
@@ -82,7 +90,8 @@ public record Panel(
                 feeder,
                 interruptingAmps,
                 continuousFraction,
-                main);
+                main,
+                withdrawableUnderLoad);
         phaseRotation = List.copyOf(phaseRotation);
         reservedSlots = List.copyOf(reservedSlots);
         switchedSlots = switchedSlots.map(List::copyOf);

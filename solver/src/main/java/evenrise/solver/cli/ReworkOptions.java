@@ -34,8 +34,9 @@ final class ReworkOptions {
     @Option(
             names = "--keep-running",
             description =
-                    "Leave every load where it is for which the whole system would have to go off: processing and "
-                            + "auxiliary loads that amplifiers wait for.")
+                    "Leave everything where it is for which the whole system would have to go off: processing and "
+                            + "auxiliary loads that amplifiers wait for, and what is in a panel or on a board that is "
+                            + "isolated with one of them.")
     private boolean keepsRunning;
 
     boolean keepsRunning() {

@@ -60,7 +60,12 @@ final class ReworkRun {
         }
         Optional<Bounds> bounds = Optional.of(Planned.usualBounds(project));
         Front whole = Front.of(
-                project, built, nearby.plans().stream().map(NearbyPlan::plan).toList());
+                project,
+                built,
+                nearby.plans().stream()
+                        .map(NearbyPlan::plan)
+                        .filter(plan -> !options.keepsRunning() || Kept.keepsRunning(project, built, plan))
+                        .toList());
         FrontPoint picked = whole.choose(options.perMoveAmps(), options.maxMoves());
         Front front = whole.thinned(MOST_POINTS, picked)
                 .finished(plan ->

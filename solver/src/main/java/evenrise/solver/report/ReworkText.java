@@ -117,6 +117,7 @@ public final class ReworkText {
                 .words("system")
                 .number("locked out")
                 .number("off besides")
+                .words("isolated")
                 .number("steps")
                 .number("broken after")
                 .text("out meanwhile");
@@ -129,6 +130,7 @@ public final class ReworkText {
                     each.isSystemOff()
                             ? "all"
                             : Integer.toString(each.standingBy().size()),
+                    isolated(each),
                     Integer.toString(each.steps().size()),
                     Integer.toString(each.brokenAfter()),
                     each.outages().isEmpty() ? "nothing" : WorkSheetText.groups(each.outages()));
@@ -146,8 +148,8 @@ public final class ReworkText {
                         section.item("stage " + breach.stage() + ", step " + breach.step() + ": " + breach.message()));
         section.text(
                 order.isProven()
-                        ? "No order of these changes has fewer stages with the system off, fewer loads locked out at once,"
-                                + " then fewer outages: every one was looked at."
+                        ? "No order of these changes has fewer stages with the system off, then fewer panels and boards"
+                                + " isolated, fewer loads locked out at once, fewer outages: every one was looked at."
                         : "Found by rules of thumb; a better order may exist.");
         if (order.cost().systemOffs() > 0) {
             section.text("--keep-running looks for plans that leave alone what needs the system off.");
@@ -162,6 +164,7 @@ public final class ReworkText {
                     .number("locked out at once")
                     .number("stages")
                     .number("system off")
+                    .number("isolations")
                     .number("outages of groups");
             more.row(cost(order));
             others.forEach(each -> more.row(cost(each)));
@@ -170,11 +173,22 @@ public final class ReworkText {
         return section.lines();
     }
 
+    private static String isolated(WorkStage stage) {
+        List<String> all = new ArrayList<>(stage.deadPanels());
+        all.addAll(stage.deadBoards());
+        return all.isEmpty()
+                ? "-"
+                : all.size() > 2
+                        ? String.join(" ", all.subList(0, 2)) + " +" + (all.size() - 2)
+                        : String.join(" ", all);
+    }
+
     private static String[] cost(WorkOrder order) {
         return new String[] {
             Integer.toString(order.cost().mostLockedOut()),
             Integer.toString(order.cost().stages()),
             Integer.toString(order.cost().systemOffs()),
+            Integer.toString(order.cost().isolations()),
             Integer.toString(order.cost().outages())
         };
     }

@@ -1,53 +1,80 @@
 package evenrise.solver.report;
 
 import evenrise.model.plan.Assignment;
+import evenrise.model.project.Board;
 import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
+import evenrise.model.project.Project;
 import evenrise.model.rules.Rotation;
+import evenrise.solver.rework.WorkStage;
 import evenrise.solver.rework.WorkStep;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Says a step of work in words, with where things are and where they go. Keeps account, so steps come in their order. */
 final class StepText {
+    private final Project project;
     private final Map<String, Load> loads = new HashMap<>();
     private final Map<String, String> slots = new HashMap<>();
     private final Map<String, String> outputs = new HashMap<>();
+    private final Map<String, String> boardOf = new HashMap<>();
     private final Map<String, List<Phase>> built = new HashMap<>();
+    private final Map<String, Assignment> after = new HashMap<>();
+    private WorkStage stage;
 
-    StepText(List<Load> loads, List<Assignment> built) {
-        loads.forEach(load -> this.loads.put(load.id(), load));
+    StepText(Project project, List<Assignment> built) {
+        this.project = project;
+        project.loads().forEach(load -> this.loads.put(load.id(), load));
         for (Assignment each : built) {
             slots.put(each.load(), slot(each.panel(), each.slot()));
             this.built.put(each.load(), each.phases());
-            each.board()
-                    .ifPresent(board ->
-                            outputs.put(each.load(), output(board, each.output().orElse(0))));
+            each.board().ifPresent(board -> {
+                outputs.put(each.load(), output(board, each.output().orElse(0)));
+                boardOf.put(each.load(), board);
+            });
         }
     }
 
-    private static String slot(String panel, int slot) {
+    /** Every step until the next call belongs to this stage. */
+    void begin(WorkStage next) {
+        stage = next;
+        after.clear();
+        next.after().assignments().forEach(each -> after.put(each.load(), each));
+    }
+
+    static String slot(String panel, int slot) {
         return "panel " + panel + " slot " + slot;
     }
 
-    private static String output(String board, int output) {
+    static String output(String board, int output) {
         return "board " + board + " output " + output;
     }
 
-    /** @param after the plant after the stage, for phases and times */
-    String say(WorkStep step, Map<String, Assignment> after) {
+    String say(WorkStep step) {
         String id = step.load().orElse("");
         return switch (step.kind()) {
             case SYSTEM_OFF -> "Give the off command. Wait until everything that boards switch is off.";
-            case SWITCH_OFF -> "Switch off " + who(id) + "; it needs a load that goes off next. Nobody works on it.";
+            case SWITCH_OFF -> "Switch off " + who(id) + "; " + whyOff(id) + ". Nobody works on it.";
             case LOCK_OUT ->
                 !slots.containsKey(id)
                         ? "Keep " + who(id)
-                                + " off; it has no breaker yet. Isolate, lock out and tag where it will be; prove"
-                                + " dead."
-                        : "Switch off " + who(id) + ", " + slots.get(id) + ". Isolate, lock out and tag; prove dead.";
+                                + " off; it has no breaker yet. Lock out and tag where it will be; test that no voltage"
+                                + " is there."
+                        : "Switch off " + who(id) + ", " + slots.get(id)
+                                + ". Open, lock and tag its breaker; test that no voltage is behind it.";
+            case ISOLATE_PANEL -> isolatePanel(step.panel().orElseThrow());
+            case ISOLATE_BOARD ->
+                "Isolate board " + step.board().orElseThrow()
+                        + ": switch off, lock and tag what feeds it and its outputs."
+                        + " Test that no voltage is on its terminals, with a tester proven before and after."
+                        + housing(step.board().get());
             case PARK -> {
                 String to = slot(step.panel().orElseThrow(), step.slot().orElseThrow());
                 yield moved("Park the breaker of ", id, slots, to) + ". It stays locked out there.";
@@ -61,23 +88,41 @@ final class StepText {
                         && !before.startsWith("panel " + step.panel().get() + " slot ");
                 yield moved("Re-terminate ", id, slots, to)
                         + phases(after.get(id))
-                        + (leaves ? "; its conductors must reach that panel." : ".");
+                        + (leaves ? "; its conductors must reach that panel" : "")
+                        + ". Tighten to the torque that the maker states: ______ N·m."
+                        + live(step.panel().get());
             }
-            case LIFT_LEAD -> "Lift the control lead of " + who(id) + ", " + outputs.remove(id) + "; tag it.";
+            case LIFT_LEAD ->
+                "Lift the control lead of " + who(id) + ", " + outputs.remove(id) + "; tag it." + boards(id);
             case RE_LAND ->
                 step.board().isEmpty()
-                        ? "Take away the control lead of " + who(id) + "."
+                        ? "Take away the control lead of " + who(id) + "." + boards(id)
                         : moved(
                                         "Re-land the control lead of ",
                                         id,
                                         outputs,
                                         output(step.board().get(), step.output().orElse(0)))
-                                + ".";
+                                + "."
+                                + boards(id);
             case SET_BOARD ->
                 "Set board " + step.board().orElseThrow() + ": start delay "
                         + Numbers.seconds(step.startDelaySeconds()) + " s, step " + Numbers.seconds(step.stepSeconds())
                         + " s. It counts from the next on command.";
             case CHECK_ROTATION -> rotation(id, after.get(id));
+            case MAKE_READY ->
+                "Make ready before anything comes on: test what was moved for continuity, insulation and polarity, no"
+                    + " fault found: ______ MΩ; every terminal at the maker's torque; tools out, covers on and closed;"
+                    + " people clear and told.";
+            case ENERGISE_PANEL ->
+                "With every breaker in panel " + step.panel().orElseThrow()
+                        + " open, take lock and tag off what feeds it and switch it on; read the voltage of each line.";
+            case ENERGISE_BOARD ->
+                "Take lock and tag off what feeds board " + step.board().orElseThrow()
+                        + " and switch it on; no output may close by itself.";
+            case FUNCTION_TEST -> functionTest(id);
+            case RELABEL ->
+                "Change the labels of breakers, conductors and leads and the schedule in each panel: "
+                        + String.join(", ", stage.lockedOut()) + ".";
             case UNLOCK -> "Take the lock and tag off " + who(id) + ", " + slots.get(id) + ". It stays off.";
             case ENERGISE ->
                 "Take the lock and tag off " + who(id) + ", " + slots.get(id)
@@ -85,6 +130,100 @@ final class StepText {
             case SWITCH_ON -> "Switch " + who(id) + " on again" + settle(id) + ".";
             case SYSTEM_ON -> "Give the on command. Watch the sequence to its end.";
         };
+    }
+
+    private String whyOff(String id) {
+        Optional<Assignment> seat = stageSeat(id);
+        if (seat.filter(at -> stage.deadPanels().contains(at.panel())).isPresent()) {
+            return "its panel is isolated next";
+        }
+        if (seat.flatMap(Assignment::board).filter(this::isDead).isPresent()) {
+            return "its board is isolated next";
+        }
+        return "it needs a load that goes off next";
+    }
+
+    /** A load that nobody works on is where it will be. */
+    private Optional<Assignment> stageSeat(String id) {
+        return Optional.ofNullable(after.get(id));
+    }
+
+    private boolean isDead(String board) {
+        return stage.deadBoards().contains(board)
+                || panelOf(board).filter(stage.deadPanels()::contains).isPresent();
+    }
+
+    private Optional<String> panelOf(String board) {
+        return project.boards().stream()
+                .filter(each -> each.id().equals(board))
+                .map(Board::panel)
+                .findFirst();
+    }
+
+    private String isolatePanel(String panel) {
+        List<String> boards = project.boards().stream()
+                .filter(board -> board.panel().equals(panel))
+                .map(Board::id)
+                .toList();
+        return "Isolate panel " + panel + ": with every breaker in it open, switch off, lock and tag what feeds it"
+                + (boards.isEmpty()
+                        ? ""
+                        : ", and whatever feeds the boards in it from elsewhere (" + String.join(", ", boards) + ")")
+                + ". Test that no voltage is there, between lines, to neutral and to earth, with a tester proven"
+                + " before and after.";
+    }
+
+    private String live(String panel) {
+        return project.panels().stream()
+                .filter(each -> each.id().equals(panel))
+                .findFirst()
+                .flatMap(Panel::withdrawableUnderLoad)
+                .map(source -> " Panel " + panel + " stays LIVE; its maker says that this may be done under load: "
+                        + source + ".")
+                .orElse("");
+    }
+
+    /** For each board whose lead is touched, whether it is live or isolated. */
+    private String boards(String id) {
+        Set<String> touched = new LinkedHashSet<>();
+        Optional.ofNullable(boardOf.get(id)).ifPresent(touched::add);
+        stageSeat(id).flatMap(Assignment::board).ifPresent(board -> {
+            touched.add(board);
+            boardOf.put(id, board);
+        });
+        return touched.stream()
+                .map(board -> isDead(board)
+                        ? " Board " + board + " is isolated."
+                        : " Board " + board + " stays LIVE" + volts(board) + ": its other outputs run; touch no other"
+                                + " terminal." + housing(board))
+                .collect(Collectors.joining());
+    }
+
+    private String volts(String board) {
+        OptionalDouble volts = project.boards().stream()
+                .filter(each -> each.id().equals(board))
+                .map(Board::outputVolts)
+                .findFirst()
+                .orElse(OptionalDouble.empty());
+        return volts.isPresent() ? ", at most " + Numbers.amps(volts.getAsDouble()) + " V to earth by its maker" : "";
+    }
+
+    private String housing(String board) {
+        return panelOf(board)
+                .filter(panel -> !stage.deadPanels().contains(panel))
+                .map(panel ->
+                        " Panel " + panel + ", which houses it, stays LIVE: if a cover over live parts must come off,"
+                                + " isolate that panel, too.")
+                .orElse("");
+    }
+
+    private String functionTest(String id) {
+        return "Function test of " + who(id) + ": its breaker opens and closes by hand, the voltage at it is right, its"
+                + " current is as planned"
+                + (outputs.containsKey(id)
+                        ? ", and " + outputs.get(id) + " switches it and nothing else (watch it at the next off and on"
+                                + " commands where it may not go off alone)."
+                        : ".");
     }
 
     /** Whether the order of the phases is the same as built, or the reverse. */

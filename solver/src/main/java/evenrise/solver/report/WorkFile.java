@@ -20,6 +20,8 @@ public record WorkFile(
     record Stage(
             int number,
             boolean isSystemOff,
+            List<String> deadPanels,
+            List<String> deadBoards,
             List<String> lockedOut,
             List<String> standingBy,
             List<String> outages,
@@ -32,6 +34,8 @@ public record WorkFile(
             stages.add(new Stage(
                     stages.size() + 1,
                     each.isSystemOff(),
+                    each.deadPanels(),
+                    each.deadBoards(),
                     each.lockedOut(),
                     each.standingBy(),
                     each.outages(),

@@ -3,6 +3,7 @@ package evenrise.solver.report;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
+import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
@@ -12,27 +13,26 @@ import evenrise.solver.rework.WorkOrder;
 import evenrise.solver.rework.WorkStage;
 import evenrise.solver.rework.WorkStep;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The sheets that go to the panel: one a stage, plain, to be printed and ticked off. */
 public final class WorkSheetText {
     private static final String LOCK_OUT =
-            "Lock out before you touch: switch off, isolate, lock and tag each breaker named here, and prove dead with"
-                + " a tester proven before and after. The panel's bus stays live while only breakers are off: isolate"
-                + " the panel itself before a breaker is taken out or put in, unless it is made for that and the law"
-                + " allows it.";
+            "A panel is dead while a breaker in it is worked on, and a control board while a lead on it is: switch"
+                + " off, isolate, lock and tag what feeds it, and test for the absence of voltage with a tester proven"
+                + " before and after. Breakers that are merely off leave the bus live. What stays live is named above;"
+                + " keep covers on it.";
 
     private WorkSheetText() {}
 
     /** Every sheet, each begun by a form feed but the first, so that a printer takes a new page. */
     public static String pages(Project project, Plan built, WorkOrder order) {
-        StepText words = new StepText(project.loads(), built.assignments());
+        StepText words = new StepText(project, built.assignments());
         List<String> pages = new ArrayList<>();
         Plan before = built;
         for (WorkStage each : order.stages()) {
@@ -49,18 +49,18 @@ public final class WorkSheetText {
                 Paint.NONE,
                 project.name() + ": stage " + number + " of " + order.stages().size());
         head.text(isOff(stage));
+        head.text(dead(project, stage));
         if (!stage.outages().isEmpty()) {
             head.text("Out meanwhile, wholly or in part: " + groups(stage.outages()) + ".");
         }
         sections.add(head.lines());
         sections.add(new Section(Paint.NONE, "Caution").text(LOCK_OUT).lines());
-        Map<String, Assignment> after = new HashMap<>();
-        stage.after().assignments().forEach(each -> after.put(each.load(), each));
+        words.begin(stage);
         Section steps = new Section(Paint.NONE, "Steps");
         List<String> lines = new ArrayList<>(steps.lines());
         int count = 0;
         for (WorkStep step : stage.steps()) {
-            lines.addAll(Wrap.lines(String.format(Locale.ROOT, "  [ ] %2d  ", ++count), words.say(step, after)));
+            lines.addAll(Wrap.lines(String.format(Locale.ROOT, "  [ ] %2d  ", ++count), words.say(step)));
         }
         sections.add(lines);
         if (order.breaches().stream().anyMatch(breach -> breach.stage() == number)) {
@@ -72,13 +72,12 @@ public final class WorkSheetText {
                                     + breach.message()));
             sections.add(broken.lines());
         }
+        Section back = new Section(Paint.NONE, "If a step fails");
+        WayBackText.into(back, before, stage);
+        sections.add(back.lines());
         sections.add(currents(project, before, stage));
         Section end = new Section(Paint.NONE, "After this stage");
-        end.text("The plant is whole and may run; the next stage can wait. "
-                + (stage.brokenAfter() == 0
-                        ? "It keeps every hard rule."
-                        : "It still breaks hard rules in " + Numbers.counted(stage.brokenAfter(), "place")
-                                + ", no more than before the work."));
+        StageEndText.into(end, project, stage, number == order.stages().size());
         end.text("Done by ____________________   Checked by ____________________   Date ____________");
         sections.add(end.lines());
         sections.add(CautionText.lines(Cautions.ALL, Paint.NONE));
@@ -91,14 +90,33 @@ public final class WorkSheetText {
         }
         String locked = Numbers.counted(stage.lockedOut().size(), "load") + " locked out";
         if (stage.isSystemOff()) {
-            return "THE WHOLE SYSTEM IS OFF during this stage; " + locked
-                    + ". Loads that no board switches stay live unless they are among these.";
+            return "THE WHOLE SYSTEM IS OFF during this stage; " + locked + besides(stage)
+                    + ". Other loads that no board switches stay live.";
         }
-        return "The system stays on; " + locked
-                + (stage.standingBy().isEmpty()
-                        ? "."
-                        : ", " + Numbers.counted(stage.standingBy().size(), "more load")
-                                + " off because of what they need.");
+        return (stage.deadPanels().isEmpty() && stage.deadBoards().isEmpty()
+                        ? "The system stays on; "
+                        : "The system stays on where no panel or board is isolated; ")
+                + locked + besides(stage) + ".";
+    }
+
+    private static String besides(WorkStage stage) {
+        return stage.standingBy().isEmpty()
+                ? ""
+                : ", " + Numbers.counted(stage.standingBy().size(), "more load")
+                        + " off by their panel, their board or what they need";
+    }
+
+    /** Which panels and boards are dead, and which that are worked on are live. */
+    private static String dead(Project project, WorkStage stage) {
+        List<String> dead = new ArrayList<>();
+        stage.deadPanels().forEach(panel -> dead.add("panel " + panel + " with the boards in it"));
+        stage.deadBoards().forEach(board -> dead.add("board " + board));
+        String live = project.panels().stream()
+                .map(Panel::id)
+                .filter(id -> !stage.deadPanels().contains(id))
+                .collect(Collectors.joining(", "));
+        return (dead.isEmpty() ? "Nothing is isolated as a whole" : "ISOLATED: " + String.join("; ", dead))
+                + (live.isEmpty() ? "." : ". LIVE: every other panel and board (panels " + live + ").");
     }
 
     static String groups(List<String> outages) {

@@ -38,10 +38,10 @@ final class EveryOrder {
         if (free.isEmpty()) {
             return Optional.empty();
         }
-        int systemOffs = free.get().cost.systemOffs();
+        OrderCost least = free.get().cost;
         for (int most = Math.max(0, atLeast); ; most++) {
             Optional<Reached> found = cheapestWithin(most);
-            if (found.isPresent() && found.get().cost.systemOffs() == systemOffs) {
+            if (found.isPresent() && found.get().cost.isAsMuchOff(least)) {
                 return Optional.of(found.get().stages());
             }
         }
@@ -84,7 +84,7 @@ final class EveryOrder {
 
     /** How many are worked on at once is a bound here and no cost, so that costs add up. */
     private static OrderCost unbounded(OrderCost cost) {
-        return new OrderCost(cost.systemOffs(), 0, cost.outages(), cost.stages());
+        return new OrderCost(cost.systemOffs(), cost.isolations(), 0, cost.outages(), cost.stages());
     }
 
     private Optional<Passage.Way> way(int done, int next) {

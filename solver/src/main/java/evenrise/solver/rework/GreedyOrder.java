@@ -66,7 +66,7 @@ final class GreedyOrder {
             if (next.isEmpty()) {
                 return Optional.empty();
             }
-            take(next.get(), stages, done);
+            take(withAllOfThePanel(next.get(), done), stages, done);
         }
         return Optional.of(stages);
     }
@@ -74,6 +74,27 @@ final class GreedyOrder {
     private static void take(BitSet set, List<BitSet> stages, BitSet done) {
         stages.add(set);
         done.or(set);
+    }
+
+    /** What else can be done while no more is dead than anyway, so that a panel goes off once. */
+    private BitSet withAllOfThePanel(BitSet stage, BitSet done) {
+        Isolation isolation = passage.isolation(stage);
+        boolean isSystemOff = passage.unchecked(done, stage).isSystemOff();
+        BitSet larger = (BitSet) stage.clone();
+        for (int change : left(done)) {
+            BitSet one = passage.closure(change, done);
+            Isolation its = passage.isolation(one);
+            if (its.size() > 0
+                    && isolation.panels().containsAll(its.panels())
+                    && its.boards().stream()
+                            .allMatch(board -> isolation.takesOff(passage.index, "", Optional.of(board)))) {
+                larger.or(one);
+            }
+        }
+        return passage.way(done, larger)
+                .filter(way -> isSystemOff || !way.isSystemOff())
+                .map(way -> larger)
+                .orElse(stage);
     }
 
     private List<Integer> left(BitSet done) {
@@ -222,6 +243,9 @@ final class GreedyOrder {
         OrderCost then = cost(kept);
         if (now.systemOffs() != then.systemOffs()) {
             return now.systemOffs() < then.systemOffs();
+        }
+        if (now.isolations() != then.isolations()) {
+            return now.isolations() < then.isolations();
         }
         return now.mostLockedOut() <= most
                 && (now.outages() < then.outages()

@@ -62,6 +62,7 @@ public final class MeasuredCsv {
     private final Map<Column, Integer> columns = new EnumMap<>(Column.class);
     private final Map<String, Measured.Current> currents = new LinkedHashMap<>();
     private final Map<String, Set<Phase>> read = new LinkedHashMap<>();
+    private final Map<String, List<ReadingWarnings.Row>> rows = new LinkedHashMap<>();
     private final List<String> problems = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
     private boolean hasDecimalComma;
@@ -126,6 +127,7 @@ public final class MeasuredCsv {
                         + " phases; the greatest reading counts for all.");
             }
         });
+        notes.addAll(0, ReadingWarnings.of(loads, rows));
     }
 
     private void header(CSVRecord record) {
@@ -255,6 +257,8 @@ public final class MeasuredCsv {
             notes.add("line " + line + ": load '" + load.id() + "' was read on phase " + phase.get()
                     + " before; the greater reading counts.");
         }
+        running.ifPresent(amps ->
+                rows.computeIfAbsent(load.id(), any -> new ArrayList<>()).add(new ReadingWarnings.Row(line, amps)));
         currents.merge(
                 load.id(),
                 new Measured.Current(running, idle),

@@ -64,11 +64,14 @@ public final class OrderOfWork {
         BitSet after = (BitSet) done.clone();
         after.or(set);
         List<String> locked = List.copyOf(passage.loads(set));
-        List<String> standing = way.isSystemOff()
-                ? List.of()
-                : way.off().stream().filter(load -> !locked.contains(load)).toList();
+        List<String> standing = way.off().stream()
+                .filter(load -> !locked.contains(load))
+                .filter(load -> !way.isSystemOff() || !passage.isSwitched(load))
+                .toList();
         return new WorkStage(
                 way.isSystemOff(),
+                List.copyOf(way.isolation().panels()),
+                List.copyOf(way.isolation().boards()),
                 locked,
                 standing,
                 List.copyOf(way.outages()),
@@ -96,6 +99,6 @@ public final class OrderOfWork {
         }
         return passage.way(done, stage).isEmpty()
                 ? "with these loads dead, a neutral carries more than it may; the replay says where."
-                : "done in parts, it would take the system or a shutdown group out more often.";
+                : "done in parts, it would take the system, a panel, a board or a shutdown group out more often.";
     }
 }

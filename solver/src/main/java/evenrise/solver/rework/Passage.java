@@ -166,6 +166,10 @@ final class Passage {
         return together;
     }
 
+    boolean isSwitched(String load) {
+        return index.load(load).filter(Load::switched).isPresent();
+    }
+
     /** Slots that a breaker takes there, each by panel and number. */
     List<String> slots(Assignment seat) {
         return slots(seat.load(), seat.panel(), seat.slot());
@@ -201,7 +205,7 @@ final class Passage {
      *
      * @param off loads without current meanwhile, whether worked on or not
      */
-    record Way(boolean isSystemOff, Set<String> off, Set<String> outages, OrderCost cost) {}
+    record Way(boolean isSystemOff, Isolation isolation, Set<String> off, Set<String> outages, OrderCost cost) {}
 
     /** How to get from {@code done} through {@code next}; empty where something would be worse than at the start. */
     Optional<Way> way(BitSet done, BitSet next) {
@@ -222,16 +226,49 @@ final class Passage {
 
     private Way unchecked(BitSet done, BitSet next, BitSet after) {
         Set<String> locked = loads(next);
+        Isolation isolation = isolation(next);
         Set<String> off = new LinkedHashSet<>(locked);
-        locked.forEach(load -> addNeeding(load, off));
-        boolean systemOff = locked.stream().anyMatch(this::needsQuiet) || !restartHolds(off, after);
+        off.addAll(takenOff(isolation, done));
+        List.copyOf(off).forEach(load -> addNeeding(load, off));
+        boolean systemOff = off.stream().anyMatch(this::needsQuiet) || !restartHolds(off, after);
         if (systemOff) {
             project.loads().stream().filter(Load::switched).map(Load::id).forEach(off::add);
         }
         Set<String> outages = new TreeSet<>();
         off.forEach(load ->
                 outages.add(index.load(load).flatMap(Load::shutdownGroup).orElse("")));
-        return new Way(systemOff, off, outages, new OrderCost(systemOff ? 1 : 0, locked.size(), outages.size(), 1));
+        return new Way(
+                systemOff,
+                isolation,
+                off,
+                outages,
+                new OrderCost(systemOff ? 1 : 0, isolation.size(), locked.size(), outages.size(), 1));
+    }
+
+    /** What is dead while these changes are made. */
+    Isolation isolation(BitSet next) {
+        return Isolation.of(
+                index, next.stream().filter(this::isLoad).mapToObj(this::load).toList());
+    }
+
+    /** Loads that lose their panel or their board. */
+    private Set<String> takenOff(Isolation isolation, BitSet done) {
+        Set<String> off = new LinkedHashSet<>();
+        if (isolation.size() > 0) {
+            Changes.seats(built).values().stream()
+                    .map(seat -> {
+                        Integer change = changeOf.get(seat.load());
+                        return change != null && done.get(change) ? load(change).to() : seat;
+                    })
+                    .filter(seat -> isolation.takesOff(index, seat.panel(), seat.board()))
+                    .forEach(seat -> off.add(seat.load()));
+            done.stream()
+                    .filter(change -> isLoad(change) && load(change).from().isEmpty())
+                    .mapToObj(change -> load(change).to())
+                    .filter(seat -> isolation.takesOff(index, seat.panel(), seat.board()))
+                    .forEach(seat -> off.add(seat.load()));
+        }
+        return off;
     }
 
     private void addNeeding(String load, Set<String> off) {

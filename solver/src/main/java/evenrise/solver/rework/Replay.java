@@ -13,9 +13,11 @@ import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.ProjectIndex;
 import evenrise.model.rules.Violation;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,9 +25,9 @@ import java.util.OptionalInt;
 import java.util.Set;
 
 /**
- * Plays a list of work step by step and has the referee judge the plant after each. It knows nothing of how the list came
- * about: it keeps its own account of which breaker is in which slot, which lead on which output, what is on and what is
- * locked out.
+ * Plays a list of work step by step and has the referee judge the plant whenever it rests: after each step, save where
+ * another switching follows at once. It knows nothing of how the list came about: it keeps its own account of which
+ * breaker is in which slot, which lead on which output, what is on, what is dead and what is locked out.
  */
 public final class Replay {
     /** What holds while some loads are off. Order and inrush are judged when the plant is whole again, and load by load. */
@@ -46,11 +48,31 @@ public final class Replay {
             "rating",
             "neutral");
 
+    private static final Set<StepKind> SWITCHING = EnumSet.of(
+            StepKind.SYSTEM_OFF,
+            StepKind.SWITCH_OFF,
+            StepKind.LOCK_OUT,
+            StepKind.ISOLATE_PANEL,
+            StepKind.ISOLATE_BOARD,
+            StepKind.MAKE_READY,
+            StepKind.ENERGISE_PANEL,
+            StepKind.ENERGISE_BOARD,
+            StepKind.UNLOCK,
+            StepKind.ENERGISE,
+            StepKind.SWITCH_ON,
+            StepKind.SYSTEM_ON);
+
     private final ProjectIndex index;
+    private final List<NodeLimits> limits;
     private final Harm start;
     private final Map<String, Seat> seats = new LinkedHashMap<>();
     private final Map<String, BoardSetting> settings = new LinkedHashMap<>();
     private final Set<String> locked = new HashSet<>();
+    private final Set<String> deadPanels = new LinkedHashSet<>();
+    private final Set<String> deadBoards = new LinkedHashSet<>();
+    private final Set<String> notReady = new LinkedHashSet<>();
+    private final Set<String> untested = new LinkedHashSet<>();
+    private final Set<String> unlabelled = new LinkedHashSet<>();
     private final List<Breach> breaches = new ArrayList<>();
     private final Set<String> largeGroups = new HashSet<>();
     private int stage;
@@ -76,6 +98,7 @@ public final class Replay {
 
     private Replay(Project project, Plan built) {
         index = new ProjectIndex(project);
+        limits = NodeLimits.of(project);
         start = Harm.of(Layout.of(index, PlanFinisher.timed(project, built)), any -> true);
         project.loads().forEach(load -> seats.put(load.id(), new Seat(load)));
         built.boards().forEach(each -> settings.put(each.id(), each));
@@ -106,7 +129,15 @@ public final class Replay {
         for (WorkStage each : stages) {
             replay.stage++;
             replay.step = 0;
-            each.steps().forEach(replay::play);
+            for (int i = 0; i < each.steps().size(); i++) {
+                boolean goesOn = i + 1 < each.steps().size()
+                        && SWITCHING.contains(each.steps().get(i).kind())
+                        && SWITCHING.contains(each.steps().get(i + 1).kind());
+                replay.play(each.steps().get(i));
+                if (!goesOn) {
+                    replay.judge();
+                }
+            }
             replay.endOfStage();
         }
         replay.arrivedAt(target);
@@ -128,6 +159,24 @@ public final class Replay {
                 off(seat(next));
                 locked.add(seat(next).load.id());
             }
+            case ISOLATE_PANEL -> isolatePanel(next.panel().orElseThrow());
+            case ISOLATE_BOARD -> isolateBoard(next.board().orElseThrow());
+            case ENERGISE_PANEL -> {
+                wantsReady();
+                deadPanels.remove(next.panel().orElseThrow());
+            }
+            case ENERGISE_BOARD -> {
+                wantsReady();
+                deadBoards.remove(next.board().orElseThrow());
+            }
+            case MAKE_READY -> notReady.clear();
+            case FUNCTION_TEST -> {
+                if (!seat(next).isOn) {
+                    breach("load '" + seat(next).load.id() + "' is tried while it is off.");
+                }
+                untested.remove(seat(next).load.id());
+            }
+            case RELABEL -> unlabelled.clear();
             case CHECK_ROTATION -> wantsLock(seat(next));
             case UNLOCK -> unlock(seat(next));
             case ENERGISE -> {
@@ -137,11 +186,15 @@ public final class Replay {
             case SWITCH_ON -> on(seat(next));
             case TAKE_OUT -> {
                 wantsLock(seat(next));
+                wantsDeadPanel(seat(next), Optional.ofNullable(seat(next).panel));
+                moved(seat(next));
                 seat(next).panel = null;
             }
             case PARK, RE_TERMINATE -> moveBreaker(seat(next), next);
             case LIFT_LEAD -> {
                 wantsLock(seat(next));
+                wantsDeadBoard(seat(next), seat(next).board);
+                moved(seat(next));
                 seat(next).board = Optional.empty();
                 seat(next).output = OptionalInt.empty();
             }
@@ -154,6 +207,9 @@ public final class Replay {
                                 next.startDelaySeconds().orElseThrow(),
                                 next.stepSeconds().orElseThrow()));
         }
+    }
+
+    private void judge() {
         Harm.of(Layout.of(index, plan(true)), this::countsMeanwhile)
                 .worseThan(start)
                 .ifPresent(this::breach);
@@ -166,6 +222,66 @@ public final class Replay {
     private void wantsLock(Seat seat) {
         if (seat.isOn || !locked.contains(seat.load.id())) {
             breach("load '" + seat.load.id() + "' is worked on without being off and locked out.");
+        }
+    }
+
+    private void moved(Seat seat) {
+        List.of(notReady, untested, unlabelled).forEach(set -> set.add(seat.load.id()));
+    }
+
+    private void isolatePanel(String panel) {
+        deadPanels.add(panel);
+        seats.values().stream()
+                .filter(seat -> seat.isOn && (panel.equals(seat.panel) || isDeadBoard(seat.board)))
+                .forEach(seat ->
+                        breach("panel '" + panel + "' is isolated while load '" + seat.load.id() + "' is on by it."));
+    }
+
+    private void isolateBoard(String board) {
+        deadBoards.add(board);
+        seats.values().stream()
+                .filter(seat -> seat.isOn && isDeadBoard(seat.board))
+                .forEach(seat ->
+                        breach("board '" + board + "' is isolated while load '" + seat.load.id() + "' is on by it."));
+    }
+
+    /** A board has no supply where it is isolated, or the panel that houses it. */
+    private boolean isDeadBoard(Optional<String> board) {
+        return board.filter(id -> deadBoards.contains(id)
+                        || index.board(id)
+                                .filter(found -> deadPanels.contains(found.panel()))
+                                .isPresent())
+                .isPresent();
+    }
+
+    private void wantsReady() {
+        if (!notReady.isEmpty()) {
+            breach("voltage comes back before load '" + notReady.iterator().next()
+                    + "' was found without a fault and covers are on.");
+        }
+    }
+
+    /** Breakers go in and out of a dead panel, or of one whose maker allows it under load. */
+    private void wantsDeadPanel(Seat seat, Optional<String> panel) {
+        panel.filter(id -> !deadPanels.contains(id))
+                .flatMap(index::panel)
+                .filter(found -> found.withdrawableUnderLoad().isEmpty())
+                .ifPresent(found -> breach("the breaker of load '" + seat.load.id() + "' is worked on in panel '"
+                        + found.id() + "', which is live."));
+    }
+
+    /** Leads are moved on a dead board, or on one of extra-low voltage. */
+    private void wantsDeadBoard(Seat seat, Optional<String> board) {
+        board.filter(id -> !isDeadBoard(board))
+                .flatMap(index::board)
+                .filter(found -> found.outputVolts().orElse(Double.POSITIVE_INFINITY) >= Isolation.LIVE_VOLTS)
+                .ifPresent(found -> breach("the lead of load '" + seat.load.id() + "' is worked on at board '"
+                        + found.id() + "', which is live."));
+    }
+
+    private void wantsSupply(Seat seat) {
+        if (seat.hasSlot() && deadPanels.contains(seat.panel) || seat.load.switched() && isDeadBoard(seat.board)) {
+            breach("load '" + seat.load.id() + "' is to come on while its panel or its board is isolated.");
         }
     }
 
@@ -184,6 +300,7 @@ public final class Replay {
         if (!locked.remove(seat.load.id())) {
             breach("load '" + seat.load.id() + "' is unlocked, but was not locked out.");
         }
+        wantsReady();
         wantsPlace(seat);
     }
 
@@ -196,6 +313,7 @@ public final class Replay {
     /** A single load comes on while others are on. */
     private void on(Seat seat) {
         wantsPlace(seat);
+        wantsSupply(seat);
         if (locked.contains(seat.load.id())) {
             breach("load '" + seat.load.id() + "' is to come on, but is locked out.");
         }
@@ -217,12 +335,15 @@ public final class Replay {
     }
 
     private void restart(Seat seat) {
+        if (limits.stream().allMatch(limit -> limit.inrushLimitAmps().isEmpty())) {
+            return;
+        }
         List<Placement> all = Layout.of(index, plan(true)).placements().stream()
                 .filter(Placement::fits)
                 .toList();
         all.stream()
                 .filter(each -> each.id().equals(seat.load.id()))
-                .filter(each -> !Restart.holds(each, all, NodeLimits.of(index.project())))
+                .filter(each -> !Restart.holds(each, all, limits))
                 .forEach(each -> breach("load '" + each.id()
                         + "' comes on by itself while all others are on, and its peak passes an inrush limit."));
     }
@@ -233,14 +354,18 @@ public final class Replay {
                 if (locked.contains(seat.load.id())) {
                     breach("load '" + seat.load.id() + "' is locked out at the on command.");
                 }
+                wantsSupply(seat);
                 seat.isOn = true;
             }
         }
     }
 
     private void moveBreaker(Seat seat, WorkStep next) {
-        wantsLock(seat);
         String panel = next.panel().orElseThrow();
+        wantsLock(seat);
+        wantsDeadPanel(seat, Optional.ofNullable(seat.panel));
+        wantsDeadPanel(seat, next.panel().filter(to -> !to.equals(seat.panel)));
+        moved(seat);
         int slot = next.slot().orElseThrow();
         Set<String> taken = slots(seat.load, panel, slot);
         if (taken.isEmpty()) {
@@ -279,6 +404,9 @@ public final class Replay {
 
     private void moveLead(Seat seat, WorkStep next) {
         wantsLock(seat);
+        wantsDeadBoard(seat, seat.board);
+        wantsDeadBoard(seat, next.board().filter(to -> !seat.board.equals(next.board())));
+        moved(seat);
         for (Seat other : seats.values()) {
             if (other != seat
                     && other.board.isPresent()
@@ -323,6 +451,10 @@ public final class Replay {
         seats.values().stream()
                 .filter(seat -> seat.hasSlot() && !seat.isOn)
                 .forEach(seat -> breach("load '" + seat.load.id() + "' is still off."));
+        deadPanels.forEach(panel -> breach("panel '" + panel + "' is still isolated."));
+        deadBoards.forEach(board -> breach("board '" + board + "' is still isolated."));
+        untested.forEach(load -> breach("load '" + load + "' was moved and is not tried."));
+        unlabelled.forEach(load -> breach("load '" + load + "' was moved and its labels are not."));
         Harm.of(Layout.of(index, plan(false)), any -> true).worseThan(start).ifPresent(this::breach);
     }
 

@@ -52,10 +52,11 @@ final class StageSteps {
                 .filter(change -> !passage.isLoad(change))
                 .forEach(change -> steps.add(WorkStep.setting(passage.setting(change))));
         switchOn(locked);
+        test(locked);
         return steps;
     }
 
-    /** Last on, first off. */
+    /** Last on, first off; then nothing in a panel that is worked on has voltage. */
     private void switchOff(Set<String> locked) {
         if (way.isSystemOff()) {
             steps.add(WorkStep.system(StepKind.SYSTEM_OFF));
@@ -63,41 +64,55 @@ final class StageSteps {
         Comparator<String> lastFirst = Comparator.comparingDouble(
                         (String load) -> before.containsKey(load) ? Passage.on(before.get(load)) : 0)
                 .reversed();
-        if (!way.isSystemOff()) {
-            way.off().stream()
-                    .filter(load -> !locked.contains(load))
-                    .sorted(lastFirst)
-                    .forEach(load -> steps.add(WorkStep.load(StepKind.SWITCH_OFF, load)));
-        }
-        locked.stream().sorted(lastFirst).forEach(load -> steps.add(WorkStep.load(StepKind.LOCK_OUT, load)));
+        way.off().stream()
+                .filter(load -> locked.contains(load) || !(way.isSystemOff() && passage.isSwitched(load)))
+                .filter(load -> locked.contains(load) || before.containsKey(load))
+                .sorted(lastFirst)
+                .forEach(load -> steps.add(
+                        WorkStep.load(locked.contains(load) ? StepKind.LOCK_OUT : StepKind.SWITCH_OFF, load)));
+        way.isolation().panels().forEach(panel -> steps.add(WorkStep.panel(StepKind.ISOLATE_PANEL, panel)));
+        way.isolation().boards().forEach(board -> steps.add(WorkStep.board(StepKind.ISOLATE_BOARD, board)));
     }
 
     private void switchOn(Set<String> locked) {
         changes().stream()
                 .filter(change -> change.isReTerminated() && isTurning(change.load()))
                 .forEach(change -> steps.add(WorkStep.load(StepKind.CHECK_ROTATION, change.load())));
-        Comparator<String> firstFirst = Comparator.comparingDouble(load -> Passage.on(after.get(load)));
+        if (!locked.isEmpty()) {
+            steps.add(WorkStep.system(StepKind.MAKE_READY));
+        }
+        way.isolation().panels().forEach(panel -> steps.add(WorkStep.panel(StepKind.ENERGISE_PANEL, panel)));
+        way.isolation().boards().forEach(board -> steps.add(WorkStep.board(StepKind.ENERGISE_BOARD, board)));
+        way.off().stream()
+                .filter(after::containsKey)
+                .filter(load -> locked.contains(load) || !isOnCommand(load))
+                .sorted(Comparator.comparingDouble(load -> Passage.on(after.get(load))))
+                .forEach(load -> steps.add(WorkStep.load(backOn(load, locked.contains(load)), load)));
         if (way.isSystemOff()) {
-            locked.stream()
-                    .sorted(firstFirst)
-                    .forEach(load ->
-                            steps.add(WorkStep.load(isSwitched(load) ? StepKind.UNLOCK : StepKind.ENERGISE, load)));
             steps.add(WorkStep.system(StepKind.SYSTEM_ON));
-        } else {
-            way.off().stream()
-                    .filter(after::containsKey)
-                    .sorted(firstFirst)
-                    .forEach(load -> steps.add(
-                            WorkStep.load(locked.contains(load) ? StepKind.ENERGISE : StepKind.SWITCH_ON, load)));
+        }
+    }
+
+    private boolean isOnCommand(String load) {
+        return way.isSystemOff() && passage.isSwitched(load);
+    }
+
+    private StepKind backOn(String load, boolean isLocked) {
+        if (!isLocked) {
+            return StepKind.SWITCH_ON;
+        }
+        return isOnCommand(load) ? StepKind.UNLOCK : StepKind.ENERGISE;
+    }
+
+    private void test(Set<String> locked) {
+        locked.forEach(load -> steps.add(WorkStep.load(StepKind.FUNCTION_TEST, load)));
+        if (!locked.isEmpty()) {
+            steps.add(WorkStep.system(StepKind.RELABEL));
         }
     }
 
     private boolean isTurning(String load) {
         return passage.index.load(load).filter(Rotation::matters).isPresent();
-    }
-
-    private boolean isSwitched(String load) {
-        return passage.index.load(load).filter(Load::switched).isPresent();
     }
 
     private void moveBreakers() {

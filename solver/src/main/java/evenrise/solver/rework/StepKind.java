@@ -4,10 +4,14 @@ package evenrise.solver.rework;
 public enum StepKind {
     /** The off command: everything that boards switch goes off, in its order. */
     SYSTEM_OFF,
-    /** A load that needs another one which is about to be dead goes off, too; nobody works on it. */
+    /** A load whose panel, board or other need is about to be dead goes off, too; nobody works on it. */
     SWITCH_OFF,
     /** A load is switched off, isolated and locked out. */
     LOCK_OUT,
+    /** A panel is isolated, with the boards in it, and found without voltage; every breaker in it is open. */
+    ISOLATE_PANEL,
+    /** A control board is isolated and found without voltage. */
+    ISOLATE_BOARD,
     /** A dead breaker is parked in a free slot, since its own is wanted before the next one is free. */
     PARK,
     /** A dead breaker is taken out and its conductors are capped, since no slot is free to park it. */
@@ -22,6 +26,12 @@ public enum StepKind {
     SET_BOARD,
     /** A three-phase motor that was re-terminated stays uncoupled until it is seen to turn the right way. */
     CHECK_ROTATION,
+    /** What was moved is tight and without a fault, covers are on and people clear. */
+    MAKE_READY,
+    /** A panel is live again, with every breaker in it open. */
+    ENERGISE_PANEL,
+    /** A control board is live again. */
+    ENERGISE_BOARD,
     /** The lock comes off; the load stays off until its board switches it. */
     UNLOCK,
     /** The lock comes off and the load on. */
@@ -29,5 +39,9 @@ public enum StepKind {
     /** A load that was off without being worked on comes on again. */
     SWITCH_ON,
     /** The on command: everything that boards switch comes on, in its order. */
-    SYSTEM_ON
+    SYSTEM_ON,
+    /** A load that was worked on is tried: its breaker and its output. */
+    FUNCTION_TEST,
+    /** Labels and the schedule are brought to what is on the wall. */
+    RELABEL
 }

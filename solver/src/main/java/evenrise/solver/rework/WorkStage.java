@@ -7,14 +7,19 @@ import java.util.List;
  * Work that is done in one go. After it the plant is whole: it can run, and the next stage can wait.
  *
  * @param isSystemOff whether everything that boards switch is off meanwhile
+ * @param deadPanels panels that are isolated meanwhile
+ * @param deadBoards boards that are isolated beside those in these panels
  * @param lockedOut loads that are worked on
- * @param standingBy loads that are off because they need one of those; none where the system is off
+ * @param standingBy loads that are off besides, by their panel or board or by what they need; where the system is off, only
+ *     those that no board switches
  * @param outages shutdown groups of which a load is off; loads without a group are together the one without a name
  * @param after the plant as it is afterwards, with phases and times
  * @param brokenAfter places where the plant breaks a hard rule then
  */
 public record WorkStage(
         boolean isSystemOff,
+        List<String> deadPanels,
+        List<String> deadBoards,
         List<String> lockedOut,
         List<String> standingBy,
         List<String> outages,
@@ -22,6 +27,8 @@ public record WorkStage(
         Plan after,
         int brokenAfter) {
     public WorkStage {
+        deadPanels = List.copyOf(deadPanels);
+        deadBoards = List.copyOf(deadBoards);
         lockedOut = List.copyOf(lockedOut);
         standingBy = List.copyOf(standingBy);
         outages = List.copyOf(outages);

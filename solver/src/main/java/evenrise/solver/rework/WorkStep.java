@@ -8,8 +8,8 @@ import java.util.OptionalInt;
  * One step of the work.
  *
  * @param load that it is about; empty for a board or the system
- * @param panel and slot where the breaker goes
- * @param board and output where the lead goes, or the board that is set
+ * @param panel and slot where the breaker goes, or the panel that is isolated or live again
+ * @param board and output where the lead goes, or the board that is set, isolated or live again
  */
 public record WorkStep(
         StepKind kind,
@@ -40,6 +40,30 @@ public record WorkStep(
                 Optional.empty(),
                 OptionalInt.empty(),
                 Optional.empty(),
+                OptionalInt.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    static WorkStep panel(StepKind kind, String panel) {
+        return new WorkStep(
+                kind,
+                Optional.empty(),
+                Optional.of(panel),
+                OptionalInt.empty(),
+                Optional.empty(),
+                OptionalInt.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    static WorkStep board(StepKind kind, String board) {
+        return new WorkStep(
+                kind,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalInt.empty(),
+                Optional.of(board),
                 OptionalInt.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty());

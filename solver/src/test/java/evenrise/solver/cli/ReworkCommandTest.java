@@ -72,7 +72,7 @@ class ReworkCommandTest {
             assertThat(Files.readString(scratch.resolve("front.json"))).contains("\"points\"");
             assertThat(Files.readString(scratch.resolve("work.json"))).contains("\"re-terminate\"");
             assertThat(Files.readString(scratch.resolve("work.txt")))
-                    .contains("lock and tag", "prove dead", "stage 1 of", "Check afterwards", "[ ]  1");
+                    .contains("lock and tag", "proven before", "stage 1 of", "Check afterwards", "[ ]  1");
         }
 
         @Test

@@ -90,6 +90,41 @@ class MeasuredCsvTest {
     }
 
     @Nested
+    class AnOddReading {
+        /** Breakers of 20 A: 27.5 A is no current that one carries. */
+        @Test
+        void overItsBreakerIsWarnedOf() {
+            assertThat(read("load,phase,running_a\namp-1,A,27.5\n").notes())
+                    .anySatisfy(note -> assertThat(note).contains("line 2", "27.5 A on a breaker of 20.0 A"));
+        }
+
+        /** A logger's second-by-second rows: off, the inrush, then what it runs at. */
+        @Test
+        void thatIsRatherAnInrushIsWarnedOf() {
+            Measured measured = read("load,phase,amps\namp-1,A,0\namp-1,A,18.2\namp-1,A,6.9\namp-1,A,6.7\n");
+
+            assertThat(measured.notes())
+                    .anySatisfy(note -> assertThat(note)
+                            .contains("line 3", "18.2 A", "8.0 A of the project", "Maybe it is the inrush"));
+            assertThat(measured.currents().get("amp-1").runningAmps()).hasValue(18.2);
+        }
+
+        @Test
+        void belowFullUseIsWarnedOfOnce() {
+            assertThat(read("load,phase,amps\namp-1,A,5.6\nfan,B,2\n").notes())
+                    .singleElement()
+                    .asString()
+                    .contains("2 loads read", "'amp-1'", "full design use");
+        }
+
+        @Test
+        void nearWhatIsDesignedIsNot() {
+            assertThat(read("load,phase,amps\namp-1,A,8.2\nfan,B,2.9\n").notes())
+                    .isEmpty();
+        }
+    }
+
+    @Nested
     class ATable {
         @ParameterizedTest
         @ValueSource(

@@ -11,6 +11,8 @@ import static evenrise.model.Fixtures.anAssignment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.ARandomProject;
+import evenrise.model.BoardBuilder;
+import evenrise.model.PanelBuilder;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Equipment;
 import evenrise.model.project.Motor;
@@ -21,6 +23,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,6 +35,177 @@ class OrderOfWorkTest {
                 .flatMap(stage -> stage.steps().stream())
                 .map(WorkStep::kind)
                 .toList();
+    }
+
+    /** A panel whose breakers may be moved while it is live, by its maker, so that single loads go off. */
+    private static PanelBuilder withdrawable(String id) {
+        return aPanel(id).with(panel -> panel.withdrawableUnderLoad("maker's manual, invented"));
+    }
+
+    private static BoardBuilder lowVoltage(String id) {
+        return aBoard(id).with(board -> board.outputVolts(24));
+    }
+
+    @Nested
+    class APanelThatIsWorkedOn {
+        /** P1 feeds "one" and "near", Q feeds "far"; "one" moves inside P1. */
+        private WorkOrder moved(PanelBuilder panel) {
+            Project project = aProject()
+                    .panels(panel, aPanel("Q"))
+                    .loads(
+                            aLoad("one").unswitched(),
+                            aLoad("near").unswitched(),
+                            aLoad("far").unswitched())
+                    .build();
+            return OrderOfWork.between(project, plan(1), plan(3), 1);
+        }
+
+        private Plan plan(int slot) {
+            return aPlan().assignments(
+                            anAssignment("one").at("P1", slot),
+                            anAssignment("near").at("P1", 2),
+                            anAssignment("far").at("Q", 1))
+                    .build();
+        }
+
+        @Test
+        void isDeadWithAllThatItFeeds() {
+            WorkOrder order = moved(aPanel("P1"));
+
+            assertThat(order.cost()).isEqualTo(new OrderCost(0, 1, 1, 1, 1));
+            assertThat(order.stages()).singleElement().satisfies(stage -> {
+                assertThat(stage.deadPanels()).containsExactly("P1");
+                assertThat(stage.standingBy()).containsExactly("near");
+            });
+            assertThat(order.breaches()).isEmpty();
+        }
+
+        @Test
+        void isLiveOnlyByItsMakersWord() {
+            WorkOrder order = moved(withdrawable("P1"));
+
+            assertThat(order.cost()).isEqualTo(new OrderCost(0, 0, 1, 1, 1));
+            assertThat(order.stages().get(0).standingBy()).isEmpty();
+            assertThat(order.breaches()).isEmpty();
+        }
+
+        /** B1 is housed in P1 and switches "far" in Q, which therefore goes off with P1. */
+        @Test
+        void takesTheLoadsOfItsBoardsWithIt() {
+            Project project = aProject()
+                    .panels(aPanel("P1"), aPanel("Q"))
+                    .boards(aBoard("B1").in("P1").reaches("P1", "Q"))
+                    .loads(aLoad("one").unswitched(), aLoad("far"))
+                    .build();
+            WorkOrder order = OrderOfWork.between(project, boarded(1, 1), boarded(3, 1), 1);
+
+            assertThat(order.stages().get(0).standingBy()).containsExactly("far");
+            assertThat(order.breaches()).isEmpty();
+        }
+
+        private Plan boarded(int slot, int output) {
+            return aPlan().board("B1", 0, 0.25)
+                    .assignments(
+                            anAssignment("one").at("P1", slot),
+                            anAssignment("far").at("Q", 1).on("B1", output))
+                    .build();
+        }
+
+        /** Phase A takes 20 A: 12 A can come only when 10 A have left, and the panel is isolated once for both. */
+        @Test
+        void isIsolatedOnceForAllThatIsMovedInIt() {
+            Project project = aProject()
+                    .panels(aPanel("P1").slots(8).ratedAmps(25))
+                    .loads(
+                            aLoad("heavy").unswitched().runningAmps(12),
+                            aLoad("light").unswitched().runningAmps(10))
+                    .build();
+            Plan built = aPlan().assignments(
+                            anAssignment("heavy").at("P1", 3, Phase.B),
+                            anAssignment("light").at("P1", 1, Phase.A))
+                    .build();
+            Plan target = aPlan().assignments(
+                            anAssignment("heavy").at("P1", 2, Phase.A),
+                            anAssignment("light").at("P1", 5, Phase.C))
+                    .build();
+
+            WorkOrder order = OrderOfWork.between(project, built, target, 1);
+            GreedyOrder greedy = new GreedyOrder(new Passage(project, built, target));
+
+            assertThat(order.cost()).isEqualTo(new OrderCost(0, 1, 2, 1, 1));
+            assertThat(greedy.cost(greedy.stages(1).orElseThrow())).isEqualTo(order.cost());
+        }
+
+        /**
+         * 30 A on each phase of the supply leave nothing in its neutral; with the panel of phase A dead, B and C leave 30 A,
+         * more than the 0.5 · 50 A = 25 A that it may carry. The 40 A load of phase B may not move inside that panel then.
+         */
+        @Test
+        void mayNotBeDeadWhereWhatIsLeftLoadsANeutralTooMuch() {
+            Project project = aProject()
+                    .supply(aSupply().ratedAmps(50).neutralFactor(0.5))
+                    .panels(aPanel("P1"), aPanel("Q"))
+                    .loads(
+                            aLoad("a").unswitched().runningAmps(30),
+                            aLoad("b").unswitched().runningAmps(30),
+                            aLoad("c").unswitched().runningAmps(30))
+                    .build();
+
+            WorkOrder order = OrderOfWork.between(project, spread(1), spread(7), 1);
+
+            assertThat(order.breaches())
+                    .anySatisfy(breach -> assertThat(breach.message()).contains("neutral"));
+        }
+
+        private Plan spread(int slot) {
+            return aPlan().assignments(
+                            anAssignment("a").at("P1", slot, Phase.A),
+                            anAssignment("b").at("Q", 3, Phase.B),
+                            anAssignment("c").at("Q", 5, Phase.C))
+                    .build();
+        }
+    }
+
+    @Nested
+    class ABoardWhoseLeadIsMoved {
+        private WorkOrder moved(OptionalDouble volts) {
+            Project project = aProject()
+                    .panels(aPanel("P1"))
+                    .boards(aBoard("B1").with(board -> board.outputVolts(volts)))
+                    .loads(aLoad("one"), aLoad("other"))
+                    .build();
+            return OrderOfWork.between(project, plan(1), plan(3), 1);
+        }
+
+        private Plan plan(int output) {
+            return aPlan().board("B1", 0, 0.25)
+                    .assignments(
+                            anAssignment("one").at("P1", 1).on("B1", output),
+                            anAssignment("other").at("P1", 2).on("B1", 2))
+                    .build();
+        }
+
+        @Test
+        void isIsolatedWithWhatItSwitches() {
+            for (OptionalDouble volts : List.of(OptionalDouble.empty(), OptionalDouble.of(50))) {
+                WorkOrder order = moved(volts);
+
+                assertThat(order.cost()).isEqualTo(new OrderCost(0, 1, 1, 1, 1));
+                assertThat(order.stages().get(0).deadBoards()).containsExactly("B1");
+                assertThat(order.stages().get(0).standingBy()).containsExactly("other");
+                assertThat(order.breaches()).isEmpty();
+            }
+        }
+
+        /** Less than 50 V to earth need not be dead: OSHA 1910.333(a)(1). */
+        @Test
+        void staysLiveAtExtraLowVoltage() {
+            WorkOrder order = moved(OptionalDouble.of(24));
+
+            assertThat(order.stages().get(0).deadBoards()).isEmpty();
+            assertThat(order.stages().get(0).standingBy()).isEmpty();
+            assertThat(order.breaches()).isEmpty();
+        }
     }
 
     @Nested
@@ -59,7 +233,17 @@ class OrderOfWorkTest {
         void isCheckedForItsRotationBeforeItIsCoupled() {
             assertThat(kinds(moved(MotorRotation.FORWARD)))
                     .containsExactly(
-                            StepKind.LOCK_OUT, StepKind.RE_TERMINATE, StepKind.CHECK_ROTATION, StepKind.ENERGISE);
+                            StepKind.LOCK_OUT,
+                            StepKind.ISOLATE_PANEL,
+                            StepKind.ISOLATE_PANEL,
+                            StepKind.RE_TERMINATE,
+                            StepKind.CHECK_ROTATION,
+                            StepKind.MAKE_READY,
+                            StepKind.ENERGISE_PANEL,
+                            StepKind.ENERGISE_PANEL,
+                            StepKind.ENERGISE,
+                            StepKind.FUNCTION_TEST,
+                            StepKind.RELABEL);
         }
 
         @Test
@@ -72,7 +256,7 @@ class OrderOfWorkTest {
     class AnExchangeOfTwoBreakers {
         private Project project(int slots) {
             return aProject()
-                    .panels(aPanel("P1").slots(slots))
+                    .panels(withdrawable("P1").slots(slots))
                     .loads(aLoad("one").unswitched(), aLoad("two").unswitched())
                     .build();
         }
@@ -97,8 +281,12 @@ class OrderOfWorkTest {
                             StepKind.PARK,
                             StepKind.RE_TERMINATE,
                             StepKind.RE_TERMINATE,
+                            StepKind.MAKE_READY,
                             StepKind.ENERGISE,
-                            StepKind.ENERGISE);
+                            StepKind.ENERGISE,
+                            StepKind.FUNCTION_TEST,
+                            StepKind.FUNCTION_TEST,
+                            StepKind.RELABEL);
             assertThat(order.breaches()).isEmpty();
             assertThat(order.obstacles()).singleElement().asString().contains("goes where another one of them is");
         }
@@ -106,7 +294,7 @@ class OrderOfWorkTest {
         @Test
         void takesOneOutWhereNoSlotIsFree() {
             Project full = aProject()
-                    .panels(aPanel("P1").slots(4).reservedSlots(2, 4))
+                    .panels(withdrawable("P1").slots(4).reservedSlots(2, 4))
                     .loads(aLoad("one").unswitched(), aLoad("two").unswitched())
                     .build();
 
@@ -125,7 +313,7 @@ class OrderOfWorkTest {
 
             WorkOrder order = OrderOfWork.between(project(4), built, apart, 1);
 
-            assertThat(order.cost()).isEqualTo(new OrderCost(0, 1, 2, 2));
+            assertThat(order.cost()).isEqualTo(new OrderCost(0, 0, 1, 2, 2));
             assertThat(order.obstacles()).isEmpty();
         }
 
@@ -150,7 +338,7 @@ class OrderOfWorkTest {
         @Test
         void letARatingDecideWhoGoesFirst() {
             Project project = aProject()
-                    .panels(aPanel("P1").slots(8).ratedAmps(25))
+                    .panels(withdrawable("P1").slots(8).ratedAmps(25))
                     .loads(
                             aLoad("heavy").unswitched().runningAmps(12),
                             aLoad("light").unswitched().runningAmps(10))
@@ -174,8 +362,8 @@ class OrderOfWorkTest {
         @Test
         void keepAGroupTogetherAndSayWhy() {
             Project project = aProject()
-                    .panels(aPanel("P1"))
-                    .boards(aBoard("B1"), aBoard("B2"))
+                    .panels(withdrawable("P1"))
+                    .boards(lowVoltage("B1"), lowVoltage("B2"))
                     .groups(aGroup("stage"))
                     .loads(aLoad("one").group("stage"), aLoad("two").group("stage"))
                     .build();
@@ -203,7 +391,7 @@ class OrderOfWorkTest {
             var supply = aSupply();
             return aProject()
                     .supply(inrushLimit ? supply.inrushLimitAmps(60) : supply)
-                    .panels(aPanel("P1"))
+                    .panels(withdrawable("P1"))
                     .boards(aBoard("B1"))
                     .loads(
                             aLoad("dsp").processing().runningAmps(1).idleAmps(1),
@@ -231,8 +419,11 @@ class OrderOfWorkTest {
                             StepKind.SYSTEM_OFF,
                             StepKind.LOCK_OUT,
                             StepKind.RE_TERMINATE,
+                            StepKind.MAKE_READY,
                             StepKind.UNLOCK,
-                            StepKind.SYSTEM_ON);
+                            StepKind.SYSTEM_ON,
+                            StepKind.FUNCTION_TEST,
+                            StepKind.RELABEL);
         }
 
         @Test
@@ -270,8 +461,28 @@ class OrderOfWorkTest {
         @ParameterizedTest(name = "seed {0}")
         @ValueSource(longs = {1, 2, 4, 7, 8, 10, 11, 16, 17, 21})
         void isTheCheapestOfAll(long seed) {
+            holdsForAll(
+                    ARandomProject.planted(seed), ARandomProject.planted(seed).project());
+        }
+
+        /** Panels and boards that stay live at work leave more orders to choose from. */
+        @ParameterizedTest(name = "seed {0}")
+        @ValueSource(longs = {1, 2, 4, 7, 8, 10, 11, 16, 17, 21})
+        void isTheCheapestOfAllWhereWorkMayBeDoneLive(long seed) {
             ARandomProject.Planted planted = ARandomProject.planted(seed);
-            Project project = planted.project();
+            holdsForAll(planted, live(planted.project()));
+        }
+
+        private static Project live(Project project) {
+            return project.withPanels(project.panels().stream()
+                            .map(panel -> panel.withWithdrawableUnderLoad(Optional.of("maker's manual, invented")))
+                            .toList())
+                    .withBoards(project.boards().stream()
+                            .map(board -> board.withOutputVolts(OptionalDouble.of(24)))
+                            .toList());
+        }
+
+        private void holdsForAll(ARandomProject.Planted planted, Project project) {
             Optional<FrontPoint> point = Reworked.front(project, planted.plan(), 6_000).points().stream()
                     .filter(each -> size(each) <= 5)
                     .reduce((one, next) -> next);
@@ -308,6 +519,8 @@ class OrderOfWorkTest {
                 after.or(set);
                 stages.add(new WorkStage(
                         way.isSystemOff(),
+                        List.copyOf(way.isolation().panels()),
+                        List.copyOf(way.isolation().boards()),
                         List.copyOf(passage.loads(set)),
                         List.of(),
                         List.copyOf(way.outages()),
@@ -322,7 +535,8 @@ class OrderOfWorkTest {
     }
 
     private static OrderCost leastOneAtOnce(OrderCost cost) {
-        return new OrderCost(cost.systemOffs(), Math.max(1, cost.mostLockedOut()), cost.outages(), cost.stages());
+        return new OrderCost(
+                cost.systemOffs(), cost.isolations(), Math.max(1, cost.mostLockedOut()), cost.outages(), cost.stages());
     }
 
     @Nested

@@ -13,6 +13,7 @@ import evenrise.model.project.Project;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The replay must find what is wrong with a list, or it proves nothing. */
@@ -49,7 +50,8 @@ class ReplayTest {
     }
 
     private List<Breach> replay(Plan target, WorkStep... steps) {
-        WorkStage stage = new WorkStage(false, List.of(), List.of(), List.of(), List.of(steps), target, 0);
+        WorkStage stage =
+                new WorkStage(false, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(steps), target, 0);
         return Replay.of(project, built, target, List.of(stage));
     }
 
@@ -59,8 +61,68 @@ class ReplayTest {
 
     @Test
     void findsNothingInASoundList() {
-        assertThat(replay(plan(1, 3, 6), lock("sub"), move("sub", 6), energise("sub")))
-                .isEmpty();
+        assertThat(replay(plan(1, 3, 6), SOUND)).isEmpty();
+    }
+
+    /** The panel is dead while a breaker of it is worked on, so all that it feeds is off, last on first off. */
+    private static final WorkStep[] SOUND = {
+        WorkStep.load(StepKind.SWITCH_OFF, "amp"),
+        lock("sub"),
+        WorkStep.load(StepKind.SWITCH_OFF, "dsp"),
+        WorkStep.panel(StepKind.ISOLATE_PANEL, "P1"),
+        move("sub", 6),
+        WorkStep.system(StepKind.MAKE_READY),
+        WorkStep.panel(StepKind.ENERGISE_PANEL, "P1"),
+        WorkStep.load(StepKind.SWITCH_ON, "dsp"),
+        WorkStep.load(StepKind.SWITCH_ON, "amp"),
+        energise("sub"),
+        WorkStep.load(StepKind.FUNCTION_TEST, "sub"),
+        WorkStep.system(StepKind.RELABEL)
+    };
+
+    private List<Breach> without(StepKind kind) {
+        return replay(
+                plan(1, 3, 6),
+                Stream.of(SOUND).filter(step -> step.kind() != kind).toArray(WorkStep[]::new));
+    }
+
+    @Test
+    void findsABreakerThatIsWorkedOnInALivePanel() {
+        says(without(StepKind.ISOLATE_PANEL), "breaker of load 'sub'", "panel 'P1', which is live");
+    }
+
+    @Test
+    void findsAPanelThatIsIsolatedUnderLoad() {
+        says(without(StepKind.SWITCH_OFF), "'P1' is isolated while load 'amp' is on");
+    }
+
+    @Test
+    void findsVoltageBeforeCoversAreOn() {
+        says(without(StepKind.MAKE_READY), "voltage comes back", "'sub'");
+    }
+
+    @Test
+    void findsALoadThatComesOnInADeadPanel() {
+        says(without(StepKind.ENERGISE_PANEL), "'dsp'", "isolated");
+        says(without(StepKind.ENERGISE_PANEL), "'P1' is still isolated");
+    }
+
+    @Test
+    void findsWhatIsNeitherTriedNorLabelled() {
+        says(without(StepKind.FUNCTION_TEST), "'sub' was moved and is not tried");
+        says(without(StepKind.RELABEL), "'sub' was moved and its labels are not");
+    }
+
+    @Test
+    void findsALeadThatIsMovedOnALiveBoard() {
+        says(
+                replay(
+                        plan(1, 3, 5),
+                        lock("sub"),
+                        WorkStep.lead("sub", Optional.of("B1"), OptionalInt.of(4)),
+                        energise("sub")),
+                "lead of load 'sub'",
+                "board 'B1', which is live");
     }
 
     @Test

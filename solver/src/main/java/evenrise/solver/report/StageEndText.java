@@ -1,0 +1,38 @@
+package evenrise.solver.report;
+
+import evenrise.model.plan.Grade;
+import evenrise.model.project.Project;
+import evenrise.model.review.ElectricalReview;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Referee;
+import evenrise.solver.rework.WorkStage;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How the plant stands after a stage: whole, or which limits it breaks, each by name. */
+final class StageEndText {
+    private static final int MOST_SHOWN = 20;
+
+    private StageEndText() {}
+
+    static void into(Section end, Project project, WorkStage stage, boolean isLast) {
+        Layout layout = Layout.of(project, stage.after());
+        List<String> broken = new ArrayList<>();
+        Referee.judge(layout).violations().forEach(each -> broken.add(each.rule() + ": " + each.message()));
+        ElectricalReview.of(layout).remarks().stream()
+                .filter(remark -> remark.grade() == Grade.BREAKS)
+                .forEach(remark -> broken.add(remark.check() + ": " + remark.message()));
+        if (broken.isEmpty()) {
+            end.text("The plant is whole and may run" + (isLast ? "." : "; the next stage can wait.")
+                    + " It keeps every hard rule, and nothing that the electrical review could check breaks a limit.");
+            return;
+        }
+        end.text("The plant is NOT whole: " + Numbers.counted(broken.size(), "limit")
+                + (broken.size() == 1 ? " is" : " are") + " broken. Whoever is responsible for it decides whether it"
+                + " runs like this" + (isLast ? ":" : " until the next stage:"));
+        broken.stream().limit(MOST_SHOWN).forEach(end::item);
+        if (broken.size() > MOST_SHOWN) {
+            end.item("and " + (broken.size() - MOST_SHOWN) + " more; audit the plan to see them");
+        }
+    }
+}

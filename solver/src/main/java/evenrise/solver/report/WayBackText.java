@@ -1,0 +1,47 @@
+package evenrise.solver.report;
+
+import evenrise.model.plan.Assignment;
+import evenrise.model.plan.BoardSetting;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Phase;
+import evenrise.solver.rework.StepKind;
+import evenrise.solver.rework.WorkStage;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** What to do where a step of a stage fails: where everything was. */
+final class WayBackText {
+    private WayBackText() {}
+
+    static void into(Section section, Plan before, WorkStage stage) {
+        section.text(
+                "Stop, and leave locked out what is locked out. Put back what was moved in this stage, as below, and"
+                    + " go on from the step that makes ready, with every test. The plant then is as it was before this"
+                    + " stage.");
+        Map<String, Assignment> seats = new HashMap<>();
+        before.assignments().forEach(each -> seats.put(each.load(), each));
+        stage.lockedOut().forEach(load -> section.item(load + ": " + place(seats.get(load))));
+        Map<String, BoardSetting> settings = new HashMap<>();
+        before.boards().forEach(each -> settings.put(each.id(), each));
+        stage.steps().stream()
+                .filter(step -> step.kind() == StepKind.SET_BOARD)
+                .map(step -> settings.get(step.board().orElseThrow()))
+                .forEach(was -> section.item("board " + was.id() + ": start delay "
+                        + Numbers.seconds(was.startDelaySeconds()) + " s, step " + Numbers.seconds(was.stepSeconds())
+                        + " s"));
+    }
+
+    private static String place(Assignment seat) {
+        if (seat == null) {
+            return "it had no breaker: take it out, cap and tag its conductors";
+        }
+        String phases = seat.phases().stream().map(Phase::name).collect(Collectors.joining(" "));
+        return StepText.slot(seat.panel(), seat.slot())
+                + (phases.isEmpty() ? "" : ", phase " + phases)
+                + seat.board()
+                        .map(board ->
+                                ", " + StepText.output(board, seat.output().orElse(0)))
+                        .orElse("");
+    }
+}

@@ -1,0 +1,64 @@
+package evenrise.solver.rework;
+
+import evenrise.model.project.Board;
+import evenrise.model.project.Panel;
+import evenrise.model.rules.ProjectIndex;
+import java.util.Collection;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * What is dead while work goes on: the panels in which a breaker is worked on, save those whose maker says that it may be
+ * done under load; the boards in them; and the boards whose leads are moved, save those of extra-low voltage.
+ *
+ * @param boards without those in the panels
+ */
+record Isolation(Set<String> panels, Set<String> boards) {
+    /** Parts of at least this voltage to earth are dead before somebody works on them: OSHA 1910.333(a)(1). */
+    static final double LIVE_VOLTS = 50;
+
+    static Isolation of(ProjectIndex index, Collection<LoadChange> changes) {
+        Set<String> panels = new TreeSet<>();
+        Set<String> boards = new TreeSet<>();
+        for (LoadChange change : changes) {
+            if (change.isReTerminated()) {
+                change.from().ifPresent(seat -> panels.add(seat.panel()));
+                panels.add(change.to().panel());
+            }
+            if (change.isReLanded()) {
+                change.from().flatMap(seat -> seat.board()).ifPresent(boards::add);
+                change.to().board().ifPresent(boards::add);
+            }
+        }
+        panels.removeIf(id -> index.panel(id).filter(Isolation::isDeadAtWork).isEmpty());
+        boards.removeIf(id -> index.board(id)
+                .filter(board -> isDeadAtWork(board) && !panels.contains(board.panel()))
+                .isEmpty());
+        return new Isolation(panels, boards);
+    }
+
+    static boolean isDeadAtWork(Panel panel) {
+        return panel.withdrawableUnderLoad().isEmpty();
+    }
+
+    static boolean isDeadAtWork(Board board) {
+        return board.outputVolts().isEmpty() || board.outputVolts().getAsDouble() >= LIVE_VOLTS;
+    }
+
+    int size() {
+        return panels.size() + boards.size();
+    }
+
+    /** Whether a load has no current then: its panel is dead, or the board that switches it. */
+    boolean takesOff(ProjectIndex index, String panel, Optional<String> board) {
+        return panels.contains(panel) || board.filter(id -> isDead(index, id)).isPresent();
+    }
+
+    private boolean isDead(ProjectIndex index, String board) {
+        return boards.contains(board)
+                || index.board(board)
+                        .filter(found -> panels.contains(found.panel()))
+                        .isPresent();
+    }
+}
