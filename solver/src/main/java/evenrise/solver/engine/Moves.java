@@ -1,6 +1,5 @@
 package evenrise.solver.engine;
 
-import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Random;
@@ -14,9 +13,6 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
     private static final int MOST_DRAWS = 200;
     /** One in so many changes of a small project comes together with a new setting of a board. */
     private static final int WITH_SETTING = 5;
-
-    /** In larger projects the other moves gave more; found by experiment. */
-    private static final int MOST_LOADS_FOR_BALANCE = 150;
 
     private static final double INSERTIONS = 0.05;
     private static final double INSERTIONS_A_PART = 20;
@@ -71,7 +67,7 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
             situation = current;
             aim = new Aim(situation);
             sketch = new Sketch(situation);
-            wheel = wheel(situation);
+            wheel = Wheel.of(situation);
             insertion = new Insertion(situation);
         }
         for (int i = 0; i < MOST_DRAWS; i++) {
@@ -82,7 +78,7 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
                     // Where this leads nowhere, the first change stands alone.
                     retime.draw(situation, aim, random, sketch);
                 }
-                return sketch.toMove(plan);
+                return Rearrangement.of(sketch, plan);
             }
         }
         return new Rearrangement();
@@ -104,28 +100,5 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
             return eviction;
         }
         return wheel.get(random.nextInt(wheel.size()));
-    }
-
-    static List<Neighbourhood> wheel(Situation situation) {
-        Neighbourhood places = new PlaceExchange();
-        Neighbourhood outputs = new OutputExchange();
-        Neighbourhood runs = new RunReorder();
-        Neighbourhood gaps = new GapShift();
-        Neighbourhood boards = new BoardRetime();
-        Neighbourhood groups = new GroupTransfer(situation);
-        List<Neighbourhood> wheel = new ArrayList<>(List.of(
-                places, places, places, places, places, outputs, outputs, outputs, outputs, runs, runs, gaps, gaps,
-                gaps, boards, boards, boards, groups, groups));
-        if (situation.plant.isSmall()) {
-            wheel.add(new BoardExchange(situation));
-            wheel.add(new LoadExchange(situation));
-        } else {
-            wheel.add(new BoardReset(situation));
-            if (situation.plant.loadCount() <= MOST_LOADS_FOR_BALANCE) {
-                Neighbourhood balance = new BalancedExchange(situation.plant);
-                wheel.addAll(List.of(balance, balance, balance));
-            }
-        }
-        return List.copyOf(wheel);
     }
 }

@@ -12,8 +12,10 @@ final class NearbyArchive {
     private static final long RULES_FIRST = 1_000_000_000_000L;
 
     private final long[] bestUpTo;
-    private final TreeMap<Integer, WorkingPlan> kept = new TreeMap<>();
+    private final TreeMap<Integer, Kept> kept = new TreeMap<>();
     private final PlanMapper mapper;
+
+    private record Kept(PlanSnapshot plan, long hardCharge, long objectiveMilliAmps) {}
 
     NearbyArchive(Plant plant) {
         mapper = new PlanMapper(plant);
@@ -33,9 +35,7 @@ final class NearbyArchive {
                 kept.remove(m);
             }
         }
-        WorkingPlan plan = mapper.toWorkingPlan(situation);
-        plan.setScore(PlanScoreCalculator.score(situation));
-        kept.put(moves, plan);
+        kept.put(moves, new Kept(situation.snapshot(), situation.hardCharge(), situation.objectiveMilliAmps()));
     }
 
     private static long value(Situation situation) {
@@ -44,15 +44,15 @@ final class NearbyArchive {
     }
 
     /** The plan that a price per move would choose. */
-    WorkingPlan best(double perMoveAmps) {
-        WorkingPlan best = null;
+    PlanSnapshot best(double perMoveAmps) {
+        PlanSnapshot best = null;
         long leastCharge = Long.MAX_VALUE;
         double least = Double.POSITIVE_INFINITY;
-        for (Map.Entry<Integer, WorkingPlan> each : kept.entrySet()) {
-            long charge = -each.getValue().score().hardScore();
-            double cost = -each.getValue().score().softScore() / 1000.0 + perMoveAmps * each.getKey();
+        for (Map.Entry<Integer, Kept> each : kept.entrySet()) {
+            long charge = each.getValue().hardCharge;
+            double cost = each.getValue().objectiveMilliAmps / 1000.0 + perMoveAmps * each.getKey();
             if (charge < leastCharge || (charge == leastCharge && cost < least)) {
-                best = each.getValue();
+                best = each.getValue().plan;
                 leastCharge = charge;
                 least = cost;
             }
@@ -63,12 +63,12 @@ final class NearbyArchive {
     /** Every plan kept, by rising moves: as it falls in broken rules, then in the objective. */
     List<NearbyPlan> plans() {
         List<NearbyPlan> plans = new ArrayList<>();
-        kept.forEach((moves, plan) -> plans.add(new NearbyPlan(
-                moves, -plan.score().hardScore(), -plan.score().softScore() / 1000.0, mapper.toPlan(plan))));
+        kept.forEach((moves, each) -> plans.add(
+                new NearbyPlan(moves, each.hardCharge, each.objectiveMilliAmps / 1000.0, mapper.toPlan(each.plan))));
         return plans;
     }
 
-    List<WorkingPlan> workingPlans() {
-        return List.copyOf(kept.values());
+    List<PlanSnapshot> snapshots() {
+        return kept.values().stream().map(Kept::plan).toList();
     }
 }

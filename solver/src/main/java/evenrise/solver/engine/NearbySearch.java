@@ -55,7 +55,7 @@ public final class NearbySearch {
     private final Neighbourhood homecoming;
     private final Neighbourhood insertion;
     private final Neighbourhood relief = new Relief();
-    private final WorkingPlan built;
+    private final PlanSnapshot built;
     private final Neighbourhood retime = new BoardRetime();
     private final double dearestAmps;
     private Place[] oldPlaces = new Place[64];
@@ -68,7 +68,7 @@ public final class NearbySearch {
         plant = new Plant(project);
         mapper = new PlanMapper(plant);
         situation = mapper.toSituation(built);
-        this.built = mapper.toWorkingPlan(situation);
+        this.built = situation.snapshot();
         homes = new Homes(situation);
         archive = new NearbyArchive(plant);
         cooling = new Cooling(plant);
@@ -77,7 +77,7 @@ public final class NearbySearch {
         random = new SplittableRandom(seed);
         aim = new Aim(situation);
         sketch = new Sketch(situation);
-        wheel = Moves.wheel(situation);
+        wheel = Wheel.of(situation);
         homecoming = new Homecoming(homes);
         insertion = new Insertion(situation);
         dearestAmps = Math.max(1, situation.objectiveWith(situation.peakInrushAmps()) / 10);
@@ -86,7 +86,7 @@ public final class NearbySearch {
 
     /** Takes a plan from elsewhere into account. */
     public void offer(Plan plan) {
-        load(mapper.toWorkingPlan(mapper.toSituation(plan)));
+        load(mapper.toSituation(plan).snapshot());
         archive.offer(situation, homes.moves());
     }
 
@@ -148,15 +148,8 @@ public final class NearbySearch {
         return tried;
     }
 
-    private void load(WorkingPlan plan) {
-        for (BoardTiming board : plan.boards()) {
-            situation.set(board.board(), board.getStartDelay(), board.getStep());
-        }
-        for (LoadPlacement load : plan.loads()) {
-            situation.place(load.load(), load.getPlace());
-            situation.wire(load.load(), load.getOutput());
-        }
-        situation.settle();
+    private void load(PlanSnapshot plan) {
+        situation.take(plan);
         homes.refreshAll(situation);
     }
 

@@ -22,21 +22,6 @@ final class PlanMapper {
         this.project = plant.project;
     }
 
-    WorkingPlan toWorkingPlan(Situation situation) {
-        List<LoadPlacement> loads = new ArrayList<>();
-        for (int load = 0; load < plant.loadCount(); load++) {
-            loads.add(new LoadPlacement(load, situation.placeOf(load), situation.outputOf(load)));
-        }
-        List<BoardTiming> boards = new ArrayList<>();
-        for (int board = 0; board < plant.boardCount; board++) {
-            boards.add(new BoardTiming(
-                    board,
-                    situation.clock().startDelay(board),
-                    situation.clock().step(board)));
-        }
-        return new WorkingPlan(plant, loads, boards);
-    }
-
     /** What of an earlier plan still fits the project; a load that does not is left without a place or output. */
     Situation toSituation(Plan plan) {
         Situation situation = new Situation(plant);
@@ -103,22 +88,21 @@ final class PlanMapper {
      * The files' plan, without figures, phases and times, which follow from it. A load that lacks its place or its output
      * is left out: it is not assigned.
      */
-    Plan toPlan(WorkingPlan working) {
+    Plan toPlan(PlanSnapshot plan) {
         List<BoardSetting> settings = new ArrayList<>();
-        for (BoardTiming board : working.boards()) {
+        for (int board = 0; board < plan.boardCount(); board++) {
             settings.add(new BoardSetting(
-                    project.boards().get(board.board()).id(),
-                    board.getStartDelay().seconds(),
-                    board.getStep().seconds()));
+                    project.boards().get(board).id(),
+                    plan.startDelay(board).seconds(),
+                    plan.step(board).seconds()));
         }
         List<Assignment> assignments = new ArrayList<>();
-        for (LoadPlacement load : working.loads()) {
-            Place place = load.getPlace();
-            Output output = load.getOutput();
-            boolean switched = plant.switched[load.load()];
-            if (place != null && (output != null || !switched)) {
+        for (int load = 0; load < plan.loadCount(); load++) {
+            Place place = plan.placeOf(load);
+            Output output = plan.outputOf(load);
+            if (place != null && (output != null || !plant.switched[load])) {
                 assignments.add(Assignment.builder()
-                        .load(plant.loads[load.load()].id())
+                        .load(plant.loads[load].id())
                         .panel(project.panels().get(place.panel()).id())
                         .slot(place.slot())
                         .board(Optional.ofNullable(output)

@@ -16,7 +16,7 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
 
     @Override
     public void resetWorkingSolution(WorkingPlan plan) {
-        situation = Situation.of(plan);
+        situation = plan.situation();
         measure = measure == null ? new Energy(plan.plant()) : measure;
         changedLoads = new LoadPlacement[256];
         changedBoards = new BoardTiming[64];

@@ -38,7 +38,7 @@ public final class Planner {
     public PlanningOutcome plan() {
         PlanMapper mapper = new PlanMapper(plant);
         Situation start = request.from().map(mapper::toSituation).orElseGet(() -> FirstPlan.build(plant));
-        WorkingPlan first = mapper.toWorkingPlan(start);
+        WorkingPlan first = WorkingPlan.of(plant, start.snapshot());
         progress.offer(first, PlanScoreCalculator.score(start), 0);
         synchronized (searches) {
             for (int i = 0; i < request.threads(); i++) {
@@ -68,7 +68,7 @@ public final class Planner {
             best = offered.get();
         }
         progress.finish();
-        Plan plan = mapper.toPlan(best);
+        Plan plan = mapper.toPlan(best.snapshot());
         return new PlanningOutcome(
                 plan, moves, progress.elapsedSeconds(), progress.firstFeasibleSeconds(), progress.provenAmps());
     }
@@ -78,7 +78,8 @@ public final class Planner {
      * the search goes on.
      */
     public Optional<Plan> best() {
-        return progress.best().map(best -> PlanFinisher.timed(request.project(), new PlanMapper(plant).toPlan(best)));
+        return progress.best()
+                .map(best -> PlanFinisher.timed(request.project(), new PlanMapper(plant).toPlan(best.snapshot())));
     }
 
     /** Whatever goes wrong in a proof, in its native part too, costs the proof and never the plan. */

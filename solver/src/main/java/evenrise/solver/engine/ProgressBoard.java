@@ -76,7 +76,7 @@ final class ProgressBoard {
                 && best.hardScore() == 0
                 && -best.softScore() / 1000.0 <= provenAmps + 2 * Proof.PROVEN_AMPS;
         if (isClose && !isProven) {
-            Situation situation = Situation.of(bestPlan);
+            Situation situation = bestPlan.situation();
             double amps = situation.objectiveWith(situation.peakInrushAmps());
             isProven = amps <= provenAmps + Proof.PROVEN_AMPS - ROUNDING_AMPS;
             if (isProven) {
@@ -113,7 +113,7 @@ final class ProgressBoard {
     private void tell() {
         long begin = System.nanoTime();
         WorkingPlan plan = bestPlan;
-        Situation situation = Situation.of(plan);
+        Situation situation = plan.situation();
         listener.accept(new Progress(
                 elapsedSeconds(),
                 movesKnown,
@@ -130,7 +130,7 @@ final class ProgressBoard {
     /** As the referee counts them. */
     private static int brokenPlaces(WorkingPlan plan) {
         PlanMapper mapper = new PlanMapper(plan.plant());
-        Plan finished = PlanFinisher.timed(plan.plant().project, mapper.toPlan(plan));
+        Plan finished = PlanFinisher.timed(plan.plant().project, mapper.toPlan(plan.snapshot()));
         return Referee.judge(plan.plant().project, finished).violations().size();
     }
 }

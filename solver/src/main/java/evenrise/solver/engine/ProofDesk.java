@@ -24,7 +24,7 @@ final class ProofDesk implements BoundSource.Desk {
     @Override
     public void plan(Plan plan) {
         Situation situation = mapper.toSituation(plan);
-        WorkingPlan working = mapper.toWorkingPlan(situation);
+        WorkingPlan working = WorkingPlan.of(plant, situation.snapshot());
         working.setScore(PlanScoreCalculator.score(situation));
         progress.offer(working, working.score(), 0);
     }
@@ -33,6 +33,6 @@ final class ProofDesk implements BoundSource.Desk {
     public Optional<Plan> best() {
         return progress.best()
                 .filter(plan -> plan.score() != null && plan.score().hardScore() == 0)
-                .map(plan -> PlanFinisher.timed(plant.project, mapper.toPlan(plan)));
+                .map(plan -> PlanFinisher.timed(plant.project, mapper.toPlan(plan.snapshot())));
     }
 }

@@ -13,6 +13,17 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
     private record Change(
             LoadPlacement load, Place place, Output output, BoardTiming board, Setting startDelay, Setting step) {}
 
+    static Rearrangement of(Sketch sketch, WorkingPlan plan) {
+        Rearrangement move = new Rearrangement();
+        for (int i = 0; i < sketch.loadCount(); i++) {
+            move.load(plan.loads().get(sketch.load(i)), sketch.place(i), sketch.output(i));
+        }
+        for (Sketch.BoardChange change : sketch.boardChanges()) {
+            move.board(plan.boards().get(change.board()), change.startDelay(), change.step());
+        }
+        return move;
+    }
+
     Rearrangement load(LoadPlacement load, Place place, Output output) {
         changes.add(new Change(load, place, output, null, null, null));
         return this;

@@ -36,12 +36,12 @@ final class Shrinking {
     private record Part(boolean isBoard, int index, boolean place, boolean output) {}
 
     /** @param more whether to go on; asked before every try */
-    void run(Consumer<WorkingPlan> loader, BooleanSupplier more) {
+    void run(Consumer<PlanSnapshot> loader, BooleanSupplier more) {
         this.more = more;
-        Set<WorkingPlan> done = new LinkedHashSet<>();
+        Set<PlanSnapshot> done = new LinkedHashSet<>();
         for (int round = 0; round < MOST_ROUNDS; round++) {
             boolean any = false;
-            for (WorkingPlan plan : archive.workingPlans()) {
+            for (PlanSnapshot plan : archive.snapshots()) {
                 if (more.getAsBoolean() && done.add(plan)) {
                     any = true;
                     loader.accept(plan);
@@ -80,7 +80,7 @@ final class Shrinking {
         return parts;
     }
 
-    private void undoEveryChoice(WorkingPlan plan, List<Part> parts, Consumer<WorkingPlan> loader) {
+    private void undoEveryChoice(PlanSnapshot plan, List<Part> parts, Consumer<PlanSnapshot> loader) {
         for (int choice = 1; choice < 1 << parts.size() && more.getAsBoolean(); choice++) {
             loader.accept(plan);
             for (int i = 0; i < parts.size(); i++) {
@@ -92,7 +92,7 @@ final class Shrinking {
         }
     }
 
-    private void undoOneByOne(WorkingPlan plan, List<Part> parts, Consumer<WorkingPlan> loader) {
+    private void undoOneByOne(PlanSnapshot plan, List<Part> parts, Consumer<PlanSnapshot> loader) {
         for (Part part : parts) {
             if (!more.getAsBoolean()) {
                 return;

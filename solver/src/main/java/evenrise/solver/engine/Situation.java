@@ -100,20 +100,34 @@ final class Situation {
         muddledBoards = new IndexSet(plant.boardCount);
     }
 
-    static Situation of(WorkingPlan plan) {
-        Situation situation = new Situation(plan.plant());
-        for (BoardTiming board : plan.boards()) {
-            situation.set(board.board(), board.getStartDelay(), board.getStep());
-        }
-        for (LoadPlacement load : plan.loads()) {
-            situation.place(load.load(), load.getPlace());
-            situation.wire(load.load(), load.getOutput());
-        }
-        situation.settle();
+    static Situation of(Plant plant, PlanSnapshot plan) {
+        Situation situation = new Situation(plant);
+        situation.take(plan);
         return situation;
     }
 
     // ---- changes
+
+    /** Becomes another plan. */
+    void take(PlanSnapshot plan) {
+        for (int board = 0; board < plan.boardCount(); board++) {
+            set(board, plan.startDelay(board), plan.step(board));
+        }
+        for (int load = 0; load < plan.loadCount(); load++) {
+            place(load, plan.placeOf(load));
+            wire(load, plan.outputOf(load));
+        }
+        settle();
+    }
+
+    /** The plan as it is now. */
+    PlanSnapshot snapshot() {
+        Setting[] startDelays = new Setting[plant.boardCount];
+        Setting[] steps = new Setting[plant.boardCount];
+        Arrays.setAll(startDelays, clock::startDelay);
+        Arrays.setAll(steps, clock::step);
+        return new PlanSnapshot(placeOf.clone(), outputOf.clone(), startDelays, steps);
+    }
 
     void place(int load, Place place) {
         noteChange(load);

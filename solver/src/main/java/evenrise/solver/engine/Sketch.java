@@ -14,7 +14,8 @@ final class Sketch {
     private int loadCount;
     private final List<BoardChange> boards = new ArrayList<>(2);
 
-    private record BoardChange(int board, Setting startDelay, Setting step) {}
+    /** Another setting of one board. */
+    record BoardChange(int board, Setting startDelay, Setting step) {}
 
     Sketch(Situation situation) {
         this.situation = situation;
@@ -37,6 +38,21 @@ final class Sketch {
     /** One of the loads that change. */
     int load(int position) {
         return loads[position];
+    }
+
+    /** The place that one of them will take, or has where it keeps its own. */
+    Place place(int position) {
+        return places[position];
+    }
+
+    /** The output that one of them will take, or has where it keeps its own. */
+    Output output(int position) {
+        return outputs[position];
+    }
+
+    /** The new settings, in the order drawn; a board may stand twice. */
+    List<BoardChange> boardChanges() {
+        return boards;
     }
 
     /** Boards that get another setting, in the order drawn; a board may stand twice. */
@@ -91,17 +107,6 @@ final class Sketch {
             }
         }
         return true;
-    }
-
-    Rearrangement toMove(WorkingPlan plan) {
-        Rearrangement move = new Rearrangement();
-        for (int i = 0; i < loadCount; i++) {
-            move.load(plan.loads().get(loads[i]), places[i], outputs[i]);
-        }
-        for (BoardChange change : boards) {
-            move.board(plan.boards().get(change.board), change.startDelay, change.step);
-        }
-        return move;
     }
 
     /** Works the change into the situation itself, for whoever builds a plan without a search. */

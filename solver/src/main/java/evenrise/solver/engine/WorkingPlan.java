@@ -33,6 +33,30 @@ public class WorkingPlan {
         this.boards = boards;
     }
 
+    static WorkingPlan of(Plant plant, PlanSnapshot plan) {
+        List<LoadPlacement> loads = new ArrayList<>(plan.loadCount());
+        for (int load = 0; load < plan.loadCount(); load++) {
+            loads.add(new LoadPlacement(load, plan.placeOf(load), plan.outputOf(load)));
+        }
+        List<BoardTiming> boards = new ArrayList<>(plan.boardCount());
+        for (int board = 0; board < plan.boardCount(); board++) {
+            boards.add(new BoardTiming(board, plan.startDelay(board), plan.step(board)));
+        }
+        return new WorkingPlan(plant, loads, boards);
+    }
+
+    PlanSnapshot snapshot() {
+        return new PlanSnapshot(
+                loads.stream().map(LoadPlacement::getPlace).toArray(Place[]::new),
+                loads.stream().map(LoadPlacement::getOutput).toArray(Output[]::new),
+                boards.stream().map(BoardTiming::getStartDelay).toArray(Setting[]::new),
+                boards.stream().map(BoardTiming::getStep).toArray(Setting[]::new));
+    }
+
+    Situation situation() {
+        return Situation.of(plant, snapshot());
+    }
+
     Plant plant() {
         return plant;
     }

@@ -17,7 +17,7 @@ public final class PlainAnnealing {
     private final Plant plant;
     private final Random random;
     private final Situation now;
-    private WorkingPlan best;
+    private PlanSnapshot best;
     private long bestHard = Long.MAX_VALUE;
     private long bestSoft = Long.MAX_VALUE;
     private long moves;
@@ -71,7 +71,7 @@ public final class PlainAnnealing {
         if (hard < bestHard || hard == bestHard && soft < bestSoft) {
             bestHard = hard;
             bestSoft = soft;
-            best = new PlanMapper(plant).toWorkingPlan(now);
+            best = now.snapshot();
         }
     }
 

@@ -87,7 +87,7 @@ class ScoreTest {
 
     private static void isWhatANaiveEvaluatorSays(Project project, long seed) {
         Plant plant = new Plant(project);
-        WorkingPlan start = new PlanMapper(plant).toWorkingPlan(FirstPlan.build(plant));
+        WorkingPlan start = WorkingPlan.of(plant, FirstPlan.build(plant).snapshot());
         SolverConfig config = Search.config(new TerminationConfig().withScoreCalculationCountLimit(MOVES), seed)
                 .withEnvironmentMode(EnvironmentMode.FULL_ASSERT);
         config.getScoreDirectorFactoryConfig()
