@@ -2,10 +2,10 @@ package evenrise.solver.cli;
 
 import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Plan;
-import evenrise.solver.engine.Planner;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.Progress;
+import evenrise.solver.engine.search.Planner;
 import java.util.Optional;
 import java.util.function.Consumer;
 

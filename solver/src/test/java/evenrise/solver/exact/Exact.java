@@ -5,7 +5,7 @@ import com.google.ortools.sat.CpSolverStatus;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Referee;
-import evenrise.solver.engine.Plans;
+import evenrise.solver.engine.search.Plans;
 import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicReference;
 

@@ -9,7 +9,7 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Project;
-import evenrise.solver.engine.Plans;
+import evenrise.solver.engine.search.Plans;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

@@ -10,10 +10,10 @@ import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
 import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.Budget;
-import evenrise.solver.engine.Instances;
-import evenrise.solver.engine.Planner;
 import evenrise.solver.engine.PlanningRequest;
-import evenrise.solver.engine.Plans;
+import evenrise.solver.engine.search.Instances;
+import evenrise.solver.engine.search.Planner;
+import evenrise.solver.engine.search.Plans;
 import java.util.Optional;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -77,7 +77,7 @@ class ProvenBoundsTest {
     @Nested
     class OfAssemblyLines {
         @ParameterizedTest(name = "{0} on {3} stations: {4}")
-        @MethodSource("evenrise.solver.engine.PublishedOptimaTest$AssemblyLines#lines")
+        @MethodSource("evenrise.solver.engine.search.PublishedOptimaTest$AssemblyLines#lines")
         void areTheLeastCycleTimeOrOneLess(String name, int[] times, int[][] precedence, int stations, int optimum) {
             Bounds bounds = ProvenBounds.of(Instances.assemblyLine(name, times, precedence, stations));
 
@@ -90,7 +90,7 @@ class ProvenBoundsTest {
     @Nested
     class OfThreeMachines {
         @ParameterizedTest(name = "{0}: {2}")
-        @MethodSource("evenrise.solver.engine.PublishedOptimaTest$ThreeMachines#instances")
+        @MethodSource("evenrise.solver.engine.search.PublishedOptimaTest$ThreeMachines#instances")
         void areNeverAboveTheLeastLargestSum(String name, int[] weights, int optimum) {
             Bounds bounds = ProvenBounds.of(Instances.threeMachines(name, weights));
 

@@ -1,0 +1,55 @@
+package evenrise.solver.engine.move;
+
+import evenrise.solver.engine.state.BoardClock;
+import evenrise.solver.engine.state.Output;
+import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.Setting;
+import evenrise.solver.engine.state.Situation;
+import java.util.SplittableRandom;
+
+/** A board is set anew: a start delay nearby or any, another step, both, or the settings of another board. */
+public final class BoardRetime implements Neighbourhood {
+    private static final int NEARBY = 4;
+
+    @Override
+    public boolean draw(Situation situation, Aim aim, SplittableRandom random, Sketch sketch) {
+        Plant plant = situation.plant;
+        Output output = situation.outputOf(aim.load(random));
+        if (output == null) {
+            return false;
+        }
+        int board = output.board();
+        BoardClock clock = situation.clock();
+        Setting delay = clock.startDelay(board);
+        Setting step = clock.step(board);
+        Setting[] delays = plant.startDelays[board];
+        Setting[] steps = plant.steps[board];
+        switch (random.nextInt(8)) {
+            case 0 -> delay = delays[random.nextInt(delays.length)];
+            case 1 -> step = steps[random.nextInt(steps.length)];
+            case 2 -> {
+                delay = delays[random.nextInt(delays.length)];
+                step = steps[random.nextInt(steps.length)];
+            }
+            case 3 -> {
+                int other = random.nextInt(plant.boardCount);
+                if (plant.startDelays[other] != delays || other == board) {
+                    return false;
+                }
+                sketch.set(board, clock.startDelay(other), clock.step(other));
+                sketch.set(other, delay, step);
+                return clock.startDelay(other) != delay || clock.step(other) != step;
+            }
+            default -> {
+                int shift = 1 + random.nextInt(NEARBY);
+                int index = delay.index() + (random.nextBoolean() ? shift : -shift);
+                delay = delays[Math.max(0, Math.min(delays.length - 1, index))];
+                if (random.nextInt(4) == 0) {
+                    step = steps[random.nextInt(steps.length)];
+                }
+            }
+        }
+        sketch.set(board, delay, step);
+        return delay != clock.startDelay(board) || step != clock.step(board);
+    }
+}

@@ -1,0 +1,65 @@
+package evenrise.solver.engine.move;
+
+import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.Setting;
+import evenrise.solver.engine.state.Situation;
+import java.util.SplittableRandom;
+
+/**
+ * Sets a board so that loads keep about the times they have: another setting moves the lattice of instants that a board
+ * can reach, and the loads take the nearest outputs on it.
+ */
+final class Lattice {
+    private final Situation situation;
+    private final Plant plant;
+
+    Lattice(Situation situation) {
+        this.situation = situation;
+        this.plant = situation.plant;
+    }
+
+    /**
+     * Lays loads, in order, onto a board that switches nothing else: one of its steps, and the start delay that brings the
+     * first of them nearest to its present time, or all of them as much earlier or later as chance has it.
+     */
+    void follow(int[] loads, int board, SplittableRandom random, Sketch sketch) {
+        int outputs = plant.outputCount(board);
+        long[] wanted = new long[loads.length];
+        long shift = random.nextInt(2) == 0 ? 0 : shift(loads, random);
+        for (int i = 0; i < loads.length; i++) {
+            wanted[i] = onMicros(loads[i]) + shift;
+        }
+        Setting[] steps = plant.steps[board];
+        Setting step = steps[random.nextInt(steps.length)];
+        int lead = random.nextInt(outputs - loads.length + 1);
+        long start = situation.clock().startMicros(board);
+        Setting delay = nearest(plant.startDelays[board], wanted[0] - start - lead * step.micros());
+        sketch.set(board, delay, step);
+        int next = 0;
+        for (int i = 0; i < loads.length; i++) {
+            long ordinal = Math.floorDiv(wanted[i] - start - delay.micros() + step.micros() / 2, step.micros());
+            int latest = outputs - (loads.length - i);
+            next = (int) Math.max(next, Math.min(latest, ordinal));
+            sketch.wire(loads[i], plant.output(board, next++));
+        }
+    }
+
+    private long onMicros(int load) {
+        return plant.instants.micros(situation.instantOf(load));
+    }
+
+    private long shift(int[] loads, SplittableRandom random) {
+        long last = plant.instants.micros(plant.usefulInstants() - 1);
+        return (long) (random.nextDouble() * last) - onMicros(loads[0]);
+    }
+
+    private static Setting nearest(Setting[] delays, long micros) {
+        Setting best = delays[0];
+        for (Setting delay : delays) {
+            if (Math.abs(delay.micros() - micros) < Math.abs(best.micros() - micros)) {
+                best = delay;
+            }
+        }
+        return best;
+    }
+}

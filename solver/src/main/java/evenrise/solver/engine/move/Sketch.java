@@ -1,0 +1,128 @@
+package evenrise.solver.engine.move;
+
+import evenrise.solver.engine.state.Output;
+import evenrise.solver.engine.state.Place;
+import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.Setting;
+import evenrise.solver.engine.state.Situation;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** A change being thought out: new places and outputs of some loads, new settings of some boards. */
+public final class Sketch {
+    private final Situation situation;
+    private final Plant plant;
+    private int[] loads = new int[16];
+    private Place[] places = new Place[16];
+    private Output[] outputs = new Output[16];
+    private int loadCount;
+    private final List<BoardChange> boards = new ArrayList<>(2);
+
+    /** Another setting of one board. */
+    public record BoardChange(int board, Setting startDelay, Setting step) {}
+
+    public Sketch(Situation situation) {
+        this.situation = situation;
+        this.plant = situation.plant;
+    }
+
+    public void clear() {
+        loadCount = 0;
+        boards.clear();
+    }
+
+    public boolean isEmpty() {
+        return loadCount == 0 && boards.isEmpty();
+    }
+
+    public int loadCount() {
+        return loadCount;
+    }
+
+    /** One of the loads that change. */
+    public int load(int position) {
+        return loads[position];
+    }
+
+    /** The place that one of them will take, or has where it keeps its own. */
+    public Place place(int position) {
+        return places[position];
+    }
+
+    /** The output that one of them will take, or has where it keeps its own. */
+    public Output output(int position) {
+        return outputs[position];
+    }
+
+    /** The new settings, in the order drawn; a board may stand twice. */
+    public List<BoardChange> boardChanges() {
+        return boards;
+    }
+
+    /** Boards that get another setting, in the order drawn; a board may stand twice. */
+    public int[] boards() {
+        return boards.stream().mapToInt(BoardChange::board).toArray();
+    }
+
+    public void place(int load, Place place) {
+        int entry = entry(load);
+        places[entry] = place;
+    }
+
+    public void wire(int load, Output output) {
+        int entry = entry(load);
+        outputs[entry] = output;
+    }
+
+    public void set(int board, Setting startDelay, Setting step) {
+        boards.add(new BoardChange(board, startDelay, step));
+    }
+
+    private int entry(int load) {
+        for (int i = 0; i < loadCount; i++) {
+            if (loads[i] == load) {
+                return i;
+            }
+        }
+        if (loadCount == loads.length) {
+            loads = Arrays.copyOf(loads, 2 * loadCount);
+            places = Arrays.copyOf(places, 2 * loadCount);
+            outputs = Arrays.copyOf(outputs, 2 * loadCount);
+        }
+        loads[loadCount] = load;
+        places[loadCount] = situation.placeOf(load);
+        outputs[loadCount] = situation.outputOf(load);
+        return loadCount++;
+    }
+
+    /** Whether every load keeps its allowed panels, its fixed parts and the reach of its board. */
+    public boolean keepsRanges() {
+        for (int i = 0; i < loadCount; i++) {
+            Place place = places[i];
+            Output output = outputs[i];
+            if (place != null && !plant.mayTake(loads[i], place)) {
+                return false;
+            }
+            if (output != null && !plant.mayUse(loads[i], output)) {
+                return false;
+            }
+            if (place != null && output != null && !plant.reach[output.board()].get(place.panel())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Works the change into the situation itself, for whoever builds a plan without a search. */
+    public void apply() {
+        for (int i = 0; i < loadCount; i++) {
+            situation.place(loads[i], places[i]);
+            situation.wire(loads[i], outputs[i]);
+        }
+        for (BoardChange change : boards) {
+            situation.set(change.board, change.startDelay, change.step);
+        }
+        situation.settle();
+    }
+}

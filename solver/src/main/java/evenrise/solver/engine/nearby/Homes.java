@@ -1,0 +1,108 @@
+package evenrise.solver.engine.nearby;
+
+import evenrise.solver.engine.state.IndexSet;
+import evenrise.solver.engine.state.Output;
+import evenrise.solver.engine.state.Place;
+import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.Setting;
+import evenrise.solver.engine.state.Situation;
+import java.util.Arrays;
+
+/** Where everything is in the plan as built, and how far a situation is from it, kept up to date load by load. */
+final class Homes {
+    /** Price of another board setting, as a part of the price of a move: nothing is re-terminated for it. */
+    static final double SETTING_PART = 0.1;
+
+    private final Plant plant;
+    private final Place[] places;
+    private final Output[] outputs;
+    private final Setting[] startDelays;
+    private final Setting[] steps;
+    private final boolean[] placeAway;
+    private final boolean[] outputAway;
+    private final IndexSet awayLoads;
+    private final IndexSet awayBoards;
+    private int moves;
+
+    /** @param built the plan as built; what of it does not fit the project has no home */
+    Homes(Situation built) {
+        plant = built.plant;
+        int loads = plant.loadCount();
+        places = new Place[loads];
+        outputs = new Output[loads];
+        startDelays = new Setting[plant.boardCount];
+        steps = new Setting[plant.boardCount];
+        Arrays.setAll(places, built::placeOf);
+        Arrays.setAll(outputs, built::outputOf);
+        Arrays.setAll(startDelays, built.clock()::startDelay);
+        Arrays.setAll(steps, built.clock()::step);
+        placeAway = new boolean[loads];
+        outputAway = new boolean[loads];
+        awayLoads = new IndexSet(loads);
+        awayBoards = new IndexSet(Math.max(1, plant.boardCount));
+    }
+
+    Place place(int load) {
+        return places[load];
+    }
+
+    Output output(int load) {
+        return outputs[load];
+    }
+
+    Setting startDelay(int board) {
+        return startDelays[board];
+    }
+
+    Setting step(int board) {
+        return steps[board];
+    }
+
+    /** Looks at one load again. */
+    void refreshLoad(Situation situation, int load) {
+        boolean place = situation.placeOf(load) != places[load];
+        boolean output = situation.outputOf(load) != outputs[load];
+        moves += count(place) - count(placeAway[load]) + count(output) - count(outputAway[load]);
+        placeAway[load] = place;
+        outputAway[load] = output;
+        awayLoads.set(load, place || output);
+    }
+
+    /** Looks at one board again. */
+    void refreshBoard(Situation situation, int board) {
+        boolean same = situation.clock().startDelay(board) == startDelays[board]
+                && situation.clock().step(board) == steps[board];
+        awayBoards.set(board, !same);
+    }
+
+    void refreshAll(Situation situation) {
+        for (int load = 0; load < plant.loadCount(); load++) {
+            refreshLoad(situation, load);
+        }
+        for (int board = 0; board < plant.boardCount; board++) {
+            refreshBoard(situation, board);
+        }
+    }
+
+    private static int count(boolean is) {
+        return is ? 1 : 0;
+    }
+
+    /** Breakers and control leads that are elsewhere. */
+    int moves() {
+        return moves;
+    }
+
+    /** What being elsewhere costs, in moves. */
+    double price() {
+        return moves + SETTING_PART * awayBoards.size();
+    }
+
+    IndexSet awayLoads() {
+        return awayLoads;
+    }
+
+    IndexSet awayBoards() {
+        return awayBoards;
+    }
+}

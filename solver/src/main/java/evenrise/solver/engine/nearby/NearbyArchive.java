@@ -1,0 +1,78 @@
+package evenrise.solver.engine.nearby;
+
+import evenrise.solver.engine.state.PlanMapper;
+import evenrise.solver.engine.state.PlanSnapshot;
+import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.Situation;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** The best plan met so far for each number of moves, of those that no plan of fewer moves equals. */
+final class NearbyArchive {
+    /** A broken rule, however little, weighs more than any objective. */
+    private static final long RULES_FIRST = 1_000_000_000_000L;
+
+    private final long[] bestUpTo;
+    private final TreeMap<Integer, Kept> kept = new TreeMap<>();
+    private final PlanMapper mapper;
+
+    private record Kept(PlanSnapshot plan, long hardCharge, long objectiveMilliAmps) {}
+
+    NearbyArchive(Plant plant) {
+        mapper = new PlanMapper(plant);
+        bestUpTo = new long[2 * plant.loadCount() + 1];
+        Arrays.fill(bestUpTo, Long.MAX_VALUE);
+    }
+
+    /** Keeps the situation where it is better than all of as few moves. */
+    void offer(Situation situation, int moves) {
+        long value = value(situation);
+        if (value >= bestUpTo[moves]) {
+            return;
+        }
+        for (int m = moves; m < bestUpTo.length && bestUpTo[m] > value; m++) {
+            bestUpTo[m] = value;
+            if (m > moves) {
+                kept.remove(m);
+            }
+        }
+        kept.put(moves, new Kept(situation.snapshot(), situation.hardCharge(), situation.objectiveMilliAmps()));
+    }
+
+    private static long value(Situation situation) {
+        long charge = Math.min(situation.hardCharge(), Long.MAX_VALUE / RULES_FIRST / 2);
+        return charge * RULES_FIRST + situation.objectiveMilliAmps();
+    }
+
+    /** The plan that a price per move would choose. */
+    PlanSnapshot best(double perMoveAmps) {
+        PlanSnapshot best = null;
+        long leastCharge = Long.MAX_VALUE;
+        double least = Double.POSITIVE_INFINITY;
+        for (Map.Entry<Integer, Kept> each : kept.entrySet()) {
+            long charge = each.getValue().hardCharge;
+            double cost = each.getValue().objectiveMilliAmps / 1000.0 + perMoveAmps * each.getKey();
+            if (charge < leastCharge || (charge == leastCharge && cost < least)) {
+                best = each.getValue().plan;
+                leastCharge = charge;
+                least = cost;
+            }
+        }
+        return best;
+    }
+
+    /** Every plan kept, by rising moves: as it falls in broken rules, then in the objective. */
+    List<NearbyPlan> plans() {
+        List<NearbyPlan> plans = new ArrayList<>();
+        kept.forEach((moves, each) -> plans.add(
+                new NearbyPlan(moves, each.hardCharge, each.objectiveMilliAmps / 1000.0, mapper.toPlan(each.plan))));
+        return plans;
+    }
+
+    List<PlanSnapshot> snapshots() {
+        return kept.values().stream().map(Kept::plan).toList();
+    }
+}

@@ -1,0 +1,95 @@
+package evenrise.solver.engine.search;
+
+import evenrise.solver.engine.state.Plant;
+import java.util.SplittableRandom;
+import org.optaplanner.core.impl.localsearch.decider.acceptor.AbstractAcceptor;
+import org.optaplanner.core.impl.localsearch.scope.LocalSearchMoveScope;
+import org.optaplanner.core.impl.localsearch.scope.LocalSearchPhaseScope;
+import org.optaplanner.core.impl.localsearch.scope.LocalSearchStepScope;
+import org.optaplanner.core.impl.score.director.incremental.IncrementalScoreDirector;
+
+/**
+ * Accepts every move that lowers the energy, and others the more rarely the more they raise it and the later it is.
+ *
+ * <p>While a rule is broken, the broken rules are annealed, too, again and again. A plan that keeps them all is not let go,
+ * but in small projects: there, all but the first annealing may break a rule while they are hot, since the best plan is kept elsewhere and the
+ * way to a better one may lead through a worse.
+ */
+final class Annealing extends AbstractAcceptor<WorkingPlan> {
+    private static final double HOT_RULES = 8_000;
+    private static final double COLD_RULES = 50;
+    private static final double HOT_PART = 0.4;
+
+    private final SplittableRandom random;
+    private final Cooling cooling;
+    private final Cycle cycle;
+    private final Repair repair;
+    private final boolean isSmall;
+    private PlanScoreCalculator calculator;
+    private double energy;
+    private long hardCharge;
+    private double acceptedEnergy;
+    private long acceptedHardCharge;
+    private double temperature;
+    private double ruleTemperature;
+
+    Annealing(Plant plant, long seed) {
+        isSmall = plant.isSmall();
+        cooling = new Cooling(plant);
+        cycle = new Cycle(plant);
+        repair = new Repair(plant);
+        random = new SplittableRandom(seed);
+    }
+
+    @Override
+    public void phaseStarted(LocalSearchPhaseScope<WorkingPlan> scope) {
+        calculator = (PlanScoreCalculator)
+                ((IncrementalScoreDirector<WorkingPlan, ?>) scope.getScoreDirector()).getIncrementalScoreCalculator();
+        calculator.calculateScore();
+        energy = calculator.energy();
+        hardCharge = calculator.hardCharge();
+    }
+
+    @Override
+    public void stepStarted(LocalSearchStepScope<WorkingPlan> scope) {
+        cycle.budgetUsed(scope.getTimeGradient());
+        if (calculator.enterStage(cycle.progress())) {
+            calculator.calculateScore();
+            energy = calculator.energy();
+        }
+        temperature = cooling.temperature(cycle.progress());
+        boolean lenient = isSmall && !cycle.isFirst() && cycle.progress() < HOT_PART;
+        ruleTemperature = lenient ? HOT_RULES * Math.pow(COLD_RULES / HOT_RULES, cycle.progress() / HOT_PART) : 0;
+    }
+
+    @Override
+    public boolean isAccepted(LocalSearchMoveScope<WorkingPlan> scope) {
+        cycle.move();
+        boolean accept = random.nextDouble() < Math.exp(-rise());
+        if (accept) {
+            acceptedEnergy = calculator.energy();
+            acceptedHardCharge = calculator.hardCharge();
+        }
+        return accept;
+    }
+
+    /** How much worse the move leaves the plan, measured in temperatures. */
+    private double rise() {
+        double energyRise = (calculator.energy() - energy) / temperature;
+        long chargeRise = calculator.hardCharge() - hardCharge;
+        if (ruleTemperature > 0) {
+            return energyRise + chargeRise / ruleTemperature;
+        }
+        if (hardCharge > 0) {
+            repair.nextMove();
+            return energyRise / repair.leniency() + chargeRise / repair.temperature();
+        }
+        return chargeRise > 0 ? Double.POSITIVE_INFINITY : energyRise;
+    }
+
+    @Override
+    public void stepEnded(LocalSearchStepScope<WorkingPlan> scope) {
+        energy = acceptedEnergy;
+        hardCharge = acceptedHardCharge;
+    }
+}

@@ -1,0 +1,36 @@
+package evenrise.solver.engine.search;
+
+import evenrise.model.project.Load;
+import evenrise.model.project.ObjectiveWeights;
+import evenrise.solver.engine.state.Plant;
+
+/**
+ * How hot an annealing begins and ends, in ampere-equivalents. What one move changes is of the order of one load's
+ * currents, spread over the instants that make the norm: few instants, large changes. Found by experiment, see
+ * docs/engine.md.
+ */
+public final class Cooling {
+    private static final double PER_LOAD = 0.04;
+    private static final double PER_CELL = 1;
+    private static final double SPAN = 300;
+
+    private final double start;
+
+    public Cooling(Plant plant) {
+        ObjectiveWeights weights = plant.project.objective();
+        double peaks = 0;
+        double running = 0;
+        for (Load load : plant.loads) {
+            peaks += load.inrushAmps();
+            running += load.runningAmps();
+        }
+        double scale = (weights.peakInrush() * peaks + weights.panelImbalance() * running) / plant.loadCount();
+        double cells = (double) plant.phaseCount * plant.usefulInstants();
+        start = Math.max(1e-6, scale * (PER_LOAD + PER_CELL / cells));
+    }
+
+    /** Temperature after a part of the budget is used, from 0 to 1. */
+    public double temperature(double used) {
+        return start * Math.pow(SPAN, -used);
+    }
+}

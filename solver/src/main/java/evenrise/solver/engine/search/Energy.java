@@ -1,0 +1,67 @@
+package evenrise.solver.engine.search;
+
+import evenrise.model.project.Load;
+import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.Situation;
+
+/**
+ * What the search goes down on once every hard rule is kept: the objective with the profile's norm in the place of its
+ * peak. A peak is a plateau to most moves; the norm has a slope everywhere.
+ *
+ * <p>It goes through stages. At first the norm is of a low order, which sees the whole profile, and what amplifiers wait
+ * for is made to come on early, which makes room for them long before any of them can take it. At the end the norm is of
+ * an order so high that it is all but the peak, and nothing is in haste.
+ */
+public final class Energy {
+    /** Order of the norm, as a number of squarings: from 2⁵ = 32 to 2¹⁰ = 1024. Found by experiment. */
+    private static final int FIRST_DOUBLINGS = 5;
+
+    private static final int LAST_DOUBLINGS = 10;
+
+    /** How much a second of waiting counts at first, as a part of the current of a phase with everything on. */
+    private static final double HASTE_PER_SECOND = 0.05;
+
+    /** Small projects are annealed many times over, and reach their best plan oftener without stages. */
+    private static final int DOUBLINGS_OF_SMALL = 6;
+
+    private final boolean hasStages;
+    private final double basesAmps;
+    private int doublings;
+
+    public Energy(Plant plant) {
+        hasStages = !plant.isSmall();
+        doublings = hasStages ? FIRST_DOUBLINGS : DOUBLINGS_OF_SMALL;
+        double sum = 0;
+        for (Load load : plant.loads) {
+            sum += Math.sqrt(2) * load.idleAmps() * load.poles();
+        }
+        basesAmps = plant.project.objective().peakInrush() * sum / plant.phaseCount;
+    }
+
+    /**
+     * Goes to the stage that belongs to a part of an annealing.
+     *
+     * @param progress from 0 to 1
+     * @return whether energies are now others than before
+     */
+    public boolean enterStage(double progress) {
+        if (!hasStages) {
+            return false;
+        }
+        int next = (int) Math.round(FIRST_DOUBLINGS + progress * (LAST_DOUBLINGS - FIRST_DOUBLINGS));
+        boolean changes = next != doublings;
+        doublings = next;
+        return changes;
+    }
+
+    /** In ampere-equivalents. */
+    public double of(Situation situation) {
+        double norm = situation.inrushNormAmps(doublings);
+        if (!hasStages) {
+            return situation.objectiveWith(norm);
+        }
+        double haste = HASTE_PER_SECOND * (LAST_DOUBLINGS - doublings) / (LAST_DOUBLINGS - FIRST_DOUBLINGS);
+        return situation.objectiveWith(norm)
+                + haste * basesAmps * situation.roles().readySeconds();
+    }
+}

@@ -1,0 +1,112 @@
+package evenrise.solver.engine.search;
+
+import evenrise.solver.engine.move.Aim;
+import evenrise.solver.engine.move.BoardRetime;
+import evenrise.solver.engine.move.Eviction;
+import evenrise.solver.engine.move.Insertion;
+import evenrise.solver.engine.move.Neighbourhood;
+import evenrise.solver.engine.move.Sketch;
+import evenrise.solver.engine.move.Wheel;
+import evenrise.solver.engine.state.Situation;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Random;
+import java.util.SplittableRandom;
+import org.optaplanner.core.api.score.director.ScoreDirector;
+import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
+import org.optaplanner.core.impl.score.director.incremental.IncrementalScoreDirector;
+
+/** Draws moves without end, from the neighbourhoods by their weights. */
+public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangement> {
+    private static final int MOST_DRAWS = 200;
+    /** One in so many changes of a small project comes together with a new setting of a board. */
+    private static final int WITH_SETTING = 5;
+
+    private static final double INSERTIONS = 0.05;
+    private static final double INSERTIONS_A_PART = 20;
+    private static final int EVICTIONS_BROKEN = 10;
+    private static final int EVICTIONS_KEPT = 50;
+
+    private final Neighbourhood retime = new BoardRetime();
+    private final Neighbourhood eviction = new Eviction();
+    private Neighbourhood insertion;
+
+    private SplittableRandom random;
+    private PlanScoreCalculator calculator;
+    private Situation situation;
+    private Aim aim;
+    private Sketch sketch;
+    private List<Neighbourhood> wheel;
+
+    @Override
+    public long getSize(ScoreDirector<WorkingPlan> scoreDirector) {
+        return scoreDirector.getWorkingSolution().plant().loadCount();
+    }
+
+    @Override
+    public Iterator<Rearrangement> createOriginalMoveIterator(ScoreDirector<WorkingPlan> scoreDirector) {
+        throw new UnsupportedOperationException("moves are only ever drawn at random");
+    }
+
+    @Override
+    public Iterator<Rearrangement> createRandomMoveIterator(ScoreDirector<WorkingPlan> director, Random seed) {
+        if (random == null) {
+            random = new SplittableRandom(seed.nextLong());
+            calculator = (PlanScoreCalculator)
+                    ((IncrementalScoreDirector<WorkingPlan, ?>) director).getIncrementalScoreCalculator();
+        }
+        WorkingPlan plan = director.getWorkingSolution();
+        return new Iterator<>() {
+            @Override
+            public boolean hasNext() {
+                return true;
+            }
+
+            @Override
+            public Rearrangement next() {
+                return draw(plan);
+            }
+        };
+    }
+
+    private Rearrangement draw(WorkingPlan plan) {
+        Situation current = calculator.situation();
+        if (current != situation) {
+            situation = current;
+            aim = new Aim(situation);
+            sketch = new Sketch(situation);
+            wheel = Wheel.of(situation);
+            insertion = new Insertion(situation);
+        }
+        for (int i = 0; i < MOST_DRAWS; i++) {
+            sketch.clear();
+            Neighbourhood neighbourhood = choose();
+            if (neighbourhood.draw(situation, aim, random, sketch) && !sketch.isEmpty()) {
+                if (situation.plant.isSmall() && random.nextInt(WITH_SETTING) == 0) {
+                    // Where this leads nowhere, the first change stands alone.
+                    retime.draw(situation, aim, random, sketch);
+                }
+                return Rearrangement.of(sketch, plan);
+            }
+        }
+        return new Rearrangement();
+    }
+
+    /**
+     * While loads are without room, up to half of the draws put one in, fewer where they are few among many; turning others
+     * out is rare while no rule is broken.
+     */
+    private Neighbourhood choose() {
+        if (situation.unassigned() > 0) {
+            double share = INSERTIONS + INSERTIONS_A_PART * situation.unassigned() / situation.plant.loadCount();
+            if (random.nextDouble() < Math.min(0.5, share)) {
+                return insertion;
+            }
+        }
+        boolean broken = situation.hardCharge() > 0;
+        if ((broken || situation.plant.isSmall()) && random.nextInt(broken ? EVICTIONS_BROKEN : EVICTIONS_KEPT) == 0) {
+            return eviction;
+        }
+        return wheel.get(random.nextInt(wheel.size()));
+    }
+}

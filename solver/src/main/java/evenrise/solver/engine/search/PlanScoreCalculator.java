@@ -1,0 +1,104 @@
+package evenrise.solver.engine.search;
+
+import evenrise.solver.engine.state.Situation;
+import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
+import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
+
+/** Keeps a {@link Situation} in step with the working plan and reads the score off it. */
+public final class PlanScoreCalculator implements IncrementalScoreCalculator<WorkingPlan, HardSoftLongScore> {
+    private Situation situation;
+    private Energy measure;
+    private double energy;
+    private long hardCharge;
+    private LoadPlacement[] changedLoads;
+    private int changedLoadCount;
+    private BoardTiming[] changedBoards;
+    private int changedBoardCount;
+
+    @Override
+    public void resetWorkingSolution(WorkingPlan plan) {
+        situation = plan.situation();
+        measure = measure == null ? new Energy(plan.plant()) : measure;
+        changedLoads = new LoadPlacement[256];
+        changedBoards = new BoardTiming[64];
+        changedLoadCount = 0;
+        changedBoardCount = 0;
+    }
+
+    /** The situation of the working plan as it is now. */
+    Situation situation() {
+        for (int i = 0; i < changedLoadCount; i++) {
+            LoadPlacement load = changedLoads[i];
+            situation.place(load.load(), load.getPlace());
+            situation.wire(load.load(), load.getOutput());
+        }
+        for (int i = 0; i < changedBoardCount; i++) {
+            BoardTiming board = changedBoards[i];
+            situation.set(board.board(), board.getStartDelay(), board.getStep());
+        }
+        changedLoadCount = 0;
+        changedBoardCount = 0;
+        situation.settle();
+        return situation;
+    }
+
+    @Override
+    public HardSoftLongScore calculateScore() {
+        HardSoftLongScore score = score(situation());
+        energy = measure.of(situation);
+        hardCharge = -score.hardScore();
+        return score;
+    }
+
+    /** Measures energies as a part of an annealing asks for, from 0 to 1; says whether they are now others than before. */
+    boolean enterStage(double progress) {
+        return measure.enterStage(progress);
+    }
+
+    /** How much the plan whose score was calculated last breaks hard rules. */
+    long hardCharge() {
+        return hardCharge;
+    }
+
+    /** The energy of the plan whose score was calculated last. */
+    double energy() {
+        return energy;
+    }
+
+    static HardSoftLongScore score(Situation situation) {
+        return HardSoftLongScore.of(-situation.hardCharge(), -situation.objectiveMilliAmps());
+    }
+
+    @Override
+    public void afterVariableChanged(Object entity, String variableName) {
+        if (entity instanceof LoadPlacement load) {
+            if (changedLoadCount > 0 && changedLoads[changedLoadCount - 1] == load) {
+                return;
+            }
+            if (changedLoadCount == changedLoads.length) {
+                changedLoads = java.util.Arrays.copyOf(changedLoads, 2 * changedLoadCount);
+            }
+            changedLoads[changedLoadCount++] = load;
+        } else if (entity instanceof BoardTiming board) {
+            if (changedBoardCount == changedBoards.length) {
+                changedBoards = java.util.Arrays.copyOf(changedBoards, 2 * changedBoardCount);
+            }
+            changedBoards[changedBoardCount++] = board;
+        }
+    }
+
+    @Override
+    public void beforeVariableChanged(Object entity, String variableName) {}
+
+    @Override
+    public void beforeEntityAdded(Object entity) {}
+
+    @Override
+    public void afterEntityAdded(Object entity) {}
+
+    @Override
+    public void beforeEntityRemoved(Object entity) {}
+
+    @Override
+    public void afterEntityRemoved(Object entity) {}
+}

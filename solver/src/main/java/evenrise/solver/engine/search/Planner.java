@@ -1,0 +1,156 @@
+package evenrise.solver.engine.search;
+
+import evenrise.model.plan.Plan;
+import evenrise.model.rules.PlanFinisher;
+import evenrise.solver.engine.BoundSource;
+import evenrise.solver.engine.Budget;
+import evenrise.solver.engine.PlanningOutcome;
+import evenrise.solver.engine.PlanningRequest;
+import evenrise.solver.engine.Progress;
+import evenrise.solver.engine.start.FirstPlan;
+import evenrise.solver.engine.state.PlanMapper;
+import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.Situation;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Consumer;
+
+/** Plans one project. {@link #plan()} runs in the caller's thread; {@link #stop()} may be called from any other. */
+public final class Planner {
+    private final PlanningRequest request;
+    private final long startNanos = System.nanoTime();
+    private final Plant plant;
+    private final List<Search> searches = new ArrayList<>();
+    private final ProgressBoard progress;
+    private final BoundSource bounds;
+    private volatile boolean stopped;
+
+    /** Compiles the project; the budget's time counts from here. */
+    public Planner(PlanningRequest request, Consumer<Progress> listener) {
+        this(request, listener, BoundSource.NONE);
+    }
+
+    /** The same with a source of bounds at its side; the search ends when the best plan is proven to be that. */
+    public Planner(PlanningRequest request, Consumer<Progress> listener, BoundSource bounds) {
+        this.bounds = bounds;
+        this.request = request;
+        this.plant = new Plant(request.project());
+        this.progress = new ProgressBoard(startNanos, listener);
+    }
+
+    /** Searches until the budget is used or {@link #stop()} is called; gives the best plan either way. */
+    public PlanningOutcome plan() {
+        PlanMapper mapper = new PlanMapper(plant);
+        Situation start = request.from().map(mapper::toSituation).orElseGet(() -> FirstPlan.build(plant));
+        WorkingPlan first = WorkingPlan.of(plant, start.snapshot());
+        progress.offer(first, PlanScoreCalculator.score(start), 0);
+        synchronized (searches) {
+            for (int i = 0; i < request.threads(); i++) {
+                searches.add(new Search(first.copy(), request, i, startNanos, progress));
+            }
+        }
+        if (stopped) {
+            stop();
+        }
+        ProofDesk desk = new ProofDesk(plant, progress);
+        progress.whenProven(this::stop);
+        WorkingPlan best = first;
+        long moves = 0;
+        for (Search.Result result : besides(() -> prove(desk))) {
+            moves += result.moves();
+            if (best.score() == null || result.plan().score().compareTo(best.score()) > 0) {
+                best = result.plan();
+            }
+        }
+        if (request.budget() instanceof Budget.Moves && !stopped) {
+            prove(desk);
+        }
+        Optional<WorkingPlan> offered = progress.best();
+        if (offered.isPresent()
+                && offered.get().score() != null
+                && offered.get().score().compareTo(best.score()) > 0) {
+            best = offered.get();
+        }
+        progress.finish();
+        Plan plan = mapper.toPlan(best.snapshot());
+        return new PlanningOutcome(
+                plan, moves, progress.elapsedSeconds(), progress.firstFeasibleSeconds(), progress.provenAmps());
+    }
+
+    /**
+     * The best plan so far, timed, whether it keeps every rule or not; empty before there is one. Any thread may ask while
+     * the search goes on.
+     */
+    public Optional<Plan> best() {
+        return progress.best()
+                .map(best -> PlanFinisher.timed(request.project(), new PlanMapper(plant).toPlan(best.snapshot())));
+    }
+
+    /** Whatever goes wrong in a proof, in its native part too, costs the proof and never the plan. */
+    private void prove(ProofDesk desk) {
+        try {
+            bounds.work(request.project(), request.budget(), request.seed(), desk);
+        } catch (RuntimeException | Error e) {
+            bounds.failed(e);
+        }
+    }
+
+    /** Searches, and where time is the budget {@code other} goes on beside it and ends with it. */
+    private List<Search.Result> besides(Runnable other) {
+        if (bounds == BoundSource.NONE || !(request.budget() instanceof Budget.Time)) {
+            return run();
+        }
+        Thread prover = new Thread(other, "proofs");
+        prover.setDaemon(true);
+        prover.start();
+        try {
+            return run();
+        } finally {
+            bounds.stop();
+            join(prover);
+        }
+    }
+
+    private static void join(Thread thread) {
+        try {
+            thread.join();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private List<Search.Result> run() {
+        ExecutorService pool = Executors.newFixedThreadPool(request.threads());
+        try {
+            List<Future<Search.Result>> futures =
+                    searches.stream().map(pool::submit).toList();
+            List<Search.Result> results = new ArrayList<>();
+            for (Future<Search.Result> future : futures) {
+                results.add(future.get());
+            }
+            return results;
+        } catch (InterruptedException e) {
+            stop();
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("the search was interrupted", e);
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("the search failed", e.getCause());
+        } finally {
+            pool.shutdown();
+        }
+    }
+
+    /** Ends the search soon; the best plan so far is kept. */
+    public void stop() {
+        stopped = true;
+        bounds.stop();
+        synchronized (searches) {
+            searches.forEach(Search::stop);
+        }
+    }
+}

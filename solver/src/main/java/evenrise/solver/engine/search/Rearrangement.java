@@ -1,0 +1,126 @@
+package evenrise.solver.engine.search;
+
+import evenrise.solver.engine.move.Sketch;
+import evenrise.solver.engine.state.Output;
+import evenrise.solver.engine.state.Place;
+import evenrise.solver.engine.state.Setting;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import org.optaplanner.core.api.score.director.ScoreDirector;
+import org.optaplanner.core.impl.heuristic.move.AbstractMove;
+
+/** Any number of loads to new places and outputs, and boards to new settings, in one go. */
+final class Rearrangement extends AbstractMove<WorkingPlan> {
+    private final List<Change> changes = new ArrayList<>(4);
+
+    private record Change(
+            LoadPlacement load, Place place, Output output, BoardTiming board, Setting startDelay, Setting step) {}
+
+    static Rearrangement of(Sketch sketch, WorkingPlan plan) {
+        Rearrangement move = new Rearrangement();
+        for (int i = 0; i < sketch.loadCount(); i++) {
+            move.load(plan.loads().get(sketch.load(i)), sketch.place(i), sketch.output(i));
+        }
+        for (Sketch.BoardChange change : sketch.boardChanges()) {
+            move.board(plan.boards().get(change.board()), change.startDelay(), change.step());
+        }
+        return move;
+    }
+
+    Rearrangement load(LoadPlacement load, Place place, Output output) {
+        changes.add(new Change(load, place, output, null, null, null));
+        return this;
+    }
+
+    Rearrangement board(BoardTiming board, Setting startDelay, Setting step) {
+        changes.add(new Change(null, null, null, board, startDelay, step));
+        return this;
+    }
+
+    /** Always: where nothing can be changed, trying nothing still uses the budget, and the search ends. */
+    @Override
+    public boolean isMoveDoable(ScoreDirector<WorkingPlan> scoreDirector) {
+        return true;
+    }
+
+    @Override
+    protected Rearrangement createUndoMove(ScoreDirector<WorkingPlan> scoreDirector) {
+        Rearrangement undo = new Rearrangement();
+        for (Change change : changes) {
+            if (change.load != null) {
+                undo.load(change.load, change.load.getPlace(), change.load.getOutput());
+            } else {
+                undo.board(change.board, change.board.getStartDelay(), change.board.getStep());
+            }
+        }
+        return undo;
+    }
+
+    @Override
+    protected void doMoveOnGenuineVariables(ScoreDirector<WorkingPlan> director) {
+        for (Change change : changes) {
+            if (change.load != null) {
+                move(director, change.load, change.place, change.output);
+            } else {
+                set(director, change.board, change.startDelay, change.step);
+            }
+        }
+    }
+
+    private static void move(ScoreDirector<WorkingPlan> director, LoadPlacement load, Place place, Output output) {
+        if (load.getPlace() != place) {
+            director.beforeVariableChanged(load, "place");
+            load.setPlace(place);
+            director.afterVariableChanged(load, "place");
+        }
+        if (load.getOutput() != output) {
+            director.beforeVariableChanged(load, "output");
+            load.setOutput(output);
+            director.afterVariableChanged(load, "output");
+        }
+    }
+
+    private static void set(ScoreDirector<WorkingPlan> director, BoardTiming board, Setting startDelay, Setting step) {
+        if (board.getStartDelay() != startDelay) {
+            director.beforeVariableChanged(board, "startDelay");
+            board.setStartDelay(startDelay);
+            director.afterVariableChanged(board, "startDelay");
+        }
+        if (board.getStep() != step) {
+            director.beforeVariableChanged(board, "step");
+            board.setStep(step);
+            director.afterVariableChanged(board, "step");
+        }
+    }
+
+    @Override
+    public Rearrangement rebase(ScoreDirector<WorkingPlan> destination) {
+        Rearrangement rebased = new Rearrangement();
+        for (Change change : changes) {
+            if (change.load != null) {
+                rebased.load(destination.lookUpWorkingObject(change.load), change.place, change.output);
+            } else {
+                rebased.board(destination.lookUpWorkingObject(change.board), change.startDelay, change.step);
+            }
+        }
+        return rebased;
+    }
+
+    @Override
+    public Collection<?> getPlanningEntities() {
+        return changes.stream()
+                .map(change -> change.load != null ? change.load : change.board)
+                .toList();
+    }
+
+    @Override
+    public Collection<?> getPlanningValues() {
+        return List.of();
+    }
+
+    @Override
+    public String toString() {
+        return changes.toString();
+    }
+}

@@ -1,0 +1,120 @@
+package evenrise.solver.engine.search;
+
+import evenrise.solver.engine.Budget;
+import evenrise.solver.engine.PlanningRequest;
+import evenrise.solver.engine.state.Plant;
+import java.util.concurrent.Callable;
+import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
+import org.optaplanner.core.api.solver.SolverFactory;
+import org.optaplanner.core.config.heuristic.selector.common.SelectionCacheType;
+import org.optaplanner.core.config.heuristic.selector.common.SelectionOrder;
+import org.optaplanner.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
+import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
+import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
+import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+import org.optaplanner.core.config.solver.SolverConfig;
+import org.optaplanner.core.config.solver.termination.TerminationConfig;
+import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactoryToMoveSelectorBridge;
+import org.optaplanner.core.impl.localsearch.DefaultLocalSearchPhase;
+import org.optaplanner.core.impl.localsearch.decider.LocalSearchDecider;
+import org.optaplanner.core.impl.localsearch.decider.forager.LocalSearchForagerFactory;
+import org.optaplanner.core.impl.phase.AbstractPhase;
+import org.optaplanner.core.impl.phase.event.PhaseLifecycleListenerAdapter;
+import org.optaplanner.core.impl.phase.scope.AbstractPhaseScope;
+import org.optaplanner.core.impl.solver.DefaultSolver;
+import org.optaplanner.core.impl.solver.termination.Termination;
+
+/** One local search, from one plan to a better one. */
+final class Search implements Callable<Search.Result> {
+    /**
+     * @param plan the best plan found
+     * @param moves tried
+     */
+    record Result(WorkingPlan plan, long moves) {}
+
+    private final WorkingPlan start;
+    private final DefaultSolver<WorkingPlan> solver;
+    private volatile boolean stopped;
+
+    Search(WorkingPlan start, PlanningRequest request, int number, long startNanos, ProgressBoard progress) {
+        this.start = start;
+        long seed = request.seed() + 1_000_003L * number;
+        this.solver = build(config(termination(request.budget(), startNanos), seed), start.plant(), seed);
+        solver.addPhaseLifecycleListener(new PhaseLifecycleListenerAdapter<>() {
+            @Override
+            public void phaseStarted(AbstractPhaseScope<WorkingPlan> scope) {
+                if (stopped) {
+                    solver.terminateEarly(); // a stop that came before the solver began was forgotten when it did
+                }
+            }
+        });
+        solver.addEventListener(event ->
+                progress.offer(event.getNewBestSolution(), (HardSoftLongScore) event.getNewBestScore(), moves()));
+    }
+
+    /** A solver of one phase, in which our own acceptor decides: the stock ones know only the score. */
+    static DefaultSolver<WorkingPlan> build(SolverConfig config, Plant plant, long seed) {
+        DefaultSolver<WorkingPlan> solver = (DefaultSolver<WorkingPlan>)
+                SolverFactory.<WorkingPlan>create(config).buildSolver();
+        AbstractPhase<WorkingPlan> configured =
+                (AbstractPhase<WorkingPlan>) solver.getPhaseList().get(0);
+        Termination<WorkingPlan> termination = configured.getPhaseTermination();
+        LocalSearchDecider<WorkingPlan> decider = new LocalSearchDecider<>(
+                "",
+                termination,
+                new MoveIteratorFactoryToMoveSelectorBridge<>(new Moves(), true),
+                new Annealing(plant, seed),
+                LocalSearchForagerFactory.<WorkingPlan>create(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
+                        .buildForager());
+        boolean asserts = config.getEnvironmentMode() == EnvironmentMode.FULL_ASSERT;
+        decider.setAssertMoveScoreFromScratch(asserts);
+        decider.setAssertExpectedUndoMoveScore(asserts);
+        DefaultLocalSearchPhase.Builder<WorkingPlan> phase =
+                new DefaultLocalSearchPhase.Builder<>(0, "", termination, decider);
+        phase.setAssertStepScoreFromScratch(asserts);
+        phase.setAssertExpectedStepScore(asserts);
+        DefaultLocalSearchPhase<WorkingPlan> annealing = phase.build();
+        annealing.setSolver(solver);
+        solver.getPhaseList().set(0, annealing);
+        return solver;
+    }
+
+    @Override
+    public Result call() {
+        return new Result(solver.solve(start), moves());
+    }
+
+    void stop() {
+        stopped = true;
+        solver.terminateEarly();
+    }
+
+    private long moves() {
+        return solver.getSolverScope().getScoreCalculationCount();
+    }
+
+    static SolverConfig config(TerminationConfig termination, long seed) {
+        return new SolverConfig()
+                .withSolutionClass(WorkingPlan.class)
+                .withEntityClasses(LoadPlacement.class, BoardTiming.class)
+                .withEnvironmentMode(EnvironmentMode.REPRODUCIBLE)
+                .withRandomSeed(seed)
+                .withScoreDirectorFactory(
+                        new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(PlanScoreCalculator.class))
+                .withPhases(new LocalSearchPhaseConfig()
+                        .withMoveSelectorConfig(new MoveIteratorFactoryConfig()
+                                .withMoveIteratorFactoryClass(Moves.class)
+                                .withCacheType(SelectionCacheType.JUST_IN_TIME)
+                                .withSelectionOrder(SelectionOrder.RANDOM)))
+                .withTerminationConfig(termination);
+    }
+
+    private static TerminationConfig termination(Budget budget, long startNanos) {
+        if (budget instanceof Budget.Moves moves) {
+            return new TerminationConfig().withScoreCalculationCountLimit(Math.max(1, moves.limit()));
+        }
+        long left = ((Budget.Time) budget).limit().toMillis() - (System.nanoTime() - startNanos) / 1_000_000;
+        return new TerminationConfig().withMillisecondsSpentLimit(Math.max(1, left));
+    }
+}

@@ -1,0 +1,124 @@
+package evenrise.solver.engine.search;
+
+import evenrise.solver.engine.state.Output;
+import evenrise.solver.engine.state.Place;
+import evenrise.solver.engine.state.PlanSnapshot;
+import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.Setting;
+import evenrise.solver.engine.state.Situation;
+import java.util.ArrayList;
+import java.util.List;
+import org.optaplanner.core.api.domain.solution.PlanningEntityCollectionProperty;
+import org.optaplanner.core.api.domain.solution.PlanningScore;
+import org.optaplanner.core.api.domain.solution.PlanningSolution;
+import org.optaplanner.core.api.domain.solution.cloner.SolutionCloner;
+import org.optaplanner.core.api.domain.valuerange.ValueRangeProvider;
+import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
+
+/**
+ * A plan while it is searched for. Score levels: how much hard rules are broken; the objective in milliampere-equivalents.
+ */
+@PlanningSolution(solutionCloner = WorkingPlan.Cloner.class)
+public class WorkingPlan {
+    private Plant plant;
+
+    @PlanningEntityCollectionProperty
+    private List<LoadPlacement> loads;
+
+    @PlanningEntityCollectionProperty
+    private List<BoardTiming> boards;
+
+    @PlanningScore
+    private HardSoftLongScore score;
+
+    WorkingPlan() {}
+
+    WorkingPlan(Plant plant, List<LoadPlacement> loads, List<BoardTiming> boards) {
+        this.plant = plant;
+        this.loads = loads;
+        this.boards = boards;
+    }
+
+    static WorkingPlan of(Plant plant, PlanSnapshot plan) {
+        List<LoadPlacement> loads = new ArrayList<>(plan.loadCount());
+        for (int load = 0; load < plan.loadCount(); load++) {
+            loads.add(new LoadPlacement(load, plan.placeOf(load), plan.outputOf(load)));
+        }
+        List<BoardTiming> boards = new ArrayList<>(plan.boardCount());
+        for (int board = 0; board < plan.boardCount(); board++) {
+            boards.add(new BoardTiming(board, plan.startDelay(board), plan.step(board)));
+        }
+        return new WorkingPlan(plant, loads, boards);
+    }
+
+    PlanSnapshot snapshot() {
+        return new PlanSnapshot(
+                loads.stream().map(LoadPlacement::getPlace).toArray(Place[]::new),
+                loads.stream().map(LoadPlacement::getOutput).toArray(Output[]::new),
+                boards.stream().map(BoardTiming::getStartDelay).toArray(Setting[]::new),
+                boards.stream().map(BoardTiming::getStep).toArray(Setting[]::new));
+    }
+
+    Situation situation() {
+        return Situation.of(plant, snapshot());
+    }
+
+    Plant plant() {
+        return plant;
+    }
+
+    /** In the order of the plant's loads. */
+    List<LoadPlacement> loads() {
+        return loads;
+    }
+
+    /** In the order of the plant's boards. */
+    List<BoardTiming> boards() {
+        return boards;
+    }
+
+    HardSoftLongScore score() {
+        return score;
+    }
+
+    void setScore(HardSoftLongScore score) {
+        this.score = score;
+    }
+
+    @ValueRangeProvider(id = "places")
+    List<Place> places() {
+        return plant.places;
+    }
+
+    @ValueRangeProvider(id = "outputs")
+    List<Output> outputs() {
+        return plant.outputs;
+    }
+
+    @ValueRangeProvider(id = "settings")
+    List<Setting> settings() {
+        return plant.settings;
+    }
+
+    WorkingPlan copy() {
+        List<LoadPlacement> loadCopies = new ArrayList<>(loads.size());
+        for (LoadPlacement load : loads) {
+            loadCopies.add(new LoadPlacement(load.load(), load.getPlace(), load.getOutput()));
+        }
+        List<BoardTiming> boardCopies = new ArrayList<>(boards.size());
+        for (BoardTiming board : boards) {
+            boardCopies.add(new BoardTiming(board.board(), board.getStartDelay(), board.getStep()));
+        }
+        WorkingPlan copy = new WorkingPlan(plant, loadCopies, boardCopies);
+        copy.score = score;
+        return copy;
+    }
+
+    /** Copies entities and shares facts; each new best plan costs one copy, so it must be cheap. */
+    public static class Cloner implements SolutionCloner<WorkingPlan> {
+        @Override
+        public WorkingPlan cloneSolution(WorkingPlan original) {
+            return original.copy();
+        }
+    }
+}

@@ -1,0 +1,197 @@
+package evenrise.solver.engine.start;
+
+import evenrise.solver.engine.state.IndexSet;
+import evenrise.solver.engine.state.Plant;
+import java.util.Arrays;
+import java.util.BitSet;
+
+/** How full boards are and what they mix, by counting outputs; only loads fixed to an output have one yet. */
+final class BoardFilling {
+    private static final int ROLES = Plant.AMPLIFIER + 1;
+    private static final double MIXED = 3;
+
+    /** As bad as a panel that is a tenth too full: nothing that follows can be timed well. */
+    private static final double OUT_OF_TURN = 40;
+
+    private final Plant plant;
+    private final int[] boardOf;
+    private final int[] freeOutputs;
+    private final int[] loadsOfRole;
+    private final int[] dropping;
+
+    /** Loads of groups that need whole boards. */
+    private final int[] loadsOfLargeGroups;
+
+    /** Plant-wide outputs that a load with a fixed output takes. */
+    private final BitSet takenOutputs = new BitSet();
+
+    private final IndexSet outOfTurn;
+    private double strain;
+
+    BoardFilling(Plant plant) {
+        this.plant = plant;
+        boardOf = new int[plant.loadCount()];
+        Arrays.fill(boardOf, Plant.NONE);
+        freeOutputs = new int[plant.boardCount];
+        Arrays.setAll(freeOutputs, plant::outputCount);
+        loadsOfRole = new int[plant.boardCount * ROLES];
+        dropping = new int[plant.boardCount];
+        loadsOfLargeGroups = new int[plant.boardCount];
+        outOfTurn = new IndexSet(plant.boardCount);
+    }
+
+    /** The board of each load, {@link Plant#NONE} where it has none. */
+    int[] boards() {
+        return boardOf;
+    }
+
+    /** Boards that start behind one with loads of a later role. */
+    IndexSet outOfTurn() {
+        return outOfTurn;
+    }
+
+    /** How much boards mix roles and come on out of turn. */
+    double strain() {
+        return strain;
+    }
+
+    boolean isOpen(int board) {
+        return loadsOn(board) > 0;
+    }
+
+    /** How full a board is, from 0 to 1. */
+    double part(int board) {
+        return loadsOn(board) / (double) plant.outputCount(board);
+    }
+
+    private int loadsOn(int board) {
+        return plant.outputCount(board) - freeOutputs[board];
+    }
+
+    void enter(int[] block, int board) {
+        change(block, board, 1);
+    }
+
+    void leave(int[] block) {
+        change(block, boardOf[block[0]], -1);
+    }
+
+    private void change(int[] block, int board, int sign) {
+        strain -= strainFrom(board);
+        for (int load : block) {
+            count(load, board, sign);
+        }
+        noteTurns(board);
+        strain += strainFrom(board);
+    }
+
+    private void count(int load, int board, int sign) {
+        boardOf[load] = sign > 0 ? board : Plant.NONE;
+        freeOutputs[board] -= sign;
+        loadsOfRole[board * ROLES + plant.role[load]] += sign;
+        dropping[board] += plant.drops[load] ? sign : 0;
+        loadsOfLargeGroups[board] += isOfLargeGroup(load) ? sign : 0;
+        if (plant.fixedOutput[load] != Plant.NONE) {
+            takenOutputs.set(fixedOutput(load, board), sign > 0);
+        }
+    }
+
+    // ---- what may be
+
+    /** Whether a block has outputs enough, and company that it may have. */
+    boolean takes(int[] block, int board) {
+        return freeOutputs[board] >= block.length && !clashes(block, board) && sharesWell(block, board);
+    }
+
+    private boolean clashes(int[] block, int board) {
+        if (isOpen(board) && plant.drops[block[0]] != dropping[board] > 0) {
+            return true;
+        }
+        for (int load : block) {
+            if (plant.fixedOutput[load] != Plant.NONE && takenOutputs.get(fixedOutput(load, board))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private int fixedOutput(int load, int board) {
+        return plant.output(board, plant.fixedOutput[load] - 1).index();
+    }
+
+    /** A group that needs whole boards takes only empty ones or its own; everyone else stays off them. */
+    private boolean sharesWell(int[] block, int board) {
+        if (!isOpen(board)) {
+            return true;
+        }
+        if (!isOfLargeGroup(block[0])) {
+            return loadsOfLargeGroups[board] == 0;
+        }
+        for (int member : plant.groupMembers[plant.group[block[0]]]) {
+            if (boardOf[member] == board) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isOfLargeGroup(int load) {
+        return plant.group[load] != Plant.NONE && plant.groupIsLarge[plant.group[load]];
+    }
+
+    // ---- what strains
+
+    /** Of a board and of those that start after it. */
+    private double strainFrom(int board) {
+        double sum = MIXED * Math.max(0, rolesOn(board) - 1) + (outOfTurn.contains(board) ? OUT_OF_TURN : 0);
+        for (int follower : plant.followers[board]) {
+            sum += strainFrom(follower);
+        }
+        return sum;
+    }
+
+    private void noteTurns(int board) {
+        outOfTurn.set(board, isOutOfTurn(board));
+        for (int follower : plant.followers[board]) {
+            noteTurns(follower);
+        }
+    }
+
+    private boolean isOutOfTurn(int board) {
+        int earliest = earliestRole(board);
+        for (int before = plant.after[board]; before != Plant.NONE; before = plant.after[before]) {
+            if (latestRole(before) > earliest) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private int rolesOn(int board) {
+        int roles = 0;
+        for (int role = 0; role < ROLES; role++) {
+            roles += has(board, role) ? 1 : 0;
+        }
+        return roles;
+    }
+
+    private int earliestRole(int board) {
+        int role = 0;
+        while (role < ROLES && !has(board, role)) {
+            role++;
+        }
+        return role;
+    }
+
+    private int latestRole(int board) {
+        int role = ROLES - 1;
+        while (role >= 0 && !has(board, role)) {
+            role--;
+        }
+        return role;
+    }
+
+    private boolean has(int board, int role) {
+        return loadsOfRole[board * ROLES + role] > 0;
+    }
+}

@@ -1,0 +1,28 @@
+package evenrise.solver.engine.state;
+
+/**
+ * What a broken hard rule costs on the score's hard level: how much it is broken, in milliamperes or milliseconds, and a
+ * fixed amount a place where the rule is yes or no. The proportions only steer the search; a plan is feasible at zero.
+ */
+public final class Charges {
+    /** A load without a place or without the output it needs: worse than any one broken place, but a way through. */
+    public static final long UNASSIGNED = 40_000;
+    /** One place where a yes-or-no rule is broken. */
+    public static final long PLACE = 10_000;
+    /** On top of the lateness itself, so that the last half millisecond still counts. */
+    static final long LATE = 1_000;
+    /** Times closer than this are equal, by the contract. */
+    static final long TIME_TOLERANCE_MICROS = 500;
+
+    private Charges() {}
+
+    /** Charge for coming on {@code earlyMicros} too early (or, of the whole sequence, ending too late). */
+    public static long late(long earlyMicros) {
+        return earlyMicros > TIME_TOLERANCE_MICROS ? LATE + earlyMicros / 1000 : 0;
+    }
+
+    /** Charge for {@code excessNano} over a limit in nanoamperes; a microampere is none, by the contract. */
+    public static long overMilliAmps(double excessNano) {
+        return excessNano > 1000 ? 1 + (long) (excessNano / 1e6) : 0;
+    }
+}

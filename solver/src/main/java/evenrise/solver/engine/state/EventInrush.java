@@ -1,0 +1,191 @@
+package evenrise.solver.engine.state;
+
+import evenrise.model.project.PlanEvent;
+
+/**
+ * What one node peaks at when something happens, kept up to date load by load: only at nodes with an inrush limit, and
+ * only where the project asks that it holds for an event.
+ *
+ * <p>A change costs what it touches; a board failure costs, in addition, the square of the touched chains' loads here and
+ * one look at each board.
+ */
+final class EventInrush {
+    private final Plant plant;
+    private final EventLoad loads;
+    private final Situation situation;
+    private final int node;
+    private final InrushProfile release;
+    /** Of all loads without what stays; only where loads wait for a dead board. */
+    private final InrushProfile excess;
+
+    /** Of what holds in an emergency; what drops is in {@link #release}. */
+    private final long[] heldUse;
+
+    private final long[] unswitchedAnew;
+    /** How much more unswitched loads draw while the sequence runs than it counts of them. */
+    private final long[] unswitchedLater;
+
+    private final long[] allAnew;
+    private final long[] allUse;
+    private final long[][] boardAnew;
+    private final long[][] boardLater;
+    /** By head of a chain: how far the chain's own peak here is above what it draws in use; may be less. */
+    private final long[][] chainRise;
+
+    private final IntBag staleChains;
+
+    EventInrush(Situation situation, int node, InstantIndex index) {
+        this.situation = situation;
+        this.plant = situation.plant;
+        this.loads = plant.eventLoad;
+        this.node = node;
+        boolean boards = loads.asked.contains(PlanEvent.BOARD_FAILURE);
+        release = loads.asked.contains(PlanEvent.RELEASE) ? new InrushProfile(plant, index) : null;
+        excess = loads.othersWait ? new InrushProfile(plant, index) : null;
+        heldUse = new long[plant.phaseCount];
+        unswitchedAnew = new long[plant.phaseCount];
+        unswitchedLater = new long[plant.phaseCount];
+        allAnew = new long[plant.phaseCount];
+        allUse = new long[plant.phaseCount];
+        int count = boards ? plant.boardCount : 0;
+        boardAnew = new long[count][plant.phaseCount];
+        boardLater = new long[count][plant.phaseCount];
+        chainRise = new long[count][plant.phaseCount];
+        staleChains = new IntBag(count);
+    }
+
+    /**
+     * Adds or takes away a load that sits here.
+     *
+     * @param board that switches it, or {@link Plant#NONE}
+     * @param instant at which it comes on, or {@link Plant#NONE}
+     */
+    void add(int load, int phaseMask, int board, int instant, int sign) {
+        boolean isSwitched = plant.switched[load];
+        if (isSwitched && instant == Plant.NONE) {
+            return;
+        }
+        sum(allAnew, loads.anewUnits[load], phaseMask, sign);
+        sum(allUse, loads.useUnits[load], phaseMask, sign);
+        if (!isSwitched) {
+            long risesTo = loads.useUnits[load] - plant.envelopes.baseUnits[load];
+            sum(unswitchedAnew, loads.returnUnits[load], phaseMask, sign);
+            sum(unswitchedLater, risesTo + loads.laterUnits[load], phaseMask, sign);
+        } else if (boardAnew.length > 0) {
+            sum(boardAnew[board], loads.returnUnits[load], phaseMask, sign);
+            sum(boardLater[board], loads.useUnits[load] + loads.laterUnits[load], phaseMask, sign);
+            for (int head : loads.heads[board]) {
+                staleChains.add(head);
+            }
+        }
+        if (isSwitched && excess != null) {
+            excess.addExcess(load, phaseMask, instant, sign);
+        }
+        if (release != null) {
+            if (loads.comesBack[load]) {
+                release.add(load, phaseMask, instant, sign);
+            } else if (!isSwitched || !plant.drops[load]) {
+                sum(heldUse, loads.useUnits[load], phaseMask, sign);
+            }
+        }
+    }
+
+    private static void sum(long[] sums, long units, int phaseMask, int sign) {
+        for (int phase = 0; phase < sums.length; phase++) {
+            if ((phaseMask >> phase & 1) != 0) {
+                sums[phase] += sign * units;
+            }
+        }
+    }
+
+    /** Charge for peaks over {@code limitAmps}, each event by its worst phase. */
+    long charge(InrushProfile normal, double limitAmps) {
+        long charge = 0;
+        for (PlanEvent event : loads.asked) {
+            double excessAmps = worstUnits(event, normal) / plant.envelopes.unitsPerAmp - limitAmps;
+            charge += Charges.overMilliAmps(excessAmps * Currents.NANO);
+        }
+        return charge;
+    }
+
+    private long worstUnits(PlanEvent event, InrushProfile normal) {
+        long worst = 0;
+        for (int phase = 0; phase < plant.phaseCount; phase++) {
+            worst = Math.max(
+                    worst,
+                    switch (event) {
+                        case RETURN -> returnUnits(phase, normal);
+                        case RELEASE -> heldUse[phase] + release.peakUnits(phase);
+                        case BOARD_FAILURE -> boardFailureUnits(phase, normal);
+                        case DIP -> allAnew[phase];
+                    });
+        }
+        return worst;
+    }
+
+    private long returnUnits(int phase, InrushProfile normal) {
+        return Math.max(unswitchedAnew[phase], normal.peakUnits(phase) + unswitchedLater[phase]);
+    }
+
+    private long boardFailureUnits(int phase, InrushProfile normal) {
+        refreshChains();
+        long later = normal.peakUnits(phase) + unswitchedLater[phase];
+        long worst =
+                Math.max(returnUnits(phase, normal), allUse[phase] + (excess == null ? 0 : excess.peakUnits(phase)));
+        for (int board = 0; board < boardAnew.length; board++) {
+            if (loads.deadStayClosed) {
+                worst = Math.max(worst, unswitchedAnew[phase] + boardAnew[board][phase]);
+                worst = Math.max(worst, later + boardLater[board][phase]);
+            }
+            worst = Math.max(worst, allUse[phase] + chainRise[board][phase]);
+        }
+        return worst;
+    }
+
+    private void refreshChains() {
+        for (int i = 0; i < staleChains.size(); i++) {
+            int head = staleChains.get(i);
+            for (int phase = 0; phase < plant.phaseCount; phase++) {
+                chainRise[head][phase] = rise(head, phase);
+            }
+        }
+        staleChains.clear();
+    }
+
+    /** How far the loads of a chain, coming on alone, peak above what they draw in use. */
+    private long rise(int head, int phase) {
+        long inUse = 0;
+        long peak = 0;
+        for (int board : loads.chain[head]) {
+            for (int k = plant.firstOutput[board]; k < plant.firstOutput[board + 1]; k++) {
+                int load = situation.loadOnOutput(k);
+                if (isHere(load, phase)) {
+                    inUse += loads.useUnits[load];
+                    peak = Math.max(peak, chainUnits(head, phase, situation.instantOf(load)));
+                }
+            }
+        }
+        return peak - inUse;
+    }
+
+    private long chainUnits(int head, int phase, int at) {
+        long units = 0;
+        for (int board : loads.chain[head]) {
+            for (int k = plant.firstOutput[board]; k < plant.firstOutput[board + 1]; k++) {
+                int load = situation.loadOnOutput(k);
+                if (isHere(load, phase) && situation.instantOf(load) <= at) {
+                    units += plant.envelopes.units(load, situation.instantOf(load), at);
+                }
+            }
+        }
+        return units;
+    }
+
+    private boolean isHere(int load, int phase) {
+        if (load == Plant.NONE || situation.instantOf(load) == Plant.NONE) {
+            return false;
+        }
+        Place place = situation.placeOf(load);
+        return place != null && (node == 0 || place.panel() == node - 1) && (place.phaseMask() >> phase & 1) != 0;
+    }
+}

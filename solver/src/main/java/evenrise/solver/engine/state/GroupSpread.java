@@ -1,0 +1,116 @@
+package evenrise.solver.engine.state;
+
+import java.util.Arrays;
+
+/** Over which boards and panels each shutdown group is spread, and what its boards hold beside it. */
+public final class GroupSpread {
+    private final Plant plant;
+    /** By board: its loads of each group. A board holds few groups, and a group sits in few panels. */
+    private final FewCounts[] onBoard;
+    /** By group that must sit in one panel: its loads in each; null for others. */
+    private final FewCounts[] inPanel;
+
+    private final int[] boardsOfGroup;
+    private final int[] placedOfGroup;
+    /** Charge for the loads of a group that are not in the panel of most of it, where it must sit in one. */
+    private final long[] strayCharge;
+
+    private final int[] loadsOnBoard;
+    private final int[] dropsOnBoard;
+    private final int[] largeGroupsOnBoard;
+    private final int[] largeGroupLoadsOnBoard;
+    private final IndexSet torn;
+    private long charge;
+
+    GroupSpread(Plant plant) {
+        this.plant = plant;
+        onBoard = new FewCounts[plant.boardCount];
+        Arrays.setAll(onBoard, board -> new FewCounts());
+        inPanel = new FewCounts[plant.groupCount];
+        Arrays.setAll(inPanel, group -> plant.groupSamePanel[group] ? new FewCounts() : null);
+        boardsOfGroup = new int[plant.groupCount];
+        placedOfGroup = new int[plant.groupCount];
+        strayCharge = new long[plant.groupCount];
+        loadsOnBoard = new int[plant.boardCount];
+        dropsOnBoard = new int[plant.boardCount];
+        largeGroupsOnBoard = new int[plant.boardCount];
+        largeGroupLoadsOnBoard = new int[plant.boardCount];
+        torn = new IndexSet(plant.groupCount);
+    }
+
+    /** A switched load with an output on {@code board}. */
+    void addToBoard(int load, int board, int sign) {
+        charge -= mixed(board);
+        loadsOnBoard[board] += sign;
+        if (plant.drops[load]) {
+            dropsOnBoard[board] += sign;
+        }
+        int group = plant.group[load];
+        if (group != Plant.NONE) {
+            boolean cameOrWent = onBoard[board].add(group, sign) == (sign > 0 ? 1 : 0);
+            if (plant.groupIsLarge[group]) {
+                largeGroupLoadsOnBoard[board] += sign;
+                largeGroupsOnBoard[board] += cameOrWent ? sign : 0;
+            } else if (cameOrWent) {
+                charge -= split(boardsOfGroup[group]);
+                boardsOfGroup[group] += sign;
+                charge += split(boardsOfGroup[group]);
+                noteTorn(group);
+            }
+        }
+        charge += mixed(board);
+    }
+
+    /** A switched load with a place in {@code panel}. */
+    void addToPanel(int load, int panel, int sign) {
+        int group = plant.group[load];
+        if (group != Plant.NONE && inPanel[group] != null) {
+            inPanel[group].add(panel, sign);
+            placedOfGroup[group] += sign;
+            charge -= strayCharge[group];
+            strayCharge[group] = Charges.PLACE * (placedOfGroup[group] - inPanel[group].largest());
+            charge += strayCharge[group];
+            noteTorn(group);
+        }
+    }
+
+    private void noteTorn(int group) {
+        torn.set(group, isSplit(group) || strayCharge[group] > 0);
+    }
+
+    public int loadsOn(int board) {
+        return loadsOnBoard[board];
+    }
+
+    /** Whether a board holds loads that must not share it. */
+    public boolean isMixed(int board) {
+        return mixed(board) > 0;
+    }
+
+    /** Whether a group that fits one board is on several. */
+    public boolean isSplit(int group) {
+        return boardsOfGroup[group] > 1;
+    }
+
+    /** Groups on more boards, or in more panels, than they may be. */
+    public IndexSet torn() {
+        return torn;
+    }
+
+    long charge() {
+        return charge;
+    }
+
+    private static long split(int parts) {
+        return Math.max(0, parts - 1) * Charges.PLACE;
+    }
+
+    /** Emergency classes mixed on a board, and loads that share a board with a group that needs whole boards. */
+    private long mixed(int board) {
+        int drops = dropsOnBoard[board];
+        long places = Math.min(drops, loadsOnBoard[board] - drops);
+        // Each large group here finds all loads in its way that are not its own.
+        places += (long) largeGroupsOnBoard[board] * loadsOnBoard[board] - largeGroupLoadsOnBoard[board];
+        return places * Charges.PLACE;
+    }
+}

@@ -1,0 +1,48 @@
+package evenrise.solver.engine.state;
+
+/** A plan by index, held still: who sits where, what switches each and how boards are set. Equal only to itself. */
+public final class PlanSnapshot {
+    private final Place[] places;
+    private final Output[] outputs;
+    private final Setting[] startDelays;
+    private final Setting[] steps;
+
+    /**
+     * Takes the arrays as they are; nobody may change them any more.
+     *
+     * @param places by load; null for one that has found no room
+     * @param outputs by load; null for one that nothing switches
+     * @param startDelays by board
+     * @param steps by board
+     */
+    public PlanSnapshot(Place[] places, Output[] outputs, Setting[] startDelays, Setting[] steps) {
+        this.places = places;
+        this.outputs = outputs;
+        this.startDelays = startDelays;
+        this.steps = steps;
+    }
+
+    public int loadCount() {
+        return places.length;
+    }
+
+    public int boardCount() {
+        return steps.length;
+    }
+
+    public Place placeOf(int load) {
+        return places[load];
+    }
+
+    public Output outputOf(int load) {
+        return outputs[load];
+    }
+
+    public Setting startDelay(int board) {
+        return startDelays[board];
+    }
+
+    public Setting step(int board) {
+        return steps[board];
+    }
+}
