@@ -1,2 +1,6 @@
-/** Draws documents: a page for a browser, printed sheets, a workbook. The only package that knows how each is written. */
+/**
+ * Draws documents: a page for a browser, printed sheets, a workbook. The only package that knows how each is written.
+ *
+ * <p>May touch solver.report, solver.report.page.
+ */
 package evenrise.solver.document;

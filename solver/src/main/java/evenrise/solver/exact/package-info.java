@@ -1,2 +1,6 @@
-/** Proofs for small projects: the whole contract as an integer program; the only package that knows OR-Tools. */
+/**
+ * Proofs for small projects: the whole contract as an integer program. The only package that knows OR-Tools.
+ *
+ * <p>May touch model.electrical, model.plan, model.project, model.rules, solver.bounds, solver.engine.
+ */
 package evenrise.solver.exact;

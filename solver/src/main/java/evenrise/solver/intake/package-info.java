@@ -1,2 +1,7 @@
-/** The way in from a spreadsheet: reads equipment lists, bundles pieces onto breakers, sketches what feeds them. */
+/**
+ * The way in from a spreadsheet: reads equipment lists, bundles pieces onto breakers, sketches what feeds them. The
+ * only package that reads workbooks.
+ *
+ * <p>May touch model.electrical, model.electrical.breaker, model.electrical.motor, model.intake, model.project.
+ */
 package evenrise.solver.intake;

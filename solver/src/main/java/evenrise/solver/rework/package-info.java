@@ -1,2 +1,6 @@
-/** Reworks a plan as built: what to change, in which order, and proof that nothing is broken on the way. */
+/**
+ * Reworks a plan as built: what to change, in which order, and proof that nothing is broken on the way.
+ *
+ * <p>May touch model.electrical, model.plan, model.project, model.rules.
+ */
 package evenrise.solver.rework;

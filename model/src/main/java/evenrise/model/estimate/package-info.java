@@ -1,0 +1,6 @@
+/**
+ * Bills of materials.
+ *
+ * <p>May touch model.project.
+ */
+package evenrise.model.estimate;
