@@ -4,6 +4,7 @@ import evenrise.model.contract.Contract;
 import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
@@ -28,10 +29,16 @@ public record MadeBy(
                 meaning = "Time used; null when moves were the limit, so that such plans are equal to the byte",
                 optional = true,
                 least = 0)
-        OptionalDouble timeUsedSeconds)
+        OptionalDouble timeUsedSeconds,
+
+        @Field(
+                meaning = "Whether a place that breaks a rating counted as better than none (plan --place-all); false"
+                        + " when absent",
+                optional = true)
+        Optional<Boolean> placesAll)
         implements MadeByBuilder.With {
     public MadeBy {
-        Contract.check(MadeBy.class, softwareVersion, projectSha256, seed, threads, movesAllowed, timeUsedSeconds);
+        Contract.check(MadeBy.class, softwareVersion, projectSha256, seed, threads, movesAllowed, timeUsedSeconds, placesAll);
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -66,6 +66,13 @@ final class PlanCommand implements Callable<Integer> {
                             + "cut; it keeps its best plan beside the plan every few seconds.")
     private boolean isResuming;
 
+    @Option(
+            names = "--place-all",
+            description = "Rather a place that breaks a rating than none: where a rating cannot be kept, every load has a"
+                    + " place as far as slots and outputs go, and the overload is stated. Without it, loads are left"
+                    + " without a place where that breaks less.")
+    private boolean placesAll;
+
     @Option(names = "--quiet", description = "No progress and no summary; failures and broken rules only.")
     private boolean isQuiet;
 
@@ -97,7 +104,7 @@ final class PlanCommand implements Callable<Integer> {
         documents.ifPresent(DocumentFiles::refuseWhatIsNotOurs);
         Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), project + ": " + finding));
         PlanningRequest request =
-                new PlanningRequest(planned, earlier, budget.budget(), budget.seed(), budget.threads());
+                new PlanningRequest(planned, earlier, budget.budget(), budget.seed(), budget.threads(), placesAll);
         return new PlanRun(terminal, planners, interruption, isQuiet, strict.isStrict())
                 .run(read, request, target, documents);
     }

@@ -4,6 +4,7 @@ import evenrise.model.evaluation.Evaluation;
 import evenrise.model.file.Reading;
 import evenrise.model.plan.Bounds;
 import evenrise.model.plan.MadeBy;
+import evenrise.model.plan.MadeByBuilder;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.bounds.ProvenBounds;
@@ -82,27 +83,26 @@ record Planned(Evaluation evaluation, Plan plan, List<String> findings, SearchFa
 
     /** Who makes a plan that is still searched for. */
     static MadeBy unfinished(Reading<Project> read, PlanningRequest request) {
-        return new MadeBy(
-                Evenrise.Version.ofThisProgram(),
-                read.sha256(),
-                request.seed(),
-                request.threads(),
-                OptionalLong.empty(),
-                OptionalDouble.empty());
+        return maker(read, request).build();
     }
 
     private static MadeBy madeBy(Reading<Project> read, PlanningRequest request, PlanningOutcome outcome) {
         boolean isTimed = request.budget() instanceof Budget.Time;
-        return MadeBy.builder()
-                .softwareVersion(Evenrise.Version.ofThisProgram())
-                .projectSha256(read.sha256())
-                .seed(request.seed())
-                .threads(request.threads())
+        return maker(read, request)
                 .movesAllowed(
                         request.budget() instanceof Budget.Moves moves
                                 ? OptionalLong.of(moves.limit())
                                 : OptionalLong.empty())
                 .timeUsedSeconds(isTimed ? OptionalDouble.of(outcome.seconds()) : OptionalDouble.empty())
                 .build();
+    }
+
+    private static MadeByBuilder maker(Reading<Project> read, PlanningRequest request) {
+        return MadeBy.builder()
+                .softwareVersion(Evenrise.Version.ofThisProgram())
+                .projectSha256(read.sha256())
+                .seed(request.seed())
+                .threads(request.threads())
+                .placesAll(request.placesAll() ? Optional.of(true) : Optional.empty());
     }
 }

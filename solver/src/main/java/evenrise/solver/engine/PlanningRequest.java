@@ -9,5 +9,12 @@ import java.util.Optional;
  *
  * @param from an earlier plan to start at; a plan is constructed where there is none
  * @param threads independent searches, of which the best plan is kept
+ * @param placesAll whether a place that breaks a rating is better than none
  */
-public record PlanningRequest(Project project, Optional<Plan> from, Budget budget, long seed, int threads) {}
+public record PlanningRequest(
+        Project project, Optional<Plan> from, Budget budget, long seed, int threads, boolean placesAll) {
+
+    public PlanningRequest(Project project, Optional<Plan> from, Budget budget, long seed, int threads) {
+        this(project, from, budget, seed, threads, false);
+    }
+}

@@ -39,7 +39,7 @@ public final class Planner {
     public Planner(PlanningRequest request, Consumer<Progress> listener, BoundSource bounds) {
         this.bounds = bounds;
         this.request = request;
-        this.plant = new Plant(request.project());
+        this.plant = new Plant(request.project(), request.placesAll());
         this.progress = new ProgressBoard(startNanos, listener);
     }
 

@@ -1,5 +1,10 @@
 package evenrise.solver.engine.state;
 
+import evenrise.model.electrical.FullUse;
+import evenrise.model.project.Load;
+import evenrise.model.project.PlanEvent;
+import evenrise.model.project.Project;
+
 /**
  * What a broken hard rule costs on the score's hard level: how much it is broken, in milliamperes or milliseconds, and a
  * fixed amount a place where the rule is yes or no. The proportions only steer the search; a plan is feasible at zero.
@@ -14,7 +19,25 @@ public final class Charges {
     /** Times closer than this are equal, by the contract. */
     static final long TIME_TOLERANCE_MICROS = 500;
 
+    /** Supply and panel. */
+    private static final int NODES = 2;
+
     private Charges() {}
+
+    /**
+     * A load without a place, where any current over a limit is better than that: on top of {@link #UNASSIGNED}, what the
+     * greatest load can be charged for ratings, neutrals and inrush limits, in the sequence and in every event.
+     */
+    static long unassignedAtAnyCurrent(Project project) {
+        int peaks = 1 + PlanEvent.values().length;
+        double most = 0;
+        for (Load load : project.loads()) {
+            double neutralAndPoles = (1 + load.poles()) * load.runningAmps();
+            double crest = FullUse.amps(load) + load.inrushAmps();
+            most = Math.max(most, NODES * (neutralAndPoles + peaks * crest));
+        }
+        return UNASSIGNED + overMilliAmps(most * Currents.NANO);
+    }
 
     /** Charge for coming on {@code earlyMicros} too early (or, of the whole sequence, ending too late). */
     public static long late(long earlyMicros) {

@@ -93,9 +93,17 @@ public final class Plant {
     public final Instants instants;
     public final Envelopes envelopes;
     final EventLoad eventLoad;
+    /** What a load without a place or output is charged. */
+    final long unassignedCharge;
 
     public Plant(Project project) {
+        this(project, false);
+    }
+
+    /** @param placesAll whether a place that breaks a rating is better than none */
+    public Plant(Project project, boolean placesAll) {
         this.project = project;
+        unassignedCharge = placesAll ? Charges.unassignedAtAnyCurrent(project) : Charges.UNASSIGNED;
         List<Phase> phases = project.supply().system().phases();
         phaseCount = phases.size();
         loads = project.loads().toArray(Load[]::new);

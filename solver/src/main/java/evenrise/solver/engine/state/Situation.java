@@ -361,7 +361,7 @@ public final class Situation {
 
     /** How much hard rules are broken; 0 for a feasible plan. */
     public long hardCharge() {
-        return unassigned.size() * Charges.UNASSIGNED
+        return unassigned.size() * plant.unassignedCharge
                 + (unreached + interrupted) * Charges.PLACE
                 + groups.charge()
                 + pairs.charge()
