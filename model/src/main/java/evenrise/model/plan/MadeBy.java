@@ -38,7 +38,8 @@ public record MadeBy(
         Optional<Boolean> placesAll)
         implements MadeByBuilder.With {
     public MadeBy {
-        Contract.check(MadeBy.class, softwareVersion, projectSha256, seed, threads, movesAllowed, timeUsedSeconds, placesAll);
+        Contract.check(
+                MadeBy.class, softwareVersion, projectSha256, seed, threads, movesAllowed, timeUsedSeconds, placesAll);
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -20,8 +20,8 @@ import picocli.CommandLine.Spec;
         header = "Find a plan for a project.",
         description = {
             "Gives every load a slot, so a panel and its phases, and every switched load an output of a board; sets"
-                + " every board's start delay and step. Keeps every hard rule where that is possible, then makes the"
-                + " project's objective as small as it can in the time.",
+                    + " every board's start delay and step. Keeps every hard rule where that is possible, then makes the"
+                    + " project's objective as small as it can in the time.",
             "Ctrl-C ends the search and writes the best plan so far."
         },
         footer = {
@@ -68,9 +68,10 @@ final class PlanCommand implements Callable<Integer> {
 
     @Option(
             names = "--place-all",
-            description = "Rather a place that breaks a rating than none: where a rating cannot be kept, every load has a"
-                    + " place as far as slots and outputs go, and the overload is stated. Without it, loads are left"
-                    + " without a place where that breaks less.")
+            description =
+                    "Rather a place that breaks a rating than none: where a rating cannot be kept, every load has a"
+                            + " place as far as slots and outputs go, and the overload is stated. Without it, loads are left"
+                            + " without a place where that breaks less.")
     private boolean placesAll;
 
     @Option(names = "--quiet", description = "No progress and no summary; failures and broken rules only.")

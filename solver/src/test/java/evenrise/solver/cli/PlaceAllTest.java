@@ -24,8 +24,7 @@ class PlaceAllTest {
     private static final String LOAD =
             "{\"id\": \"rack-%d\", \"role\": \"auxiliary\", \"poles\": 3, \"breaker_a\": 63, \"switched\": false,"
                     + " \"running_a\": 45}";
-    private static final String PROJECT =
-            """
+    private static final String PROJECT = """
             {
               "format": "evenrise-project/1",
               "name": "Too much",
@@ -46,8 +45,7 @@ class PlaceAllTest {
 
     @BeforeEach
     void fiveLoads() {
-        loads = String.join(
-                ", ", Stream.of(1, 2, 3, 4, 5).map(LOAD::formatted).toList());
+        loads = String.join(", ", Stream.of(1, 2, 3, 4, 5).map(LOAD::formatted).toList());
     }
 
     private Planned planned(int slots, String... options) throws IOException {
