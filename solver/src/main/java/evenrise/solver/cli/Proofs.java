@@ -6,21 +6,16 @@ import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.BoundSource;
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningRequest;
-import evenrise.solver.exact.ExactProver;
-import evenrise.solver.exact.PhaseProver;
+import evenrise.solver.engine.SharperBounds;
 import java.util.Optional;
+import java.util.ServiceLoader;
 import java.util.function.Consumer;
 
-/**
- * Bounds of every project by short arguments; of those of a few panels, after that, by who shares a phase; of small ones by
- * the exact model.
- */
+/** Bounds of every project by short arguments and, where the part that proves sharper ones is installed, by it. */
 final class Proofs implements BoundSource {
-    /** Nothing native is loaded for a project that this and the next would leave alone. */
-    private final Optional<ExactProver> exact;
+    /** Nothing native is loaded for a project that it would leave alone. */
+    private final Optional<SharperBounds.Work> sharper;
 
-    private final Optional<PhaseProver> phases;
-    private final int threads;
     private final Consumer<String> note;
 
     private volatile Bounds bounds;
@@ -28,35 +23,23 @@ final class Proofs implements BoundSource {
 
     /** @param note takes what is to be said once, such as why nothing more can be proven */
     Proofs(PlanningRequest request, Consumer<String> note) {
+        this(request, note, ServiceLoader.load(SharperBounds.class).findFirst());
+    }
+
+    Proofs(PlanningRequest request, Consumer<String> note, Optional<SharperBounds> part) {
         this.note = note;
-        threads = request.threads();
-        phases = PhaseProver.suits(request.project()) ? Optional.of(new PhaseProver()) : Optional.empty();
-        exact = ExactProver.isSmall(request.project())
-                ? Optional.of(new ExactProver(request.threads(), note))
-                : Optional.empty();
+        if (part.isEmpty()) {
+            note.accept("nothing is proven beyond the usual bounds: this package is without the part that proves more"
+                    + " of small projects (evenrise-proofs)");
+        }
+        sharper = part.filter(each -> each.suit(request.project())).map(each -> each.on(request, note));
     }
 
     @Override
     public void work(Project project, Budget budget, long seed, Desk desk) {
         bounds = ProvenBounds.of(project, () -> stopped);
         desk.bound(bounds.objective());
-        phases.ifPresent(prover -> shared(prover, project, budget, seed, desk));
-        if (!stopped && exact.isPresent()) {
-            exact.get().knowPeak(bounds.peakInrushAmps());
-            exact.get().work(project, budget, seed, desk);
-        }
-    }
-
-    private void shared(PhaseProver prover, Project project, Budget budget, long seed, Desk desk) {
-        double peakAmps = prover.peakAmps(project, budget, seed, threads);
-        if (peakAmps > bounds.peakInrushAmps()) {
-            bounds = ProvenBounds.of(project, peakAmps, () -> stopped);
-            desk.bound(bounds.objective());
-        }
-        if (exact.isPresent()) {
-            double amps = prover.peakAndDeviationsAmps(project, bounds.peakInrushAmps(), budget, seed, threads);
-            desk.bound(ProvenBounds.objective(project, bounds, amps));
-        }
+        sharper.ifPresent(part -> part.sharpen(bounds, better -> bounds = better, desk));
     }
 
     @Override
@@ -72,7 +55,6 @@ final class Proofs implements BoundSource {
     @Override
     public void stop() {
         stopped = true;
-        phases.ifPresent(PhaseProver::stop);
-        exact.ifPresent(ExactProver::stop);
+        sharper.ifPresent(SharperBounds.Work::stop);
     }
 }

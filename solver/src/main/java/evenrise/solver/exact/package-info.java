@@ -1,5 +1,6 @@
 /**
- * Proofs for small projects: the whole contract as an integer program. The only package that knows OR-Tools.
+ * Proofs for small projects: the whole contract as an integer program. The only package that knows OR-Tools; packed
+ * apart, and found as a service where it is there.
  *
  * <p>May touch model.electrical, model.plan, model.project, model.rules, solver.bounds, solver.engine.
  */

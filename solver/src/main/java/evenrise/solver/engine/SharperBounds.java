@@ -1,0 +1,35 @@
+package evenrise.solver.engine;
+
+import evenrise.model.plan.Bounds;
+import evenrise.model.project.Project;
+import java.util.function.Consumer;
+
+/**
+ * Proves more of some projects than short arguments do. An optional part of the program: whoever is on the class path
+ * is found as a service, and without one the usual bounds stand.
+ */
+public interface SharperBounds {
+    /** Whether anything more may be proven of such a project; loads nothing native. */
+    boolean suit(Project project);
+
+    /**
+     * Prepares the work on a project that they suit; nothing has begun when this returns.
+     *
+     * @param note takes what is to be said once, such as why nothing more can be proven
+     */
+    Work on(PlanningRequest request, Consumer<String> note);
+
+    /** The work on one project. */
+    interface Work {
+        /**
+         * Works until all is proven that can be, the budget is used or {@link #stop} is called.
+         *
+         * @param known what short arguments have proven
+         * @param better takes each bounds that are sharper than those before
+         */
+        void sharpen(Bounds known, Consumer<Bounds> better, BoundSource.Desk desk);
+
+        /** Ends the work soon; may be called from any thread, also before the work has begun. */
+        void stop();
+    }
+}

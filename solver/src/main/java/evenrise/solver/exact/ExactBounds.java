@@ -1,0 +1,71 @@
+package evenrise.solver.exact;
+
+import evenrise.model.plan.Bounds;
+import evenrise.model.project.Project;
+import evenrise.solver.bounds.ProvenBounds;
+import evenrise.solver.engine.BoundSource;
+import evenrise.solver.engine.PlanningRequest;
+import evenrise.solver.engine.SharperBounds;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** Of projects of a few panels by who shares a phase; of small ones, after that, by the exact model. */
+public final class ExactBounds implements SharperBounds {
+    @Override
+    public boolean suit(Project project) {
+        return PhaseProver.suits(project) || ExactProver.isSmall(project);
+    }
+
+    @Override
+    public Work on(PlanningRequest request, Consumer<String> note) {
+        return new Provers(request, note);
+    }
+
+    private static final class Provers implements Work {
+        private final PlanningRequest request;
+        private final Optional<ExactProver> exact;
+        private final Optional<PhaseProver> phases;
+        private Bounds bounds;
+        private volatile boolean stopped;
+
+        Provers(PlanningRequest request, Consumer<String> note) {
+            this.request = request;
+            phases = PhaseProver.suits(request.project()) ? Optional.of(new PhaseProver()) : Optional.empty();
+            exact = ExactProver.isSmall(request.project())
+                    ? Optional.of(new ExactProver(request.threads(), note))
+                    : Optional.empty();
+        }
+
+        @Override
+        public void sharpen(Bounds known, Consumer<Bounds> better, BoundSource.Desk desk) {
+            bounds = known;
+            phases.ifPresent(prover -> shared(prover, better, desk));
+            if (!stopped && exact.isPresent()) {
+                exact.get().knowPeak(bounds.peakInrushAmps());
+                exact.get().work(request.project(), request.budget(), request.seed(), desk);
+            }
+        }
+
+        private void shared(PhaseProver prover, Consumer<Bounds> better, BoundSource.Desk desk) {
+            Project project = request.project();
+            double peakAmps = prover.peakAmps(project, request.budget(), request.seed(), request.threads());
+            if (peakAmps > bounds.peakInrushAmps()) {
+                bounds = ProvenBounds.of(project, peakAmps, () -> stopped);
+                better.accept(bounds);
+                desk.bound(bounds.objective());
+            }
+            if (exact.isPresent()) {
+                double amps = prover.peakAndDeviationsAmps(
+                        project, bounds.peakInrushAmps(), request.budget(), request.seed(), request.threads());
+                desk.bound(ProvenBounds.objective(project, bounds, amps));
+            }
+        }
+
+        @Override
+        public void stop() {
+            stopped = true;
+            phases.ifPresent(PhaseProver::stop);
+            exact.ifPresent(ExactProver::stop);
+        }
+    }
+}

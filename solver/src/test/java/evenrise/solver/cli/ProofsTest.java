@@ -1,0 +1,126 @@
+package evenrise.solver.cli;
+
+import static evenrise.model.Fixtures.aProject;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenrise.model.plan.Bounds;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import evenrise.solver.engine.BoundSource;
+import evenrise.solver.engine.Budget;
+import evenrise.solver.engine.PlanningRequest;
+import evenrise.solver.engine.SharperBounds;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+
+class ProofsTest {
+    private final PlanningRequest request =
+            new PlanningRequest(aProject().build(), Optional.empty(), new Budget.Moves(1), 1, 1);
+    private final List<String> notes = new ArrayList<>();
+    private final List<Double> bounds = new ArrayList<>();
+
+    @Test
+    void standAtTheUsualBoundsWithoutThePartThatProvesMoreAndSaySoOnce() {
+        Proofs proofs = new Proofs(request, notes::add, Optional.empty());
+
+        work(proofs);
+
+        assertThat(notes).singleElement().asString().contains("nothing is proven beyond the usual bounds");
+        assertThat(bounds).hasSize(1);
+        assertThat(proofs.bounds()).isPresent();
+    }
+
+    @Test
+    void giveWhatThePartProves() {
+        Part part = new Part(true);
+        Proofs proofs = new Proofs(request, notes::add, Optional.of(part));
+
+        work(proofs);
+
+        assertThat(notes).isEmpty();
+        assertThat(proofs.bounds()).contains(part.sharper);
+        assertThat(bounds).hasSize(2);
+    }
+
+    @Test
+    void leaveProjectsToShortArgumentsThatDoNotSuitThePart() {
+        Proofs proofs = new Proofs(request, notes::add, Optional.of(new Part(false)));
+
+        work(proofs);
+
+        assertThat(notes).isEmpty();
+        assertThat(bounds).hasSize(1);
+    }
+
+    @Test
+    void findThePartOnTheClassPath() {
+        new Proofs(request, notes::add);
+
+        assertThat(notes).isEmpty();
+    }
+
+    @Test
+    void stopThePart() {
+        Part part = new Part(true);
+        Proofs proofs = new Proofs(request, notes::add, Optional.of(part));
+
+        proofs.stop();
+
+        assertThat(part.isStopped).isTrue();
+    }
+
+    private void work(Proofs proofs) {
+        proofs.work(request.project(), request.budget(), 1, new BoundSource.Desk() {
+            @Override
+            public void bound(double objectiveAmps) {
+                bounds.add(objectiveAmps);
+            }
+
+            @Override
+            public void plan(Plan plan) {
+                throw new AssertionError("nobody finds a plan here");
+            }
+
+            @Override
+            public Optional<Plan> best() {
+                return Optional.empty();
+            }
+        });
+    }
+
+    /** Says that no plan peaks below one ampere more than is known. */
+    private static final class Part implements SharperBounds {
+        private final boolean suits;
+        private Bounds sharper;
+        private boolean isStopped;
+
+        Part(boolean suits) {
+            this.suits = suits;
+        }
+
+        @Override
+        public boolean suit(Project project) {
+            return suits;
+        }
+
+        @Override
+        public Work on(PlanningRequest request, Consumer<String> note) {
+            return new Work() {
+                @Override
+                public void sharpen(Bounds known, Consumer<Bounds> better, BoundSource.Desk desk) {
+                    sharper = known.withPeakInrushAmps(known.peakInrushAmps() + 1);
+                    better.accept(sharper);
+                    desk.bound(sharper.objective());
+                }
+
+                @Override
+                public void stop() {
+                    isStopped = true;
+                }
+            };
+        }
+    }
+}
