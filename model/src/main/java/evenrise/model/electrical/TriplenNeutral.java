@@ -20,11 +20,6 @@ public final class TriplenNeutral {
 
     private TriplenNeutral() {}
 
-    /** Neutral over line current, both rms, for a third harmonic of {@code k} times the fundamental: 3k/√(1 + k²). */
-    public static double ratioByFundamental(double k) {
-        return 3 * k / Math.sqrt(1 + k * k);
-    }
-
     /** Neutral over design line current for a third harmonic of {@code k} times the design line current: 3k. */
     public static double ratioByLineCurrent(double k) {
         return 3 * k;

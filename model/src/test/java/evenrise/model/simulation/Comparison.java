@@ -104,7 +104,7 @@ final class Comparison {
                     amps += idle + (data.dipAmps() - idle) * Math.pow(2, -since / data.halfLifeSeconds());
                 }
             }
-            most = Math.max(most, StepDip.mostPercent(StepDip.linearPercent(amps, source(), 230)));
+            most = Math.max(most, StepDip.mostPercent(100 * amps * source().magnitudeOhms() / 230));
         }
         return most;
     }

@@ -54,15 +54,6 @@ final class DemandChecks extends CheckList {
     private void triplen() {
         number(
                 TRIPLEN,
-                "over line rms, k of the fundamental",
-                "k 0.70",
-                1.72,
-                5e-3,
-                "",
-                TriplenNeutral.ratioByFundamental(0.7),
-                "BSRIA AG 2/2000, quoted at designingbuildings.co.uk: 172 %");
-        number(
-                TRIPLEN,
                 "neutral, k of the line current",
                 "39 A, k 0.40",
                 46.8,

@@ -1,7 +1,6 @@
 package evenrise.model.validation;
 
 import evenrise.model.electrical.Impedance;
-import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.breaker.Disconnection;
 import evenrise.model.electrical.breaker.InstantaneousBand;
 import evenrise.model.electrical.conductor.ConductorImpedance;
@@ -33,7 +32,6 @@ final class SourceChecks extends CheckList {
         table.transformers();
         table.coldAndWarm();
         table.loops();
-        table.pointToPoint();
         table.dips();
         table.peaks();
         return List.copyOf(table.checks);
@@ -42,21 +40,12 @@ final class SourceChecks extends CheckList {
     private void transformers() {
         number(
                 FAULTS,
-                "full-load current",
-                "300 kVA, 208 V",
-                833,
-                0.5,
-                "A",
-                FaultCurrent.fullLoadAmps(300, 208),
-                HANDBOOK);
-        number(
-                FAULTS,
                 "at the transformer, 2 % less a tenth",
                 "300 kVA, 208 V",
                 46_273,
                 46,
                 "A",
-                FaultCurrent.transformerAmps(300, 208, 2 * FaultCurrent.LEAST_IMPEDANCE_RATIO),
+                transformerAmps(300, 208, 2 * FaultCurrent.LEAST_IMPEDANCE_RATIO),
                 HANDBOOK);
         transformer(750, 480, 5.75, 15_689, "wiregaugecalculator.com: roughly 15.7 kA");
         transformer(45, 208, 4, 3123, BY_HAND + ": S/(√3·V·%Z)");
@@ -226,78 +215,9 @@ final class SourceChecks extends CheckList {
                 .times(kilometres);
     }
 
-    private void pointToPoint() {
-        number(
-                FAULTS,
-                "point to point",
-                "46,273 A, 20 ft of 2 × 500 kcmil in steel, C 22,185",
-                39_425,
-                40,
-                "A",
-                FaultCurrent.pointToPointAmps(46_273, 20, 22_185, 2, 208),
-                HANDBOOK);
-        double first = FaultCurrent.onePhasePointToPointAmps(46_296, 150, 13_923, 1, 240);
-        number(FAULTS, "point to point, one phase", "46,296 A, 150 ft, C 13,923", 8978, 9, "A", first, ONE_PHASE);
-        number(
-                FAULTS,
-                "point to point, one phase",
-                "8,978 A, 40 ft, C 2,430",
-                4024,
-                4,
-                "A",
-                FaultCurrent.onePhasePointToPointAmps(8978, 40, 2430, 1, 240),
-                ONE_PHASE);
-        number(
-                FAULTS,
-                "point to point, one phase",
-                "4,024 A, 30 ft, C 617",
-                1530,
-                2,
-                "A",
-                FaultCurrent.onePhasePointToPointAmps(4024, 30, 617, 1, 240),
-                ONE_PHASE);
-    }
-
     private void dips() {
-        Impedance tenth = new Impedance(0.1, 0);
-        number(
-                DIPS,
-                "approximate",
-                "20 A, unity, 0.1 Ω, 120 V",
-                1.667,
-                1e-3,
-                "%",
-                StepDip.approximatePercent(20, Lag.behind(1), tenth, 120),
-                BY_HAND + ": 100·I·R/V");
         Impedance reference = new Impedance(0.4, 0.25);
         String zref = "reference impedance of IEC 60725, from memory; " + BY_HAND;
-        number(
-                DIPS,
-                "approximate",
-                "16 A, unity, 0.4 + j0.25 Ω, 230 V",
-                2.783,
-                1e-3,
-                "%",
-                StepDip.approximatePercent(16, Lag.behind(1), reference, 230),
-                zref);
-        number(
-                DIPS,
-                "exact",
-                "16 A, unity, 0.4 + j0.25 Ω, 230 V",
-                2.767,
-                1e-3,
-                "%",
-                StepDip.exactPercent(16, Lag.behind(1), reference, 230),
-                zref);
-        number(
-                DIPS,
-                "exact",
-                "23 A, zero lagging, 0.4 + j0.25 Ω, 230 V",
-                2.418,
-                1e-3,
-                "%",
-                StepDip.exactPercent(23, Lag.behind(0), reference, 230),
-                zref);
         number(DIPS, "magnitude", "0.4 + j0.25 Ω", 0.4717, 1e-4, "Ω", reference.magnitudeOhms(), zref);
         number(
                 DIPS,
@@ -316,7 +236,7 @@ final class SourceChecks extends CheckList {
 
     private void generator(double kva, double reactancePercent, double stepKva, double linear, double divided) {
         Impedance source = SourceImpedance.ofPercent(PhaseSystem.THREE_PHASE, 120, kva, reactancePercent, 1e9);
-        double ours = StepDip.linearPercent(1000 * stepKva / 360, source, 120);
+        double ours = 100 * (1000 * stepKva / 360) * source.magnitudeOhms() / 120;
         String inputs = String.format(
                 java.util.Locale.ROOT,
                 "%.0f kVA, X %.0f %%, reactive step of %.0f kVA",
@@ -362,14 +282,12 @@ final class SourceChecks extends CheckList {
 
     private void transformer(double kva, double volts, double percent, double expected, String source) {
         String inputs = String.format(java.util.Locale.ROOT, "%.1f kVA, %.0f V, %.2f %%", kva, volts, percent);
-        number(
-                FAULTS,
-                "at the transformer",
-                inputs,
-                expected,
-                1.5,
-                "A",
-                FaultCurrent.transformerAmps(kva, volts, percent),
-                source);
+        number(FAULTS, "at the transformer", inputs, expected, 1.5, "A", transformerAmps(kva, volts, percent), source);
+    }
+
+    private static double transformerAmps(double kva, double volts, double percent) {
+        double phase = volts / Math.sqrt(3);
+        return FaultCurrent.amps(
+                1, phase, SourceImpedance.ofPercent(PhaseSystem.THREE_PHASE, phase, kva, percent, 1e9));
     }
 }

@@ -209,37 +209,6 @@ final class WiringChecks extends CheckList {
                 1e-3,
                 VoltageDrop.exactVolts(208, 130, Lag.behind(0.9), coated, VoltageDrop.ways(true)),
                 PUBLIC_TEST);
-        volts(
-                "the same, approximate",
-                5.3660,
-                1e-3,
-                VoltageDrop.approximateVolts(130, Lag.behind(0.9), coated, VoltageDrop.ways(true)),
-                PUBLIC_TEST);
-        volts(
-                "400 V, 100 A, 150 m, 0.671 + j0.085 Ω/km, 0.85, approximate",
-                15.98,
-                0.01,
-                VoltageDrop.approximateVolts(
-                        100, Lag.behind(0.85), new Impedance(0.671, 0.085).times(0.15), VoltageDrop.ways(true)),
-                "a public worked example");
-        Impedance metric = ConductorImpedance.perKilometre(
-                        size("2.5 mm2"), ConductorMaterial.COPPER, Conduit.NONMETALLIC, 70)
-                .times(0.025);
-        volts(
-                "230 V, 16 A, 25 m of 2.5 mm² at 70 °C, unity, approximate",
-                7.093,
-                1e-3,
-                VoltageDrop.approximateVolts(16, Lag.behind(1), metric, VoltageDrop.ways(false)),
-                BY_HAND + ": 2·16·0.025·8.866");
-        Impedance sixteen = ConductorImpedance.perKilometre(
-                        size("16 mm2"), ConductorMaterial.COPPER, Conduit.NONMETALLIC, 70)
-                .times(0.04);
-        volts(
-                "400 V, 63 A, 40 m of 16 mm² at 70 °C, 0.95, approximate",
-                5.815,
-                2e-3,
-                VoltageDrop.approximateVolts(63, Lag.behind(0.95), sixteen, VoltageDrop.ways(true)),
-                BY_HAND + ": √3·I·L·(R·cosφ + X·sinφ)");
     }
 
     private void breakers() {

@@ -17,11 +17,6 @@ public final class VoltageDrop {
         return isThreePhase ? Math.sqrt(3) : 2;
     }
 
-    /** The usual approximation: ways · I · (R·cosφ + X·sinφ). */
-    public static double approximateVolts(double amps, Lag lag, Impedance conductor, double ways) {
-        return ways * amps * (conductor.resistanceOhms() * lag.cosine() + conductor.reactanceOhms() * lag.sine());
-    }
-
     /** V − |V − ways·I·(cosφ − j·sinφ)·(R + jX)|. */
     public static double exactVolts(double volts, double amps, Lag lag, Impedance conductor, double ways) {
         Phasor drop = Phasor.polar(ways * amps, -lag.radians()).times(conductor);

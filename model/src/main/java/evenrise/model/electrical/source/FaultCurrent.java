@@ -38,32 +38,4 @@ public final class FaultCurrent {
     public static double amps(double voltageFactor, double lineToNeutralVolts, Impedance impedance) {
         return voltageFactor * lineToNeutralVolts / impedance.magnitudeOhms();
     }
-
-    /** At a transformer's terminals behind an unlimited network: full-load current over the impedance voltage. */
-    public static double transformerAmps(double kva, double lineVolts, double impedancePercent) {
-        return fullLoadAmps(kva, lineVolts) * 100 / impedancePercent;
-    }
-
-    /** S/(√3·V). */
-    public static double fullLoadAmps(double kva, double lineVolts) {
-        return 1000 * kva / (Math.sqrt(3) * lineVolts);
-    }
-
-    /**
-     * Point-to-point method for the end of a cable: I/(1 + f), f = 1.732·L·I/(C·n·V). Impedances are added as numbers, so it
-     * gives less than the sum of phasors does where their angles differ.
-     *
-     * @param constant C of the conductor: one over its impedance, in ft/Ω
-     */
-    public static double pointToPointAmps(
-            double amps, double lengthFeet, double constant, int conductors, double lineVolts) {
-        double f = Math.sqrt(3) * lengthFeet * amps / (constant * conductors * lineVolts);
-        return amps / (1 + f);
-    }
-
-    /** The same for two lines of one phase: f = 2·L·I/(C·n·V). */
-    public static double onePhasePointToPointAmps(
-            double amps, double lengthFeet, double constant, int conductors, double volts) {
-        return amps / (1 + 2 * lengthFeet * amps / (constant * conductors * volts));
-    }
 }

@@ -1,28 +1,9 @@
 package evenrise.model.electrical.source;
 
-import evenrise.model.electrical.Impedance;
-import evenrise.model.electrical.Lag;
-import evenrise.model.electrical.Phasor;
 
 /** Voltage dip when a current is switched on, in percent of the nominal voltage. */
 public final class StepDip {
     private StepDip() {}
-
-    /** The usual approximation: 100·I·(R·cosφ + X·sinφ)/V. */
-    public static double approximatePercent(double amps, Lag lag, Impedance source, double volts) {
-        return 100 * amps * (source.resistanceOhms() * lag.cosine() + source.reactanceOhms() * lag.sine()) / volts;
-    }
-
-    /** By phasors, the current taken against the voltage before the step. */
-    public static double exactPercent(double amps, Lag lag, Impedance source, double volts) {
-        Phasor drop = Phasor.polar(amps, -lag.radians()).times(source);
-        return 100 * (volts - new Phasor(volts - drop.real(), -drop.imaginary()).length()) / volts;
-    }
-
-    /** By current alone, whatever the power factor: 100·I·|Z|/V. More than 100 where the current could not flow. */
-    public static double linearPercent(double amps, Impedance source, double volts) {
-        return 100 * amps * source.magnitudeOhms() / volts;
-    }
 
     /**
      * The most that a linear dip d can be where what draws the current is an impedance Zl behind the source's Zs, both between
@@ -31,11 +12,6 @@ public final class StepDip {
      */
     public static double mostPercent(double linearPercent) {
         return linearPercent / Math.hypot(1, linearPercent / 100);
-    }
-
-    /** Inverse of {@link #mostPercent}; {@code percent} below 100. */
-    public static double linearOfMostPercent(double percent) {
-        return percent / Math.sqrt(1 - percent / 100 * percent / 100);
     }
 
     /**
