@@ -1,6 +1,5 @@
 package evenrise.model.file;
 
-import evenrise.model.check.Severity;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,10 +13,5 @@ import java.util.Optional;
 public record Reading<T>(Optional<T> value, List<Problem> problems, String sha256) {
     public Reading {
         problems = List.copyOf(problems);
-    }
-
-    /** Whether the file is well formed, but no plan of it can keep every hard rule. */
-    public boolean isImpossible() {
-        return value.isPresent() && problems.stream().anyMatch(p -> p.severity() == Severity.IMPOSSIBLE);
     }
 }

@@ -1,6 +1,5 @@
 package evenrise.model.electrical.source;
 
-
 /** Voltage dip when a current is switched on, in percent of the nominal voltage. */
 public final class StepDip {
     private StepDip() {}
