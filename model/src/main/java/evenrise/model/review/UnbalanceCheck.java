@@ -1,18 +1,25 @@
 package evenrise.model.review;
 
-import evenrise.model.electrical.Imbalance;
 import evenrise.model.electrical.Lag;
-import evenrise.model.electrical.LineCurrents;
-import evenrise.model.electrical.LinePower;
+import evenrise.model.electrical.LineAmps;
 import evenrise.model.electrical.PhaseCurrents;
 import evenrise.model.electrical.SymmetricalComponents;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
+import evenrise.model.project.Electrical;
 import evenrise.model.project.Load;
+import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
+import evenrise.model.project.Source;
+import evenrise.model.project.SourceKind;
+import evenrise.model.project.UnbalanceLimits;
 import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.Placement;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -25,6 +32,14 @@ final class UnbalanceCheck implements ElectricalCheck {
     /** Common practice, no source: designers aim at phases within a tenth of their mean. */
     private static final double USUAL_PERCENT = 10;
 
+    /** IEC 60034-1: salient poles with indirect cooling 8 %, other machines up to 10 % (from memory). */
+    private static final double MACHINES_PERCENT = 8;
+
+    private static final double MOST_MACHINES_PERCENT = 10;
+
+    /** Of a limit that is just met. */
+    private static final double ROUNDING = 1e-9;
+
     @Override
     public String id() {
         return ID;
@@ -36,25 +51,60 @@ final class UnbalanceCheck implements ElectricalCheck {
         if (system == PhaseSystem.SINGLE_PHASE) {
             return;
         }
+        UnbalanceLimits limits = layout.project()
+                .electrical()
+                .flatMap(Electrical::unbalance)
+                .orElse(UnbalanceLimits.builder().build());
         for (Fed fed : Fed.all(layout)) {
             if (!fed.loads().isEmpty() && fed.limits().phases().size() > 1) {
-                review(fed, system, Load::runningAmps, "at full use", findings);
-                review(fed, system, Load::idleAmps, "at idle", findings);
+                review(layout, fed, limits, Load::runningAmps, "at full use", findings);
+                review(layout, fed, limits, Load::idleAmps, "at idle", findings);
             }
         }
     }
 
     private static void review(
-            Fed fed, PhaseSystem system, ToDoubleFunction<Load> amps, String when, Findings findings) {
-        double percent = imbalance(fed, system, amps).percent();
+            Layout layout,
+            Fed fed,
+            UnbalanceLimits limits,
+            ToDoubleFunction<Load> amps,
+            String when,
+            Findings findings) {
+        PhaseSystem system = layout.project().supply().system();
+        PhaseCurrents sums = new PhaseCurrents(system);
+        LineAmps lines = new LineAmps(system);
+        for (Placement each : fed.loads()) {
+            double drawn = amps.applyAsDouble(each.load());
+            sums.add(each.phases(), drawn);
+            lines.add(each.phases(), drawn, Lag.of(each.load()), each.load().harmonicRatio());
+        }
+        List<Phase> had = fed.limits().phases();
+        double percent = sums.imbalance(had).percent();
+        double byPhasors = lines.imbalance(had).percent();
         findings.add(new Quantity(fed.node(), "imbalance " + when, percent, "%"));
+        findings.add(new Quantity(fed.node(), "imbalance by phasors " + when, byPhasors, "%"));
+        for (Phase phase : had) {
+            findings.add(
+                    new Quantity(fed.node(), "sum of currents " + when + ", line " + phase, sums.amps(phase), "A"));
+            findings.add(new Quantity(
+                    fed.node(), "line current by phasors " + when + ", line " + phase, lines.amps(phase), "A"));
+        }
+        String where = "the line currents of " + Say.node(fed.node()) + " " + when;
+        over(
+                fed.node(),
+                byPhasors,
+                limits.imbalancePercent(),
+                where + ", as their phasors add, differ from their mean by",
+                findings);
         String components = "";
-        if (fed.limits().phases().size() == 3) {
-            SymmetricalComponents sequences = components(fed, amps);
-            findings.add(new Quantity(fed.node(), "negative sequence " + when, sequences.negativePercent(), "%"));
-            findings.add(new Quantity(fed.node(), "zero sequence " + when, sequences.zeroPercent(), "%"));
+        if (had.size() == 3) {
+            SymmetricalComponents sequences = lines.components();
             components = "; negative sequence " + Say.percent(sequences.negativePercent()) + ", zero sequence "
                     + Say.percent(sequences.zeroPercent()) + " of the positive one";
+            sequences(fed.node(), sequences, limits, where, when, findings);
+            if (fed.node().equals(NodeFigures.SUPPLY)) {
+                generator(layout, sequences, when, findings);
+            }
         }
         if (percent > USUAL_PERCENT) {
             findings.add(Remark.builder()
@@ -65,29 +115,97 @@ final class UnbalanceCheck implements ElectricalCheck {
                     .limit(USUAL_PERCENT)
                     .unit("%")
                     .clause("")
-                    .message("the line currents of " + Say.node(fed.node()) + " differ by "
-                            + Say.percent(percent, USUAL_PERCENT) + " "
-                            + when
-                            + ", usual are at most " + Say.percent(USUAL_PERCENT, percent)
+                    .message(where + " differ by "
+                            + Say.percent(percent, USUAL_PERCENT) + " as sums of magnitudes ("
+                            + Say.percent(byPhasors) + " by phasors), usual are at most "
+                            + Say.percent(USUAL_PERCENT, percent)
                             + " (common practice, no source)" + components
                             + ". Maybe move a load to another phase or panel.")
                     .build());
         }
     }
 
-    private static Imbalance imbalance(Fed fed, PhaseSystem system, ToDoubleFunction<Load> amps) {
-        PhaseCurrents lines = new PhaseCurrents(system);
-        fed.loads().forEach(each -> lines.add(each.phases(), amps.applyAsDouble(each.load())));
-        return lines.imbalance(fed.limits().phases());
+    private static void sequences(
+            String node,
+            SymmetricalComponents it,
+            UnbalanceLimits limits,
+            String where,
+            String when,
+            Findings findings) {
+        findings.add(new Quantity(node, "negative sequence " + when, it.negativePercent(), "%"));
+        findings.add(new Quantity(node, "zero sequence " + when, it.zeroPercent(), "%"));
+        findings.add(new Quantity(
+                node, "negative-sequence current " + when, it.negative().length(), "A"));
+        over(
+                node,
+                it.negativePercent(),
+                limits.negativeSequencePercent(),
+                where + " have a negative sequence, over the positive one, of",
+                findings);
+        over(
+                node,
+                it.zeroPercent(),
+                limits.zeroSequencePercent(),
+                where + " have a zero sequence, over the positive one, of",
+                findings);
     }
 
-    private static SymmetricalComponents components(Fed fed, ToDoubleFunction<Load> amps) {
-        LineCurrents lines = new LineCurrents(PhaseSystem.THREE_PHASE);
-        for (Placement each : fed.loads()) {
-            Load load = each.load();
-            double fundamental = amps.applyAsDouble(load) / LinePower.rmsOverFundamental(load.harmonicRatio());
-            lines.add(each.phases(), fundamental, Lag.of(load));
+    /** The project's own limits; none where it states none. */
+    private static void over(String node, double percent, OptionalDouble limit, String what, Findings findings) {
+        if (limit.isPresent() && percent > limit.getAsDouble() + ROUNDING) {
+            findings.add(Remark.builder()
+                    .check(ID)
+                    .grade(Grade.BREAKS)
+                    .place(node)
+                    .figure(percent)
+                    .limit(limit)
+                    .unit("%")
+                    .clause("")
+                    .message(what + " " + Say.percent(percent, limit.getAsDouble()) + ", the project allows "
+                            + Say.percent(limit.getAsDouble(), percent)
+                            + ". Maybe move a load to another phase or panel.")
+                    .build());
         }
-        return lines.components();
+    }
+
+    /** What a generator bears of negative sequence, of its rated current. */
+    private static void generator(Layout layout, SymmetricalComponents it, String when, Findings findings) {
+        Optional<Source> generator = layout.project()
+                .electrical()
+                .flatMap(Electrical::source)
+                .filter(source -> source.kind() == SourceKind.GENERATOR);
+        if (generator.isEmpty()) {
+            return;
+        }
+        if (generator.get().ratedKva().isEmpty()) {
+            findings.notChecked(ID, List.of(NodeFigures.SUPPLY), "electrical.source.rated_kva");
+            return;
+        }
+        double rated = 1000
+                * generator.get().ratedKva().getAsDouble()
+                / (3 * layout.project().supply().lineToNeutralVolts());
+        double percent = 100 * it.negative().length() / rated;
+        OptionalDouble stated = generator.get().negativeSequencePercent();
+        double limit = stated.orElse(percent > MOST_MACHINES_PERCENT ? MOST_MACHINES_PERCENT : MACHINES_PERCENT);
+        findings.add(new Quantity(
+                NodeFigures.SUPPLY, "negative sequence of the generator's rated current " + when, percent, "%"));
+        if (percent > limit + ROUNDING) {
+            boolean breaks = stated.isPresent() || percent > MOST_MACHINES_PERCENT;
+            findings.add(Remark.builder()
+                    .check(ID)
+                    .grade(breaks ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
+                    .place(NodeFigures.SUPPLY)
+                    .figure(percent)
+                    .limit(limit)
+                    .unit("%")
+                    .clause(stated.isPresent() ? "" : "IEC 60034-1, continuous I2 (from memory)")
+                    .message("the generator carries a negative sequence of "
+                            + Say.amps(it.negative().length()) + " " + when + ", "
+                            + Say.percent(percent, limit) + " of its rated current; "
+                            + (stated.isPresent() ? "its maker allows " : "usual machines bear 8 to 10 %, here ")
+                            + Say.percent(limit, percent)
+                            + ". Maybe spread what is fed by one or two lines, or take a larger machine.")
+                    .build());
+        }
     }
 }

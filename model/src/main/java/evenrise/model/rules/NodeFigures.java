@@ -8,11 +8,12 @@ import java.util.Map;
  * The electrical figures of the supply or of one panel.
  *
  * @param node the panel's id, or {@link #SUPPLY}
- * @param runningAmps rms running current of each phase
+ * @param runningAmps rms running current of each phase, the sum of the loads' magnitudes: what rules and metrics go by
  * @param imbalancePercent 100·max|I − mean|/mean over the phases that the node has; 0 for an idle node
  * @param deviationAmps max|I − mean|
  * @param neutralAmps rms current in the neutral
  * @param peaks the peak of each phase, in the system's order
+ * @param phasorAmps rms running current of each line as its phasors add: what a meter shows, at most runningAmps
  */
 public record NodeFigures(
         String node,
@@ -20,7 +21,8 @@ public record NodeFigures(
         double imbalancePercent,
         double deviationAmps,
         double neutralAmps,
-        List<PhasePeak> peaks) {
+        List<PhasePeak> peaks,
+        Map<Phase, Double> phasorAmps) {
 
     /** Name of the node that feeds every panel. */
     public static final String SUPPLY = "supply";

@@ -4,6 +4,7 @@ import evenrise.model.electrical.Draw;
 import evenrise.model.electrical.Imbalance;
 import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.electrical.Lag;
+import evenrise.model.electrical.LineAmps;
 import evenrise.model.electrical.NeutralCurrent;
 import evenrise.model.electrical.PeakInrush;
 import evenrise.model.electrical.PhaseCurrents;
@@ -59,11 +60,13 @@ final class Nodes {
 
     private NodeFigures figures(String node, List<Phase> had, List<Placement> fed) {
         PhaseCurrents running = new PhaseCurrents(system);
+        LineAmps lines = new LineAmps(system);
         NeutralCurrent neutral = new NeutralCurrent(system);
         List<Draw> draws = new ArrayList<>();
         for (Placement each : fed) {
             Load load = each.load();
             running.add(each.phases(), load.runningAmps());
+            lines.add(each.phases(), load.runningAmps(), Lag.of(load), load.harmonicRatio());
             if (load.poles() == 1) {
                 neutral.add(each.phases().get(0), load.runningAmps(), Lag.of(load), load.harmonicRatio());
             }
@@ -79,7 +82,8 @@ final class Nodes {
                 neutral.amps(),
                 system.phases().stream()
                         .map(phase -> new PhasePeak(phase, inrush.amps(phase), inrush.atSeconds(phase)))
-                        .toList());
+                        .toList(),
+                lines.byPhase());
     }
 
     private InrushEnvelope envelope(Placement placement) {

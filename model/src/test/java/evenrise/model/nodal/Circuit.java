@@ -11,7 +11,7 @@ import java.util.List;
  */
 final class Circuit {
     /** Where there is no impedance, there is this one. */
-    static final Impedance NEXT_TO_NOTHING = new Impedance(1e-9, 0);
+    static final Impedance NEXT_TO_NOTHING = new Impedance(1e-7, 0);
 
     private record Branch(int from, int to, Phasor siemens, Phasor drivenVolts) {}
 

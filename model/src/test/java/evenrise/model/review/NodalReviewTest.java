@@ -13,6 +13,7 @@ import evenrise.model.nodal.NodalPlant;
 import evenrise.model.nodal.RandomPlant;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
+import evenrise.model.project.Phase;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import java.util.ArrayList;
@@ -228,5 +229,40 @@ class NodalReviewTest {
             }
         }
         return plant.solve();
+    }
+
+    /** Third harmonics at angles of their own never make more than ours, which add as numbers. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void lineCurrentsAreThoseOfTheNodes(long seed) {
+        Layout layout = RandomPlant.of(seed);
+        NodalPlant nodal = NodalPlant.of(layout, true);
+        NodalPlant third = NodalPlant.ofHarmonic(layout, 3);
+        Random random = new Random(seed);
+        boolean isPure = true;
+        for (Placement each : fitting(layout)) {
+            Load load = each.load();
+            double amps = fundamental(load, load.runningAmps());
+            isPure &= load.harmonicRatio() == 0;
+            nodal.draw(load.id(), Drawing.current(amps, load.powerFactor()));
+            third.drawHarmonic(load.id(), amps * load.harmonicRatio(), 2 * Math.PI * random.nextDouble());
+        }
+        nodal.solve();
+        third.solve();
+        for (evenrise.model.rules.NodeFigures node : layout.nodes()) {
+            for (Phase phase : layout.project().supply().system().phases()) {
+                boolean isSupply = node.node().equals(RadialPlant.SUPPLY);
+                double fundamental =
+                        (isSupply ? nodal.supplyAmps(phase) : nodal.feederAmps(node.node(), phase)).length();
+                double triplen = (isSupply ? third.supplyAmps(phase) : third.feederAmps(node.node(), phase)).length();
+                double ours = node.phasorAmps().get(phase);
+
+                assertThat(ours).isGreaterThanOrEqualTo(Math.hypot(fundamental, triplen) - 1e-4);
+                assertThat(ours).isLessThanOrEqualTo(node.runningAmps().get(phase) + 1e-9);
+                if (isPure) {
+                    assertThat(ours).isCloseTo(fundamental, within(1e-4));
+                }
+            }
+        }
     }
 }

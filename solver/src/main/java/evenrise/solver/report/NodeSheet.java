@@ -15,7 +15,8 @@ import java.util.stream.IntStream;
  * The figures of the supply or of one panel beside its limits. A spare below zero is what a limit is exceeded by.
  *
  * @param node the panel's id, or {@link NodeFigures#SUPPLY}
- * @param runningAmps rms, by phase
+ * @param runningAmps rms, by phase, as magnitudes add: what limits are held against
+ * @param phasorAmps rms, by line, as phasors add: what a meter shows
  * @param meanAmps over the phases that it has
  * @param runningLimitAmps rating times the continuous fraction, for each phase
  * @param runningSpareAmps of the phase that runs highest
@@ -37,7 +38,8 @@ public record NodeSheet(
         double neutralWorstUseAmps,
         List<PhasePeak> peaks,
         OptionalDouble inrushLimitAmps,
-        OptionalDouble inrushSpareAmps) {
+        OptionalDouble inrushSpareAmps,
+        Map<Phase, Double> phasorAmps) {
 
     /** The supply first, then the panels in the project's order. */
     static List<NodeSheet> of(Layout layout) {
@@ -73,6 +75,7 @@ public record NodeSheet(
                 worstNeutralAmps,
                 figures.peaks(),
                 inrushLimit,
-                inrushLimit.isPresent() ? OptionalDouble.of(inrushLimit.getAsDouble() - peak) : OptionalDouble.empty());
+                inrushLimit.isPresent() ? OptionalDouble.of(inrushLimit.getAsDouble() - peak) : OptionalDouble.empty(),
+                figures.phasorAmps());
     }
 }

@@ -21,6 +21,7 @@ final class NodeTables {
                 .toList()));
         return Stream.of(
                         running(nodes, phases, paint),
+                        byPhasors(nodes, phases, paint),
                         neutral(nodes, paint),
                         peaks(nodes, phases, paint),
                         overRange(nodes, basis, paint))
@@ -47,7 +48,19 @@ final class NodeTables {
             cells.add(Numbers.amps(node.runningSpareAmps()));
             table.row(tone(OptionalDouble.of(node.runningSpareAmps())), cells.toArray(String[]::new));
         }
-        return new Section(paint, "Running current, ampere rms").table(table);
+        return new Section(paint, "Running current, ampere rms, sums of magnitudes: what limits are held against")
+                .table(table);
+    }
+
+    private static Section byPhasors(List<NodeSheet> nodes, List<Phase> phases, Paint paint) {
+        Table table = new Table().words("Node");
+        phases.forEach(phase -> table.number("Line " + phase));
+        for (NodeSheet node : nodes) {
+            List<String> cells = new ArrayList<>(List.of(node.node()));
+            phases.forEach(phase -> cells.add(Numbers.amps(node.phasorAmps().getOrDefault(phase, 0.0))));
+            table.row(Tone.PLAIN, cells.toArray(String[]::new));
+        }
+        return new Section(paint, "Line current by phasors, ampere rms, as a meter shows it").table(table);
     }
 
     private static Section neutral(List<NodeSheet> nodes, Paint paint) {

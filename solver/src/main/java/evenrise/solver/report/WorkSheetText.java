@@ -134,7 +134,10 @@ public final class WorkSheetText {
                 .filter(each -> stage.lockedOut().contains(each.load()))
                 .map(Assignment::panel)
                 .forEach(nodes::add);
-        Section section = new Section(Paint.NONE, "Check afterwards: running current at full use, A, no more than");
+        Section section = new Section(
+                Paint.NONE,
+                "Check afterwards: running current at full use, A, no more than (sums of magnitudes; by phasors, what"
+                        + " a meter shows)");
         Table table = new Table().words("where");
         List<Phase> phases = project.supply().system().phases();
         phases.forEach(phase -> table.number(phase.name()));
@@ -147,7 +150,8 @@ public final class WorkSheetText {
             if (i == 0 || nodes.contains(node.node())) {
                 List<String> cells = new ArrayList<>(List.of(i == 0 ? "supply" : "panel " + node.node()));
                 phases.forEach(
-                        phase -> cells.add(Numbers.amps(node.runningAmps().get(phase))));
+                        phase -> cells.add(Numbers.amps(node.runningAmps().get(phase)) + " ("
+                                + Numbers.amps(node.phasorAmps().get(phase)) + ")"));
                 cells.add(Numbers.amps(after.worstNeutralAmps().get(i)));
                 cells.add(Numbers.amps(limits.get(i).continuousAmps()));
                 table.row(cells.toArray(String[]::new));

@@ -21,9 +21,10 @@ import java.util.Set;
 /** Tables with a row for the supply and one for each panel. */
 final class NodeTables {
     private static final String BALANCE =
-            "Running and neutral current: rms, every load at its running current. Worst use of a neutral:"
-                    + " whatever of its one-pole loads is on. Peak: by the envelopes at nominal"
-                    + " voltage, instantaneous, while the sequence runs. An empty limit: the project states none.";
+            "Running current: rms, the sum of the loads' magnitudes, which limits are held against; by phasors: what a"
+                + " meter shows. Neutral: rms, every load at its running current. Worst use of a neutral: whatever of"
+                + " its one-pole loads is on. Peak: by the envelopes at nominal voltage, instantaneous, while the"
+                + " sequence runs. An empty limit: the project states none.";
 
     private static final String EVENTS =
             "Instantaneous, by the envelopes at nominal voltage, with the show running: what is on when it happens"
@@ -63,6 +64,7 @@ final class NodeTables {
         List<Column> columns = new ArrayList<>(List.of(Column.text("Node")));
         phases.forEach(phase -> columns.add(Column.number("Running phase " + phase, "A")));
         columns.add(Column.number("Allowed a phase", "A"));
+        phases.forEach(phase -> columns.add(Column.number("By phasors, line " + phase, "A")));
         columns.add(Column.number("Imbalance", "%"));
         columns.add(Column.number("Neutral", "A"));
         columns.add(Column.number("Neutral, worst use", "A"));
@@ -75,6 +77,7 @@ final class NodeTables {
             List<Object> row = new ArrayList<>(List.of(node.node()));
             phases.forEach(phase -> row.add(node.runningAmps().get(phase)));
             row.add(limits.get(i).continuousAmps());
+            phases.forEach(phase -> row.add(node.phasorAmps().get(phase)));
             row.add(node.imbalancePercent());
             row.add(node.neutralAmps());
             row.add(layout.worstNeutralAmps().get(i));

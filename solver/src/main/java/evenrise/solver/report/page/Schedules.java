@@ -85,7 +85,11 @@ final class Schedules {
             totals.add(new Fact(
                     "Phase " + phase,
                     String.format(Locale.ROOT, "%.2f A", amps),
-                    String.format(Locale.ROOT, "%.2f A to spare", allowed - amps)));
+                    String.format(
+                            Locale.ROOT,
+                            "%.2f A to spare, %.2f A by phasors",
+                            allowed - amps,
+                            figures.phasorAmps().get(phase))));
         }
         totals.add(new Fact("Imbalance", String.format(Locale.ROOT, "%.2f %%", figures.imbalancePercent()), ""));
         totals.add(new Fact("Neutral", String.format(Locale.ROOT, "%.2f A", figures.neutralAmps()), ""));
