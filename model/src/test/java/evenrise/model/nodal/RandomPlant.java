@@ -44,6 +44,7 @@ public final class RandomPlant {
     private static final String[] BRANCHES = {"14 AWG", "12 AWG", "10 AWG", "2.5 mm2", "6 mm2"};
 
     private final Random random;
+    private final boolean hasBranches;
     private final PhaseSystem system;
     private final double volts;
     private final List<PanelBuilder> panels = new ArrayList<>();
@@ -54,11 +55,17 @@ public final class RandomPlant {
     private final Map<Integer, Integer> outputsTaken = new HashMap<>();
 
     private RandomPlant(long seed) {
+        this.hasBranches = hasBranches(seed);
         this.random = new Random(seed * 0x9E3779B97F4A7C15L + 77);
         this.system = random.nextInt(4) > 0
                 ? PhaseSystem.THREE_PHASE
                 : random.nextBoolean() ? PhaseSystem.SPLIT_PHASE : PhaseSystem.SINGLE_PHASE;
         this.volts = system == PhaseSystem.SPLIT_PHASE ? 120 : any(120, 230, 277);
+    }
+
+    /** Whether some loads of that plant have a cable of their own. */
+    public static boolean hasBranches(long seed) {
+        return seed % 2 == 0;
     }
 
     /** The plan held against its project. */
@@ -117,7 +124,7 @@ public final class RandomPlant {
                 .thirdHarmonic(isMotor || random.nextBoolean() ? 0 : 0.8 * random.nextDouble())
                 .inrushPeakAmps(running * (1 + (isMotor ? 8 : 15) * random.nextDouble()))
                 .inrushHalfMillis(isMotor ? 200 + 2000 * random.nextDouble() : 1 + 20 * random.nextDouble());
-        if (random.nextBoolean()) {
+        if (hasBranches && random.nextBoolean()) {
             load.circuit(Circuit.builder()
                     .cable(cable(BRANCHES, 30 * random.nextDouble()))
                     .build());

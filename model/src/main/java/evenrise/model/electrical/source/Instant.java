@@ -25,6 +25,9 @@ public final class Instant {
     private static final double STEP = Math.toRadians(10);
     private static final int STEPS = 9;
 
+    /** Where two turn together. */
+    private static final int STRIDE = 3;
+
     /** Kinds, the greatest first, that are turned by themselves. */
     private static final int MOST_TURNED = 5;
 
@@ -104,29 +107,38 @@ public final class Instant {
         return Math.min(each.leastVolts(node, at), each.leastVolts(RadialPlant.SUPPLY, at));
     }
 
-    /** The most of a figure among the candidates, and where one kind after the other turns from the best of them. */
+    /** The most of a figure among the candidates, where the two greatest kinds turn, and then one kind after the other. */
     private double search(String node, Terminals at, ToDoubleFunction<AtAngles> figure) {
-        List<Integer> best = List.of();
-        double most = Double.NEGATIVE_INFINITY;
-        for (List<Integer> each : candidates(node, at)) {
-            double here = figure.applyAsDouble(at(each));
-            if (here > most) {
-                most = here;
-                best = each;
-            }
-        }
-        for (int kind = 0; kinds.size() > 1 && kind < Math.min(kinds.size(), MOST_TURNED); kind++) {
-            for (int step = 0; step <= STEPS; step += 3) {
-                List<Integer> turned = new ArrayList<>(best);
-                turned.set(kind, step);
-                double here = figure.applyAsDouble(at(turned));
-                if (here > most) {
-                    most = here;
-                    best = turned;
+        List<Integer> best = most(candidates(node, at), figure);
+        if (kinds.size() > 1) {
+            List<List<Integer>> turned = new ArrayList<>(List.of(best));
+            for (int first = 0; first <= STEPS; first += STRIDE) {
+                for (int second = 0; second <= STEPS; second += STRIDE) {
+                    turned.add(turned(turned(best, 0, first), 1, second));
                 }
             }
+            best = most(turned, figure);
         }
-        return most;
+        for (int kind = 0; kinds.size() > 1 && kind < Math.min(kinds.size(), MOST_TURNED); kind++) {
+            List<List<Integer>> turned = new ArrayList<>(List.of(best));
+            for (int step = 0; step <= STEPS; step += STRIDE) {
+                turned.add(turned(best, kind, step));
+            }
+            best = most(turned, figure);
+        }
+        return figure.applyAsDouble(at(best));
+    }
+
+    private List<Integer> most(List<List<Integer>> candidates, ToDoubleFunction<AtAngles> figure) {
+        return candidates.stream()
+                .max(Comparator.comparingDouble(each -> figure.applyAsDouble(at(each))))
+                .orElseThrow();
+    }
+
+    private static List<Integer> turned(List<Integer> steps, int kind, int step) {
+        List<Integer> turned = new ArrayList<>(steps);
+        turned.set(kind, step);
+        return turned;
     }
 
     /** By phasors, each inrush at the power factor that its load states. */

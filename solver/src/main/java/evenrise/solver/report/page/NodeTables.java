@@ -22,30 +22,30 @@ import java.util.Set;
 final class NodeTables {
     private static final String BALANCE =
             "Running current: rms, the sum of the loads' magnitudes, which limits are held against; by phasors: what a"
-                + " meter shows. Neutral: rms, every load at its running current. Worst use of a neutral: whatever of"
-                + " its one-pole loads is on. Peak: by the envelopes at nominal voltage, instantaneous, while the"
-                + " sequence runs. An empty limit: the project states none.";
+                    + " meter shows. Neutral: rms, every load at its running current. Worst use of a neutral: whatever of"
+                    + " its one-pole loads is on. Peak: by the envelopes at nominal voltage, instantaneous, while the"
+                    + " sequence runs. An empty limit: the project states none.";
 
     private static final String EVENTS =
             "Instantaneous, by the envelopes at nominal voltage, with the show running: what is on when it happens"
-                + " draws the greater of running and idle current, what comes on its idle current and its inrush."
-                + " Mains return: the supply comes back and the sequence runs again. Release: an emergency ends, and"
-                + " what dropped comes on. Board fails: the worst single board, dead through a brownout or back while"
-                + " all else is on. Deep dip: too short for a contact to open, every load draws its inrush beside"
-                + " that. The limit in the last column is the sequence's; it holds for other events only where the"
-                + " project says so.";
+                    + " draws the greater of running and idle current, what comes on its idle current and its inrush."
+                    + " Mains return: the supply comes back and the sequence runs again. Release: an emergency ends, and"
+                    + " what dropped comes on. Board fails: the worst single board, dead through a brownout or back while"
+                    + " all else is on. Deep dip: too short for a contact to open, every load draws its inrush beside"
+                    + " that. The limit in the last column is the sequence's; it holds for other events only where the"
+                    + " project says so.";
 
     private static final String PERCENTILES =
             "Switch-ons drawn by chance: of 100, 95 stay at or below P95. The voltage of the supply is drawn, too, so"
-                + " that peaks may exceed those at nominal voltage. Over the range: the plan's peak over all voltages"
-                + " that the supply has or that are drawn; no bound where loads state too little. Dips are told where"
-                + " the project states the source.";
+                    + " that peaks may exceed those at nominal voltage. Over the range: the plan's peak over all voltages"
+                    + " that the supply has or that are drawn; no bound where loads state too little. Dips are told where"
+                    + " the project states the source.";
 
     private static final String RANGE =
             "Instantaneous, while the sequence runs. At nominal voltage with idle currents as sines, as the rules"
-                + " judge it; and at the voltages of the supply, inrush at the highest, idle currents at the voltage"
-                + " and with the crest that make them largest. An upper bound only where every load states what it"
-                + " rests on: its inrush for the first, its waveform, too, for the second.";
+                    + " judge it; and at the voltages of the supply, inrush at the highest, idle currents at the voltage"
+                    + " and with the crest that make them largest. An upper bound only where every load states what it"
+                    + " rests on: its inrush for the first, its waveform, too, for the second.";
 
     private static final String UNSTATED =
             "What these loads do not state, peaks leave out: none with them is an upper bound. An unswitched load's"
