@@ -36,10 +36,10 @@ final class Proofs implements BoundSource {
     }
 
     @Override
-    public void work(Project project, Budget budget, long seed, Desk desk) {
+    public void work(Project project, Budget budget, long seed, Incumbent incumbent) {
         bounds = ProvenBounds.of(project, () -> stopped);
-        desk.bound(bounds.objective());
-        sharper.ifPresent(part -> part.sharpen(bounds, better -> bounds = better, desk));
+        incumbent.bound(bounds.objective());
+        sharper.ifPresent(part -> part.sharpen(bounds, better -> bounds = better, incumbent));
     }
 
     @Override

@@ -12,14 +12,14 @@ public interface BoundSource {
     /** Proves nothing. */
     BoundSource NONE = new BoundSource() {
         @Override
-        public void work(Project project, Budget budget, long seed, Desk desk) {}
+        public void work(Project project, Budget budget, long seed, Incumbent incumbent) {}
 
         @Override
         public void stop() {}
     };
 
     /** Works until it has proven all that it can, the budget is used or {@link #stop} is called. */
-    void work(Project project, Budget budget, long seed, Desk desk);
+    void work(Project project, Budget budget, long seed, Incumbent incumbent);
 
     /** Ends the work soon; may be called from any thread, also before the work has begun. */
     void stop();
@@ -28,7 +28,7 @@ public interface BoundSource {
     default void failed(Throwable why) {}
 
     /** Where proofs and plans are exchanged with the search; any thread may use it. */
-    interface Desk {
+    interface Incumbent {
         /** No plan that keeps every rule has an objective below this, in ampere-equivalents. */
         void bound(double objectiveAmps);
 

@@ -27,7 +27,7 @@ public interface SharperBounds {
          * @param known what short arguments have proven
          * @param better takes each bounds that are sharper than those before
          */
-        void sharpen(Bounds known, Consumer<Bounds> better, BoundSource.Desk desk);
+        void sharpen(Bounds known, Consumer<Bounds> better, BoundSource.Incumbent incumbent);
 
         /** Ends the work soon; may be called from any thread, also before the work has begun. */
         void stop();

@@ -37,27 +37,27 @@ public final class ExactBounds implements SharperBounds {
         }
 
         @Override
-        public void sharpen(Bounds known, Consumer<Bounds> better, BoundSource.Desk desk) {
+        public void sharpen(Bounds known, Consumer<Bounds> better, BoundSource.Incumbent incumbent) {
             bounds = known;
-            phases.ifPresent(prover -> shared(prover, better, desk));
+            phases.ifPresent(prover -> shared(prover, better, incumbent));
             if (!stopped && exact.isPresent()) {
                 exact.get().knowPeak(bounds.peakInrushAmps());
-                exact.get().work(request.project(), request.budget(), request.seed(), desk);
+                exact.get().work(request.project(), request.budget(), request.seed(), incumbent);
             }
         }
 
-        private void shared(PhaseProver prover, Consumer<Bounds> better, BoundSource.Desk desk) {
+        private void shared(PhaseProver prover, Consumer<Bounds> better, BoundSource.Incumbent incumbent) {
             Project project = request.project();
             double peakAmps = prover.peakAmps(project, request.budget(), request.seed(), request.threads());
             if (peakAmps > bounds.peakInrushAmps()) {
                 bounds = ProvenBounds.of(project, peakAmps, () -> stopped);
                 better.accept(bounds);
-                desk.bound(bounds.objective());
+                incumbent.bound(bounds.objective());
             }
             if (exact.isPresent()) {
                 double amps = prover.peakAndDeviationsAmps(
                         project, bounds.peakInrushAmps(), request.budget(), request.seed(), request.threads());
-                desk.bound(ProvenBounds.objective(project, bounds, amps));
+                incumbent.bound(ProvenBounds.objective(project, bounds, amps));
             }
         }
 

@@ -58,7 +58,7 @@ public final class ExactProver implements BoundSource {
     }
 
     @Override
-    public void work(Project project, Budget budget, long seed, Desk desk) {
+    public void work(Project project, Budget budget, long seed, Incumbent incumbent) {
         if (!isSmall(project)) {
             return;
         }
@@ -69,8 +69,8 @@ public final class ExactProver implements BoundSource {
             boolean isRelaxedSolved = false;
             boolean isSolved = false;
             for (double look = FIRST_LOOK; !isSolved && !effort.isUp() && !isStopped(); look *= GROWTH) {
-                isRelaxedSolved = isRelaxedSolved || attempt(project, false, effort.part(look), desk, proven);
-                isSolved = attempt(project, true, effort.part(look), desk, proven);
+                isRelaxedSolved = isRelaxedSolved || attempt(project, false, effort.part(look), incumbent, proven);
+                isSolved = attempt(project, true, effort.part(look), incumbent, proven);
             }
         } catch (Unfit e) {
             note.accept("nothing is proven of this project: " + e.getMessage());
@@ -86,13 +86,14 @@ public final class ExactProver implements BoundSource {
     }
 
     /** @return whether nothing is left to prove of this model, or nobody asks for it any longer */
-    private boolean attempt(Project project, boolean withBoards, ExactEffort effort, Desk desk, double[] proven) {
+    private boolean attempt(
+            Project project, boolean withBoards, ExactEffort effort, Incumbent incumbent, double[] proven) {
         if (isStopped()) {
             return true;
         }
         ExactModel model = new ExactModel(project, withBoards);
         model.minimize(leastPeakAmps);
-        Optional<Plan> best = desk.best();
+        Optional<Plan> best = incumbent.best();
         double most = best.map(plan -> Referee.judge(project, plan).metrics().objective())
                 .orElse(Double.POSITIVE_INFINITY);
         model.within(proven[0], most);
@@ -106,9 +107,9 @@ public final class ExactProver implements BoundSource {
                     synchronized (proven) {
                         proven[0] = Math.max(proven[0], amps);
                     }
-                    desk.bound(amps);
+                    incumbent.bound(amps);
                 },
-                desk::plan);
+                incumbent::plan);
         return !begin(search) || search.run() != ExactSearch.End.OPEN;
     }
 

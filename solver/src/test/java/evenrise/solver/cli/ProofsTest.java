@@ -73,7 +73,7 @@ class ProofsTest {
     }
 
     private void work(Proofs proofs) {
-        proofs.work(request.project(), request.budget(), 1, new BoundSource.Desk() {
+        proofs.work(request.project(), request.budget(), 1, new BoundSource.Incumbent() {
             @Override
             public void bound(double objectiveAmps) {
                 bounds.add(objectiveAmps);
@@ -110,10 +110,10 @@ class ProofsTest {
         public Work on(PlanningRequest request, Consumer<String> note) {
             return new Work() {
                 @Override
-                public void sharpen(Bounds known, Consumer<Bounds> better, BoundSource.Desk desk) {
+                public void sharpen(Bounds known, Consumer<Bounds> better, BoundSource.Incumbent incumbent) {
                     sharper = known.withPeakInrushAmps(known.peakInrushAmps() + 1);
                     better.accept(sharper);
-                    desk.bound(sharper.objective());
+                    incumbent.bound(sharper.objective());
                 }
 
                 @Override

@@ -1,8 +1,8 @@
 package evenrise.solver.engine.move;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Place;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.SplittableRandom;
 
 /**
@@ -16,28 +16,28 @@ final class BalancedExchange implements Neighbourhood {
 
     private final Spots there;
 
-    BalancedExchange(Plant plant) {
-        here = new Spots(plant);
-        there = new Spots(plant);
+    BalancedExchange(CompiledProject compiled) {
+        here = new Spots(compiled);
+        there = new Spots(compiled);
     }
 
     @Override
-    public boolean draw(Situation situation, Aim aim, SplittableRandom random, Sketch sketch) {
-        Plant plant = situation.plant;
-        int load = aim.load(random);
-        Place place = situation.placeOf(load);
-        if (place == null || place.poles() != 1 || plant.phaseCount == 1) {
+    public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
+        CompiledProject compiled = sums.compiled;
+        int load = targets.load(random);
+        Place place = sums.placeOf(load);
+        if (place == null || place.poles() != 1 || compiled.phaseCount == 1) {
             return false;
         }
         int phase = Integer.numberOfTrailingZeros(place.phaseMask());
-        int other = (phase + 1 + random.nextInt(plant.phaseCount - 1)) % plant.phaseCount;
-        here.gather(situation, place, place.phaseMask());
-        there.gather(situation, place, 1 << other);
+        int other = (phase + 1 + random.nextInt(compiled.phaseCount - 1)) % compiled.phaseCount;
+        here.gather(sums, place, place.phaseMask());
+        there.gather(sums, place, 1 << other);
         if (here.count == 0 || there.count < 2) {
             return false;
         }
         Place matePlace = here.places[random.nextInt(here.count)];
-        long wantedNano = plant.currents.runningNano[load] + runningNano(situation, matePlace);
+        long wantedNano = compiled.currents.runningNano[load] + runningNano(sums, matePlace);
         long leastNano = Long.MAX_VALUE;
         int first = 0;
         int second = 0;
@@ -53,29 +53,29 @@ final class BalancedExchange implements Neighbourhood {
             }
         }
         return leastNano < Long.MAX_VALUE
-                && exchange(situation, place, there.places[first], sketch)
-                && exchange(situation, matePlace, there.places[second], sketch)
-                && sketch.keepsRanges();
+                && exchange(sums, place, there.places[first], draft)
+                && exchange(sums, matePlace, there.places[second], draft)
+                && draft.keepsRanges();
     }
 
-    private static long runningNano(Situation situation, Place place) {
-        int load = situation.loadInSlot(place.slots()[0]);
-        return load == Plant.NONE ? 0 : situation.plant.currents.runningNano[load];
+    private static long runningNano(PlanSums sums, Place place) {
+        int load = sums.loadInSlot(place.slots()[0]);
+        return load == CompiledProject.NONE ? 0 : sums.compiled.currents.runningNano[load];
     }
 
-    private static boolean exchange(Situation situation, Place one, Place other, Sketch sketch) {
-        return move(situation, one, other, sketch) && move(situation, other, one, sketch);
+    private static boolean exchange(PlanSums sums, Place one, Place other, DraftMove draft) {
+        return move(sums, one, other, draft) && move(sums, other, one, draft);
     }
 
-    private static boolean move(Situation situation, Place from, Place to, Sketch sketch) {
-        int load = situation.loadInSlot(from.slots()[0]);
-        if (load == Plant.NONE) {
+    private static boolean move(PlanSums sums, Place from, Place to, DraftMove draft) {
+        int load = sums.loadInSlot(from.slots()[0]);
+        if (load == CompiledProject.NONE) {
             return true;
         }
-        if (!situation.plant.mayTake(load, to)) {
+        if (!sums.compiled.mayTake(load, to)) {
             return false;
         }
-        sketch.place(load, to);
+        draft.place(load, to);
         return true;
     }
 
@@ -85,26 +85,26 @@ final class BalancedExchange implements Neighbourhood {
         private final long[] runningNano;
         private int count;
 
-        Spots(Plant plant) {
+        Spots(CompiledProject compiled) {
             int most = 0;
-            for (Place[][] panel : plant.placeAt) {
+            for (Place[][] panel : compiled.placeAt) {
                 most = Math.max(most, panel.length);
             }
             places = new Place[most];
             runningNano = new long[most];
         }
 
-        void gather(Situation situation, Place without, int phaseMask) {
+        void gather(PlanSums sums, Place without, int phaseMask) {
             count = 0;
             boolean hasFree = false;
-            for (Place[] spot : situation.plant.placeAt[without.panel()]) {
+            for (Place[] spot : sums.compiled.placeAt[without.panel()]) {
                 Place place = spot[1];
                 if (place != null && place != without && place.phaseMask() == phaseMask) {
-                    int occupant = situation.loadInSlot(place.slots()[0]);
-                    boolean isFree = occupant == Plant.NONE;
-                    if (isFree ? !hasFree : situation.placeOf(occupant) == place) {
+                    int occupant = sums.loadInSlot(place.slots()[0]);
+                    boolean isFree = occupant == CompiledProject.NONE;
+                    if (isFree ? !hasFree : sums.placeOf(occupant) == place) {
                         places[count] = place;
-                        runningNano[count++] = BalancedExchange.runningNano(situation, place);
+                        runningNano[count++] = BalancedExchange.runningNano(sums, place);
                         hasFree |= isFree;
                     }
                 }

@@ -1,30 +1,30 @@
 package evenrise.solver.engine.move;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Output;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 
 /** The loads of one board in output order, to be re-ordered, shortened or lengthened, and laid out on outputs again. */
 final class BoardOrder {
-    private final Situation situation;
-    private final Plant plant;
+    private final PlanSums sums;
+    private final CompiledProject compiled;
     private final int board;
     private final int[] loads;
     private final boolean[] used;
     private int size;
 
-    BoardOrder(Situation situation, int board) {
-        this.situation = situation;
-        this.plant = situation.plant;
+    BoardOrder(PlanSums sums, int board) {
+        this.sums = sums;
+        this.compiled = sums.compiled;
         this.board = board;
-        int outputs = plant.outputCount(board);
+        int outputs = compiled.outputCount(board);
         loads = new int[outputs];
         used = new boolean[outputs];
         for (int k = 0; k < outputs; k++) {
-            int load = situation.loadOnOutput(plant.firstOutput[board] + k);
-            if (load != Plant.NONE) {
+            int load = sums.loadOnOutput(compiled.firstOutput[board] + k);
+            if (load != CompiledProject.NONE) {
                 loads[size++] = load;
                 used[k] = true;
             }
@@ -67,8 +67,8 @@ final class BoardOrder {
     }
 
     private boolean sameRun(int one, int other) {
-        int group = plant.group[loads[one]];
-        return group != Plant.NONE && group == plant.group[loads[other]];
+        int group = compiled.group[loads[one]];
+        return group != CompiledProject.NONE && group == compiled.group[loads[other]];
     }
 
     /** Turns the loads in {@code [from, to)} so that the one at {@code middle} comes first. */
@@ -120,13 +120,13 @@ final class BoardOrder {
     }
 
     /** Sketches the loads onto the outputs in use, in order. */
-    void layOut(Sketch sketch) {
+    void layOut(DraftMove draft) {
         int next = 0;
         for (int k = 0; k < used.length; k++) {
             if (used[k]) {
-                Output output = plant.output(board, k);
-                if (situation.outputOf(loads[next]) != output) {
-                    sketch.wire(loads[next], output);
+                Output output = compiled.output(board, k);
+                if (sums.outputOf(loads[next]) != output) {
+                    draft.wire(loads[next], output);
                 }
                 next++;
             }

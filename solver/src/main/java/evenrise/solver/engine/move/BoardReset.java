@@ -1,25 +1,25 @@
 package evenrise.solver.engine.move;
 
 import evenrise.solver.engine.state.Output;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.SplittableRandom;
 
 /** A board gets another setting, and its loads the outputs nearest to their present times. */
 final class BoardReset implements Neighbourhood {
     private final Lattice lattice;
 
-    BoardReset(Situation situation) {
-        lattice = new Lattice(situation);
+    BoardReset(PlanSums sums) {
+        lattice = new Lattice(sums);
     }
 
     @Override
-    public boolean draw(Situation situation, Aim aim, SplittableRandom random, Sketch sketch) {
-        Output output = situation.outputOf(aim.load(random));
+    public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
+        Output output = sums.outputOf(targets.load(random));
         if (output == null) {
             return false;
         }
-        BoardOrder order = new BoardOrder(situation, output.board());
-        lattice.follow(order.loads(), output.board(), random, sketch);
-        return sketch.keepsRanges();
+        BoardOrder order = new BoardOrder(sums, output.board());
+        lattice.follow(order.loads(), output.board(), random, draft);
+        return draft.keepsRanges();
     }
 }

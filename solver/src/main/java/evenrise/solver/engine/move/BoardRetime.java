@@ -1,10 +1,10 @@
 package evenrise.solver.engine.move;
 
 import evenrise.solver.engine.state.BoardClock;
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Output;
-import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.PlanSums;
 import evenrise.solver.engine.state.Setting;
-import evenrise.solver.engine.state.Situation;
 import java.util.SplittableRandom;
 
 /** A board is set anew: a start delay nearby or any, another step, both, or the settings of another board. */
@@ -12,18 +12,18 @@ public final class BoardRetime implements Neighbourhood {
     private static final int NEARBY = 4;
 
     @Override
-    public boolean draw(Situation situation, Aim aim, SplittableRandom random, Sketch sketch) {
-        Plant plant = situation.plant;
-        Output output = situation.outputOf(aim.load(random));
+    public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
+        CompiledProject compiled = sums.compiled;
+        Output output = sums.outputOf(targets.load(random));
         if (output == null) {
             return false;
         }
         int board = output.board();
-        BoardClock clock = situation.clock();
+        BoardClock clock = sums.clock();
         Setting delay = clock.startDelay(board);
         Setting step = clock.step(board);
-        Setting[] delays = plant.startDelays[board];
-        Setting[] steps = plant.steps[board];
+        Setting[] delays = compiled.startDelays[board];
+        Setting[] steps = compiled.steps[board];
         switch (random.nextInt(8)) {
             case 0 -> delay = delays[random.nextInt(delays.length)];
             case 1 -> step = steps[random.nextInt(steps.length)];
@@ -32,12 +32,12 @@ public final class BoardRetime implements Neighbourhood {
                 step = steps[random.nextInt(steps.length)];
             }
             case 3 -> {
-                int other = random.nextInt(plant.boardCount);
-                if (plant.startDelays[other] != delays || other == board) {
+                int other = random.nextInt(compiled.boardCount);
+                if (compiled.startDelays[other] != delays || other == board) {
                     return false;
                 }
-                sketch.set(board, clock.startDelay(other), clock.step(other));
-                sketch.set(other, delay, step);
+                draft.set(board, clock.startDelay(other), clock.step(other));
+                draft.set(other, delay, step);
                 return clock.startDelay(other) != delay || clock.step(other) != step;
             }
             default -> {
@@ -49,7 +49,7 @@ public final class BoardRetime implements Neighbourhood {
                 }
             }
         }
-        sketch.set(board, delay, step);
+        draft.set(board, delay, step);
         return delay != clock.startDelay(board) || step != clock.step(board);
     }
 }

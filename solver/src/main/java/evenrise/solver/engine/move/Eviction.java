@@ -1,9 +1,9 @@
 package evenrise.solver.engine.move;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Output;
 import evenrise.solver.engine.state.Place;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.SplittableRandom;
 
 /**
@@ -12,53 +12,53 @@ import java.util.SplittableRandom;
  */
 public final class Eviction implements Neighbourhood {
     @Override
-    public boolean draw(Situation situation, Aim aim, SplittableRandom random, Sketch sketch) {
-        Plant plant = situation.plant;
-        int load = aim.load(random);
-        if (random.nextBoolean() || !plant.switched[load]) {
-            return takePlace(situation, load, random, sketch);
+    public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
+        CompiledProject compiled = sums.compiled;
+        int load = targets.load(random);
+        if (random.nextBoolean() || !compiled.switched[load]) {
+            return takePlace(sums, load, random, draft);
         }
-        return takeOutput(situation, load, random, sketch);
+        return takeOutput(sums, load, random, draft);
     }
 
-    private static boolean takePlace(Situation situation, int load, SplittableRandom random, Sketch sketch) {
-        Plant plant = situation.plant;
-        int panel = random.nextInt(plant.panelCount);
-        int slot = 1 + random.nextInt(plant.firstSlot[panel + 1] - plant.firstSlot[panel]);
-        Place place = plant.placeAt[panel][slot][plant.poles[load]];
-        if (place == null || place == situation.placeOf(load)) {
+    private static boolean takePlace(PlanSums sums, int load, SplittableRandom random, DraftMove draft) {
+        CompiledProject compiled = sums.compiled;
+        int panel = random.nextInt(compiled.panelCount);
+        int slot = 1 + random.nextInt(compiled.firstSlot[panel + 1] - compiled.firstSlot[panel]);
+        Place place = compiled.placeAt[panel][slot][compiled.poles[load]];
+        if (place == null || place == sums.placeOf(load)) {
             return false;
         }
         for (int taken : place.slots()) {
-            int occupant = situation.loadInSlot(taken);
-            if (occupant != Plant.NONE && occupant != load) {
-                sketch.place(occupant, null);
+            int occupant = sums.loadInSlot(taken);
+            if (occupant != CompiledProject.NONE && occupant != load) {
+                draft.place(occupant, null);
             }
         }
-        sketch.place(load, place);
-        return sketch.keepsRanges();
+        draft.place(load, place);
+        return draft.keepsRanges();
     }
 
-    private static boolean takeOutput(Situation situation, int load, SplittableRandom random, Sketch sketch) {
-        Plant plant = situation.plant;
-        int[] near = plant.nearbyBoards[load];
+    private static boolean takeOutput(PlanSums sums, int load, SplittableRandom random, DraftMove draft) {
+        CompiledProject compiled = sums.compiled;
+        int[] near = compiled.nearbyBoards[load];
         if (near.length == 0) {
             return false;
         }
         int board = near[random.nextInt(near.length)];
-        Output output = plant.output(board, random.nextInt(plant.outputCount(board)));
-        int occupant = situation.loadOnOutput(output.index());
+        Output output = compiled.output(board, random.nextInt(compiled.outputCount(board)));
+        int occupant = sums.loadOnOutput(output.index());
         if (occupant == load) {
             return false;
         }
-        if (occupant != Plant.NONE) {
-            sketch.wire(occupant, null);
+        if (occupant != CompiledProject.NONE) {
+            draft.wire(occupant, null);
         }
-        sketch.wire(load, output);
-        Place place = situation.placeOf(load);
-        if (place != null && !plant.reach[board].get(place.panel())) {
-            sketch.place(load, null);
+        draft.wire(load, output);
+        Place place = sums.placeOf(load);
+        if (place != null && !compiled.reach[board].get(place.panel())) {
+            draft.place(load, null);
         }
-        return sketch.keepsRanges();
+        return draft.keepsRanges();
     }
 }

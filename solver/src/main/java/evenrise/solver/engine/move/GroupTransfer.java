@@ -1,8 +1,8 @@
 package evenrise.solver.engine.move;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Output;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.SplittableRandom;
 
 /**
@@ -12,29 +12,29 @@ import java.util.SplittableRandom;
 final class GroupTransfer implements Neighbourhood {
     private static final int DRAWS_WHEN_OVERLOADED = 8;
 
-    private final Room room;
+    private final FreeSlots free;
     private final Lattice lattice;
 
-    GroupTransfer(Situation situation) {
-        room = new Room(situation);
-        lattice = new Lattice(situation);
+    GroupTransfer(PlanSums sums) {
+        free = new FreeSlots(sums);
+        lattice = new Lattice(sums);
     }
 
     @Override
-    public boolean draw(Situation situation, Aim aim, SplittableRandom random, Sketch sketch) {
-        Plant plant = situation.plant;
-        int load = aim.load(random);
-        Output from = situation.outputOf(load);
-        if (from == null || situation.placeOf(load) == null) {
+    public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
+        CompiledProject compiled = sums.compiled;
+        int load = targets.load(random);
+        Output from = sums.outputOf(load);
+        if (from == null || sums.placeOf(load) == null) {
             return false;
         }
         int board = from.board();
-        int other = target(situation, load, random);
+        int other = target(sums, load, random);
         if (other == board) {
             return false;
         }
-        BoardOrder here = new BoardOrder(situation, board);
-        BoardOrder there = new BoardOrder(situation, other);
+        BoardOrder here = new BoardOrder(sums, board);
+        BoardOrder there = new BoardOrder(sums, other);
         int position = position(here, load);
         int start = here.runStart(position);
         int end = here.runEnd(position);
@@ -46,38 +46,39 @@ final class GroupTransfer implements Neighbourhood {
             spotEnd = there.runEnd(spot);
         }
         int[] coming = loads(there, spot, spotEnd);
-        if (coming.length > 0 && plant.drops[coming[0]] != plant.drops[going[0]] && here.size() > going.length) {
+        if (coming.length > 0 && compiled.drops[coming[0]] != compiled.drops[going[0]] && here.size() > going.length) {
             return false;
         }
-        if (there.size() > coming.length && plant.drops[survivor(there, spot, spotEnd)] != plant.drops[going[0]]) {
+        if (there.size() > coming.length
+                && compiled.drops[survivor(there, spot, spotEnd)] != compiled.drops[going[0]]) {
             return false;
         }
         if (!here.replace(start, end, coming, random) || !there.replace(spot, spotEnd, going, random)) {
             return false;
         }
-        here.layOut(sketch);
-        if (there.size() == going.length && !plant.isSmall()) {
-            lattice.follow(going, other, random, sketch); // its setting was for others
+        here.layOut(draft);
+        if (there.size() == going.length && !compiled.isSmall()) {
+            lattice.follow(going, other, random, draft); // its setting was for others
         } else {
-            there.layOut(sketch);
+            there.layOut(draft);
         }
-        room.clear();
-        room.leaveFor(going, other);
-        room.leaveFor(coming, board);
-        return room.settle(going, other, random, sketch)
-                && room.settle(coming, board, random, sketch)
-                && sketch.keepsRanges();
+        free.clear();
+        free.leaveFor(going, other);
+        free.leaveFor(coming, board);
+        return free.settle(going, other, random, draft)
+                && free.settle(coming, board, random, draft)
+                && draft.keepsRanges();
     }
 
     /** Any board that may switch the load; for one that must leave its panel, of several the one whose panel has most left. */
-    private static int target(Situation situation, int load, SplittableRandom random) {
-        Plant plant = situation.plant;
-        int[] boards = plant.nearbyBoards[load];
+    private static int target(PlanSums sums, int load, SplittableRandom random) {
+        CompiledProject compiled = sums.compiled;
+        int[] boards = compiled.nearbyBoards[load];
         int best = boards[random.nextInt(boards.length)];
-        if (!plant.isSmall() && situation.isOverloaded(situation.placeOf(load).panel())) {
+        if (!compiled.isSmall() && sums.isOverloaded(sums.placeOf(load).panel())) {
             for (int i = 1; i < DRAWS_WHEN_OVERLOADED; i++) {
                 int other = boards[random.nextInt(boards.length)];
-                if (spareNano(situation, other) > spareNano(situation, best)) {
+                if (spareNano(sums, other) > spareNano(sums, best)) {
                     best = other;
                 }
             }
@@ -86,10 +87,9 @@ final class GroupTransfer implements Neighbourhood {
     }
 
     /** Running current that a board's panel may still take on each phase. */
-    private static double spareNano(Situation situation, int board) {
-        int node = situation.plant.boardPanel[board] + 1;
-        return situation.plant.limits.runningNano[node]
-                - situation.currents(node).meanNano();
+    private static double spareNano(PlanSums sums, int board) {
+        int node = sums.compiled.boardPanel[board] + 1;
+        return sums.compiled.limits.runningNano[node] - sums.currents(node).meanNano();
     }
 
     private static int position(BoardOrder order, int load) {

@@ -1,81 +1,82 @@
 package evenrise.solver.engine.move;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Output;
 import evenrise.solver.engine.state.Place;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.SplittableRandom;
 
 /** A load that has found no room yet is put where there is some, or where another one makes way for it. */
 public final class Insertion implements Neighbourhood {
-    private final Room room;
+    private final FreeSlots free;
 
-    public Insertion(Situation situation) {
-        room = new Room(situation);
+    public Insertion(PlanSums sums) {
+        free = new FreeSlots(sums);
     }
 
     @Override
-    public boolean draw(Situation situation, Aim aim, SplittableRandom random, Sketch sketch) {
-        Plant plant = situation.plant;
-        if (situation.unassigned() == 0) {
+    public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
+        CompiledProject compiled = sums.compiled;
+        if (sums.unassigned() == 0) {
             return false;
         }
-        int load = situation.unassignedLoad(random.nextInt(situation.unassigned()));
-        Output output = situation.outputOf(load);
-        if (plant.switched[load] && output == null) {
-            int[] boards = plant.nearbyBoards[load];
+        int load = sums.unassignedLoad(random.nextInt(sums.unassigned()));
+        Output output = sums.outputOf(load);
+        if (compiled.switched[load] && output == null) {
+            int[] boards = compiled.nearbyBoards[load];
             if (boards.length == 0) {
                 return false;
             }
             int board = boards[random.nextInt(boards.length)];
-            output = plant.output(board, random.nextInt(plant.outputCount(board)));
-            int occupant = situation.loadOnOutput(output.index());
-            if (occupant != Plant.NONE) {
-                sketch.wire(occupant, null);
+            output = compiled.output(board, random.nextInt(compiled.outputCount(board)));
+            int occupant = sums.loadOnOutput(output.index());
+            if (occupant != CompiledProject.NONE) {
+                draft.wire(occupant, null);
             }
-            sketch.wire(load, output);
+            draft.wire(load, output);
         }
-        if (situation.placeOf(load) == null) {
-            int panel = panel(situation, load, output, random);
-            room.clear();
-            Place place = panel == Plant.NONE ? null : room.take(load, panel, random);
-            if (place == null && panel != Plant.NONE) {
-                place = makeWay(situation, load, panel, random, sketch);
+        if (sums.placeOf(load) == null) {
+            int panel = panel(sums, load, output, random);
+            free.clear();
+            Place place = panel == CompiledProject.NONE ? null : free.take(load, panel, random);
+            if (place == null && panel != CompiledProject.NONE) {
+                place = makeWay(sums, load, panel, random, draft);
             }
             if (place == null) {
                 return false;
             }
-            sketch.place(load, place);
+            draft.place(load, place);
         }
-        return sketch.keepsRanges();
+        return draft.keepsRanges();
     }
 
-    private static int panel(Situation situation, int load, Output output, SplittableRandom random) {
-        Plant plant = situation.plant;
-        int start = random.nextInt(plant.panelCount);
-        for (int i = 0; i < plant.panelCount; i++) {
-            int panel = (start + i) % plant.panelCount;
-            if (plant.allowedPanels[load].get(panel) && (output == null || plant.reach[output.board()].get(panel))) {
+    private static int panel(PlanSums sums, int load, Output output, SplittableRandom random) {
+        CompiledProject compiled = sums.compiled;
+        int start = random.nextInt(compiled.panelCount);
+        for (int i = 0; i < compiled.panelCount; i++) {
+            int panel = (start + i) % compiled.panelCount;
+            if (compiled.allowedPanels[load].get(panel)
+                    && (output == null || compiled.reach[output.board()].get(panel))) {
                 return panel;
             }
         }
-        return Plant.NONE;
+        return CompiledProject.NONE;
     }
 
-    private static Place makeWay(Situation situation, int load, int panel, SplittableRandom random, Sketch sketch) {
-        Plant plant = situation.plant;
-        int slot = 1 + random.nextInt(plant.firstSlot[panel + 1] - plant.firstSlot[panel]);
-        Place place = plant.placeAt[panel][slot][plant.poles[load]];
-        if (place == null || !plant.mayTake(load, place)) {
+    private static Place makeWay(PlanSums sums, int load, int panel, SplittableRandom random, DraftMove draft) {
+        CompiledProject compiled = sums.compiled;
+        int slot = 1 + random.nextInt(compiled.firstSlot[panel + 1] - compiled.firstSlot[panel]);
+        Place place = compiled.placeAt[panel][slot][compiled.poles[load]];
+        if (place == null || !compiled.mayTake(load, place)) {
             return null;
         }
         for (int taken : place.slots()) {
-            int occupant = situation.loadInSlot(taken);
-            if (occupant != Plant.NONE && plant.fixedSlot[occupant] != Plant.NONE) {
+            int occupant = sums.loadInSlot(taken);
+            if (occupant != CompiledProject.NONE && compiled.fixedSlot[occupant] != CompiledProject.NONE) {
                 return null;
             }
-            if (occupant != Plant.NONE) {
-                sketch.place(occupant, null);
+            if (occupant != CompiledProject.NONE) {
+                draft.place(occupant, null);
             }
         }
         return place;

@@ -1,8 +1,8 @@
 package evenrise.solver.engine.move;
 
-import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.CompiledProject;
+import evenrise.solver.engine.state.PlanSums;
 import evenrise.solver.engine.state.Setting;
-import evenrise.solver.engine.state.Situation;
 import java.util.SplittableRandom;
 
 /**
@@ -10,46 +10,46 @@ import java.util.SplittableRandom;
  * can reach, and the loads take the nearest outputs on it.
  */
 final class Lattice {
-    private final Situation situation;
-    private final Plant plant;
+    private final PlanSums sums;
+    private final CompiledProject compiled;
 
-    Lattice(Situation situation) {
-        this.situation = situation;
-        this.plant = situation.plant;
+    Lattice(PlanSums sums) {
+        this.sums = sums;
+        this.compiled = sums.compiled;
     }
 
     /**
      * Lays loads, in order, onto a board that switches nothing else: one of its steps, and the start delay that brings the
      * first of them nearest to its present time, or all of them as much earlier or later as chance has it.
      */
-    void follow(int[] loads, int board, SplittableRandom random, Sketch sketch) {
-        int outputs = plant.outputCount(board);
+    void follow(int[] loads, int board, SplittableRandom random, DraftMove draft) {
+        int outputs = compiled.outputCount(board);
         long[] wanted = new long[loads.length];
         long shift = random.nextInt(2) == 0 ? 0 : shift(loads, random);
         for (int i = 0; i < loads.length; i++) {
             wanted[i] = onMicros(loads[i]) + shift;
         }
-        Setting[] steps = plant.steps[board];
+        Setting[] steps = compiled.steps[board];
         Setting step = steps[random.nextInt(steps.length)];
         int lead = random.nextInt(outputs - loads.length + 1);
-        long start = situation.clock().startMicros(board);
-        Setting delay = nearest(plant.startDelays[board], wanted[0] - start - lead * step.micros());
-        sketch.set(board, delay, step);
+        long start = sums.clock().startMicros(board);
+        Setting delay = nearest(compiled.startDelays[board], wanted[0] - start - lead * step.micros());
+        draft.set(board, delay, step);
         int next = 0;
         for (int i = 0; i < loads.length; i++) {
             long ordinal = Math.floorDiv(wanted[i] - start - delay.micros() + step.micros() / 2, step.micros());
             int latest = outputs - (loads.length - i);
             next = (int) Math.max(next, Math.min(latest, ordinal));
-            sketch.wire(loads[i], plant.output(board, next++));
+            draft.wire(loads[i], compiled.output(board, next++));
         }
     }
 
     private long onMicros(int load) {
-        return plant.instants.micros(situation.instantOf(load));
+        return compiled.instants.micros(sums.instantOf(load));
     }
 
     private long shift(int[] loads, SplittableRandom random) {
-        long last = plant.instants.micros(plant.usefulInstants() - 1);
+        long last = compiled.instants.micros(compiled.usefulInstants() - 1);
         return (long) (random.nextDouble() * last) - onMicros(loads[0]);
     }
 

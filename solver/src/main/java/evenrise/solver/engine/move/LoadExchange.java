@@ -1,8 +1,8 @@
 package evenrise.solver.engine.move;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Place;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.SplittableRandom;
 
 /** Two loads change both their outputs and their panels, whatever the poles; each takes a spot that is or becomes free. */
@@ -11,51 +11,51 @@ final class LoadExchange implements Neighbourhood {
     /** One draw in so many takes any two loads; else they are of one group, or both without one. */
     private static final int BOLD = 4;
 
-    private final Room room;
+    private final FreeSlots free;
 
-    LoadExchange(Situation situation) {
-        room = new Room(situation);
+    LoadExchange(PlanSums sums) {
+        free = new FreeSlots(sums);
     }
 
     @Override
-    public boolean draw(Situation situation, Aim aim, SplittableRandom random, Sketch sketch) {
-        Plant plant = situation.plant;
-        int one = aim.load(random);
+    public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
+        CompiledProject compiled = sums.compiled;
+        int one = targets.load(random);
         boolean bold = random.nextInt(BOLD) == 0;
         int other = one;
-        for (int i = 0; i < TRIES && !suits(situation, one, other, bold); i++) {
-            other = random.nextInt(plant.loadCount());
+        for (int i = 0; i < TRIES && !suits(sums, one, other, bold); i++) {
+            other = random.nextInt(compiled.loadCount());
         }
-        if (!suits(situation, one, other, bold)) {
+        if (!suits(sums, one, other, bold)) {
             return false;
         }
-        Place from = situation.placeOf(one);
-        Place to = situation.placeOf(other);
-        sketch.wire(one, situation.outputOf(other));
-        sketch.wire(other, situation.outputOf(one));
+        Place from = sums.placeOf(one);
+        Place to = sums.placeOf(other);
+        draft.wire(one, sums.outputOf(other));
+        draft.wire(other, sums.outputOf(one));
         if (from.panel() != to.panel()) {
-            room.clear();
-            room.leave(from);
-            room.leave(to);
-            boolean oneFirst = plant.poles[one] >= plant.poles[other];
+            free.clear();
+            free.leave(from);
+            free.leave(to);
+            boolean oneFirst = compiled.poles[one] >= compiled.poles[other];
             int larger = oneFirst ? one : other;
             int smaller = oneFirst ? other : one;
-            Place largerTo = room.take(larger, oneFirst ? to.panel() : from.panel(), random);
-            Place smallerTo = room.take(smaller, oneFirst ? from.panel() : to.panel(), random);
+            Place largerTo = free.take(larger, oneFirst ? to.panel() : from.panel(), random);
+            Place smallerTo = free.take(smaller, oneFirst ? from.panel() : to.panel(), random);
             if (largerTo == null || smallerTo == null) {
                 return false;
             }
-            sketch.place(larger, largerTo);
-            sketch.place(smaller, smallerTo);
+            draft.place(larger, largerTo);
+            draft.place(smaller, smallerTo);
         }
-        return sketch.keepsRanges();
+        return draft.keepsRanges();
     }
 
-    private static boolean suits(Situation situation, int one, int other, boolean bold) {
-        Plant plant = situation.plant;
-        boolean both = situation.placeOf(one) != null
-                && situation.placeOf(other) != null
-                && (situation.outputOf(one) == null) == (situation.outputOf(other) == null);
-        return one != other && both && (bold || plant.group[one] == plant.group[other]);
+    private static boolean suits(PlanSums sums, int one, int other, boolean bold) {
+        CompiledProject compiled = sums.compiled;
+        boolean both = sums.placeOf(one) != null
+                && sums.placeOf(other) != null
+                && (sums.outputOf(one) == null) == (sums.outputOf(other) == null);
+        return one != other && both && (bold || compiled.group[one] == compiled.group[other]);
     }
 }

@@ -1,8 +1,8 @@
 package evenrise.solver.engine.move;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Output;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.SplittableRandom;
 
 /**
@@ -15,87 +15,90 @@ final class OutputExchange implements Neighbourhood {
     private static final int BOLD = 8;
 
     @Override
-    public boolean draw(Situation situation, Aim aim, SplittableRandom random, Sketch sketch) {
-        Plant plant = situation.plant;
-        int load = aim.load(random);
-        Output from = situation.outputOf(load);
+    public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
+        CompiledProject compiled = sums.compiled;
+        int load = targets.load(random);
+        Output from = sums.outputOf(load);
         if (from == null) {
             return false;
         }
-        boolean bold = plant.isSmall() && random.nextInt(BOLD) == 0;
+        boolean bold = compiled.isSmall() && random.nextInt(BOLD) == 0;
         for (int i = 0; i < TRIES; i++) {
-            Output to = target(situation, load, from, bold, random);
+            Output to = target(sums, load, from, bold, random);
             if (to == from) {
                 continue;
             }
-            int occupant = situation.loadOnOutput(to.index());
-            boolean mends = bold || situation.isInterrupted(to.board());
-            boolean keepsRuns =
-                    occupant == Plant.NONE ? fits(situation, load, to) : plant.group[occupant] == plant.group[load];
+            int occupant = sums.loadOnOutput(to.index());
+            boolean mends = bold || sums.isInterrupted(to.board());
+            boolean keepsRuns = occupant == CompiledProject.NONE
+                    ? fits(sums, load, to)
+                    : compiled.group[occupant] == compiled.group[load];
             if (keepsRuns || mends) {
-                sketch.wire(load, to);
-                if (occupant != Plant.NONE) {
-                    sketch.wire(occupant, from);
+                draft.wire(load, to);
+                if (occupant != CompiledProject.NONE) {
+                    draft.wire(occupant, from);
                 }
-                if (sketch.keepsRanges()) {
+                if (draft.keepsRanges()) {
                     return true;
                 }
-                sketch.clear();
+                draft.clear();
             }
         }
         return false;
     }
 
     /** An output of the same board; of another board for a bold change, or for a group that spans boards. */
-    private static Output target(Situation situation, int load, Output from, boolean bold, SplittableRandom random) {
-        Plant plant = situation.plant;
+    private static Output target(PlanSums sums, int load, Output from, boolean bold, SplittableRandom random) {
+        CompiledProject compiled = sums.compiled;
         int board = from.board();
-        int group = plant.group[load];
+        int group = compiled.group[load];
         if (bold) {
-            int[] near = plant.nearbyBoards[load];
+            int[] near = compiled.nearbyBoards[load];
             board = near[random.nextInt(near.length)];
         }
-        if (group != Plant.NONE && plant.groupIsLarge[group] && random.nextBoolean()) {
-            int[] members = plant.groupMembers[group];
-            int[] near = plant.nearbyBoards[load];
-            Output other = situation.outputOf(members[random.nextInt(members.length)]);
+        if (group != CompiledProject.NONE && compiled.groupIsLarge[group] && random.nextBoolean()) {
+            int[] members = compiled.groupMembers[group];
+            int[] near = compiled.nearbyBoards[load];
+            Output other = sums.outputOf(members[random.nextInt(members.length)]);
             boolean begins = other == null || random.nextInt(4) == 0;
             board = begins ? near[random.nextInt(near.length)] : other.board();
         }
-        return plant.output(board, random.nextInt(plant.outputCount(board)));
+        return compiled.output(board, random.nextInt(compiled.outputCount(board)));
     }
 
     /** Whether a load may take a free output without interrupting a group or leaving its own. */
-    static boolean fits(Situation situation, int load, Output to) {
-        Plant plant = situation.plant;
-        int group = plant.group[load];
-        int left = neighbour(situation, load, to, -1);
-        int right = neighbour(situation, load, to, 1);
-        int leftGroup = left == Plant.NONE ? Plant.NONE : plant.group[left];
-        int rightGroup = right == Plant.NONE ? Plant.NONE : plant.group[right];
-        if (group != Plant.NONE && (leftGroup == group || rightGroup == group)) {
+    static boolean fits(PlanSums sums, int load, Output to) {
+        CompiledProject compiled = sums.compiled;
+        int group = compiled.group[load];
+        int left = neighbour(sums, load, to, -1);
+        int right = neighbour(sums, load, to, 1);
+        int leftGroup = left == CompiledProject.NONE ? CompiledProject.NONE : compiled.group[left];
+        int rightGroup = right == CompiledProject.NONE ? CompiledProject.NONE : compiled.group[right];
+        if (group != CompiledProject.NONE && (leftGroup == group || rightGroup == group)) {
             return true;
         }
-        boolean inside = leftGroup != Plant.NONE && leftGroup == rightGroup;
+        boolean inside = leftGroup != CompiledProject.NONE && leftGroup == rightGroup;
         return !inside
-                && (group == Plant.NONE || plant.groupMembers[group].length == 1 || isNewTo(situation, load, to));
+                && (group == CompiledProject.NONE
+                        || compiled.groupMembers[group].length == 1
+                        || isNewTo(sums, load, to));
     }
 
-    private static boolean isNewTo(Situation situation, int load, Output to) {
-        Output from = situation.outputOf(load);
+    private static boolean isNewTo(PlanSums sums, int load, Output to) {
+        Output from = sums.outputOf(load);
         return from != null && from.board() != to.board();
     }
 
-    private static int neighbour(Situation situation, int load, Output from, int direction) {
-        Plant plant = situation.plant;
-        int low = plant.firstOutput[from.board()];
-        int high = plant.firstOutput[from.board() + 1];
+    private static int neighbour(PlanSums sums, int load, Output from, int direction) {
+        CompiledProject compiled = sums.compiled;
+        int low = compiled.firstOutput[from.board()];
+        int high = compiled.firstOutput[from.board() + 1];
         for (int k = from.index() + direction; k >= low && k < high; k += direction) {
-            int other = situation.loadOnOutput(k);
-            if (other != Plant.NONE && other != load) {
+            int other = sums.loadOnOutput(k);
+            if (other != CompiledProject.NONE && other != load) {
                 return other;
             }
         }
-        return Plant.NONE;
+        return CompiledProject.NONE;
     }
 }

@@ -1,9 +1,9 @@
 package evenrise.solver.engine.move;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Output;
 import evenrise.solver.engine.state.Place;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.SplittableRandom;
 
 /** A load takes another spot that its board reaches; whoever sat there takes the spot it leaves, pole for pole. */
@@ -11,28 +11,28 @@ public final class PlaceExchange implements Neighbourhood {
     private static final int TRIES = 4;
 
     @Override
-    public boolean draw(Situation situation, Aim aim, SplittableRandom random, Sketch sketch) {
-        Plant plant = situation.plant;
-        int load = aim.load(random);
-        Place from = situation.placeOf(load);
+    public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
+        CompiledProject compiled = sums.compiled;
+        int load = targets.load(random);
+        Place from = sums.placeOf(load);
         if (from == null) {
             return false;
         }
         Place best = null;
         long least = Long.MAX_VALUE;
         for (int i = 0; i < TRIES; i++) {
-            int panel = panel(situation, load, from, random);
-            int slot = 1 + random.nextInt(plant.firstSlot[panel + 1] - plant.firstSlot[panel]);
-            Place to = plant.placeAt[panel][slot][plant.poles[load]];
-            if (to != null && changesPhases(from, to) && plant.mayTake(load, to)) {
-                long difference = difference(situation, load, to);
+            int panel = panel(sums, load, from, random);
+            int slot = 1 + random.nextInt(compiled.firstSlot[panel + 1] - compiled.firstSlot[panel]);
+            Place to = compiled.placeAt[panel][slot][compiled.poles[load]];
+            if (to != null && changesPhases(from, to) && compiled.mayTake(load, to)) {
+                long difference = difference(sums, load, to);
                 if (difference < least) {
                     least = difference;
                     best = to;
                 }
             }
         }
-        return best != null && swap(situation, load, from, best, sketch) && sketch.keepsRanges();
+        return best != null && swap(sums, load, from, best, draft) && draft.keepsRanges();
     }
 
     /** On the same phases of the same panel nothing would change but the wiring; three poles touch all of them anyway. */
@@ -41,53 +41,53 @@ public final class PlaceExchange implements Neighbourhood {
     }
 
     /** How unlike in running current the load is to who sits there: likes can change places without upsetting a balance. */
-    private static long difference(Situation situation, int load, Place to) {
-        Plant plant = situation.plant;
+    private static long difference(PlanSums sums, int load, Place to) {
+        CompiledProject compiled = sums.compiled;
         long difference = 0;
         for (int slot : to.slots()) {
-            int occupant = situation.loadInSlot(slot);
-            long other = occupant == Plant.NONE ? 0 : plant.currents.runningNano[occupant];
-            difference += Math.abs(plant.currents.runningNano[load] - other);
+            int occupant = sums.loadInSlot(slot);
+            long other = occupant == CompiledProject.NONE ? 0 : compiled.currents.runningNano[occupant];
+            difference += Math.abs(compiled.currents.runningNano[load] - other);
         }
         return difference;
     }
 
-    private static int panel(Situation situation, int load, Place from, SplittableRandom random) {
-        Plant plant = situation.plant;
+    private static int panel(PlanSums sums, int load, Place from, SplittableRandom random) {
+        CompiledProject compiled = sums.compiled;
         if (random.nextInt(8) != 0) {
             return from.panel();
         }
-        Output output = situation.outputOf(load);
+        Output output = sums.outputOf(load);
         if (output == null) {
-            return random.nextInt(plant.panelCount);
+            return random.nextInt(compiled.panelCount);
         }
-        int[] reached = plant.reachedPanels[output.board()];
+        int[] reached = compiled.reachedPanels[output.board()];
         return reached.length == 0 ? from.panel() : reached[random.nextInt(reached.length)];
     }
 
     /** Draws the exchange; false where an occupant sticks out of the spot or does not fit into the other. */
-    public static boolean swap(Situation situation, int load, Place from, Place to, Sketch sketch) {
-        Plant plant = situation.plant;
+    public static boolean swap(PlanSums sums, int load, Place from, Place to, DraftMove draft) {
+        CompiledProject compiled = sums.compiled;
         boolean shifts = overlap(from, to);
-        int previous = Plant.NONE;
+        int previous = CompiledProject.NONE;
         for (int i = 0; i < to.slots().length; i++) {
-            int occupant = situation.loadInSlot(to.slots()[i]);
-            if (occupant == Plant.NONE || occupant == load || occupant == previous) {
+            int occupant = sums.loadInSlot(to.slots()[i]);
+            if (occupant == CompiledProject.NONE || occupant == load || occupant == previous) {
                 continue;
             }
             previous = occupant;
-            Place held = situation.placeOf(occupant);
+            Place held = sums.placeOf(occupant);
             if (shifts || held.slots()[0] != to.slots()[i] || i + held.poles() > to.poles()) {
                 return false;
             }
-            int slot = from.slots()[i] - plant.firstSlot[from.panel()] + 1;
-            Place offered = plant.placeAt[from.panel()][slot][held.poles()];
-            if (offered == null || !plant.mayTake(occupant, offered)) {
+            int slot = from.slots()[i] - compiled.firstSlot[from.panel()] + 1;
+            Place offered = compiled.placeAt[from.panel()][slot][held.poles()];
+            if (offered == null || !compiled.mayTake(occupant, offered)) {
                 return false;
             }
-            sketch.place(occupant, offered);
+            draft.place(occupant, offered);
         }
-        sketch.place(load, to);
+        draft.place(load, to);
         return true;
     }
 

@@ -1,18 +1,18 @@
 package evenrise.solver.engine.move;
 
 import evenrise.solver.engine.state.Output;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.SplittableRandom;
 
 /** Two neighbouring runs of a board change places, or a run moves to the front of another one further off. */
 final class RunReorder implements Neighbourhood {
     @Override
-    public boolean draw(Situation situation, Aim aim, SplittableRandom random, Sketch sketch) {
-        Output output = situation.outputOf(aim.load(random));
+    public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
+        Output output = sums.outputOf(targets.load(random));
         if (output == null) {
             return false;
         }
-        BoardOrder order = new BoardOrder(situation, output.board());
+        BoardOrder order = new BoardOrder(sums, output.board());
         if (order.size() < 2) {
             return false;
         }
@@ -23,7 +23,7 @@ final class RunReorder implements Neighbourhood {
         }
         int far = random.nextBoolean() ? middle : middle + random.nextInt(order.size() - middle);
         order.rotate(from, middle, order.runEnd(far));
-        order.layOut(sketch);
-        return sketch.keepsRanges();
+        order.layOut(draft);
+        return draft.keepsRanges();
     }
 }

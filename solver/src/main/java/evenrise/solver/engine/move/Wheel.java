@@ -1,6 +1,6 @@
 package evenrise.solver.engine.move;
 
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,23 +11,23 @@ public final class Wheel {
 
     private Wheel() {}
 
-    public static List<Neighbourhood> of(Situation situation) {
+    public static List<Neighbourhood> of(PlanSums sums) {
         Neighbourhood places = new PlaceExchange();
         Neighbourhood outputs = new OutputExchange();
         Neighbourhood runs = new RunReorder();
         Neighbourhood gaps = new GapShift();
         Neighbourhood boards = new BoardRetime();
-        Neighbourhood groups = new GroupTransfer(situation);
+        Neighbourhood groups = new GroupTransfer(sums);
         List<Neighbourhood> wheel = new ArrayList<>(List.of(
                 places, places, places, places, places, outputs, outputs, outputs, outputs, runs, runs, gaps, gaps,
                 gaps, boards, boards, boards, groups, groups));
-        if (situation.plant.isSmall()) {
-            wheel.add(new BoardExchange(situation));
-            wheel.add(new LoadExchange(situation));
+        if (sums.compiled.isSmall()) {
+            wheel.add(new BoardExchange(sums));
+            wheel.add(new LoadExchange(sums));
         } else {
-            wheel.add(new BoardReset(situation));
-            if (situation.plant.loadCount() <= MOST_LOADS_FOR_BALANCE) {
-                Neighbourhood balance = new BalancedExchange(situation.plant);
+            wheel.add(new BoardReset(sums));
+            if (sums.compiled.loadCount() <= MOST_LOADS_FOR_BALANCE) {
+                Neighbourhood balance = new BalancedExchange(sums.compiled);
                 wheel.addAll(List.of(balance, balance, balance));
             }
         }

@@ -1,9 +1,9 @@
 package evenrise.solver.engine.nearby;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.PlanMapper;
 import evenrise.solver.engine.state.PlanSnapshot;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -21,15 +21,15 @@ final class NearbyArchive {
 
     private record Kept(PlanSnapshot plan, long hardCharge, long objectiveMilliAmps) {}
 
-    NearbyArchive(Plant plant) {
-        mapper = new PlanMapper(plant);
-        bestUpTo = new long[2 * plant.loadCount() + 1];
+    NearbyArchive(CompiledProject compiled) {
+        mapper = new PlanMapper(compiled);
+        bestUpTo = new long[2 * compiled.loadCount() + 1];
         Arrays.fill(bestUpTo, Long.MAX_VALUE);
     }
 
-    /** Keeps the situation where it is better than all of as few moves. */
-    void offer(Situation situation, int moves) {
-        long value = value(situation);
+    /** Keeps the plan where it is better than all of as few moves. */
+    void offer(PlanSums sums, int moves) {
+        long value = value(sums);
         if (value >= bestUpTo[moves]) {
             return;
         }
@@ -39,12 +39,12 @@ final class NearbyArchive {
                 kept.remove(m);
             }
         }
-        kept.put(moves, new Kept(situation.snapshot(), situation.hardCharge(), situation.objectiveMilliAmps()));
+        kept.put(moves, new Kept(sums.snapshot(), sums.hardCharge(), sums.objectiveMilliAmps()));
     }
 
-    private static long value(Situation situation) {
-        long charge = Math.min(situation.hardCharge(), Long.MAX_VALUE / RULES_FIRST / 2);
-        return charge * RULES_FIRST + situation.objectiveMilliAmps();
+    private static long value(PlanSums sums) {
+        long charge = Math.min(sums.hardCharge(), Long.MAX_VALUE / RULES_FIRST / 2);
+        return charge * RULES_FIRST + sums.objectiveMilliAmps();
     }
 
     /** The plan that a price per move would choose. */

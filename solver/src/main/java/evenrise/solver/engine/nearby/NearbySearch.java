@@ -3,21 +3,21 @@ package evenrise.solver.engine.nearby;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.engine.Budget;
-import evenrise.solver.engine.move.Aim;
 import evenrise.solver.engine.move.BoardRetime;
+import evenrise.solver.engine.move.DraftMove;
 import evenrise.solver.engine.move.Insertion;
 import evenrise.solver.engine.move.Neighbourhood;
-import evenrise.solver.engine.move.Sketch;
+import evenrise.solver.engine.move.Targets;
 import evenrise.solver.engine.move.Wheel;
 import evenrise.solver.engine.search.Cooling;
 import evenrise.solver.engine.search.Energy;
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Output;
 import evenrise.solver.engine.state.Place;
 import evenrise.solver.engine.state.PlanMapper;
 import evenrise.solver.engine.state.PlanSnapshot;
-import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.PlanSums;
 import evenrise.solver.engine.state.Setting;
-import evenrise.solver.engine.state.Situation;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
@@ -54,23 +54,23 @@ public final class NearbySearch {
     private static final double LENIENT_PART = 0.4;
 
     private static final int MOST_DRAWS = 50;
-    private static final int HOME_SHARE = 4;
+    private static final int RETURN_SHARE = 4;
     private static final int WITH_SETTING = 5;
 
-    private final Plant plant;
+    private final CompiledProject compiled;
     private final PlanMapper mapper;
-    private final Situation situation;
-    private final Homes homes;
+    private final PlanSums sums;
+    private final BuiltPositions positions;
     private final NearbyArchive archive;
     private final Cooling cooling;
     private final Energy measure;
     private final SplittableRandom random;
-    private final Aim aim;
-    private final Sketch sketch;
+    private final Targets targets;
+    private final DraftMove draft;
     private final List<Neighbourhood> wheel;
-    private final Neighbourhood homecoming;
+    private final Neighbourhood returnToBuilt;
     private final Neighbourhood insertion;
-    private final Neighbourhood relief = new Relief();
+    private final Neighbourhood smallestChange = new SmallestChange();
     private final PlanSnapshot built;
     private final Neighbourhood retime = new BoardRetime();
     private final double dearestAmps;
@@ -81,35 +81,35 @@ public final class NearbySearch {
 
     /** @param built the plan as built, broken or not */
     public NearbySearch(Project project, Plan built, long seed) {
-        plant = new Plant(project);
-        mapper = new PlanMapper(plant);
-        situation = mapper.toSituation(built);
-        this.built = situation.snapshot();
-        homes = new Homes(situation);
-        archive = new NearbyArchive(plant);
-        cooling = new Cooling(plant);
-        measure = new Energy(plant);
+        compiled = new CompiledProject(project);
+        mapper = new PlanMapper(compiled);
+        sums = mapper.toSums(built);
+        this.built = sums.snapshot();
+        positions = new BuiltPositions(sums);
+        archive = new NearbyArchive(compiled);
+        cooling = new Cooling(compiled);
+        measure = new Energy(compiled);
         measure.enterStage(1);
         random = new SplittableRandom(seed);
-        aim = new Aim(situation);
-        sketch = new Sketch(situation);
-        wheel = Wheel.of(situation);
-        homecoming = new Homecoming(homes);
-        insertion = new Insertion(situation);
-        dearestAmps = Math.max(1, situation.objectiveWith(situation.peakInrushAmps()) / 10);
-        archive.offer(situation, 0);
+        targets = new Targets(sums);
+        draft = new DraftMove(sums);
+        wheel = Wheel.of(sums);
+        returnToBuilt = new ReturnToBuilt(positions);
+        insertion = new Insertion(sums);
+        dearestAmps = Math.max(1, sums.objectiveWith(sums.peakInrushAmps()) / 10);
+        archive.offer(sums, 0);
     }
 
     /** Takes a plan from elsewhere into account. */
     public void offer(Plan plan) {
-        load(mapper.toSituation(plan).snapshot());
-        archive.offer(situation, homes.moves());
+        load(mapper.toSums(plan).snapshot());
+        archive.offer(sums, positions.moves());
     }
 
     /** Cures what is broken, again and again from the start; goes down the ladder of prices and up again; undoes changes. */
     public void search(Budget budget) {
         Deadline deadline = new Deadline(budget);
-        double ladder = situationIsBroken() ? CURING_PART : 0;
+        double ladder = planIsBroken() ? CURING_PART : 0;
         cure(deadline, ladder);
         int rungs = 2 * RUNGS;
         double part = (SHRINKING_FROM - ladder) / rungs;
@@ -124,15 +124,15 @@ public final class NearbySearch {
             boolean isDear = rung < DEAR_RUNGS || rung >= rungs - DEAR_RUNGS;
             anneal(price, heat, isDear, used -> (used - from) / part, deadline);
         }
-        new Shrinking(situation, homes, archive).run(this::load, () -> {
+        new Shrinking(sums, positions, archive).run(this::load, () -> {
             tried++;
             return deadline.used(tried) < 1 && !stopped;
         });
     }
 
-    private boolean situationIsBroken() {
+    private boolean planIsBroken() {
         load(built);
-        return situation.hardCharge() > 0;
+        return sums.hardCharge() > 0;
     }
 
     /** Short annealings in which a move is dear and the objective counts little, each from the plan as built. */
@@ -165,8 +165,8 @@ public final class NearbySearch {
     }
 
     private void load(PlanSnapshot plan) {
-        situation.take(plan);
-        homes.refreshAll(situation);
+        sums.take(plan);
+        positions.refreshAll(sums);
     }
 
     /** Temperatures of an annealing at its beginning and its end, of the objective and of broken rules. */
@@ -181,9 +181,9 @@ public final class NearbySearch {
     }
 
     private void anneal(double price, Heat heat, boolean isDear, DoubleUnaryOperator progressAt, Deadline deadline) {
-        double energy = measure.of(situation);
-        double moved = homes.price();
-        long charge = situation.hardCharge();
+        double energy = measure.of(sums);
+        double moved = positions.price();
+        long charge = sums.hardCharge();
         double progress = progressAt.applyAsDouble(deadline.used(tried));
         while (progress < 1 && !stopped) {
             double temperature = heat.temperature(Math.max(0, progress));
@@ -195,10 +195,10 @@ public final class NearbySearch {
                 continue;
             }
             Undo undo = apply();
-            archive.offer(situation, homes.moves());
-            double nextEnergy = measure.of(situation);
-            double nextMoved = homes.price();
-            long nextCharge = situation.hardCharge();
+            archive.offer(sums, positions.moves());
+            double nextEnergy = measure.of(sums);
+            double nextMoved = positions.price();
+            long nextCharge = sums.hardCharge();
             // What is being mended must not be held back by the objective; by moves it must.
             double leniency = charge > 0 ? rules / COLD_RULES : 1;
             double rise = (nextEnergy - energy) / temperature / leniency
@@ -217,10 +217,10 @@ public final class NearbySearch {
     /** @param isDear whether the least changes are mostly drawn */
     private boolean draw(boolean isDear) {
         for (int i = 0; i < MOST_DRAWS; i++) {
-            sketch.clear();
-            if (choose(isDear).draw(situation, aim, random, sketch) && !sketch.isEmpty()) {
-                if (plant.isSmall() && random.nextInt(WITH_SETTING) == 0) {
-                    retime.draw(situation, aim, random, sketch);
+            draft.clear();
+            if (choose(isDear).draw(sums, targets, random, draft) && !draft.isEmpty()) {
+                if (compiled.isSmall() && random.nextInt(WITH_SETTING) == 0) {
+                    retime.draw(sums, targets, random, draft);
                 }
                 return true;
             }
@@ -229,58 +229,58 @@ public final class NearbySearch {
     }
 
     private Neighbourhood choose(boolean isDear) {
-        if (situation.unassigned() > 0 && random.nextBoolean()) {
+        if (sums.unassigned() > 0 && random.nextBoolean()) {
             return insertion;
         }
         if (isDear && random.nextInt(4) != 0) {
-            return random.nextInt(HOME_SHARE) == 0 ? homecoming : relief;
+            return random.nextInt(RETURN_SHARE) == 0 ? returnToBuilt : smallestChange;
         }
-        return random.nextInt(HOME_SHARE) == 0 ? homecoming : wheel.get(random.nextInt(wheel.size()));
+        return random.nextInt(RETURN_SHARE) == 0 ? returnToBuilt : wheel.get(random.nextInt(wheel.size()));
     }
 
     private interface Undo {
         void run();
     }
 
-    /** Works the sketch in. */
+    /** Works the draft in. */
     private Undo apply() {
-        int loads = sketch.loadCount();
+        int loads = draft.loadCount();
         if (loads > oldPlaces.length) {
             oldPlaces = new Place[2 * loads];
             oldOutputs = new Output[2 * loads];
         }
         for (int i = 0; i < loads; i++) {
-            oldPlaces[i] = situation.placeOf(sketch.load(i));
-            oldOutputs[i] = situation.outputOf(sketch.load(i));
+            oldPlaces[i] = sums.placeOf(draft.load(i));
+            oldOutputs[i] = sums.outputOf(draft.load(i));
         }
-        int[] boards = sketch.boards();
+        int[] boards = draft.boards();
         Setting[] delays = new Setting[boards.length];
         Setting[] steps = new Setting[boards.length];
         for (int i = 0; i < boards.length; i++) {
-            delays[i] = situation.clock().startDelay(boards[i]);
-            steps[i] = situation.clock().step(boards[i]);
+            delays[i] = sums.clock().startDelay(boards[i]);
+            steps[i] = sums.clock().step(boards[i]);
         }
-        sketch.apply();
+        draft.apply();
         refresh(loads, boards);
         return () -> {
             for (int i = 0; i < loads; i++) {
-                situation.place(sketch.load(i), oldPlaces[i]);
-                situation.wire(sketch.load(i), oldOutputs[i]);
+                sums.place(draft.load(i), oldPlaces[i]);
+                sums.wire(draft.load(i), oldOutputs[i]);
             }
             for (int i = 0; i < boards.length; i++) {
-                situation.set(boards[i], delays[i], steps[i]);
+                sums.set(boards[i], delays[i], steps[i]);
             }
-            situation.settle();
+            sums.settle();
             refresh(loads, boards);
         };
     }
 
     private void refresh(int loads, int[] boards) {
         for (int i = 0; i < loads; i++) {
-            homes.refreshLoad(situation, sketch.load(i));
+            positions.refreshLoad(sums, draft.load(i));
         }
         for (int board : boards) {
-            homes.refreshBoard(situation, board);
+            positions.refreshBoard(sums, board);
         }
     }
 

@@ -1,8 +1,8 @@
 package evenrise.solver.engine.nearby;
 
-import evenrise.solver.engine.move.Sketch;
+import evenrise.solver.engine.move.DraftMove;
 import evenrise.solver.engine.state.PlanSnapshot;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -20,19 +20,19 @@ final class Shrinking {
 
     private static final int MOST_ROUNDS = 4;
 
-    private final Situation situation;
-    private final Homes homes;
+    private final PlanSums sums;
+    private final BuiltPositions positions;
     private final NearbyArchive archive;
-    private final Sketch sketch;
-    private final Homecoming homecoming;
+    private final DraftMove draft;
+    private final ReturnToBuilt returnToBuilt;
     private BooleanSupplier more;
 
-    Shrinking(Situation situation, Homes homes, NearbyArchive archive) {
-        this.situation = situation;
-        this.homes = homes;
+    Shrinking(PlanSums sums, BuiltPositions positions, NearbyArchive archive) {
+        this.sums = sums;
+        this.positions = positions;
         this.archive = archive;
-        this.sketch = new Sketch(situation);
-        this.homecoming = new Homecoming(homes);
+        this.draft = new DraftMove(sums);
+        this.returnToBuilt = new ReturnToBuilt(positions);
     }
 
     /** One change that can be undone: a load's place, its lead or both, with all that are in the way; or a setting. */
@@ -64,9 +64,9 @@ final class Shrinking {
 
     private List<Part> parts() {
         List<Part> parts = new ArrayList<>();
-        for (int load = 0; load < situation.plant.loadCount(); load++) {
-            boolean place = situation.placeOf(load) != homes.place(load);
-            boolean output = situation.outputOf(load) != homes.output(load);
+        for (int load = 0; load < sums.compiled.loadCount(); load++) {
+            boolean place = sums.placeOf(load) != positions.place(load);
+            boolean output = sums.outputOf(load) != positions.output(load);
             if (place) {
                 parts.add(new Part(false, load, true, false));
             }
@@ -77,8 +77,8 @@ final class Shrinking {
                 parts.add(new Part(false, load, true, true));
             }
         }
-        for (int i = 0; i < homes.awayBoards().size(); i++) {
-            parts.add(new Part(true, homes.awayBoards().get(i), false, false));
+        for (int i = 0; i < positions.awayBoards().size(); i++) {
+            parts.add(new Part(true, positions.awayBoards().get(i), false, false));
         }
         return parts;
     }
@@ -91,7 +91,7 @@ final class Shrinking {
                     undo(parts.get(i));
                 }
             }
-            archive.offer(situation, homes.moves());
+            archive.offer(sums, positions.moves());
         }
     }
 
@@ -102,20 +102,20 @@ final class Shrinking {
             }
             loader.accept(plan);
             if (undo(part)) {
-                archive.offer(situation, homes.moves());
+                archive.offer(sums, positions.moves());
             }
         }
     }
 
     private boolean undo(Part part) {
-        sketch.clear();
+        draft.clear();
         if (part.isBoard) {
-            sketch.set(part.index, homes.startDelay(part.index), homes.step(part.index));
-        } else if (!homecoming.bring(situation, part.index, part.place, part.output, sketch) || !sketch.keepsRanges()) {
+            draft.set(part.index, positions.startDelay(part.index), positions.step(part.index));
+        } else if (!returnToBuilt.bring(sums, part.index, part.place, part.output, draft) || !draft.keepsRanges()) {
             return false;
         }
-        sketch.apply();
-        homes.refreshAll(situation);
+        draft.apply();
+        positions.refreshAll(sums);
         return true;
     }
 }

@@ -1,6 +1,6 @@
 package evenrise.solver.engine.search;
 
-import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.CompiledProject;
 import java.util.SplittableRandom;
 import org.optaplanner.core.impl.localsearch.decider.acceptor.AbstractAcceptor;
 import org.optaplanner.core.impl.localsearch.scope.LocalSearchMoveScope;
@@ -33,11 +33,11 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
     private double temperature;
     private double ruleTemperature;
 
-    Annealing(Plant plant, long seed) {
-        isSmall = plant.isSmall();
-        cooling = new Cooling(plant);
-        cycle = new Cycle(plant);
-        repair = new Repair(plant);
+    Annealing(CompiledProject compiled, long seed) {
+        isSmall = compiled.isSmall();
+        cooling = new Cooling(compiled);
+        cycle = new Cycle(compiled);
+        repair = new Repair(compiled);
         random = new SplittableRandom(seed);
     }
 

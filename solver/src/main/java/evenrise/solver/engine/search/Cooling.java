@@ -2,7 +2,7 @@ package evenrise.solver.engine.search;
 
 import evenrise.model.project.Load;
 import evenrise.model.project.ObjectiveWeights;
-import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.CompiledProject;
 
 /**
  * How hot an annealing begins and ends, in ampere-equivalents. What one move changes is of the order of one load's
@@ -16,16 +16,16 @@ public final class Cooling {
 
     private final double start;
 
-    public Cooling(Plant plant) {
-        ObjectiveWeights weights = plant.project.objective();
+    public Cooling(CompiledProject compiled) {
+        ObjectiveWeights weights = compiled.project.objective();
         double peaks = 0;
         double running = 0;
-        for (Load load : plant.loads) {
+        for (Load load : compiled.loads) {
             peaks += load.inrushAmps();
             running += load.runningAmps();
         }
-        double scale = (weights.peakInrush() * peaks + weights.panelImbalance() * running) / plant.loadCount();
-        double cells = (double) plant.phaseCount * plant.usefulInstants();
+        double scale = (weights.peakInrush() * peaks + weights.panelImbalance() * running) / compiled.loadCount();
+        double cells = (double) compiled.phaseCount * compiled.usefulInstants();
         start = Math.max(1e-6, scale * (PER_LOAD + PER_CELL / cells));
     }
 

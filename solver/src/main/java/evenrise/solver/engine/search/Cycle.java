@@ -1,6 +1,6 @@
 package evenrise.solver.engine.search;
 
-import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.CompiledProject;
 
 /**
  * Cuts the budget into annealings, each longer than the one before, so that a small project is tried from several
@@ -20,8 +20,8 @@ final class Cycle {
     private double budgetUsed;
     private int number;
 
-    Cycle(Plant plant) {
-        length = FEWEST_MOVES + MOVES_PER_SQUARE * plant.loadCount() * plant.loadCount();
+    Cycle(CompiledProject compiled) {
+        length = FEWEST_MOVES + MOVES_PER_SQUARE * compiled.loadCount() * compiled.loadCount();
     }
 
     /** @param used part of the whole budget that is used, from 0 to 1 */

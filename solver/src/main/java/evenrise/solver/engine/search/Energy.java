@@ -1,8 +1,8 @@
 package evenrise.solver.engine.search;
 
 import evenrise.model.project.Load;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.CompiledProject;
+import evenrise.solver.engine.state.PlanSums;
 
 /**
  * What the search goes down on once every hard rule is kept: the objective with the profile's norm in the place of its
@@ -28,14 +28,14 @@ public final class Energy {
     private final double basesAmps;
     private int doublings;
 
-    public Energy(Plant plant) {
-        hasStages = !plant.isSmall();
+    public Energy(CompiledProject compiled) {
+        hasStages = !compiled.isSmall();
         doublings = hasStages ? FIRST_DOUBLINGS : DOUBLINGS_OF_SMALL;
         double sum = 0;
-        for (Load load : plant.loads) {
+        for (Load load : compiled.loads) {
             sum += Math.sqrt(2) * load.idleAmps() * load.poles();
         }
-        basesAmps = plant.project.objective().peakInrush() * sum / plant.phaseCount;
+        basesAmps = compiled.project.objective().peakInrush() * sum / compiled.phaseCount;
     }
 
     /**
@@ -55,13 +55,12 @@ public final class Energy {
     }
 
     /** In ampere-equivalents. */
-    public double of(Situation situation) {
-        double norm = situation.inrushNormAmps(doublings);
+    public double of(PlanSums sums) {
+        double norm = sums.inrushNormAmps(doublings);
         if (!hasStages) {
-            return situation.objectiveWith(norm);
+            return sums.objectiveWith(norm);
         }
         double haste = HASTE_PER_SECOND * (LAST_DOUBLINGS - doublings) / (LAST_DOUBLINGS - FIRST_DOUBLINGS);
-        return situation.objectiveWith(norm)
-                + haste * basesAmps * situation.roles().readySeconds();
+        return sums.objectiveWith(norm) + haste * basesAmps * sums.roles().readySeconds();
     }
 }

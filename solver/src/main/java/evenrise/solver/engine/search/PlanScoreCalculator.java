@@ -1,12 +1,12 @@
 package evenrise.solver.engine.search;
 
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
 
-/** Keeps a {@link Situation} in step with the working plan and reads the score off it. */
+/** Keeps a {@link PlanSums} in step with the working plan and reads the score off it. */
 public final class PlanScoreCalculator implements IncrementalScoreCalculator<WorkingPlan, HardSoftLongScore> {
-    private Situation situation;
+    private PlanSums sums;
     private Energy measure;
     private double energy;
     private long hardCharge;
@@ -17,35 +17,35 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
 
     @Override
     public void resetWorkingSolution(WorkingPlan plan) {
-        situation = plan.situation();
-        measure = measure == null ? new Energy(plan.plant()) : measure;
+        sums = plan.sums();
+        measure = measure == null ? new Energy(plan.compiled()) : measure;
         changedLoads = new LoadPlacement[256];
         changedBoards = new BoardTiming[64];
         changedLoadCount = 0;
         changedBoardCount = 0;
     }
 
-    /** The situation of the working plan as it is now. */
-    Situation situation() {
+    /** The sums of the working plan as it is now. */
+    PlanSums sums() {
         for (int i = 0; i < changedLoadCount; i++) {
             LoadPlacement load = changedLoads[i];
-            situation.place(load.load(), load.getPlace());
-            situation.wire(load.load(), load.getOutput());
+            sums.place(load.load(), load.getPlace());
+            sums.wire(load.load(), load.getOutput());
         }
         for (int i = 0; i < changedBoardCount; i++) {
             BoardTiming board = changedBoards[i];
-            situation.set(board.board(), board.getStartDelay(), board.getStep());
+            sums.set(board.board(), board.getStartDelay(), board.getStep());
         }
         changedLoadCount = 0;
         changedBoardCount = 0;
-        situation.settle();
-        return situation;
+        sums.settle();
+        return sums;
     }
 
     @Override
     public HardSoftLongScore calculateScore() {
-        HardSoftLongScore score = score(situation());
-        energy = measure.of(situation);
+        HardSoftLongScore score = score(sums());
+        energy = measure.of(sums);
         hardCharge = -score.hardScore();
         return score;
     }
@@ -65,8 +65,8 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
         return energy;
     }
 
-    static HardSoftLongScore score(Situation situation) {
-        return HardSoftLongScore.of(-situation.hardCharge(), -situation.objectiveMilliAmps());
+    static HardSoftLongScore score(PlanSums sums) {
+        return HardSoftLongScore.of(-sums.hardCharge(), -sums.objectiveMilliAmps());
     }
 
     @Override

@@ -8,9 +8,9 @@ import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.Progress;
 import evenrise.solver.engine.start.FirstPlan;
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.PlanMapper;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,9 +24,9 @@ import java.util.function.Consumer;
 public final class Planner {
     private final PlanningRequest request;
     private final long startNanos = System.nanoTime();
-    private final Plant plant;
+    private final CompiledProject compiled;
     private final List<Search> searches = new ArrayList<>();
-    private final ProgressBoard progress;
+    private final SearchProgress progress;
     private final BoundSource bounds;
     private volatile boolean stopped;
 
@@ -39,15 +39,15 @@ public final class Planner {
     public Planner(PlanningRequest request, Consumer<Progress> listener, BoundSource bounds) {
         this.bounds = bounds;
         this.request = request;
-        this.plant = new Plant(request.project(), request.placesAll());
-        this.progress = new ProgressBoard(startNanos, listener);
+        this.compiled = new CompiledProject(request.project(), request.placesAll());
+        this.progress = new SearchProgress(startNanos, listener);
     }
 
     /** Searches until the budget is used or {@link #stop()} is called; gives the best plan either way. */
     public PlanningOutcome plan() {
-        PlanMapper mapper = new PlanMapper(plant);
-        Situation start = request.from().map(mapper::toSituation).orElseGet(() -> FirstPlan.build(plant));
-        WorkingPlan first = WorkingPlan.of(plant, start.snapshot());
+        PlanMapper mapper = new PlanMapper(compiled);
+        PlanSums start = request.from().map(mapper::toSums).orElseGet(() -> FirstPlan.build(compiled));
+        WorkingPlan first = WorkingPlan.of(compiled, start.snapshot());
         progress.offer(first, PlanScoreCalculator.score(start), 0);
         synchronized (searches) {
             for (int i = 0; i < request.threads(); i++) {
@@ -57,18 +57,18 @@ public final class Planner {
         if (stopped) {
             stop();
         }
-        ProofDesk desk = new ProofDesk(plant, progress);
+        SharedIncumbent incumbent = new SharedIncumbent(compiled, progress);
         progress.whenProven(this::stop);
         WorkingPlan best = first;
         long moves = 0;
-        for (Search.Result result : besides(() -> prove(desk))) {
+        for (Search.Result result : besides(() -> prove(incumbent))) {
             moves += result.moves();
             if (best.score() == null || result.plan().score().compareTo(best.score()) > 0) {
                 best = result.plan();
             }
         }
         if (request.budget() instanceof Budget.Moves && !stopped) {
-            prove(desk);
+            prove(incumbent);
         }
         Optional<WorkingPlan> offered = progress.best();
         if (offered.isPresent()
@@ -88,13 +88,13 @@ public final class Planner {
      */
     public Optional<Plan> best() {
         return progress.best()
-                .map(best -> PlanFinisher.timed(request.project(), new PlanMapper(plant).toPlan(best.snapshot())));
+                .map(best -> PlanFinisher.timed(request.project(), new PlanMapper(compiled).toPlan(best.snapshot())));
     }
 
     /** Whatever goes wrong in a proof, in its native part too, costs the proof and never the plan. */
-    private void prove(ProofDesk desk) {
+    private void prove(SharedIncumbent incumbent) {
         try {
-            bounds.work(request.project(), request.budget(), request.seed(), desk);
+            bounds.work(request.project(), request.budget(), request.seed(), incumbent);
         } catch (RuntimeException | Error e) {
             bounds.failed(e);
         }

@@ -1,6 +1,6 @@
 package evenrise.solver.engine.search;
 
-import evenrise.solver.engine.move.Sketch;
+import evenrise.solver.engine.move.DraftMove;
 import evenrise.solver.engine.state.Output;
 import evenrise.solver.engine.state.Place;
 import evenrise.solver.engine.state.Setting;
@@ -17,12 +17,12 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
     private record Change(
             LoadPlacement load, Place place, Output output, BoardTiming board, Setting startDelay, Setting step) {}
 
-    static Rearrangement of(Sketch sketch, WorkingPlan plan) {
+    static Rearrangement of(DraftMove draft, WorkingPlan plan) {
         Rearrangement move = new Rearrangement();
-        for (int i = 0; i < sketch.loadCount(); i++) {
-            move.load(plan.loads().get(sketch.load(i)), sketch.place(i), sketch.output(i));
+        for (int i = 0; i < draft.loadCount(); i++) {
+            move.load(plan.loads().get(draft.load(i)), draft.place(i), draft.output(i));
         }
-        for (Sketch.BoardChange change : sketch.boardChanges()) {
+        for (DraftMove.BoardChange change : draft.boardChanges()) {
             move.board(plan.boards().get(change.board()), change.startDelay(), change.step());
         }
         return move;

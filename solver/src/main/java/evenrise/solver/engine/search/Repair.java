@@ -1,6 +1,6 @@
 package evenrise.solver.engine.search;
 
-import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.CompiledProject;
 
 /**
  * The temperature of broken rules, in charge units, in cycles of cooling until a plan keeps every rule. The first plan
@@ -20,8 +20,8 @@ final class Repair {
     private double hot = MILD;
     private double temperature = MILD;
 
-    Repair(Plant plant) {
-        cycle = FEWEST_MOVES + (double) MOVES_PER_LOAD * plant.loadCount();
+    Repair(CompiledProject compiled) {
+        cycle = FEWEST_MOVES + (double) MOVES_PER_LOAD * compiled.loadCount();
     }
 
     void nextMove() {

@@ -2,7 +2,7 @@ package evenrise.solver.engine.search;
 
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningRequest;
-import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.CompiledProject;
 import java.util.concurrent.Callable;
 import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 import org.optaplanner.core.api.solver.SolverFactory;
@@ -37,10 +37,10 @@ final class Search implements Callable<Search.Result> {
     private final DefaultSolver<WorkingPlan> solver;
     private volatile boolean stopped;
 
-    Search(WorkingPlan start, PlanningRequest request, int number, long startNanos, ProgressBoard progress) {
+    Search(WorkingPlan start, PlanningRequest request, int number, long startNanos, SearchProgress progress) {
         this.start = start;
         long seed = request.seed() + 1_000_003L * number;
-        this.solver = build(config(termination(request.budget(), startNanos), seed), start.plant(), seed);
+        this.solver = build(config(termination(request.budget(), startNanos), seed), start.compiled(), seed);
         solver.addPhaseLifecycleListener(new PhaseLifecycleListenerAdapter<>() {
             @Override
             public void phaseStarted(AbstractPhaseScope<WorkingPlan> scope) {
@@ -54,7 +54,7 @@ final class Search implements Callable<Search.Result> {
     }
 
     /** A solver of one phase, in which our own acceptor decides: the stock ones know only the score. */
-    static DefaultSolver<WorkingPlan> build(SolverConfig config, Plant plant, long seed) {
+    static DefaultSolver<WorkingPlan> build(SolverConfig config, CompiledProject compiled, long seed) {
         DefaultSolver<WorkingPlan> solver = (DefaultSolver<WorkingPlan>)
                 SolverFactory.<WorkingPlan>create(config).buildSolver();
         AbstractPhase<WorkingPlan> configured =
@@ -63,8 +63,8 @@ final class Search implements Callable<Search.Result> {
         LocalSearchDecider<WorkingPlan> decider = new LocalSearchDecider<>(
                 "",
                 termination,
-                new MoveIteratorFactoryToMoveSelectorBridge<>(new Moves(), true),
-                new Annealing(plant, seed),
+                new MoveIteratorFactoryToMoveSelectorBridge<>(new MoveStream(), true),
+                new Annealing(compiled, seed),
                 LocalSearchForagerFactory.<WorkingPlan>create(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
                         .buildForager());
         boolean asserts = config.getEnvironmentMode() == EnvironmentMode.FULL_ASSERT;
@@ -104,7 +104,7 @@ final class Search implements Callable<Search.Result> {
                         new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(PlanScoreCalculator.class))
                 .withPhases(new LocalSearchPhaseConfig()
                         .withMoveSelectorConfig(new MoveIteratorFactoryConfig()
-                                .withMoveIteratorFactoryClass(Moves.class)
+                                .withMoveIteratorFactoryClass(MoveStream.class)
                                 .withCacheType(SelectionCacheType.JUST_IN_TIME)
                                 .withSelectionOrder(SelectionOrder.RANDOM)))
                 .withTerminationConfig(termination);

@@ -1,11 +1,11 @@
 package evenrise.solver.engine.search;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Output;
 import evenrise.solver.engine.state.Place;
 import evenrise.solver.engine.state.PlanSnapshot;
-import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.PlanSums;
 import evenrise.solver.engine.state.Setting;
-import evenrise.solver.engine.state.Situation;
 import java.util.ArrayList;
 import java.util.List;
 import org.optaplanner.core.api.domain.solution.PlanningEntityCollectionProperty;
@@ -20,7 +20,7 @@ import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
  */
 @PlanningSolution(solutionCloner = WorkingPlan.Cloner.class)
 public class WorkingPlan {
-    private Plant plant;
+    private CompiledProject compiled;
 
     @PlanningEntityCollectionProperty
     private List<LoadPlacement> loads;
@@ -33,13 +33,13 @@ public class WorkingPlan {
 
     WorkingPlan() {}
 
-    WorkingPlan(Plant plant, List<LoadPlacement> loads, List<BoardTiming> boards) {
-        this.plant = plant;
+    WorkingPlan(CompiledProject compiled, List<LoadPlacement> loads, List<BoardTiming> boards) {
+        this.compiled = compiled;
         this.loads = loads;
         this.boards = boards;
     }
 
-    static WorkingPlan of(Plant plant, PlanSnapshot plan) {
+    static WorkingPlan of(CompiledProject compiled, PlanSnapshot plan) {
         List<LoadPlacement> loads = new ArrayList<>(plan.loadCount());
         for (int load = 0; load < plan.loadCount(); load++) {
             loads.add(new LoadPlacement(load, plan.placeOf(load), plan.outputOf(load)));
@@ -48,7 +48,7 @@ public class WorkingPlan {
         for (int board = 0; board < plan.boardCount(); board++) {
             boards.add(new BoardTiming(board, plan.startDelay(board), plan.step(board)));
         }
-        return new WorkingPlan(plant, loads, boards);
+        return new WorkingPlan(compiled, loads, boards);
     }
 
     PlanSnapshot snapshot() {
@@ -59,20 +59,20 @@ public class WorkingPlan {
                 boards.stream().map(BoardTiming::getStep).toArray(Setting[]::new));
     }
 
-    Situation situation() {
-        return Situation.of(plant, snapshot());
+    PlanSums sums() {
+        return PlanSums.of(compiled, snapshot());
     }
 
-    Plant plant() {
-        return plant;
+    CompiledProject compiled() {
+        return compiled;
     }
 
-    /** In the order of the plant's loads. */
+    /** In the order of the project's loads. */
     List<LoadPlacement> loads() {
         return loads;
     }
 
-    /** In the order of the plant's boards. */
+    /** In the order of the project's boards. */
     List<BoardTiming> boards() {
         return boards;
     }
@@ -87,17 +87,17 @@ public class WorkingPlan {
 
     @ValueRangeProvider(id = "places")
     List<Place> places() {
-        return plant.places;
+        return compiled.places;
     }
 
     @ValueRangeProvider(id = "outputs")
     List<Output> outputs() {
-        return plant.outputs;
+        return compiled.outputs;
     }
 
     @ValueRangeProvider(id = "settings")
     List<Setting> settings() {
-        return plant.settings;
+        return compiled.settings;
     }
 
     WorkingPlan copy() {
@@ -109,7 +109,7 @@ public class WorkingPlan {
         for (BoardTiming board : boards) {
             boardCopies.add(new BoardTiming(board.board(), board.getStartDelay(), board.getStep()));
         }
-        WorkingPlan copy = new WorkingPlan(plant, loadCopies, boardCopies);
+        WorkingPlan copy = new WorkingPlan(compiled, loadCopies, boardCopies);
         copy.score = score;
         return copy;
     }

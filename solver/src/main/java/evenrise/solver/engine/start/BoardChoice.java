@@ -1,6 +1,6 @@
 package evenrise.solver.engine.start;
 
-import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.CompiledProject;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -16,12 +16,12 @@ final class BoardChoice {
     /** A board once begun is filled before the next, so that boards are left for loads that must not share one. */
     private static final double OPENING = 2;
 
-    private final Plant plant;
+    private final CompiledProject compiled;
     private final Filling filling;
 
-    BoardChoice(Plant plant) {
-        this.plant = plant;
-        filling = new Filling(plant);
+    BoardChoice(CompiledProject compiled) {
+        this.compiled = compiled;
+        filling = new Filling(compiled);
     }
 
     int[] boards() {
@@ -33,70 +33,70 @@ final class BoardChoice {
     }
 
     void choose() {
-        placeUnswitched(load -> plant.allowedPanels[load].cardinality() == 1);
+        placeUnswitched(load -> compiled.allowedPanels[load].cardinality() == 1);
         List<int[]> blocks = blocks();
         blocks.forEach(this::choose);
-        for (int[] block : new Levelling(plant, filling, blocks).level()) {
+        for (int[] block : new Levelling(compiled, filling, blocks).level()) {
             for (int load : block) {
                 choose(new int[] {load});
             }
         }
-        placeUnswitched(load -> filling.panels.panels()[load] == Plant.NONE);
+        placeUnswitched(load -> filling.panels.panels()[load] == CompiledProject.NONE);
     }
 
     private void placeUnswitched(IntPredicate chosen) {
-        for (int load = 0; load < plant.loadCount(); load++) {
-            if (!plant.switched[load] && chosen.test(load)) {
-                filling.panels.enterEmptiest(load, plant.allowedPanels[load]);
+        for (int load = 0; load < compiled.loadCount(); load++) {
+            if (!compiled.switched[load] && chosen.test(load)) {
+                filling.panels.enterEmptiest(load, compiled.allowedPanels[load]);
             }
         }
     }
 
     private List<int[]> blocks() {
         List<int[]> blocks = new ArrayList<>();
-        for (int group = 0; group < plant.groupCount; group++) {
-            int[] members = plant.groupMembers[group];
-            if (plant.groupIsLarge[group]) {
+        for (int group = 0; group < compiled.groupCount; group++) {
+            int[] members = compiled.groupMembers[group];
+            if (compiled.groupIsLarge[group]) {
                 Arrays.stream(members).forEach(load -> blocks.add(new int[] {load}));
             } else if (members.length > 0) {
                 blocks.add(members);
             }
         }
-        for (int load = 0; load < plant.loadCount(); load++) {
-            if (plant.switched[load] && plant.group[load] == Plant.NONE) {
+        for (int load = 0; load < compiled.loadCount(); load++) {
+            if (compiled.switched[load] && compiled.group[load] == CompiledProject.NONE) {
                 blocks.add(new int[] {load});
             }
         }
         blocks.sort(Comparator.comparing((int[] block) -> Arrays.stream(block).noneMatch(this::isFixed))
                 .thenComparing(block -> !isLarge(block))
-                .thenComparing(block -> plant.nearbyBoards[block[0]].length)
+                .thenComparing(block -> compiled.nearbyBoards[block[0]].length)
                 .thenComparing(block -> -block.length)
-                .thenComparing(block -> plant.role[block[0]])
+                .thenComparing(block -> compiled.role[block[0]])
                 .thenComparing(block -> block[0]));
         return blocks;
     }
 
     private boolean isFixed(int load) {
-        return plant.fixedBoard[load] != Plant.NONE || plant.fixedSlot[load] != Plant.NONE;
+        return compiled.fixedBoard[load] != CompiledProject.NONE || compiled.fixedSlot[load] != CompiledProject.NONE;
     }
 
     private boolean isLarge(int[] block) {
-        int group = plant.group[block[0]];
-        return group != Plant.NONE && plant.groupIsLarge[group];
+        int group = compiled.group[block[0]];
+        return group != CompiledProject.NONE && compiled.groupIsLarge[group];
     }
 
     /** Puts a block on the board that suits it best; false where none has room. */
     private boolean choose(int[] block) {
-        int best = Plant.NONE;
+        int best = CompiledProject.NONE;
         double least = Double.POSITIVE_INFINITY;
-        for (int board : plant.nearbyBoards[block[0]]) {
+        for (int board : compiled.nearbyBoards[block[0]]) {
             double cost = cost(block, board);
             if (cost < least) {
                 least = cost;
                 best = board;
             }
         }
-        return best != Plant.NONE && filling.put(block, best);
+        return best != CompiledProject.NONE && filling.put(block, best);
     }
 
     /** Infinite where the block does not fit. */

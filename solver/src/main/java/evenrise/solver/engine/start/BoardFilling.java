@@ -1,19 +1,19 @@
 package evenrise.solver.engine.start;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.IndexSet;
-import evenrise.solver.engine.state.Plant;
 import java.util.Arrays;
 import java.util.BitSet;
 
 /** How full boards are and what they mix, by counting outputs; only loads fixed to an output have one yet. */
 final class BoardFilling {
-    private static final int ROLES = Plant.AMPLIFIER + 1;
+    private static final int ROLES = CompiledProject.AMPLIFIER + 1;
     private static final double MIXED = 3;
 
     /** As bad as a panel that is a tenth too full: nothing that follows can be timed well. */
     private static final double OUT_OF_TURN = 40;
 
-    private final Plant plant;
+    private final CompiledProject compiled;
     private final int[] boardOf;
     private final int[] freeOutputs;
     private final int[] loadsOfRole;
@@ -22,25 +22,25 @@ final class BoardFilling {
     /** Loads of groups that need whole boards. */
     private final int[] loadsOfLargeGroups;
 
-    /** Plant-wide outputs that a load with a fixed output takes. */
+    /** Project-wide outputs that a load with a fixed output takes. */
     private final BitSet takenOutputs = new BitSet();
 
     private final IndexSet outOfTurn;
     private double strain;
 
-    BoardFilling(Plant plant) {
-        this.plant = plant;
-        boardOf = new int[plant.loadCount()];
-        Arrays.fill(boardOf, Plant.NONE);
-        freeOutputs = new int[plant.boardCount];
-        Arrays.setAll(freeOutputs, plant::outputCount);
-        loadsOfRole = new int[plant.boardCount * ROLES];
-        dropping = new int[plant.boardCount];
-        loadsOfLargeGroups = new int[plant.boardCount];
-        outOfTurn = new IndexSet(plant.boardCount);
+    BoardFilling(CompiledProject compiled) {
+        this.compiled = compiled;
+        boardOf = new int[compiled.loadCount()];
+        Arrays.fill(boardOf, CompiledProject.NONE);
+        freeOutputs = new int[compiled.boardCount];
+        Arrays.setAll(freeOutputs, compiled::outputCount);
+        loadsOfRole = new int[compiled.boardCount * ROLES];
+        dropping = new int[compiled.boardCount];
+        loadsOfLargeGroups = new int[compiled.boardCount];
+        outOfTurn = new IndexSet(compiled.boardCount);
     }
 
-    /** The board of each load, {@link Plant#NONE} where it has none. */
+    /** The board of each load, {@link CompiledProject#NONE} where it has none. */
     int[] boards() {
         return boardOf;
     }
@@ -61,11 +61,11 @@ final class BoardFilling {
 
     /** How full a board is, from 0 to 1. */
     double part(int board) {
-        return loadsOn(board) / (double) plant.outputCount(board);
+        return loadsOn(board) / (double) compiled.outputCount(board);
     }
 
     private int loadsOn(int board) {
-        return plant.outputCount(board) - freeOutputs[board];
+        return compiled.outputCount(board) - freeOutputs[board];
     }
 
     void enter(int[] block, int board) {
@@ -86,12 +86,12 @@ final class BoardFilling {
     }
 
     private void count(int load, int board, int sign) {
-        boardOf[load] = sign > 0 ? board : Plant.NONE;
+        boardOf[load] = sign > 0 ? board : CompiledProject.NONE;
         freeOutputs[board] -= sign;
-        loadsOfRole[board * ROLES + plant.role[load]] += sign;
-        dropping[board] += plant.drops[load] ? sign : 0;
+        loadsOfRole[board * ROLES + compiled.role[load]] += sign;
+        dropping[board] += compiled.drops[load] ? sign : 0;
         loadsOfLargeGroups[board] += isOfLargeGroup(load) ? sign : 0;
-        if (plant.fixedOutput[load] != Plant.NONE) {
+        if (compiled.fixedOutput[load] != CompiledProject.NONE) {
             takenOutputs.set(fixedOutput(load, board), sign > 0);
         }
     }
@@ -104,11 +104,11 @@ final class BoardFilling {
     }
 
     private boolean clashes(int[] block, int board) {
-        if (isOpen(board) && plant.drops[block[0]] != dropping[board] > 0) {
+        if (isOpen(board) && compiled.drops[block[0]] != dropping[board] > 0) {
             return true;
         }
         for (int load : block) {
-            if (plant.fixedOutput[load] != Plant.NONE && takenOutputs.get(fixedOutput(load, board))) {
+            if (compiled.fixedOutput[load] != CompiledProject.NONE && takenOutputs.get(fixedOutput(load, board))) {
                 return true;
             }
         }
@@ -116,7 +116,7 @@ final class BoardFilling {
     }
 
     private int fixedOutput(int load, int board) {
-        return plant.output(board, plant.fixedOutput[load] - 1).index();
+        return compiled.output(board, compiled.fixedOutput[load] - 1).index();
     }
 
     /** A group that needs whole boards takes only empty ones or its own; everyone else stays off them. */
@@ -127,7 +127,7 @@ final class BoardFilling {
         if (!isOfLargeGroup(block[0])) {
             return loadsOfLargeGroups[board] == 0;
         }
-        for (int member : plant.groupMembers[plant.group[block[0]]]) {
+        for (int member : compiled.groupMembers[compiled.group[block[0]]]) {
             if (boardOf[member] == board) {
                 return true;
             }
@@ -136,7 +136,7 @@ final class BoardFilling {
     }
 
     private boolean isOfLargeGroup(int load) {
-        return plant.group[load] != Plant.NONE && plant.groupIsLarge[plant.group[load]];
+        return compiled.group[load] != CompiledProject.NONE && compiled.groupIsLarge[compiled.group[load]];
     }
 
     // ---- what strains
@@ -144,7 +144,7 @@ final class BoardFilling {
     /** Of a board and of those that start after it. */
     private double strainFrom(int board) {
         double sum = MIXED * Math.max(0, rolesOn(board) - 1) + (outOfTurn.contains(board) ? OUT_OF_TURN : 0);
-        for (int follower : plant.followers[board]) {
+        for (int follower : compiled.followers[board]) {
             sum += strainFrom(follower);
         }
         return sum;
@@ -152,14 +152,14 @@ final class BoardFilling {
 
     private void noteTurns(int board) {
         outOfTurn.set(board, isOutOfTurn(board));
-        for (int follower : plant.followers[board]) {
+        for (int follower : compiled.followers[board]) {
             noteTurns(follower);
         }
     }
 
     private boolean isOutOfTurn(int board) {
         int earliest = earliestRole(board);
-        for (int before = plant.after[board]; before != Plant.NONE; before = plant.after[before]) {
+        for (int before = compiled.after[board]; before != CompiledProject.NONE; before = compiled.after[before]) {
             if (latestRole(before) > earliest) {
                 return true;
             }

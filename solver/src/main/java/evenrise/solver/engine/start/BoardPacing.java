@@ -1,19 +1,19 @@
 package evenrise.solver.engine.start;
 
 import evenrise.solver.engine.state.Charges;
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Pairs;
-import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.PlanSums;
 import evenrise.solver.engine.state.RoleOrder;
 import evenrise.solver.engine.state.Setting;
-import evenrise.solver.engine.state.Situation;
 import java.util.Arrays;
 
 /** Gives one board the start delay and step that break least and then crowd the supply's profile least. */
 final class BoardPacing {
     private static final int MOST_SETTINGS = 400;
 
-    private final Situation situation;
-    private final Plant plant;
+    private final PlanSums sums;
+    private final CompiledProject compiled;
     private final long[] earliest;
 
     /** Processing is to be on by then, so that as much of the sequence as can be is left to what follows. */
@@ -23,15 +23,15 @@ final class BoardPacing {
     private long readyByMicros;
 
     /** @param outputs for each board the load that each output will switch */
-    BoardPacing(Situation situation, int[][] outputs) {
-        this.situation = situation;
-        this.plant = situation.plant;
+    BoardPacing(PlanSums sums, int[][] outputs) {
+        this.sums = sums;
+        this.compiled = sums.compiled;
         earliest = earliestOfAll(outputs);
         for (int load = 0; load < earliest.length; load++) {
-            if (plant.switched[load] && plant.role[load] == Plant.PROCESSING) {
+            if (compiled.switched[load] && compiled.role[load] == CompiledProject.PROCESSING) {
                 processingByMicros = Math.max(processingByMicros, earliest[load]);
-                readyByMicros = Math.max(readyByMicros, earliest[load] + plant.settleMicros[load]);
-            } else if (plant.switched[load] && plant.role[load] == Plant.AUXILIARY) {
+                readyByMicros = Math.max(readyByMicros, earliest[load] + compiled.settleMicros[load]);
+            } else if (compiled.switched[load] && compiled.role[load] == CompiledProject.AUXILIARY) {
                 readyByMicros = Math.max(readyByMicros, earliest[load]);
             }
         }
@@ -41,7 +41,7 @@ final class BoardPacing {
     /** When the last of these loads could come on at the earliest: boards are paced in that order. */
     long earliestMicros(int[] loads) {
         return Arrays.stream(loads)
-                .filter(load -> load != Plant.NONE)
+                .filter(load -> load != CompiledProject.NONE)
                 .mapToLong(load -> earliest[load])
                 .max()
                 .orElse(0);
@@ -49,22 +49,22 @@ final class BoardPacing {
 
     /** When each load could come on at the earliest, on its output and behind what it comes after. */
     private long[] earliestOfAll(int[][] outputs) {
-        long[] times = new long[plant.loadCount()];
-        for (int board : plant.boardOrder) {
+        long[] times = new long[compiled.loadCount()];
+        for (int board : compiled.boardOrder) {
             for (int k = 0; k < outputs[board].length; k++) {
-                if (outputs[board][k] != Plant.NONE) {
+                if (outputs[board][k] != CompiledProject.NONE) {
                     times[outputs[board][k]] =
-                            plant.startDelays[board][0].micros() + k * plant.steps[board][0].micros();
+                            compiled.startDelays[board][0].micros() + k * compiled.steps[board][0].micros();
                 }
             }
         }
-        Pairs pairs = plant.pairs;
+        Pairs pairs = compiled.pairs;
         boolean later = true;
-        for (int round = 0; later && round < plant.loadCount(); round++) {
+        for (int round = 0; later && round < compiled.loadCount(); round++) {
             later = false;
             for (int pair = 0; pair < pairs.kind.length; pair++) {
                 int behind = pairs.second[pair];
-                long settled = times[pairs.first[pair]] + plant.settleMicros[pairs.first[pair]];
+                long settled = times[pairs.first[pair]] + compiled.settleMicros[pairs.first[pair]];
                 if (pairs.kind[pair] == Pairs.ORDER && times[behind] < settled) {
                     times[behind] = settled;
                     later = true;
@@ -75,11 +75,11 @@ final class BoardPacing {
     }
 
     void pace(int board) {
-        if (situation.groups().loadsOn(board) == 0) {
+        if (sums.groups().loadsOn(board) == 0) {
             return;
         }
-        Setting[] delays = plant.startDelays[board];
-        Setting[] steps = plant.steps[board];
+        Setting[] delays = compiled.startDelays[board];
+        Setting[] steps = compiled.steps[board];
         int stride = 1 + delays.length * steps.length / MOST_SETTINGS;
         Setting bestDelay = null;
         Setting bestStep = null;
@@ -87,11 +87,11 @@ final class BoardPacing {
         double leastCrowding = Double.POSITIVE_INFINITY;
         for (Setting step : steps) {
             for (int i = 0; i < delays.length; i += stride) {
-                situation.set(board, delays[i], step);
-                situation.settle();
-                long charge = situation.hardCharge() + dallying();
+                sums.set(board, delays[i], step);
+                sums.settle();
+                long charge = sums.hardCharge() + dallying();
                 if (charge <= leastCharge) {
-                    double crowding = situation.supplyProfile().unevenness();
+                    double crowding = sums.supplyProfile().unevenness();
                     if (charge < leastCharge || crowding < leastCrowding) {
                         leastCharge = charge;
                         leastCrowding = crowding;
@@ -101,12 +101,12 @@ final class BoardPacing {
                 }
             }
         }
-        situation.set(board, bestDelay, bestStep);
-        situation.settle();
+        sums.set(board, bestDelay, bestStep);
+        sums.settle();
     }
 
     private long dallying() {
-        RoleOrder roles = situation.roles();
+        RoleOrder roles = sums.roles();
         return Charges.late(roles.auxiliaryMayStartMicros() - processingByMicros)
                 + Charges.late(roles.amplifiersMayStartMicros() - readyByMicros);
     }

@@ -1,18 +1,18 @@
 package evenrise.solver.engine.start;
 
-import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.CompiledProject;
 import java.util.BitSet;
 
 /** Blocks of loads on boards and in panels, before anybody has a slot, an output or a time. */
 final class Filling {
     final BoardFilling boards;
     final PanelFilling panels;
-    private final Plant plant;
+    private final CompiledProject compiled;
 
-    Filling(Plant plant) {
-        this.plant = plant;
-        boards = new BoardFilling(plant);
-        panels = new PanelFilling(plant);
+    Filling(CompiledProject compiled) {
+        this.compiled = compiled;
+        boards = new BoardFilling(compiled);
+        panels = new PanelFilling(compiled);
     }
 
     /** How far it is from a plan that can keep the rules: panels too full, boards that mix roles or come on out of turn. */
@@ -66,14 +66,14 @@ final class Filling {
 
     /** The board's panels; of a group that is to sit in one, those that all its loads may take. */
     private BitSet offered(int[] block, int board) {
-        BitSet offered = (BitSet) plant.reach[board].clone();
+        BitSet offered = (BitSet) compiled.reach[board].clone();
         if (isTogether(block[0])) {
-            for (int member : plant.groupMembers[plant.group[block[0]]]) {
-                offered.and(plant.allowedPanels[member]);
+            for (int member : compiled.groupMembers[compiled.group[block[0]]]) {
+                offered.and(compiled.allowedPanels[member]);
                 int panel = panels.panels()[member];
-                if (panel != Plant.NONE) {
+                if (panel != CompiledProject.NONE) {
                     offered.clear(0, panel);
-                    offered.clear(panel + 1, plant.panelCount);
+                    offered.clear(panel + 1, compiled.panelCount);
                 }
             }
         }
@@ -81,6 +81,6 @@ final class Filling {
     }
 
     private boolean isTogether(int load) {
-        return plant.group[load] != Plant.NONE && plant.groupSamePanel[plant.group[load]];
+        return compiled.group[load] != CompiledProject.NONE && compiled.groupSamePanel[compiled.group[load]];
     }
 }

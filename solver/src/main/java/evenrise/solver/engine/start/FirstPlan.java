@@ -1,7 +1,7 @@
 package evenrise.solver.engine.start;
 
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.CompiledProject;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.Arrays;
 import java.util.Comparator;
 
@@ -10,26 +10,26 @@ import java.util.Comparator;
  * are filled board by board, and each board is given the setting that crowds the profile least.
  */
 public final class FirstPlan {
-    private final Plant plant;
-    private final Situation situation;
+    private final CompiledProject compiled;
+    private final PlanSums sums;
 
-    private FirstPlan(Plant plant) {
-        this.plant = plant;
-        this.situation = new Situation(plant);
+    private FirstPlan(CompiledProject compiled) {
+        this.compiled = compiled;
+        this.sums = new PlanSums(compiled);
     }
 
-    public static Situation build(Plant plant) {
-        return new FirstPlan(plant).build();
+    public static PlanSums build(CompiledProject compiled) {
+        return new FirstPlan(compiled).build();
     }
 
-    private Situation build() {
-        BoardChoice choice = new BoardChoice(plant);
+    private PlanSums build() {
+        BoardChoice choice = new BoardChoice(compiled);
         choice.choose();
-        new SlotPacking(situation).pack(choice.panels());
-        int[][] outputs = new OutputFilling(plant).fill(choice.boards());
-        BoardPacing pacing = new BoardPacing(situation, outputs);
-        Integer[] order = new Integer[plant.boardCount];
-        Arrays.setAll(order, i -> plant.boardOrder[i]);
+        new SlotPacking(sums).pack(choice.panels());
+        int[][] outputs = new OutputFilling(compiled).fill(choice.boards());
+        BoardPacing pacing = new BoardPacing(sums, outputs);
+        Integer[] order = new Integer[compiled.boardCount];
+        Arrays.setAll(order, i -> compiled.boardOrder[i]);
         Arrays.sort(
                 order,
                 Comparator.comparingInt((Integer board) -> stageFrom(board, outputs))
@@ -38,20 +38,20 @@ public final class FirstPlan {
                         .thenComparing(board -> pacing.earliestMicros(outputs[board])));
         for (int board : order) {
             for (int k = 0; k < outputs[board].length; k++) {
-                if (outputs[board][k] != Plant.NONE) {
-                    situation.wire(outputs[board][k], plant.output(board, k));
+                if (outputs[board][k] != CompiledProject.NONE) {
+                    sums.wire(outputs[board][k], compiled.output(board, k));
                 }
             }
-            situation.settle();
+            sums.settle();
             pacing.pace(board);
         }
-        return situation;
+        return sums;
     }
 
     /** How many boards come before it. */
     private int depth(int board) {
         int depth = 0;
-        for (int b = plant.after[board]; b != Plant.NONE; b = plant.after[b]) {
+        for (int b = compiled.after[board]; b != CompiledProject.NONE; b = compiled.after[b]) {
             depth++;
         }
         return depth;
@@ -60,7 +60,7 @@ public final class FirstPlan {
     /** The earliest stage of a board and those behind it: what they hold up must not be timed before them. */
     private int stageFrom(int board, int[][] outputs) {
         int stage = stage(outputs[board]);
-        for (int follower : plant.followers[board]) {
+        for (int follower : compiled.followers[board]) {
             stage = Math.min(stage, stageFrom(follower, outputs));
         }
         return stage;
@@ -69,9 +69,9 @@ public final class FirstPlan {
     /** Boards with processing loads are timed first, those with amplifiers last, since these wait for those. */
     private int stage(int[] loads) {
         return Arrays.stream(loads)
-                .filter(load -> load != Plant.NONE)
-                .map(load -> plant.role[load])
+                .filter(load -> load != CompiledProject.NONE)
+                .map(load -> compiled.role[load])
                 .max()
-                .orElse(Plant.AMPLIFIER);
+                .orElse(CompiledProject.AMPLIFIER);
     }
 }

@@ -1,7 +1,7 @@
 package evenrise.solver.engine.start;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.IndexSet;
-import evenrise.solver.engine.state.Plant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  * board: what takes the search, which moves loads with their slots and outputs and times, many steps through broken
  * rules, is one step here, and costs next to nothing.
  *
- * <p>An annealing on the strain of the filling, from a seed of its own: the same plant is always levelled alike.
+ * <p>An annealing on the strain of the filling, from a seed of its own: the same project is always levelled alike.
  */
 final class Levelling {
     private static final int MOVES_PER_BLOCK = 200;
@@ -34,7 +34,7 @@ final class Levelling {
     /** One move in so many exchanges all that two boards switch. */
     private static final int WHOLE_BOARDS = 4;
 
-    private final Plant plant;
+    private final CompiledProject compiled;
     private final Filling filling;
     private final List<int[]> blocks;
     private final int[] blockOf;
@@ -51,14 +51,14 @@ final class Levelling {
     private record Home(int block, int board, int[] panels) {}
 
     /** @param blocks all blocks, some of them without a board */
-    Levelling(Plant plant, Filling filling, List<int[]> blocks) {
-        this.plant = plant;
+    Levelling(CompiledProject compiled, Filling filling, List<int[]> blocks) {
+        this.compiled = compiled;
         this.filling = filling;
         this.blocks = blocks;
         unplaced = new IndexSet(blocks.size());
-        blockOf = new int[plant.loadCount()];
+        blockOf = new int[compiled.loadCount()];
         boardOf = new int[blocks.size()];
-        for (int board = 0; board < plant.boardCount; board++) {
+        for (int board = 0; board < compiled.boardCount; board++) {
             onBoard.add(new ArrayList<>());
         }
         for (int block = 0; block < boardOf.length; block++) {
@@ -66,9 +66,9 @@ final class Levelling {
                 blockOf[load] = block;
             }
             boardOf[block] = filling.boards.boards()[blocks.get(block)[0]];
-            if (boardOf[block] == Plant.NONE && nearby(block).length > 0) {
+            if (boardOf[block] == CompiledProject.NONE && nearby(block).length > 0) {
                 setUnplaced(block, true);
-            } else if (boardOf[block] != Plant.NONE) {
+            } else if (boardOf[block] != CompiledProject.NONE) {
                 onBoard.get(boardOf[block]).add(block);
             }
         }
@@ -84,7 +84,7 @@ final class Levelling {
             tryOne(block, placing ? PLACING : HOT * Math.pow(COLD / HOT, move / (double) moves));
         }
         return IntStream.range(0, boardOf.length)
-                .filter(block -> boardOf[block] == Plant.NONE)
+                .filter(block -> boardOf[block] == CompiledProject.NONE)
                 .mapToObj(blocks::get)
                 .toList();
     }
@@ -106,8 +106,8 @@ final class Levelling {
         undo.clear();
         take(block);
         if (random.nextInt(WHOLE_BOARDS) == 0) {
-            exchangeBoards(block, to, from == Plant.NONE ? near[random.nextInt(near.length)] : from);
-        } else if (from != Plant.NONE) {
+            exchangeBoards(block, to, from == CompiledProject.NONE ? near[random.nextInt(near.length)] : from);
+        } else if (from != CompiledProject.NONE) {
             exchange(block, from, to);
         } else {
             makeRoom(block, to);
@@ -147,11 +147,11 @@ final class Levelling {
         ofOne.forEach(moved -> putWhereAllowed(moved, other));
     }
 
-    /** Takes any block off a board; {@link Plant#NONE} where there is none. */
+    /** Takes any block off a board; {@link CompiledProject#NONE} where there is none. */
     private int evict(int board) {
         List<Integer> there = onBoard.get(board);
         if (there.isEmpty()) {
-            return Plant.NONE;
+            return CompiledProject.NONE;
         }
         int block = there.get(random.nextInt(there.size()));
         take(block);
@@ -165,11 +165,11 @@ final class Levelling {
     }
 
     private int[] nearby(int block) {
-        return plant.nearbyBoards[blocks.get(block)[0]];
+        return compiled.nearbyBoards[blocks.get(block)[0]];
     }
 
     private void putWhereAllowed(int block, int board) {
-        if (block != Plant.NONE && Arrays.binarySearch(nearby(block), board) >= 0) {
+        if (block != CompiledProject.NONE && Arrays.binarySearch(nearby(block), board) >= 0) {
             put(block, board);
         }
     }
@@ -196,11 +196,11 @@ final class Levelling {
         int drawn = random.nextInt(strained);
         if (drawn >= crowded.size()) {
             int board = outOfTurn.get(drawn - crowded.size());
-            return onAnyOf(new int[] {board, plant.after[board]}, any);
+            return onAnyOf(new int[] {board, compiled.after[board]}, any);
         }
         List<Integer> loads = filling.panels.loadsIn(crowded.get(drawn));
         int load = loads.get(random.nextInt(loads.size()));
-        return plant.switched[load] ? blockOf[load] : any;
+        return compiled.switched[load] ? blockOf[load] : any;
     }
 
     /** Any block on any of the boards, or else the other. */
@@ -218,7 +218,7 @@ final class Levelling {
     }
 
     private void restore(Home home) {
-        if (home.board() != Plant.NONE) {
+        if (home.board() != CompiledProject.NONE) {
             filling.putBack(blocks.get(home.block()), home.board(), home.panels());
             noteOn(home.block(), home.board());
         }
@@ -237,10 +237,10 @@ final class Levelling {
     }
 
     private void remove(int block) {
-        if (boardOf[block] != Plant.NONE) {
+        if (boardOf[block] != CompiledProject.NONE) {
             filling.remove(blocks.get(block));
             onBoard.get(boardOf[block]).remove(Integer.valueOf(block));
-            boardOf[block] = Plant.NONE;
+            boardOf[block] = CompiledProject.NONE;
             setUnplaced(block, true);
         }
     }

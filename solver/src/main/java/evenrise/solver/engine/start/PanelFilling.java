@@ -1,9 +1,9 @@
 package evenrise.solver.engine.start;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.IndexSet;
 import evenrise.solver.engine.state.Pairs;
 import evenrise.solver.engine.state.Place;
-import evenrise.solver.engine.state.Plant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -17,7 +17,7 @@ final class PanelFilling {
     /** For each part of a panel that is filled beyond what is easy: a per cent there is worse than mixing two roles. */
     private static final double CROWDED = 400;
 
-    private final Plant plant;
+    private final CompiledProject compiled;
     private final int[] panelOf;
     private final int[] freeSlots;
     private final int[] freeSwitchedSlots;
@@ -26,18 +26,18 @@ final class PanelFilling {
     private final IndexSet crowded;
     private double strain;
 
-    PanelFilling(Plant plant) {
-        this.plant = plant;
-        panelOf = new int[plant.loadCount()];
-        Arrays.fill(panelOf, Plant.NONE);
-        freeSlots = new int[plant.panelCount];
-        freeSwitchedSlots = new int[plant.panelCount];
-        runningNano = new long[plant.panelCount];
-        crowded = new IndexSet(plant.panelCount);
-        for (int panel = 0; panel < plant.panelCount; panel++) {
+    PanelFilling(CompiledProject compiled) {
+        this.compiled = compiled;
+        panelOf = new int[compiled.loadCount()];
+        Arrays.fill(panelOf, CompiledProject.NONE);
+        freeSlots = new int[compiled.panelCount];
+        freeSwitchedSlots = new int[compiled.panelCount];
+        runningNano = new long[compiled.panelCount];
+        crowded = new IndexSet(compiled.panelCount);
+        for (int panel = 0; panel < compiled.panelCount; panel++) {
             loadsIn.add(new ArrayList<>());
         }
-        for (Place place : plant.places) {
+        for (Place place : compiled.places) {
             if (place.poles() == 1) {
                 freeSlots[place.panel()]++;
                 freeSwitchedSlots[place.panel()] += place.takesSwitched() ? 1 : 0;
@@ -45,7 +45,7 @@ final class PanelFilling {
         }
     }
 
-    /** The panel of each load, {@link Plant#NONE} where it has none. */
+    /** The panel of each load, {@link CompiledProject#NONE} where it has none. */
     int[] panels() {
         return panelOf;
     }
@@ -72,7 +72,7 @@ final class PanelFilling {
     /** Takes the emptiest of the panels for one load; false where none has room. */
     boolean enterEmptiest(int load, BitSet offered) {
         int panel = emptiest(load, offered);
-        if (panel == Plant.NONE) {
+        if (panel == CompiledProject.NONE) {
             return false;
         }
         enter(load, panel);
@@ -88,29 +88,29 @@ final class PanelFilling {
     void leave(int load) {
         fill(load, panelOf[load], -1);
         loadsIn.get(panelOf[load]).remove(Integer.valueOf(load));
-        panelOf[load] = Plant.NONE;
+        panelOf[load] = CompiledProject.NONE;
     }
 
     private void fill(int load, int panel, int sign) {
         strain -= crowding(panel);
-        freeSlots[panel] -= sign * plant.poles[load];
-        if (plant.switched[load]) {
-            freeSwitchedSlots[panel] -= sign * plant.poles[load];
+        freeSlots[panel] -= sign * compiled.poles[load];
+        if (compiled.switched[load]) {
+            freeSwitchedSlots[panel] -= sign * compiled.poles[load];
         }
-        runningNano[panel] += sign * plant.currents.runningNano[load] * plant.poles[load];
+        runningNano[panel] += sign * compiled.currents.runningNano[load] * compiled.poles[load];
         strain += crowding(panel);
         crowded.set(panel, crowding(panel) > 0);
     }
 
     private int emptiest(int load, BitSet offered) {
-        int best = Plant.NONE;
+        int best = CompiledProject.NONE;
         double least = Double.POSITIVE_INFINITY;
-        BitSet allowed = plant.allowedPanels[load];
+        BitSet allowed = compiled.allowedPanels[load];
         for (int panel = offered.nextSetBit(0); panel >= 0; panel = offered.nextSetBit(panel + 1)) {
-            int free = plant.switched[load] ? freeSwitchedSlots[panel] : freeSlots[panel];
-            if (allowed.get(panel) && free >= plant.poles[load] && !meetsApart(load, panel)) {
-                double added = (double) plant.currents.runningNano[load] * plant.poles[load];
-                double part = part(panel, plant.poles[load], added);
+            int free = compiled.switched[load] ? freeSwitchedSlots[panel] : freeSlots[panel];
+            if (allowed.get(panel) && free >= compiled.poles[load] && !meetsApart(load, panel)) {
+                double added = (double) compiled.currents.runningNano[load] * compiled.poles[load];
+                double part = part(panel, compiled.poles[load], added);
                 if (part < least) {
                     least = part;
                     best = panel;
@@ -121,9 +121,9 @@ final class PanelFilling {
     }
 
     private boolean meetsApart(int load, int panel) {
-        for (int pair : plant.pairs.ofLoad[load]) {
-            int other = plant.pairs.first[pair] + plant.pairs.second[pair] - load;
-            if (plant.pairs.kind[pair] == Pairs.APART && panelOf[other] == panel) {
+        for (int pair : compiled.pairs.ofLoad[load]) {
+            int other = compiled.pairs.first[pair] + compiled.pairs.second[pair] - load;
+            if (compiled.pairs.kind[pair] == Pairs.APART && panelOf[other] == panel) {
                 return true;
             }
         }
@@ -139,11 +139,11 @@ final class PanelFilling {
     }
 
     private double part(int panel, int poles, double nano) {
-        int slots = plant.firstSlot[panel + 1] - plant.firstSlot[panel];
+        int slots = compiled.firstSlot[panel + 1] - compiled.firstSlot[panel];
         double bySlots = 1 - (freeSlots[panel] - poles) / (double) slots;
         double byRating = (runningNano[panel] + nano)
-                / Integer.bitCount(plant.phasesOf[panel + 1])
-                / plant.limits.runningNano[panel + 1];
+                / Integer.bitCount(compiled.phasesOf[panel + 1])
+                / compiled.limits.runningNano[panel + 1];
         return Math.max(bySlots, byRating);
     }
 

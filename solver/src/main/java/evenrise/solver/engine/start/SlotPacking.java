@@ -1,9 +1,9 @@
 package evenrise.solver.engine.start;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Pairs;
 import evenrise.solver.engine.state.Place;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -13,30 +13,30 @@ import java.util.stream.IntStream;
  * together must not find it broken up; each on the phases that carry least.
  */
 final class SlotPacking {
-    private final Situation situation;
-    private final Plant plant;
+    private final PlanSums sums;
+    private final CompiledProject compiled;
 
-    SlotPacking(Situation situation) {
-        this.situation = situation;
-        this.plant = situation.plant;
+    SlotPacking(PlanSums sums) {
+        this.sums = sums;
+        this.compiled = sums.compiled;
     }
 
-    /** Places every load in its panel where a spot is left; {@link Plant#NONE} is no panel. */
+    /** Places every load in its panel where a spot is left; {@link CompiledProject#NONE} is no panel. */
     void pack(int[] panels) {
-        List<Integer> order = IntStream.range(0, plant.loadCount())
+        List<Integer> order = IntStream.range(0, compiled.loadCount())
                 .boxed()
-                .filter(load -> panels[load] != Plant.NONE)
-                .sorted(Comparator.comparing((Integer load) -> plant.fixedSlot[load] == Plant.NONE)
-                        .thenComparing(load -> -plant.poles[load])
-                        .thenComparing(load -> !plant.switched[load])
-                        .thenComparing(load -> -plant.currents.runningNano[load])
+                .filter(load -> panels[load] != CompiledProject.NONE)
+                .sorted(Comparator.comparing((Integer load) -> compiled.fixedSlot[load] == CompiledProject.NONE)
+                        .thenComparing(load -> -compiled.poles[load])
+                        .thenComparing(load -> !compiled.switched[load])
+                        .thenComparing(load -> -compiled.currents.runningNano[load])
                         .thenComparing(load -> load))
                 .toList();
         for (int load : order) {
             Place place = best(load, panels[load]);
             if (place != null) {
-                situation.place(load, place);
-                situation.settle();
+                sums.place(load, place);
+                sums.settle();
             }
         }
     }
@@ -44,16 +44,16 @@ final class SlotPacking {
     private Place best(int load, int panel) {
         Place best = null;
         double least = Double.POSITIVE_INFINITY;
-        int phases = plant.phaseCount;
-        int slots = plant.firstSlot[panel + 1] - plant.firstSlot[panel];
+        int phases = compiled.phaseCount;
+        int slots = compiled.firstSlot[panel + 1] - compiled.firstSlot[panel];
         for (int slot = 1; slot <= slots; slot++) {
-            Place place = plant.placeAt[panel][slot][plant.poles[load]];
-            if (place == null || !plant.mayTake(load, place) || !isFree(place)) {
+            Place place = compiled.placeAt[panel][slot][compiled.poles[load]];
+            if (place == null || !compiled.mayTake(load, place) || !isFree(place)) {
                 continue;
             }
             // A three-pole breaker on a row of its own kind keeps the next one's row whole.
             boolean broken = place.poles() == phases && (row(place) - 1) % phases != 0;
-            boolean wasteful = !plant.switched[load] && place.takesSwitched();
+            boolean wasteful = !compiled.switched[load] && place.takesSwitched();
             double cost = carried(place)
                     + (broken ? 1e15 : 0)
                     + (wasteful ? 1e16 : 0)
@@ -68,10 +68,10 @@ final class SlotPacking {
 
     /** Whether a load that must share the phases of this one sits on others already. */
     private boolean leavesPhase(int load, Place place) {
-        for (int pair : plant.pairs.ofLoad[load]) {
-            Place other = situation.placeOf(plant.pairs.first[pair] + plant.pairs.second[pair] - load);
+        for (int pair : compiled.pairs.ofLoad[load]) {
+            Place other = sums.placeOf(compiled.pairs.first[pair] + compiled.pairs.second[pair] - load);
             boolean differs = other != null && other.phaseMask() != place.phaseMask();
-            if (plant.pairs.kind[pair] == Pairs.SAME_PHASE && differs) {
+            if (compiled.pairs.kind[pair] == Pairs.SAME_PHASE && differs) {
                 return true;
             }
         }
@@ -85,7 +85,7 @@ final class SlotPacking {
 
     private boolean isFree(Place place) {
         for (int slot : place.slots()) {
-            if (situation.loadInSlot(slot) != Plant.NONE) {
+            if (sums.loadInSlot(slot) != CompiledProject.NONE) {
                 return false;
             }
         }
@@ -94,9 +94,9 @@ final class SlotPacking {
 
     private double carried(Place place) {
         double most = 0;
-        for (int phase = 0; phase < plant.phaseCount; phase++) {
+        for (int phase = 0; phase < compiled.phaseCount; phase++) {
             if ((place.phaseMask() >> phase & 1) != 0) {
-                most = Math.max(most, situation.currents(place.panel() + 1).runningNano(phase));
+                most = Math.max(most, sums.currents(place.panel() + 1).runningNano(phase));
             }
         }
         return most;

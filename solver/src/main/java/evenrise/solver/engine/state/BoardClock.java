@@ -2,7 +2,7 @@ package evenrise.solver.engine.state;
 
 /** When each board starts and how it is set; boards that follow one another start when the one before has ended. */
 public final class BoardClock {
-    private final Plant plant;
+    private final CompiledProject compiled;
     private final int[] loadOnOutput;
     private final Setting[] startDelay;
     private final Setting[] step;
@@ -12,21 +12,21 @@ public final class BoardClock {
     private final IntBag retimed;
 
     /** Every board starts with the first setting that its type offers. */
-    BoardClock(Plant plant, int[] loadOnOutput) {
-        this.plant = plant;
+    BoardClock(CompiledProject compiled, int[] loadOnOutput) {
+        this.compiled = compiled;
         this.loadOnOutput = loadOnOutput;
-        startDelay = new Setting[plant.boardCount];
-        step = new Setting[plant.boardCount];
-        for (int board = 0; board < plant.boardCount; board++) {
-            startDelay[board] = plant.startDelays[board][0];
-            step[board] = plant.steps[board][0];
+        startDelay = new Setting[compiled.boardCount];
+        step = new Setting[compiled.boardCount];
+        for (int board = 0; board < compiled.boardCount; board++) {
+            startDelay[board] = compiled.startDelays[board][0];
+            step[board] = compiled.steps[board][0];
         }
         nextDelay = startDelay.clone();
         nextStep = step.clone();
-        startMicros = new long[plant.boardCount];
-        retimed = new IntBag(plant.boardCount);
-        for (int board : plant.boardOrder) {
-            startMicros[board] = plant.after[board] == Plant.NONE ? 0 : endMicros(plant.after[board]);
+        startMicros = new long[compiled.boardCount];
+        retimed = new IntBag(compiled.boardCount);
+        for (int board : compiled.boardOrder) {
+            startMicros[board] = compiled.after[board] == CompiledProject.NONE ? 0 : endMicros(compiled.after[board]);
         }
     }
 
@@ -60,7 +60,7 @@ public final class BoardClock {
     }
 
     private void pushFollowers(int board) {
-        for (int follower : plant.followers[board]) {
+        for (int follower : compiled.followers[board]) {
             long start = endMicros(board);
             if (start != startMicros[follower]) {
                 startMicros[follower] = start;
@@ -72,9 +72,9 @@ public final class BoardClock {
 
     /** On time of the last used output; the board's own start where none is used. */
     private long endMicros(int board) {
-        for (int k = plant.firstOutput[board + 1] - 1; k >= plant.firstOutput[board]; k--) {
-            if (loadOnOutput[k] != Plant.NONE) {
-                return onMicros(plant.outputs.get(k));
+        for (int k = compiled.firstOutput[board + 1] - 1; k >= compiled.firstOutput[board]; k--) {
+            if (loadOnOutput[k] != CompiledProject.NONE) {
+                return onMicros(compiled.outputs.get(k));
             }
         }
         return startMicros[board];

@@ -10,9 +10,9 @@ import evenrise.model.project.PlanEvent;
  * one look at each board.
  */
 final class EventInrush {
-    private final Plant plant;
+    private final CompiledProject compiled;
     private final EventLoad loads;
-    private final Situation situation;
+    private final PlanSums sums;
     private final int node;
     private final InrushProfile release;
     /** Of all loads without what stays; only where loads wait for a dead board. */
@@ -34,41 +34,41 @@ final class EventInrush {
 
     private final IntBag staleChains;
 
-    EventInrush(Situation situation, int node, InstantIndex index) {
-        this.situation = situation;
-        this.plant = situation.plant;
-        this.loads = plant.eventLoad;
+    EventInrush(PlanSums sums, int node, InstantIndex index) {
+        this.sums = sums;
+        this.compiled = sums.compiled;
+        this.loads = compiled.eventLoad;
         this.node = node;
         boolean boards = loads.asked.contains(PlanEvent.BOARD_FAILURE);
-        release = loads.asked.contains(PlanEvent.RELEASE) ? new InrushProfile(plant, index) : null;
-        excess = loads.othersWait ? new InrushProfile(plant, index) : null;
-        heldUse = new long[plant.phaseCount];
-        unswitchedAnew = new long[plant.phaseCount];
-        unswitchedLater = new long[plant.phaseCount];
-        allAnew = new long[plant.phaseCount];
-        allUse = new long[plant.phaseCount];
-        int count = boards ? plant.boardCount : 0;
-        boardAnew = new long[count][plant.phaseCount];
-        boardLater = new long[count][plant.phaseCount];
-        chainRise = new long[count][plant.phaseCount];
+        release = loads.asked.contains(PlanEvent.RELEASE) ? new InrushProfile(compiled, index) : null;
+        excess = loads.othersWait ? new InrushProfile(compiled, index) : null;
+        heldUse = new long[compiled.phaseCount];
+        unswitchedAnew = new long[compiled.phaseCount];
+        unswitchedLater = new long[compiled.phaseCount];
+        allAnew = new long[compiled.phaseCount];
+        allUse = new long[compiled.phaseCount];
+        int count = boards ? compiled.boardCount : 0;
+        boardAnew = new long[count][compiled.phaseCount];
+        boardLater = new long[count][compiled.phaseCount];
+        chainRise = new long[count][compiled.phaseCount];
         staleChains = new IntBag(count);
     }
 
     /**
      * Adds or takes away a load that sits here.
      *
-     * @param board that switches it, or {@link Plant#NONE}
-     * @param instant at which it comes on, or {@link Plant#NONE}
+     * @param board that switches it, or {@link CompiledProject#NONE}
+     * @param instant at which it comes on, or {@link CompiledProject#NONE}
      */
     void add(int load, int phaseMask, int board, int instant, int sign) {
-        boolean isSwitched = plant.switched[load];
-        if (isSwitched && instant == Plant.NONE) {
+        boolean isSwitched = compiled.switched[load];
+        if (isSwitched && instant == CompiledProject.NONE) {
             return;
         }
         sum(allAnew, loads.anewUnits[load], phaseMask, sign);
         sum(allUse, loads.useUnits[load], phaseMask, sign);
         if (!isSwitched) {
-            long risesTo = loads.useUnits[load] - plant.envelopes.baseUnits[load];
+            long risesTo = loads.useUnits[load] - compiled.envelopes.baseUnits[load];
             sum(unswitchedAnew, loads.returnUnits[load], phaseMask, sign);
             sum(unswitchedLater, risesTo + loads.laterUnits[load], phaseMask, sign);
         } else if (boardAnew.length > 0) {
@@ -84,7 +84,7 @@ final class EventInrush {
         if (release != null) {
             if (loads.comesBack[load]) {
                 release.add(load, phaseMask, instant, sign);
-            } else if (!isSwitched || !plant.drops[load]) {
+            } else if (!isSwitched || !compiled.drops[load]) {
                 sum(heldUse, loads.useUnits[load], phaseMask, sign);
             }
         }
@@ -102,7 +102,7 @@ final class EventInrush {
     long charge(InrushProfile normal, double limitAmps) {
         long charge = 0;
         for (PlanEvent event : loads.asked) {
-            double excessAmps = worstUnits(event, normal) / plant.envelopes.unitsPerAmp - limitAmps;
+            double excessAmps = worstUnits(event, normal) / compiled.envelopes.unitsPerAmp - limitAmps;
             charge += Charges.overMilliAmps(excessAmps * Currents.NANO);
         }
         return charge;
@@ -110,7 +110,7 @@ final class EventInrush {
 
     private long worstUnits(PlanEvent event, InrushProfile normal) {
         long worst = 0;
-        for (int phase = 0; phase < plant.phaseCount; phase++) {
+        for (int phase = 0; phase < compiled.phaseCount; phase++) {
             worst = Math.max(
                     worst,
                     switch (event) {
@@ -145,7 +145,7 @@ final class EventInrush {
     private void refreshChains() {
         for (int i = 0; i < staleChains.size(); i++) {
             int head = staleChains.get(i);
-            for (int phase = 0; phase < plant.phaseCount; phase++) {
+            for (int phase = 0; phase < compiled.phaseCount; phase++) {
                 chainRise[head][phase] = rise(head, phase);
             }
         }
@@ -157,11 +157,11 @@ final class EventInrush {
         long inUse = 0;
         long peak = 0;
         for (int board : loads.chain[head]) {
-            for (int k = plant.firstOutput[board]; k < plant.firstOutput[board + 1]; k++) {
-                int load = situation.loadOnOutput(k);
+            for (int k = compiled.firstOutput[board]; k < compiled.firstOutput[board + 1]; k++) {
+                int load = sums.loadOnOutput(k);
                 if (isHere(load, phase)) {
                     inUse += loads.useUnits[load];
-                    peak = Math.max(peak, chainUnits(head, phase, situation.instantOf(load)));
+                    peak = Math.max(peak, chainUnits(head, phase, sums.instantOf(load)));
                 }
             }
         }
@@ -171,10 +171,10 @@ final class EventInrush {
     private long chainUnits(int head, int phase, int at) {
         long units = 0;
         for (int board : loads.chain[head]) {
-            for (int k = plant.firstOutput[board]; k < plant.firstOutput[board + 1]; k++) {
-                int load = situation.loadOnOutput(k);
-                if (isHere(load, phase) && situation.instantOf(load) <= at) {
-                    units += plant.envelopes.units(load, situation.instantOf(load), at);
+            for (int k = compiled.firstOutput[board]; k < compiled.firstOutput[board + 1]; k++) {
+                int load = sums.loadOnOutput(k);
+                if (isHere(load, phase) && sums.instantOf(load) <= at) {
+                    units += compiled.envelopes.units(load, sums.instantOf(load), at);
                 }
             }
         }
@@ -182,10 +182,10 @@ final class EventInrush {
     }
 
     private boolean isHere(int load, int phase) {
-        if (load == Plant.NONE || situation.instantOf(load) == Plant.NONE) {
+        if (load == CompiledProject.NONE || sums.instantOf(load) == CompiledProject.NONE) {
             return false;
         }
-        Place place = situation.placeOf(load);
+        Place place = sums.placeOf(load);
         return place != null && (node == 0 || place.panel() == node - 1) && (place.phaseMask() >> phase & 1) != 0;
     }
 }

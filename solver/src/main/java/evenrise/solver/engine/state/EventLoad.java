@@ -36,19 +36,19 @@ final class EventLoad {
     /** Boards that start each board, directly or by others, itself included; only where a failure is asked for. */
     final int[][] heads;
 
-    EventLoad(Plant plant) {
-        Project project = plant.project;
+    EventLoad(CompiledProject compiled) {
+        Project project = compiled.project;
         Behaviour behaviour = project.behaviourOrDefault();
         asked.addAll(behaviour.inrushLimitHoldsFor());
-        if (plant.boardCount == 0) {
+        if (compiled.boardCount == 0) {
             asked.remove(PlanEvent.BOARD_FAILURE);
         }
-        if (!anyDrops(plant)) {
+        if (!anyDrops(compiled)) {
             asked.remove(PlanEvent.RELEASE);
         }
         othersWait = asked.contains(PlanEvent.BOARD_FAILURE) && behaviour.deadBoard() == DeadBoard.STOP;
         deadStayClosed = behaviour.deadContacts() == DeadContacts.STAY;
-        int count = plant.loadCount();
+        int count = compiled.loadCount();
         useUnits = new long[count];
         anewUnits = new long[count];
         returnUnits = new long[count];
@@ -58,27 +58,27 @@ final class EventLoad {
         for (int load = 0; load < count; load++) {
             InrushEnvelope envelope = InrushEnvelope.of(project.loads().get(load), project.timingToleranceSeconds());
             double useAmps = FullUse.amps(project.loads().get(load));
-            useUnits[load] = units(plant, useAmps);
-            anewUnits[load] = units(plant, useAmps + envelope.excessAmps());
+            useUnits[load] = units(compiled, useAmps);
+            anewUnits[load] = units(compiled, useAmps + envelope.excessAmps());
             boolean staysOff =
                     behaviour.motorsStayOff() && project.loads().get(load).isMotor();
             returnUnits[load] = staysOff ? useUnits[load] : anewUnits[load];
-            comesBack[load] = plant.switched[load] && plant.drops[load] && !staysOff;
-            laterUnits[load] = staysOff ? 0 : units(plant, envelope.excessLeftAmps(wait));
+            comesBack[load] = compiled.switched[load] && compiled.drops[load] && !staysOff;
+            laterUnits[load] = staysOff ? 0 : units(compiled, envelope.excessLeftAmps(wait));
         }
-        int boards = asked.contains(PlanEvent.BOARD_FAILURE) ? plant.boardCount : 0;
+        int boards = asked.contains(PlanEvent.BOARD_FAILURE) ? compiled.boardCount : 0;
         chain = new int[boards][];
         heads = new int[boards][];
         for (int board = 0; board < boards; board++) {
-            IntBag above = new IntBag(plant.boardCount);
-            for (int b = board; b != Plant.NONE; b = plant.after[b]) {
+            IntBag above = new IntBag(compiled.boardCount);
+            for (int b = board; b != CompiledProject.NONE; b = compiled.after[b]) {
                 above.add(b);
             }
             heads[board] = members(above);
-            IntBag below = new IntBag(plant.boardCount);
+            IntBag below = new IntBag(compiled.boardCount);
             below.add(board);
             for (int i = 0; i < below.size(); i++) {
-                for (int follower : plant.followers[below.get(i)]) {
+                for (int follower : compiled.followers[below.get(i)]) {
                     below.add(follower);
                 }
             }
@@ -91,17 +91,17 @@ final class EventLoad {
         return !asked.isEmpty();
     }
 
-    private static boolean anyDrops(Plant plant) {
-        for (int load = 0; load < plant.loadCount(); load++) {
-            if (plant.switched[load] && plant.drops[load]) {
+    private static boolean anyDrops(CompiledProject compiled) {
+        for (int load = 0; load < compiled.loadCount(); load++) {
+            if (compiled.switched[load] && compiled.drops[load]) {
                 return true;
             }
         }
         return false;
     }
 
-    private static long units(Plant plant, double amps) {
-        return Math.round(amps * plant.envelopes.unitsPerAmp);
+    private static long units(CompiledProject compiled, double amps) {
+        return Math.round(amps * compiled.envelopes.unitsPerAmp);
     }
 
     private static int[] members(IntBag bag) {

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /** Over which boards and panels each shutdown group is spread, and what its boards hold beside it. */
 public final class GroupSpread {
-    private final Plant plant;
+    private final CompiledProject compiled;
     /** By board: its loads of each group. A board holds few groups, and a group sits in few panels. */
     private final FewCounts[] onBoard;
     /** By group that must sit in one panel: its loads in each; null for others. */
@@ -22,33 +22,33 @@ public final class GroupSpread {
     private final IndexSet torn;
     private long charge;
 
-    GroupSpread(Plant plant) {
-        this.plant = plant;
-        onBoard = new FewCounts[plant.boardCount];
+    GroupSpread(CompiledProject compiled) {
+        this.compiled = compiled;
+        onBoard = new FewCounts[compiled.boardCount];
         Arrays.setAll(onBoard, board -> new FewCounts());
-        inPanel = new FewCounts[plant.groupCount];
-        Arrays.setAll(inPanel, group -> plant.groupSamePanel[group] ? new FewCounts() : null);
-        boardsOfGroup = new int[plant.groupCount];
-        placedOfGroup = new int[plant.groupCount];
-        strayCharge = new long[plant.groupCount];
-        loadsOnBoard = new int[plant.boardCount];
-        dropsOnBoard = new int[plant.boardCount];
-        largeGroupsOnBoard = new int[plant.boardCount];
-        largeGroupLoadsOnBoard = new int[plant.boardCount];
-        torn = new IndexSet(plant.groupCount);
+        inPanel = new FewCounts[compiled.groupCount];
+        Arrays.setAll(inPanel, group -> compiled.groupSamePanel[group] ? new FewCounts() : null);
+        boardsOfGroup = new int[compiled.groupCount];
+        placedOfGroup = new int[compiled.groupCount];
+        strayCharge = new long[compiled.groupCount];
+        loadsOnBoard = new int[compiled.boardCount];
+        dropsOnBoard = new int[compiled.boardCount];
+        largeGroupsOnBoard = new int[compiled.boardCount];
+        largeGroupLoadsOnBoard = new int[compiled.boardCount];
+        torn = new IndexSet(compiled.groupCount);
     }
 
     /** A switched load with an output on {@code board}. */
     void addToBoard(int load, int board, int sign) {
         charge -= mixed(board);
         loadsOnBoard[board] += sign;
-        if (plant.drops[load]) {
+        if (compiled.drops[load]) {
             dropsOnBoard[board] += sign;
         }
-        int group = plant.group[load];
-        if (group != Plant.NONE) {
+        int group = compiled.group[load];
+        if (group != CompiledProject.NONE) {
             boolean cameOrWent = onBoard[board].add(group, sign) == (sign > 0 ? 1 : 0);
-            if (plant.groupIsLarge[group]) {
+            if (compiled.groupIsLarge[group]) {
                 largeGroupLoadsOnBoard[board] += sign;
                 largeGroupsOnBoard[board] += cameOrWent ? sign : 0;
             } else if (cameOrWent) {
@@ -63,8 +63,8 @@ public final class GroupSpread {
 
     /** A switched load with a place in {@code panel}. */
     void addToPanel(int load, int panel, int sign) {
-        int group = plant.group[load];
-        if (group != Plant.NONE && inPanel[group] != null) {
+        int group = compiled.group[load];
+        if (group != CompiledProject.NONE && inPanel[group] != null) {
             inPanel[group].add(panel, sign);
             placedOfGroup[group] += sign;
             charge -= strayCharge[group];

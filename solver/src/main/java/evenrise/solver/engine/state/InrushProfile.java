@@ -17,11 +17,11 @@ public final class InrushProfile {
     private int peakPhase;
     private boolean stale = true;
 
-    InrushProfile(Plant plant, InstantIndex index) {
+    InrushProfile(CompiledProject compiled, InstantIndex index) {
         this.index = index;
-        phases = new PhaseProfile[plant.phaseCount];
-        Arrays.setAll(phases, phase -> new PhaseProfile(plant));
-        terms = new double[plant.phaseCount * index.mostUsed()];
+        phases = new PhaseProfile[compiled.phaseCount];
+        Arrays.setAll(phases, phase -> new PhaseProfile(compiled));
+        terms = new double[compiled.phaseCount * index.mostUsed()];
     }
 
     /** Adds or takes away a load that comes on at instant {@code from}; an unswitched load draws its base from the first. */

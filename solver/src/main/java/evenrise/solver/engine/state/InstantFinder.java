@@ -12,15 +12,15 @@ import java.util.TreeSet;
 final class InstantFinder {
     private static final int MOST_REACHABLE = 1 << 16;
 
-    private final Plant plant;
+    private final CompiledProject compiled;
 
-    InstantFinder(Plant plant) {
-        this.plant = plant;
+    InstantFinder(CompiledProject compiled) {
+        this.compiled = compiled;
     }
 
     Instants find() {
         long grid = 0;
-        for (Setting setting : plant.settings) {
+        for (Setting setting : compiled.settings) {
             grid = greatestCommonDivisor(grid, setting.micros());
         }
         grid = Math.max(1, grid);
@@ -35,11 +35,11 @@ final class InstantFinder {
 
     private long latestMicros() {
         long latest = 0;
-        long[] end = new long[plant.boardCount];
-        for (int board : plant.boardOrder) {
-            long start = plant.after[board] == Plant.NONE ? 0 : end[plant.after[board]];
-            long last = plant.outputCount(board) - 1L;
-            end[board] = start + max(plant.startDelays[board]) + last * max(plant.steps[board]);
+        long[] end = new long[compiled.boardCount];
+        for (int board : compiled.boardOrder) {
+            long start = compiled.after[board] == CompiledProject.NONE ? 0 : end[compiled.after[board]];
+            long last = compiled.outputCount(board) - 1L;
+            end[board] = start + max(compiled.startDelays[board]) + last * max(compiled.steps[board]);
             latest = Math.max(latest, end[board]);
         }
         return latest;
@@ -48,14 +48,15 @@ final class InstantFinder {
     /** The reachable instants, sorted; empty where they are too many to keep. */
     private Optional<long[]> reachable() {
         Set<Long> all = new TreeSet<>(Set.of(0L));
-        List<Set<Long>> ends = new ArrayList<>(Collections.nCopies(plant.boardCount, Set.of()));
-        for (int board : plant.boardOrder) {
-            Set<Long> starts = plant.after[board] == Plant.NONE ? Set.of(0L) : ends.get(plant.after[board]);
+        List<Set<Long>> ends = new ArrayList<>(Collections.nCopies(compiled.boardCount, Set.of()));
+        for (int board : compiled.boardOrder) {
+            Set<Long> starts =
+                    compiled.after[board] == CompiledProject.NONE ? Set.of(0L) : ends.get(compiled.after[board]);
             Set<Long> end = new TreeSet<>(starts); // a board without a used output hands its own start on
             for (long start : starts) {
-                for (Setting delay : plant.startDelays[board]) {
-                    for (Setting step : plant.steps[board]) {
-                        for (int k = 0; k < plant.outputCount(board); k++) {
+                for (Setting delay : compiled.startDelays[board]) {
+                    for (Setting step : compiled.steps[board]) {
+                        for (int k = 0; k < compiled.outputCount(board); k++) {
                             end.add(start + delay.micros() + k * step.micros());
                         }
                     }

@@ -11,12 +11,12 @@ public final class InstantIndex {
     private final int[] usedPosition;
     private int usedCount;
 
-    InstantIndex(Plant plant) {
-        members = new int[plant.instants.size()][];
-        sizes = new int[plant.instants.size()];
-        positionOf = new int[plant.loadCount()];
-        used = new int[Math.min(plant.instants.size(), plant.loadCount())];
-        usedPosition = new int[plant.instants.size()];
+    InstantIndex(CompiledProject compiled) {
+        members = new int[compiled.instants.size()][];
+        sizes = new int[compiled.instants.size()];
+        positionOf = new int[compiled.loadCount()];
+        used = new int[Math.min(compiled.instants.size(), compiled.loadCount())];
+        usedPosition = new int[compiled.instants.size()];
     }
 
     void add(int load, int instant, int sign) {

@@ -2,7 +2,7 @@ package evenrise.solver.engine.state;
 
 /** Running and neutral current of one node, kept up to date load by load. */
 public final class NodeCurrents {
-    private final Plant plant;
+    private final CompiledProject compiled;
     private final long runningLimitNano;
     private final double neutralLimitNano;
     private final long[] runningNano;
@@ -14,17 +14,17 @@ public final class NodeCurrents {
     private long neutralImaginaryNano;
     private long thirdNano;
 
-    NodeCurrents(Plant plant, int node) {
-        this.plant = plant;
-        runningLimitNano = plant.limits.runningNano[node];
-        neutralLimitNano = plant.limits.neutralNano[node];
-        runningNano = new long[plant.phaseCount];
-        had = plant.phasesOf[node];
+    NodeCurrents(CompiledProject compiled, int node) {
+        this.compiled = compiled;
+        runningLimitNano = compiled.limits.runningNano[node];
+        neutralLimitNano = compiled.limits.neutralNano[node];
+        runningNano = new long[compiled.phaseCount];
+        had = compiled.phasesOf[node];
         hadCount = Integer.bitCount(had);
     }
 
     void add(int load, int phaseMask, int sign) {
-        Currents currents = plant.currents;
+        Currents currents = compiled.currents;
         long running = sign * currents.runningNano[load];
         for (int phase = 0; phase < runningNano.length; phase++) {
             if ((phaseMask >> phase & 1) != 0) {

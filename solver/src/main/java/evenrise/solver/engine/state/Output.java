@@ -3,7 +3,7 @@ package evenrise.solver.engine.state;
 /**
  * One output of a board.
  *
- * @param index position in {@link Plant#outputs}
+ * @param index position in {@link CompiledProject#outputs}
  * @param board index of the board
  * @param ordinal position on the board, from 0
  */

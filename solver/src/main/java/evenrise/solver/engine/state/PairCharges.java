@@ -2,22 +2,22 @@ package evenrise.solver.engine.state;
 
 /** Charges for rules between two loads; a pair counts once both have what the rule looks at. */
 public final class PairCharges {
-    private final Situation situation;
-    private final Plant plant;
+    private final PlanSums sums;
+    private final CompiledProject compiled;
     private final long[] charges;
     private final IndexSet broken;
     private long total;
 
-    PairCharges(Situation situation) {
-        this.situation = situation;
-        this.plant = situation.plant;
-        charges = new long[plant.pairs.kind.length];
+    PairCharges(PlanSums sums) {
+        this.sums = sums;
+        this.compiled = sums.compiled;
+        charges = new long[compiled.pairs.kind.length];
         broken = new IndexSet(charges.length);
     }
 
     /** Looks at every pair of a load again; while it is {@code present} no more, its pairs cost nothing. */
     void refresh(int load, boolean present) {
-        for (int pair : plant.pairs.ofLoad[load]) {
+        for (int pair : compiled.pairs.ofLoad[load]) {
             long charge = present ? charge(pair) : 0;
             if (charge != charges[pair]) {
                 total += charge - charges[pair];
@@ -42,22 +42,23 @@ public final class PairCharges {
     }
 
     private long charge(int pair) {
-        int first = plant.pairs.first[pair];
-        int second = plant.pairs.second[pair];
-        if (plant.pairs.kind[pair] == Pairs.ORDER) {
-            int before = situation.instantOf(first);
-            int behind = situation.instantOf(second);
-            return before == Plant.NONE || behind == Plant.NONE
+        int first = compiled.pairs.first[pair];
+        int second = compiled.pairs.second[pair];
+        if (compiled.pairs.kind[pair] == Pairs.ORDER) {
+            int before = sums.instantOf(first);
+            int behind = sums.instantOf(second);
+            return before == CompiledProject.NONE || behind == CompiledProject.NONE
                     ? 0
-                    : Charges.late(
-                            plant.instants.micros(before) + plant.settleMicros[first] - plant.instants.micros(behind));
+                    : Charges.late(compiled.instants.micros(before)
+                            + compiled.settleMicros[first]
+                            - compiled.instants.micros(behind));
         }
-        Place one = situation.placeOf(first);
-        Place other = situation.placeOf(second);
+        Place one = sums.placeOf(first);
+        Place other = sums.placeOf(second);
         if (one == null || other == null) {
             return 0;
         }
-        boolean broken = plant.pairs.kind[pair] == Pairs.APART
+        boolean broken = compiled.pairs.kind[pair] == Pairs.APART
                 ? one.panel() == other.panel()
                 : one.phaseMask() != other.phaseMask();
         return broken ? Charges.PLACE : 0;

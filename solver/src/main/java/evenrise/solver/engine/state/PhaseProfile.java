@@ -8,7 +8,7 @@ package evenrise.solver.engine.state;
 final class PhaseProfile {
     private static final int SMALLEST_SHIFT = 4;
 
-    private final Envelopes envelopes;
+    private final EnvelopeRows envelopes;
     /** Binary logarithm of a block's length: there are about as many blocks as instants in each. */
     private final int shift;
     /** Current at each instant, over what its block stands on. */
@@ -23,9 +23,9 @@ final class PhaseProfile {
     private final boolean[] isStale;
     private int peakUnits;
 
-    PhaseProfile(Plant plant) {
-        envelopes = plant.envelopes;
-        int size = plant.instants.size();
+    PhaseProfile(CompiledProject compiled) {
+        envelopes = compiled.envelopes;
+        int size = compiled.instants.size();
         int wanted = (Integer.SIZE - Integer.numberOfLeadingZeros(size)) / 2;
         shift = Math.max(SMALLEST_SHIFT, wanted);
         above = new int[size];

@@ -14,17 +14,17 @@ import java.util.OptionalInt;
 
 /** Crosses from the files' plan to the search's and back. */
 public final class PlanMapper {
-    private final Plant plant;
+    private final CompiledProject compiled;
     private final Project project;
 
-    public PlanMapper(Plant plant) {
-        this.plant = plant;
-        this.project = plant.project;
+    public PlanMapper(CompiledProject compiled) {
+        this.compiled = compiled;
+        this.project = compiled.project;
     }
 
     /** What of an earlier plan still fits the project; a load that does not is left without a place or output. */
-    public Situation toSituation(Plan plan) {
-        Situation situation = new Situation(plant);
+    public PlanSums toSums(Plan plan) {
+        PlanSums sums = new PlanSums(compiled);
         Map<String, Integer> loads = new HashMap<>();
         project.loads().forEach(load -> loads.put(load.id(), loads.size()));
         Map<String, Integer> panels = new HashMap<>();
@@ -34,48 +34,48 @@ public final class PlanMapper {
         for (BoardSetting setting : plan.boards()) {
             Integer board = boards.get(setting.id());
             if (board != null) {
-                situation.set(
+                sums.set(
                         board,
-                        nearest(plant.startDelays[board], setting.startDelaySeconds()),
-                        nearest(plant.steps[board], setting.stepSeconds()));
+                        nearest(compiled.startDelays[board], setting.startDelaySeconds()),
+                        nearest(compiled.steps[board], setting.stepSeconds()));
             }
         }
-        situation.settle();
+        sums.settle();
         for (Assignment assignment : plan.assignments()) {
             Integer load = loads.get(assignment.load());
             if (load != null) {
-                situation.place(load, place(situation, load, panels.get(assignment.panel()), assignment.slot()));
+                sums.place(load, place(sums, load, panels.get(assignment.panel()), assignment.slot()));
                 Integer board = assignment.board().map(boards::get).orElse(null);
-                situation.wire(load, output(situation, load, board, assignment.output()));
-                situation.settle();
+                sums.wire(load, output(sums, load, board, assignment.output()));
+                sums.settle();
             }
         }
-        return situation;
+        return sums;
     }
 
-    private Place place(Situation situation, int load, Integer panel, int slot) {
-        if (panel == null || slot < 1 || slot >= plant.placeAt[panel].length) {
+    private Place place(PlanSums sums, int load, Integer panel, int slot) {
+        if (panel == null || slot < 1 || slot >= compiled.placeAt[panel].length) {
             return null;
         }
-        Place place = plant.placeAt[panel][slot][plant.poles[load]];
-        boolean fits = place != null && plant.mayTake(load, place);
+        Place place = compiled.placeAt[panel][slot][compiled.poles[load]];
+        boolean fits = place != null && compiled.mayTake(load, place);
         for (int i = 0; fits && i < place.slots().length; i++) {
-            int occupant = situation.loadInSlot(place.slots()[i]);
-            fits = occupant == Plant.NONE || occupant == load;
+            int occupant = sums.loadInSlot(place.slots()[i]);
+            fits = occupant == CompiledProject.NONE || occupant == load;
         }
         return fits ? place : null;
     }
 
-    private Output output(Situation situation, int load, Integer board, OptionalInt ordinal) {
+    private Output output(PlanSums sums, int load, Integer board, OptionalInt ordinal) {
         if (board == null
                 || ordinal.isEmpty()
                 || ordinal.getAsInt() < 1
-                || ordinal.getAsInt() > plant.outputCount(board)) {
+                || ordinal.getAsInt() > compiled.outputCount(board)) {
             return null;
         }
-        Output output = plant.output(board, ordinal.getAsInt() - 1);
-        int occupant = situation.loadOnOutput(output.index());
-        return plant.mayUse(load, output) && (occupant == Plant.NONE || occupant == load) ? output : null;
+        Output output = compiled.output(board, ordinal.getAsInt() - 1);
+        int occupant = sums.loadOnOutput(output.index());
+        return compiled.mayUse(load, output) && (occupant == CompiledProject.NONE || occupant == load) ? output : null;
     }
 
     private static Setting nearest(Setting[] offered, double seconds) {
@@ -100,9 +100,9 @@ public final class PlanMapper {
         for (int load = 0; load < plan.loadCount(); load++) {
             Place place = plan.placeOf(load);
             Output output = plan.outputOf(load);
-            if (place != null && (output != null || !plant.switched[load])) {
+            if (place != null && (output != null || !compiled.switched[load])) {
                 assignments.add(Assignment.builder()
-                        .load(plant.loads[load].id())
+                        .load(compiled.loads[load].id())
                         .panel(project.panels().get(place.panel()).id())
                         .slot(place.slot())
                         .board(Optional.ofNullable(output)

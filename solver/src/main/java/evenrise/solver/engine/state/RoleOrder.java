@@ -7,56 +7,56 @@ import java.util.Arrays;
  * looking at every load. Counts by instant, with the first and last instant in use kept by the way.
  */
 public final class RoleOrder {
-    private final Plant plant;
+    private final CompiledProject compiled;
     private final long[] settleClasses;
     private final int[] settleClassOf;
-    private final Tally[] settling;
-    private final Tally processing;
-    private final Tally auxiliary;
-    private final Tally amplifiers;
-    private final Tally all;
+    private final InstantCounts[] settling;
+    private final InstantCounts processing;
+    private final InstantCounts auxiliary;
+    private final InstantCounts amplifiers;
+    private final InstantCounts all;
     private long readyCubes;
     private int readyCount;
 
-    RoleOrder(Plant plant) {
-        this.plant = plant;
-        int size = plant.instants.size();
-        settleClasses = java.util.stream.IntStream.range(0, plant.loadCount())
-                .filter(load -> plant.role[load] == Plant.PROCESSING)
-                .mapToLong(load -> plant.settleMicros[load])
+    RoleOrder(CompiledProject compiled) {
+        this.compiled = compiled;
+        int size = compiled.instants.size();
+        settleClasses = java.util.stream.IntStream.range(0, compiled.loadCount())
+                .filter(load -> compiled.role[load] == CompiledProject.PROCESSING)
+                .mapToLong(load -> compiled.settleMicros[load])
                 .distinct()
                 .sorted()
                 .toArray();
-        settleClassOf = new int[plant.loadCount()];
-        Arrays.setAll(settleClassOf, load -> Arrays.binarySearch(settleClasses, plant.settleMicros[load]));
-        settling = new Tally[settleClasses.length];
-        Arrays.setAll(settling, i -> new Tally(size));
-        processing = new Tally(size);
-        auxiliary = new Tally(size);
-        amplifiers = new Tally(size);
-        all = new Tally(size);
+        settleClassOf = new int[compiled.loadCount()];
+        Arrays.setAll(settleClassOf, load -> Arrays.binarySearch(settleClasses, compiled.settleMicros[load]));
+        settling = new InstantCounts[settleClasses.length];
+        Arrays.setAll(settling, i -> new InstantCounts(size));
+        processing = new InstantCounts(size);
+        auxiliary = new InstantCounts(size);
+        amplifiers = new InstantCounts(size);
+        all = new InstantCounts(size);
     }
 
     void add(int load, int instant, int sign) {
         all.add(instant, sign);
-        if (plant.role[load] != Plant.AMPLIFIER) {
-            long readyMillis = (plant.instants.micros(instant) + plant.settleMicros[load]) / 1000;
+        if (compiled.role[load] != CompiledProject.AMPLIFIER) {
+            long readyMillis = (compiled.instants.micros(instant) + compiled.settleMicros[load]) / 1000;
             readyCubes += sign * readyMillis * readyMillis * readyMillis;
             readyCount += sign;
         }
-        switch (plant.role[load]) {
-            case Plant.PROCESSING -> {
+        switch (compiled.role[load]) {
+            case CompiledProject.PROCESSING -> {
                 processing.add(instant, sign);
                 settling[settleClassOf[load]].add(instant, sign);
             }
-            case Plant.AUXILIARY -> auxiliary.add(instant, sign);
+            case CompiledProject.AUXILIARY -> auxiliary.add(instant, sign);
             default -> amplifiers.add(instant, sign);
         }
     }
 
     /** Time of the last switch-on; 0 where nothing is switched. */
     long durationMicros() {
-        return all.isEmpty() ? 0 : plant.instants.micros(all.last());
+        return all.isEmpty() ? 0 : compiled.instants.micros(all.last());
     }
 
     /**
@@ -69,26 +69,26 @@ public final class RoleOrder {
 
     /** Time from which amplifiers may come on. */
     public long amplifiersMayStartMicros() {
-        long ready = auxiliary.isEmpty() ? 0 : plant.instants.micros(auxiliary.last());
+        long ready = auxiliary.isEmpty() ? 0 : compiled.instants.micros(auxiliary.last());
         return Math.max(ready, processingSettledMicros());
     }
 
     /** Time from which auxiliary loads may come on. */
     public long auxiliaryMayStartMicros() {
-        return processing.isEmpty() ? 0 : plant.instants.micros(processing.last());
+        return processing.isEmpty() ? 0 : compiled.instants.micros(processing.last());
     }
 
     /** Whether a load's switch-on is what others of a later role wait for, or comes before what it must wait for. */
     public boolean isTooLateOrTooEarly(int load, int instant) {
-        long on = plant.instants.micros(instant);
-        return switch (plant.role[load]) {
-            case Plant.PROCESSING ->
-                (!auxiliary.isEmpty() && on > plant.instants.micros(auxiliary.first()))
+        long on = compiled.instants.micros(instant);
+        return switch (compiled.role[load]) {
+            case CompiledProject.PROCESSING ->
+                (!auxiliary.isEmpty() && on > compiled.instants.micros(auxiliary.first()))
                         || (!amplifiers.isEmpty()
-                                && on + plant.settleMicros[load] > plant.instants.micros(amplifiers.first()));
-            case Plant.AUXILIARY ->
+                                && on + compiled.settleMicros[load] > compiled.instants.micros(amplifiers.first()));
+            case CompiledProject.AUXILIARY ->
                 on < auxiliaryMayStartMicros()
-                        || (!amplifiers.isEmpty() && on > plant.instants.micros(amplifiers.first()));
+                        || (!amplifiers.isEmpty() && on > compiled.instants.micros(amplifiers.first()));
             default -> on < amplifiersMayStartMicros();
         };
     }
@@ -98,9 +98,9 @@ public final class RoleOrder {
         long charge = early(auxiliary, auxiliaryMayStartMicros());
         charge += early(amplifiers, processingSettledMicros());
         if (!auxiliary.isEmpty()) {
-            charge += early(amplifiers, plant.instants.micros(auxiliary.last()));
+            charge += early(amplifiers, compiled.instants.micros(auxiliary.last()));
         }
-        long limit = plant.limits.durationMicros;
+        long limit = compiled.limits.durationMicros;
         return limit == Long.MAX_VALUE ? charge : charge + Charges.late(durationMicros() - limit);
     }
 
@@ -108,17 +108,17 @@ public final class RoleOrder {
         long settled = 0;
         for (int i = 0; i < settling.length; i++) {
             if (!settling[i].isEmpty()) {
-                settled = Math.max(settled, plant.instants.micros(settling[i].last()) + settleClasses[i]);
+                settled = Math.max(settled, compiled.instants.micros(settling[i].last()) + settleClasses[i]);
             }
         }
         return settled;
     }
 
-    private long early(Tally tally, long mayStart) {
+    private long early(InstantCounts tally, long mayStart) {
         long charge = 0;
         if (!tally.isEmpty()) {
-            for (int i = tally.first(); i < plant.instants.size(); i++) {
-                long early = mayStart - plant.instants.micros(i);
+            for (int i = tally.first(); i < compiled.instants.size(); i++) {
+                long early = mayStart - compiled.instants.micros(i);
                 if (early <= Charges.TIME_TOLERANCE_MICROS) {
                     break;
                 }

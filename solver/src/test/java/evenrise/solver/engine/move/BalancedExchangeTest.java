@@ -3,10 +3,10 @@ package evenrise.solver.engine.move;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.solver.engine.start.FirstPlan;
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Currents;
 import evenrise.solver.engine.state.Place;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import evenrise.solver.sample.Sample;
 import java.util.Arrays;
 import java.util.List;
@@ -15,30 +15,30 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class BalancedExchangeTest {
-    private final Plant plant = new Plant(Sample.venue(3, 3));
-    private final Situation situation = FirstPlan.build(plant);
-    private final Aim aim = new Aim(situation);
+    private final CompiledProject compiled = new CompiledProject(Sample.venue(3, 3));
+    private final PlanSums sums = FirstPlan.build(compiled);
+    private final Targets targets = new Targets(sums);
     private final SplittableRandom random = new SplittableRandom(1);
-    private final BalancedExchange exchange = new BalancedExchange(plant);
-    private final Sketch sketch = new Sketch(situation);
+    private final BalancedExchange exchange = new BalancedExchange(compiled);
+    private final DraftMove draft = new DraftMove(sums);
 
     private boolean draw() {
-        sketch.clear();
-        return exchange.draw(situation, aim, random, sketch);
+        draft.clear();
+        return exchange.draw(sums, targets, random, draft);
     }
 
     private long runningNano(int panel, int phase) {
-        return IntStream.range(0, plant.loadCount())
-                .filter(load -> situation.placeOf(load) != null)
-                .filter(load -> situation.placeOf(load).panel() == panel)
-                .filter(load -> (situation.placeOf(load).phaseMask() >> phase & 1) != 0)
-                .mapToLong(load -> plant.currents.runningNano[load])
+        return IntStream.range(0, compiled.loadCount())
+                .filter(load -> sums.placeOf(load) != null)
+                .filter(load -> sums.placeOf(load).panel() == panel)
+                .filter(load -> (sums.placeOf(load).phaseMask() >> phase & 1) != 0)
+                .mapToLong(load -> compiled.currents.runningNano[load])
                 .sum();
     }
 
     private long[] runningNano() {
-        return IntStream.range(0, plant.panelCount * plant.phaseCount)
-                .mapToLong(i -> runningNano(i / plant.phaseCount, i % plant.phaseCount))
+        return IntStream.range(0, compiled.panelCount * compiled.phaseCount)
+                .mapToLong(i -> runningNano(i / compiled.phaseCount, i % compiled.phaseCount))
                 .toArray();
     }
 
@@ -48,13 +48,13 @@ class BalancedExchangeTest {
         for (int i = 0; i < 500; i++) {
             if (draw()) {
                 drawn++;
-                List<Integer> loads = IntStream.range(0, sketch.loadCount())
-                        .mapToObj(sketch::load)
+                List<Integer> loads = IntStream.range(0, draft.loadCount())
+                        .mapToObj(draft::load)
                         .toList();
-                assertThat(loads).hasSizeBetween(2, 4).allMatch(load -> plant.poles[load] == 1);
-                List<Place> before = loads.stream().map(situation::placeOf).toList();
-                sketch.apply();
-                List<Place> after = loads.stream().map(situation::placeOf).toList();
+                assertThat(loads).hasSizeBetween(2, 4).allMatch(load -> compiled.poles[load] == 1);
+                List<Place> before = loads.stream().map(sums::placeOf).toList();
+                draft.apply();
+                List<Place> after = loads.stream().map(sums::placeOf).toList();
 
                 assertThat(before.stream().map(Place::panel).distinct()).hasSize(1);
                 assertThat(before.stream().map(Place::phaseMask).distinct()).hasSizeLessThanOrEqualTo(2);
@@ -63,7 +63,7 @@ class BalancedExchangeTest {
                         .allMatch(place -> place.panel() == before.get(0).panel());
                 assertThat(IntStream.range(0, after.size()))
                         .allMatch(k -> before.get(k).phaseMask() != after.get(k).phaseMask());
-                assertThat(situation.unassigned()).isZero();
+                assertThat(sums.unassigned()).isZero();
             }
         }
         assertThat(drawn).isGreaterThan(100);
@@ -77,7 +77,7 @@ class BalancedExchangeTest {
         while (drawn < shifts.length) {
             long[] before = runningNano();
             if (draw()) {
-                sketch.apply();
+                draft.apply();
                 long[] after = runningNano();
                 shifts[drawn++] = IntStream.range(0, after.length)
                         .mapToLong(i -> Math.abs(after[i] - before[i]))

@@ -3,11 +3,11 @@ package evenrise.solver.engine.move;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.solver.engine.start.FirstPlan;
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.IndexSet;
 import evenrise.solver.engine.state.Output;
 import evenrise.solver.engine.state.Place;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import evenrise.solver.sample.Sample;
 import java.util.Arrays;
 import java.util.List;
@@ -19,17 +19,17 @@ import org.junit.jupiter.api.Test;
 
 /** The search is told which groups and boards break a rule: it must be these and no others, after any change. */
 class KnownPlacesTest {
-    private final Plant plant = new Plant(Sample.venue(3, 8));
-    private final Situation situation = FirstPlan.build(plant);
+    private final CompiledProject compiled = new CompiledProject(Sample.venue(3, 8));
+    private final PlanSums sums = FirstPlan.build(compiled);
     private final SplittableRandom random = new SplittableRandom(1);
 
     private void change() {
-        int load = random.nextInt(plant.loadCount());
-        situation.place(load, random.nextInt(4) == 0 ? null : plant.places.get(random.nextInt(plant.places.size())));
-        if (plant.switched[load]) {
-            situation.wire(load, plant.outputs.get(random.nextInt(plant.outputs.size())));
+        int load = random.nextInt(compiled.loadCount());
+        sums.place(load, random.nextInt(4) == 0 ? null : compiled.places.get(random.nextInt(compiled.places.size())));
+        if (compiled.switched[load]) {
+            sums.wire(load, compiled.outputs.get(random.nextInt(compiled.outputs.size())));
         }
-        situation.settle();
+        sums.settle();
     }
 
     private static List<Integer> members(IndexSet set) {
@@ -41,19 +41,19 @@ class KnownPlacesTest {
     }
 
     private boolean isTorn(int group) {
-        long boards = Arrays.stream(plant.groupMembers[group])
-                .mapToObj(situation::outputOf)
+        long boards = Arrays.stream(compiled.groupMembers[group])
+                .mapToObj(sums::outputOf)
                 .filter(Objects::nonNull)
                 .mapToInt(Output::board)
                 .distinct()
                 .count();
-        long panels = Arrays.stream(plant.groupMembers[group])
-                .mapToObj(situation::placeOf)
+        long panels = Arrays.stream(compiled.groupMembers[group])
+                .mapToObj(sums::placeOf)
                 .filter(Objects::nonNull)
                 .mapToInt(Place::panel)
                 .distinct()
                 .count();
-        return (boards > 1 && !plant.groupIsLarge[group]) || (panels > 1 && plant.groupSamePanel[group]);
+        return (boards > 1 && !compiled.groupIsLarge[group]) || (panels > 1 && compiled.groupSamePanel[group]);
     }
 
     @Test
@@ -62,8 +62,8 @@ class KnownPlacesTest {
         for (int i = 0; i < 2_000; i++) {
             change();
 
-            List<Integer> told = members(situation.groups().torn());
-            assertThat(told).isEqualTo(all(plant.groupCount, this::isTorn));
+            List<Integer> told = members(sums.groups().torn());
+            assertThat(told).isEqualTo(all(compiled.groupCount, this::isTorn));
             most = Math.max(most, told.size());
         }
         assertThat(most).as("groups torn at once").isGreaterThan(5);
@@ -75,12 +75,11 @@ class KnownPlacesTest {
         for (int i = 0; i < 2_000; i++) {
             change();
 
-            List<Integer> told = members(situation.muddledBoards());
+            List<Integer> told = members(sums.muddledBoards());
             assertThat(told)
                     .isEqualTo(all(
-                            plant.boardCount,
-                            board -> situation.isInterrupted(board)
-                                    || situation.groups().isMixed(board)));
+                            compiled.boardCount,
+                            board -> sums.isInterrupted(board) || sums.groups().isMixed(board)));
             most = Math.max(most, told.size());
         }
         assertThat(most).as("boards muddled at once").isGreaterThan(5);

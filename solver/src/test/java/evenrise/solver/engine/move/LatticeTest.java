@@ -8,8 +8,8 @@ import static evenrise.model.Fixtures.aProject;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.project.Project;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.CompiledProject;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -25,27 +25,27 @@ class LatticeTest {
             .boards(aBoard("from").type("four"), aBoard("to").type("four"))
             .loads(aLoad("one"), aLoad("two"))
             .build();
-    private final Plant plant = new Plant(project);
-    private final Situation situation = new Situation(plant);
+    private final CompiledProject compiled = new CompiledProject(project);
+    private final PlanSums sums = new PlanSums(compiled);
 
     /** On board 0, at 2 s and 3 s. */
     private void switchBothOn() {
-        situation.set(0, plant.startDelays[0][2], plant.steps[0][0]);
+        sums.set(0, compiled.startDelays[0][2], compiled.steps[0][0]);
         for (int load = 0; load < 2; load++) {
-            situation.place(load, plant.placeAt[0][1 + load][1]);
-            situation.wire(load, plant.output(0, load));
+            sums.place(load, compiled.placeAt[0][1 + load][1]);
+            sums.wire(load, compiled.output(0, load));
         }
-        situation.settle();
+        sums.settle();
     }
 
     private double onSeconds(int load) {
-        return plant.instants.micros(situation.instantOf(load)) / 1e6;
+        return compiled.instants.micros(sums.instantOf(load)) / 1e6;
     }
 
     private void follow(int board, long seed) {
-        Sketch sketch = new Sketch(situation);
-        new Lattice(situation).follow(new int[] {0, 1}, board, new SplittableRandom(seed), sketch);
-        sketch.apply();
+        DraftMove draft = new DraftMove(sums);
+        new Lattice(sums).follow(new int[] {0, 1}, board, new SplittableRandom(seed), draft);
+        draft.apply();
     }
 
     @Test
@@ -68,10 +68,9 @@ class LatticeTest {
 
             follow(seed % 2, seed);
 
-            assertThat(situation.outputOf(0).board()).isEqualTo(seed % 2);
-            assertThat(situation.outputOf(1).board()).isEqualTo(seed % 2);
-            assertThat(situation.outputOf(0).ordinal())
-                    .isLessThan(situation.outputOf(1).ordinal());
+            assertThat(sums.outputOf(0).board()).isEqualTo(seed % 2);
+            assertThat(sums.outputOf(1).board()).isEqualTo(seed % 2);
+            assertThat(sums.outputOf(0).ordinal()).isLessThan(sums.outputOf(1).ordinal());
         }
     }
 }

@@ -16,9 +16,9 @@ import evenrise.model.rules.Verdict;
 import evenrise.model.rules.Violation;
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningRequest;
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.PlanMapper;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -68,7 +68,7 @@ class DatasetsPlanTest {
                 "quay-works|breaker-rating,breaker-trip,conductor,fault-level|"
                         + "amplifier-demand,motor-start,voltage-drop"
             })
-    void aTroubledPlantIsToldSo(String folder, String breaking, String exceeding) {
+    void aTroubledProjectIsToldSo(String folder, String breaking, String exceeding) {
         Project project = project(folder);
 
         Review review = ElectricalReview.of(Layout.of(project, plan(project, 20_000)));
@@ -102,10 +102,10 @@ class DatasetsPlanTest {
         Plan plan = plan(project, 5_000);
 
         Verdict verdict = Referee.judge(project, plan);
-        Situation situation = new PlanMapper(new Plant(project)).toSituation(plan);
+        PlanSums sums = new PlanMapper(new CompiledProject(project)).toSums(plan);
         assertThat(plan.assignments()).hasSameSizeAs(project.loads());
-        assertThat(situation.hardCharge() == 0).isEqualTo(verdict.violations().isEmpty());
-        assertThat(situation.objectiveMilliAmps() / 1000.0)
+        assertThat(sums.hardCharge() == 0).isEqualTo(verdict.violations().isEmpty());
+        assertThat(sums.objectiveMilliAmps() / 1000.0)
                 .isCloseTo(verdict.metrics().objective(), within(0.1));
     }
 

@@ -17,9 +17,9 @@ import evenrise.model.project.Role;
 import evenrise.model.project.ShutdownGroup;
 import evenrise.model.sequence.StepTimes;
 import evenrise.solver.engine.state.Charges;
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Output;
 import evenrise.solver.engine.state.Place;
-import evenrise.solver.engine.state.Plant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -54,15 +54,15 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
     }
 
     private static final class Look {
-        private final Plant plant;
+        private final CompiledProject compiled;
         private final Project project;
         private final List<Seat> seats = new ArrayList<>();
         private final Map<String, Seat> byId = new HashMap<>();
         private final Map<Integer, TreeMap<Integer, Seat>> boards = new TreeMap<>();
 
         Look(WorkingPlan plan) {
-            plant = plan.plant();
-            project = plant.project;
+            compiled = plan.compiled();
+            project = compiled.project;
             Map<String, BoardSetting> settings = new HashMap<>();
             for (BoardTiming board : plan.boards()) {
                 String id = boardId(board.board());
@@ -278,7 +278,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
             }
             charge += Charges.overMilliAmps(neutralNano(here) - neutral * 1e9);
             if (Double.isFinite(inrush)) {
-                double excess = peakUnits(here) / plant.envelopes.unitsPerAmp - inrush;
+                double excess = peakUnits(here) / compiled.envelopes.unitsPerAmp - inrush;
                 charge += Charges.overMilliAmps(excess * 1e9);
                 charge += events(here, inrush);
             }
@@ -289,10 +289,10 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
             long charge = 0;
             for (PlanEvent event : project.behaviourOrDefault().inrushLimitHoldsFor()) {
                 long worst = 0;
-                for (int phase = 0; phase < plant.phaseCount; phase++) {
+                for (int phase = 0; phase < compiled.phaseCount; phase++) {
                     worst = Math.max(worst, eventUnits(event, here, phase));
                 }
-                double excess = worst / plant.envelopes.unitsPerAmp - inrush;
+                double excess = worst / compiled.envelopes.unitsPerAmp - inrush;
                 charge += Charges.overMilliAmps(excess * 1e9);
             }
             return charge;
@@ -366,7 +366,8 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
         }
 
         private boolean isStartedBy(int board, int head) {
-            return board == head || plant.after[board] != Plant.NONE && isStartedBy(plant.after[board], head);
+            return board == head
+                    || compiled.after[board] != CompiledProject.NONE && isStartedBy(compiled.after[board], head);
         }
 
         private double useAmps(Seat seat) {
@@ -412,7 +413,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
         }
 
         private long[] runningNano(List<Seat> here) {
-            long[] sums = new long[plant.phaseCount];
+            long[] sums = new long[compiled.phaseCount];
             for (Seat seat : here) {
                 for (int phase = 0; phase < sums.length; phase++) {
                     sums[phase] += touches(seat, phase) ? Math.round(seat.load.runningAmps() * 1e9) : 0;
@@ -430,7 +431,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
             long imaginary = 0;
             long third = 0;
             for (Seat seat : here) {
-                for (int phase = 0; phase < plant.phaseCount; phase++) {
+                for (int phase = 0; phase < compiled.phaseCount; phase++) {
                     if (touches(seat, phase) && seat.load.poles() == 1) {
                         Phase name = project.supply().system().phases().get(phase);
                         Load load = seat.load;
@@ -451,7 +452,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
 
         private long peakUnits(List<Seat> here) {
             long peak = 0;
-            for (int phase = 0; phase < plant.phaseCount; phase++) {
+            for (int phase = 0; phase < compiled.phaseCount; phase++) {
                 peak = Math.max(peak, peakUnits(here, phase));
             }
             return peak;
@@ -484,7 +485,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
         }
 
         private long units(double amps) {
-            return Math.round(amps * plant.envelopes.unitsPerAmp);
+            return Math.round(amps * compiled.envelopes.unitsPerAmp);
         }
 
         private long objective() {
@@ -499,7 +500,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
                     .max()
                     .orElse(0);
             return Math.round(1000
-                    * (weights.peakInrush() * (peakUnits(seats) / plant.envelopes.unitsPerAmp)
+                    * (weights.peakInrush() * (peakUnits(seats) / compiled.envelopes.unitsPerAmp)
                             + weights.supplyImbalance() * (deviationNano(seats, List.of()) / 1e9)
                             + weights.panelImbalance() * (panels / 1e9)
                             + weights.duration() * lastOn / 1e6

@@ -3,13 +3,13 @@ package evenrise.solver.engine.search;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.engine.start.FirstPlan;
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Output;
 import evenrise.solver.engine.state.Place;
 import evenrise.solver.engine.state.PlanMapper;
 import evenrise.solver.engine.state.PlanSnapshot;
-import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.PlanSums;
 import evenrise.solver.engine.state.Setting;
-import evenrise.solver.engine.state.Situation;
 import java.util.Random;
 
 /**
@@ -22,18 +22,18 @@ public final class PlainAnnealing {
     private static final double COLD_SHARE = 1e-5;
     private static final int BATCH = 64;
 
-    private final Plant plant;
+    private final CompiledProject compiled;
     private final Random random;
-    private final Situation now;
+    private final PlanSums now;
     private PlanSnapshot best;
     private long bestHard = Long.MAX_VALUE;
     private long bestSoft = Long.MAX_VALUE;
     private long moves;
 
     public PlainAnnealing(Project project, long seed) {
-        plant = new Plant(project);
+        compiled = new CompiledProject(project);
         random = new Random(seed);
-        now = FirstPlan.build(plant);
+        now = FirstPlan.build(compiled);
         keepIfBest();
     }
 
@@ -51,7 +51,7 @@ public final class PlainAnnealing {
             if (moves % BATCH == 0) {
                 double used = (System.nanoTime() - start) / (seconds * 1e9);
                 if (used >= 1) {
-                    return new PlanMapper(plant).toPlan(best);
+                    return new PlanMapper(compiled).toPlan(best);
                 }
                 temperature = hot * Math.pow(COLD_SHARE / HOT_SHARE, used);
             }
@@ -83,7 +83,7 @@ public final class PlainAnnealing {
         }
     }
 
-    /** Draws a change into the situation and gives what takes it back. */
+    /** Draws a change into the sums and gives what takes it back. */
     private Runnable change() {
         return switch (random.nextInt(3)) {
             case 0 -> place();
@@ -93,35 +93,35 @@ public final class PlainAnnealing {
     }
 
     private Runnable place() {
-        int load = random.nextInt(plant.loadCount());
+        int load = random.nextInt(compiled.loadCount());
         Place from = now.placeOf(load);
         if (from == null) {
             return () -> {};
         }
-        Place[][] slots = plant.placeAt[from.panel()];
-        Place to = slots[random.nextInt(slots.length)][plant.poles[load]];
-        if (to == null || !plant.mayTake(load, to)) {
+        Place[][] slots = compiled.placeAt[from.panel()];
+        Place to = slots[random.nextInt(slots.length)][compiled.poles[load]];
+        if (to == null || !compiled.mayTake(load, to)) {
             return () -> {};
         }
-        int other = Plant.NONE;
+        int other = CompiledProject.NONE;
         for (int slot : to.slots()) {
             int sits = now.loadInSlot(slot);
-            if (sits != Plant.NONE && now.placeOf(sits) != to) {
+            if (sits != CompiledProject.NONE && now.placeOf(sits) != to) {
                 return () -> {};
             }
-            other = sits == Plant.NONE ? other : sits;
+            other = sits == CompiledProject.NONE ? other : sits;
         }
-        if (other == load || other != Plant.NONE && !plant.mayTake(other, from)) {
+        if (other == load || other != CompiledProject.NONE && !compiled.mayTake(other, from)) {
             return () -> {};
         }
         int swapped = other;
         now.place(load, to);
-        if (swapped != Plant.NONE) {
+        if (swapped != CompiledProject.NONE) {
             now.place(swapped, from);
         }
         return () -> {
             now.place(load, from);
-            if (swapped != Plant.NONE) {
+            if (swapped != CompiledProject.NONE) {
                 now.place(swapped, to);
             }
         };
@@ -129,41 +129,41 @@ public final class PlainAnnealing {
 
     /** Among the outputs of boards in one panel. */
     private Runnable output() {
-        int load = random.nextInt(plant.loadCount());
+        int load = random.nextInt(compiled.loadCount());
         Output from = now.outputOf(load);
         if (from == null) {
             return () -> {};
         }
-        int board = random.nextInt(plant.boardCount);
-        for (int tries = 0; plant.boardPanel[board] != plant.boardPanel[from.board()] && tries < 1000; tries++) {
-            board = random.nextInt(plant.boardCount);
+        int board = random.nextInt(compiled.boardCount);
+        for (int tries = 0; compiled.boardPanel[board] != compiled.boardPanel[from.board()] && tries < 1000; tries++) {
+            board = random.nextInt(compiled.boardCount);
         }
-        Output to = plant.output(board, random.nextInt(plant.outputCount(board)));
+        Output to = compiled.output(board, random.nextInt(compiled.outputCount(board)));
         int other = now.loadOnOutput(to.index());
         if (to == from
-                || plant.boardPanel[board] != plant.boardPanel[from.board()]
-                || !plant.mayUse(load, to)
-                || other != Plant.NONE && !plant.mayUse(other, from)) {
+                || compiled.boardPanel[board] != compiled.boardPanel[from.board()]
+                || !compiled.mayUse(load, to)
+                || other != CompiledProject.NONE && !compiled.mayUse(other, from)) {
             return () -> {};
         }
         now.wire(load, to);
-        if (other != Plant.NONE) {
+        if (other != CompiledProject.NONE) {
             now.wire(other, from);
         }
         return () -> {
             now.wire(load, from);
-            if (other != Plant.NONE) {
+            if (other != CompiledProject.NONE) {
                 now.wire(other, to);
             }
         };
     }
 
     private Runnable setting() {
-        int board = random.nextInt(plant.boardCount);
+        int board = random.nextInt(compiled.boardCount);
         Setting delay = now.clock().startDelay(board);
         Setting step = now.clock().step(board);
         boolean isDelay = random.nextBoolean();
-        Setting[] offered = isDelay ? plant.startDelays[board] : plant.steps[board];
+        Setting[] offered = isDelay ? compiled.startDelays[board] : compiled.steps[board];
         Setting next = offered[random.nextInt(offered.length)];
         now.set(board, isDelay ? next : delay, isDelay ? step : next);
         return () -> now.set(board, delay, step);

@@ -89,8 +89,8 @@ class PlannerTest {
         }
 
         @Override
-        public void work(Project project, Budget budget, long seed, Desk desk) {
-            desk.bound(1);
+        public void work(Project project, Budget budget, long seed, Incumbent incumbent) {
+            incumbent.bound(1);
             if (trouble instanceof Error error) {
                 throw error;
             }

@@ -7,16 +7,16 @@ import static evenrise.model.Fixtures.aProject;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.CompiledProject;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Cycles of a plant of one load: 1,250 moves and 10 more, then twice as many, and again. */
+/** Cycles of a project of one load: 1,250 moves and 10 more, then twice as many, and again. */
 class RepairTest {
     private static final int FIRST_CYCLE = 1_260;
 
-    private final Repair repair = new Repair(new Plant(aProject()
+    private final Repair repair = new Repair(new CompiledProject(aProject()
             .panels(aPanel("P1"))
             .boards(aBoard("B1"))
             .loads(aLoad("one"))

@@ -14,9 +14,9 @@ import evenrise.model.rules.Verdict;
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.start.FirstPlan;
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.PlanMapper;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import evenrise.solver.sample.Sample;
 import evenrise.solver.sample.VenueSize;
 import java.util.ArrayList;
@@ -72,7 +72,7 @@ class ScoreTest {
         Project project = Sample.venue(seed, new VenueSize(3, 60, PhaseSystem.THREE_PHASE))
                 .project();
 
-        assertThat(new Plant(project).isSmall()).isFalse();
+        assertThat(new CompiledProject(project).isSmall()).isFalse();
         isWhatANaiveEvaluatorSays(project, seed);
     }
 
@@ -92,15 +92,15 @@ class ScoreTest {
     }
 
     private static void isWhatANaiveEvaluatorSays(Project project, long seed) {
-        Plant plant = new Plant(project);
-        WorkingPlan start = WorkingPlan.of(plant, FirstPlan.build(plant).snapshot());
+        CompiledProject compiled = new CompiledProject(project);
+        WorkingPlan start = WorkingPlan.of(compiled, FirstPlan.build(compiled).snapshot());
         SolverConfig config = Search.config(new TerminationConfig().withScoreCalculationCountLimit(MOVES), seed)
                 .withEnvironmentMode(EnvironmentMode.FULL_ASSERT);
         config.getScoreDirectorFactoryConfig()
                 .withAssertionScoreDirectorFactory(
                         new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(NaiveScoreCalculator.class));
 
-        WorkingPlan found = Search.build(config, plant, seed).solve(start);
+        WorkingPlan found = Search.build(config, compiled, seed).solve(start);
 
         assertThat(found.score()).isEqualTo(new NaiveScoreCalculator().calculateScore(found));
     }
@@ -119,20 +119,20 @@ class ScoreTest {
     }
 
     private static void agreesWithTheReferee(Project project, long seed) {
-        Plant plant = new Plant(project);
-        PlanMapper mapper = new PlanMapper(plant);
+        CompiledProject compiled = new CompiledProject(project);
+        PlanMapper mapper = new PlanMapper(compiled);
 
         for (long moves : new long[] {1, 100, 2_000}) {
             PlanningRequest request = new PlanningRequest(project, Optional.empty(), new Budget.Moves(moves), seed, 1);
             Plan plan = Plans.finished(
                     project, new Planner(request, progress -> {}).plan().plan());
             Verdict verdict = Referee.judge(project, plan);
-            Situation situation = mapper.toSituation(plan);
+            PlanSums sums = mapper.toSums(plan);
 
-            assertThat(situation.hardCharge() == 0)
-                    .as("hard charge %d, violations %s", situation.hardCharge(), verdict.violations())
+            assertThat(sums.hardCharge() == 0)
+                    .as("hard charge %d, violations %s", sums.hardCharge(), verdict.violations())
                     .isEqualTo(verdict.violations().isEmpty());
-            assertThat(situation.objectiveMilliAmps() / 1000.0)
+            assertThat(sums.objectiveMilliAmps() / 1000.0)
                     .isCloseTo(verdict.metrics().objective(), within(0.002));
         }
     }

@@ -15,8 +15,8 @@ import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.search.Planner;
 import evenrise.solver.engine.search.Plans;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.CompiledProject;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
@@ -80,7 +80,7 @@ class FirstPlanTest {
         /** The board behind comes first in the project, so that processing, which is chosen first, opens it. */
         @Test
         void putsNoLaterRoleOnTheBoardBeforeProcessing() {
-            Situation first = FirstPlan.build(new Plant(aProject()
+            PlanSums first = FirstPlan.build(new CompiledProject(aProject()
                     .panels(aPanel("P1"))
                     .boardTypes(aBoardType("two").outputs(2).startDelaySeconds(0, 10))
                     .boards(
@@ -97,7 +97,7 @@ class FirstPlanTest {
 
         @Test
         void putsNoLaterRoleBeforeAnEarlierOneFurtherDownTheChain() {
-            Situation first = FirstPlan.build(new Plant(aProject()
+            PlanSums first = FirstPlan.build(new CompiledProject(aProject()
                     .panels(aPanel("P1"))
                     .boardTypes(aBoardType("one").outputs(1).startDelaySeconds(0, 10))
                     .boards(
@@ -114,7 +114,7 @@ class FirstPlanTest {
 
         @Test
         void putsNoEarlierRoleBehindABoardThatHoldsALaterOne() {
-            Situation first = FirstPlan.build(new Plant(aProject()
+            PlanSums first = FirstPlan.build(new CompiledProject(aProject()
                     .panels(aPanel("P1"))
                     .boards(aBoard("behind").after("before"), aBoard("before"), aBoard("apart"))
                     .loads(
@@ -125,9 +125,9 @@ class FirstPlanTest {
             assertThat(boardsOf(first)).containsExactly(1, 2);
         }
 
-        private int[] boardsOf(Situation situation) {
-            return IntStream.range(0, situation.plant.loadCount())
-                    .map(load -> situation.outputOf(load).board())
+        private int[] boardsOf(PlanSums sums) {
+            return IntStream.range(0, sums.compiled.loadCount())
+                    .map(load -> sums.outputOf(load).board())
                     .toArray();
         }
     }
@@ -158,7 +158,7 @@ class FirstPlanTest {
         }
 
         private int[] outputsOf(LoadBuilder... loads) {
-            Situation first = FirstPlan.build(new Plant(aProject()
+            PlanSums first = FirstPlan.build(new CompiledProject(aProject()
                     .panels(aPanel("P1"))
                     .boardTypes(aBoardType("five").outputs(5).stepSeconds(1))
                     .boards(aBoard("B1").type("five"))

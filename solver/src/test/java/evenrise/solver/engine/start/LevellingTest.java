@@ -11,8 +11,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import evenrise.model.LoadBuilder;
 import evenrise.model.ProjectBuilder;
 import evenrise.model.project.Project;
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Currents;
-import evenrise.solver.engine.state.Plant;
 import evenrise.solver.sample.Sample;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -27,11 +27,11 @@ class LevellingTest {
     void exchangesGroupsUntilNoPanelCarriesMoreThanItsRating() {
         Project project = crowded().build();
 
-        Plant plant = new Plant(project);
-        BoardChoice choice = chosen(plant);
+        CompiledProject compiled = new CompiledProject(project);
+        BoardChoice choice = chosen(compiled);
 
-        assertThat(choice.boards()).doesNotContain(Plant.NONE);
-        assertThat(runningAmps(plant, choice)).containsExactlyInAnyOrder(72.0, 72.0);
+        assertThat(choice.boards()).doesNotContain(CompiledProject.NONE);
+        assertThat(runningAmps(compiled, choice)).containsExactlyInAnyOrder(72.0, 72.0);
     }
 
     /** The pair is placed first, since it is fixed to a panel, and takes the board that it leaves emptier. */
@@ -48,7 +48,7 @@ class LevellingTest {
                 .loads(group("many", 5, 1))
                 .build();
 
-        BoardChoice choice = chosen(new Plant(project));
+        BoardChoice choice = chosen(new CompiledProject(project));
 
         assertThat(choice.boards()).containsExactly(0, 0, 1, 1, 1, 1, 1);
     }
@@ -56,42 +56,42 @@ class LevellingTest {
     /** No board reaches P3, so the load that must sit there can have none. */
     @Test
     void levelsTheRestWhereALoadCanHaveNoBoardAtAll() {
-        Plant plant = new Plant(crowded()
+        CompiledProject compiled = new CompiledProject(crowded()
                 .panels(aPanel("P3"))
                 .loads(aLoad("stray").runningAmps(1).fixedPanel("P3"))
                 .build());
 
-        BoardChoice choice = chosen(plant);
+        BoardChoice choice = chosen(compiled);
 
-        assertThat(choice.boards()[plant.loadCount() - 1]).isEqualTo(Plant.NONE);
-        assertThat(runningAmps(plant, choice)).containsExactlyInAnyOrder(72.0, 72.0, 0.0);
+        assertThat(choice.boards()[compiled.loadCount() - 1]).isEqualTo(CompiledProject.NONE);
+        assertThat(runningAmps(compiled, choice)).containsExactlyInAnyOrder(72.0, 72.0, 0.0);
     }
 
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void leavesNoPanelOverItsRatingAndNoLoadWithoutABoardInADrawnVenue(long seed) {
-        Plant plant = new Plant(Sample.venue(seed, 40));
+        CompiledProject compiled = new CompiledProject(Sample.venue(seed, 40));
 
-        BoardChoice choice = chosen(plant);
+        BoardChoice choice = chosen(compiled);
 
-        double[] carried = runningAmps(plant, choice);
-        for (int panel = 0; panel < plant.panelCount; panel++) {
-            double allowed = plant.phaseCount * plant.limits.runningNano[panel + 1] / Currents.NANO;
+        double[] carried = runningAmps(compiled, choice);
+        for (int panel = 0; panel < compiled.panelCount; panel++) {
+            double allowed = compiled.phaseCount * compiled.limits.runningNano[panel + 1] / Currents.NANO;
             assertThat(carried[panel]).isLessThanOrEqualTo(allowed);
         }
-        for (int load = 0; load < plant.loadCount(); load++) {
-            assertThat(choice.boards()[load] != Plant.NONE)
+        for (int load = 0; load < compiled.loadCount(); load++) {
+            assertThat(choice.boards()[load] != CompiledProject.NONE)
                     .as("load %d has a board", load)
-                    .isEqualTo(plant.switched[load]);
+                    .isEqualTo(compiled.switched[load]);
         }
     }
 
     @Test
     void choosesTheSameEachTime() {
-        Plant plant = new Plant(Sample.venue(1, 40));
+        CompiledProject compiled = new CompiledProject(Sample.venue(1, 40));
 
-        assertThat(chosen(plant).boards()).isEqualTo(chosen(plant).boards());
-        assertThat(chosen(plant).panels()).isEqualTo(chosen(plant).panels());
+        assertThat(chosen(compiled).boards()).isEqualTo(chosen(compiled).boards());
+        assertThat(chosen(compiled).panels()).isEqualTo(chosen(compiled).panels());
     }
 
     /** Board by board: d and a fill the first panel to 60 of 78 A, b and e the second to 60 A, and c is 24 A. */
@@ -112,8 +112,8 @@ class LevellingTest {
                 .loads(group("c", 2, 12));
     }
 
-    private static BoardChoice chosen(Plant plant) {
-        BoardChoice choice = new BoardChoice(plant);
+    private static BoardChoice chosen(CompiledProject compiled) {
+        BoardChoice choice = new BoardChoice(compiled);
         choice.choose();
         return choice;
     }
@@ -127,13 +127,13 @@ class LevellingTest {
     }
 
     /** Over all phases. */
-    private static double[] runningAmps(Plant plant, BoardChoice choice) {
-        double[] amps = new double[plant.panelCount];
-        for (int load = 0; load < plant.loadCount(); load++) {
-            if (choice.panels()[load] == Plant.NONE) {
+    private static double[] runningAmps(CompiledProject compiled, BoardChoice choice) {
+        double[] amps = new double[compiled.panelCount];
+        for (int load = 0; load < compiled.loadCount(); load++) {
+            if (choice.panels()[load] == CompiledProject.NONE) {
                 continue;
             }
-            amps[choice.panels()[load]] += plant.loads[load].runningAmps() * plant.poles[load];
+            amps[choice.panels()[load]] += compiled.loads[load].runningAmps() * compiled.poles[load];
         }
         return Arrays.stream(amps).map(sum -> Math.round(sum * 1e6) / 1e6).toArray();
     }

@@ -33,7 +33,7 @@ class AllowedPanelsTest {
                 .filter(i -> project.loads().get(i).id().equals(load))
                 .findFirst()
                 .orElseThrow();
-        return new Plant(project).allowedPanels[index].stream().toArray();
+        return new CompiledProject(project).allowedPanels[index].stream().toArray();
     }
 
     @Nested

@@ -13,26 +13,26 @@ import org.junit.jupiter.api.Test;
 class PairChargesTest {
     @Test
     void knowsExactlyThePairsThatAreCharged() {
-        Plant plant = new Plant(Sample.venue(3, 8));
-        Situation situation = FirstPlan.build(plant);
+        CompiledProject compiled = new CompiledProject(Sample.venue(3, 8));
+        PlanSums sums = FirstPlan.build(compiled);
         SplittableRandom random = new SplittableRandom(1);
         int most = 0;
 
         for (int change = 0; change < 2_000; change++) {
-            int load = random.nextInt(plant.loadCount());
-            situation.place(
-                    load, random.nextInt(4) == 0 ? null : plant.places.get(random.nextInt(plant.places.size())));
-            if (plant.switched[load]) {
-                situation.wire(load, plant.outputs.get(random.nextInt(plant.outputs.size())));
+            int load = random.nextInt(compiled.loadCount());
+            sums.place(
+                    load, random.nextInt(4) == 0 ? null : compiled.places.get(random.nextInt(compiled.places.size())));
+            if (compiled.switched[load]) {
+                sums.wire(load, compiled.outputs.get(random.nextInt(compiled.outputs.size())));
             }
-            situation.settle();
+            sums.settle();
 
             TreeSet<Integer> told = new TreeSet<>();
-            IndexSet broken = situation.pairs().broken();
+            IndexSet broken = sums.pairs().broken();
             IntStream.range(0, broken.size()).forEach(i -> told.add(broken.get(i)));
             assertThat(told)
-                    .containsExactlyElementsOf(IntStream.range(0, plant.pairs.kind.length)
-                            .filter(pair -> situation.pairs().chargeOf(pair) > 0)
+                    .containsExactlyElementsOf(IntStream.range(0, compiled.pairs.kind.length)
+                            .filter(pair -> sums.pairs().chargeOf(pair) > 0)
                             .boxed()
                             .toList());
             most = Math.max(most, broken.size());

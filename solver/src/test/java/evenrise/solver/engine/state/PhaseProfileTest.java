@@ -10,9 +10,9 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class PhaseProfileTest {
-    private final Plant plant = new Plant(Sample.venue(1, 3));
-    private final int[] switchedLoads = IntStream.range(0, plant.loadCount())
-            .filter(load -> plant.switched[load])
+    private final CompiledProject compiled = new CompiledProject(Sample.venue(1, 3));
+    private final int[] switchedLoads = IntStream.range(0, compiled.loadCount())
+            .filter(load -> compiled.switched[load])
             .toArray();
 
     private record On(int load, int from) {}
@@ -20,14 +20,14 @@ class PhaseProfileTest {
     private int units(List<On> all, int instant) {
         return all.stream()
                 .filter(on -> on.from <= instant)
-                .mapToInt(on -> plant.envelopes.units(on.load, on.from, instant))
+                .mapToInt(on -> compiled.envelopes.units(on.load, on.from, instant))
                 .sum();
     }
 
     @Test
     void isAtEveryInstantTheSumOfWhatIsOn() {
         SplittableRandom random = new SplittableRandom(1);
-        PhaseProfile profile = new PhaseProfile(plant);
+        PhaseProfile profile = new PhaseProfile(compiled);
         List<On> all = new ArrayList<>();
 
         for (int i = 0; i < 300; i++) {
@@ -36,13 +36,13 @@ class PhaseProfileTest {
                 profile.add(gone.load, gone.from, -1);
             } else {
                 On come = new On(
-                        switchedLoads[random.nextInt(switchedLoads.length)], random.nextInt(plant.instants.size()));
+                        switchedLoads[random.nextInt(switchedLoads.length)], random.nextInt(compiled.instants.size()));
                 all.add(come);
                 profile.add(come.load, come.from, 1);
             }
             profile.refresh();
 
-            int[] sums = IntStream.range(0, plant.instants.size())
+            int[] sums = IntStream.range(0, compiled.instants.size())
                     .map(instant -> units(all, instant))
                     .toArray();
             assertThat(IntStream.range(0, sums.length).map(profile::units).toArray())

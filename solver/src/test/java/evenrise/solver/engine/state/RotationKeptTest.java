@@ -34,7 +34,7 @@ class RotationKeptTest {
     }
 
     private static int[] allowed(ProjectBuilder project, int load) {
-        return new Plant(project.build()).allowedPanels[load].stream().toArray();
+        return new CompiledProject(project.build()).allowedPanels[load].stream().toArray();
     }
 
     @Test
@@ -59,20 +59,21 @@ class RotationKeptTest {
     void leavesAMotorThatHasNoOtherPanelWhereItMaySit() {
         ProjectBuilder project =
                 aProject().panels(aPanel("P"), Q).loads(motor("hoist").panels("Q"));
-        Plant plant = new Plant(project.build());
+        CompiledProject compiled = new CompiledProject(project.build());
 
-        assertThat(plant.allowedPanels[0].stream().toArray()).containsExactly(1);
-        assertThat(plant.mayTake(0, plant.placeAt[1][1][3])).isTrue();
+        assertThat(compiled.allowedPanels[0].stream().toArray()).containsExactly(1);
+        assertThat(compiled.mayTake(0, compiled.placeAt[1][1][3])).isTrue();
     }
 
     /** Rows A B C B A C: slots 1, 3, 5 lie on A B C, slots 7, 9, 11 on B A C. */
     @Test
     void leavesOutSlotsInAPanelOfBothOrders() {
         PanelBuilder mixed = aPanel("M").slots(12).phaseRotation(Phase.A, Phase.B, Phase.C, Phase.B, Phase.A, Phase.C);
-        Plant plant = new Plant(aProject().panels(mixed).loads(motor("hoist")).build());
+        CompiledProject compiled = new CompiledProject(
+                aProject().panels(mixed).loads(motor("hoist")).build());
 
-        assertThat(plant.mayTake(0, plant.placeAt[0][1][3])).isTrue();
-        assertThat(plant.mayTake(0, plant.placeAt[0][7][3])).isFalse();
+        assertThat(compiled.mayTake(0, compiled.placeAt[0][1][3])).isTrue();
+        assertThat(compiled.mayTake(0, compiled.placeAt[0][7][3])).isFalse();
     }
 
     @Test

@@ -1,19 +1,19 @@
 package evenrise.solver.engine.nearby;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.IndexSet;
 import evenrise.solver.engine.state.Output;
 import evenrise.solver.engine.state.Place;
-import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.PlanSums;
 import evenrise.solver.engine.state.Setting;
-import evenrise.solver.engine.state.Situation;
 import java.util.Arrays;
 
-/** Where everything is in the plan as built, and how far a situation is from it, kept up to date load by load. */
-final class Homes {
+/** Where everything is in the plan as built, and how far another plan is from it, kept up to date load by load. */
+final class BuiltPositions {
     /** Price of another board setting, as a part of the price of a move: nothing is re-terminated for it. */
     static final double SETTING_PART = 0.1;
 
-    private final Plant plant;
+    private final CompiledProject compiled;
     private final Place[] places;
     private final Output[] outputs;
     private final Setting[] startDelays;
@@ -24,14 +24,14 @@ final class Homes {
     private final IndexSet awayBoards;
     private int moves;
 
-    /** @param built the plan as built; what of it does not fit the project has no home */
-    Homes(Situation built) {
-        plant = built.plant;
-        int loads = plant.loadCount();
+    /** @param built the plan as built; what of it does not fit the project has no position */
+    BuiltPositions(PlanSums built) {
+        compiled = built.compiled;
+        int loads = compiled.loadCount();
         places = new Place[loads];
         outputs = new Output[loads];
-        startDelays = new Setting[plant.boardCount];
-        steps = new Setting[plant.boardCount];
+        startDelays = new Setting[compiled.boardCount];
+        steps = new Setting[compiled.boardCount];
         Arrays.setAll(places, built::placeOf);
         Arrays.setAll(outputs, built::outputOf);
         Arrays.setAll(startDelays, built.clock()::startDelay);
@@ -39,7 +39,7 @@ final class Homes {
         placeAway = new boolean[loads];
         outputAway = new boolean[loads];
         awayLoads = new IndexSet(loads);
-        awayBoards = new IndexSet(Math.max(1, plant.boardCount));
+        awayBoards = new IndexSet(Math.max(1, compiled.boardCount));
     }
 
     Place place(int load) {
@@ -59,9 +59,9 @@ final class Homes {
     }
 
     /** Looks at one load again. */
-    void refreshLoad(Situation situation, int load) {
-        boolean place = situation.placeOf(load) != places[load];
-        boolean output = situation.outputOf(load) != outputs[load];
+    void refreshLoad(PlanSums sums, int load) {
+        boolean place = sums.placeOf(load) != places[load];
+        boolean output = sums.outputOf(load) != outputs[load];
         moves += count(place) - count(placeAway[load]) + count(output) - count(outputAway[load]);
         placeAway[load] = place;
         outputAway[load] = output;
@@ -69,18 +69,18 @@ final class Homes {
     }
 
     /** Looks at one board again. */
-    void refreshBoard(Situation situation, int board) {
-        boolean same = situation.clock().startDelay(board) == startDelays[board]
-                && situation.clock().step(board) == steps[board];
+    void refreshBoard(PlanSums sums, int board) {
+        boolean same = sums.clock().startDelay(board) == startDelays[board]
+                && sums.clock().step(board) == steps[board];
         awayBoards.set(board, !same);
     }
 
-    void refreshAll(Situation situation) {
-        for (int load = 0; load < plant.loadCount(); load++) {
-            refreshLoad(situation, load);
+    void refreshAll(PlanSums sums) {
+        for (int load = 0; load < compiled.loadCount(); load++) {
+            refreshLoad(sums, load);
         }
-        for (int board = 0; board < plant.boardCount; board++) {
-            refreshBoard(situation, board);
+        for (int board = 0; board < compiled.boardCount; board++) {
+            refreshBoard(sums, board);
         }
     }
 

@@ -1,18 +1,18 @@
 package evenrise.solver.engine.move;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Output;
 import evenrise.solver.engine.state.Place;
-import evenrise.solver.engine.state.Plant;
+import evenrise.solver.engine.state.PlanSums;
 import evenrise.solver.engine.state.Setting;
-import evenrise.solver.engine.state.Situation;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
 /** A change being thought out: new places and outputs of some loads, new settings of some boards. */
-public final class Sketch {
-    private final Situation situation;
-    private final Plant plant;
+public final class DraftMove {
+    private final PlanSums sums;
+    private final CompiledProject compiled;
     private int[] loads = new int[16];
     private Place[] places = new Place[16];
     private Output[] outputs = new Output[16];
@@ -22,9 +22,9 @@ public final class Sketch {
     /** Another setting of one board. */
     public record BoardChange(int board, Setting startDelay, Setting step) {}
 
-    public Sketch(Situation situation) {
-        this.situation = situation;
-        this.plant = situation.plant;
+    public DraftMove(PlanSums sums) {
+        this.sums = sums;
+        this.compiled = sums.compiled;
     }
 
     public void clear() {
@@ -91,8 +91,8 @@ public final class Sketch {
             outputs = Arrays.copyOf(outputs, 2 * loadCount);
         }
         loads[loadCount] = load;
-        places[loadCount] = situation.placeOf(load);
-        outputs[loadCount] = situation.outputOf(load);
+        places[loadCount] = sums.placeOf(load);
+        outputs[loadCount] = sums.outputOf(load);
         return loadCount++;
     }
 
@@ -101,28 +101,28 @@ public final class Sketch {
         for (int i = 0; i < loadCount; i++) {
             Place place = places[i];
             Output output = outputs[i];
-            if (place != null && !plant.mayTake(loads[i], place)) {
+            if (place != null && !compiled.mayTake(loads[i], place)) {
                 return false;
             }
-            if (output != null && !plant.mayUse(loads[i], output)) {
+            if (output != null && !compiled.mayUse(loads[i], output)) {
                 return false;
             }
-            if (place != null && output != null && !plant.reach[output.board()].get(place.panel())) {
+            if (place != null && output != null && !compiled.reach[output.board()].get(place.panel())) {
                 return false;
             }
         }
         return true;
     }
 
-    /** Works the change into the situation itself, for whoever builds a plan without a search. */
+    /** Works the change into the sums themselves, for whoever builds a plan without a search. */
     public void apply() {
         for (int i = 0; i < loadCount; i++) {
-            situation.place(loads[i], places[i]);
-            situation.wire(loads[i], outputs[i]);
+            sums.place(loads[i], places[i]);
+            sums.wire(loads[i], outputs[i]);
         }
         for (BoardChange change : boards) {
-            situation.set(change.board, change.startDelay, change.step);
+            sums.set(change.board, change.startDelay, change.step);
         }
-        situation.settle();
+        sums.settle();
     }
 }

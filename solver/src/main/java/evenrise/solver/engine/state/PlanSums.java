@@ -11,8 +11,8 @@ import java.util.Arrays;
  * <p>Changes are first collected ({@link #place}, {@link #wire}, {@link #set}) and then settled together, so that a load
  * whose place and output both change is moved once, and a change that was taken back costs nothing.
  */
-public final class Situation {
-    public final Plant plant;
+public final class PlanSums {
+    public final CompiledProject compiled;
 
     private final Place[] placeOf;
     private final Output[] outputOf;
@@ -50,60 +50,60 @@ public final class Situation {
     private final IntBag touchedBoards;
     private final IntBag touchedNodes;
 
-    public Situation(Plant plant) {
-        this.plant = plant;
-        int loads = plant.loadCount();
+    public PlanSums(CompiledProject compiled) {
+        this.compiled = compiled;
+        int loads = compiled.loadCount();
         placeOf = new Place[loads];
         outputOf = new Output[loads];
         atInstant = new int[loads];
-        Arrays.fill(atInstant, Plant.NONE);
-        loadInSlot = new int[plant.slotCount()];
-        Arrays.fill(loadInSlot, Plant.NONE);
-        loadOnOutput = new int[plant.outputs.size()];
-        Arrays.fill(loadOnOutput, Plant.NONE);
-        clock = new BoardClock(plant, loadOnOutput);
-        int nodes = plant.panelCount + 1;
+        Arrays.fill(atInstant, CompiledProject.NONE);
+        loadInSlot = new int[compiled.slotCount()];
+        Arrays.fill(loadInSlot, CompiledProject.NONE);
+        loadOnOutput = new int[compiled.outputs.size()];
+        Arrays.fill(loadOnOutput, CompiledProject.NONE);
+        clock = new BoardClock(compiled, loadOnOutput);
+        int nodes = compiled.panelCount + 1;
         currents = new NodeCurrents[nodes];
-        Arrays.setAll(currents, node -> new NodeCurrents(plant, node));
-        byInstant = new InstantIndex(plant);
+        Arrays.setAll(currents, node -> new NodeCurrents(compiled, node));
+        byInstant = new InstantIndex(compiled);
         profiles = new InrushProfile[nodes];
-        profiles[0] = new InrushProfile(plant, byInstant);
+        profiles[0] = new InrushProfile(compiled, byInstant);
         for (int node = 1; node < nodes; node++) {
-            if (Double.isFinite(plant.limits.inrushAmps[node])) {
-                profiles[node] = new InrushProfile(plant, byInstant);
+            if (Double.isFinite(compiled.limits.inrushAmps[node])) {
+                profiles[node] = new InrushProfile(compiled, byInstant);
             }
         }
         events = new EventInrush[nodes];
         for (int node = 0; node < nodes; node++) {
-            if (plant.eventLoad.isAsked() && Double.isFinite(plant.limits.inrushAmps[node])) {
+            if (compiled.eventLoad.isAsked() && Double.isFinite(compiled.limits.inrushAmps[node])) {
                 events[node] = new EventInrush(this, node, byInstant);
             }
         }
-        roles = new RoleOrder(plant);
-        groups = new GroupSpread(plant);
+        roles = new RoleOrder(compiled);
+        groups = new GroupSpread(compiled);
         pairs = new PairCharges(this);
         deviationNano = new long[nodes];
         overload = new long[nodes];
-        interruptions = new int[plant.boardCount];
+        interruptions = new int[compiled.boardCount];
         nextPlace = new Place[loads];
         nextOutput = new Output[loads];
         changedLoads = new int[loads];
         isChanged = new boolean[loads];
         lifted = new IntBag(loads);
-        touchedBoards = new IntBag(plant.boardCount);
+        touchedBoards = new IntBag(compiled.boardCount);
         touchedNodes = new IntBag(nodes);
         unassigned = new IndexSet(loads);
         for (int load = 0; load < loads; load++) {
             unassigned.set(load, true);
         }
-        overloadedPanels = new IndexSet(plant.panelCount);
-        muddledBoards = new IndexSet(plant.boardCount);
+        overloadedPanels = new IndexSet(compiled.panelCount);
+        muddledBoards = new IndexSet(compiled.boardCount);
     }
 
-    public static Situation of(Plant plant, PlanSnapshot plan) {
-        Situation situation = new Situation(plant);
-        situation.take(plan);
-        return situation;
+    public static PlanSums of(CompiledProject compiled, PlanSnapshot plan) {
+        PlanSums sums = new PlanSums(compiled);
+        sums.take(plan);
+        return sums;
     }
 
     // ---- changes
@@ -122,8 +122,8 @@ public final class Situation {
 
     /** The plan as it is now. */
     public PlanSnapshot snapshot() {
-        Setting[] startDelays = new Setting[plant.boardCount];
-        Setting[] steps = new Setting[plant.boardCount];
+        Setting[] startDelays = new Setting[compiled.boardCount];
+        Setting[] steps = new Setting[compiled.boardCount];
         Arrays.setAll(startDelays, clock::startDelay);
         Arrays.setAll(steps, clock::step);
         return new PlanSnapshot(placeOf.clone(), outputOf.clone(), startDelays, steps);
@@ -190,13 +190,13 @@ public final class Situation {
         if (placeOf[load] != null) {
             for (int slot : placeOf[load].slots()) {
                 if (loadInSlot[slot] == load) {
-                    loadInSlot[slot] = Plant.NONE;
+                    loadInSlot[slot] = CompiledProject.NONE;
                 }
             }
         }
         if (outputOf[load] != null) {
             if (loadOnOutput[outputOf[load].index()] == load) {
-                loadOnOutput[outputOf[load].index()] = Plant.NONE;
+                loadOnOutput[outputOf[load].index()] = CompiledProject.NONE;
             }
             touchedBoards.add(outputOf[load].board());
         }
@@ -228,9 +228,9 @@ public final class Situation {
         }
         for (int board : clock.retimed(touchedBoards)) {
             touchedBoards.add(board);
-            for (int k = plant.firstOutput[board]; k < plant.firstOutput[board + 1]; k++) {
+            for (int k = compiled.firstOutput[board]; k < compiled.firstOutput[board + 1]; k++) {
                 int load = loadOnOutput[k];
-                if (load != Plant.NONE && !lifted.contains(load)) {
+                if (load != CompiledProject.NONE && !lifted.contains(load)) {
                     lift(load);
                 }
             }
@@ -241,13 +241,13 @@ public final class Situation {
     private void lift(int load) {
         lifted.add(load);
         sumInstant(load, -1);
-        atInstant[load] = Plant.NONE;
+        atInstant[load] = CompiledProject.NONE;
     }
 
     /** Brings a load back into every sum over the instants, as it will sit. */
     private void land(int load) {
         Output output = outputOf[load];
-        atInstant[load] = output == null ? Plant.NONE : plant.instants.indexOf(clock.onMicros(output));
+        atInstant[load] = output == null ? CompiledProject.NONE : compiled.instants.indexOf(clock.onMicros(output));
         sumInstant(load, 1);
     }
 
@@ -259,7 +259,7 @@ public final class Situation {
             addToProfiles(0, load, place, instant, sign);
             addToProfiles(place.panel() + 1, load, place, instant, sign);
         }
-        if (instant != Plant.NONE) {
+        if (instant != CompiledProject.NONE) {
             roles.add(load, instant, sign);
             byInstant.add(load, instant, sign);
         }
@@ -269,12 +269,12 @@ public final class Situation {
     private void addToProfiles(int node, int load, Place place, int instant, int sign) {
         touchedNodes.add(node);
         if (profiles[node] != null) {
-            if (instant != Plant.NONE || !plant.switched[load]) {
+            if (instant != CompiledProject.NONE || !compiled.switched[load]) {
                 profiles[node].add(load, place.phaseMask(), Math.max(0, instant), sign);
             }
         }
         if (events[node] != null) {
-            int board = outputOf[load] == null ? Plant.NONE : outputOf[load].board();
+            int board = outputOf[load] == null ? CompiledProject.NONE : outputOf[load].board();
             events[node].add(load, place.phaseMask(), board, instant, sign);
         }
     }
@@ -286,7 +286,7 @@ public final class Situation {
         if (place != null && moves) {
             addCurrents(0, load, place, sign);
             addCurrents(place.panel() + 1, load, place, sign);
-            if (plant.switched[load]) {
+            if (compiled.switched[load]) {
                 groups.addToPanel(load, place.panel(), sign);
             }
         }
@@ -294,10 +294,10 @@ public final class Situation {
             groups.addToBoard(load, output.board(), sign);
             boardsUsed += groups.loadsOn(output.board()) == (sign > 0 ? 1 : 0) ? sign : 0;
         }
-        if (place != null && (output != null || !plant.switched[load])) {
+        if (place != null && (output != null || !compiled.switched[load])) {
             unassigned.set(load, sign < 0);
         }
-        if (place != null && output != null && !plant.reach[output.board()].get(place.panel())) {
+        if (place != null && output != null && !compiled.reach[output.board()].get(place.panel())) {
             unreached += sign;
         }
     }
@@ -309,13 +309,13 @@ public final class Situation {
 
     /** How often a group's loads on a board are interrupted, in output order. */
     private void countInterruptions(int board) {
-        int previous = Plant.NONE - 1;
+        int previous = CompiledProject.NONE - 1;
         int broken = 0;
-        for (int k = plant.firstOutput[board]; k < plant.firstOutput[board + 1]; k++) {
+        for (int k = compiled.firstOutput[board]; k < compiled.firstOutput[board + 1]; k++) {
             int load = loadOnOutput[k];
-            if (load != Plant.NONE) {
-                int group = plant.group[load];
-                if (group != previous && group != Plant.NONE && seenBefore(board, k, group)) {
+            if (load != CompiledProject.NONE) {
+                int group = compiled.group[load];
+                if (group != previous && group != CompiledProject.NONE && seenBefore(board, k, group)) {
                     broken++;
                 }
                 previous = group;
@@ -327,8 +327,8 @@ public final class Situation {
     }
 
     private boolean seenBefore(int board, int output, int group) {
-        for (int k = plant.firstOutput[board]; k < output; k++) {
-            if (loadOnOutput[k] != Plant.NONE && plant.group[loadOnOutput[k]] == group) {
+        for (int k = compiled.firstOutput[board]; k < output; k++) {
+            if (loadOnOutput[k] != CompiledProject.NONE && compiled.group[loadOnOutput[k]] == group) {
                 return true;
             }
         }
@@ -342,13 +342,13 @@ public final class Situation {
         }
         deviationNano[node] = deviation;
         long over = currents[node].overload();
-        if (profiles[node] != null && Double.isFinite(plant.limits.inrushAmps[node])) {
+        if (profiles[node] != null && Double.isFinite(compiled.limits.inrushAmps[node])) {
             double excessAmps =
-                    profiles[node].peakUnits() / plant.envelopes.unitsPerAmp - plant.limits.inrushAmps[node];
+                    profiles[node].peakUnits() / compiled.envelopes.unitsPerAmp - compiled.limits.inrushAmps[node];
             over += Charges.overMilliAmps(excessAmps * Currents.NANO);
         }
         if (events[node] != null) {
-            over += events[node].charge(profiles[node], plant.limits.inrushAmps[node]);
+            over += events[node].charge(profiles[node], compiled.limits.inrushAmps[node]);
         }
         overloads += over - overload[node];
         overload[node] = over;
@@ -361,7 +361,7 @@ public final class Situation {
 
     /** How much hard rules are broken; 0 for a feasible plan. */
     public long hardCharge() {
-        return unassigned.size() * plant.unassignedCharge
+        return unassigned.size() * compiled.unassignedCharge
                 + (unreached + interrupted) * Charges.PLACE
                 + groups.charge()
                 + pairs.charge()
@@ -370,7 +370,7 @@ public final class Situation {
     }
 
     public double peakInrushAmps() {
-        return profiles[0].peakUnits() / plant.envelopes.unitsPerAmp;
+        return profiles[0].peakUnits() / compiled.envelopes.unitsPerAmp;
     }
 
     double supplyDeviationAmps() {
@@ -393,7 +393,7 @@ public final class Situation {
 
     /** The objective with another figure in the place of the peak. */
     public double objectiveWith(double peakAmps) {
-        ObjectiveWeights weights = plant.project.objective();
+        ObjectiveWeights weights = compiled.project.objective();
         return weights.peakInrush() * peakAmps
                 + weights.supplyImbalance() * supplyDeviationAmps()
                 + weights.panelImbalance() * panelDeviationsAmps()
@@ -403,7 +403,7 @@ public final class Situation {
 
     /** The profile's norm in the place of the peak: see {@link InrushProfile#norm}. */
     public double inrushNormAmps(int doublings) {
-        return profiles[0].norm(doublings) / plant.envelopes.unitsPerAmp;
+        return profiles[0].norm(doublings) / compiled.envelopes.unitsPerAmp;
     }
 
     public InrushProfile supplyProfile() {
@@ -457,17 +457,17 @@ public final class Situation {
         return outputOf[load];
     }
 
-    /** Instant at which a load comes on, or {@link Plant#NONE}. */
+    /** Instant at which a load comes on, or {@link CompiledProject#NONE}. */
     public int instantOf(int load) {
         return atInstant[load];
     }
 
-    /** Load whose breaker takes a plant-wide slot, or {@link Plant#NONE}. */
+    /** Load whose breaker takes a project-wide slot, or {@link CompiledProject#NONE}. */
     public int loadInSlot(int slot) {
         return loadInSlot[slot];
     }
 
-    /** Load on a plant-wide output, or {@link Plant#NONE}. */
+    /** Load on a project-wide output, or {@link CompiledProject#NONE}. */
     public int loadOnOutput(int output) {
         return loadOnOutput[output];
     }

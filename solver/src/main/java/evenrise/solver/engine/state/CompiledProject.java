@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
  * A project compiled for the search: everything by index, nothing that moves. Indexes follow the project's order; node 0
  * is the supply and node {@code panel + 1} a panel.
  */
-public final class Plant {
+public final class CompiledProject {
     public static final int PROCESSING = 0;
     public static final int AUXILIARY = 1;
     public static final int AMPLIFIER = 2;
@@ -41,9 +41,9 @@ public final class Plant {
     public final Place[][][] placeAt;
     /** Phases that a node has, as a mask. */
     public final int[] phasesOf;
-    /** First plant-wide slot of each panel; one more entry than panels. */
+    /** First project-wide slot of each panel; one more entry than panels. */
     public final int[] firstSlot;
-    /** First plant-wide output of each board; one more entry than boards. */
+    /** First project-wide output of each board; one more entry than boards. */
     public final int[] firstOutput;
 
     public final int[] role;
@@ -91,17 +91,17 @@ public final class Plant {
     public final Limits limits;
     public final Pairs pairs;
     public final Instants instants;
-    public final Envelopes envelopes;
+    public final EnvelopeRows envelopes;
     final EventLoad eventLoad;
     /** What a load without a place or output is charged. */
     final long unassignedCharge;
 
-    public Plant(Project project) {
+    public CompiledProject(Project project) {
         this(project, false);
     }
 
     /** @param placesAll whether a place that breaks a rating is better than none */
-    public Plant(Project project, boolean placesAll) {
+    public CompiledProject(Project project, boolean placesAll) {
         this.project = project;
         unassignedCharge = placesAll ? Charges.unassignedAtAnyCurrent(project) : Charges.UNASSIGNED;
         List<Phase> phases = project.supply().system().phases();
@@ -203,7 +203,7 @@ public final class Plant {
         limits = new Limits(project);
         pairs = new Pairs(project);
         instants = new InstantFinder(this).find();
-        envelopes = new Envelopes(project, instants);
+        envelopes = new EnvelopeRows(project, instants);
         eventLoad = new EventLoad(this);
     }
 

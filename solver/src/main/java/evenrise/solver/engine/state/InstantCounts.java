@@ -1,7 +1,7 @@
 package evenrise.solver.engine.state;
 
 /** Counts by instant, with the first and the last instant whose count is not zero. */
-final class Tally {
+final class InstantCounts {
     private final int[] counts;
     private int total;
     /** No instant before {@code first} or behind {@code last} has a count; both are tightened when asked for. */
@@ -9,7 +9,7 @@ final class Tally {
 
     private int last;
 
-    Tally(int size) {
+    InstantCounts(int size) {
         counts = new int[size];
         first = size;
         last = -1;

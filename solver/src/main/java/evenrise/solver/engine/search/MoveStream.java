@@ -1,13 +1,13 @@
 package evenrise.solver.engine.search;
 
-import evenrise.solver.engine.move.Aim;
 import evenrise.solver.engine.move.BoardRetime;
+import evenrise.solver.engine.move.DraftMove;
 import evenrise.solver.engine.move.Eviction;
 import evenrise.solver.engine.move.Insertion;
 import evenrise.solver.engine.move.Neighbourhood;
-import evenrise.solver.engine.move.Sketch;
+import evenrise.solver.engine.move.Targets;
 import evenrise.solver.engine.move.Wheel;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Random;
@@ -17,7 +17,7 @@ import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFac
 import org.optaplanner.core.impl.score.director.incremental.IncrementalScoreDirector;
 
 /** Draws moves without end, from the neighbourhoods by their weights. */
-public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangement> {
+public final class MoveStream implements MoveIteratorFactory<WorkingPlan, Rearrangement> {
     private static final int MOST_DRAWS = 200;
     /** One in so many changes of a small project comes together with a new setting of a board. */
     private static final int WITH_SETTING = 5;
@@ -33,14 +33,14 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
 
     private SplittableRandom random;
     private PlanScoreCalculator calculator;
-    private Situation situation;
-    private Aim aim;
-    private Sketch sketch;
+    private PlanSums sums;
+    private Targets targets;
+    private DraftMove draft;
     private List<Neighbourhood> wheel;
 
     @Override
     public long getSize(ScoreDirector<WorkingPlan> scoreDirector) {
-        return scoreDirector.getWorkingSolution().plant().loadCount();
+        return scoreDirector.getWorkingSolution().compiled().loadCount();
     }
 
     @Override
@@ -70,23 +70,23 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
     }
 
     private Rearrangement draw(WorkingPlan plan) {
-        Situation current = calculator.situation();
-        if (current != situation) {
-            situation = current;
-            aim = new Aim(situation);
-            sketch = new Sketch(situation);
-            wheel = Wheel.of(situation);
-            insertion = new Insertion(situation);
+        PlanSums current = calculator.sums();
+        if (current != sums) {
+            sums = current;
+            targets = new Targets(sums);
+            draft = new DraftMove(sums);
+            wheel = Wheel.of(sums);
+            insertion = new Insertion(sums);
         }
         for (int i = 0; i < MOST_DRAWS; i++) {
-            sketch.clear();
+            draft.clear();
             Neighbourhood neighbourhood = choose();
-            if (neighbourhood.draw(situation, aim, random, sketch) && !sketch.isEmpty()) {
-                if (situation.plant.isSmall() && random.nextInt(WITH_SETTING) == 0) {
+            if (neighbourhood.draw(sums, targets, random, draft) && !draft.isEmpty()) {
+                if (sums.compiled.isSmall() && random.nextInt(WITH_SETTING) == 0) {
                     // Where this leads nowhere, the first change stands alone.
-                    retime.draw(situation, aim, random, sketch);
+                    retime.draw(sums, targets, random, draft);
                 }
-                return Rearrangement.of(sketch, plan);
+                return Rearrangement.of(draft, plan);
             }
         }
         return new Rearrangement();
@@ -97,14 +97,14 @@ public final class Moves implements MoveIteratorFactory<WorkingPlan, Rearrangeme
      * out is rare while no rule is broken.
      */
     private Neighbourhood choose() {
-        if (situation.unassigned() > 0) {
-            double share = INSERTIONS + INSERTIONS_A_PART * situation.unassigned() / situation.plant.loadCount();
+        if (sums.unassigned() > 0) {
+            double share = INSERTIONS + INSERTIONS_A_PART * sums.unassigned() / sums.compiled.loadCount();
             if (random.nextDouble() < Math.min(0.5, share)) {
                 return insertion;
             }
         }
-        boolean broken = situation.hardCharge() > 0;
-        if ((broken || situation.plant.isSmall()) && random.nextInt(broken ? EVICTIONS_BROKEN : EVICTIONS_KEPT) == 0) {
+        boolean broken = sums.hardCharge() > 0;
+        if ((broken || sums.compiled.isSmall()) && random.nextInt(broken ? EVICTIONS_BROKEN : EVICTIONS_KEPT) == 0) {
             return eviction;
         }
         return wheel.get(random.nextInt(wheel.size()));

@@ -6,14 +6,14 @@ import evenrise.model.rules.Proof;
 import evenrise.model.rules.Referee;
 import evenrise.solver.engine.Progress;
 import evenrise.solver.engine.state.PlanMapper;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 
 /** Collects what the searches find and tells the listener of the best, often enough to be alive and no oftener. */
-final class ProgressBoard {
+final class SearchProgress {
     private static final long QUIET_NANOS = 300_000_000;
 
     /** Telling takes at most one part in so many of the time. */
@@ -34,7 +34,7 @@ final class ProgressBoard {
     private boolean isProven;
     private Runnable whenProven = () -> {};
 
-    ProgressBoard(long startNanos, Consumer<Progress> listener) {
+    SearchProgress(long startNanos, Consumer<Progress> listener) {
         this.startNanos = startNanos;
         this.listener = listener;
         this.lastTold = startNanos - 2 * QUIET_NANOS;
@@ -79,8 +79,8 @@ final class ProgressBoard {
                 && best.hardScore() == 0
                 && -best.softScore() / 1000.0 <= provenAmps + 2 * Proof.PROVEN_AMPS;
         if (isClose && !isProven) {
-            Situation situation = bestPlan.situation();
-            double amps = situation.objectiveWith(situation.peakInrushAmps());
+            PlanSums sums = bestPlan.sums();
+            double amps = sums.objectiveWith(sums.peakInrushAmps());
             isProven = amps <= provenAmps + Proof.PROVEN_AMPS - ROUNDING_AMPS;
             if (isProven) {
                 whenProven.run();
@@ -116,13 +116,13 @@ final class ProgressBoard {
     private void tell() {
         long begin = System.nanoTime();
         WorkingPlan plan = bestPlan;
-        Situation situation = plan.situation();
+        PlanSums sums = plan.sums();
         listener.accept(new Progress(
                 elapsedSeconds(),
                 movesKnown,
                 -best.softScore() / 1000.0,
-                situation.peakInrushAmps(),
-                situation.supplyImbalancePercent(),
+                sums.peakInrushAmps(),
+                sums.supplyImbalancePercent(),
                 best.hardScore() == 0 ? 0 : brokenPlaces(plan),
                 provenAmps));
         lastTold = System.nanoTime();
@@ -132,8 +132,8 @@ final class ProgressBoard {
 
     /** As the referee counts them. */
     private static int brokenPlaces(WorkingPlan plan) {
-        PlanMapper mapper = new PlanMapper(plan.plant());
-        Plan finished = PlanFinisher.timed(plan.plant().project, mapper.toPlan(plan.snapshot()));
-        return Referee.judge(plan.plant().project, finished).violations().size();
+        PlanMapper mapper = new PlanMapper(plan.compiled());
+        Plan finished = PlanFinisher.timed(plan.compiled().project, mapper.toPlan(plan.snapshot()));
+        return Referee.judge(plan.compiled().project, finished).violations().size();
     }
 }

@@ -9,7 +9,7 @@ import java.util.Arrays;
  * What each load draws from its switch-on, instant by instant, in whole units of current so that adding and taking away
  * leaves no rounding behind. The unit is as fine as lets the sum of all peaks stay an {@code int}.
  */
-public final class Envelopes {
+public final class EnvelopeRows {
     private static final double MOST_UNITS = 1 << 30;
     private static final double FINEST_UNITS_PER_AMP = 1e6;
 
@@ -22,7 +22,7 @@ public final class Envelopes {
     /** On a grid: current above the base by number of intervals since switch-on, until only the base is left. */
     private final int[][] rows;
 
-    Envelopes(Project project, Instants instants) {
+    EnvelopeRows(Project project, Instants instants) {
         this.instants = instants;
         int count = project.loads().size();
         envelopes = new InrushEnvelope[count];

@@ -3,20 +3,20 @@ package evenrise.solver.engine.search;
 import evenrise.model.plan.Plan;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.solver.engine.BoundSource;
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.PlanMapper;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.Optional;
 
 /** Passes bounds and plans between a source of bounds and the board on which searches report. */
-final class ProofDesk implements BoundSource.Desk {
+final class SharedIncumbent implements BoundSource.Incumbent {
     private final PlanMapper mapper;
-    private final Plant plant;
-    private final ProgressBoard progress;
+    private final CompiledProject compiled;
+    private final SearchProgress progress;
 
-    ProofDesk(Plant plant, ProgressBoard progress) {
-        this.plant = plant;
-        this.mapper = new PlanMapper(plant);
+    SharedIncumbent(CompiledProject compiled, SearchProgress progress) {
+        this.compiled = compiled;
+        this.mapper = new PlanMapper(compiled);
         this.progress = progress;
     }
 
@@ -27,9 +27,9 @@ final class ProofDesk implements BoundSource.Desk {
 
     @Override
     public void plan(Plan plan) {
-        Situation situation = mapper.toSituation(plan);
-        WorkingPlan working = WorkingPlan.of(plant, situation.snapshot());
-        working.setScore(PlanScoreCalculator.score(situation));
+        PlanSums sums = mapper.toSums(plan);
+        WorkingPlan working = WorkingPlan.of(compiled, sums.snapshot());
+        working.setScore(PlanScoreCalculator.score(sums));
         progress.offer(working, working.score(), 0);
     }
 
@@ -37,6 +37,6 @@ final class ProofDesk implements BoundSource.Desk {
     public Optional<Plan> best() {
         return progress.best()
                 .filter(plan -> plan.score() != null && plan.score().hardScore() == 0)
-                .map(plan -> PlanFinisher.timed(plant.project, mapper.toPlan(plan.snapshot())));
+                .map(plan -> PlanFinisher.timed(compiled.project, mapper.toPlan(plan.snapshot())));
     }
 }

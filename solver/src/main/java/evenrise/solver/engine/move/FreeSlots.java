@@ -1,24 +1,24 @@
 package evenrise.solver.engine.move;
 
+import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.IntBag;
 import evenrise.solver.engine.state.NodeCurrents;
 import evenrise.solver.engine.state.Place;
-import evenrise.solver.engine.state.Plant;
-import evenrise.solver.engine.state.Situation;
+import evenrise.solver.engine.state.PlanSums;
 import java.util.SplittableRandom;
 
 /** Finds spots in a panel for loads that move in, counting as free what others leave in the same change. */
-final class Room {
-    private final Situation situation;
-    private final Plant plant;
+final class FreeSlots {
+    private final PlanSums sums;
+    private final CompiledProject compiled;
     private final IntBag left;
     private final IntBag taken;
 
-    Room(Situation situation) {
-        this.situation = situation;
-        this.plant = situation.plant;
-        left = new IntBag(plant.slotCount());
-        taken = new IntBag(plant.slotCount());
+    FreeSlots(PlanSums sums) {
+        this.sums = sums;
+        this.compiled = sums.compiled;
+        left = new IntBag(compiled.slotCount());
+        taken = new IntBag(compiled.slotCount());
     }
 
     void clear() {
@@ -29,8 +29,8 @@ final class Room {
     /** Counts as free what these loads will leave, going to a board that does not reach their panels. */
     void leaveFor(int[] loads, int board) {
         for (int load : loads) {
-            Place place = situation.placeOf(load);
-            if (place != null && !plant.reach[board].get(place.panel())) {
+            Place place = sums.placeOf(load);
+            if (place != null && !compiled.reach[board].get(place.panel())) {
                 leave(place);
             }
         }
@@ -44,16 +44,16 @@ final class Room {
     }
 
     /** Finds a spot in a board's panel for each load whose own the board does not reach; false where one is missing. */
-    boolean settle(int[] loads, int board, SplittableRandom random, Sketch sketch) {
-        for (int poles = plant.phaseCount; poles >= 1; poles--) {
+    boolean settle(int[] loads, int board, SplittableRandom random, DraftMove draft) {
+        for (int poles = compiled.phaseCount; poles >= 1; poles--) {
             for (int load : loads) {
-                Place place = situation.placeOf(load);
-                if (plant.poles[load] == poles && (place == null || !plant.reach[board].get(place.panel()))) {
-                    Place taken = take(load, plant.boardPanel[board], random);
+                Place place = sums.placeOf(load);
+                if (compiled.poles[load] == poles && (place == null || !compiled.reach[board].get(place.panel()))) {
+                    Place taken = take(load, compiled.boardPanel[board], random);
                     if (taken == null) {
                         return false;
                     }
-                    sketch.place(load, taken);
+                    draft.place(load, taken);
                 }
             }
         }
@@ -67,13 +67,13 @@ final class Room {
      * @return null where none fits
      */
     Place take(int load, int panel, SplittableRandom random) {
-        int slots = plant.firstSlot[panel + 1] - plant.firstSlot[panel];
+        int slots = compiled.firstSlot[panel + 1] - compiled.firstSlot[panel];
         int offset = random.nextInt(slots);
         Place best = null;
         long least = Long.MAX_VALUE;
         for (int i = 0; i < slots; i++) {
-            Place place = plant.placeAt[panel][1 + (offset + i) % slots][plant.poles[load]];
-            if (place != null && plant.mayTake(load, place) && isFree(place)) {
+            Place place = compiled.placeAt[panel][1 + (offset + i) % slots][compiled.poles[load]];
+            if (place != null && compiled.mayTake(load, place) && isFree(place)) {
                 long carried = carried(place);
                 if (carried < least) {
                     least = carried;
@@ -91,7 +91,7 @@ final class Room {
 
     private boolean isFree(Place place) {
         for (int slot : place.slots()) {
-            boolean free = situation.loadInSlot(slot) == Plant.NONE || left.contains(slot);
+            boolean free = sums.loadInSlot(slot) == CompiledProject.NONE || left.contains(slot);
             if (!free || taken.contains(slot)) {
                 return false;
             }
@@ -100,9 +100,9 @@ final class Room {
     }
 
     private long carried(Place place) {
-        NodeCurrents currents = situation.currents(place.panel() + 1);
+        NodeCurrents currents = sums.currents(place.panel() + 1);
         long most = 0;
-        for (int phase = 0; phase < plant.phaseCount; phase++) {
+        for (int phase = 0; phase < compiled.phaseCount; phase++) {
             if ((place.phaseMask() >> phase & 1) != 0) {
                 most = Math.max(most, currents.runningNano(phase));
             }
