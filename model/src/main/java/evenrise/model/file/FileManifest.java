@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import evenrise.model.plan.Cautions;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -58,6 +59,7 @@ record FileManifest(List<Entry> entries) {
 
     void write(Path file) throws WriteFailed {
         ObjectNode root = MAPPER.createObjectNode().put("format", "evenrise-files/1");
+        Cautions.ALL.forEach(root.putArray("cautions")::add);
         ArrayNode files = root.putArray("files");
         for (Entry each : entries) {
             ObjectNode entry = files.addObject().put("name", each.name()).put("sha256", each.sha256());

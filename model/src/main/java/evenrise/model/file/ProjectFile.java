@@ -2,6 +2,7 @@ package evenrise.model.file;
 
 import evenrise.model.check.Feasibility;
 import evenrise.model.check.ProjectChecks;
+import evenrise.model.plan.Cautions;
 import evenrise.model.project.Project;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -35,16 +36,20 @@ public final class ProjectFile {
     }
 
     /**
-     * Writes the file as a whole or not at all.
+     * Writes the file as a whole or not at all, with the cautions of this version.
      *
      * @throws WriteFailed with a message that names the file and the cause
      */
     public static void write(Project project, Path file, Format format) throws WriteFailed {
-        WholeFile.write(file, FileText.of(project, format));
+        WholeFile.write(file, text(project, format));
     }
 
     /** Leaves the stream open. */
     public static void write(Project project, OutputStream out, Format format) throws WriteFailed {
-        WholeFile.write(out, FileText.of(project, format));
+        WholeFile.write(out, text(project, format));
+    }
+
+    private static String text(Project project, Format format) {
+        return FileText.of(project.withCautions(Cautions.ALL), format);
     }
 }

@@ -18,6 +18,7 @@ import com.github.victools.jsonschema.generator.SchemaVersion;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.Words;
 import evenrise.model.event.EventScript;
+import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import java.lang.reflect.RecordComponent;
@@ -56,6 +57,7 @@ public final class Schemas {
     private static String text(Class<? extends Record> type, String title, String format) {
         ObjectNode schema = new SchemaGenerator(config(format).build()).generateSchema(type);
         schema.put("title", title);
+        schema.put("$comment", String.join(" ", Cautions.ALL));
         try {
             return MAPPER.writeValueAsString(schema).replace("\r\n", "\n") + "\n";
         } catch (JsonProcessingException e) {

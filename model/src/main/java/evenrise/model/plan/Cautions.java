@@ -13,5 +13,18 @@ public final class Cautions {
             "Peaks are sums of simple envelopes, from currents as the project states them; they are told at nominal"
                     + " voltage unless a voltage stands beside them; measure on site.");
 
+    /** How a line or a row begins that says a caution in a table; our readers skip it. */
+    private static final String COMMENT = "# Caution: ";
+
     private Cautions() {}
+
+    /** For tables of values, which have no other place: a line each, below the last row. */
+    public static List<String> comments() {
+        return ALL.stream().map(each -> COMMENT + each).toList();
+    }
+
+    /** Whether the first cell of a row is one of those lines, of whatever version. */
+    public static boolean isComment(String cell) {
+        return cell.strip().startsWith(COMMENT.strip());
+    }
 }

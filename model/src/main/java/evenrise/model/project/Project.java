@@ -56,7 +56,10 @@ public record Project(
         Optional<Catalogue> catalogue,
 
         @Field(meaning = "How a real switch-on differs from the worst one", optional = true)
-        Optional<Scatter> scatter)
+        Optional<Scatter> scatter,
+
+        @Field(meaning = "Cautions for whoever works from this project, by the program that wrote it", optional = true)
+        List<String> cautions)
         implements ProjectBuilder.With {
 
     /** The format that this software reads and writes. */
@@ -80,12 +83,14 @@ public record Project(
                 electrical,
                 behaviour,
                 catalogue,
-                scatter);
+                scatter,
+                cautions);
         panels = List.copyOf(panels);
         boardTypes = List.copyOf(boardTypes);
         boards = List.copyOf(boards);
         shutdownGroups = List.copyOf(shutdownGroups);
         loads = List.copyOf(loads);
+        cautions = List.copyOf(cautions);
     }
 
     /** What the control does, as stated or by default. */

@@ -1,5 +1,6 @@
 package evenrise.solver.cli;
 
+import evenrise.model.plan.Cautions;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -7,7 +8,10 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
-/** Tables of values as RFC 4180 has them. A text that a spreadsheet would take for a formula begins with an apostrophe. */
+/**
+ * Tables of values as RFC 4180 has them, with the cautions as lines of comment below. A text that a spreadsheet would
+ * take for a formula begins with an apostrophe; one that begins like a comment is quoted.
+ */
 final class Csv {
     private Csv() {}
 
@@ -20,6 +24,7 @@ final class Csv {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        Cautions.comments().forEach(line -> text.append(line).append("\r\n"));
         return text.toString();
     }
 

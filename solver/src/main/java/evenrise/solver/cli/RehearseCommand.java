@@ -10,6 +10,7 @@ import evenrise.model.file.Reading;
 import evenrise.model.file.ScriptFile;
 import evenrise.model.file.WholeFile;
 import evenrise.model.file.WriteFailed;
+import evenrise.model.plan.Cautions;
 import evenrise.model.project.Project;
 import evenrise.model.project.Scatter;
 import evenrise.model.review.Networks;
@@ -163,7 +164,7 @@ final class RehearseCommand implements Callable<Integer> {
         List<NodeScatter> nodes = Trials.of(layout, chances, Networks.of(layout), trials, seed, side);
         String name = layout.project().name();
         if (trace != null) {
-            writeText(Json.of(new ScatterSheet(ScatterSheet.FORMAT, name, trials, seed, nodes)) + "\n");
+            writeText(Json.of(new ScatterSheet(ScatterSheet.FORMAT, name, trials, seed, nodes, Cautions.ALL)) + "\n");
         }
         terminal.print(terminal.out(), AssessmentText.lines(evaluation.assessment(), terminal.outPaint()));
         terminal.print(terminal.out(), List.of(""));

@@ -95,7 +95,7 @@ final class ReworkFolder {
         for (FrontPoint each : points) {
             files.add(FrontSheet.planName(each.moves()), bytes(out -> PlanFile.write(each.plan(), out, Format.JSON)));
         }
-        files.add("front.csv", utf8(sheet.csv()));
+        files.add("front.csv", utf8(Csv.of(sheet.values())));
         files.add(FRONT, utf8(Json.of(sheet) + "\n"));
         files.add("work.json", utf8(Json.of(WorkFile.of(Cautions.ALL, order)) + "\n"));
         files.add("work.txt", utf8(WorkSheetText.pages(project, built, order)));

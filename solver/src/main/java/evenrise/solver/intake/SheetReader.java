@@ -1,5 +1,6 @@
 package evenrise.solver.intake;
 
+import evenrise.model.plan.Cautions;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -63,9 +64,14 @@ final class SheetReader {
                 try (Stream<org.dhatim.fastexcel.reader.Row> stream = sheet.openStream()) {
                     stream.forEach(row -> rows.add(row(row)));
                 }
-                sheets.add(new Sheet(
-                        sheet.getName(),
-                        rows.stream().filter(row -> !row.isBlank()).toList()));
+                boolean isCautions = !rows.isEmpty() && rows.stream().allMatch(SheetReader::isCaution);
+                if (!isCautions) {
+                    sheets.add(new Sheet(
+                            sheet.getName(),
+                            rows.stream()
+                                    .filter(row -> !row.isBlank() && !isCaution(row))
+                                    .toList()));
+                }
             }
         } catch (IOException | RuntimeException e) {
             // What the parsers throw for some broken workbooks is not declared; nothing of ours throws in there. Their
@@ -74,6 +80,11 @@ final class SheetReader {
                     "it is no whole workbook. Maybe open it in a spreadsheet program and save it anew", e);
         }
         return sheets;
+    }
+
+    /** Our own tables end with cautions. */
+    private static boolean isCaution(Sheet.Row row) {
+        return Cautions.isComment(row.cell(0).text());
     }
 
     /** A small file can unpack to gigabytes: the sizes are in its directory, before anything is unpacked. */
@@ -143,7 +154,7 @@ final class SheetReader {
                 List<Cell> cells = new ArrayList<>();
                 each.stream().limit(MOST_COLUMNS).forEach(cell -> cells.add(Cell.text(cell)));
                 Sheet.Row row = new Sheet.Row((int) each.getRecordNumber(), cells);
-                if (!row.isBlank()) {
+                if (!row.isBlank() && !isCaution(row)) {
                     rows.add(row);
                 }
             }

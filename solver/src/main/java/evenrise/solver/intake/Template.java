@@ -1,5 +1,6 @@
 package evenrise.solver.intake;
 
+import evenrise.model.plan.Cautions;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -83,6 +84,7 @@ public final class Template {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        Cautions.comments().forEach(line -> text.append(line).append("\r\n"));
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
@@ -107,6 +109,12 @@ public final class Template {
                 }
             }
             sheet.freezePane(0, 1);
+            Worksheet cautions = workbook.newWorksheet("Cautions");
+            List<String> lines = Cautions.comments();
+            for (int row = 0; row < lines.size(); row++) {
+                cautions.value(row, 0, lines.get(row));
+            }
+            cautions.width(0, 120);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

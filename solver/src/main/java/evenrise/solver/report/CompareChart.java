@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.plan.Cautions;
 import evenrise.solver.compare.Finding;
 import evenrise.solver.compare.Front;
 import java.util.List;
@@ -14,6 +15,9 @@ public final class CompareChart {
     private static final int TOP = 56;
     private static final int BOTTOM = 56;
     private static final int TICKS = 5;
+    private static final int LINE = 14;
+    private static final List<String> CAUTION_LINES =
+            Cautions.ALL.stream().flatMap(each -> Wrap.lines("", each).stream()).toList();
 
     private final List<Finding> sound;
     private final List<Finding> front;
@@ -74,10 +78,10 @@ public final class CompareChart {
         add(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" font-family=\"sans-serif\""
                         + " font-size=\"12\">\n",
-                WIDTH, HEIGHT);
+                WIDTH, HEIGHT + LINE * (CAUTION_LINES.size() + 1));
         add(
                 "<title>Price against peak inrush: %s</title>\n<rect width=\"%d\" height=\"%d\" fill=\"#fff\"/>\n",
-                project, WIDTH, HEIGHT);
+                project, WIDTH, HEIGHT + LINE * (CAUTION_LINES.size() + 1));
         add(
                 "<text x=\"%d\" y=\"22\" font-size=\"15\" font-weight=\"bold\">%s: price against peak inrush</text>\n",
                 LEFT, project);
@@ -104,7 +108,16 @@ public final class CompareChart {
                 (TOP + HEIGHT - BOTTOM) / 2);
         sound.stream().filter(each -> !front.contains(each)).forEach(each -> mark(each, false));
         front.forEach(each -> mark(each, true));
+        cautions();
         return svg.append("</svg>\n").toString();
+    }
+
+    private void cautions() {
+        for (int i = 0; i < CAUTION_LINES.size(); i++) {
+            add(
+                    "<text x=\"%d\" y=\"%d\" font-size=\"10\" fill=\"#444\">%s</text>\n",
+                    LEFT, HEIGHT + LINE * (i + 1), escaped(CAUTION_LINES.get(i)));
+        }
     }
 
     private void mark(Finding each, boolean isOnFront) {

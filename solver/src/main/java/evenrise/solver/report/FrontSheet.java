@@ -1,12 +1,14 @@
 package evenrise.solver.report;
 
+import evenrise.model.plan.Cautions;
 import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
 /** A front of plans as records, for JSON and CSV. */
-public record FrontSheet(String project, FrontRow asBuilt, List<FrontRow> points) {
+public record FrontSheet(List<String> cautions, String project, FrontRow asBuilt, List<FrontRow> points) {
     /** Name of the file that holds the plan with so many moves. */
     public static String planName(int moves) {
         return String.format(Locale.ROOT, "plan-%04d.json", moves);
@@ -14,6 +16,7 @@ public record FrontSheet(String project, FrontRow asBuilt, List<FrontRow> points
 
     public static FrontSheet of(String project, Front front, FrontPoint chosen) {
         return new FrontSheet(
+                Cautions.ALL,
                 project,
                 FrontRow.of(front.asBuilt(), "", front.asBuilt() == chosen),
                 front.points().stream()
@@ -21,37 +24,38 @@ public record FrontSheet(String project, FrontRow asBuilt, List<FrontRow> points
                         .toList());
     }
 
-    /** A header and a line a point, RFC 4180; no field needs quotes. */
-    public String csv() {
-        StringBuilder text = new StringBuilder("moves,breakers,leads,board_settings,hard_violations,objective,"
-                + "peak_inrush_a,supply_imbalance_pct,duration_s,plan,chosen\r\n");
-        line(asBuilt, text);
-        points.forEach(row -> line(row, text));
-        return text.toString();
+    /** As a table of values: a header and a row a point. */
+    public List<List<String>> values() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                "moves",
+                "breakers",
+                "leads",
+                "board_settings",
+                "hard_violations",
+                "objective",
+                "peak_inrush_a",
+                "supply_imbalance_pct",
+                "duration_s",
+                "plan",
+                "chosen"));
+        rows.add(row(asBuilt));
+        points.forEach(each -> rows.add(row(each)));
+        return rows;
     }
 
-    private static void line(FrontRow row, StringBuilder text) {
-        text.append(row.moves())
-                .append(',')
-                .append(row.breakers())
-                .append(',')
-                .append(row.leads())
-                .append(',')
-                .append(row.boardSettings())
-                .append(',')
-                .append(row.hardViolations())
-                .append(',')
-                .append(row.objective())
-                .append(',')
-                .append(row.peakInrushAmps())
-                .append(',')
-                .append(row.supplyImbalancePercent())
-                .append(',')
-                .append(row.durationSeconds())
-                .append(',')
-                .append(row.plan())
-                .append(',')
-                .append(row.isChosen() ? "yes" : "no")
-                .append("\r\n");
+    private static List<String> row(FrontRow row) {
+        return List.of(
+                String.valueOf(row.moves()),
+                String.valueOf(row.breakers()),
+                String.valueOf(row.leads()),
+                String.valueOf(row.boardSettings()),
+                String.valueOf(row.hardViolations()),
+                String.valueOf(row.objective()),
+                String.valueOf(row.peakInrushAmps()),
+                String.valueOf(row.supplyImbalancePercent()),
+                String.valueOf(row.durationSeconds()),
+                row.plan(),
+                row.isChosen() ? "yes" : "no");
     }
 }

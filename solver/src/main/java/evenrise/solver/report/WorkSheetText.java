@@ -39,7 +39,9 @@ public final class WorkSheetText {
             pages.add(String.join("\n", sheet(project, order, before, each, pages.size() + 1, words)) + "\n");
             before = each.after();
         }
-        return pages.isEmpty() ? "Nothing is to be done.\n" : String.join("\f", pages);
+        return pages.isEmpty()
+                ? "Nothing is to be done.\n\n" + String.join("\n", CautionText.lines(Cautions.ALL, Paint.NONE)) + "\n"
+                : String.join("\f", pages);
     }
 
     private static List<String> sheet(

@@ -1,5 +1,6 @@
 package evenrise.solver.rework;
 
+import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
@@ -101,6 +102,9 @@ public final class MeasuredCsv {
             for (CSVRecord record : parser) {
                 // The parser stands at the end of the record, which in these tables is its only line.
                 line = parser.getCurrentLineNumber();
+                if (Cautions.isComment(record.get(0))) {
+                    continue;
+                }
                 if (record.getRecordNumber() == 1) {
                     header(record);
                     if (!problems.isEmpty()) {

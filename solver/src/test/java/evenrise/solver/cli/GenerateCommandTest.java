@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
+import evenrise.model.plan.Cautions;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
 import evenrise.solver.sample.Sample;
@@ -42,7 +43,7 @@ class GenerateCommandTest {
         Reading<Project> read = ProjectFile.read(file);
         assertThat(code).isZero();
         assertThat(read.problems()).isEmpty();
-        assertThat(read.value()).contains(Sample.venue(9, 5));
+        assertThat(read.value()).contains(Sample.venue(9, 5).withCautions(Cautions.ALL));
     }
 
     @Test

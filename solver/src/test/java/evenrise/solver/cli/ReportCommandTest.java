@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import evenrise.model.file.PlanFile;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.plan.Assignment;
+import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Load;
 import evenrise.solver.engine.Budget;
@@ -320,8 +321,8 @@ class ReportCommandTest {
         Shell.Result result = report("--format", "csv", "--trials", "200", "--against", plan.toString());
 
         assertThat(result.out()).contains("circuits.csv", "percentiles.csv", "differences.csv");
-        assertThat(Files.readAllLines(documents.resolve("circuits.csv"))).hasSize(121);
-        assertThat(Files.readAllLines(documents.resolve("differences.csv"))).hasSize(1);
+        assertThat(Files.readAllLines(documents.resolve("circuits.csv"))).hasSize(121 + Cautions.ALL.size());
+        assertThat(Files.readAllLines(documents.resolve("differences.csv"))).hasSize(1 + Cautions.ALL.size());
     }
 
     @Test

@@ -7,6 +7,7 @@ import static evenrise.model.Fixtures.aProject;
 import static evenrise.model.Fixtures.anAssignment;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
@@ -87,6 +88,15 @@ class MeasuredCsvTest {
                     .asString()
                     .contains("hoist", "1 of its 3 phases");
         }
+    }
+
+    @Test
+    void skipsTheCautionsOfOurOwnTables() {
+        String text =
+                "load,phase,amps\namp-1,A,8.1\n" + String.join("\n", Cautions.comments()) + "\n\"# Caution: x\",,\n";
+
+        assertThat(read(text).problems()).isEmpty();
+        assertThat(read(text).currents()).hasSize(1);
     }
 
     @Nested
