@@ -1,19 +1,26 @@
 package evenrise.model.validation;
 
 import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.Lag;
+import evenrise.model.electrical.LineAmps;
+import evenrise.model.electrical.LineCurrents;
+import evenrise.model.electrical.LineValues;
 import evenrise.model.electrical.breaker.Disconnection;
 import evenrise.model.electrical.breaker.InstantaneousBand;
 import evenrise.model.electrical.conductor.ConductorImpedance;
 import evenrise.model.electrical.conductor.ConductorSize;
 import evenrise.model.electrical.source.FaultCurrent;
+import evenrise.model.electrical.source.RadialPlant;
 import evenrise.model.electrical.source.SharedSource;
 import evenrise.model.electrical.source.SourceImpedance;
 import evenrise.model.electrical.source.StepDip;
 import evenrise.model.project.ConductorMaterial;
 import evenrise.model.project.Conduit;
+import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.TripCurve;
 import java.util.List;
+import java.util.Map;
 
 /** Outside values of fault currents, dips and shared sources. */
 final class SourceChecks extends CheckList {
@@ -33,6 +40,8 @@ final class SourceChecks extends CheckList {
         table.coldAndWarm();
         table.loops();
         table.dips();
+        table.neutrals();
+        table.lineCurrents();
         table.peaks();
         return List.copyOf(table.checks);
     }
@@ -213,6 +222,70 @@ final class SourceChecks extends CheckList {
         return ConductorImpedance.perKilometre(
                         ConductorSize.of(size).orElseThrow(), ConductorMaterial.COPPER, Conduit.STEEL, celsius)
                 .times(kilometres);
+    }
+
+    /** Lines and neutral of 0.05 + j0.05 Ω each, 120/208 V: what 200 A from A, or between A and B, do to every voltage. */
+    private void neutrals() {
+        Impedance wire = new Impedance(0.05, 0.05);
+        RadialPlant plant = new RadialPlant(
+                PhaseSystem.THREE_PHASE,
+                120,
+                Impedance.ZERO,
+                Map.of("P", RadialPlant.feeder(PhaseSystem.THREE_PHASE, wire, wire)));
+        String how = BY_HAND + ": V − Z·I − Zn·In by phasors";
+        String inputs = "200 A from A, lines and neutral 0.05 + j0.05 Ω, 120 V, power factor ";
+        double[][] expected = {{1, 101.98, 133.71, 117.14}, {0.7, 91.72, 127.54, 127.77}, {0.3, 95.82, 121.43, 132.15}};
+        for (double[] row : expected) {
+            LineValues volts = volts(plant, row[0], Phase.A);
+            for (Phase phase : Phase.values()) {
+                number(
+                        DIPS,
+                        "phase " + phase + " beside a shared neutral",
+                        inputs + row[0],
+                        row[1 + phase.ordinal()],
+                        0.005,
+                        "V",
+                        volts.line(phase).length(),
+                        how);
+            }
+        }
+        LineValues between = volts(plant, 0.3, Phase.A, Phase.B);
+        number(
+                DIPS,
+                "between lines A and B",
+                "200 A between them, lines 0.05 + j0.05 Ω, 208 V, power factor 0.3",
+                183.24,
+                0.01,
+                "V",
+                between.a().minus(between.b()).length(),
+                how);
+    }
+
+    private static LineValues volts(RadialPlant plant, double powerFactor, Phase... phases) {
+        LineCurrents lines = new LineCurrents(PhaseSystem.THREE_PHASE);
+        lines.add(List.of(phases), 200, Lag.behind(powerFactor));
+        return plant.voltages(Map.of("P", RadialPlant.Draw.of(lines.lines()))).at("P");
+    }
+
+    /** 15 A each from A to B, from C to A, and at power factor 0.6 from B and from C. */
+    private void lineCurrents() {
+        LineAmps lines = new LineAmps(PhaseSystem.THREE_PHASE);
+        lines.add(List.of(Phase.A, Phase.B), 15, Lag.NONE, 0);
+        lines.add(List.of(Phase.C, Phase.A), 15, Lag.NONE, 0);
+        lines.add(List.of(Phase.B), 15, Lag.behind(0.6), 0);
+        lines.add(List.of(Phase.C), 15, Lag.behind(0.6), 0);
+        double[] expected = {25.98, 29.39, 22.45};
+        for (Phase phase : Phase.values()) {
+            number(
+                    "Line currents by phasors",
+                    "line " + phase,
+                    "15 A each A-B, C-A, B and C at 0.6; sums 30 A a line",
+                    expected[phase.ordinal()],
+                    0.005,
+                    "A",
+                    lines.amps(phase),
+                    BY_HAND + ": sum of phasors");
+        }
     }
 
     private void dips() {
