@@ -43,7 +43,7 @@ class WorkSheetTextTest {
     @Test
     void namesTheLimitThatIsBrokenAtTheEndOfAStage() {
         assertThat(sheet(28))
-                .contains("The plant is NOT whole", "rating: ", "phase A", "28.00 A", "24.00 A")
+                .contains("The plant is NOT whole", "rating: ", "phase A runs at 28", "of 30", "which is 24")
                 .doesNotContain("may run.", "may run;");
     }
 
