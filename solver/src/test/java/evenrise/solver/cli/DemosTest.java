@@ -62,8 +62,8 @@ class DemosTest {
         Evaluation evaluation = planned(scenario);
 
         int code = ExitCode.of(evaluation.assessment(), false);
-        List<Integer> said = SAID.matcher(Files.readString(
-                        DATASETS.resolve(scenario).resolve("README.md")))
+        List<Integer> said = SAID.matcher(
+                        Files.readString(DATASETS.resolve(scenario).resolve("README.md")))
                 .results()
                 .map((MatchResult each) -> Integer.valueOf(each.group(1)))
                 .distinct()
