@@ -132,6 +132,9 @@ final class DeviceTripCheck implements ElectricalCheck {
         double half = load.inrushHalfMillis() / 1000;
         double fromRest = TripEquivalent.inrushAmps(load.idleAmps(), load.inrushAmps(), half, frequency);
         double inUse = fromRest + use - load.idleAmps();
+        if (breaker.band().isPresent() && load.inrushPeakAmps().isPresent()) {
+            findings.made(ID, load.id());
+        }
         if (breaker.band().isEmpty() || fromRest > breaker.holdsAmps() || inUse <= breaker.holdsAmps() + 1e-9) {
             return;
         }

@@ -52,6 +52,10 @@ final class MotorServiceCheck implements ElectricalCheck {
         Map<String, Impedance> feeders = Feeders.impedances(layout);
         MotorDips dips = new MotorDips(layout, source.get(), feeders);
         motors.forEach(each -> dips(layout, each, dips, findings));
+        layout.placements().stream()
+                .filter(each -> each.fits() && each.load().rideThrough().isPresent())
+                .filter(each -> motors.stream().anyMatch(motor -> !motor.id().equals(each.id())))
+                .forEach(each -> findings.made(ID, each.id()));
         findings.notChecked(
                 ID,
                 layout.project().panels().stream()
@@ -110,6 +114,7 @@ final class MotorServiceCheck implements ElectricalCheck {
 
     private static void limit(Fed fed, MotorStarting start, Grade grade, String when, Findings findings) {
         OptionalDouble limit = fed.limits().inrushLimitAmps();
+        limit.ifPresent(any -> findings.made(ID, fed.node()));
         if (limit.isPresent() && start.peakAmps() > limit.getAsDouble()) {
             findings.add(Remark.builder()
                     .check(ID)

@@ -22,6 +22,9 @@ final class RotationCheck implements ElectricalCheck {
     @Override
     public void review(Layout layout, Findings findings) {
         layout.placements().stream()
+                .filter(each -> each.fits() && Rotation.matters(each.load()))
+                .forEach(each -> findings.made(ID, each.id()));
+        layout.placements().stream()
                 .filter(each -> each.fits() && Rotation.isReversed(each))
                 .forEach(each -> findings.add(remark(
                         each,

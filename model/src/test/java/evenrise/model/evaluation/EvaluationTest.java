@@ -16,8 +16,11 @@ import evenrise.model.plan.CheckCount;
 import evenrise.model.plan.Plan;
 import evenrise.model.plan.Review;
 import evenrise.model.project.Electrical;
+import evenrise.model.project.Equipment;
+import evenrise.model.project.Motor;
 import evenrise.model.project.Practice;
 import evenrise.model.project.Project;
+import evenrise.model.project.TripCurve;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.PlanFinisher;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -62,6 +65,26 @@ class EvaluationTest {
         // No curve is stated of either, no cable of either nor of the panel.
         assertThat(count(review, "breaker-trip")).isEqualTo(new CheckCount("breaker-trip", 0, 2));
         assertThat(count(review, "conductor")).isEqualTo(new CheckCount("conductor", 0, 3));
+    }
+
+    /** A motor that turns forward is judged as one that does not; so is a breaker that no dip opens. */
+    @Test
+    void whatIsJudgedAndKeptCountsAsMade() {
+        Review review = of(
+                        aProject()
+                                .loads(aLoad("hoist")
+                                        .unswitched()
+                                        .poles(3)
+                                        .curve(TripCurve.C)
+                                        .inrushPeakAmps(30)
+                                        .equipment(Equipment.builder()
+                                                .motor(Motor.builder().build())
+                                                .build())),
+                        aPlan().assignments(anAssignment("hoist").at("P1", 1)))
+                .review();
+
+        assertThat(count(review, "rotation")).isEqualTo(new CheckCount("rotation", 1, 0));
+        assertThat(count(review, "device-trip").made()).isEqualTo(1);
     }
 
     /** Without a practice no rating is checked: not one check less, but one a load. */
