@@ -82,8 +82,7 @@ final class Candidates {
     /** Why a load fits nowhere in a panel, in a few words; empty where it fits. */
     String whyNot(Load load, int panelAt) {
         Panel panel = panels.get(panelAt);
-        double rated = panel.ratedAmps()
-                * panel.continuousFraction().orElse(plant.project.supply().continuousFraction());
+        double rated = panel.continuousAmpsUnder(plant.project.supply());
         if (load.switched() && !reachOf(load).get(panelAt)) {
             return load.fixed().board().isPresent() ? "its board does not reach it" : "no board reaches it";
         }
@@ -108,8 +107,7 @@ final class Candidates {
 
     /** Greatest instantaneous current of the load alone. */
     static double peakAmps(Load load) {
-        double base = Math.sqrt(2) * load.idleAmps();
-        return load.switched() ? Math.max(base, load.inrushAmps()) : base;
+        return load.switched() ? Math.max(load.baseAmps(), load.inrushAmps()) : load.baseAmps();
     }
 
     /** Panels that a board reaches. */

@@ -34,7 +34,7 @@ final class InrushFits {
                 .orElseThrow();
         double single = Candidates.peakAmps(largest);
         double mean = loads.stream()
-                        .mapToDouble(load -> Math.sqrt(2) * load.idleAmps() * load.poles())
+                        .mapToDouble(load -> load.baseAmps() * load.poles())
                         .sum()
                 / candidates.plant.phases();
         double needed = Math.max(single, mean);

@@ -40,7 +40,7 @@ final class RatingsSuffice {
                     candidates.bound(p),
                     check.phases(panel),
                     panel.ratedAmps(),
-                    check.fraction(panel),
+                    panel.continuousFractionUnder(check.supply),
                     panel.neutralFactor());
         }
         check.panelsTogether(all);
@@ -76,7 +76,7 @@ final class RatingsSuffice {
 
     private void panelsTogether(List<Load> all) {
         double allowed = candidates.panels.stream()
-                .mapToDouble(panel -> panel.ratedAmps() * fraction(panel) * phases(panel))
+                .mapToDouble(panel -> panel.continuousAmpsUnder(supply) * phases(panel))
                 .sum();
         double needed = poleAmps(all);
         if (needed > allowed + Candidates.AMPS_TOLERANCE * candidates.panels.size() * 3) {
@@ -94,10 +94,6 @@ final class RatingsSuffice {
         return panel.phaseRotation().isEmpty()
                 ? candidates.plant.phases()
                 : (int) panel.phaseRotation().stream().distinct().count();
-    }
-
-    private double fraction(Panel panel) {
-        return panel.continuousFraction().orElse(supply.continuousFraction());
     }
 
     private static double poleAmps(List<Load> loads) {

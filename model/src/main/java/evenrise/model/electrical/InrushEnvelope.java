@@ -19,9 +19,7 @@ public record InrushEnvelope(double baseAmps, double excessAmps, double halfLife
 
     /** The envelope of {@code load} at nominal voltage, its idle current a sine: an instantaneous peak below the base counts as no inrush. */
     public static InrushEnvelope of(Load load, double toleranceSeconds) {
-        double base = Math.sqrt(2) * load.idleAmps();
-        double excess = Math.max(0, load.inrushAmps() - base);
-        return new InrushEnvelope(base, excess, load.inrushHalfMillis() / 1000, toleranceSeconds);
+        return new InrushEnvelope(load.baseAmps(), load.excessAmps(), load.inrushHalfMillis() / 1000, toleranceSeconds);
     }
 
     /** The same without what stays: the excess over the base. */

@@ -179,7 +179,17 @@ public record Load(
 
     /** Instantaneous peak at switch-on that counts: as stated, else √2·idle, which is no inrush. */
     public double inrushAmps() {
-        return inrushPeakAmps.orElse(Math.sqrt(2) * idleAmps);
+        return inrushPeakAmps.orElse(baseAmps());
+    }
+
+    /** Crest of the idle current, taken as a sine: √2·idle. */
+    public double baseAmps() {
+        return Math.sqrt(2) * idleAmps;
+    }
+
+    /** How far the peak at switch-on exceeds the base; 0 where it does not. */
+    public double excessAmps() {
+        return Math.max(0, inrushAmps() - baseAmps());
     }
 
     /** Third harmonic over fundamental that counts: as stated, else 0. */

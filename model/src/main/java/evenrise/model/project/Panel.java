@@ -101,4 +101,19 @@ public record Panel(
     public static PanelBuilder builder() {
         return Defaults.into(PanelBuilder.unset(), Panel.class);
     }
+
+    /** Part of the rating that continuous running current may use: its own, else that of the supply. */
+    public double continuousFractionUnder(Supply supply) {
+        return continuousFraction.orElse(supply.continuousFraction());
+    }
+
+    /** Greatest rms current that each line conductor may run at. */
+    public double continuousAmpsUnder(Supply supply) {
+        return ratedAmps * continuousFractionUnder(supply);
+    }
+
+    /** Greatest rms current that its neutral may carry. */
+    public double neutralAmps() {
+        return ratedAmps * neutralFactor;
+    }
 }

@@ -68,4 +68,14 @@ public record Supply(
     public static SupplyBuilder builder() {
         return Defaults.into(SupplyBuilder.unset(), Supply.class);
     }
+
+    /** Greatest rms current that each line conductor may run at. */
+    public double continuousAmps() {
+        return ratedAmps * continuousFraction;
+    }
+
+    /** Greatest rms current that the neutral may carry. */
+    public double neutralAmps() {
+        return ratedAmps * neutralFactor;
+    }
 }

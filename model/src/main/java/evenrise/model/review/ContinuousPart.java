@@ -22,8 +22,7 @@ final class ContinuousPart {
 
     /** The part by which room for more load is judged: IEC practice knows no such reduction. */
     static double judged(Layout layout, Panel panel) {
-        double stated =
-                panel.continuousFraction().orElse(layout.project().supply().continuousFraction());
+        double stated = panel.continuousFractionUnder(layout.project().supply());
         boolean isNec = FeederCable.practices(layout).contains(Practice.NEC);
         return isNec && isDoubtful(layout, panel) ? USUAL : stated;
     }

@@ -59,8 +59,8 @@ final class Room {
         return new Room(
                 layout,
                 layout.placements().stream().filter(Placement::fits).toList(),
-                List.of(new Limit("the supply's rating", supply.ratedAmps() * supply.continuousFraction())),
-                List.of(new Limit("the supply's neutral", supply.ratedAmps() * supply.neutralFactor())));
+                List.of(new Limit("the supply's rating", supply.continuousAmps())),
+                List.of(new Limit("the supply's neutral", supply.neutralAmps())));
     }
 
     /** Under the panel's own limits and those of its feeder, as far as they are stated. */
@@ -68,7 +68,7 @@ final class Room {
         List<Limit> lines = new ArrayList<>();
         List<Limit> neutrals = new ArrayList<>();
         lines.add(new Limit("the panel's rating", panel.ratedAmps() * ContinuousPart.judged(layout, panel)));
-        neutrals.add(new Limit("the panel's neutral", panel.ratedAmps() * panel.neutralFactor()));
+        neutrals.add(new Limit("the panel's neutral", panel.neutralAmps()));
         panel.feeder()
                 .ifPresent(feeder ->
                         lines.add(new Limit("the feeder's device", deviceAmps(layout, feeder, panel.ratedAmps()))));

@@ -177,7 +177,7 @@ final class StepDips {
         for (Placement each : layout.placements()) {
             if (each.fits()) {
                 Load load = each.load();
-                double excess = Math.max(0, load.inrushAmps() - Math.sqrt(2) * load.idleAmps());
+                double excess = load.excessAmps();
                 double on = each.onSeconds().orElse(Double.NEGATIVE_INFINITY);
                 all.add(new Draw(
                         load,

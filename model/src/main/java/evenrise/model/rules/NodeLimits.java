@@ -47,7 +47,7 @@ public record NodeLimits(
                     "panel " + Say.quoted(panel.id()),
                     new SlotLayout(panel, supply.system()).phases(),
                     panel.ratedAmps(),
-                    panel.continuousFraction().orElse(supply.continuousFraction()),
+                    panel.continuousFractionUnder(supply),
                     panel.neutralFactor(),
                     panel.inrushLimitAmps()));
         }

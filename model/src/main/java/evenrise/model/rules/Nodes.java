@@ -13,7 +13,6 @@ import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /** Computes the electrical figures of the supply and of each panel from where the loads sit and when they come on. */
@@ -40,22 +39,11 @@ final class Nodes {
 
     /** What makes the supply's peak {@code peak}, largest first. */
     List<PeakShare> shares(PhasePeak peak) {
-        return fitting().stream()
-                .filter(each -> each.phases().contains(peak.phase()))
-                .map(each -> share(each, peak.atSeconds() - toleranceSeconds))
-                .filter(share -> share.amps() > 0)
-                .sorted(Comparator.comparingDouble(PeakShare::amps).reversed())
-                .toList();
+        return PeakShare.of(peak, fitting(), toleranceSeconds);
     }
 
     private List<Placement> fitting() {
         return layout.placements().stream().filter(Placement::fits).toList();
-    }
-
-    private PeakShare share(Placement placement, double instantSeconds) {
-        InrushEnvelope envelope = envelope(placement);
-        double amps = placement.isSequenced() ? envelope.amps(placement.on(), instantSeconds) : envelope.baseAmps();
-        return new PeakShare(placement.id(), amps, envelope.baseAmps());
     }
 
     private NodeFigures figures(String node, List<Phase> had, List<Placement> fed) {

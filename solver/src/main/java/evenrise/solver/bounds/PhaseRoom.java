@@ -17,7 +17,7 @@ final class PhaseRoom {
     PhaseRoom(Project project) {
         Supply supply = project.supply();
         this.slots = new long[supply.system().phases().size()];
-        this.ampsEach = supply.ratedAmps() * supply.continuousFraction() + Tolerances.AMPS;
+        this.ampsEach = supply.continuousAmps() + Tolerances.AMPS;
         for (Panel panel : project.panels()) {
             SlotLayout layout = new SlotLayout(panel, supply.system());
             Set<Integer> reserved = new HashSet<>(panel.reservedSlots());

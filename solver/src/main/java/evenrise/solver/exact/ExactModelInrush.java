@@ -78,7 +78,7 @@ final class ExactModelInrush {
     private long grain() {
         long common = 0;
         for (Load load : project.loads()) {
-            common = divisor(common, units(Math.sqrt(2) * load.idleAmps()));
+            common = divisor(common, units(load.baseAmps()));
             for (long on : times.instants(load).keySet()) {
                 for (long instant : times.all().tailSet(on, true)) {
                     long units = excessUnits(load, instant - on);
@@ -189,7 +189,7 @@ final class ExactModelInrush {
     }
 
     private long baseUnits(Load load) {
-        return units(Math.sqrt(2) * load.idleAmps()) / grain;
+        return units(load.baseAmps()) / grain;
     }
 
     private static long units(double amps) {
@@ -208,7 +208,7 @@ final class ExactModelInrush {
 
     /** The contract's formula, from the nominal times of the load and of the instant: both are early by g. */
     private long excessUnits(Load load, long sinceMicros) {
-        double excess = Math.max(0, load.inrushAmps() - Math.sqrt(2) * load.idleAmps());
+        double excess = load.excessAmps();
         double since = sinceMicros / (double) ExactModelUnits.PER_SECOND;
         double decaying = Math.max(0, since - 2 * project.timingToleranceSeconds());
         return units(excess * Math.pow(2, -decaying / (load.inrushHalfMillis() / 1000)));

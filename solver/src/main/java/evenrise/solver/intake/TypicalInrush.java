@@ -44,7 +44,7 @@ public record TypicalInrush(
                 load.name(),
                 gear.name().toLowerCase(Locale.ROOT).replace('_', ' '),
                 usual.inrushRatio(),
-                tenthsUp(Math.max(usual.inrushPeakAmps(load.runningAmps()), Math.sqrt(2) * load.idleAmps())),
+                tenthsUp(Math.max(usual.inrushPeakAmps(load.runningAmps()), load.baseAmps())),
                 states(load) ? load.inrushHalfMillis() : usual.halfMillis(),
                 gear.inrushSource());
     }

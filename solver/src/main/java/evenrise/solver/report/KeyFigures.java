@@ -21,7 +21,7 @@ final class KeyFigures {
         PeakBasis basis = evaluation.layout().peakBasis();
         RangePeak peak = basis.supply();
         OptionalDouble inrushLimit = project.supply().inrushLimitAmps();
-        double neutralLimit = project.supply().ratedAmps() * project.supply().neutralFactor();
+        double neutralLimit = project.supply().neutralAmps();
         Table table = new Table()
                 .words("Figure")
                 .number("Value")

@@ -42,7 +42,7 @@ public record Measured(Map<String, Current> currents, List<String> problems, Lis
         boolean idleFollows = load.idleAmps() == load.runningAmps();
         double running = current.runningAmps.orElse(load.runningAmps());
         double idle = current.idleAmps.orElse(idleFollows ? running : load.idleAmps());
-        boolean hasNoInrush = load.inrushAmps() <= Math.sqrt(2) * load.idleAmps() + 1e-9;
+        boolean hasNoInrush = load.inrushAmps() <= load.baseAmps() + 1e-9;
         OptionalDouble inrush = load.inrushPeakAmps().isPresent() && hasNoInrush
                 ? OptionalDouble.of(Math.sqrt(2) * idle)
                 : load.inrushPeakAmps();

@@ -30,13 +30,12 @@ final class Restart {
     }
 
     private static double peakAmps(Placement one, List<Placement> all, String node, Phase phase) {
-        double amps =
-                Math.max(one.load().inrushAmps(), Math.sqrt(2) * one.load().idleAmps());
+        double amps = Math.max(one.load().inrushAmps(), one.load().baseAmps());
         for (Placement other : all) {
             boolean fed = node.equals(NodeFigures.SUPPLY)
                     || node.equals(other.assignment().panel());
             if (fed && !other.id().equals(one.id()) && other.phases().contains(phase)) {
-                amps += Math.sqrt(2) * other.load().idleAmps();
+                amps += other.load().baseAmps();
             }
         }
         return amps;

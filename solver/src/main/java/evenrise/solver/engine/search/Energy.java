@@ -33,7 +33,7 @@ public final class Energy {
         doublings = hasStages ? FIRST_DOUBLINGS : DOUBLINGS_OF_SMALL;
         double sum = 0;
         for (Load load : compiled.loads) {
-            sum += Math.sqrt(2) * load.idleAmps() * load.poles();
+            sum += load.baseAmps() * load.poles();
         }
         basesAmps = compiled.project.objective().peakInrush() * sum / compiled.phaseCount;
     }

@@ -123,6 +123,6 @@ final class OutputFilling {
     }
 
     private double excessAmps(int load) {
-        return compiled.loads[load].inrushAmps() - Math.sqrt(2) * compiled.loads[load].idleAmps();
+        return compiled.loads[load].inrushAmps() - compiled.loads[load].baseAmps();
     }
 }

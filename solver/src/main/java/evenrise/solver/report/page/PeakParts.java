@@ -1,16 +1,17 @@
 package evenrise.solver.report.page;
 
-import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.NodeLimits;
+import evenrise.model.rules.PeakShare;
 import evenrise.model.rules.PhasePeak;
 import evenrise.model.rules.Placement;
 import evenrise.solver.report.Numbers;
 import evenrise.solver.report.page.Grid.Column;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Takes the peak of every node apart: the loads that make most of it, and what is left. */
 final class PeakParts {
@@ -84,21 +85,11 @@ final class PeakParts {
 
     /** Largest first. */
     private List<Share> shares(List<Placement> fed, PhasePeak peak) {
-        double tolerance = layout.project().timingToleranceSeconds();
-        List<Share> shares = new ArrayList<>();
-        for (Placement each : fed) {
-            if (each.phases().contains(peak.phase())) {
-                InrushEnvelope envelope = InrushEnvelope.of(each.load(), tolerance);
-                double amps = each.isSequenced()
-                        ? envelope.amps(each.onSeconds().getAsDouble(), peak.atSeconds() - tolerance)
-                        : envelope.baseAmps();
-                if (amps > 0) {
-                    shares.add(new Share(each, amps, envelope.baseAmps()));
-                }
-            }
-        }
-        shares.sort(Comparator.comparingDouble(Share::amps).reversed());
-        return shares;
+        Map<String, Placement> byId = new HashMap<>();
+        fed.forEach(each -> byId.put(each.id(), each));
+        return PeakShare.of(peak, fed, layout.project().timingToleranceSeconds()).stream()
+                .map(share -> new Share(byId.get(share.load()), share.amps(), share.baseAmps()))
+                .toList();
     }
 
     private static double percent(double amps, PhasePeak peak) {

@@ -73,13 +73,12 @@ final class Schedules {
                 Figures.amps(panel.ratedAmps()),
                 panel.slots(),
                 Cover.system(layout.project().supply()),
-                Figures.amps(panel.ratedAmps() * panel.neutralFactor()));
+                Figures.amps(panel.neutralAmps()));
     }
 
     private List<Fact> totals(Panel panel, NodeFigures figures, int taken) {
         List<Fact> totals = new ArrayList<>();
-        double allowed = panel.ratedAmps()
-                * panel.continuousFraction().orElse(layout.project().supply().continuousFraction());
+        double allowed = panel.continuousAmpsUnder(layout.project().supply());
         for (Phase phase : layout.index().slotsOf(panel).phases()) {
             double amps = figures.runningAmps().get(phase);
             totals.add(new Fact(
