@@ -58,6 +58,7 @@ final class Rooms {
             "solver.report",
             "solver.report.page",
             "solver.document",
+            "solver.app",
             "solver.cli");
 
     private static final String HOUSE = "evenrise.";

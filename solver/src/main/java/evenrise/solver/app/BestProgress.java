@@ -1,4 +1,4 @@
-package evenrise.solver.cli;
+package evenrise.solver.app;
 
 import evenrise.solver.engine.Progress;
 import java.util.Comparator;

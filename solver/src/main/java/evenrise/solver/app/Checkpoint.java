@@ -1,4 +1,4 @@
-package evenrise.solver.cli;
+package evenrise.solver.app;
 
 import evenrise.model.file.Format;
 import evenrise.model.file.PlanFile;
@@ -53,8 +53,8 @@ final class Checkpoint {
         try {
             return Files.move(file, before, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
-            throw new Failure(
-                    ExitCode.NOT_WRITTEN,
+            throw new JobFailed(
+                    JobFailed.Reason.OUTPUT,
                     "'" + Sanitizer.clean(file.toString())
                             + "', left by a search that was cut off, cannot be put aside.");
         }

@@ -1,4 +1,4 @@
-package evenrise.solver.cli;
+package evenrise.solver.app;
 
 import evenrise.model.plan.Cautions;
 import java.io.IOException;

@@ -1,4 +1,4 @@
-package evenrise.solver.cli;
+package evenrise.solver.app;
 
 import evenrise.model.check.ScriptChecks;
 import evenrise.model.contract.Words;
@@ -26,7 +26,7 @@ final class EventWords {
     /**
      * A script of these happenings.
      *
-     * @throws Failure that lists everything wrong
+     * @throws JobFailed that lists everything wrong
      */
     static EventScript script(String name, List<String> words, Project project) {
         List<String> wrong = new ArrayList<>();
@@ -35,7 +35,7 @@ final class EventWords {
             event(word, wrong).ifPresent(events::add);
         }
         if (!wrong.isEmpty()) {
-            throw new Failure(ExitCode.USAGE, wrong);
+            throw new JobFailed(JobFailed.Reason.REQUEST, wrong);
         }
         EventScript script = new EventScript(name, events);
         List<String> findings = ScriptChecks.errors(script, project).stream()
@@ -44,7 +44,7 @@ final class EventWords {
                         + finding.expected() + (finding.cure().isEmpty() ? "." : ". " + finding.cure()))
                 .toList();
         if (!findings.isEmpty()) {
-            throw new Failure(ExitCode.USAGE, findings);
+            throw new JobFailed(JobFailed.Reason.REQUEST, findings);
         }
         return script;
     }

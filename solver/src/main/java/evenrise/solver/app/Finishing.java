@@ -1,51 +1,32 @@
-package evenrise.solver.cli;
+package evenrise.solver.app;
 
 import evenrise.model.evaluation.Evaluation;
-import evenrise.model.file.Reading;
 import evenrise.model.plan.Bounds;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.MadeByBuilder;
 import evenrise.model.plan.Plan;
-import evenrise.model.project.Project;
 import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
-import evenrise.solver.report.Paint;
-import evenrise.solver.report.SearchFacts;
-import evenrise.solver.report.SummaryText;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
-/**
- * A finished plan with what is to be said of it and how it came about.
- *
- * @param findings what the project itself makes impossible
- */
-record Planned(Evaluation evaluation, Plan plan, List<String> findings, SearchFacts search) {
+/** The one way in which every job completes, signs and judges what a search found. */
+final class Finishing {
+    private Finishing() {}
 
-    static Planned of(
-            Reading<Project> read,
-            PlanningRequest request,
-            PlanningOutcome outcome,
-            Optional<Bounds> proven,
-            boolean wasInterrupted) {
-        Evaluation evaluation = evaluated(read, request, outcome, outcome.plan(), proven);
-        SearchFacts search = new SearchFacts(
-                outcome.seconds(),
-                outcome.moves(),
-                request.seed(),
-                request.threads(),
-                outcome.firstFeasibleSeconds(),
-                wasInterrupted);
-        return new Planned(evaluation, evaluation.plan(), Inputs.findings(read), search);
-    }
-
-    /** A bare plan completed, signed and judged; {@code outcome} says what made it. */
+    /**
+     * What a search found, or a plan near it, completed and judged.
+     *
+     * @param projectSha256 of the project's file
+     * @param outcome says what made it
+     * @param bare the plan, maybe another than that of the outcome
+     * @param proven what is known of the project without a search; computed where empty
+     */
     static Evaluation evaluated(
-            Reading<Project> read,
+            String projectSha256,
             PlanningRequest request,
             PlanningOutcome outcome,
             Plan bare,
@@ -53,14 +34,9 @@ record Planned(Evaluation evaluation, Plan plan, List<String> findings, SearchFa
         return Evaluation.finished(
                 request.project(),
                 bare,
-                madeBy(read, request, outcome),
+                madeBy(projectSha256, request, outcome),
                 bounds(request, outcome, proven),
                 request.from());
-    }
-
-    /** Bounds from short arguments, without a search. */
-    static Bounds usualBounds(Project project) {
-        return ProvenBounds.of(project);
     }
 
     /** Bounds from short arguments, and of the objective what the search has proven, where that is more. */
@@ -69,26 +45,14 @@ record Planned(Evaluation evaluation, Plan plan, List<String> findings, SearchFa
         return usual.withObjective(Math.max(usual.objective(), outcome.provenObjective()));
     }
 
-    List<String> summary(Paint paint) {
-        return SummaryText.lines(evaluation, findings, search, paint);
-    }
-
-    /** @param isStrict whether a check that was not made counts as one that failed */
-    int exitCode(boolean isStrict) {
-        if (search.wasInterrupted()) {
-            return ExitCode.INTERRUPTED;
-        }
-        return ExitCode.of(evaluation.assessment(), isStrict);
-    }
-
     /** Who makes a plan that is still searched for. */
-    static MadeBy unfinished(Reading<Project> read, PlanningRequest request) {
-        return maker(read, request).build();
+    static MadeBy unfinished(String projectSha256, PlanningRequest request) {
+        return maker(projectSha256, request).build();
     }
 
-    private static MadeBy madeBy(Reading<Project> read, PlanningRequest request, PlanningOutcome outcome) {
+    private static MadeBy madeBy(String projectSha256, PlanningRequest request, PlanningOutcome outcome) {
         boolean isTimed = request.budget() instanceof Budget.Time;
-        return maker(read, request)
+        return maker(projectSha256, request)
                 .movesAllowed(
                         request.budget() instanceof Budget.Moves moves
                                 ? OptionalLong.of(moves.limit())
@@ -97,10 +61,10 @@ record Planned(Evaluation evaluation, Plan plan, List<String> findings, SearchFa
                 .build();
     }
 
-    private static MadeByBuilder maker(Reading<Project> read, PlanningRequest request) {
+    private static MadeByBuilder maker(String projectSha256, PlanningRequest request) {
         return MadeBy.builder()
-                .softwareVersion(Evenrise.Version.ofThisProgram())
-                .projectSha256(read.sha256())
+                .softwareVersion(ProgramVersion.ofThisProgram())
+                .projectSha256(projectSha256)
                 .seed(request.seed())
                 .threads(request.threads())
                 .placesAll(request.placesAll() ? Optional.of(true) : Optional.empty());

@@ -1,29 +1,44 @@
-package evenrise.solver.cli;
+package evenrise.solver.app;
 
 import java.util.List;
 
-/** Ends a command with messages for its user and an exit code; it is no bug and shows no stack. */
-final class Failure extends RuntimeException {
+/**
+ * Ends a job that cannot be done, with messages for whoever asked for it; it is no bug. Whatever else a job throws is one.
+ *
+ * @since 0.1.0
+ */
+public final class JobFailed extends RuntimeException {
     private static final long serialVersionUID = 1;
 
-    private final int exitCode;
-    private final transient List<String> messages;
-
-    Failure(int exitCode, String message) {
-        this(exitCode, List.of(message));
+    /** What the job failed at. */
+    public enum Reason {
+        /** What is asked for contradicts itself. */
+        REQUEST,
+        /** An input is missing, unreadable or not what the contract says; every problem is a message. */
+        INPUT,
+        /** An output could not be written; an earlier file is whole. */
+        OUTPUT
     }
 
-    Failure(int exitCode, List<String> messages) {
+    private final Reason reason;
+    private final transient List<String> messages;
+
+    public JobFailed(Reason reason, String message) {
+        this(reason, List.of(message));
+    }
+
+    public JobFailed(Reason reason, List<String> messages) {
         super(String.join("; ", messages));
-        this.exitCode = exitCode;
+        this.reason = reason;
         this.messages = List.copyOf(messages);
     }
 
-    int exitCode() {
-        return exitCode;
+    public Reason reason() {
+        return reason;
     }
 
-    List<String> messages() {
+    /** A line each. */
+    public List<String> messages() {
         return messages;
     }
 }

@@ -1,94 +1,115 @@
-package evenrise.solver.cli;
+package evenrise.solver.app;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.file.Reading;
-import evenrise.model.plan.Assessment;
 import evenrise.model.plan.Bounds;
+import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
-import evenrise.solver.report.Paint;
-import evenrise.solver.report.page.Document;
-import evenrise.solver.report.page.Documents;
-import evenrise.solver.report.page.Imprint;
-import java.io.PrintWriter;
-import java.time.LocalDate;
-import java.time.ZoneId;
+import evenrise.solver.report.Sanitizer;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Queue;
-import java.util.concurrent.ConcurrentLinkedQueue;
 
-/** One search from request to written plan; an interrupt shortens the search and nothing else. */
-final class PlanRun {
-    private final Terminal terminal;
+/** One search from request to written plan; a cancellation shortens the search and nothing else. */
+final class PlanJob {
     private final PlannerSource planners;
-    private final Interruption interruption;
-    private final boolean isQuiet;
-    private final boolean isStrict;
+    private final PlanRequest request;
+    private final JobControl control;
+    private final Watch watch;
 
     private record Found(PlanningOutcome outcome, Optional<Bounds> bounds) {}
 
-    PlanRun(Terminal terminal, PlannerSource planners, Interruption interruption, boolean isQuiet, boolean isStrict) {
-        this.terminal = terminal;
+    PlanJob(PlannerSource planners, PlanRequest request, JobControl control, Watch watch) {
         this.planners = planners;
-        this.interruption = interruption;
-        this.isQuiet = isQuiet;
-        this.isStrict = isStrict;
+        this.request = request;
+        this.control = control;
+        this.watch = watch;
     }
 
-    /** @return the exit code */
-    int run(Reading<Project> read, PlanningRequest request, PlanTarget target, Optional<DocumentFiles> report) {
-        Optional<Checkpoint> checkpoint = target.checkpoint();
-        Found found = search(read, request, checkpoint);
-        Planned planned = Planned.of(read, request, found.outcome(), found.bounds(), interruption.happened());
-        target.write(planned.plan(), terminal);
-        checkpoint.ifPresent(Checkpoint::remove);
-        report.ifPresent(files -> files.write(document(read, planned), DocumentFiles.FORMATS));
-        if (isQuiet) {
-            sayWhatIsBroken(planned);
-        } else {
-            PrintWriter writer = target.isStream() ? terminal.err() : terminal.out();
-            Paint paint = target.isStream() ? terminal.errPaint() : terminal.outPaint();
-            terminal.print(writer, planned.summary(paint));
-            terminal.print(writer, target.written());
-        }
-        return planned.exitCode(isStrict);
+    PlanResult run() {
+        Reading<Project> read = Inputs.project(request.project());
+        Project project = read.value().orElseThrow();
+        request.target().check(List.of(request.project()));
+        Optional<Plan> earlier = start().map(source -> Inputs.earlierPlan(source, project, watch.notes()));
+        Optional<DocumentFiles> documents = request.documents().map(set -> new DocumentFiles(set, inputs()));
+        documents.ifPresent(DocumentFiles::refuseWhatIsNotOurs);
+        List<String> findings = Inputs.findings(read);
+        findings.forEach(finding -> watch.notes().accept(request.project().name() + ": " + finding));
+        Effort effort = request.effort();
+        PlanningRequest search =
+                new PlanningRequest(
+                project, earlier, effort.budget(), effort.seed(), effort.searches(), request.placesAll());
+        Found found = search(read.sha256(), search);
+        PlanResult result = finished(read.sha256(), search, found, findings);
+        watch.at(Stage.WRITING);
+        request.target().write(result.plan());
+        request.target().checkpoint().ifPresent(Checkpoint::remove);
+        documents.ifPresent(files -> files.write(result.evaluation(), read.sha256(), Optional.empty(), List.of()));
+        return result;
     }
 
-    private static Document document(Reading<Project> read, Planned planned) {
-        Imprint imprint = new Imprint(
-                planned.evaluation().project().name(),
-                "A",
-                LocalDate.now(ZoneId.systemDefault()).toString(),
-                read.sha256(),
-                Evenrise.Version.ofThisProgram());
-        return Documents.of(imprint, planned.evaluation(), Optional.empty(), List.of());
+    private PlanResult finished(String sha256, PlanningRequest search, Found found, List<String> findings) {
+        watch.at(found.bounds().isPresent() ? Stage.JUDGING : Stage.BOUNDS);
+        PlanningOutcome outcome = found.outcome();
+        Evaluation evaluation = Finishing.evaluated(sha256, search, outcome, outcome.plan(), found.bounds());
+        watch.at(Stage.JUDGING);
+        SearchSpent spent = new SearchSpent(
+                outcome.seconds(),
+                outcome.moves(),
+                search.seed(),
+                search.threads(),
+                outcome.firstFeasibleSeconds(),
+                control.cancellation().isCancelled());
+        return new PlanResult(evaluation, evaluation.plan(), findings, spent);
     }
 
-    private Found search(Reading<Project> read, PlanningRequest request, Optional<Checkpoint> checkpoint) {
-        Queue<String> notes = new ConcurrentLinkedQueue<>();
-        try (Watch watch = new Watch(ProgressView.of(terminal, isQuiet))) {
-            PlannerSource.Search search = planners.search(request, watch::report, notes::add);
-            interruption.stopsWith(search::stop);
-            Optional<Checkpoint.Keeper> kept =
-                    checkpoint.map(each -> each.keeping(search::best, Planned.unfinished(read, request), notes::add));
-            try {
-                PlanningOutcome outcome = search.plan();
-                return new Found(outcome, search.bounds());
-            } finally {
-                kept.ifPresent(Checkpoint.Keeper::close);
-            }
+    private List<Source> inputs() {
+        List<Source> inputs = new ArrayList<>(List.of(request.project()));
+        request.from().ifPresent(inputs::add);
+        return inputs;
+    }
+
+    private Found search(String sha256, PlanningRequest asked) {
+        PlannerSource.Search search = planners.search(asked, watch::report, watch.notes());
+        control.cancellation().whenCancelled(search::stop);
+        Optional<Checkpoint.Keeper> kept = request.target()
+                .checkpoint()
+                .map(each -> each.keeping(search::best, Finishing.unfinished(sha256, asked), watch.notes()));
+        try {
+            watch.at(Stage.SEARCHING);
+            PlanningOutcome outcome = search.plan();
+            return new Found(outcome, search.bounds());
         } finally {
-            notes.forEach(each -> ShowsFailures.message(terminal.err(), each));
+            kept.ifPresent(Checkpoint.Keeper::close);
         }
     }
 
-    private void sayWhatIsBroken(Planned planned) {
-        Assessment assessment = planned.evaluation().assessment();
-        if (assessment.isBroken()) {
-            ShowsFailures.message(
-                    terminal.err(),
-                    "nothing is to be built from this plan: " + assessment.headline() + " Audit it to see where.");
+    /** The plan to start at; says what an earlier search has left. */
+    private Optional<Source> start() {
+        Optional<Checkpoint> checkpoint = request.target().checkpoint();
+        Optional<Path> left = checkpoint.flatMap(Checkpoint::left);
+        if (request.resumes() && request.from().isPresent()) {
+            throw new JobFailed(
+                    JobFailed.Reason.REQUEST, "--resume and --from both say where to start. Give one of them.");
         }
+        if (request.resumes() && left.isEmpty()) {
+            watch.notes().accept("no search for this plan was cut off; this one starts anew.");
+        }
+        if (request.resumes() && left.isPresent()) {
+            watch.notes()
+                    .accept("goes on from '" + Sanitizer.clean(left.get().toString())
+                            + "', left by a search that was cut off.");
+            return left.map(Source::file);
+        }
+        if (left.isPresent()) {
+            Path aside = checkpoint.orElseThrow().putAside();
+            watch.notes()
+                    .accept("an earlier search for this plan was cut off; its best plan is now '"
+                            + Sanitizer.clean(aside.toString()) + "'. Maybe start at it with --from.");
+        }
+        return request.from();
     }
 }

@@ -1,50 +1,64 @@
-package evenrise.solver.cli;
+package evenrise.solver.app;
 
 import evenrise.model.file.Format;
 import evenrise.model.file.PlanFile;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Plan;
 import evenrise.solver.report.Sanitizer;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
-/** Where a plan goes: a file, or standard output. */
-final class PlanTarget {
-    /** Stands for a standard stream in place of a file. */
-    static final String STREAM = "-";
+/**
+ * Where a plan goes: a file, a stream, or nowhere but into the result. Beside a file the best plan is kept while the search
+ * goes on.
+ *
+ * @since 0.1.0
+ */
+public final class PlanTarget {
+    /** Into the result alone. */
+    public static final PlanTarget NONE = new PlanTarget(Optional.empty(), Optional.empty());
 
     private static final String PROJECT_ENDINGS = "(?i)(\\.project)?\\.(json|yaml|yml)$";
     private static final String PLAN_ENDING = ".plan.json";
 
-    /** Empty for standard output. */
     private final Optional<Path> file;
+    private final Optional<OutputStream> stream;
 
-    private PlanTarget(Optional<Path> file) {
+    private PlanTarget(Optional<Path> file, Optional<OutputStream> stream) {
         this.file = file;
+        this.stream = stream;
     }
 
-    /**
-     * @param output as the user gave it; beside the project where he did not
-     * @throws Failure where no plan could be written there, so that nobody waits for a plan that gets lost
-     */
-    static PlanTarget of(Optional<String> output, String project) {
-        if (output.isEmpty() && project.equals(STREAM)) {
-            throw new Failure(
-                    ExitCode.USAGE, "a project from standard input has no name to give the plan. Say -o PLAN or -o -.");
-        }
-        if (output.isPresent() && output.get().equals(STREAM)) {
-            return new PlanTarget(Optional.empty());
-        }
-        Path file = output.map(Inputs::path).orElseGet(() -> besides(Inputs.path(project)));
-        Inputs.refuseAsOutput(file.toString(), project);
-        refuseWhatCannotBeWritten(file);
-        return new PlanTarget(Optional.of(file));
+    /** YAML by its name's ending, else JSON. */
+    public static PlanTarget file(Path file) {
+        return new PlanTarget(Optional.of(file), Optional.empty());
     }
 
-    boolean isStream() {
-        return file.isEmpty();
+    /** JSON; the stream stays open. */
+    public static PlanTarget stream(OutputStream out) {
+        return new PlanTarget(Optional.empty(), Optional.of(out));
+    }
+
+    /** Beside a project's file, with the same name and an ending of its own. */
+    public static PlanTarget besides(Path project) {
+        String name = project.getFileName().toString().replaceFirst(PROJECT_ENDINGS, "");
+        return file(project.resolveSibling(name + PLAN_ENDING));
+    }
+
+    /** The file; empty where it is none. */
+    public Optional<Path> file() {
+        return file;
+    }
+
+    /** @throws JobFailed where no plan could be written there, so that nobody waits for a plan that gets lost */
+    void check(List<Source> inputs) {
+        file.ifPresent(path -> {
+            Outputs.refuseInputs(path, inputs);
+            refuseWhatCannotBeWritten(path);
+        });
     }
 
     /** Where the best plan is kept while the search goes on; none for a stream. */
@@ -53,33 +67,24 @@ final class PlanTarget {
                 .map(Checkpoint::besides);
     }
 
-    /** @throws Failure where the plan could not be written; an earlier file is whole then */
-    void write(Plan plan, Terminal terminal) {
+    /** @throws JobFailed where the plan could not be written; an earlier file is whole then */
+    void write(Plan plan) {
         try {
             if (file.isPresent()) {
                 PlanFile.write(plan, file.get(), Format.ofName(file.get().toString()));
-            } else {
-                PlanFile.write(plan, terminal.data(), Format.JSON);
+            } else if (stream.isPresent()) {
+                PlanFile.write(plan, stream.get(), Format.JSON);
             }
         } catch (WriteFailed e) {
-            // What is wrong with standard output is said once, by whoever runs the command.
-            throw new Failure(ExitCode.NOT_WRITTEN, isStream() ? List.of() : List.of(e.getMessage() + earlierFile()));
+            // Whoever gave a stream knows what is wrong with it.
+            throw new JobFailed(
+                    JobFailed.Reason.OUTPUT,
+                    file.isEmpty() ? List.of() : List.of(e.getMessage() + earlierFile(file.get())));
         }
     }
 
-    private String earlierFile() {
-        return file.filter(Files::isRegularFile).isPresent() ? " The earlier plan there is as it was." : "";
-    }
-
-    /** What to say of the written file. */
-    List<String> written() {
-        return file.map(path -> List.of("", "Written: " + Sanitizer.clean(path.toString())))
-                .orElse(List.of());
-    }
-
-    private static Path besides(Path project) {
-        String name = project.getFileName().toString().replaceFirst(PROJECT_ENDINGS, "");
-        return project.resolveSibling(name + PLAN_ENDING);
+    private static String earlierFile(Path file) {
+        return Files.isRegularFile(file) ? " The earlier plan there is as it was." : "";
     }
 
     private static void refuseWhatCannotBeWritten(Path file) {
@@ -88,15 +93,16 @@ final class PlanTarget {
         }
         Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
         if (Files.isDirectory(file)) {
-            throw new Failure(ExitCode.NOT_WRITTEN, "output " + shown(file) + " is a folder. Name a file in it.");
+            throw failed("output " + shown(file) + " is a folder. Name a file in it.");
         } else if (!Files.isDirectory(folder)) {
-            throw new Failure(
-                    ExitCode.NOT_WRITTEN, "output " + shown(file) + ": there is no folder " + shown(folder) + ".");
+            throw failed("output " + shown(file) + ": there is no folder " + shown(folder) + ".");
         } else if (!Files.isWritable(folder)) {
-            throw new Failure(
-                    ExitCode.NOT_WRITTEN,
-                    "output " + shown(file) + ": the folder " + shown(folder) + " may not be written to.");
+            throw failed("output " + shown(file) + ": the folder " + shown(folder) + " may not be written to.");
         }
+    }
+
+    private static JobFailed failed(String message) {
+        return new JobFailed(JobFailed.Reason.OUTPUT, message);
     }
 
     private static String shown(Path path) {

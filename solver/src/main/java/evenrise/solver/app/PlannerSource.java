@@ -1,4 +1,4 @@
-package evenrise.solver.cli;
+package evenrise.solver.app;
 
 import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Plan;

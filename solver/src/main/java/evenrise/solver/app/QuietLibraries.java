@@ -1,4 +1,4 @@
-package evenrise.solver.cli;
+package evenrise.solver.app;
 
 import java.util.logging.Level;
 import java.util.logging.Logger;

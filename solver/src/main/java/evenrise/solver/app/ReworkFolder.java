@@ -1,4 +1,4 @@
-package evenrise.solver.cli;
+package evenrise.solver.app;
 
 import evenrise.model.file.FileSet;
 import evenrise.model.file.Format;
@@ -23,6 +23,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -33,52 +35,42 @@ final class ReworkFolder {
     private static final Pattern USED = Pattern.compile("plan-[0-9]{4,}\\.json|front\\.(json|csv)|work\\.(json|txt)|"
             + Pattern.quote(MEASURED) + "|" + Pattern.quote(FileSet.MANIFEST));
 
-    private final Path folder;
     private final FileSet files;
 
     private ReworkFolder(Path folder) {
-        this.folder = folder;
         this.files = new FileSet(folder);
     }
 
     /**
-     * @param inputs what the rework is made from, which it never overwrites or removes; null where there is none
-     * @throws Failure where nothing could be written there, so that nobody waits for what gets lost
+     * @param inputs what the rework is made from, which it never overwrites or removes
+     * @throws JobFailed where nothing could be written there, so that nobody waits for what gets lost
      */
-    static ReworkFolder of(String name, String... inputs) {
-        Path folder = Inputs.path(name);
-        String shown = "'" + Sanitizer.clean(name) + "'";
+    static ReworkFolder of(Path folder, List<Source> inputs) {
+        String shown = "'" + Sanitizer.clean(folder.toString()) + "'";
         try {
             if (Files.exists(folder) && !Files.isDirectory(folder)) {
-                throw new Failure(ExitCode.NOT_WRITTEN, "output " + shown + " is a file. Name a folder.");
+                throw new JobFailed(JobFailed.Reason.OUTPUT, "output " + shown + " is a file. Name a folder.");
             }
             Files.createDirectories(folder);
         } catch (IOException e) {
-            throw new Failure(
-                    ExitCode.NOT_WRITTEN, "output folder " + shown + " cannot be made: " + e.getMessage() + ".");
+            throw new JobFailed(
+                    JobFailed.Reason.OUTPUT, "output folder " + shown + " cannot be made: " + e.getMessage() + ".");
         }
         if (!Files.isWritable(folder)) {
-            throw new Failure(ExitCode.NOT_WRITTEN, "output folder " + shown + " may not be written to.");
+            throw new JobFailed(JobFailed.Reason.OUTPUT, "output folder " + shown + " may not be written to.");
         }
         refuseInputs(folder, inputs);
         return new ReworkFolder(folder);
     }
 
     /** A folder that holds an input under a name that a rework uses would lose it. */
-    private static void refuseInputs(Path folder, String... inputs) {
-        for (String input : inputs) {
-            if (input != null && !input.equals(PlanTarget.STREAM)) {
-                Path name = Inputs.path(input).getFileName();
-                boolean isUsed = name != null && USED.matcher(name.toString()).matches();
-                if (isUsed) {
-                    Inputs.refuseAsOutput(folder.resolve(name).toString(), input);
-                }
+    private static void refuseInputs(Path folder, List<Source> inputs) {
+        for (Source input : inputs) {
+            Optional<Path> name = input.path().map(Path::getFileName);
+            if (name.filter(each -> USED.matcher(each.toString()).matches()).isPresent()) {
+                Outputs.refuseInputs(folder.resolve(name.get()), List.of(input));
             }
         }
-    }
-
-    Path path() {
-        return folder;
     }
 
     /** Takes the project with the currents as measured, to be written with the rest; gives what stands in its file. */
@@ -99,11 +91,7 @@ final class ReworkFolder {
         files.add(FRONT, utf8(Json.of(sheet) + "\n"));
         files.add("work.json", utf8(Json.of(WorkFile.of(Cautions.ALL, order)) + "\n"));
         files.add("work.txt", utf8(WorkSheetText.pages(project, built, order)));
-        try {
-            files.write();
-        } catch (WriteFailed e) {
-            throw new Failure(ExitCode.NOT_WRITTEN, e.getMessage());
-        }
+        Outputs.write(files::write);
     }
 
     private interface Writing {

@@ -1,112 +1,130 @@
-package evenrise.solver.cli;
+package evenrise.solver.app;
 
+import evenrise.model.evaluation.Evaluation;
+import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
 import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
+import evenrise.model.rules.Rotation;
+import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.nearby.NearbyPlan;
 import evenrise.solver.engine.nearby.NearbySearch;
-import evenrise.solver.report.ReworkText;
-import evenrise.solver.report.Sanitizer;
 import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
 import evenrise.solver.rework.Kept;
+import evenrise.solver.rework.Measured;
 import evenrise.solver.rework.OrderOfWork;
 import evenrise.solver.rework.WorkOrder;
+import java.time.Duration;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Queue;
-import java.util.concurrent.ConcurrentLinkedQueue;
 
 /** One rework from request to written folder. */
-final class ReworkRun {
+final class ReworkJob {
     /** Part of the time for a plan as good as new; the rest goes to plans near the one as built. */
     private static final double AS_NEW_PART = 0.4;
 
     private static final int MOST_POINTS = 12;
     private static final int[] OTHER_SIZES = {2, 4, 8, 16};
 
-    private final Terminal terminal;
     private final PlannerSource planners;
-    private final Interruption interruption;
-    private final boolean isQuiet;
+    private final ReworkRequest asked;
+    private final JobControl control;
+    private final Watch watch;
 
-    ReworkRun(Terminal terminal, PlannerSource planners, Interruption interruption, boolean isQuiet) {
-        this.terminal = terminal;
+    ReworkJob(PlannerSource planners, ReworkRequest asked, JobControl control, Watch watch) {
         this.planners = planners;
-        this.interruption = interruption;
-        this.isQuiet = isQuiet;
+        this.asked = asked;
+        this.control = control;
+        this.watch = watch;
     }
 
-    /** @return the exit code */
-    int run(
-            Reading<Project> read,
-            PlanningRequest request,
-            ReworkOptions options,
-            List<String> notes,
-            ReworkFolder folder) {
+    ReworkResult run() {
+        Reading<Project> read = Inputs.project(asked.project());
+        Project subject = read.value().orElseThrow();
+        Plan built = Inputs.plan(asked.plan(), subject);
+        Optional<Measured> readings = asked.measured().map(file -> Readings.of(file, subject, built));
+        ReworkFolder folder = ReworkFolder.of(asked.folder(), inputs());
+        List<String> notes = new ArrayList<>();
+        if (readings.isPresent()) {
+            notes.add(
+                    readings.get().currents().size() + " of " + subject.loads().size()
+                            + " loads have measured currents; the project with them is " + ReworkFolder.MEASURED + ".");
+            notes.addAll(readings.get().notes());
+            read = Inputs.sound(
+                    ReworkFolder.MEASURED,
+                    ProjectFile.read(folder.measured(readings.get().in(subject)), ReworkFolder.MEASURED));
+        }
+        Inputs.findings(read)
+                .forEach(finding -> watch.notes().accept(asked.project().name() + ": " + finding));
+        Effort effort = asked.effort();
+        PlanningRequest request = new PlanningRequest(
+                Rotation.asBuilt(read.value().orElseThrow(), built),
+                Optional.of(built),
+                effort.budget(),
+                effort.seed(),
+                effort.searches());
+        return run(read.sha256(), request, notes, folder);
+    }
+
+    private List<Source> inputs() {
+        List<Source> inputs = new ArrayList<>(List.of(asked.project(), asked.plan()));
+        asked.measured().map(Source::file).ifPresent(inputs::add);
+        return inputs;
+    }
+
+    private ReworkResult run(String sha256, PlanningRequest request, List<String> notes, ReworkFolder folder) {
         Project project = request.project();
         Plan built = request.from().orElseThrow();
-        Project searched = options.keepsRunning() ? Kept.early(project, built) : project;
+        Project searched = asked.keepsRunning() ? Kept.early(project, built) : project;
         NearbySearch nearby = new NearbySearch(searched, built, request.seed());
         PlanningOutcome asNew = asNew(request, nearby::stop);
         nearby.offer(asNew.plan());
-        if (!interruption.happened()) {
+        if (!control.cancellation().isCancelled()) {
             nearby.search(part(request.budget(), 1 - AS_NEW_PART));
         }
-        Optional<Bounds> bounds = Optional.of(Planned.usualBounds(project));
+        watch.at(Stage.BOUNDS);
+        Optional<Bounds> bounds = Optional.of(ProvenBounds.of(project));
+        watch.at(Stage.JUDGING);
         Front whole = Front.of(
                 project,
                 built,
                 nearby.plans().stream()
                         .map(NearbyPlan::plan)
-                        .filter(plan -> !options.keepsRunning() || Kept.keepsRunning(project, built, plan))
+                        .filter(plan -> !asked.keepsRunning() || Kept.keepsRunning(project, built, plan))
                         .toList());
-        FrontPoint picked = whole.choose(options.perMoveAmps(), options.maxMoves());
-        Front front = whole.thinned(MOST_POINTS, picked)
-                .finished(plan ->
-                        Planned.evaluated(read, request, asNew, plan, bounds).plan());
+        FrontPoint picked = whole.choose(asked.perMoveAmps(), asked.maxMoves());
+        Map<Plan, Evaluation> evaluations = new IdentityHashMap<>();
+        Front front = whole.thinned(MOST_POINTS, picked).finished(bare -> {
+            Evaluation evaluation = Finishing.evaluated(sha256, request, asNew, bare, bounds);
+            Plan plan = evaluation.plan();
+            evaluations.put(plan, evaluation);
+            return plan;
+        });
         FrontPoint chosen = front.at(picked.moves());
+        watch.at(Stage.ORDERING);
         OrderOfWork work = new OrderOfWork(project, built, chosen.plan());
-        WorkOrder order = work.withAtLeast(options.deadAtOnce());
+        WorkOrder order = work.withAtLeast(asked.deadAtOnce());
+        watch.at(Stage.WRITING);
         folder.write(project, built, front, chosen, order);
-        if (!isQuiet) {
-            List<WorkOrder> others = others(work, order);
-            terminal.print(
-                    terminal.out(),
-                    ReworkText.lines(project, notes, front, chosen, order, others, terminal.outPaint()));
-            terminal.print(
-                    terminal.out(),
-                    List.of(
-                            "",
-                            "Written to folder " + Sanitizer.clean(folder.path().toString()) + "."));
-        }
-        return exitCode(chosen, order);
-    }
-
-    private int exitCode(FrontPoint chosen, WorkOrder order) {
-        if (interruption.happened()) {
-            return ExitCode.INTERRUPTED;
-        }
-        if (chosen.violations() > 0) {
-            ShowsFailures.message(
-                    terminal.err(),
-                    "the plan chosen breaks hard rules in " + chosen.violations() + " places; audit it to see where.");
-        }
-        if (!order.breaches().isEmpty()) {
-            ShowsFailures.message(terminal.err(), "no order of work was found that breaks nothing on the way.");
-        }
-        if (chosen.violations() > 0 || !order.breaches().isEmpty()) {
-            return ExitCode.RULES_BROKEN;
-        }
-        return chosen.plan()
-                .assessment()
-                .map(assessment -> ExitCode.of(assessment, false))
-                .orElse(ExitCode.DONE);
+        watch.at(Stage.ORDERING);
+        List<WorkOrder> others = others(work, order);
+        return new ReworkResult(
+                project,
+                notes,
+                front,
+                chosen,
+                evaluations.get(chosen.plan()),
+                order,
+                others,
+                control.cancellation().isCancelled());
     }
 
     private PlanningOutcome asNew(PlanningRequest request, Runnable alsoStops) {
@@ -116,24 +134,19 @@ final class ReworkRun {
                 part(request.budget(), AS_NEW_PART),
                 request.seed(),
                 request.threads());
-        Queue<String> notes = new ConcurrentLinkedQueue<>();
-        try (Watch watch = new Watch(ProgressView.of(terminal, isQuiet))) {
-            PlannerSource.Search search = planners.search(part, watch::report, notes::add);
-            interruption.stopsWith(() -> {
-                search.stop();
-                alsoStops.run();
-            });
-            return search.plan();
-        } finally {
-            notes.forEach(each -> ShowsFailures.message(terminal.err(), each));
-        }
+        PlannerSource.Search search = planners.search(part, watch::report, watch.notes());
+        control.cancellation().whenCancelled(() -> {
+            search.stop();
+            alsoStops.run();
+        });
+        watch.at(Stage.SEARCHING);
+        return search.plan();
     }
 
     /** Moves are each search's own; time is shared. */
     private static Budget part(Budget budget, double part) {
         return budget instanceof Budget.Time time
-                ? new Budget.Time(
-                        java.time.Duration.ofMillis(Math.round(time.limit().toMillis() * part)))
+                ? new Budget.Time(Duration.ofMillis(Math.round(time.limit().toMillis() * part)))
                 : budget;
     }
 

@@ -1,4 +1,4 @@
-package evenrise.solver.cli;
+package evenrise.solver.app;
 
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;

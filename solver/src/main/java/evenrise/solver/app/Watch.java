@@ -1,19 +1,26 @@
-package evenrise.solver.cli;
+package evenrise.solver.app;
 
 import evenrise.solver.engine.Progress;
+import java.util.function.Consumer;
 
-/** Keeps a view of a search up to date, several times a second, until it is closed. */
+/** Tells a listener how a job goes on, several times a second, until it is closed. */
 final class Watch implements AutoCloseable {
     private static final long PERIOD_MILLIS = 200;
 
-    private final ProgressView view;
+    private final JobListener listener;
     private final long startNanos = System.nanoTime();
     private final BestProgress best = new BestProgress();
     private final Ticker ticker;
+    private volatile Stage stage = Stage.READING;
 
-    Watch(ProgressView view) {
-        this.view = view;
-        this.ticker = new Ticker(this::show, PERIOD_MILLIS);
+    Watch(JobListener listener) {
+        this.listener = listener;
+        this.ticker = new Ticker(this::tell, PERIOD_MILLIS);
+    }
+
+    void at(Stage next) {
+        stage = next;
+        tell();
     }
 
     /** May come from any thread. */
@@ -21,17 +28,27 @@ final class Watch implements AutoCloseable {
         best.take(progress);
     }
 
-    private synchronized void show() {
-        view.show(elapsedSeconds(), best);
+    /** What is to be said of the inputs or the search. */
+    Consumer<String> notes() {
+        return listener::note;
+    }
+
+    void part(JobPart part) {
+        listener.part(part);
+    }
+
+    private synchronized void tell() {
+        listener.progress(now());
     }
 
     @Override
     public synchronized void close() {
         ticker.close();
-        view.end(elapsedSeconds(), best);
+        listener.ended(now());
     }
 
-    private double elapsedSeconds() {
-        return (System.nanoTime() - startNanos) / 1e9;
+    private JobProgress now() {
+        return new JobProgress(
+                stage, (System.nanoTime() - startNanos) / 1e9, best.best().map(SearchStanding::of));
     }
 }

@@ -1,20 +1,14 @@
 package evenrise.solver.cli;
 
-import evenrise.model.evaluation.Evaluation;
-import evenrise.model.file.Format;
-import evenrise.model.file.ProjectFile;
-import evenrise.model.file.Reading;
-import evenrise.model.file.WriteFailed;
-import evenrise.model.project.Project;
-import evenrise.model.rules.Layout;
-import evenrise.solver.intake.TypicalInrush;
-import evenrise.solver.report.AuditSheet;
-import evenrise.solver.report.AuditText;
-import evenrise.solver.report.GuessedText;
-import evenrise.solver.report.Json;
-import evenrise.solver.report.NextLoadText;
-import evenrise.solver.report.TypicalInrushText;
+import evenrise.solver.app.AuditRequest;
+import evenrise.solver.app.AuditResult;
+import evenrise.solver.app.Jobs;
+import evenrise.solver.app.Listing;
+import evenrise.solver.app.NextLoadRequest;
+import evenrise.solver.app.Source;
+import evenrise.solver.app.TypicalInrushRequest;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,6 +32,7 @@ import picocli.CommandLine.Parameters;
         })
 final class AuditCommand implements Callable<Integer> {
     private final Terminal terminal;
+    private final Jobs jobs;
 
     @Parameters(index = "0", paramLabel = "PROJECT", description = "Project file; - reads standard input.")
     private String project;
@@ -57,9 +52,10 @@ final class AuditCommand implements Callable<Integer> {
     @Option(
             names = "--next-load",
             paramLabel = "A[:POLES]",
+            converter = NextLoad.class,
             description = "Instead of the audit, show where one more load of so many ampere could go; one pole unless "
                     + "told otherwise.")
-    private String nextLoad;
+    private NextLoad.Asked nextLoad;
 
     @Option(
             names = "--guessed",
@@ -79,54 +75,37 @@ final class AuditCommand implements Callable<Integer> {
                     + " ending, else JSON.")
     private String typicalInrushInto;
 
-    AuditCommand(Terminal terminal) {
+    AuditCommand(Terminal terminal, Jobs jobs) {
         this.terminal = terminal;
+        this.jobs = jobs;
     }
 
     @Override
     public Integer call() {
-        if (typicalInrushInto != null) {
-            Inputs.refuseAsOutput(typicalInrushInto, project, plan);
-        }
-        Inputs inputs = new Inputs(terminal);
-        Reading<Project> read = inputs.project(project);
-        Project subject = read.value().orElseThrow();
-        Layout layout = Layout.of(subject, inputs.plan(plan, subject).value().orElseThrow());
-        if (guessed) {
-            terminal.print(terminal.out(), GuessedText.lines(subject, all, terminal.outPaint()));
+        AuditRequest request = new AuditRequest(terminal.source(project), terminal.source(plan));
+        Optional<Listing> instead = instead(request);
+        if (instead.isPresent()) {
+            terminal.print(terminal.out(), instead.get().text(terminal.outStyle(all)));
             return ExitCode.DONE;
         }
-        if (typicalInrush || typicalInrushInto != null) {
-            return typicalInrush(subject);
-        }
-        if (nextLoad != null) {
-            NextLoadRequest request = NextLoadRequest.of(nextLoad);
-            terminal.print(
-                    terminal.out(),
-                    NextLoadText.lines(layout, request.amps(), request.poles(), all, terminal.outPaint()));
-            return ExitCode.DONE;
-        }
-        Evaluation evaluation = Evaluation.of(layout, () -> Planned.usualBounds(subject));
-        AuditSheet sheet = AuditSheet.of(evaluation, read.sha256());
-        Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), project + ": " + finding));
-        List<String> lines =
-                asJson ? List.of(Json.of(sheet)) : AuditText.lines(evaluation, sheet, all, terminal.outPaint());
-        terminal.print(terminal.out(), lines);
-        return ExitCode.of(evaluation.assessment(), strict.isStrict());
+        AuditResult result = jobs.audit(request, ProgressView.control(terminal));
+        terminal.print(terminal.out(), asJson ? List.of(result.json()) : result.text(terminal.outStyle(all)));
+        return ExitCode.of(result.evaluation().assessment(), strict.isStrict());
     }
 
-    private int typicalInrush(Project subject) {
-        if (typicalInrushInto != null) {
-            try {
-                ProjectFile.write(
-                        TypicalInrush.into(subject), Inputs.path(typicalInrushInto), Format.ofName(typicalInrushInto));
-            } catch (WriteFailed e) {
-                throw new Failure(ExitCode.NOT_WRITTEN, e.getMessage());
-            }
+    /** What is asked for in place of the audit. */
+    private Optional<Listing> instead(AuditRequest request) {
+        if (guessed) {
+            return Optional.of(jobs.guessed(request));
         }
-        terminal.print(
-                terminal.out(),
-                TypicalInrushText.lines(subject.name(), TypicalInrush.of(subject), all, terminal.outPaint()));
-        return ExitCode.DONE;
+        if (typicalInrush || typicalInrushInto != null) {
+            return Optional.of(jobs.typicalInrush(new TypicalInrushRequest(
+                    request.project(),
+                    request.plan(),
+                    Optional.ofNullable(typicalInrushInto).map(Source::path))));
+        }
+        return Optional.ofNullable(nextLoad)
+                .map(load -> jobs.nextLoad(
+                        new NextLoadRequest(request.project(), request.plan(), load.amps(), load.poles())));
     }
 }

@@ -1,11 +1,11 @@
 package evenrise.solver.cli;
 
-import evenrise.model.estimate.BillOfMaterials;
-import evenrise.model.file.WholeFile;
-import evenrise.model.file.WriteFailed;
-import evenrise.model.project.Project;
-import evenrise.solver.report.BillText;
+import evenrise.solver.app.BillRequest;
+import evenrise.solver.app.BillResult;
+import evenrise.solver.app.Jobs;
+import evenrise.solver.app.Source;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -21,6 +21,7 @@ import picocli.CommandLine.Parameters;
         })
 final class BillCommand implements Callable<Integer> {
     private final Terminal terminal;
+    private final Jobs jobs;
 
     @Parameters(index = "0", paramLabel = "PROJECT", description = "Project file; - reads standard input.")
     private String project;
@@ -35,28 +36,19 @@ final class BillCommand implements Callable<Integer> {
     @Option(names = "--csv", paramLabel = "FILE", description = "Write the bill there as a table of values, too.")
     private String csv;
 
-    BillCommand(Terminal terminal) {
+    BillCommand(Terminal terminal, Jobs jobs) {
         this.terminal = terminal;
+        this.jobs = jobs;
     }
 
     @Override
     public Integer call() {
+        BillResult result = jobs.bill(new BillRequest(
+                terminal.source(project),
+                Optional.ofNullable(plan).map(terminal::source),
+                Optional.ofNullable(csv).map(Source::path)));
+        terminal.print(terminal.out(), result.text(terminal.outStyle(true)));
         if (csv != null) {
-            Inputs.refuseAsOutput(csv, project, plan);
-        }
-        Inputs inputs = new Inputs(terminal);
-        Project subject = inputs.project(project).value().orElseThrow();
-        if (plan != null) {
-            inputs.plan(plan, subject);
-        }
-        BillOfMaterials bill = BillOfMaterials.of(subject);
-        terminal.print(terminal.out(), BillText.lines(subject.name(), bill, terminal.outPaint()));
-        if (csv != null) {
-            try {
-                WholeFile.write(Inputs.path(csv), Csv.of(BillText.values(bill)));
-            } catch (WriteFailed e) {
-                throw new Failure(ExitCode.NOT_WRITTEN, e.getMessage());
-            }
             terminal.print(terminal.out(), List.of("", "Written: " + csv));
         }
         return ExitCode.DONE;

@@ -1,17 +1,17 @@
 package evenrise.solver.cli;
 
-import evenrise.solver.engine.Budget;
+import evenrise.solver.app.Effort;
 import java.time.Duration;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import picocli.CommandLine;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 /** How long and how broad to search. */
 final class BudgetOptions {
-    private static final Duration USUAL_TIME = Duration.ofSeconds(30);
-    private static final int MOST_THREADS_UNASKED = 8;
-    private static final int MOST_THREADS = 64;
-
     @ArgGroup(exclusive = true)
     private Limit limit = new Limit();
 
@@ -42,38 +42,29 @@ final class BudgetOptions {
                     + "processor, at most 8; with --moves 1.")
     private Integer threads;
 
-    Budget budget() {
-        if (limit.moves != null) {
-            return new Budget.Moves(limit.moves);
-        }
-        return new Budget.Time(limit.time == null ? USUAL_TIME : limit.time);
-    }
-
-    long seed() {
-        return seed;
-    }
-
-    int threads() {
-        if (threads != null) {
-            return threads;
-        }
-        return limit.moves != null
-                ? 1
-                : Math.min(MOST_THREADS_UNASKED, Runtime.getRuntime().availableProcessors());
-    }
-
     /** @throws ParameterException where a number is out of range */
-    void check(picocli.CommandLine command) {
-        if (limit.moves != null && limit.moves < 1) {
-            throw new ParameterException(command, "--moves is " + limit.moves + ", expected at least 1.");
-        }
-        checkThreads(command, threads);
+    Effort effort(CommandLine command) {
+        return effort(command, limit.time, limit.moves, seed, threads);
     }
 
-    /** @throws ParameterException where {@code threads}, null where nobody gave any, is out of range */
-    static void checkThreads(picocli.CommandLine command, Integer threads) {
-        if (threads != null && (threads < 1 || threads > MOST_THREADS)) {
-            throw new ParameterException(command, "--threads is " + threads + ", expected 1 to " + MOST_THREADS + ".");
+    /**
+     * The one way in which every command asks for time, moves, seed and threads.
+     *
+     * @param time null where nobody gave any; moves and threads alike
+     * @throws ParameterException where a number is out of range
+     */
+    static Effort effort(CommandLine command, Duration time, Long moves, long seed, Integer threads) {
+        if (moves != null && moves < 1) {
+            throw new ParameterException(command, "--moves is " + moves + ", expected at least 1.");
         }
+        if (threads != null && !Effort.isAllowed(threads)) {
+            throw new ParameterException(
+                    command, "--threads is " + threads + ", expected 1 to " + Effort.MOST_THREADS + ".");
+        }
+        return new Effort(
+                Optional.ofNullable(time),
+                moves == null ? OptionalLong.empty() : OptionalLong.of(moves),
+                seed,
+                threads == null ? OptionalInt.empty() : OptionalInt.of(threads));
     }
 }

@@ -1,5 +1,6 @@
 package evenrise.solver.cli;
 
+import evenrise.solver.app.Jobs;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
@@ -45,15 +46,15 @@ public final class Evenrise implements Runnable {
 
     public static void main(String[] arguments) {
         Terminal terminal = Terminal.ofProcess();
-        System.exit(run(terminal, PlannerSource.ENGINE, arguments));
+        System.exit(run(terminal, new Jobs(), arguments));
     }
 
     /** @return the exit code */
-    static int run(Terminal terminal, PlannerSource planners, String... arguments) {
+    static int run(Terminal terminal, Jobs jobs, String... arguments) {
         Interruption interruption = new Interruption();
         int code = ExitCode.BUG;
         try {
-            code = commandLine(terminal, planners, interruption).execute(arguments);
+            code = commandLine(terminal, jobs, interruption).execute(arguments);
             terminal.flush();
             code = standardOutputFailed(terminal) ? ExitCode.NOT_WRITTEN : code;
         } catch (Error e) {
@@ -75,17 +76,17 @@ public final class Evenrise implements Runnable {
         return true;
     }
 
-    static CommandLine commandLine(Terminal terminal, PlannerSource planners, Interruption interruption) {
+    static CommandLine commandLine(Terminal terminal, Jobs jobs, Interruption interruption) {
         CommandLine root = new CommandLine(new Evenrise())
-                .addSubcommand(new PlanCommand(terminal, planners, interruption))
-                .addSubcommand(new AuditCommand(terminal))
-                .addSubcommand(new RehearseCommand(terminal))
-                .addSubcommand(new ImportCommand(terminal))
-                .addSubcommand(new ReworkCommand(terminal, planners, interruption))
-                .addSubcommand(new CompareCommand(terminal, interruption))
-                .addSubcommand(new BillCommand(terminal))
-                .addSubcommand(new ReportCommand(terminal))
-                .addSubcommand(new GenerateCommand(terminal.data()))
+                .addSubcommand(new PlanCommand(terminal, jobs, interruption))
+                .addSubcommand(new AuditCommand(terminal, jobs))
+                .addSubcommand(new RehearseCommand(terminal, jobs))
+                .addSubcommand(new ImportCommand(terminal, jobs))
+                .addSubcommand(new ReworkCommand(terminal, jobs, interruption))
+                .addSubcommand(new CompareCommand(terminal, jobs, interruption))
+                .addSubcommand(new BillCommand(terminal, jobs))
+                .addSubcommand(new ReportCommand(terminal, jobs))
+                .addSubcommand(new GenerateCommand(terminal, jobs))
                 .addSubcommand(new SchemaCommand(terminal))
                 .addSubcommand(new CompletionCommand(terminal));
         ShowsFailures failures = new ShowsFailures();
@@ -142,16 +143,10 @@ public final class Evenrise implements Runnable {
         throw new CommandLine.ParameterException(spec.commandLine(), "no command is given.");
     }
 
-    /** The version of the jar, or a word that says that there is none. */
     static final class Version implements IVersionProvider {
-        static String ofThisProgram() {
-            return Optional.ofNullable(Evenrise.class.getPackage().getImplementationVersion())
-                    .orElse("unpackaged");
-        }
-
         @Override
         public String[] getVersion() {
-            return new String[] {"evenrise " + ofThisProgram()};
+            return new String[] {"evenrise " + Jobs.version()};
         }
     }
 }

@@ -1,6 +1,7 @@
 package evenrise.solver.cli;
 
 import evenrise.model.plan.Assessment;
+import evenrise.solver.app.JobFailed;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -24,6 +25,15 @@ final class ExitCode {
     static final int INTERRUPTED = 130;
 
     private ExitCode() {}
+
+    /** What a job that could not be done ends with. */
+    static int of(JobFailed failure) {
+        return switch (failure.reason()) {
+            case REQUEST -> USAGE;
+            case INPUT -> BAD_INPUT;
+            case OUTPUT -> NOT_WRITTEN;
+        };
+    }
 
     /**
      * What a plan that was judged ends with.

@@ -5,13 +5,13 @@ import evenrise.model.file.ProjectFile;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
-import evenrise.solver.sample.Sample;
-import evenrise.solver.sample.Venue;
-import evenrise.solver.sample.VenueSize;
-import java.io.OutputStream;
-import java.nio.file.Path;
+import evenrise.solver.app.GenerateRequest;
+import evenrise.solver.app.JobFailed;
+import evenrise.solver.app.Jobs;
+import evenrise.solver.app.Source;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -27,7 +27,8 @@ import picocli.CommandLine.TypeConversionException;
         description = {
             "For trials, measurements and lessons. The same seed and size always give the same project, and a plan that "
                     + "keeps every hard rule exists. Every figure is invented, in the range of common practice.",
-            "A panel holds " + VenueSize.FEWEST_LOADS + " to " + VenueSize.MOST_LOADS + " loads."
+            "A panel holds " + GenerateRequest.FEWEST_LOADS_A_PANEL + " to " + GenerateRequest.MOST_LOADS_A_PANEL
+                    + " loads."
         },
         footer = {
             "%nExamples:",
@@ -35,13 +36,8 @@ import picocli.CommandLine.TypeConversionException;
             "  evenrise generate --panels 4 --loads 60 --system split-phase --seed 3 -o hall.yaml"
         })
 final class GenerateCommand implements Callable<Integer> {
-    /** Stands for standard output in place of a file. */
-    private static final String STREAM = "-";
-
-    private static final int DONE = 0;
-    private static final int NOT_WRITTEN = 5;
-
-    private final OutputStream data;
+    private final Terminal terminal;
+    private final Jobs jobs;
 
     @Spec
     private CommandSpec spec;
@@ -52,7 +48,8 @@ final class GenerateCommand implements Callable<Integer> {
     @Option(
             names = "--loads",
             paramLabel = "N",
-            description = "Number of loads in all. Default: " + VenueSize.USUAL_LOADS + " for each panel.")
+            description =
+                    "Number of loads in all. Default: " + GenerateRequest.USUAL_LOADS_A_PANEL + " for each panel.")
     private Integer loads;
 
     @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Seed. Default: ${DEFAULT-VALUE}.")
@@ -76,39 +73,34 @@ final class GenerateCommand implements Callable<Integer> {
             description = "Project file to write, YAML by its ending, else JSON; - writes to standard output.")
     private String output;
 
-    /** @param data standard output, for a project that is written there */
-    GenerateCommand(OutputStream data) {
-        this.data = data;
+    GenerateCommand(Terminal terminal, Jobs jobs) {
+        this.terminal = terminal;
+        this.jobs = jobs;
     }
 
     @Override
     public Integer call() {
-        VenueSize size = size();
-        Venue venue = name == null ? Sample.venue(seed, size) : Sample.venue(seed, size, name);
-        Project project = venue.project();
+        Project project = jobs.generate(request());
         try {
-            if (output.equals(STREAM)) {
-                ProjectFile.write(project, data, Format.JSON);
+            if (output.equals(Terminal.STREAM)) {
+                ProjectFile.write(project, terminal.data(), Format.JSON);
             } else {
-                ProjectFile.write(project, Path.of(output), Format.ofName(output));
+                ProjectFile.write(project, Source.path(output), Format.ofName(output));
             }
         } catch (WriteFailed e) {
-            spec.commandLine().getErr().println("evenrise: " + e.getMessage());
-            return NOT_WRITTEN;
+            throw new JobFailed(JobFailed.Reason.OUTPUT, e.getMessage());
         }
-        return DONE;
+        return ExitCode.DONE;
     }
 
-    private VenueSize size() {
-        if (name != null && name.isBlank()) {
-            throw new ParameterException(spec.commandLine(), "a name without a visible character.");
-        }
+    private GenerateRequest request() {
         try {
-            return new VenueSize(
+            return new GenerateRequest(
                     panels,
-                    Optional.ofNullable(loads).orElseGet(() ->
-                            (int) Math.min(Integer.MAX_VALUE, (long) VenueSize.USUAL_LOADS * panels)),
-                    system);
+                    loads == null ? OptionalInt.empty() : OptionalInt.of(loads),
+                    system,
+                    seed,
+                    Optional.ofNullable(name));
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage(), e);
         }

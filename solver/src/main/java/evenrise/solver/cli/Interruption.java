@@ -1,5 +1,6 @@
 package evenrise.solver.cli;
 
+import evenrise.solver.app.Cancellation;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
@@ -7,7 +8,7 @@ import java.util.concurrent.TimeUnit;
  * Lets Ctrl-C (or a polite kill) end a search and not the program: the process waits until the best plan is written. The
  * JVM's own exit code for the signal stands (130 for Ctrl-C) unless the plan could not be written.
  */
-final class Interruption {
+final class Interruption implements Cancellation {
     private static final long PATIENCE_SECONDS = 60;
 
     private final CountDownLatch finished = new CountDownLatch(1);
@@ -16,12 +17,14 @@ final class Interruption {
     private Thread hook;
 
     /** From here on a signal calls {@code stop}, which ends the search soon. */
-    void stopsWith(Runnable stop) {
+    @Override
+    public void whenCancelled(Runnable stop) {
         hook = new Thread(() -> onSignal(stop), "interruption");
         Runtime.getRuntime().addShutdownHook(hook);
     }
 
-    boolean happened() {
+    @Override
+    public boolean isCancelled() {
         return happened;
     }
 

@@ -1,29 +1,52 @@
 package evenrise.solver.cli;
 
-import evenrise.solver.report.ProgressText;
+import evenrise.solver.app.JobProgress;
 import java.io.PrintWriter;
 
 /** One line of a terminal, written over and over; it fits 80 columns, so that it never wraps. */
-final class LiveLine implements ProgressView {
+final class LiveLine extends ProgressView {
     private static final String TO_START_AND_CLEAR = "\r\u001b[K";
 
     private final PrintWriter writer;
+    private boolean isShown;
 
-    LiveLine(PrintWriter writer) {
-        this.writer = writer;
+    LiveLine(Terminal terminal) {
+        super(terminal);
+        this.writer = terminal.err();
     }
 
     @Override
-    public void show(double elapsedSeconds, BestProgress best) {
-        writer.print(TO_START_AND_CLEAR + ProgressText.line(elapsedSeconds, best.best()));
-        writer.flush();
+    public synchronized void progress(JobProgress progress) {
+        if (isSearching(progress) || isWorthALine(progress)) {
+            show(progress.line());
+        }
+    }
+
+    /** What a search came to stays, all else goes. */
+    @Override
+    public synchronized void ended(JobProgress last) {
+        if (last.search().isPresent()) {
+            show(last.standing());
+            writer.println();
+            writer.println();
+            writer.flush();
+        } else {
+            clear();
+        }
     }
 
     @Override
-    public void end(double elapsedSeconds, BestProgress best) {
-        show(elapsedSeconds, best);
-        writer.println();
-        writer.println();
+    void clear() {
+        if (isShown) {
+            writer.print(TO_START_AND_CLEAR);
+            writer.flush();
+            isShown = false;
+        }
+    }
+
+    private void show(String line) {
+        writer.print(TO_START_AND_CLEAR + line);
         writer.flush();
+        isShown = true;
     }
 }

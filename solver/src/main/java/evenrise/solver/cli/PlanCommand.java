@@ -1,11 +1,16 @@
 package evenrise.solver.cli;
 
-import evenrise.model.file.Reading;
-import evenrise.model.plan.Plan;
-import evenrise.model.project.Project;
-import evenrise.solver.engine.PlanningRequest;
+import evenrise.model.plan.Assessment;
+import evenrise.solver.app.DocumentSet;
+import evenrise.solver.app.JobFailed;
+import evenrise.solver.app.Jobs;
+import evenrise.solver.app.PlanRequest;
+import evenrise.solver.app.PlanResult;
+import evenrise.solver.app.PlanTarget;
+import evenrise.solver.app.Source;
 import evenrise.solver.report.Sanitizer;
-import java.nio.file.Path;
+import java.io.PrintWriter;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -35,7 +40,7 @@ import picocli.CommandLine.Spec;
         })
 final class PlanCommand implements Callable<Integer> {
     private final Terminal terminal;
-    private final PlannerSource planners;
+    private final Jobs jobs;
     private final Interruption interruption;
 
     @Spec
@@ -86,53 +91,59 @@ final class PlanCommand implements Callable<Integer> {
                     + "changed since.")
     private boolean isForced;
 
-    PlanCommand(Terminal terminal, PlannerSource planners, Interruption interruption) {
+    PlanCommand(Terminal terminal, Jobs jobs, Interruption interruption) {
         this.terminal = terminal;
-        this.planners = planners;
+        this.jobs = jobs;
         this.interruption = interruption;
     }
 
     @Override
     public Integer call() {
-        budget.check(spec.commandLine());
-        Inputs inputs = new Inputs(terminal);
-        Reading<Project> read = inputs.project(project);
-        Project planned = read.value().orElseThrow();
-        PlanTarget target = PlanTarget.of(Optional.ofNullable(output), project);
-        Optional<Plan> earlier = start(target).map(name -> inputs.earlierPlan(name, planned));
-        Optional<DocumentFiles> documents =
-                Optional.ofNullable(report).map(folder -> new DocumentFiles(folder, isForced, project, from));
-        documents.ifPresent(DocumentFiles::refuseWhatIsNotOurs);
-        Inputs.findings(read).forEach(finding -> ShowsFailures.message(terminal.err(), project + ": " + finding));
-        PlanningRequest request =
-                new PlanningRequest(planned, earlier, budget.budget(), budget.seed(), budget.threads(), placesAll);
-        return new PlanRun(terminal, planners, interruption, isQuiet, strict.isStrict())
-                .run(read, request, target, documents);
+        Source source = terminal.source(project);
+        PlanTarget target = target(source);
+        PlanRequest request = new PlanRequest(
+                source,
+                Optional.ofNullable(from).map(terminal::source),
+                budget.effort(spec.commandLine()),
+                target,
+                isResuming,
+                placesAll,
+                Optional.ofNullable(report)
+                        .map(folder -> DocumentSet.into(Source.path(folder)).withOverwriting(isForced)));
+        PlanResult result = jobs.plan(request, ProgressView.control(terminal, isQuiet, interruption));
+        if (isQuiet) {
+            sayWhatIsBroken(result.evaluation().assessment());
+        } else {
+            boolean isStream = target.file().isEmpty();
+            PrintWriter writer = isStream ? terminal.err() : terminal.out();
+            terminal.print(writer, result.text(isStream ? terminal.errStyle() : terminal.outStyle(false)));
+            target.file()
+                    .ifPresent(file ->
+                            terminal.print(writer, List.of("", "Written: " + Sanitizer.clean(file.toString()))));
+        }
+        return result.search().wasCancelled()
+                ? ExitCode.INTERRUPTED
+                : ExitCode.of(result.evaluation().assessment(), strict.isStrict());
     }
 
-    /** The plan to start at, by its file; says what an earlier search has left. */
-    private Optional<String> start(PlanTarget target) {
-        Optional<Path> left = target.checkpoint().flatMap(Checkpoint::left);
-        if (isResuming && from != null) {
-            throw new Failure(ExitCode.USAGE, "--resume and --from both say where to start. Give one of them.");
+    private PlanTarget target(Source source) {
+        if (output != null) {
+            return output.equals(Terminal.STREAM)
+                    ? PlanTarget.stream(terminal.data())
+                    : PlanTarget.file(Source.path(output));
         }
-        if (isResuming && left.isEmpty()) {
-            ShowsFailures.message(terminal.err(), "no search for this plan was cut off; this one starts anew.");
-        }
-        if (isResuming && left.isPresent()) {
+        return source.path()
+                .map(PlanTarget::besides)
+                .orElseThrow(() -> new JobFailed(
+                        JobFailed.Reason.REQUEST,
+                        "a project from standard input has no name to give the plan." + " Say -o PLAN or -o -."));
+    }
+
+    private void sayWhatIsBroken(Assessment assessment) {
+        if (assessment.isBroken()) {
             ShowsFailures.message(
                     terminal.err(),
-                    "goes on from '" + Sanitizer.clean(left.get().toString())
-                            + "', left by a search that was cut off.");
-            return left.map(Path::toString);
+                    "nothing is to be built from this plan: " + assessment.headline() + " Audit it to see where.");
         }
-        if (left.isPresent()) {
-            Path aside = target.checkpoint().orElseThrow().putAside();
-            ShowsFailures.message(
-                    terminal.err(),
-                    "an earlier search for this plan was cut off; its best plan is now '"
-                            + Sanitizer.clean(aside.toString()) + "'. Maybe start at it with --from.");
-        }
-        return Optional.ofNullable(from);
     }
 }

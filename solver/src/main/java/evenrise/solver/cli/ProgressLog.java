@@ -1,35 +1,49 @@
 package evenrise.solver.cli;
 
-import evenrise.solver.report.ProgressText;
+import evenrise.solver.app.JobProgress;
+import evenrise.solver.app.Stage;
 import java.io.PrintWriter;
 
-/** Plain lines, for a file or a pipe: the first plan, then ever more seldom. */
-final class ProgressLog implements ProgressView {
+/** Plain lines, for a file or a pipe: the first plan, then ever more seldom; and every stage that takes a while. */
+final class ProgressLog extends ProgressView {
     private static final double FIRST_GAP_SECONDS = 1;
     private static final double GROWTH = 1.6;
     private static final double LONGEST_GAP_SECONDS = 60;
 
     private final PrintWriter writer;
+    private Stage stage = Stage.READING;
     private double gapSeconds = FIRST_GAP_SECONDS;
-    private double nextSeconds;
+    private double nextSeconds = FIRST_GAP_SECONDS;
 
-    ProgressLog(PrintWriter writer) {
-        this.writer = writer;
+    ProgressLog(Terminal terminal) {
+        super(terminal);
+        this.writer = terminal.err();
     }
 
     @Override
-    public void show(double elapsedSeconds, BestProgress best) {
-        if (best.best().isPresent() && elapsedSeconds >= nextSeconds) {
-            writer.println(ProgressText.line(elapsedSeconds, best.best()));
-            writer.flush();
-            nextSeconds = elapsedSeconds + gapSeconds;
+    public synchronized void progress(JobProgress progress) {
+        if (progress.stage() != stage) {
+            stage = progress.stage();
+            gapSeconds = FIRST_GAP_SECONDS;
+            nextSeconds = progress.elapsedSeconds() + (isSearching(progress) ? 0 : gapSeconds);
+        }
+        boolean hasNews = !isSearching(progress) || progress.search().isPresent();
+        if (hasNews && progress.elapsedSeconds() >= nextSeconds) {
+            print(progress.line());
+            nextSeconds = progress.elapsedSeconds() + gapSeconds;
             gapSeconds = Math.min(gapSeconds * GROWTH, LONGEST_GAP_SECONDS);
         }
     }
 
     @Override
-    public void end(double elapsedSeconds, BestProgress best) {
-        writer.println(ProgressText.line(elapsedSeconds, best.best()));
+    public synchronized void ended(JobProgress last) {
+        if (last.search().isPresent()) {
+            print(last.standing());
+        }
+    }
+
+    private void print(String line) {
+        writer.println(line);
         writer.flush();
     }
 }

@@ -1,37 +1,23 @@
 package evenrise.solver.cli;
 
-import evenrise.model.evaluation.Evaluation;
-import evenrise.model.event.BothWays;
-import evenrise.model.event.EventFinding;
-import evenrise.model.event.EventScript;
-import evenrise.model.event.Trace;
-import evenrise.model.event.Use;
-import evenrise.model.file.Reading;
-import evenrise.model.file.ScriptFile;
-import evenrise.model.file.WholeFile;
-import evenrise.model.file.WriteFailed;
-import evenrise.model.plan.Cautions;
-import evenrise.model.project.Project;
-import evenrise.model.project.Scatter;
-import evenrise.model.review.Networks;
-import evenrise.model.rules.Layout;
-import evenrise.model.rules.SupplyVoltage;
-import evenrise.model.scatter.NodeScatter;
-import evenrise.model.scatter.Trials;
-import evenrise.solver.report.AssessmentText;
-import evenrise.solver.report.Json;
-import evenrise.solver.report.RehearsalCsv;
-import evenrise.solver.report.RehearsalText;
-import evenrise.solver.report.ScatterSheet;
-import evenrise.solver.report.ScatterText;
+import evenrise.solver.app.Effort;
+import evenrise.solver.app.JobFailed;
+import evenrise.solver.app.Jobs;
+import evenrise.solver.app.RehearseRequest;
+import evenrise.solver.app.RehearseResult;
+import evenrise.solver.app.Source;
+import evenrise.solver.app.TrialsRequest;
+import evenrise.solver.app.TrialsResult;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 @Command(
         name = "rehearse",
@@ -57,10 +43,11 @@ import picocli.CommandLine.Parameters;
             "%nCurrents are in ampere, instantaneous peaks. Times are in seconds from the script's zero."
         })
 final class RehearseCommand implements Callable<Integer> {
-    private static final List<String> ORDINARY_DAY =
-            List.of("on", "mains=0", "mains=100", "emergency", "release", "off");
-
     private final Terminal terminal;
+    private final Jobs jobs;
+
+    @Spec
+    private CommandSpec spec;
 
     @Parameters(index = "0", paramLabel = "PROJECT", description = "Project file; - reads standard input.")
     private String project;
@@ -69,7 +56,7 @@ final class RehearseCommand implements Callable<Integer> {
     private String plan;
 
     @ArgGroup
-    private Source source;
+    private Happenings source;
 
     @Mixin
     private StrictOption strict;
@@ -88,7 +75,8 @@ final class RehearseCommand implements Callable<Integer> {
     @Option(
             names = "--threads",
             paramLabel = "N",
-            description = "Threads that share the trials; the result is the same. Default: one for each processor.")
+            description = "Threads that share the trials; the result is the same. Default: one for each processor, at "
+                    + "most 8.")
     private Integer threads;
 
     @Option(
@@ -107,93 +95,58 @@ final class RehearseCommand implements Callable<Integer> {
     private boolean all;
 
     /** Where the happenings come from: one of the two. */
-    static final class Source {
+    static final class Happenings {
         @Option(
                 names = {"-e", "--event"},
                 paramLabel = "EVENT",
                 description = "Something that happens; may be given several times, in the order of time.")
-        private List<String> events;
+        private List<String> events = List.of();
 
         @Option(names = "--script", paramLabel = "FILE", description = "Script file with all that happens.")
         private String script;
     }
 
-    RehearseCommand(Terminal terminal) {
+    RehearseCommand(Terminal terminal, Jobs jobs) {
         this.terminal = terminal;
+        this.jobs = jobs;
     }
 
     @Override
     public Integer call() {
-        if (trace != null) {
-            Inputs.refuseAsOutput(trace, project, plan, source == null ? null : source.script);
-        }
-        Inputs inputs = new Inputs(terminal);
-        Reading<Project> read = inputs.project(project);
-        Project subject = read.value().orElseThrow();
-        Layout layout = Layout.of(subject, inputs.plan(plan, subject).value().orElseThrow());
-        Evaluation evaluation = Evaluation.of(layout, () -> Planned.usualBounds(subject));
+        Effort effort = BudgetOptions.effort(spec.commandLine(), null, null, seed, threads);
         if (trials != null) {
-            return scatter(evaluation);
+            return trials(effort);
         }
-        EventScript script = script(subject);
-        if (evaluation.assessment().isBroken()) {
-            ShowsFailures.message(
-                    terminal.err(),
-                    plan + ": the plan breaks limits; evenrise audit shows them. The rehearsal plays it as it is.");
-        }
-        Trace played = BothWays.of(layout, idle ? Use.IDLE : Use.FULL, script);
-        if (trace != null) {
-            write(played);
-        }
-        terminal.print(terminal.out(), RehearsalText.lines(evaluation, played, all, terminal.outPaint()));
-        boolean isBroken = played.findings().stream().anyMatch(each -> each.grade() == EventFinding.Grade.BROKEN);
-        return isBroken ? ExitCode.RULES_BROKEN : ExitCode.of(evaluation.assessment(), strict.isStrict());
+        RehearseRequest request = new RehearseRequest(
+                terminal.source(project),
+                terminal.source(plan),
+                Optional.ofNullable(source).map(each -> each.script).map(Source::file),
+                source == null ? List.of() : source.events,
+                idle,
+                Optional.ofNullable(trace).map(Source::path));
+        RehearseResult result = jobs.rehearse(request, ProgressView.control(terminal));
+        terminal.print(terminal.out(), result.text(terminal.outStyle(all)));
+        return result.isBroken()
+                ? ExitCode.RULES_BROKEN
+                : ExitCode.of(result.evaluation().assessment(), strict.isStrict());
     }
 
-    private int scatter(Evaluation evaluation) {
-        Layout layout = evaluation.layout();
+    private int trials(Effort effort) {
         if (trials < 1 || source != null) {
-            throw new Failure(
-                    ExitCode.USAGE,
+            throw new JobFailed(
+                    JobFailed.Reason.REQUEST,
                     trials < 1
                             ? "--trials is " + trials + ", expected at least 1."
                             : "--trials goes without --event and --script.");
         }
-        int side = threads == null ? Runtime.getRuntime().availableProcessors() : Math.max(1, Math.min(64, threads));
-        Scatter chances = SupplyVoltage.scatter(layout.project());
-        List<NodeScatter> nodes = Trials.of(layout, chances, Networks.of(layout), trials, seed, side);
-        String name = layout.project().name();
-        if (trace != null) {
-            writeText(Json.of(new ScatterSheet(ScatterSheet.FORMAT, name, trials, seed, nodes, Cautions.ALL)) + "\n");
-        }
-        terminal.print(terminal.out(), AssessmentText.lines(evaluation.assessment(), terminal.outPaint()));
-        terminal.print(terminal.out(), List.of(""));
-        terminal.print(terminal.out(), ScatterText.lines(name, nodes, trials, seed, all, terminal.outPaint()));
-        return ExitCode.of(evaluation.assessment(), strict.isStrict());
-    }
-
-    private EventScript script(Project subject) {
-        if (source != null && source.script != null) {
-            return Inputs.sound(source.script, ScriptFile.read(Inputs.path(source.script), subject))
-                    .value()
-                    .orElseThrow();
-        }
-        return source != null
-                ? EventWords.script("these events", source.events, subject)
-                : EventWords.script("an ordinary day", ORDINARY_DAY, subject);
-    }
-
-    private void write(Trace played) {
-        boolean isCsv = trace.toLowerCase(Locale.ROOT).endsWith(".csv");
-        String text = isCsv ? Csv.of(RehearsalCsv.values(played)) : Json.of(played) + "\n";
-        writeText(text);
-    }
-
-    private void writeText(String text) {
-        try {
-            WholeFile.write(Inputs.path(trace), text);
-        } catch (WriteFailed e) {
-            throw new Failure(ExitCode.NOT_WRITTEN, e.getMessage());
-        }
+        TrialsRequest request = new TrialsRequest(
+                terminal.source(project),
+                terminal.source(plan),
+                trials,
+                effort,
+                Optional.ofNullable(trace).map(Source::path));
+        TrialsResult result = jobs.trials(request, ProgressView.control(terminal));
+        terminal.print(terminal.out(), result.text(terminal.outStyle(all)));
+        return ExitCode.of(result.evaluation().assessment(), strict.isStrict());
     }
 }

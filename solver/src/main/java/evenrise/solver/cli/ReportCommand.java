@@ -1,20 +1,13 @@
 package evenrise.solver.cli;
 
-import evenrise.model.evaluation.Evaluation;
-import evenrise.model.file.Reading;
-import evenrise.model.plan.Plan;
-import evenrise.model.project.Project;
-import evenrise.model.review.Networks;
-import evenrise.model.rules.Layout;
-import evenrise.model.rules.SupplyVoltage;
-import evenrise.model.scatter.NodeScatter;
-import evenrise.model.scatter.Trials;
-import evenrise.solver.report.AssessmentText;
-import evenrise.solver.report.page.Document;
-import evenrise.solver.report.page.Documents;
-import evenrise.solver.report.page.Imprint;
-import java.time.LocalDate;
-import java.time.ZoneId;
+import evenrise.solver.app.DocumentFormat;
+import evenrise.solver.app.DocumentSet;
+import evenrise.solver.app.Effort;
+import evenrise.solver.app.JobFailed;
+import evenrise.solver.app.Jobs;
+import evenrise.solver.app.ReportRequest;
+import evenrise.solver.app.ReportResult;
+import evenrise.solver.app.Source;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -27,8 +20,8 @@ import picocli.CommandLine.Parameters;
         name = "report",
         header = "Write the documents that each trade takes away.",
         description = "One page for a browser that needs no network, sheets to print, a workbook and tables of values:"
-            + " panel schedules, landing lists, the sequence over time, balance, shutdown groups, electrical findings,"
-            + " bill of materials, commissioning sheet, labels.",
+                + " panel schedules, landing lists, the sequence over time, balance, shutdown groups, electrical findings,"
+                + " bill of materials, commissioning sheet, labels.",
         footer = {
             "%nExamples:",
             "  evenrise report hall.project.json hall.plan.json -o documents",
@@ -37,6 +30,7 @@ import picocli.CommandLine.Parameters;
         })
 final class ReportCommand implements Callable<Integer> {
     private final Terminal terminal;
+    private final Jobs jobs;
 
     @Parameters(index = "0", paramLabel = "PROJECT", description = "Project file.")
     private String project;
@@ -87,46 +81,35 @@ final class ReportCommand implements Callable<Integer> {
             description = "Overwrite files in the folder that no earlier report wrote, or that were changed since.")
     private boolean isForced;
 
-    ReportCommand(Terminal terminal) {
+    ReportCommand(Terminal terminal, Jobs jobs) {
         this.terminal = terminal;
+        this.jobs = jobs;
     }
 
     @Override
     public Integer call() {
-        formats.stream()
-                .filter(each -> !DocumentFiles.FORMATS.contains(each))
-                .findFirst()
-                .ifPresent(each -> {
-                    throw new Failure(ExitCode.USAGE, "--format is '" + each + "', expected of html, pdf, xlsx, csv.");
-                });
-        DocumentFiles files = new DocumentFiles(output, isForced, project, plan, against);
-        files.refuseWhatIsNotOurs();
-        Inputs inputs = new Inputs(terminal);
-        Reading<Project> read = inputs.project(project);
-        Project subject = read.value().orElseThrow();
-        Layout layout = Layout.of(subject, inputs.plan(plan, subject).value().orElseThrow());
-        Optional<Plan> earlier = Optional.ofNullable(against).map(name -> inputs.earlierPlan(name, subject));
-        Evaluation evaluation = Evaluation.of(layout, () -> Planned.usualBounds(subject), earlier);
-        Imprint imprint = new Imprint(
-                subject.name(),
-                revision,
-                date == null ? LocalDate.now(ZoneId.systemDefault()).toString() : date,
-                read.sha256(),
-                Evenrise.Version.ofThisProgram());
-        List<NodeScatter> scatter = trials < 1
-                ? List.of()
-                : Trials.of(
-                        layout,
-                        SupplyVoltage.scatter(subject),
-                        Networks.of(layout),
-                        trials,
-                        1,
-                        Runtime.getRuntime().availableProcessors());
-        Document document = Documents.of(imprint, evaluation, earlier, scatter);
-        terminal.print(terminal.out(), AssessmentText.lines(evaluation.assessment(), terminal.outPaint()));
+        DocumentSet usual = DocumentSet.into(Source.path(output));
+        ReportRequest request = new ReportRequest(
+                terminal.source(project),
+                terminal.source(plan),
+                usual.withFormats(formats.stream().map(ReportCommand::format).toList())
+                        .withImprint(revision, date == null ? usual.date() : date)
+                        .withOverwriting(isForced),
+                Optional.ofNullable(against).map(terminal::source),
+                trials,
+                Effort.USUAL);
+        ReportResult result = jobs.report(request, ProgressView.control(terminal));
+        terminal.print(terminal.out(), result.text(terminal.outStyle(false)));
         terminal.print(
-                terminal.out(),
-                List.of("", "Written: " + String.join(", ", files.write(document, formats)) + " in " + output));
-        return ExitCode.of(evaluation.assessment(), strict.isStrict());
+                terminal.out(), List.of("", "Written: " + String.join(", ", result.written()) + " in " + output));
+        return ExitCode.of(result.evaluation().assessment(), strict.isStrict());
+    }
+
+    private static DocumentFormat format(String word) {
+        return DocumentFormat.ALL.stream()
+                .filter(each -> each.word().equals(word))
+                .findFirst()
+                .orElseThrow(() -> new JobFailed(
+                        JobFailed.Reason.REQUEST, "--format is '" + word + "', expected of html, pdf, xlsx, csv."));
     }
 }

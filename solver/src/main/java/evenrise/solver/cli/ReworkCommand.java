@@ -1,20 +1,11 @@
 package evenrise.solver.cli;
 
-import evenrise.model.file.ProjectFile;
-import evenrise.model.file.Reading;
-import evenrise.model.plan.Plan;
-import evenrise.model.project.Project;
-import evenrise.model.rules.Rotation;
-import evenrise.solver.engine.PlanningRequest;
+import evenrise.model.plan.Assessment;
+import evenrise.solver.app.Jobs;
+import evenrise.solver.app.ReworkRequest;
+import evenrise.solver.app.ReworkResult;
+import evenrise.solver.app.Source;
 import evenrise.solver.report.Sanitizer;
-import evenrise.solver.rework.Measured;
-import evenrise.solver.rework.MeasuredCsv;
-import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -30,9 +21,9 @@ import picocli.CommandLine.Spec;
         header = "Cure a plan as built with few changes, and say in which order to make them.",
         description = {
             "Looks around the plan as it is built for plans that keep every hard rule and move as few breakers and"
-                + " control leads as possible; shows moves against objective, from the cure alone to as good as new;"
-                + " and writes, for the plan chosen, the steps of the work in an order in which nothing is broken on"
-                + " the way.",
+                    + " control leads as possible; shows moves against objective, from the cure alone to as good as new;"
+                    + " and writes, for the plan chosen, the steps of the work in an order in which nothing is broken on"
+                    + " the way.",
             "Readings are a CSV table with the columns load, phase, running_a and idle_a; they count instead of the "
                     + "project's own."
         },
@@ -47,7 +38,7 @@ import picocli.CommandLine.Spec;
         })
 final class ReworkCommand implements Callable<Integer> {
     private final Terminal terminal;
-    private final PlannerSource planners;
+    private final Jobs jobs;
     private final Interruption interruption;
 
     @Spec
@@ -78,69 +69,52 @@ final class ReworkCommand implements Callable<Integer> {
     @Option(names = "--quiet", description = "No progress and no summary; failures and broken rules only.")
     private boolean isQuiet;
 
-    ReworkCommand(Terminal terminal, PlannerSource planners, Interruption interruption) {
+    ReworkCommand(Terminal terminal, Jobs jobs, Interruption interruption) {
         this.terminal = terminal;
-        this.planners = planners;
+        this.jobs = jobs;
         this.interruption = interruption;
     }
 
     @Override
     public Integer call() {
-        budget.check(spec.commandLine());
         options.check(spec.commandLine());
-        Inputs inputs = new Inputs(terminal);
-        Reading<Project> read = inputs.project(project);
-        Project subject = read.value().orElseThrow();
-        Plan built = inputs.plan(plan, subject).value().orElseThrow();
-        Optional<Measured> readings = Optional.ofNullable(measured).map(name -> readings(name, subject, built));
-        ReworkFolder folder = ReworkFolder.of(output, project, plan, measured);
-        List<String> notes = new ArrayList<>();
-        if (readings.isPresent()) {
-            notes.add(
-                    readings.get().currents().size() + " of " + subject.loads().size()
-                            + " loads have measured currents; the project with them is " + ReworkFolder.MEASURED + ".");
-            notes.addAll(readings.get().notes());
-            read = Inputs.sound(
-                    ReworkFolder.MEASURED,
-                    ProjectFile.read(folder.measured(readings.get().in(subject)), ReworkFolder.MEASURED));
+        ReworkRequest request = new ReworkRequest(
+                terminal.source(project),
+                terminal.source(plan),
+                Optional.ofNullable(measured).map(Source::path),
+                Source.path(output),
+                budget.effort(spec.commandLine()),
+                options.perMoveAmps(),
+                options.maxMoves(),
+                options.deadAtOnce(),
+                options.keepsRunning());
+        ReworkResult result = jobs.rework(request, ProgressView.control(terminal, isQuiet, interruption));
+        if (!isQuiet) {
+            terminal.print(terminal.out(), result.text(terminal.outStyle(false)));
+            terminal.print(
+                    terminal.out(),
+                    List.of(
+                            "",
+                            "Written to folder "
+                                    + Sanitizer.clean(request.folder().toString()) + "."));
         }
-        for (String finding : Inputs.findings(read)) {
-            ShowsFailures.message(terminal.err(), project + ": " + finding);
-        }
-        PlanningRequest request = new PlanningRequest(
-                Rotation.asBuilt(read.value().orElseThrow(), built),
-                Optional.of(built),
-                budget.budget(),
-                budget.seed(),
-                budget.threads());
-        return new ReworkRun(terminal, planners, interruption, isQuiet).run(read, request, options, notes, folder);
+        return exitCode(result);
     }
 
-    private static Measured readings(String name, Project subject, Plan built) {
-        Measured readings = MeasuredCsv.read(text(name), subject, built);
-        if (!readings.problems().isEmpty()) {
-            throw new Failure(
-                    ExitCode.BAD_INPUT,
-                    readings.problems().stream()
-                            .map(problem -> name + ": " + Sanitizer.clean(problem))
-                            .toList());
+    private int exitCode(ReworkResult result) {
+        if (result.wasCancelled()) {
+            return ExitCode.INTERRUPTED;
         }
-        return readings;
-    }
-
-    private static String text(String name) {
-        try {
-            byte[] bytes = Files.readAllBytes(Inputs.path(name));
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
-        } catch (CharacterCodingException e) {
-            throw new Failure(ExitCode.BAD_INPUT, name + ": this is not UTF-8 text. Save the table as CSV in UTF-8.");
-        } catch (IOException e) {
-            throw new Failure(
-                    ExitCode.BAD_INPUT,
-                    "'" + Sanitizer.clean(name) + "' cannot be read: there is no such file, or it may not be read.");
+        Assessment assessment = result.evaluation().assessment();
+        if (assessment.hardRulesBroken() > 0) {
+            ShowsFailures.message(
+                    terminal.err(),
+                    "the plan chosen breaks hard rules in " + assessment.hardRulesBroken()
+                            + " places; audit it to see where.");
         }
+        if (result.breaksOnTheWay()) {
+            ShowsFailures.message(terminal.err(), "no order of work was found that breaks nothing on the way.");
+        }
+        return result.breaksOnTheWay() ? ExitCode.RULES_BROKEN : ExitCode.of(assessment, false);
     }
 }

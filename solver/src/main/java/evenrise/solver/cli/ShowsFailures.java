@@ -1,5 +1,6 @@
 package evenrise.solver.cli;
 
+import evenrise.solver.app.JobFailed;
 import evenrise.solver.report.DisplayWidth;
 import evenrise.solver.report.Sanitizer;
 import java.io.PrintWriter;
@@ -39,9 +40,9 @@ final class ShowsFailures implements IExecutionExceptionHandler, IParameterExcep
 
     /** @return the exit code */
     static int show(Throwable failure, PrintWriter err, boolean isDebugging) {
-        if (failure instanceof Failure known) {
+        if (failure instanceof JobFailed known) {
             known.messages().forEach(each -> message(err, each));
-            return known.exitCode();
+            return ExitCode.of(known);
         }
         if (isOutOfMemory(failure)) {
             message(

@@ -1,6 +1,7 @@
 package evenrise.solver.cli;
 
-import evenrise.solver.report.Paint;
+import evenrise.solver.app.Source;
+import evenrise.solver.app.TextStyle;
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -17,6 +18,9 @@ import java.util.Map;
 
 /** What a command reads from and prints to. Data goes to {@link #data()}, reports to {@link #out()}, the rest to {@link #err()}. */
 final class Terminal {
+    /** Stands for a standard stream in place of a file. */
+    static final String STREAM = "-";
+
     private final InputStream in;
     private final WatchedOutput data;
     private final PrintWriter out;
@@ -75,10 +79,6 @@ final class Terminal {
         }
     }
 
-    InputStream in() {
-        return in;
-    }
-
     /** Standard output for bytes. */
     WatchedOutput data() {
         return data;
@@ -102,12 +102,18 @@ final class Terminal {
         return outIsScreen && mayColour;
     }
 
-    Paint outPaint() {
-        return mayColourOut() ? new AnsiPaint() : Paint.NONE;
+    /** @param isFull whether long lists are shown in full */
+    TextStyle outStyle(boolean isFull) {
+        return new TextStyle(isFull, mayColourOut());
     }
 
-    Paint errPaint() {
-        return errIsScreen && mayColour ? new AnsiPaint() : Paint.NONE;
+    TextStyle errStyle() {
+        return new TextStyle(false, errIsScreen && mayColour);
+    }
+
+    /** A file, or standard input. */
+    Source source(String name) {
+        return name.equals(STREAM) ? Source.stream(in, name) : Source.file(name);
     }
 
     void print(PrintWriter writer, List<String> lines) {

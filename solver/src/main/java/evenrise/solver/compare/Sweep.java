@@ -1,10 +1,7 @@
 package evenrise.solver.compare;
 
-import evenrise.model.evaluation.Evaluation;
 import evenrise.model.file.WriteFailed;
-import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
-import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
@@ -21,22 +18,26 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /** Plans many scenarios side by side, each by one search with the same number of moves; what is finished stays on disk. */
 public final class Sweep {
     private final Store store;
     private final long moves;
     private final long seed;
-    private final String version;
+    private final Function<Found, Plan> finisher;
     private final Set<Planner> running = ConcurrentHashMap.newKeySet();
     private volatile boolean isStopped;
 
-    /** @param version of this software, for the plan files */
-    public Sweep(Path folder, long moves, long seed, String version) {
+    /** What a search found for a scenario whose project's file has this hash. */
+    public record Found(String projectSha256, PlanningRequest request, PlanningOutcome outcome) {}
+
+    /** @param finisher completes and signs what was found */
+    public Sweep(Path folder, long moves, long seed, Function<Found, Plan> finisher) {
         this.store = new Store(folder);
         this.moves = moves;
         this.seed = seed;
-        this.version = version;
+        this.finisher = finisher;
     }
 
     /**
@@ -97,8 +98,9 @@ public final class Sweep {
         if (earlier.isPresent()) {
             return Optional.of(Finding.of(scenario, earlier.get()));
         }
-        Planner planner = new Planner(
-                new PlanningRequest(scenario.project(), Optional.empty(), new Budget.Moves(moves), seed, 1), any -> {});
+        PlanningRequest request =
+                new PlanningRequest(scenario.project(), Optional.empty(), new Budget.Moves(moves), seed, 1);
+        Planner planner = new Planner(request, any -> {});
         running.add(planner);
         if (isStopped) {
             planner.stop();
@@ -108,21 +110,8 @@ public final class Sweep {
         if (isStopped) {
             return Optional.empty();
         }
-        Plan plan = finished(scenario, outcome.plan(), sha256);
+        Plan plan = finisher.apply(new Found(sha256, request, outcome));
         store.keepPlan(scenario, plan);
         return Optional.of(Finding.of(scenario, plan));
-    }
-
-    private Plan finished(Scenario scenario, Plan bare, String sha256) {
-        MadeBy madeBy = MadeBy.builder()
-                .softwareVersion(version)
-                .projectSha256(sha256)
-                .seed(seed)
-                .threads(1)
-                .movesAllowed(moves)
-                .build();
-        return Evaluation.finished(
-                        scenario.project(), bare, madeBy, ProvenBounds.of(scenario.project()), Optional.empty())
-                .plan();
     }
 }

@@ -1,7 +1,6 @@
 /**
  * Counts of boards and panels against each other: the least price, and price against peak against time.
  *
- * <p>May touch model.check, model.estimate, model.evaluation, model.file, model.plan, model.project, solver.bounds,
- * solver.engine, solver.engine.search.
+ * <p>May touch model.check, model.estimate, model.file, model.plan, model.project, solver.engine, solver.engine.search.
  */
 package evenrise.solver.compare;

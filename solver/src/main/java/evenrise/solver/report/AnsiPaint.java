@@ -1,24 +1,25 @@
-package evenrise.solver.cli;
-
-import evenrise.solver.report.Paint;
-import evenrise.solver.report.Tone;
-import picocli.CommandLine.Help.Ansi.Style;
+package evenrise.solver.report;
 
 /** Tones as colours of a terminal; the words say the same without them. */
-final class AnsiPaint implements Paint {
+public final class AnsiPaint implements Paint {
+    private static final int BOLD = 1;
+    private static final int FAINT = 2;
+    private static final int RED = 31;
+    private static final int GREEN = 32;
+
     @Override
     public String on(Tone tone, String text) {
         return switch (tone) {
             case PLAIN -> text;
-            case HEADING -> styled(Style.bold, text);
-            case GOOD -> styled(Style.fg_green, text);
-            case BAD -> styled(Style.fg_red, text);
-            case FAINT -> styled(Style.faint, text);
+            case HEADING -> styled(BOLD, text);
+            case GOOD -> styled(GREEN, text);
+            case BAD -> styled(RED, text);
+            case FAINT -> styled(FAINT, text);
         };
     }
 
     /** Ends with a reset: the code that ends bold alone means double underline on many terminals. */
-    private static String styled(Style style, String text) {
-        return style.on() + text + Style.reset.on();
+    private static String styled(int code, String text) {
+        return "\u001b[" + code + "m" + text + "\u001b[0m";
     }
 }

@@ -27,6 +27,11 @@ public final class ProgressText {
                 WIDEST);
     }
 
+    /** @param doing what goes on beside a search */
+    public static String line(double elapsedSeconds, String doing) {
+        return DisplayWidth.cut(elapsed(elapsedSeconds) + "  " + doing, WIDEST);
+    }
+
     /** Broken rules or, once there are none and something is proven, how far the plan is from that. */
     private static String standing(Progress progress) {
         return progress.gapPercent().isPresent()

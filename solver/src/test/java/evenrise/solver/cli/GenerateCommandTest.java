@@ -7,18 +7,19 @@ import evenrise.model.file.Reading;
 import evenrise.model.plan.Cautions;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
+import evenrise.solver.app.Jobs;
 import evenrise.solver.sample.Sample;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
 
 @DisplayName("evenrise generate")
 class GenerateCommandTest {
@@ -26,12 +27,14 @@ class GenerateCommandTest {
     private Path folder;
 
     private final ByteArrayOutputStream data = new ByteArrayOutputStream();
-    private final StringWriter err = new StringWriter();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
     private int run(String... arguments) {
-        return new CommandLine(new GenerateCommand(data))
-                .setErr(new PrintWriter(err, true))
-                .execute(arguments);
+        List<String> all = new ArrayList<>(List.of("generate"));
+        all.addAll(List.of(arguments));
+        Terminal terminal = new Terminal(
+                new ByteArrayInputStream(new byte[0]), data, err, StandardCharsets.UTF_8, false, false, false);
+        return Evenrise.run(terminal, new Jobs(), all.toArray(String[]::new));
     }
 
     @Test

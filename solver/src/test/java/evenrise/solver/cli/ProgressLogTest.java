@@ -2,41 +2,70 @@ package evenrise.solver.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import evenrise.solver.engine.Progress;
-import java.io.PrintWriter;
-import java.io.StringWriter;
+import evenrise.solver.app.JobProgress;
+import evenrise.solver.app.SearchStanding;
+import evenrise.solver.app.Stage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ProgressLogTest {
-    private final StringWriter text = new StringWriter();
-    private final BestProgress best = new BestProgress();
+    private static final Optional<SearchStanding> FOUND = Optional.of(new SearchStanding(10, 100, 90, 1, 0, 0));
+
+    private final ByteArrayOutputStream text = new ByteArrayOutputStream();
+    private final ProgressLog log = new ProgressLog(new Terminal(
+            new ByteArrayInputStream(new byte[0]),
+            new ByteArrayOutputStream(),
+            text,
+            StandardCharsets.UTF_8,
+            false,
+            false,
+            false));
 
     @Test
     void writesEverMoreSeldom() {
-        ProgressLog log = new ProgressLog(new PrintWriter(text));
-        best.take(new Progress(0, 10, 100, 90, 1, 0));
-
         for (int fifth = 0; fifth < 5 * 600; fifth++) {
-            log.show(fifth / 5.0, best);
+            log.progress(new JobProgress(Stage.SEARCHING, fifth / 5.0, FOUND));
         }
 
         // Gaps of 1, 1.6, 2.6, … s up to a minute each: some nine until a minute, then one a minute.
-        assertThat(text.toString().lines().count()).isBetween(15L, 22L);
+        assertThat(said().lines().count()).isBetween(15L, 22L);
     }
 
     @Test
     void isSilentUntilThereIsAPlan() {
-        new ProgressLog(new PrintWriter(text)).show(3, best);
+        log.progress(new JobProgress(Stage.SEARCHING, 3, Optional.empty()));
 
-        assertThat(text.toString()).isEmpty();
+        assertThat(said()).isEmpty();
     }
 
     @Test
-    void keepsTheBestOfSeveralSearches() {
-        best.take(new Progress(1, 500, 100, 90, 1, 0));
-        best.take(new Progress(2, 300, 80, 70, 1, 1));
-        best.take(new Progress(3, 400, 95, 85, 1, 0));
+    void saysWhatElseTakesAWhileAfterTheSearch() {
+        log.progress(new JobProgress(Stage.SEARCHING, 0, FOUND));
+        log.progress(new JobProgress(Stage.BOUNDS, 30, FOUND));
+        log.progress(new JobProgress(Stage.WRITING, 30.2, FOUND));
+        log.progress(new JobProgress(Stage.WRITING, 31.4, FOUND));
+        log.ended(new JobProgress(Stage.WRITING, 31.6, FOUND));
 
-        assertThat(best.best()).hasValue(new Progress(3, 500, 95, 85, 1, 0));
+        assertThat(said().lines())
+                .satisfiesExactly(
+                        first -> assertThat(first).startsWith(" 0:00  objective 100.0"),
+                        second -> assertThat(second).isEqualTo(" 0:31  writing"),
+                        last -> assertThat(last).startsWith(" 0:31  objective 100.0"));
+    }
+
+    @Test
+    void saysNothingOfAJobThatIsSoonDone() {
+        log.progress(new JobProgress(Stage.READING, 0, Optional.empty()));
+        log.progress(new JobProgress(Stage.BOUNDS, 0.9, Optional.empty()));
+        log.ended(new JobProgress(Stage.WRITING, 1.2, Optional.empty()));
+
+        assertThat(said()).isEmpty();
+    }
+
+    private String said() {
+        return text.toString(StandardCharsets.UTF_8);
     }
 }

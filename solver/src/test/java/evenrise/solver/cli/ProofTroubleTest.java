@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.file.PlanFile;
 import evenrise.model.plan.Plan;
+import evenrise.solver.app.Jobs;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -35,7 +36,7 @@ class ProofTroubleTest {
 
         int code = Evenrise.run(
                 terminal,
-                PlannerSource.ENGINE,
+                new Jobs(),
                 "plan",
                 project().toString(),
                 "-o",

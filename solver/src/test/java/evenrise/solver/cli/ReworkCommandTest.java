@@ -56,7 +56,7 @@ class ReworkCommandTest {
         void writesAPlanForEachPointThatPassesTheAudit() throws IOException {
             rework(scratch, "--measured", READINGS, "--max-moves", "4");
 
-            String measured = scratch.resolve(ReworkFolder.MEASURED).toString();
+            String measured = scratch.resolve("project-as-measured.json").toString();
             try (Stream<Path> files = Files.list(scratch)) {
                 List<Path> plans = files.filter(
                                 file -> file.getFileName().toString().startsWith("plan-"))

@@ -1,15 +1,13 @@
 package evenrise.solver.cli;
 
 import evenrise.model.plan.Plan;
-import evenrise.solver.engine.PlanningOutcome;
+import evenrise.solver.app.StandIns;
 import evenrise.solver.engine.PlanningRequest;
-import evenrise.solver.engine.Progress;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicReference;
 
 /** Runs commands as a shell would and keeps what they print. In the engine's place stands a search that knows its plan. */
@@ -67,21 +65,7 @@ final class Shell {
                 isScreen,
                 isScreen,
                 isScreen);
-        int code = Evenrise.run(terminal, (request, listener, note) -> search(request, listener::accept), arguments);
+        int code = Evenrise.run(terminal, StandIns.finding(found, asked::set), arguments);
         return new Result(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-    }
-
-    private PlannerSource.Search search(PlanningRequest request, java.util.function.Consumer<Progress> listener) {
-        asked.set(request);
-        return new PlannerSource.Search() {
-            @Override
-            public PlanningOutcome plan() {
-                listener.accept(new Progress(0.5, 1000, 117.3, 100, 100, 0));
-                return new PlanningOutcome(found, 1000, 0.5, OptionalDouble.of(0.1));
-            }
-
-            @Override
-            public void stop() {}
-        };
     }
 }

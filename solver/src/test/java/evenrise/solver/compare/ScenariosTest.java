@@ -12,6 +12,7 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Catalogue;
 import evenrise.model.project.PanelType;
 import evenrise.model.project.SlotNumbering;
+import evenrise.solver.app.StandIns;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -95,8 +96,8 @@ class ScenariosTest {
                         .flatMap(cell -> cell.scenarios().stream())
                         .toList();
 
-        List<Finding> first = new Sweep(folder, 2_000, 1, "test").run(scenarios, 2, any -> {});
-        List<Finding> second = new Sweep(folder, 2_000, 1, "test").run(scenarios, 1, any -> {});
+        List<Finding> first = new Sweep(folder, 2_000, 1, StandIns.finisher()).run(scenarios, 2, any -> {});
+        List<Finding> second = new Sweep(folder, 2_000, 1, StandIns.finisher()).run(scenarios, 1, any -> {});
 
         assertThat(first)
                 .hasSameSizeAs(scenarios)
@@ -111,7 +112,7 @@ class ScenariosTest {
                 .cells(Optional.of(new Counts(1, 1)), Optional.of(new Counts(2, 2))).stream()
                         .flatMap(cell -> cell.scenarios().stream())
                         .toList();
-        Sweep sweep = new Sweep(folder, 2_000, 1, "test");
+        Sweep sweep = new Sweep(folder, 2_000, 1, StandIns.finisher());
         sweep.stop();
 
         assertThat(sweep.run(scenarios, 1, any -> {})).isEmpty();

@@ -1,0 +1,77 @@
+package evenrise.solver.app;
+
+import evenrise.model.evaluation.Evaluation;
+import evenrise.model.file.Format;
+import evenrise.model.file.ProjectFile;
+import evenrise.model.file.Reading;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import evenrise.model.rules.Layout;
+import evenrise.solver.bounds.ProvenBounds;
+import evenrise.solver.intake.TypicalInrush;
+import evenrise.solver.report.GuessedText;
+import evenrise.solver.report.NextLoadText;
+import evenrise.solver.report.TypicalInrushText;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** A plan judged, and what else is asked of one that is there. */
+final class AuditJob {
+    /** A plan read with its project and laid out. */
+    record Subject(Reading<Project> read, Layout layout) {
+        static Subject of(Source project, Source plan) {
+            Reading<Project> read = Inputs.project(project);
+            Project subject = read.value().orElseThrow();
+            return new Subject(read, Layout.of(subject, Inputs.plan(plan, subject)));
+        }
+
+        Project project() {
+            return layout.project();
+        }
+
+        Evaluation evaluation(Optional<Plan> earlier) {
+            return Evaluation.of(layout, () -> ProvenBounds.of(project()), earlier);
+        }
+    }
+
+    private final Watch watch;
+
+    AuditJob(Watch watch) {
+        this.watch = watch;
+    }
+
+    AuditResult run(AuditRequest request) {
+        Subject subject = Subject.of(request.project(), request.plan());
+        Evaluation evaluation = subject.evaluation(Optional.empty());
+        watch.at(Stage.JUDGING);
+        evaluation.assessment();
+        watch.at(Stage.BOUNDS);
+        evaluation.bounds();
+        List<String> findings = Inputs.findings(subject.read());
+        findings.forEach(finding -> watch.notes().accept(request.project().name() + ": " + finding));
+        watch.at(Stage.WRITING);
+        return new AuditResult(evaluation, subject.read().sha256(), findings);
+    }
+
+    Listing nextLoad(NextLoadRequest request) {
+        Layout layout = Subject.of(request.project(), request.plan()).layout();
+        return style -> NextLoadText.lines(layout, request.amps(), request.poles(), style.isFull(), style.paint());
+    }
+
+    Listing guessed(AuditRequest request) {
+        Project project = Subject.of(request.project(), request.plan()).project();
+        return style -> GuessedText.lines(project, style.isFull(), style.paint());
+    }
+
+    Listing typicalInrush(TypicalInrushRequest request) {
+        request.into().ifPresent(path -> Outputs.refuseInputs(path, List.of(request.project(), request.plan())));
+        Project project = Subject.of(request.project(), request.plan()).project();
+        if (request.into().isPresent()) {
+            Path path = request.into().get();
+            Outputs.write(() -> ProjectFile.write(TypicalInrush.into(project), path, Format.ofName(path.toString())));
+        }
+        List<TypicalInrush> usual = TypicalInrush.of(project);
+        return style -> TypicalInrushText.lines(project.name(), usual, style.isFull(), style.paint());
+    }
+}

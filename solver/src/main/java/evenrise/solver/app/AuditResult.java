@@ -1,0 +1,34 @@
+package evenrise.solver.app;
+
+import evenrise.model.evaluation.Evaluation;
+import evenrise.solver.report.AuditSheet;
+import evenrise.solver.report.AuditText;
+import evenrise.solver.report.Json;
+import java.util.List;
+
+/**
+ * A plan, judged.
+ *
+ * @param projectSha256 of the project's file
+ * @param impossible what no plan of the project can keep
+ * @since 0.1.0
+ */
+public record AuditResult(Evaluation evaluation, String projectSha256, List<String> impossible) implements Listing {
+    public AuditResult {
+        impossible = List.copyOf(impossible);
+    }
+
+    @Override
+    public List<String> text(TextStyle style) {
+        return AuditText.lines(evaluation, sheet(), style.isFull(), style.paint());
+    }
+
+    /** All of it, as the audit's own schema says. */
+    public String json() {
+        return Json.of(sheet());
+    }
+
+    private AuditSheet sheet() {
+        return AuditSheet.of(evaluation, projectSha256);
+    }
+}

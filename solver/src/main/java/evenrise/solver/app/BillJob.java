@@ -1,0 +1,25 @@
+package evenrise.solver.app;
+
+import evenrise.model.estimate.BillOfMaterials;
+import evenrise.model.file.WholeFile;
+import evenrise.model.project.Project;
+import evenrise.solver.report.BillText;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A bill of materials. */
+final class BillJob {
+    private BillJob() {}
+
+    static BillResult run(BillRequest request, Watch watch) {
+        List<Source> inputs = new ArrayList<>(List.of(request.project()));
+        request.plan().ifPresent(inputs::add);
+        request.csv().ifPresent(path -> Outputs.refuseInputs(path, inputs));
+        Project project = Inputs.project(request.project()).value().orElseThrow();
+        request.plan().ifPresent(plan -> Inputs.plan(plan, project));
+        watch.at(Stage.WRITING);
+        BillOfMaterials bill = BillOfMaterials.of(project);
+        request.csv().ifPresent(path -> Outputs.write(() -> WholeFile.write(path, Csv.of(BillText.values(bill)))));
+        return new BillResult(project.name(), bill);
+    }
+}

@@ -1,0 +1,17 @@
+package evenrise.solver.app;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * What a project consists of is to be listed, with prices.
+ *
+ * @param plan read and checked; it changes no price
+ * @param csv where the bill is written as a table of values
+ * @since 0.1.0
+ */
+public record BillRequest(Source project, Optional<Source> plan, Optional<Path> csv) {
+    public static BillRequest of(Path project) {
+        return new BillRequest(Source.file(project), Optional.empty(), Optional.empty());
+    }
+}

@@ -1,0 +1,40 @@
+package evenrise.solver.app;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * Numbers of panels and boards are to be compared for an estimate.
+ *
+ * @param project with a catalogue
+ * @param folder for projects, plans, table and chart; made where there is none
+ * @param panels numbers of panels; empty for the least that counting allows, and two more
+ * @param boards alike, for each number of panels
+ * @param effort moves of each search, its seed, and scenarios side by side; a time is no measure here
+ * @since 0.1.0
+ */
+public record CompareRequest(
+        Source project, Path folder, Optional<Range> panels, Optional<Range> boards, Effort effort) {
+    public static final long USUAL_MOVES = 60_000;
+
+    /** From so many to so many, both included. */
+    public record Range(int least, int most) {
+        public Range {
+            if (least < 1 || most < least) {
+                throw new IllegalArgumentException("expected 1 or more, as N or N..M with N at most M");
+            }
+        }
+    }
+
+    public CompareRequest {
+        if (effort.moves().isEmpty()) {
+            throw new IllegalArgumentException("a comparison counts moves, so that all its plans are found alike");
+        }
+    }
+
+    /** The usual numbers and moves. */
+    public static CompareRequest of(Path project, Path folder) {
+        return new CompareRequest(
+                Source.file(project), folder, Optional.empty(), Optional.empty(), Effort.ofMoves(USUAL_MOVES));
+    }
+}

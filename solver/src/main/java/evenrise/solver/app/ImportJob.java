@@ -1,0 +1,68 @@
+package evenrise.solver.app;
+
+import evenrise.model.file.Format;
+import evenrise.model.file.MappingFile;
+import evenrise.model.file.ProjectFile;
+import evenrise.model.file.WholeFile;
+import evenrise.model.intake.Mapping;
+import evenrise.solver.intake.EquipmentList;
+import evenrise.solver.intake.Template;
+import java.io.IOException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** An equipment list made a project. */
+final class ImportJob {
+    private ImportJob() {}
+
+    static ImportResult run(ImportRequest request, Watch watch) {
+        List<Source> inputs = new ArrayList<>(List.of(Source.file(request.list())));
+        request.mapping().map(Source::file).ifPresent(inputs::add);
+        Outputs.refuseInputs(request.target(), inputs);
+        EquipmentList read = read(request);
+        boolean isWritten = read.project().isPresent() && (read.problems().isEmpty() || request.withoutBadRows());
+        if (!isWritten) {
+            return new ImportResult(
+                    read,
+                    Optional.of(request.list() + ": nothing is written. Cure what is listed"
+                            + (read.project().isPresent() ? ", or say --without-bad-rows." : ".")));
+        }
+        watch.at(Stage.WRITING);
+        Outputs.write(() -> ProjectFile.write(
+                read.project().get(),
+                request.target(),
+                Format.ofName(request.target().toString())));
+        return new ImportResult(read, Optional.empty());
+    }
+
+    /** A blank list, a workbook or a table of values by the file's ending. */
+    static void template(Path file) {
+        boolean isCsv = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
+        Outputs.write(() -> WholeFile.write(file, isCsv ? Template.csv() : Template.workbook()));
+    }
+
+    private static EquipmentList read(ImportRequest request) {
+        Mapping mapping = request.mapping()
+                .map(file -> Inputs.sound(file.toString(), MappingFile.read(file))
+                        .value()
+                        .orElseThrow())
+                .orElse(Mapping.USUAL);
+        if (request.placesLifeSafety()) {
+            mapping = mapping.withPlacesLifeSafety(true);
+        }
+        Path list = request.list();
+        String title =
+                request.name().orElseGet(() -> list.getFileName().toString().replaceFirst("\\.[^.]*$", ""));
+        try {
+            return EquipmentList.read(list, mapping, title.isBlank() ? "Equipment list" : title);
+        } catch (NoSuchFileException e) {
+            throw new JobFailed(JobFailed.Reason.INPUT, "file '" + list + "' does not exist.");
+        } catch (IOException e) {
+            throw new JobFailed(JobFailed.Reason.INPUT, "file '" + list + "' cannot be read: " + e.getMessage() + ".");
+        }
+    }
+}

@@ -1,0 +1,52 @@
+package evenrise.solver.app;
+
+import evenrise.model.project.Project;
+import evenrise.solver.intake.EquipmentList;
+import evenrise.solver.report.IntakeText;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * An equipment list as a project.
+ *
+ * @since 0.1.0
+ */
+public final class ImportResult implements Listing {
+    private final EquipmentList read;
+    private final Optional<String> refusal;
+
+    ImportResult(EquipmentList read, Optional<String> refusal) {
+        this.read = read;
+        this.refusal = refusal;
+    }
+
+    /** Empty where no piece could be taken over. */
+    public Optional<Project> project() {
+        return read.project();
+    }
+
+    /** Rows that could not be taken over, each with its place and what would help. */
+    public List<String> problems() {
+        return read.problems();
+    }
+
+    /** What somebody has to decide. */
+    public List<String> questions() {
+        return read.questions();
+    }
+
+    /** What was taken for granted, for confirmation. */
+    public List<String> guesses() {
+        return read.guesses();
+    }
+
+    /** Why nothing is written; empty where the project is. */
+    public Optional<String> refusal() {
+        return refusal;
+    }
+
+    @Override
+    public List<String> text(TextStyle style) {
+        return IntakeText.lines(read, style.isFull(), style.paint());
+    }
+}

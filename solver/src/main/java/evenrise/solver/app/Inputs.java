@@ -1,0 +1,77 @@
+package evenrise.solver.app;
+
+import evenrise.model.check.Severity;
+import evenrise.model.file.Problem;
+import evenrise.model.file.Reading;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Board;
+import evenrise.model.project.Load;
+import evenrise.model.project.Project;
+import evenrise.solver.report.Numbers;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+
+/** Reads what a job works on, and fails with every problem of it. */
+final class Inputs {
+    private Inputs() {}
+
+    static Reading<Project> project(Source source) {
+        return sound(source.name(), source.project());
+    }
+
+    /** A plan of this project. */
+    static Plan plan(Source source, Project project) {
+        return sound(source.name(), source.plan(project)).value().orElseThrow();
+    }
+
+    /**
+     * A plan to start at, maybe of an earlier state of the project: what of it fits no longer is left out, and said.
+     *
+     * @param note takes what is said
+     */
+    static Plan earlierPlan(Source source, Project project, Consumer<String> note) {
+        Plan plan = sound(source.name(), source.plan()).value().orElseThrow();
+        Set<String> loads = project.loads().stream().map(Load::id).collect(Collectors.toSet());
+        Set<String> boards = project.boards().stream().map(Board::id).collect(Collectors.toSet());
+        long unknownLoads = plan.assignments().stream()
+                .filter(each -> !loads.contains(each.load()))
+                .count();
+        long unknownBoards = plan.boards().stream()
+                .filter(each -> !boards.contains(each.id()))
+                .count();
+        if (unknownLoads + unknownBoards > 0) {
+            note.accept(source.name() + ": " + Numbers.counted(unknownLoads, "load") + " and "
+                    + Numbers.counted(unknownBoards, "board")
+                    + " of this plan are not in the project; they are left out.");
+        }
+        return plan;
+    }
+
+    /** What is well-formed but cannot come out well. */
+    static List<String> findings(Reading<?> reading) {
+        return reading.problems().stream()
+                .filter(problem -> problem.severity() == Severity.IMPOSSIBLE)
+                .map(Problem::message)
+                .toList();
+    }
+
+    /** @throws JobFailed that lists every problem */
+    static <T> Reading<T> sound(String name, Reading<T> reading) {
+        if (reading.value().isEmpty()) {
+            throw new JobFailed(
+                    JobFailed.Reason.INPUT,
+                    reading.problems().stream()
+                            .map(problem -> named(name, problem))
+                            .toList());
+        }
+        return reading;
+    }
+
+    /** The message, with the file in front where it does not name the file itself. */
+    private static String named(String name, Problem problem) {
+        String message = problem.message();
+        return message.contains("'" + name + "'") ? message : name + ": " + message;
+    }
+}

@@ -1,0 +1,148 @@
+package evenrise.solver.app;
+
+import evenrise.model.project.Project;
+import evenrise.solver.sample.Sample;
+import java.nio.file.Path;
+import java.util.function.Function;
+
+/**
+ * The door for programs: each job is a request that becomes a result. Jobs share nothing, so that several may run at once.
+ *
+ * @since 0.1.0
+ */
+public final class Jobs {
+    private final PlannerSource planners;
+
+    /** Jobs with the engine of this program. */
+    public Jobs() {
+        this(PlannerSource.ENGINE);
+    }
+
+    Jobs(PlannerSource planners) {
+        this.planners = planners;
+    }
+
+    /** Version of this program, as it signs plans. */
+    public static String version() {
+        return ProgramVersion.ofThisProgram();
+    }
+
+    /** Finds a plan, and writes it and its documents where that is asked for. */
+    public PlanResult plan(PlanRequest request) {
+        return plan(request, JobControl.NONE);
+    }
+
+    /** @see #plan(PlanRequest) */
+    public PlanResult plan(PlanRequest request, JobControl control) {
+        return watched(control, watch -> new PlanJob(planners, request, control, watch).run());
+    }
+
+    /** Judges a plan from its assignments alone. */
+    public AuditResult audit(AuditRequest request) {
+        return audit(request, JobControl.NONE);
+    }
+
+    /** @see #audit(AuditRequest) */
+    public AuditResult audit(AuditRequest request, JobControl control) {
+        return watched(control, watch -> new AuditJob(watch).run(request));
+    }
+
+    /** Shows where one more load could go. */
+    public Listing nextLoad(NextLoadRequest request) {
+        return watched(JobControl.NONE, watch -> new AuditJob(watch).nextLoad(request));
+    }
+
+    /** Lists what a project says of its loads and nobody stated. */
+    public Listing guessed(AuditRequest request) {
+        return watched(JobControl.NONE, watch -> new AuditJob(watch).guessed(request));
+    }
+
+    /** Proposes what inrush is usual for the gear of loads that state none. */
+    public Listing typicalInrush(TypicalInrushRequest request) {
+        return watched(JobControl.NONE, watch -> new AuditJob(watch).typicalInrush(request));
+    }
+
+    /** Writes the documents of a plan. */
+    public ReportResult report(ReportRequest request) {
+        return report(request, JobControl.NONE);
+    }
+
+    /** @see #report(ReportRequest) */
+    public ReportResult report(ReportRequest request, JobControl control) {
+        return watched(control, watch -> new ReportJob(watch).run(request));
+    }
+
+    /** Plays what may happen on a plan. */
+    public RehearseResult rehearse(RehearseRequest request) {
+        return rehearse(request, JobControl.NONE);
+    }
+
+    /** @see #rehearse(RehearseRequest) */
+    public RehearseResult rehearse(RehearseRequest request, JobControl control) {
+        return watched(control, watch -> new RehearseJob(watch).run(request));
+    }
+
+    /** Draws switch-ons by chance, for the percentiles of peaks and dips. */
+    public TrialsResult trials(TrialsRequest request) {
+        return trials(request, JobControl.NONE);
+    }
+
+    /** @see #trials(TrialsRequest) */
+    public TrialsResult trials(TrialsRequest request, JobControl control) {
+        return watched(control, watch -> new RehearseJob(watch).trials(request));
+    }
+
+    /** Cures a plan as built with few changes, and writes the front, its plans and the work. */
+    public ReworkResult rework(ReworkRequest request) {
+        return rework(request, JobControl.NONE);
+    }
+
+    /** @see #rework(ReworkRequest) */
+    public ReworkResult rework(ReworkRequest request, JobControl control) {
+        return watched(control, watch -> new ReworkJob(planners, request, control, watch).run());
+    }
+
+    /** Compares numbers of panels and boards, and writes each scenario's project and plan. */
+    public CompareResult compare(CompareRequest request) {
+        return compare(request, JobControl.NONE);
+    }
+
+    /** @see #compare(CompareRequest) */
+    public CompareResult compare(CompareRequest request, JobControl control) {
+        return watched(control, watch -> new CompareJob(request, control, watch).run());
+    }
+
+    /** Lists what a project consists of, with prices. */
+    public BillResult bill(BillRequest request) {
+        return watched(JobControl.NONE, watch -> BillJob.run(request, watch));
+    }
+
+    /** Makes a project of an equipment list, and writes it unless rows are bad. */
+    public ImportResult importList(ImportRequest request) {
+        return importList(request, JobControl.NONE);
+    }
+
+    /** @see #importList(ImportRequest) */
+    public ImportResult importList(ImportRequest request, JobControl control) {
+        return watched(control, watch -> ImportJob.run(request, watch));
+    }
+
+    /** Writes a blank equipment list, a workbook or a table of values by the file's ending. */
+    public void template(Path file) {
+        ImportJob.template(file);
+    }
+
+    /** Draws an invented venue; a plan of it that keeps every hard rule exists. */
+    public Project generate(GenerateRequest request) {
+        return request.name()
+                .map(name -> Sample.venue(request.seed(), request.size(), name))
+                .orElseGet(() -> Sample.venue(request.seed(), request.size()))
+                .project();
+    }
+
+    private static <T> T watched(JobControl control, Function<Watch, T> job) {
+        try (Watch watch = new Watch(control.listener())) {
+            return job.apply(watch);
+        }
+    }
+}

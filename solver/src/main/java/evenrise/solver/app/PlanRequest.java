@@ -1,0 +1,58 @@
+package evenrise.solver.app;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * A plan is to be found for a project.
+ *
+ * @param from an earlier plan to start at
+ * @param target where the plan is written
+ * @param resumes whether to go on from what an earlier search for the target left when it was cut off
+ * @param placesAll whether a place that breaks a rating is better than none
+ * @param documents of the plan, written too
+ * @since 0.1.0
+ */
+public record PlanRequest(
+        Source project,
+        Optional<Source> from,
+        Effort effort,
+        PlanTarget target,
+        boolean resumes,
+        boolean placesAll,
+        Optional<DocumentSet> documents) {
+
+    /** Searched as long as is usual, and written nowhere. */
+    public static PlanRequest of(Source project) {
+        return new PlanRequest(project, Optional.empty(), Effort.USUAL, PlanTarget.NONE, false, false, Optional.empty());
+    }
+
+    /** The same for a project's file. */
+    public static PlanRequest of(Path project) {
+        return of(Source.file(project));
+    }
+
+    public PlanRequest withFrom(Source value) {
+        return new PlanRequest(project, Optional.of(value), effort, target, resumes, placesAll, documents);
+    }
+
+    public PlanRequest withEffort(Effort value) {
+        return new PlanRequest(project, from, value, target, resumes, placesAll, documents);
+    }
+
+    public PlanRequest withTarget(PlanTarget value) {
+        return new PlanRequest(project, from, effort, value, resumes, placesAll, documents);
+    }
+
+    public PlanRequest withResuming(boolean value) {
+        return new PlanRequest(project, from, effort, target, value, placesAll, documents);
+    }
+
+    public PlanRequest withPlacingAll(boolean value) {
+        return new PlanRequest(project, from, effort, target, resumes, value, documents);
+    }
+
+    public PlanRequest withDocuments(DocumentSet value) {
+        return new PlanRequest(project, from, effort, target, resumes, placesAll, Optional.of(value));
+    }
+}

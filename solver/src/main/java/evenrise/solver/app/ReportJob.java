@@ -1,0 +1,42 @@
+package evenrise.solver.app;
+
+import evenrise.model.evaluation.Evaluation;
+import evenrise.model.plan.Plan;
+import evenrise.model.rules.Layout;
+import evenrise.model.scatter.NodeScatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The documents of one plan, drawn from one evaluation. */
+final class ReportJob {
+    private final Watch watch;
+
+    ReportJob(Watch watch) {
+        this.watch = watch;
+    }
+
+    ReportResult run(ReportRequest request) {
+        List<Source> inputs = new ArrayList<>(List.of(request.project(), request.plan()));
+        request.against().ifPresent(inputs::add);
+        DocumentFiles files = new DocumentFiles(request.documents(), inputs);
+        files.refuseWhatIsNotOurs();
+        AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan());
+        Optional<Plan> earlier =
+                request.against().map(source -> Inputs.earlierPlan(source, subject.project(), watch.notes()));
+        Evaluation evaluation = subject.evaluation(earlier);
+        watch.at(Stage.JUDGING);
+        evaluation.assessment();
+        watch.at(Stage.BOUNDS);
+        evaluation.bounds();
+        List<NodeScatter> scatter = request.trials() < 1 ? List.of() : scatter(subject.layout(), request);
+        watch.at(Stage.WRITING);
+        return new ReportResult(
+                evaluation, files.write(evaluation, subject.read().sha256(), earlier, scatter));
+    }
+
+    private List<NodeScatter> scatter(Layout layout, ReportRequest request) {
+        watch.at(Stage.TRIALS);
+        return RehearseJob.scatter(layout, request.trials(), request.effort());
+    }
+}

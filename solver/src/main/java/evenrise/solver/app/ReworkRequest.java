@@ -1,0 +1,60 @@
+package evenrise.solver.app;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * A plan as built is to be cured with few changes.
+ *
+ * @param plan as built
+ * @param measured readings of a clamp meter or a logger, a CSV table
+ * @param folder for the front, its plans and the work; made where there is none
+ * @param perMoveAmps what one move costs, in ampere-equivalents of the objective
+ * @param maxMoves no plan with more moves is taken
+ * @param deadAtOnce loads that may be locked out at once
+ * @param keepsRunning whether everything stays for which the whole system would have to go off
+ * @since 0.1.0
+ */
+public record ReworkRequest(
+        Source project,
+        Source plan,
+        Optional<Path> measured,
+        Path folder,
+        Effort effort,
+        OptionalDouble perMoveAmps,
+        OptionalInt maxMoves,
+        int deadAtOnce,
+        boolean keepsRunning) {
+    public ReworkRequest {
+        if (deadAtOnce < 1) {
+            throw new IllegalArgumentException("deadAtOnce is " + deadAtOnce + ", expected at least 1");
+        }
+        if (maxMoves.isPresent() && maxMoves.getAsInt() < 0) {
+            throw new IllegalArgumentException("maxMoves is " + maxMoves.getAsInt() + ", expected at least 0");
+        }
+        if (perMoveAmps.isPresent() && !(perMoveAmps.getAsDouble() >= 0 && perMoveAmps.getAsDouble() <= 1e9)) {
+            throw new IllegalArgumentException("perMoveAmps is " + perMoveAmps.getAsDouble() + ", expected 0 to 1e9");
+        }
+    }
+
+    /** The cure with the fewest moves, one load dead at once. */
+    public static ReworkRequest of(Path project, Path built, Path folder) {
+        return new ReworkRequest(
+                Source.file(project),
+                Source.file(built),
+                Optional.empty(),
+                folder,
+                Effort.USUAL,
+                OptionalDouble.empty(),
+                OptionalInt.empty(),
+                1,
+                false);
+    }
+
+    public ReworkRequest withEffort(Effort value) {
+        return new ReworkRequest(
+                project, plan, measured, folder, value, perMoveAmps, maxMoves, deadAtOnce, keepsRunning);
+    }
+}

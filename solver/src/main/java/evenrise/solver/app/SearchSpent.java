@@ -1,0 +1,21 @@
+package evenrise.solver.app;
+
+import evenrise.solver.report.SearchFacts;
+import java.util.OptionalDouble;
+
+/**
+ * What a search took.
+ *
+ * @param seconds wall time used
+ * @param moves tried by all searches together
+ * @param firstFeasibleSeconds when the first plan without a broken hard rule was there; empty where there was none
+ * @param wasCancelled whether the search was ended before its budget was used
+ * @since 0.1.0
+ */
+public record SearchSpent(
+        double seconds, long moves, long seed, int threads, OptionalDouble firstFeasibleSeconds, boolean wasCancelled) {
+
+    SearchFacts facts() {
+        return new SearchFacts(seconds, moves, seed, threads, firstFeasibleSeconds, wasCancelled);
+    }
+}
