@@ -1,18 +1,29 @@
 package evenrise.solver;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.constructors;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaCodeUnit;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
 import com.tngtech.archunit.library.GeneralCodingRules;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.Set;
 
 /** Holds the arrows between packages, draws them in DEVELOPERS.md, and holds who may know which library. */
 @AnalyzeClasses(
@@ -29,6 +40,14 @@ class ArchitectureTest {
 
     /** Set to draw the map in DEVELOPERS.md anew instead of comparing it. */
     private static final String REFRESH = "evenrise.refresh";
+
+    private static final DescribedPredicate<JavaClass> DOOR = DescribedPredicate.describe(
+            "types of the door, of the model and of Java",
+            type -> type.isPrimitive()
+                    || type.getPackageName().startsWith("java.")
+                    || type.getPackageName().startsWith("evenrise.model.")
+                    || type.getPackageName().equals("evenrise.solver.app")
+                            && type.getModifiers().contains(JavaModifier.PUBLIC));
 
     private static final Path PAGE = Path.of("../DEVELOPERS.md");
     private static final String BEGIN = "<!-- rooms: drawn by ArchitectureTest, do not edit -->\n\n";
@@ -58,6 +77,46 @@ class ArchitectureTest {
         assertThat(Files.readString(PAGE))
                 .as("the map of DEVELOPERS.md; -Devenrise.refresh=true draws it anew")
                 .isEqualTo(drawn);
+    }
+
+    /** Public types of the door show records of the model, one another, and the Java library; nothing internal. */
+    @ArchTest
+    static final ArchRule theDoorShowsNothingInternal = methods()
+            .that()
+            .areDeclaredInClassesThat()
+            .resideInAPackage("evenrise.solver.app")
+            .and()
+            .areDeclaredInClassesThat()
+            .arePublic()
+            .and()
+            .arePublic()
+            .should(showOnly(DOOR));
+
+    @ArchTest
+    static final ArchRule theDoorIsBuiltFromNothingInternal = constructors()
+            .that()
+            .areDeclaredInClassesThat()
+            .resideInAPackage("evenrise.solver.app")
+            .and()
+            .areDeclaredInClassesThat()
+            .arePublic()
+            .and()
+            .arePublic()
+            .should(showOnly(DOOR));
+
+    private static ArchCondition<JavaCodeUnit> showOnly(DescribedPredicate<JavaClass> allowed) {
+        return new ArchCondition<>("show only types of the door, of the model and of Java") {
+            @Override
+            public void check(JavaCodeUnit unit, ConditionEvents events) {
+                Set<JavaClass> shown = new LinkedHashSet<>(unit.getReturnType().getAllInvolvedRawTypes());
+                unit.getParameterTypes().forEach(type -> shown.addAll(type.getAllInvolvedRawTypes()));
+                shown.stream()
+                        .map(JavaClass::getBaseComponentType)
+                        .filter(allowed.negate())
+                        .forEach(type -> events.add(
+                                SimpleConditionEvent.violated(unit, unit.getFullName() + " shows " + type.getName())));
+            }
+        };
     }
 
     @ArchTest

@@ -59,10 +59,18 @@ class ProgressLogTest {
     @Test
     void saysNothingOfAJobThatIsSoonDone() {
         log.progress(new JobProgress(Stage.READING, 0, Optional.empty()));
-        log.progress(new JobProgress(Stage.BOUNDS, 0.9, Optional.empty()));
-        log.ended(new JobProgress(Stage.WRITING, 1.2, Optional.empty()));
+        log.progress(new JobProgress(Stage.BOUNDS, 9.9, Optional.empty()));
+        log.ended(new JobProgress(Stage.WRITING, 10.2, Optional.empty()));
 
         assertThat(said()).isEmpty();
+    }
+
+    @Test
+    void saysWhatTakesLongWithoutASearch() {
+        log.progress(new JobProgress(Stage.BOUNDS, 2, Optional.empty()));
+        log.progress(new JobProgress(Stage.BOUNDS, 12, Optional.empty()));
+
+        assertThat(said()).isEqualTo(String.format(" 0:12  proving what no plan can stay below%n"));
     }
 
     private String said() {
