@@ -39,8 +39,7 @@ final class PlanJob {
         List<String> findings = Inputs.findings(read);
         findings.forEach(finding -> watch.notes().accept(request.project().name() + ": " + finding));
         Effort effort = request.effort();
-        PlanningRequest search =
-                new PlanningRequest(
+        PlanningRequest search = new PlanningRequest(
                 project, earlier, effort.budget(), effort.seed(), effort.searches(), request.placesAll());
         Found found = search(read.sha256(), search);
         PlanResult result = finished(read.sha256(), search, found, findings);

@@ -24,7 +24,8 @@ public record PlanRequest(
 
     /** Searched as long as is usual, and written nowhere. */
     public static PlanRequest of(Source project) {
-        return new PlanRequest(project, Optional.empty(), Effort.USUAL, PlanTarget.NONE, false, false, Optional.empty());
+        return new PlanRequest(
+                project, Optional.empty(), Effort.USUAL, PlanTarget.NONE, false, false, Optional.empty());
     }
 
     /** The same for a project's file. */

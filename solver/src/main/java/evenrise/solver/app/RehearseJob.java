@@ -67,7 +67,9 @@ final class RehearseJob {
         request.into()
                 .ifPresent(path -> text(
                         path,
-                        Json.of(new ScatterSheet(ScatterSheet.FORMAT, name, request.trials(), seed, nodes, Cautions.ALL)) + "\n"));
+                        Json.of(new ScatterSheet(
+                                        ScatterSheet.FORMAT, name, request.trials(), seed, nodes, Cautions.ALL))
+                                + "\n"));
         return new TrialsResult(evaluation, nodes, request.trials(), seed);
     }
 

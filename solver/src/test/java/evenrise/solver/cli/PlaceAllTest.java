@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.file.PlanFile;
 import evenrise.model.plan.Plan;
+import evenrise.solver.app.Jobs;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -64,7 +65,7 @@ class PlaceAllTest {
                 false,
                 false,
                 false);
-        int code = Evenrise.run(terminal, PlannerSource.ENGINE, arguments);
+        int code = Evenrise.run(terminal, new Jobs(), arguments);
         return new Planned(
                 code,
                 out.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " "),

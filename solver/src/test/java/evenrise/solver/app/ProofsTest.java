@@ -1,4 +1,4 @@
-package evenrise.solver.cli;
+package evenrise.solver.app;
 
 import static evenrise.model.Fixtures.aProject;
 import static org.assertj.core.api.Assertions.assertThat;
