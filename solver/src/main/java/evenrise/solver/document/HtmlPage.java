@@ -1,5 +1,6 @@
 package evenrise.solver.document;
 
+import evenrise.solver.report.Sanitizer;
 import evenrise.solver.report.page.Document;
 import evenrise.solver.report.page.Grid;
 import evenrise.solver.report.page.Imprint;
@@ -7,9 +8,7 @@ import evenrise.solver.report.page.PlayedLoad;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /** One self-contained page: nothing is loaded from elsewhere, and only its own script may run. */
 public final class HtmlPage {
@@ -19,7 +18,7 @@ public final class HtmlPage {
     private HtmlPage() {}
 
     public static String of(Document document) {
-        Set<String> loads = document.loads().stream().map(PlayedLoad::id).collect(Collectors.toSet());
+        Map<String, String> loads = byWhatTablesShow(document);
         Lanes lanes = Lanes.of(document);
         String style = Templates.text("page.css") + onEverySheet(document);
         String script = Templates.text("page.js");
@@ -40,6 +39,15 @@ public final class HtmlPage {
         values.put("script", script);
         values.put("scriptHash", Policy.hash(script));
         return Templates.fill("page.peb", values);
+    }
+
+    /** Ids of loads by their inert form; where two look alike a row leads to neither. */
+    private static Map<String, String> byWhatTablesShow(Document document) {
+        Map<String, String> loads = new HashMap<>();
+        document.loads().stream()
+                .map(PlayedLoad::id)
+                .forEach(id -> loads.merge(Sanitizer.clean(id), id, (one, other) -> ""));
+        return loads;
     }
 
     private static List<String> groups(Document document) {

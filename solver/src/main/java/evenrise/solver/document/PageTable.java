@@ -2,6 +2,7 @@ package evenrise.solver.document;
 
 import evenrise.solver.report.page.Grid;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -18,13 +19,13 @@ public record PageTable(
     /** @param load that the row is about; empty where it is about none */
     public record Row(String load, List<String> cells) {}
 
-    /** @param loads ids of those that the page plays */
-    static PageTable of(Grid grid, Set<String> loads) {
+    /** @param loads ids of those that the page plays, by what a table shows of them */
+    static PageTable of(Grid grid, Map<String, String> loads) {
         List<List<String>> cells = Cells.of(grid);
         int naming = IntStream.range(0, grid.columns().size())
                 .filter(column ->
                         NAMING_A_LOAD.contains(grid.columns().get(column).name()))
-                .filter(column -> grid.rows().stream().anyMatch(row -> loads.contains(row.get(column))))
+                .filter(column -> grid.rows().stream().anyMatch(row -> loads.containsKey(row.get(column))))
                 .findFirst()
                 .orElse(-1);
         List<Row> rows = IntStream.range(0, cells.size())
@@ -34,7 +35,7 @@ public record PageTable(
                 grid.id(), grid.title(), grid.note(), grid.columns(), rows, rows.size() > MOST_ROWS_AT_ONCE);
     }
 
-    private static String load(List<Object> row, int naming, Set<String> loads) {
-        return naming >= 0 && row.get(naming) instanceof String id && loads.contains(id) ? id : "";
+    private static String load(List<Object> row, int naming, Map<String, String> loads) {
+        return naming >= 0 && row.get(naming) instanceof String id ? loads.getOrDefault(id, "") : "";
     }
 }
