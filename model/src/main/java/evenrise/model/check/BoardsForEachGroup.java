@@ -18,16 +18,16 @@ import java.util.function.Consumer;
  */
 final class BoardsForEachGroup {
     private final Candidates candidates;
-    private final Plant plant;
+    private final ProjectParts parts;
     private final Map<String, List<Load>> fixedOn = new HashMap<>();
     private final int largest;
 
     private BoardsForEachGroup(Candidates candidates) {
         this.candidates = candidates;
-        this.plant = candidates.plant;
+        this.parts = candidates.parts;
         this.largest =
-                plant.project.boards().stream().mapToInt(plant::outputs).max().orElse(0);
-        for (Load load : plant.loads.values()) {
+                parts.project.boards().stream().mapToInt(parts::outputs).max().orElse(0);
+        for (Load load : parts.loads.values()) {
             load.fixed()
                     .board()
                     .ifPresent(id -> fixedOn.computeIfAbsent(id, key -> new ArrayList<>())
@@ -38,12 +38,12 @@ final class BoardsForEachGroup {
     static void check(Candidates candidates, Consumer<Finding> found) {
         BoardsForEachGroup check = new BoardsForEachGroup(candidates);
         Map<String, List<Load>> members = new HashMap<>();
-        for (Load load : check.plant.loads.values()) {
+        for (Load load : check.parts.loads.values()) {
             load.shutdownGroup()
                     .ifPresent(id -> members.computeIfAbsent(id, key -> new ArrayList<>())
                             .add(load));
         }
-        List<ShutdownGroup> groups = check.plant.project.shutdownGroups();
+        List<ShutdownGroup> groups = check.parts.project.shutdownGroups();
         for (int i = 0; i < groups.size() && check.largest > 0; i++) {
             List<Load> loads = members.getOrDefault(groups.get(i).id(), List.of());
             boolean placeable = loads.stream()
@@ -59,7 +59,7 @@ final class BoardsForEachGroup {
         boolean possible = group.samePanel()
                 ? common(loads).stream().anyMatch(p -> inPanel(group, loads, p, whole))
                 : whole
-                        ? plant.project.boards().stream().anyMatch(board -> onOne(group, loads, board, null))
+                        ? parts.project.boards().stream().anyMatch(board -> onOne(group, loads, board, null))
                         : onSeveral(group, loads, null);
         if (!possible) {
             String size = loads.size() + (loads.size() == 1 ? " load" : " loads");
@@ -86,21 +86,21 @@ final class BoardsForEachGroup {
             return false;
         }
         return whole
-                ? plant.project.boards().stream().anyMatch(board -> onOne(group, loads, board, only))
+                ? parts.project.boards().stream().anyMatch(board -> onOne(group, loads, board, only))
                 : onSeveral(group, loads, only);
     }
 
     /** @param only the one panel that all must sit in, or null */
     private boolean onOne(ShutdownGroup group, List<Load> loads, Board board, BitSet only) {
         boolean opposed = fixedOn.getOrDefault(board.id(), List.of()).stream()
-                .anyMatch(load -> EmergencyClasses.drops(plant, load) != EmergencyClasses.drops(group));
+                .anyMatch(load -> EmergencyClasses.drops(parts, load) != EmergencyClasses.drops(group));
         return !opposed
-                && plant.outputs(board) >= loads.size()
+                && parts.outputs(board) >= loads.size()
                 && loads.stream().allMatch(load -> reaches(board, load, only));
     }
 
     private boolean onSeveral(ShutdownGroup group, List<Load> loads, BitSet only) {
-        List<Board> own = plant.project.boards().stream()
+        List<Board> own = parts.project.boards().stream()
                 .filter(board -> fixedOn.getOrDefault(board.id(), List.of()).stream()
                         .allMatch(load ->
                                 load.shutdownGroup().filter(group.id()::equals).isPresent()))
@@ -113,7 +113,7 @@ final class BoardsForEachGroup {
             }
             ways.add(way);
         }
-        int[] outputs = own.stream().mapToInt(plant::outputs).toArray();
+        int[] outputs = own.stream().mapToInt(parts::outputs).toArray();
         return new Flow(Collections.nCopies(loads.size(), 1), ways, outputs).left() == 0;
     }
 

@@ -18,8 +18,8 @@ final class Cables {
 
     private Cables() {}
 
-    static void check(Plant plant, Consumer<Finding> found) {
-        Project project = plant.project;
+    static void check(ProjectParts parts, Consumer<Finding> found) {
+        Project project = parts.project;
         for (int i = 0; i < project.loads().size(); i++) {
             Optional<Cable> cable = project.loads().get(i).circuit().flatMap(Circuit::cable);
             check("/loads/" + i + "/circuit/cable", cable, found);

@@ -24,7 +24,7 @@ final class Candidates {
     /** What rating and limit comparisons of a plan forgive, in ampere. */
     static final double AMPS_TOLERANCE = 1e-6;
 
-    final Plant plant;
+    final ProjectParts parts;
     final List<Panel> panels;
     /** In the project's order; a position is that of the panel in the project. */
     final Map<String, BitSet> ofLoad = new LinkedHashMap<>();
@@ -40,22 +40,22 @@ final class Candidates {
     private final Map<Integer, Boolean> anySlot = new HashMap<>();
     private final Map<Board, BitSet> reached = new IdentityHashMap<>();
 
-    Candidates(Plant plant) {
-        this.plant = plant;
-        panels = plant.project.panels();
+    Candidates(ProjectParts parts) {
+        this.parts = parts;
+        panels = parts.project.panels();
         for (Panel panel : panels) {
             panelIndex.putIfAbsent(panel.id(), layouts.size());
-            layouts.add(new SlotLayout(panel, plant.project.supply().system()));
+            layouts.add(new SlotLayout(panel, parts.project.supply().system()));
             reserved.add(new HashSet<>(panel.reservedSlots()));
             switchable.add(panel.switchedSlots().map(HashSet::new).orElse(null));
             fixedOwners.add(new HashMap<>());
         }
-        plant.project.boards().forEach(board -> reachable.or(reach(board)));
-        if (plant.project.boards().isEmpty()) {
+        parts.project.boards().forEach(board -> reachable.or(reach(board)));
+        if (parts.project.boards().isEmpty()) {
             reachable.or(all()); // that there are no boards is said once
         }
-        plant.project.loads().forEach(this::noteFixedSlots);
-        for (Load load : plant.project.loads()) {
+        parts.project.loads().forEach(this::noteFixedSlots);
+        for (Load load : parts.project.loads()) {
             BitSet fits = stated(load);
             for (int p = fits.nextSetBit(0); p >= 0; p = fits.nextSetBit(p + 1)) {
                 if (!whyNot(load, p).isEmpty()) {
@@ -82,7 +82,7 @@ final class Candidates {
     /** Why a load fits nowhere in a panel, in a few words; empty where it fits. */
     String whyNot(Load load, int panelAt) {
         Panel panel = panels.get(panelAt);
-        double rated = panel.continuousAmpsUnder(plant.project.supply());
+        double rated = panel.continuousAmpsUnder(parts.project.supply());
         if (load.switched() && !reachOf(load).get(panelAt)) {
             return load.fixed().board().isPresent() ? "its board does not reach it" : "no board reaches it";
         }
@@ -119,7 +119,7 @@ final class Candidates {
     /** Boards that could switch a load: those that reach one of its candidate panels, have its output, and are not ruled out. */
     List<Board> boardsFor(Load load) {
         BitSet fits = ofLoad.get(load.id());
-        return plant.project.boards().stream()
+        return parts.project.boards().stream()
                 .filter(board -> mayFeed(board, load) && reach(board).intersects(fits))
                 .toList();
     }
@@ -127,7 +127,7 @@ final class Candidates {
     /** Whether what is fixed of a load leaves a board possible. */
     boolean mayFeed(Board board, Load load) {
         return load.fixed().board().map(board.id()::equals).orElse(true)
-                && load.fixed().output().orElse(1) <= plant.outputs(board);
+                && load.fixed().output().orElse(1) <= parts.outputs(board);
     }
 
     /** Loads with at least one candidate panel: the others are reported once and count no more. */
@@ -156,7 +156,7 @@ final class Candidates {
     private BitSet reachOf(Load load) {
         return load.fixed().board().isEmpty()
                 ? reachable
-                : load.fixed().board().map(plant.boards::get).map(this::reach).orElseGet(this::all);
+                : load.fixed().board().map(parts.boards::get).map(this::reach).orElseGet(this::all);
     }
 
     private boolean anySlotTakes(Load load, int panelAt) {

@@ -16,36 +16,36 @@ import java.util.function.Consumer;
 final class Circles {
     private Circles() {}
 
-    static void check(Plant plant, Consumer<Finding> found) {
+    static void check(ProjectParts parts, Consumer<Finding> found) {
         Map<String, List<String>> boards = new LinkedHashMap<>();
-        List<Board> allBoards = plant.project.boards();
+        List<Board> allBoards = parts.project.boards();
         for (Board board : allBoards) {
             boards.putIfAbsent(board.id(), board.after().stream().toList());
         }
         for (List<String> circle : in(boards)) {
-            int at = allBoards.indexOf(plant.boards.get(circle.get(0)));
+            int at = allBoards.indexOf(parts.boards.get(circle.get(0)));
             found.accept(finding("/boards/" + at + "/after", circle, "boards that start with the command in the end"));
         }
         Map<String, List<String>> loads = new LinkedHashMap<>();
-        for (Load load : plant.project.loads()) {
-            loads.putIfAbsent(load.id(), before(plant, load));
+        for (Load load : parts.project.loads()) {
+            loads.putIfAbsent(load.id(), before(parts, load));
         }
         for (List<String> circle : in(loads)) {
-            Load first = plant.loads.get(circle.get(0));
+            Load first = parts.loads.get(circle.get(0));
             String next = circle.get(1 % circle.size());
             int at = first.comesAfter().indexOf(next);
-            String field = at >= 0 ? "/comes_after/" + at : "/needs_groups/" + groupOf(plant, first, next);
-            found.accept(finding(plant.pointer(first) + field, circle, "an order without circles"));
+            String field = at >= 0 ? "/comes_after/" + at : "/needs_groups/" + groupOf(parts, first, next);
+            found.accept(finding(parts.pointer(first) + field, circle, "an order without circles"));
         }
     }
 
     /** What it comes after, and the processing of the groups that it needs. */
-    private static List<String> before(Plant plant, Load load) {
+    private static List<String> before(ProjectParts parts, Load load) {
         if (load.needsGroups().isEmpty()) {
             return load.comesAfter();
         }
         List<String> before = new ArrayList<>(load.comesAfter());
-        for (Load each : plant.project.loads()) {
+        for (Load each : parts.project.loads()) {
             if (each.role() == Role.PROCESSING
                     && each.shutdownGroup()
                             .filter(load.needsGroups().get()::contains)
@@ -56,8 +56,8 @@ final class Circles {
         return before;
     }
 
-    private static int groupOf(Plant plant, Load load, String needed) {
-        return plant.loads
+    private static int groupOf(ProjectParts parts, Load load, String needed) {
+        return parts.loads
                 .get(needed)
                 .shutdownGroup()
                 .map(load.needsGroups().orElseThrow()::indexOf)

@@ -21,38 +21,38 @@ final class EmergencyClasses {
     }
 
     /** A load without a group holds. */
-    static boolean drops(Plant plant, Load load) {
+    static boolean drops(ProjectParts parts, Load load) {
         return load.shutdownGroup()
-                .map(plant.groups::get)
+                .map(parts.groups::get)
                 .filter(EmergencyClasses::drops)
                 .isPresent();
     }
 
     static void check(Candidates candidates, Consumer<Finding> found) {
-        Plant plant = candidates.plant;
+        ProjectParts parts = candidates.parts;
         int dropping = 0;
         int holding = 0;
         Map<String, Load> fixedFirst = new HashMap<>();
-        for (Load load : plant.loads.values()) {
+        for (Load load : parts.loads.values()) {
             if (!load.switched()) {
                 continue;
             }
-            boolean drops = drops(plant, load);
+            boolean drops = drops(parts, load);
             dropping += drops ? 1 : 0;
             holding += drops ? 0 : 1;
             String board = load.fixed().board().orElse(null);
             Load first = board == null ? null : fixedFirst.putIfAbsent(board, load);
-            if (first != null && drops(plant, first) != drops) {
+            if (first != null && drops(parts, first) != drops) {
                 found.accept(Finding.impossible(
-                        plant.pointer(load) + "/fixed/board",
+                        parts.pointer(load) + "/fixed/board",
                         Shown.quoted(board) + ", where load " + Shown.quoted(first.id())
                                 + " is fixed, and only one of the" + " two drops on an emergency",
                         "a board whose loads all drop or all hold",
                         "Maybe fix one of them to another board."));
             }
         }
-        List<Integer> outputs = plant.project.boards().stream()
-                .map(plant::outputs)
+        List<Integer> outputs = parts.project.boards().stream()
+                .map(parts::outputs)
                 .sorted(Comparator.reverseOrder())
                 .toList();
         boolean enough = dropping + holding

@@ -23,17 +23,17 @@ final class EventInrushFits {
     private EventInrushFits() {}
 
     static void check(Candidates candidates, Consumer<Finding> found) {
-        List<PlanEvent> asked = candidates.plant.project.behaviourOrDefault().inrushLimitHoldsFor();
+        List<PlanEvent> asked = candidates.parts.project.behaviourOrDefault().inrushLimitHoldsFor();
         if (asked.isEmpty()) {
             return;
         }
-        List<Load> all = List.copyOf(candidates.plant.loads.values());
+        List<Load> all = List.copyOf(candidates.parts.loads.values());
         node(
                 candidates,
                 asked,
                 "/supply",
                 all,
-                candidates.plant.project.supply().inrushLimitAmps(),
+                candidates.parts.project.supply().inrushLimitAmps(),
                 found);
         for (int p = 0; p < candidates.panels.size(); p++) {
             Panel panel = candidates.panels.get(p);
@@ -53,7 +53,7 @@ final class EventInrushFits {
         }
         List<Load> unswitched = loads.stream().filter(load -> !load.switched()).toList();
         boolean asksBoards = asked.contains(PlanEvent.BOARD_FAILURE)
-                && !candidates.plant.project.boards().isEmpty();
+                && !candidates.parts.project.boards().isEmpty();
         boolean asksReturn = asked.contains(PlanEvent.RETURN) || asksBoards;
         Sum sum = new Sum(candidates, pointer, limit.getAsDouble());
         Optional<Finding> first = asked.contains(PlanEvent.DIP)
@@ -87,7 +87,7 @@ final class EventInrushFits {
             double mean = loads.stream()
                             .mapToDouble(it -> amps.applyAsDouble(it) * it.poles())
                             .sum()
-                    / candidates.plant.phases();
+                    / candidates.parts.phases();
             double needed = Math.max(worst.map(amps::applyAsDouble).orElse(0.0), mean);
             if (needed <= limitAmps + Candidates.AMPS_TOLERANCE) {
                 return Optional.empty();

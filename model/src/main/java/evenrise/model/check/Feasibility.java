@@ -43,7 +43,7 @@ public final class Feasibility {
         if (sound.isEmpty()) {
             return List.of();
         }
-        Candidates candidates = new Candidates(new Plant(sound.get(), Set.of()));
+        Candidates candidates = new Candidates(new ProjectParts(sound.get(), Set.of()));
         List<Finding> found = new ArrayList<>();
         OF_LOADS.forEach(check -> check.accept(candidates, found::add));
         if (BenefitOfDoubt.leavesGroupsSure(errors)) {

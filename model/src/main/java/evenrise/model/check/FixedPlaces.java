@@ -13,19 +13,19 @@ import java.util.function.Consumer;
 
 /** What is fixed of a load's place exists, agrees with itself, and is not fixed for another load. */
 final class FixedPlaces {
-    private final Plant plant;
+    private final ProjectParts parts;
     private final Consumer<Finding> found;
     private final Map<String, String> slotOwners = new HashMap<>();
     private final Map<String, String> outputOwners = new HashMap<>();
 
-    private FixedPlaces(Plant plant, Consumer<Finding> found) {
-        this.plant = plant;
+    private FixedPlaces(ProjectParts parts, Consumer<Finding> found) {
+        this.parts = parts;
         this.found = found;
     }
 
-    static void check(Plant plant, Consumer<Finding> found) {
-        FixedPlaces check = new FixedPlaces(plant, found);
-        List<Load> loads = plant.project.loads();
+    static void check(ProjectParts parts, Consumer<Finding> found) {
+        FixedPlaces check = new FixedPlaces(parts, found);
+        List<Load> loads = parts.project.loads();
         for (int i = 0; i < loads.size(); i++) {
             check.load(loads.get(i), "/loads/" + i + "/fixed");
         }
@@ -33,16 +33,16 @@ final class FixedPlaces {
 
     private void load(Load load, String at) {
         FixedPlace fixed = load.fixed();
-        Panel panel = fixed.panel().map(plant.panels::get).orElse(null);
-        Board board = fixed.board().map(plant.boards::get).orElse(null);
+        Panel panel = fixed.panel().map(parts.panels::get).orElse(null);
+        Board board = fixed.board().map(parts.boards::get).orElse(null);
         if (panel != null
                 && !load.panels().isEmpty()
                 && !load.panels().contains(panel.id())
-                && plant.knows("/panels")) {
+                && parts.knows("/panels")) {
             String cure = "Maybe add it to panels.";
             error(at + "/panel", Shown.quoted(panel.id()), "one of its panels: " + Shown.quoted(load.panels()), cure);
         }
-        boolean reachKnown = board != null && plant.knows(plant.pointer(board) + "/reaches");
+        boolean reachKnown = board != null && parts.knows(parts.pointer(board) + "/reaches");
         if (panel != null && reachKnown && !board.reaches().contains(panel.id())) {
             String value = Shown.quoted(board.id()) + ", which does not reach panel " + Shown.quoted(panel.id());
             error(at + "/board", value, "a board that reaches the fixed panel", "Maybe add the panel to its reaches.");
@@ -57,17 +57,17 @@ final class FixedPlaces {
 
     private void slot(Load load, int slot, Panel fixedPanel, String at) {
         Panel only = fixedPanel == null && load.panels().size() == 1
-                ? plant.panels.get(load.panels().get(0))
+                ? parts.panels.get(load.panels().get(0))
                 : fixedPanel;
         List<Panel> possible = only != null
                 ? List.of(only)
                 : load.panels().isEmpty()
-                        ? plant.project.panels()
+                        ? parts.project.panels()
                         : load.panels().stream()
-                                .map(plant.panels::get)
+                                .map(parts.panels::get)
                                 .filter(java.util.Objects::nonNull)
                                 .toList();
-        if (load.fixed().panel().isPresent() && fixedPanel == null || !plant.knows("/panels")) {
+        if (load.fixed().panel().isPresent() && fixedPanel == null || !parts.knows("/panels")) {
             return;
         }
         int most = possible.stream().mapToInt(Panel::slots).max().orElse(Integer.MAX_VALUE);
@@ -79,7 +79,7 @@ final class FixedPlaces {
                     "");
         } else if (only != null) {
             String owner = null;
-            for (int taken : new SlotLayout(only, plant.project.supply().system()).span(slot, load.poles())) {
+            for (int taken : new SlotLayout(only, parts.project.supply().system()).span(slot, load.poles())) {
                 String earlier = slotOwners.putIfAbsent(only.id() + "\0" + taken, load.id());
                 owner = owner == null ? earlier : owner;
             }
@@ -89,12 +89,12 @@ final class FixedPlaces {
 
     private void output(Load load, int output, Board board, String at) {
         int most = board != null
-                ? plant.outputs(board)
-                : plant.project.boards().stream().mapToInt(plant::outputs).max().orElse(0);
-        boolean known = plant.knows("/boards")
-                && plant.knows("/board_types")
+                ? parts.outputs(board)
+                : parts.project.boards().stream().mapToInt(parts::outputs).max().orElse(0);
+        boolean known = parts.knows("/boards")
+                && parts.knows("/board_types")
                 && (board != null
-                        ? plant.types.containsKey(board.type())
+                        ? parts.types.containsKey(board.type())
                         : load.fixed().board().isEmpty());
         if (known && output > most) {
             String whose = board != null ? "the board" : "the largest board";

@@ -16,8 +16,8 @@ import java.util.function.Function;
 final class Identity {
     private Identity() {}
 
-    static void check(Plant plant, Consumer<Finding> found) {
-        Project project = plant.project;
+    static void check(ProjectParts parts, Consumer<Finding> found) {
+        Project project = parts.project;
         if (!project.format().equals(Project.FORMAT)) {
             found.accept(format(project.format(), Project.FORMAT));
         }

@@ -15,8 +15,8 @@ final class InrushFits {
     private InrushFits() {}
 
     static void check(Candidates candidates, Consumer<Finding> found) {
-        List<Load> all = List.copyOf(candidates.plant.loads.values());
-        node(candidates, "/supply", all, candidates.plant.project.supply().inrushLimitAmps(), found);
+        List<Load> all = List.copyOf(candidates.parts.loads.values());
+        node(candidates, "/supply", all, candidates.parts.project.supply().inrushLimitAmps(), found);
         for (int p = 0; p < candidates.panels.size(); p++) {
             Panel panel = candidates.panels.get(p);
             List<Load> bound = candidates.bound(p);
@@ -36,7 +36,7 @@ final class InrushFits {
         double mean = loads.stream()
                         .mapToDouble(load -> load.baseAmps() * load.poles())
                         .sum()
-                / candidates.plant.phases();
+                / candidates.parts.phases();
         double needed = Math.max(single, mean);
         if (needed > limit.getAsDouble() + Candidates.AMPS_TOLERANCE) {
             String why = single >= mean

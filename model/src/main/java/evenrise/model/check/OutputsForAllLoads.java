@@ -17,7 +17,7 @@ final class OutputsForAllLoads {
     private OutputsForAllLoads() {}
 
     static void check(Candidates candidates, Consumer<Finding> found) {
-        List<Board> boards = candidates.plant.project.boards();
+        List<Board> boards = candidates.parts.project.boards();
         Map<BitSet, Integer> wanting = new LinkedHashMap<>();
         Map<List<Object>, BitSet> known = new LinkedHashMap<>();
         for (Load load : candidates.placeable()) {
@@ -26,7 +26,7 @@ final class OutputsForAllLoads {
                 wanting.merge(known.computeIfAbsent(alike, key -> boardsFor(candidates, load)), 1, Integer::sum);
             }
         }
-        int[] outputs = boards.stream().mapToInt(candidates.plant::outputs).toArray();
+        int[] outputs = boards.stream().mapToInt(candidates.parts::outputs).toArray();
         List<BitSet> sets = new ArrayList<>(wanting.keySet());
         Flow flow = new Flow(new ArrayList<>(wanting.values()), sets, outputs);
         if (flow.left() == 0) {
@@ -53,7 +53,7 @@ final class OutputsForAllLoads {
     private static BitSet boardsFor(Candidates candidates, Load load) {
         BitSet set = new BitSet();
         BitSet fits = candidates.ofLoad.get(load.id());
-        List<Board> boards = candidates.plant.project.boards();
+        List<Board> boards = candidates.parts.project.boards();
         for (int b = 0; b < boards.size(); b++) {
             set.set(
                     b,

@@ -67,7 +67,7 @@ final class PanelsToKeepApart {
         Function<String, BitSet> of = candidates.ofLoad::get;
         clique.stream().map(of).forEach(panels::or);
         found.accept(Finding.impossible(
-                candidates.plant.pointer(load) + "/apart_from",
+                candidates.parts.pointer(load) + "/apart_from",
                 "more than the panels allow: " + Shown.quoted(clique)
                         + " must sit in different panels, and can only sit in " + candidates.names(panels),
                 "a panel of its own for each",

@@ -9,7 +9,7 @@ import java.util.function.Consumer;
 
 /** Finds where the parts of a project contradict each other. What a record checks of itself is not repeated. */
 public final class ProjectChecks {
-    private static final List<BiConsumer<Plant, Consumer<Finding>>> CHECKS = List.of(
+    private static final List<BiConsumer<ProjectParts, Consumer<Finding>>> CHECKS = List.of(
             Identity::check,
             References::check,
             Circles::check,
@@ -29,8 +29,8 @@ public final class ProjectChecks {
     /** @param unread pointers to what could not be read, so that a stand-in took its place */
     public static List<Finding> errors(Project project, Set<String> unread) {
         List<Finding> found = new ArrayList<>();
-        Plant plant = new Plant(project, unread);
-        CHECKS.forEach(check -> check.accept(plant, found::add));
+        ProjectParts parts = new ProjectParts(project, unread);
+        CHECKS.forEach(check -> check.accept(parts, found::add));
         return found;
     }
 }

@@ -19,17 +19,17 @@ final class RatingsSuffice {
 
     private RatingsSuffice(Candidates candidates, Consumer<Finding> found) {
         this.candidates = candidates;
-        this.supply = candidates.plant.project.supply();
+        this.supply = candidates.parts.project.supply();
         this.found = found;
     }
 
     static void check(Candidates candidates, Consumer<Finding> found) {
         RatingsSuffice check = new RatingsSuffice(candidates, found);
-        List<Load> all = List.copyOf(candidates.plant.loads.values());
+        List<Load> all = List.copyOf(candidates.parts.loads.values());
         check.node(
                 "/supply",
                 all,
-                check.candidates.plant.phases(),
+                check.candidates.parts.phases(),
                 check.supply.ratedAmps(),
                 check.supply.continuousFraction(),
                 check.supply.neutralFactor());
@@ -92,7 +92,7 @@ final class RatingsSuffice {
     /** Phases that a panel has slots on. */
     private int phases(Panel panel) {
         return panel.phaseRotation().isEmpty()
-                ? candidates.plant.phases()
+                ? candidates.parts.phases()
                 : (int) panel.phaseRotation().stream().distinct().count();
     }
 

@@ -19,45 +19,45 @@ final class References {
             .map(component -> Words.key(component.getName()))
             .collect(Collectors.toUnmodifiableSet());
 
-    private final Plant plant;
+    private final ProjectParts parts;
     private final Consumer<Finding> found;
     private int sought;
 
-    private References(Plant plant, Consumer<Finding> found) {
-        this.plant = plant;
+    private References(ProjectParts parts, Consumer<Finding> found) {
+        this.parts = parts;
         this.found = found;
     }
 
-    static void check(Plant plant, Consumer<Finding> found) {
-        new References(plant, found).check();
+    static void check(ProjectParts parts, Consumer<Finding> found) {
+        new References(parts, found).check();
     }
 
     private void check() {
-        Project project = plant.project;
+        Project project = parts.project;
         for (int i = 0; i < project.boards().size(); i++) {
             Board board = project.boards().get(i);
             String at = "/boards/" + i;
-            one(at + "/type", board.type(), "board_types", plant.types.keySet());
-            one(at + "/panel", board.panel(), "panels", plant.panels.keySet());
+            one(at + "/type", board.type(), "board_types", parts.types.keySet());
+            one(at + "/panel", board.panel(), "panels", parts.panels.keySet());
             if (!board.reaches().equals(List.of(board.panel()))) { // else said already
-                all(at + "/reaches", board.reaches(), "panels", plant.panels.keySet());
+                all(at + "/reaches", board.reaches(), "panels", parts.panels.keySet());
             }
-            board.after().ifPresent(id -> one(at + "/after", id, "boards", plant.boards.keySet()));
+            board.after().ifPresent(id -> one(at + "/after", id, "boards", parts.boards.keySet()));
         }
         for (int i = 0; i < project.loads().size(); i++) {
             Load load = project.loads().get(i);
             String at = "/loads/" + i;
             load.shutdownGroup()
-                    .ifPresent(id -> one(at + "/shutdown_group", id, "shutdown_groups", plant.groups.keySet()));
+                    .ifPresent(id -> one(at + "/shutdown_group", id, "shutdown_groups", parts.groups.keySet()));
             load.needsGroups()
-                    .ifPresent(ids -> all(at + "/needs_groups", ids, "shutdown_groups", plant.groups.keySet()));
-            all(at + "/comes_after", load.comesAfter(), "loads", plant.loads.keySet());
-            all(at + "/panels", load.panels(), "panels", plant.panels.keySet());
-            all(at + "/apart_from", load.apartFrom(), "loads", plant.loads.keySet());
-            all(at + "/same_phase_as", load.samePhaseAs(), "loads", plant.loads.keySet());
+                    .ifPresent(ids -> all(at + "/needs_groups", ids, "shutdown_groups", parts.groups.keySet()));
+            all(at + "/comes_after", load.comesAfter(), "loads", parts.loads.keySet());
+            all(at + "/panels", load.panels(), "panels", parts.panels.keySet());
+            all(at + "/apart_from", load.apartFrom(), "loads", parts.loads.keySet());
+            all(at + "/same_phase_as", load.samePhaseAs(), "loads", parts.loads.keySet());
             guessed(at + "/guessed", load.guessed());
-            load.fixed().panel().ifPresent(id -> one(at + "/fixed/panel", id, "panels", plant.panels.keySet()));
-            load.fixed().board().ifPresent(id -> one(at + "/fixed/board", id, "boards", plant.boards.keySet()));
+            load.fixed().panel().ifPresent(id -> one(at + "/fixed/panel", id, "panels", parts.panels.keySet()));
+            load.fixed().board().ifPresent(id -> one(at + "/fixed/board", id, "boards", parts.boards.keySet()));
         }
     }
 
@@ -80,7 +80,7 @@ final class References {
     }
 
     private void one(String pointer, String id, String list, Set<String> known) {
-        if (known.contains(id) || !plant.knows("/" + list)) {
+        if (known.contains(id) || !parts.knows("/" + list)) {
             return;
         }
         String otherwise = known.isEmpty() ? "There are none." : "Maybe it was renamed or removed.";

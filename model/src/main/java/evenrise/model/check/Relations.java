@@ -11,8 +11,8 @@ final class Relations {
 
     private Relations() {}
 
-    static void check(Plant plant, Consumer<Finding> found) {
-        List<Load> loads = plant.project.loads();
+    static void check(ProjectParts parts, Consumer<Finding> found) {
+        List<Load> loads = parts.project.loads();
         for (int i = 0; i < loads.size(); i++) {
             Load load = loads.get(i);
             String at = "/loads/" + i;
@@ -20,10 +20,10 @@ final class Relations {
                 unswitched(load, at, found);
             }
             if (load.needsGroups().isPresent()) {
-                needs(plant, load, at + "/needs_groups", found);
+                needs(parts, load, at + "/needs_groups", found);
             }
             for (int k = 0; k < load.comesAfter().size(); k++) {
-                Load before = plant.loads.get(load.comesAfter().get(k));
+                Load before = parts.loads.get(load.comesAfter().get(k));
                 if (before != null && !before.switched() && load.switched()) {
                     String value = Shown.quoted(before.id()) + ", which is unswitched";
                     found.accept(
@@ -34,11 +34,11 @@ final class Relations {
                 notItself(load, load.apartFrom().get(k), at + "/apart_from/" + k, found);
             }
             for (int k = 0; k < load.samePhaseAs().size(); k++) {
-                Load other = plant.loads.get(load.samePhaseAs().get(k));
+                Load other = parts.loads.get(load.samePhaseAs().get(k));
                 String pointer = at + "/same_phase_as/" + k;
                 notItself(load, load.samePhaseAs().get(k), pointer, found);
                 boolean known =
-                        other != null && plant.knows(at + "/poles") && plant.knows(plant.pointer(other) + "/poles");
+                        other != null && parts.knows(at + "/poles") && parts.knows(parts.pointer(other) + "/poles");
                 if (known && other.poles() != load.poles()) {
                     String value = Shown.quoted(other.id()) + ", which has " + poles(other.poles());
                     String expected = "a load with " + poles(load.poles()) + " like this one";
@@ -48,7 +48,7 @@ final class Relations {
         }
     }
 
-    private static void needs(Plant plant, Load load, String at, Consumer<Finding> found) {
+    private static void needs(ProjectParts parts, Load load, String at, Consumer<Finding> found) {
         if (!load.switched() || load.role() == Role.PROCESSING) {
             found.accept(Finding.error(
                     at,
@@ -61,11 +61,11 @@ final class Relations {
         List<String> groups = load.needsGroups().orElseThrow();
         for (int k = 0; k < groups.size(); k++) {
             String group = groups.get(k);
-            boolean hasProcessing = plant.project.loads().stream()
+            boolean hasProcessing = parts.project.loads().stream()
                     .anyMatch(each -> each.switched()
                             && each.role() == Role.PROCESSING
                             && each.shutdownGroup().filter(group::equals).isPresent());
-            if (plant.groups.containsKey(group) && !hasProcessing) {
+            if (parts.groups.containsKey(group) && !hasProcessing) {
                 found.accept(Finding.error(
                         at + "/" + k,
                         Shown.quoted(group) + ", in which nothing is processing",

@@ -14,15 +14,15 @@ final class SamePhasesFixed {
     private SamePhasesFixed() {}
 
     static void check(Candidates candidates, Consumer<Finding> found) {
-        Plant plant = candidates.plant;
-        for (Load load : plant.loads.values()) {
-            Optional<Set<Phase>> mine = phases(plant, load);
+        ProjectParts parts = candidates.parts;
+        for (Load load : parts.loads.values()) {
+            Optional<Set<Phase>> mine = phases(parts, load);
             for (int k = 0; k < load.samePhaseAs().size() && mine.isPresent(); k++) {
-                Load other = plant.loads.get(load.samePhaseAs().get(k));
-                Optional<Set<Phase>> theirs = other == null ? Optional.empty() : phases(plant, other);
+                Load other = parts.loads.get(load.samePhaseAs().get(k));
+                Optional<Set<Phase>> theirs = other == null ? Optional.empty() : phases(parts, other);
                 if (theirs.isPresent() && !theirs.equals(mine)) {
                     found.accept(Finding.impossible(
-                            plant.pointer(load) + "/same_phase_as/" + k,
+                            parts.pointer(load) + "/same_phase_as/" + k,
                             Shown.quoted(other.id()) + ", which is fixed to phases " + theirs.get()
                                     + ", while this load is fixed to " + mine.get(),
                             "loads that are fixed to the same phases",
@@ -32,12 +32,12 @@ final class SamePhasesFixed {
         }
     }
 
-    private static Optional<Set<Phase>> phases(Plant plant, Load load) {
-        Optional<Panel> panel = load.fixed().panel().map(plant.panels::get);
+    private static Optional<Set<Phase>> phases(ProjectParts parts, Load load) {
+        Optional<Panel> panel = load.fixed().panel().map(parts.panels::get);
         if (panel.isEmpty() || load.fixed().slot().isEmpty()) {
             return Optional.empty();
         }
-        SlotLayout layout = new SlotLayout(panel.get(), plant.project.supply().system());
+        SlotLayout layout = new SlotLayout(panel.get(), parts.project.supply().system());
         Set<Phase> phases = layout.span(load.fixed().slot().getAsInt(), load.poles()).stream()
                 .map(layout::phase)
                 .collect(Collectors.toCollection(java.util.TreeSet::new));

@@ -13,7 +13,7 @@ final class SlotForEachLoad {
     private SlotForEachLoad() {}
 
     static void check(Candidates candidates, Consumer<Finding> found) {
-        for (Load load : candidates.plant.loads.values()) {
+        for (Load load : candidates.parts.loads.values()) {
             if (!candidates.ofLoad.get(load.id()).isEmpty()) {
                 continue;
             }
@@ -28,7 +28,7 @@ final class SlotForEachLoad {
             }
             String kind = (load.switched() ? "switched, " : "unswitched, ") + load.poles() + "-pole";
             found.accept(Finding.impossible(
-                    candidates.plant.pointer(load),
+                    candidates.parts.pointer(load),
                     kind + ", and no slot can take it (" + String.join("; ", reasons) + ")",
                     "a slot in at least one of its panels",
                     "Maybe allow another panel, or free what is fixed of its place."));

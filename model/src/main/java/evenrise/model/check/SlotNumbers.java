@@ -11,10 +11,10 @@ import java.util.function.Consumer;
 final class SlotNumbers {
     private SlotNumbers() {}
 
-    static void check(Plant plant, Consumer<Finding> found) {
-        PhaseSystem system = plant.project.supply().system();
-        boolean systemKnown = plant.knows("/supply/system");
-        List<Panel> panels = plant.project.panels();
+    static void check(ProjectParts parts, Consumer<Finding> found) {
+        PhaseSystem system = parts.project.supply().system();
+        boolean systemKnown = parts.knows("/supply/system");
+        List<Panel> panels = parts.project.panels();
         for (int i = 0; i < panels.size(); i++) {
             Panel panel = panels.get(i);
             String at = "/panels/" + i;
@@ -29,10 +29,10 @@ final class SlotNumbers {
                 }
             }
         }
-        List<Load> loads = plant.project.loads();
+        List<Load> loads = parts.project.loads();
         for (int i = 0; i < loads.size() && systemKnown; i++) {
-            if (loads.get(i).poles() > plant.phases()) {
-                String expected = "at most " + plant.phases() + ", the phases of the supply";
+            if (loads.get(i).poles() > parts.phases()) {
+                String expected = "at most " + parts.phases() + ", the phases of the supply";
                 String cure = "Maybe the supply's system is another.";
                 found.accept(Finding.error(
                         "/loads/" + i + "/poles", "" + loads.get(i).poles(), expected, cure));

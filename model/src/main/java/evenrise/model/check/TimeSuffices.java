@@ -37,7 +37,7 @@ final class TimeSuffices {
     }
 
     private void check() {
-        Plant plant = candidates.plant;
+        ProjectParts parts = candidates.parts;
         Map<List<Object>, Double> earliest = new HashMap<>();
         Map<String, Integer> node = new HashMap<>();
         for (Load load : candidates.placeable()) {
@@ -55,7 +55,7 @@ final class TimeSuffices {
             int mine = node.get(load.id());
             for (String before : load.comesAfter()) {
                 if (node.containsKey(before)) {
-                    double settle = plant.loads.get(before).settleSeconds();
+                    double settle = parts.loads.get(before).settleSeconds();
                     waits.wait(node.get(before), mine, settle - SECONDS_TOLERANCE);
                 }
             }
@@ -74,7 +74,7 @@ final class TimeSuffices {
         if (!circle.isEmpty()) {
             contradiction(circle);
         } else {
-            plant.project.maxDurationSeconds().ifPresent(this::duration);
+            parts.project.maxDurationSeconds().ifPresent(this::duration);
         }
     }
 
@@ -90,7 +90,7 @@ final class TimeSuffices {
                 .findFirst()
                 .orElse(inIt.get(0));
         found.accept(Finding.impossible(
-                candidates.plant.pointer(one) + "/comes_after",
+                candidates.parts.pointer(one) + "/comes_after",
                 "at odds with the order of roles: "
                         + Shown.quoted(inIt.stream().map(Load::id).toList()) + " wait for each other to settle",
                 "an order in which processing comes first and amplifiers come last",
@@ -108,7 +108,7 @@ final class TimeSuffices {
             return;
         }
         long passed = 0;
-        for (Board board : candidates.plant.project.boards()) {
+        for (Board board : candidates.parts.project.boards()) {
             passed += outputsBy(board, most + SECONDS_TOLERANCE);
         }
         if (passed < switched.size() && totalOutputs() >= switched.size()) {
@@ -134,7 +134,7 @@ final class TimeSuffices {
     private double earliestOutput(Load load) {
         OptionalDouble least = candidates.boardsFor(load).stream()
                 .mapToDouble(board -> {
-                    BoardType type = candidates.plant.types.get(board.type());
+                    BoardType type = candidates.parts.types.get(board.type());
                     int before = load.fixed().output().orElse(1) - 1;
                     return Collections.min(type.startDelaySeconds()) + before * Collections.min(type.stepSeconds());
                 })
@@ -143,13 +143,13 @@ final class TimeSuffices {
     }
 
     private long outputsBy(double seconds) {
-        return candidates.plant.project.boards().stream()
+        return candidates.parts.project.boards().stream()
                 .mapToLong(board -> outputsBy(board, seconds))
                 .sum();
     }
 
     private long outputsBy(Board board, double seconds) {
-        BoardType type = candidates.plant.types.get(board.type());
+        BoardType type = candidates.parts.types.get(board.type());
         double step = Collections.min(type.stepSeconds());
         double left = seconds - Collections.min(type.startDelaySeconds());
         if (left < 0) {
@@ -159,8 +159,8 @@ final class TimeSuffices {
     }
 
     private long totalOutputs() {
-        return candidates.plant.project.boards().stream()
-                .mapToLong(candidates.plant::outputs)
+        return candidates.parts.project.boards().stream()
+                .mapToLong(candidates.parts::outputs)
                 .sum();
     }
 }

@@ -14,8 +14,8 @@ import java.util.function.Consumer;
 final class Trips {
     private Trips() {}
 
-    static void check(Plant plant, Consumer<Finding> found) {
-        Project project = plant.project;
+    static void check(ProjectParts parts, Consumer<Finding> found) {
+        Project project = parts.project;
         device("/supply/main", project.supply().main(), found);
         for (int i = 0; i < project.panels().size(); i++) {
             Panel panel = project.panels().get(i);

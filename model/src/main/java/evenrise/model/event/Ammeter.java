@@ -18,7 +18,7 @@ import java.util.TreeSet;
 final class Ammeter {
     private static final double NOTHING_AMPS = 1e-9;
 
-    private final EventPlant plant;
+    private final ConnectedLoads connected;
     private final List<Feeding> byStart;
     private final List<Feeding> byBoundStart;
     private final List<Feeding> byEnd;
@@ -41,14 +41,14 @@ final class Ammeter {
         void read(double atSeconds, double[][] real, double[][] bound);
     }
 
-    Ammeter(EventPlant plant, List<Feeding> feedings) {
-        this.plant = plant;
+    Ammeter(ConnectedLoads connected, List<Feeding> feedings) {
+        this.connected = connected;
         List<Feeding> lasting = feedings.stream().filter(Feeding::lasts).toList();
         byStart = sorted(lasting, Comparator.comparingDouble(Feeding::fromSeconds));
         byBoundStart = sorted(lasting, Comparator.comparingDouble(Feeding::boundFromSeconds));
         byEnd = sorted(lasting, Comparator.comparingDouble(Feeding::toSeconds));
-        standing = new double[plant.nodes.size()][plant.systemPhases.size()];
-        boundStanding = new double[plant.nodes.size()][plant.systemPhases.size()];
+        standing = new double[connected.nodes.size()][connected.systemPhases.size()];
+        boundStanding = new double[connected.nodes.size()][connected.systemPhases.size()];
     }
 
     private static List<Feeding> sorted(List<Feeding> feedings, Comparator<Feeding> by) {
@@ -86,7 +86,7 @@ final class Ammeter {
                 instants.add(each.toSeconds());
             }
         }
-        boolean[] touched = new boolean[plant.nodes.size()];
+        boolean[] touched = new boolean[connected.nodes.size()];
         for (double now : instants) {
             Arrays.fill(touched, false);
             end(now, touched);
@@ -117,7 +117,7 @@ final class Ammeter {
             stand(standing, each, -1);
             stand(boundStanding, each, -1);
             touched[0] = true;
-            touched[plant.node[each.load()]] = true;
+            touched[connected.node[each.load()]] = true;
         }
     }
 
@@ -127,7 +127,7 @@ final class Ammeter {
             stand(standing, each, 1);
             decaying.add(each);
             touched[0] = true;
-            touched[plant.node[each.load()]] = true;
+            touched[connected.node[each.load()]] = true;
         }
         for (;
                 nextBoundStart < byBoundStart.size()
@@ -141,17 +141,17 @@ final class Ammeter {
 
     private void stand(double[][] sums, Feeding feeding, int sign) {
         int load = feeding.load();
-        double base = sign * (feeding.isInUse() ? plant.useAmps[load] : plant.exact[load].baseAmps());
+        double base = sign * (feeding.isInUse() ? connected.useAmps[load] : connected.exact[load].baseAmps());
         for (int phase : feeding.phases()) {
             sums[0][phase] += base;
-            if (plant.node[feeding.load()] > 0) {
-                sums[plant.node[feeding.load()]][phase] += base;
+            if (connected.node[feeding.load()] > 0) {
+                sums[connected.node[feeding.load()]][phase] += base;
             }
         }
     }
 
     private double excess(Feeding feeding, double now, boolean isBound) {
-        InrushEnvelope envelope = plant.exact[feeding.load()];
+        InrushEnvelope envelope = connected.exact[feeding.load()];
         return isBound
                 ? feeding.boundExcessAmps(envelope.excessAmps(), envelope.halfLifeSeconds(), now)
                 : feeding.excessAmps(envelope.excessAmps(), envelope.halfLifeSeconds(), now);
@@ -176,7 +176,7 @@ final class Ammeter {
         }
         for (Feeding each : some) {
             double amps = excess(each, now, isBound);
-            int node = plant.node[each.load()];
+            int node = connected.node[each.load()];
             for (int phase : each.phases()) {
                 sums[0][phase] += amps;
                 if (node > 0) {
@@ -199,7 +199,7 @@ final class Ammeter {
         for (int node = 0; node < touched.length; node++) {
             if (touched[node]) {
                 for (int phase = 0; phase < real[node].length; phase++) {
-                    Phase name = plant.systemPhases.get(phase);
+                    Phase name = connected.systemPhases.get(phase);
                     readings.add(new PhaseReading(now, nodeName(node), name, real[node][phase], bound[node][phase]));
                 }
             }
@@ -207,6 +207,6 @@ final class Ammeter {
     }
 
     String nodeName(int node) {
-        return node == 0 ? NodeFigures.SUPPLY : plant.nodes.get(node).node();
+        return node == 0 ? NodeFigures.SUPPLY : connected.nodes.get(node).node();
     }
 }

@@ -23,10 +23,10 @@ public final class BothWays {
     private BothWays() {}
 
     public static Trace of(Layout layout, Use use, EventScript script) {
-        Trace planned = Rehearsal.of(EventPlant.of(layout, use), script);
+        Trace planned = Rehearsal.of(ConnectedLoads.of(layout, use), script);
         boolean isOpen = layout.project().behaviourOrDefault().motorsResume().isEmpty()
                 && layout.project().loads().stream().anyMatch(Load::isMotor);
-        return isOpen ? greater(planned, Rehearsal.of(EventPlant.of(layout, use, true), script)) : planned;
+        return isOpen ? greater(planned, Rehearsal.of(ConnectedLoads.of(layout, use, true), script)) : planned;
     }
 
     private static Trace greater(Trace planned, Trace other) {

@@ -10,7 +10,7 @@ import java.util.List;
  * meanwhile it is taken to draw its base on those that are alive.
  */
 final class Contacts {
-    private final EventPlant plant;
+    private final ConnectedLoads connected;
     private final boolean[] closed;
     private final double[] voltPercent;
     private final double[] darkSince;
@@ -19,19 +19,19 @@ final class Contacts {
     private int loadsOn;
 
     /** All that is unswitched is on, and has been for long; nothing else is. */
-    Contacts(EventPlant plant) {
-        this.plant = plant;
-        closed = new boolean[plant.count()];
-        voltPercent = new double[plant.systemPhases.size()];
+    Contacts(ConnectedLoads connected) {
+        this.connected = connected;
+        closed = new boolean[connected.count()];
+        voltPercent = new double[connected.systemPhases.size()];
         Arrays.fill(voltPercent, 100);
-        darkSince = new double[plant.count()];
+        darkSince = new double[connected.count()];
         Arrays.fill(darkSince, Double.NaN);
-        current = new Feeding[plant.count()];
-        for (int n = 0; n < plant.count(); n++) {
-            if (!plant.switched[n]) {
+        current = new Feeding[connected.count()];
+        for (int n = 0; n < connected.count(); n++) {
+            if (!connected.switched[n]) {
                 closed[n] = true;
                 current[n] =
-                        new Feeding(n, plant.phases[n], -1e9, -1e9, Double.POSITIVE_INFINITY, Double.NaN, 0, false);
+                        new Feeding(n, connected.phases[n], -1e9, -1e9, Double.POSITIVE_INFINITY, Double.NaN, 0, false);
             }
         }
     }
@@ -77,9 +77,9 @@ final class Contacts {
 
     /** All has come to rest, and the show runs: what is on is in use from now on. */
     void use(double atSeconds) {
-        for (int n = 0; n < plant.count(); n++) {
+        for (int n = 0; n < connected.count(); n++) {
             Feeding feeding = current[n];
-            boolean changes = plant.useAmps[n] > plant.exact[n].baseAmps();
+            boolean changes = connected.useAmps[n] > connected.exact[n].baseAmps();
             if (feeding != null && changes && !feeding.isInUse() && feeding.fromSeconds() < atSeconds) {
                 end(n, atSeconds);
                 current[n] = feeding.inUseFrom(atSeconds);
@@ -101,16 +101,16 @@ final class Contacts {
      * @return loads that draw their inrush anew
      */
     List<Integer> energise(double[] percent, double atSeconds) {
-        boolean[] wasFed = new boolean[plant.count()];
-        int[][] wasAlive = new int[plant.count()][];
-        for (int n = 0; n < plant.count(); n++) {
+        boolean[] wasFed = new boolean[connected.count()];
+        int[][] wasAlive = new int[connected.count()][];
+        for (int n = 0; n < connected.count(); n++) {
             wasFed[n] = isFed(n);
             wasAlive[n] = alive(n);
         }
         System.arraycopy(percent, 0, voltPercent, 0, voltPercent.length);
         List<Integer> anew = new ArrayList<>();
-        for (int n = 0; n < plant.count(); n++) {
-            if (!closed[n] || plant.phases[n].length == 0) {
+        for (int n = 0; n < connected.count(); n++) {
+            if (!closed[n] || connected.phases[n].length == 0) {
                 continue;
             }
             boolean isFed = isFed(n);
@@ -123,7 +123,7 @@ final class Contacts {
             } else if (!wasFed[n] && isFed) {
                 double darkMillis = (atSeconds - darkSince[n]) * 1000;
                 darkSince[n] = Double.NaN;
-                if (darkMillis > plant.keepsChargeMillis[n] + 1e-6 && !staysStopped(n, darkMillis)) {
+                if (darkMillis > connected.keepsChargeMillis[n] + 1e-6 && !staysStopped(n, darkMillis)) {
                     inrush = atSeconds;
                     fullUntil = atSeconds;
                     changes = true;
@@ -144,7 +144,9 @@ final class Contacts {
      * started it again, and its start is an event of its own.
      */
     private boolean staysStopped(int load, double darkMillis) {
-        return plant.isMotor[load] && !plant.motorsReturn && darkMillis > plant.behaviour.brownoutHoldSeconds() * 1000;
+        return connected.isMotor[load]
+                && !connected.motorsReturn
+                && darkMillis > connected.behaviour.brownoutHoldSeconds() * 1000;
     }
 
     /** Who has drawn current, from when to when. */
@@ -166,15 +168,15 @@ final class Contacts {
     }
 
     private int[] alive(int load) {
-        return Arrays.stream(plant.phases[load])
+        return Arrays.stream(connected.phases[load])
                 .filter(phase -> voltPercent[phase] > 0)
                 .toArray();
     }
 
     /** Whether every phase of the load has enough voltage to keep it charged. */
     private boolean isFed(int load) {
-        for (int phase : plant.phases[load]) {
-            if (voltPercent[phase] < plant.neededPercent[load]) {
+        for (int phase : connected.phases[load]) {
+            if (voltPercent[phase] < connected.neededPercent[load]) {
                 return false;
             }
         }

@@ -7,13 +7,13 @@ import java.util.Optional;
 
 /** Notes what happens. What the operator is shown is filled in when all that happens at one instant is through. */
 final class Diary {
-    private final EventPlant plant;
+    private final ConnectedLoads connected;
     private final Contacts contacts;
     private final List<TraceStep> steps = new ArrayList<>();
     private int stamped;
 
-    Diary(EventPlant plant, Contacts contacts) {
-        this.plant = plant;
+    Diary(ConnectedLoads connected, Contacts contacts) {
+        this.connected = connected;
         this.contacts = contacts;
     }
 
@@ -22,15 +22,15 @@ final class Diary {
     }
 
     void closes(double atSeconds, int load) {
-        add(atSeconds, StepKind.CLOSES, Optional.of(plant.id(load)), "");
+        add(atSeconds, StepKind.CLOSES, Optional.of(connected.id(load)), "");
     }
 
     void opens(double atSeconds, int load) {
-        add(atSeconds, StepKind.OPENS, Optional.of(plant.id(load)), "");
+        add(atSeconds, StepKind.OPENS, Optional.of(connected.id(load)), "");
     }
 
     void fails(double atSeconds, int load, String text) {
-        add(atSeconds, StepKind.FAILS, Optional.of(plant.id(load)), text);
+        add(atSeconds, StepKind.FAILS, Optional.of(connected.id(load)), text);
     }
 
     private void add(double atSeconds, StepKind kind, Optional<String> load, String text) {

@@ -8,28 +8,28 @@ import java.util.TreeSet;
 
 /** Follows the shutdown groups through the steps of a rehearsal, which begins with all of them off. */
 final class GroupWatch {
-    private final EventPlant plant;
+    private final ConnectedLoads connected;
     private final int[] loads;
     private final int[] loadsOn;
     private final GroupChange.State[] states;
     private final List<GroupChange> changes = new ArrayList<>();
 
-    private GroupWatch(EventPlant plant) {
-        this.plant = plant;
-        loads = new int[plant.groups.size()];
-        loadsOn = new int[plant.groups.size()];
-        states = new GroupChange.State[plant.groups.size()];
+    private GroupWatch(ConnectedLoads connected) {
+        this.connected = connected;
+        loads = new int[connected.groups.size()];
+        loadsOn = new int[connected.groups.size()];
+        states = new GroupChange.State[connected.groups.size()];
         Arrays.fill(states, GroupChange.State.OFF);
-        for (int n = 0; n < plant.count(); n++) {
-            if (plant.group[n] != EventPlant.NONE) {
-                loads[plant.group[n]]++;
+        for (int n = 0; n < connected.count(); n++) {
+            if (connected.group[n] != ConnectedLoads.NONE) {
+                loads[connected.group[n]]++;
             }
         }
     }
 
     /** Every change, in the order of time; what comes and goes at one instant is none. */
-    static List<GroupChange> changes(EventPlant plant, List<TraceStep> steps) {
-        GroupWatch watch = new GroupWatch(plant);
+    static List<GroupChange> changes(ConnectedLoads connected, List<TraceStep> steps) {
+        GroupWatch watch = new GroupWatch(connected);
         Set<Integer> touched = new TreeSet<>();
         for (int i = 0; i < steps.size(); i++) {
             TraceStep step = steps.get(i);
@@ -45,8 +45,8 @@ final class GroupWatch {
     private void take(TraceStep step, Set<Integer> touched) {
         int sign = step.kind() == StepKind.CLOSES ? 1 : step.kind() == StepKind.OPENS ? -1 : 0;
         if (sign != 0) {
-            step.load().flatMap(plant::load).map(n -> plant.group[n]).ifPresent(group -> {
-                if (group != EventPlant.NONE) {
+            step.load().flatMap(connected::load).map(n -> connected.group[n]).ifPresent(group -> {
+                if (group != ConnectedLoads.NONE) {
                     loadsOn[group] += sign;
                     touched.add(group);
                 }
@@ -58,7 +58,7 @@ final class GroupWatch {
         GroupChange.State state = GroupChange.state(loadsOn[group], loads[group]);
         if (state != states[group]) {
             states[group] = state;
-            changes.add(new GroupChange(now, plant.groups.get(group), state, loadsOn[group], loads[group]));
+            changes.add(new GroupChange(now, connected.groups.get(group), state, loadsOn[group], loads[group]));
         }
     }
 }

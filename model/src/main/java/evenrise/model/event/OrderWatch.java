@@ -36,7 +36,7 @@ final class OrderWatch {
     private record Early(int load, double atSeconds) {}
 
     private final Map<Unsettled, List<Early>> unsettled = new LinkedHashMap<>();
-    private final EventPlant plant;
+    private final ConnectedLoads connected;
     private final Contacts contacts;
     private final double graceSeconds;
     private final double[] settledAt;
@@ -44,11 +44,11 @@ final class OrderWatch {
     private final List<EventFinding> found = new ArrayList<>();
     private String lastBehind = "";
 
-    OrderWatch(EventPlant plant, Contacts contacts, boolean isNominal) {
-        this.plant = plant;
+    OrderWatch(ConnectedLoads connected, Contacts contacts, boolean isNominal) {
+        this.connected = connected;
         this.contacts = contacts;
-        graceSeconds = Tolerances.SECONDS + (isNominal ? 0 : 2 * plant.toleranceSeconds);
-        settledAt = new double[plant.count()];
+        graceSeconds = Tolerances.SECONDS + (isNominal ? 0 : 2 * connected.toleranceSeconds);
+        settledAt = new double[connected.count()];
     }
 
     List<EventFinding> found() {
@@ -71,9 +71,9 @@ final class OrderWatch {
 
     /** A breaker has just closed. */
     void closed(int load, double now) {
-        settledAt[load] = now + plant.loads.get(load).load().settleSeconds();
-        if (plant.isAmplifier[load]) {
-            for (int n : plant.needs[load]) {
+        settledAt[load] = now + connected.loads.get(load).load().settleSeconds();
+        if (connected.isAmplifier[load]) {
+            for (int n : connected.needs[load]) {
                 if (contacts.isClosed(n)) {
                     unsettled(load, n, "processing-first", now);
                 }
@@ -81,7 +81,7 @@ final class OrderWatch {
         } else {
             behindAmplifiers(load, now);
         }
-        for (int n : plant.after[load]) {
+        for (int n : connected.after[load]) {
             if (contacts.isClosed(n)) {
                 unsettled(load, n, "order", now);
             }
@@ -102,24 +102,24 @@ final class OrderWatch {
                 early.get(0).atSeconds(),
                 EventFinding.Grade.BROKEN,
                 what.rule(),
-                plant.named(loads) + (loads.size() == 1 ? " comes" : " come") + " on before load "
-                        + plant.id(what.needed()) + " has settled, which it does at "
+                connected.named(loads) + (loads.size() == 1 ? " comes" : " come") + " on before load "
+                        + connected.id(what.needed()) + " has settled, which it does at "
                         + Words.seconds(what.settledAt()));
     }
 
     /** Said once for each row of such loads. */
     private void behindAmplifiers(int load, double now) {
-        for (int n = 0; n < plant.count(); n++) {
-            boolean mayBeHeard = !plant.isProcessing[load] || plant.needs(n, load);
-            if (plant.isAmplifier[n] && mayBeHeard && contacts.isClosed(n) && settledAt[n] < now - graceSeconds) {
-                if (!lastBehind.equals(plant.id(n))) {
-                    lastBehind = plant.id(n);
+        for (int n = 0; n < connected.count(); n++) {
+            boolean mayBeHeard = !connected.isProcessing[load] || connected.needs(n, load);
+            if (connected.isAmplifier[n] && mayBeHeard && contacts.isClosed(n) && settledAt[n] < now - graceSeconds) {
+                if (!lastBehind.equals(connected.id(n))) {
+                    lastBehind = connected.id(n);
                     add(
                             now,
                             EventFinding.Grade.NOTE,
                             "amplifiers-last",
-                            "load " + plant.id(load) + " comes on behind live amplifiers, such as " + plant.id(n)
-                                    + "; what is in the signal chain may be heard");
+                            "load " + connected.id(load) + " comes on behind live amplifiers, such as "
+                                    + connected.id(n) + "; what is in the signal chain may be heard");
                 }
                 return;
             }
@@ -149,13 +149,13 @@ final class OrderWatch {
         List<Integer> early = new ArrayList<>();
         List<Integer> dropped = new ArrayList<>();
         boolean earlyExcused = true;
-        boolean[] isMissing = new boolean[plant.count()];
-        for (int n = 0; n < plant.count(); n++) {
-            if (!plant.switched[n] || !contacts.isClosed(n)) {
+        boolean[] isMissing = new boolean[connected.count()];
+        for (int n = 0; n < connected.count(); n++) {
+            if (!connected.switched[n] || !contacts.isClosed(n)) {
                 continue;
             }
             boolean lacks = false;
-            for (int needed : plant.needs[n]) {
+            for (int needed : connected.needs[n]) {
                 if (!contacts.isClosed(needed)) {
                     lacks = true;
                     if (!isMissing[needed]) {
@@ -168,11 +168,11 @@ final class OrderWatch {
             if (lacks) {
                 without.add(n);
             }
-            if (emergency && plant.drops[n]) {
+            if (emergency && connected.drops[n]) {
                 dropped.add(n);
             }
             boolean isEarly = false;
-            for (int needed : plant.after[n]) {
+            for (int needed : connected.after[n]) {
                 if (!contacts.isClosed(needed)) {
                     isEarly = true;
                     earlyExcused &= excused[needed];
@@ -189,7 +189,7 @@ final class OrderWatch {
                 now,
                 allExcused,
                 () -> Words.counted(without.size(), noun(without)) + (without.size() == 1 ? " is" : " are")
-                        + " on without processing " + plant.named(missing)
+                        + " on without processing " + connected.named(missing)
                         + (isExcused ? EXCUSE : ""));
         boolean isOrderExcused = earlyExcused;
         judge(
@@ -197,7 +197,7 @@ final class OrderWatch {
                 !early.isEmpty(),
                 now,
                 isOrderExcused,
-                () -> plant.named(early)
+                () -> connected.named(early)
                         + (early.size() == 1 ? " is" : " are") + " on without what "
                         + (early.size() == 1 ? "it comes" : "they come")
                         + " after" + (isOrderExcused ? EXCUSE : ""));
@@ -206,12 +206,12 @@ final class OrderWatch {
                 !dropped.isEmpty(),
                 now,
                 false,
-                () -> plant.named(dropped) + (dropped.size() == 1 ? " is" : " are")
+                () -> connected.named(dropped) + (dropped.size() == 1 ? " is" : " are")
                         + " on while the emergency contact is closed, and should have dropped");
     }
 
     private String noun(List<Integer> loads) {
-        return loads.stream().allMatch(n -> plant.isAmplifier[n]) ? "amplifier" : "load";
+        return loads.stream().allMatch(n -> connected.isAmplifier[n]) ? "amplifier" : "load";
     }
 
     private interface Text {

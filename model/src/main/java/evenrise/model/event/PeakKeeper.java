@@ -6,15 +6,15 @@ import java.util.List;
 
 /** Keeps the greatest current of each node. */
 final class PeakKeeper {
-    private final EventPlant plant;
+    private final ConnectedLoads connected;
     private final double[] real;
     private final int[] phase;
     private final double[] at;
     private final double[] bound;
 
-    PeakKeeper(EventPlant plant) {
-        this.plant = plant;
-        int nodes = plant.nodes.size();
+    PeakKeeper(ConnectedLoads connected) {
+        this.connected = connected;
+        int nodes = connected.nodes.size();
         real = new double[nodes];
         phase = new int[nodes];
         at = new double[nodes];
@@ -39,12 +39,12 @@ final class PeakKeeper {
         List<NodePeak> peaks = new ArrayList<>();
         for (int node = 0; node < real.length; node++) {
             peaks.add(new NodePeak(
-                    node == 0 ? NodeFigures.SUPPLY : plant.nodes.get(node).node(),
+                    node == 0 ? NodeFigures.SUPPLY : connected.nodes.get(node).node(),
                     real[node],
-                    plant.systemPhases.get(phase[node]),
+                    connected.systemPhases.get(phase[node]),
                     at[node],
                     bound[node],
-                    plant.nodes.get(node).inrushLimitAmps()));
+                    connected.nodes.get(node).inrushLimitAmps()));
         }
         return peaks;
     }

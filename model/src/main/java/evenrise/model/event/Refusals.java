@@ -9,12 +9,12 @@ import java.util.Optional;
 
 /** Decides which commands are refused and which have to wait. Supply, contact and faults are no commands. */
 final class Refusals {
-    private final EventPlant plant;
+    private final ConnectedLoads connected;
     private final Wishes wishes;
     private final Sequencer sequencer;
 
-    Refusals(EventPlant plant, Wishes wishes, Sequencer sequencer) {
-        this.plant = plant;
+    Refusals(ConnectedLoads connected, Wishes wishes, Sequencer sequencer) {
+        this.connected = connected;
         this.wishes = wishes;
         this.sequencer = sequencer;
     }
@@ -28,17 +28,17 @@ final class Refusals {
     Optional<String> of(ScriptEvent event, boolean isLocked, boolean isLow) {
         boolean isOn = event.event() == Happening.SYSTEM_ON || event.event() == Happening.GROUP_ON;
         boolean isOff = event.event() == Happening.SYSTEM_OFF || event.event() == Happening.GROUP_OFF;
-        LockRefuses refuses = plant.behaviour.lockRefuses();
+        LockRefuses refuses = connected.behaviour.lockRefuses();
         if (isLocked && (isOn && refuses != LockRefuses.OFF_COMMANDS || isOff && refuses != LockRefuses.ON_COMMANDS)) {
             return Optional.of("the system is locked");
         }
         if (isOn && isLow) {
             return Optional.of("the supply is low");
         }
-        if (isOn && wishes.emergency && plant.behaviour.onInEmergency() == OnInEmergency.REFUSE) {
+        if (isOn && wishes.emergency && connected.behaviour.onInEmergency() == OnInEmergency.REFUSE) {
             return Optional.of("the emergency contact is closed");
         }
-        if (contradicts(event) && plant.behaviour.counterCommand() == CounterCommand.REFUSE) {
+        if (contradicts(event) && connected.behaviour.counterCommand() == CounterCommand.REFUSE) {
             return Optional.of("a sequence is under way");
         }
         return switch (event.event()) {
@@ -55,15 +55,15 @@ final class Refusals {
 
     /** Whether the command has to wait until the sequence is through. */
     boolean waits(ScriptEvent event) {
-        return contradicts(event) && plant.behaviour.counterCommand() == CounterCommand.WAIT;
+        return contradicts(event) && connected.behaviour.counterCommand() == CounterCommand.WAIT;
     }
 
     private Optional<String> groupOnRefusal(ScriptEvent event) {
-        int group = plant.group(event.group().orElseThrow()).orElseThrow();
+        int group = connected.group(event.group().orElseThrow()).orElseThrow();
         if (!wishes.commandedOn) {
             return Optional.of("the system is off");
         }
-        if (wishes.emergency && plant.groupDrops(group)) {
+        if (wishes.emergency && connected.groupDrops(group)) {
             return Optional.of("the group drops on an emergency, and the contact is closed");
         }
         boolean[] off = wishes.groupOff.clone();
@@ -72,11 +72,11 @@ final class Refusals {
     }
 
     private Optional<String> groupOffRefusal(ScriptEvent event) {
-        int group = plant.group(event.group().orElseThrow()).orElseThrow();
+        int group = connected.group(event.group().orElseThrow()).orElseThrow();
         if (!wishes.commandedOn) {
             return Optional.of("the system is off");
         }
-        if (plant.behaviour.neededGroup() == NeededGroup.TAKE_ALONG) {
+        if (connected.behaviour.neededGroup() == NeededGroup.TAKE_ALONG) {
             return Optional.empty();
         }
         boolean[] before = wishes.commanded(wishes.groupOff);
@@ -86,13 +86,13 @@ final class Refusals {
         List<Integer> along = wishes.lost(before, after, group);
         return along.isEmpty()
                 ? Optional.empty()
-                : Optional.of(plant.named(along) + (along.size() == 1 ? " needs it" : " need it"));
+                : Optional.of(connected.named(along) + (along.size() == 1 ? " needs it" : " need it"));
     }
 
     private Optional<String> lost(boolean[] wanted, int group) {
-        for (int n = 0; n < plant.count(); n++) {
-            if (plant.group[n] == group && !wanted[n]) {
-                return Optional.of(plant.id(n));
+        for (int n = 0; n < connected.count(); n++) {
+            if (connected.group[n] == group && !wanted[n]) {
+                return Optional.of(connected.id(n));
             }
         }
         return Optional.empty();

@@ -22,7 +22,7 @@ public final class Rehearsal {
 
     private static final double SAME_INSTANT = 1e-9;
 
-    private final EventPlant plant;
+    private final ConnectedLoads connected;
     private final EventScript script;
     private final Contacts contacts;
     private final Diary diary;
@@ -42,23 +42,23 @@ public final class Rehearsal {
     private boolean wasQuiet = true;
     private double quietSince = Double.NEGATIVE_INFINITY;
 
-    private Rehearsal(EventPlant plant, EventScript script, ContactTiming timing) {
-        this.plant = plant;
+    private Rehearsal(ConnectedLoads connected, EventScript script, ContactTiming timing) {
+        this.connected = connected;
         this.script = script;
-        contacts = new Contacts(plant);
-        diary = new Diary(plant, contacts);
-        wishes = new Wishes(plant);
-        sequencer = new Sequencer(plant, timing, contacts, diary);
-        watch = new OrderWatch(plant, contacts, timing == ContactTiming.NOMINAL);
-        outByEmergency = new boolean[plant.count()];
-        supply = new SupplyWatch(plant, sequencer.agenda());
-        refusals = new Refusals(plant, wishes, sequencer);
-        atRest = new RestWatch(plant, contacts, wishes, sequencer, watch);
+        contacts = new Contacts(connected);
+        diary = new Diary(connected, contacts);
+        wishes = new Wishes(connected);
+        sequencer = new Sequencer(connected, timing, contacts, diary);
+        watch = new OrderWatch(connected, contacts, timing == ContactTiming.NOMINAL);
+        outByEmergency = new boolean[connected.count()];
+        supply = new SupplyWatch(connected, sequencer.agenda());
+        refusals = new Refusals(connected, wishes, sequencer);
+        atRest = new RestWatch(connected, contacts, wishes, sequencer, watch);
     }
 
     /** Plays {@code script} with breakers that close on time. */
-    public static Trace of(EventPlant plant, EventScript script) {
-        return of(plant, script, ContactTiming.NOMINAL);
+    public static Trace of(ConnectedLoads connected, EventScript script) {
+        return of(connected, script, ContactTiming.NOMINAL);
     }
 
     /**
@@ -67,8 +67,8 @@ public final class Rehearsal {
      * @param script one whose references are the project's
      * @param timing when breakers really close; within the project's tolerance, if the bounds are to hold
      */
-    public static Trace of(EventPlant plant, EventScript script, ContactTiming timing) {
-        return new Rehearsal(plant, script, timing).play();
+    public static Trace of(ConnectedLoads connected, EventScript script, ContactTiming timing) {
+        return new Rehearsal(connected, script, timing).play();
     }
 
     private Trace play() {
@@ -120,9 +120,9 @@ public final class Rehearsal {
             }
             case RESUME -> {
                 if (supply.resumes(entry) && wishes.tripped) {
-                    open(now, "supply steady for " + Words.seconds(plant.behaviour.steadyWaitSeconds()));
+                    open(now, "supply steady for " + Words.seconds(connected.behaviour.steadyWaitSeconds()));
                     wishes.tripped = false;
-                    wishes.commandedOn &= plant.behaviour.onReturn() == Resume.SEQUENCE;
+                    wishes.commandedOn &= connected.behaviour.onReturn() == Resume.SEQUENCE;
                     return true;
                 }
                 return false;
@@ -140,7 +140,7 @@ public final class Rehearsal {
     }
 
     private void trip(double now) {
-        open(now, "supply low for " + Words.seconds(plant.behaviour.brownoutHoldSeconds()));
+        open(now, "supply low for " + Words.seconds(connected.behaviour.brownoutHoldSeconds()));
         wishes.tripped = true;
         latchMotors(n -> true, now);
         kept = Optional.empty();
@@ -154,7 +154,7 @@ public final class Rehearsal {
             diary.note(
                     now,
                     StepKind.STEADY,
-                    "supply steady: the sequence waits " + Words.seconds(plant.behaviour.steadyWaitSeconds()));
+                    "supply steady: the sequence waits " + Words.seconds(connected.behaviour.steadyWaitSeconds()));
         }
     }
 
@@ -220,8 +220,10 @@ public final class Rehearsal {
                 wishes.commandedOn = false;
                 kept = Optional.empty();
             }
-            case GROUP_ON -> groupOn(plant.group(event.group().orElseThrow()).orElseThrow());
-            case GROUP_OFF -> groupOff(plant.group(event.group().orElseThrow()).orElseThrow(), now);
+            case GROUP_ON ->
+                groupOn(connected.group(event.group().orElseThrow()).orElseThrow());
+            case GROUP_OFF ->
+                groupOff(connected.group(event.group().orElseThrow()).orElseThrow(), now);
             case EMERGENCY -> emergency(now);
             case RELEASE -> {
                 if (wishes.emergency) {
@@ -231,9 +233,9 @@ public final class Rehearsal {
             }
             case MAINS -> mains(event, now);
             case BOARD_DEAD ->
-                boardDies(plant.board(event.board().orElseThrow()).orElseThrow(), now);
+                boardDies(connected.board(event.board().orElseThrow()).orElseThrow(), now);
             case BOARD_BACK ->
-                wishes.boardDead[plant.board(event.board().orElseThrow()).orElseThrow()] = false;
+                wishes.boardDead[connected.board(event.board().orElseThrow()).orElseThrow()] = false;
             case MENDED -> load(event).ifPresent(sequencer::mend);
             default -> throw new IllegalStateException(event.toString());
         }
@@ -242,8 +244,8 @@ public final class Rehearsal {
 
     private void groupOn(int group) {
         wishes.groupOff[group] = false;
-        for (int n = 0; n < plant.count(); n++) {
-            wishes.latched[n] &= plant.group[n] != group;
+        for (int n = 0; n < connected.count(); n++) {
+            wishes.latched[n] &= connected.group[n] != group;
         }
     }
 
@@ -255,15 +257,15 @@ public final class Rehearsal {
             return;
         }
         long silent = along.stream()
-                .filter(n -> plant.isAmplifier[n]
-                        && plant.loads.get(n).load().needsGroups().isEmpty())
+                .filter(n -> connected.isAmplifier[n]
+                        && connected.loads.get(n).load().needsGroups().isEmpty())
                 .count();
         watch.addOnce(
                 now,
                 EventFinding.Grade.NOTE,
                 "taken-along",
-                "taking off group " + plant.groups.get(group) + " takes along "
-                        + Words.counted(along.size(), "load") + " of other groups or of none (" + plant.named(along)
+                "taking off group " + connected.groups.get(group) + " takes along "
+                        + Words.counted(along.size(), "load") + " of other groups or of none (" + connected.named(along)
                         + "), which " + (along.size() == 1 ? "needs" : "need") + " what is in it"
                         + (silent == 0
                                 ? ""
@@ -277,27 +279,27 @@ public final class Rehearsal {
             return;
         }
         wishes.emergency = true;
-        if (plant.behaviour.onRelease() == Resume.STAY_OFF) {
-            boolean stops = plant.behaviour.sequenceInEmergency() == SequenceInEmergency.STOP;
-            for (int n = 0; n < plant.count(); n++) {
-                wishes.latched[n] |= plant.drops[n] || stops && !sequencer.believedOn[n];
+        if (connected.behaviour.onRelease() == Resume.STAY_OFF) {
+            boolean stops = connected.behaviour.sequenceInEmergency() == SequenceInEmergency.STOP;
+            for (int n = 0; n < connected.count(); n++) {
+                wishes.latched[n] |= connected.drops[n] || stops && !sequencer.believedOn[n];
             }
         }
-        boolean waits = plant.behaviour.sequenceInEmergency() == SequenceInEmergency.STOP;
-        latchMotors(n -> plant.switched[n] && (plant.drops[n] || waits && !sequencer.believedOn[n]), now);
-        for (int n = 0; n < plant.count(); n++) {
-            outByEmergency[n] |= plant.drops[n] && contacts.isClosed(n);
+        boolean waits = connected.behaviour.sequenceInEmergency() == SequenceInEmergency.STOP;
+        latchMotors(n -> connected.switched[n] && (connected.drops[n] || waits && !sequencer.believedOn[n]), now);
+        for (int n = 0; n < connected.count(); n++) {
+            outByEmergency[n] |= connected.drops[n] && contacts.isClosed(n);
         }
-        sequencer.dropNow(n -> plant.drops[n], this::canAct, now);
+        sequencer.dropNow(n -> connected.drops[n], this::canAct, now);
     }
 
     /** Motors that an event takes off, or keeps from coming on, stay off until somebody asks for them. */
     private void latchMotors(IntPredicate which, double now) {
         List<Integer> motors = new ArrayList<>();
-        for (int n = 0; n < plant.count(); n++) {
-            if (plant.isMotor[n] && (wishes.commandedOn || !plant.switched[n]) && which.test(n)) {
+        for (int n = 0; n < connected.count(); n++) {
+            if (connected.isMotor[n] && (wishes.commandedOn || !connected.switched[n]) && which.test(n)) {
                 motors.add(n);
-                wishes.latched[n] |= !plant.motorsReturn;
+                wishes.latched[n] |= !connected.motorsReturn;
             }
         }
         if (!motors.isEmpty()) {
@@ -306,9 +308,9 @@ public final class Rehearsal {
     }
 
     private String motorText(List<Integer> motors) {
-        String which = Words.counted(motors.size(), "motor") + " (" + plant.named(motors) + ")";
+        String which = Words.counted(motors.size(), "motor") + " (" + connected.named(motors) + ")";
         boolean isOne = motors.size() == 1;
-        return plant.motorsReturn
+        return connected.motorsReturn
                 ? which + (isOne ? " comes" : " come") + " back in the sequence without that anybody asks"
                 : which + (isOne ? " stays" : " stay") + " off until somebody asks for " + (isOne ? "it" : "them")
                         + ": a requirement on the control, to be tested";
@@ -318,8 +320,8 @@ public final class Rehearsal {
         if (wishes.boardDead[board]) {
             return;
         }
-        if (plant.behaviour.deadContacts() == DeadContacts.OPEN) {
-            sequencer.dropNow(n -> plant.board[n] == board, n -> true, now);
+        if (connected.behaviour.deadContacts() == DeadContacts.OPEN) {
+            sequencer.dropNow(n -> connected.board[n] == board, n -> true, now);
         }
         wishes.boardDead[board] = true;
         sequencer.lose(board, wishes, now);
@@ -337,7 +339,8 @@ public final class Rehearsal {
     }
 
     private void returned(List<Integer> anew, double now) {
-        List<Integer> switched = anew.stream().filter(n -> plant.switched[n]).toList();
+        List<Integer> switched =
+                anew.stream().filter(n -> connected.switched[n]).toList();
         diary.note(
                 now,
                 StepKind.INRUSH,
@@ -347,17 +350,18 @@ public final class Rehearsal {
             return;
         }
         boolean hadTripped = wishes.tripped;
-        long processing = switched.stream().filter(n -> plant.isProcessing[n]).count();
+        long processing =
+                switched.stream().filter(n -> connected.isProcessing[n]).count();
         boolean amplifiers = false;
-        for (int n = 0; n < plant.count(); n++) {
-            amplifiers |= plant.isAmplifier[n] && contacts.isClosed(n);
+        for (int n = 0; n < connected.count(); n++) {
+            amplifiers |= connected.isAmplifier[n] && contacts.isClosed(n);
         }
         watch.add(
                 now,
                 hadTripped ? EventFinding.Grade.BROKEN : EventFinding.Grade.NOTE,
                 hadTripped ? "return" : "ridden-through",
                 "the voltage returns on " + Words.counted(switched.size(), "closed breaker") + " ("
-                        + plant.named(switched) + "), which draw their inrush at once"
+                        + connected.named(switched) + "), which draw their inrush at once"
                         + (processing > 0 && amplifiers
                                 ? "; " + processing + " of them processing, which starts anew behind live amplifiers"
                                 : ""));
@@ -372,15 +376,15 @@ public final class Rehearsal {
                 this::canAct,
                 n -> canAct(n) && !wishes.chainIsDead(n),
                 now,
-                releasedAt + plant.behaviour.releaseWaitSeconds());
+                releasedAt + connected.behaviour.releaseWaitSeconds());
     }
 
     private boolean canAct(int load) {
-        return plant.board[load] == EventPlant.NONE || !wishes.boardDead[plant.board[load]];
+        return connected.board[load] == ConnectedLoads.NONE || !wishes.boardDead[connected.board[load]];
     }
 
     private Optional<Integer> load(ScriptEvent event) {
-        return event.load().flatMap(plant::load);
+        return event.load().flatMap(connected::load);
     }
 
     private void open(double now, String text) {
@@ -410,8 +414,8 @@ public final class Rehearsal {
         if (!wishes.commandedOn) {
             return sequencer.believesAnyOn() ? Display.NOT_CLEAR : Display.DOWN;
         }
-        for (int n = 0; n < plant.count(); n++) {
-            if (plant.switched[n] && !sequencer.believedOn[n]) {
+        for (int n = 0; n < connected.count(); n++) {
+            if (connected.switched[n] && !sequencer.believedOn[n]) {
                 return Display.PARTLY_UP;
             }
         }
@@ -419,7 +423,7 @@ public final class Rehearsal {
     }
 
     private Trace trace(double now) {
-        return new TraceWriter(plant, script.name(), diary.steps(), contacts, watch.found(), now)
+        return new TraceWriter(connected, script.name(), diary.steps(), contacts, watch.found(), now)
                 .trace(openings, shown(), locked);
     }
 }

@@ -5,14 +5,14 @@ import java.util.List;
 
 /** Looks for what is wrong while nothing moves: groups half on, loads off though wanted, or on though not. */
 final class RestWatch {
-    private final EventPlant plant;
+    private final ConnectedLoads connected;
     private final Contacts contacts;
     private final Wishes wishes;
     private final Sequencer sequencer;
     private final OrderWatch watch;
 
-    RestWatch(EventPlant plant, Contacts contacts, Wishes wishes, Sequencer sequencer, OrderWatch watch) {
-        this.plant = plant;
+    RestWatch(ConnectedLoads connected, Contacts contacts, Wishes wishes, Sequencer sequencer, OrderWatch watch) {
+        this.connected = connected;
         this.contacts = contacts;
         this.wishes = wishes;
         this.sequencer = sequencer;
@@ -29,11 +29,11 @@ final class RestWatch {
 
     /** Groups that are neither on nor off. */
     private void halfOn(double now) {
-        for (int group = 0; group < plant.groups.size(); group++) {
+        for (int group = 0; group < connected.groups.size(); group++) {
             int on = 0;
             int all = 0;
-            for (int n = 0; n < plant.count(); n++) {
-                if (plant.group[n] == group) {
+            for (int n = 0; n < connected.count(); n++) {
+                if (connected.group[n] == group) {
                     all++;
                     on += contacts.isClosed(n) ? 1 : 0;
                 }
@@ -43,7 +43,7 @@ final class RestWatch {
                         now,
                         EventFinding.Grade.NOTE,
                         "group-half-on",
-                        "group " + plant.groups.get(group) + " is half on: " + on + " of "
+                        "group " + connected.groups.get(group) + " is half on: " + on + " of "
                                 + Words.counted(all, "load"));
             }
         }
@@ -55,8 +55,8 @@ final class RestWatch {
         List<Integer> failed = new ArrayList<>();
         List<Integer> held = new ArrayList<>();
         List<Integer> stuck = new ArrayList<>();
-        for (int n = 0; n < plant.count(); n++) {
-            if (plant.switched[n] && contacts.isClosed(n) && !wishes.keep[n]) {
+        for (int n = 0; n < connected.count(); n++) {
+            if (connected.switched[n] && contacts.isClosed(n) && !wishes.keep[n]) {
                 stuck.add(n);
             } else if (wishes.keep[n] && !contacts.isClosed(n)) {
                 if (wishes.chainIsDead(n)) {
@@ -82,7 +82,7 @@ final class RestWatch {
                     now,
                     grade,
                     rule,
-                    Words.counted(loads.size(), "load") + " (" + plant.named(loads) + ")" + verb + text);
+                    Words.counted(loads.size(), "load") + " (" + connected.named(loads) + ")" + verb + text);
         }
     }
 }

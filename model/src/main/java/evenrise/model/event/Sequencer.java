@@ -9,7 +9,7 @@ import java.util.function.IntPredicate;
  * off, what comes on last goes first. The control believes what it told; a breaker that fails does not report back.
  */
 final class Sequencer {
-    private final EventPlant plant;
+    private final ConnectedLoads connected;
     private final ContactTiming timing;
     private final Contacts contacts;
     private final Agenda agenda = new Agenda();
@@ -28,12 +28,12 @@ final class Sequencer {
     private int toClose;
     private int toOpen;
 
-    Sequencer(EventPlant plant, ContactTiming timing, Contacts contacts, Diary diary) {
-        this.plant = plant;
+    Sequencer(ConnectedLoads connected, ContactTiming timing, Contacts contacts, Diary diary) {
+        this.connected = connected;
         this.timing = timing;
         this.contacts = contacts;
         this.diary = diary;
-        int count = plant.count();
+        int count = connected.count();
         believedOn = new boolean[count];
         isToClose = new boolean[count];
         isToOpen = new boolean[count];
@@ -89,7 +89,7 @@ final class Sequencer {
     void follow(Wishes wishes, IntPredicate canAct, IntPredicate canRise, double now, double earliestSeconds) {
         boolean newDown = false;
         boolean newUp = false;
-        for (int n = 0; n < plant.count(); n++) {
+        for (int n = 0; n < connected.count(); n++) {
             if (isToOpen[n] && wishes.keep[n]) {
                 callOffOpening(n);
             }
@@ -110,17 +110,17 @@ final class Sequencer {
     private void runDown(Wishes wishes, IntPredicate canAct, double now) {
         double last = Double.NEGATIVE_INFINITY;
         IntPredicate goes = n -> believedOn[n] && !wishes.keep[n] && canAct.test(n);
-        for (int n = 0; n < plant.count(); n++) {
+        for (int n = 0; n < connected.count(); n++) {
             if (goes.test(n)) {
-                last = Math.max(last, plant.on[n]);
+                last = Math.max(last, connected.on[n]);
             }
         }
-        for (int n = 0; n < plant.count(); n++) {
+        for (int n = 0; n < connected.count(); n++) {
             if (goes.test(n)) {
                 callOffOpening(n);
                 isToOpen[n] = true;
                 toOpen++;
-                agenda.add(now + last - plant.on[n], Agenda.Kind.OPEN, n, ++version[n], 0);
+                agenda.add(now + last - connected.on[n], Agenda.Kind.OPEN, n, ++version[n], 0);
             }
         }
         diary.note(
@@ -134,14 +134,14 @@ final class Sequencer {
         IntPredicate comes = n -> !believedOn[n] && wishes.rise[n] && canRise.test(n);
         upBeganSeconds = beginSeconds(comes, told);
         upToldSeconds = told;
-        for (int n = 0; n < plant.count(); n++) {
+        for (int n = 0; n < connected.count(); n++) {
             if (comes.test(n)) {
                 callOffClosing(n);
                 isToClose[n] = true;
                 toClose++;
-                double nominal = upBeganSeconds + plant.on[n];
+                double nominal = upBeganSeconds + connected.on[n];
                 double due = nominal + lateSeconds[n];
-                double real = Math.max(told, due + timing.offsetSeconds(plant.id(n), closings[n]));
+                double real = Math.max(told, due + timing.offsetSeconds(connected.id(n), closings[n]));
                 closings[n]++;
                 version[n]++;
                 agenda.add(nominal, Agenda.Kind.NOMINAL, n, version[n], nominal);
@@ -162,12 +162,12 @@ final class Sequencer {
      * so whatever is on has been on for as long as in the plan, and order and settling hold.
      */
     private double beginSeconds(IntPredicate comes, double told) {
-        if (plant.behaviour.restart() == Restart.WHOLE) {
+        if (connected.behaviour.restart() == Restart.WHOLE) {
             return told;
         }
         double first = Double.POSITIVE_INFINITY;
-        for (int n = 0; n < plant.count(); n++) {
-            first = comes.test(n) ? Math.min(first, plant.on[n]) : first;
+        for (int n = 0; n < connected.count(); n++) {
+            first = comes.test(n) ? Math.min(first, connected.on[n]) : first;
         }
         return Math.max(told - first, upBeganSeconds);
     }
@@ -175,7 +175,7 @@ final class Sequencer {
     private double latestOn(boolean[] in) {
         double latest = 0;
         for (int n = 0; n < in.length; n++) {
-            latest = in[n] ? Math.max(latest, plant.on[n]) : latest;
+            latest = in[n] ? Math.max(latest, connected.on[n]) : latest;
         }
         return latest;
     }
@@ -183,7 +183,7 @@ final class Sequencer {
     private double earliestOn(boolean[] in) {
         double earliest = Double.POSITIVE_INFINITY;
         for (int n = 0; n < in.length; n++) {
-            earliest = in[n] ? Math.min(earliest, plant.on[n]) : earliest;
+            earliest = in[n] ? Math.min(earliest, connected.on[n]) : earliest;
         }
         return earliest;
     }
@@ -207,13 +207,13 @@ final class Sequencer {
 
     /** A board dies: its own loads are left as they are, and boards that wait for it do not begin. */
     void lose(int board, Wishes wishes, double now) {
-        for (int n = 0; n < plant.count(); n++) {
-            if (plant.board[n] == EventPlant.NONE) {
+        for (int n = 0; n < connected.count(); n++) {
+            if (connected.board[n] == ConnectedLoads.NONE) {
                 continue;
             }
-            boolean own = plant.board[n] == board;
-            boolean waits = wishes.follows(plant.board[n], board)
-                    && upBeganSeconds + plant.boardBegin[plant.board[n]] > now + 1e-9;
+            boolean own = connected.board[n] == board;
+            boolean waits = wishes.follows(connected.board[n], board)
+                    && upBeganSeconds + connected.boardBegin[connected.board[n]] > now + 1e-9;
             if (own || waits) {
                 callOffClosing(n);
             }
@@ -226,8 +226,8 @@ final class Sequencer {
     /** Opens these loads' breakers at once, whatever was to come. */
     int dropNow(IntPredicate which, IntPredicate canAct, double now) {
         int opened = 0;
-        for (int n = 0; n < plant.count(); n++) {
-            if (!plant.switched[n] || !which.test(n)) {
+        for (int n = 0; n < connected.count(); n++) {
+            if (!connected.switched[n] || !which.test(n)) {
                 continue;
             }
             callOffClosing(n);
@@ -295,7 +295,7 @@ final class Sequencer {
             return; // it had not opened when it was told to
         }
         double due = entry.nominalSeconds();
-        double tolerance = plant.toleranceSeconds;
+        double tolerance = connected.toleranceSeconds;
         contacts.close(entry.load(), now, Math.max(upToldSeconds, due - tolerance), due + tolerance);
         diary.closes(now, entry.load());
     }

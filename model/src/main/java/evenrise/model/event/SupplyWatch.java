@@ -7,7 +7,7 @@ import java.util.List;
 
 /** What the control sees of the mains: whether the supply is low or steady, and since when it waits for either. */
 final class SupplyWatch {
-    private final EventPlant plant;
+    private final ConnectedLoads connected;
     private final Agenda agenda;
     private final double[] voltPercent;
     private boolean isLow;
@@ -16,10 +16,10 @@ final class SupplyWatch {
     private int steadyVersion;
 
     /** Every phase at its nominal voltage. */
-    SupplyWatch(EventPlant plant, Agenda agenda) {
-        this.plant = plant;
+    SupplyWatch(ConnectedLoads connected, Agenda agenda) {
+        this.connected = connected;
         this.agenda = agenda;
-        voltPercent = new double[plant.systemPhases.size()];
+        voltPercent = new double[connected.systemPhases.size()];
         Arrays.fill(voltPercent, 100);
     }
 
@@ -35,7 +35,7 @@ final class SupplyWatch {
     double[] with(double percent, List<Phase> phases) {
         double[] changed = voltPercent.clone();
         for (int p = 0; p < changed.length; p++) {
-            if (phases.isEmpty() || phases.contains(plant.systemPhases.get(p))) {
+            if (phases.isEmpty() || phases.contains(connected.systemPhases.get(p))) {
                 changed[p] = percent;
             }
         }
@@ -50,14 +50,14 @@ final class SupplyWatch {
     boolean change(double[] percent, double now) {
         System.arraycopy(percent, 0, voltPercent, 0, percent.length);
         boolean wasLow = isLow;
-        isLow = isBelow(plant.behaviour.brownoutPercent());
+        isLow = isBelow(connected.behaviour.brownoutPercent());
         if (isLow && !wasLow) {
             lowVersion++;
-            double due = now + plant.behaviour.brownoutHoldSeconds();
-            agenda.add(due, Agenda.Kind.TRIP, EventPlant.NONE, lowVersion, 0);
+            double due = now + connected.behaviour.brownoutHoldSeconds();
+            agenda.add(due, Agenda.Kind.TRIP, ConnectedLoads.NONE, lowVersion, 0);
         }
         boolean wasSteady = isSteady;
-        isSteady = !isBelow(plant.behaviour.steadyFromPercent());
+        isSteady = !isBelow(connected.behaviour.steadyFromPercent());
         return isSteady != wasSteady;
     }
 
@@ -65,8 +65,8 @@ final class SupplyWatch {
     boolean waitForSteady(double now) {
         steadyVersion++;
         if (isSteady) {
-            double due = now + plant.behaviour.steadyWaitSeconds();
-            agenda.add(due, Agenda.Kind.RESUME, EventPlant.NONE, steadyVersion, 0);
+            double due = now + connected.behaviour.steadyWaitSeconds();
+            agenda.add(due, Agenda.Kind.RESUME, ConnectedLoads.NONE, steadyVersion, 0);
         }
         return isSteady;
     }
@@ -83,7 +83,7 @@ final class SupplyWatch {
 
     /** Whether the phases that are watched are below: any, or all. */
     private boolean isBelow(double percent) {
-        return plant.behaviour.phaseWatch() == PhaseWatch.ANY
+        return connected.behaviour.phaseWatch() == PhaseWatch.ANY
                 ? Arrays.stream(voltPercent).anyMatch(each -> each < percent)
                 : Arrays.stream(voltPercent).allMatch(each -> each < percent);
     }

@@ -11,7 +11,7 @@ import java.util.List;
 final class TraceWriter {
     private static final double ROUNDING_AMPS = 1e-6;
 
-    private final EventPlant plant;
+    private final ConnectedLoads connected;
     private final String script;
     private final List<TraceStep> steps;
     private final Contacts contacts;
@@ -19,13 +19,13 @@ final class TraceWriter {
     private final double endSeconds;
 
     TraceWriter(
-            EventPlant plant,
+            ConnectedLoads connected,
             String script,
             List<TraceStep> steps,
             Contacts contacts,
             List<EventFinding> found,
             double endSeconds) {
-        this.plant = plant;
+        this.connected = connected;
         this.script = script;
         this.steps = steps;
         this.contacts = contacts;
@@ -34,11 +34,11 @@ final class TraceWriter {
     }
 
     Trace trace(List<Opening> openings, Display shown, boolean locked) {
-        Ammeter ammeter = new Ammeter(plant, contacts.feedings());
+        Ammeter ammeter = new Ammeter(connected, contacts.feedings());
         double[] marks = openings.stream().mapToDouble(Opening::atSeconds).toArray();
         boolean[] rests = new boolean[marks.length];
         PeakKeeper[] keepers = new PeakKeeper[marks.length];
-        Arrays.setAll(keepers, i -> new PeakKeeper(plant));
+        Arrays.setAll(keepers, i -> new PeakKeeper(connected));
         ammeter.walk(marks, rests, (now, real, bound) -> {
             for (int i = marks.length - 1; i >= 0; i--) {
                 if (marks[i] <= now) {
@@ -63,23 +63,23 @@ final class TraceWriter {
         }
         found.sort(Comparator.comparingDouble(EventFinding::atSeconds));
         List<String> on = new ArrayList<>();
-        for (int n = 0; n < plant.count(); n++) {
-            if (plant.switched[n] && contacts.isClosed(n)) {
-                on.add(plant.id(n));
+        for (int n = 0; n < connected.count(); n++) {
+            if (connected.switched[n] && contacts.isClosed(n)) {
+                on.add(connected.id(n));
             }
         }
         return new Trace(
                 Trace.FORMAT,
-                plant.layout.project().name(),
+                connected.layout.project().name(),
                 script,
-                plant.use,
+                connected.use,
                 endSeconds,
                 shown,
                 locked,
                 List.copyOf(found),
                 List.copyOf(episodes),
                 steps,
-                List.copyOf(GroupWatch.changes(plant, steps)),
+                List.copyOf(GroupWatch.changes(connected, steps)),
                 List.copyOf(ammeter.readings()),
                 List.copyOf(on),
                 Cautions.ALL);
@@ -100,7 +100,7 @@ final class TraceWriter {
                 until,
                 opening.text(),
                 opening.isQuiet() && atRest,
-                opening.isQuiet() && plant.use == Use.FULL,
+                opening.isQuiet() && connected.use == Use.FULL,
                 closed,
                 opened,
                 end == null ? 0 : end.loadsOn(),

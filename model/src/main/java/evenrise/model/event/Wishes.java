@@ -13,7 +13,7 @@ import java.util.Map;
  * and the supply; times do not enter.
  */
 final class Wishes {
-    private final EventPlant plant;
+    private final ConnectedLoads connected;
     boolean commandedOn;
     boolean emergency;
     boolean tripped;
@@ -28,26 +28,26 @@ final class Wishes {
     /** What of it may come on now. */
     boolean[] rise;
 
-    Wishes(EventPlant plant) {
-        this.plant = plant;
-        groupOff = new boolean[plant.groups.size()];
-        latched = new boolean[plant.count()];
-        boardDead = new boolean[plant.boards.size()];
-        keep = new boolean[plant.count()];
-        rise = new boolean[plant.count()];
+    Wishes(ConnectedLoads connected) {
+        this.connected = connected;
+        groupOff = new boolean[connected.groups.size()];
+        latched = new boolean[connected.count()];
+        boardDead = new boolean[connected.boards.size()];
+        keep = new boolean[connected.count()];
+        rise = new boolean[connected.count()];
     }
 
     /** Works out {@link #keep} and {@link #rise}. */
     void settle(boolean[] believedOn) {
         boolean[] commanded = commanded(groupOff);
-        keep = new boolean[plant.count()];
-        for (int n = 0; n < plant.count(); n++) {
-            keep[n] = commanded[n] && !tripped && !(emergency && plant.drops[n]) && !latched[n];
+        keep = new boolean[connected.count()];
+        for (int n = 0; n < connected.count(); n++) {
+            keep[n] = commanded[n] && !tripped && !(emergency && connected.drops[n]) && !latched[n];
         }
         rise = keep.clone();
-        boolean stops = plant.behaviour.deadBoard() == DeadBoard.STOP;
-        boolean waits = emergency && plant.behaviour.sequenceInEmergency() == SequenceInEmergency.STOP;
-        for (int n = 0; n < plant.count(); n++) {
+        boolean stops = connected.behaviour.deadBoard() == DeadBoard.STOP;
+        boolean waits = emergency && connected.behaviour.sequenceInEmergency() == SequenceInEmergency.STOP;
+        for (int n = 0; n < connected.count(); n++) {
             rise[n] &= !waits && !(stops && !believedOn[n] && chainIsDead(n));
         }
         close(rise);
@@ -55,9 +55,11 @@ final class Wishes {
 
     /** What commands alone leave on, needs included, if these groups were off. */
     boolean[] commanded(boolean[] off) {
-        boolean[] wanted = new boolean[plant.count()];
-        for (int n = 0; n < plant.count(); n++) {
-            wanted[n] = plant.switched[n] && commandedOn && (plant.group[n] == EventPlant.NONE || !off[plant.group[n]]);
+        boolean[] wanted = new boolean[connected.count()];
+        for (int n = 0; n < connected.count(); n++) {
+            wanted[n] = connected.switched[n]
+                    && commandedOn
+                    && (connected.group[n] == ConnectedLoads.NONE || !off[connected.group[n]]);
         }
         close(wanted);
         return wanted;
@@ -66,8 +68,8 @@ final class Wishes {
     /** Loads outside {@code group} that were in before and are not after. */
     List<Integer> lost(boolean[] before, boolean[] after, int group) {
         List<Integer> lost = new ArrayList<>();
-        for (int n = 0; n < plant.count(); n++) {
-            if (before[n] && !after[n] && plant.group[n] != group) {
+        for (int n = 0; n < connected.count(); n++) {
+            if (before[n] && !after[n] && connected.group[n] != group) {
                 lost.add(n);
             }
         }
@@ -80,10 +82,10 @@ final class Wishes {
         while (changes) {
             changes = false;
             Map<int[], Boolean> has = new IdentityHashMap<>();
-            for (int n = 0; n < plant.count(); n++) {
+            for (int n = 0; n < connected.count(); n++) {
                 if (in[n]
-                        && (!has.computeIfAbsent(plant.needs[n], needed -> has(in, needed))
-                                || !has(in, plant.after[n]))) {
+                        && (!has.computeIfAbsent(connected.needs[n], needed -> has(in, needed))
+                                || !has(in, connected.after[n]))) {
                     in[n] = false;
                     changes = true;
                 }
@@ -98,7 +100,9 @@ final class Wishes {
     /** Whether the load's board, or one that starts it, is dead. */
     boolean chainIsDead(int load) {
         int steps = 0;
-        for (int b = plant.board[load]; b != EventPlant.NONE && steps <= plant.boards.size(); b = plant.boardAfter[b]) {
+        for (int b = connected.board[load];
+                b != ConnectedLoads.NONE && steps <= connected.boards.size();
+                b = connected.boardAfter[b]) {
             if (boardDead[b]) {
                 return true;
             }
@@ -110,7 +114,7 @@ final class Wishes {
     /** Whether the board begins only after {@code head} has run. */
     boolean follows(int board, int head) {
         int steps = 0;
-        for (int b = board; b != EventPlant.NONE && steps <= plant.boards.size(); b = plant.boardAfter[b]) {
+        for (int b = board; b != ConnectedLoads.NONE && steps <= connected.boards.size(); b = connected.boardAfter[b]) {
             if (b == head) {
                 return true;
             }

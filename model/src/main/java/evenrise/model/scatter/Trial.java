@@ -19,7 +19,7 @@ final class Trial {
     private static final double HALVINGS_TO_NEGLIGIBLE = Math.log(1 / NEGLIGIBLE_RATIO) / Math.log(2);
     private static final double LN2 = Math.log(2);
 
-    private final Plant plant;
+    private final TrialLoads loads;
     private final Scatter scatter;
     private final double[] closesSeconds;
     private final double[] leftAmps;
@@ -34,18 +34,18 @@ final class Trial {
     private double steady;
 
     /** @param perAmp percent of dip for an ampere of half-cycle rms, by node: the source's, then each feeder's */
-    Trial(Plant plant, Scatter scatter, double[] perAmp) {
+    Trial(TrialLoads loads, Scatter scatter, double[] perAmp) {
         this.perSourceAmp = perAmp[0];
         this.perFeederAmp = perAmp;
-        this.dips = new double[plant.nodes.size()];
-        this.plant = plant;
+        this.dips = new double[loads.nodes.size()];
+        this.loads = loads;
         this.scatter = scatter;
-        this.closesSeconds = new double[plant.loads()];
-        this.leftAmps = new double[plant.loads()];
-        this.order = new int[plant.loads()];
-        this.active = new int[plant.loads()];
-        this.steadyAmps = new double[plant.standingAmps.length];
-        this.peaks = new double[plant.nodes.size()];
+        this.closesSeconds = new double[loads.count()];
+        this.leftAmps = new double[loads.count()];
+        this.order = new int[loads.count()];
+        this.active = new int[loads.count()];
+        this.steadyAmps = new double[loads.standingAmps.length];
+        this.peaks = new double[loads.nodes.size()];
     }
 
     /** Instantaneous peak of each node in ampere, over its phases; the array is reused by the next call. */
@@ -64,13 +64,13 @@ final class Trial {
         draw(random);
         sort();
         for (int i = 0; i < steadyAmps.length; i++) {
-            steadyAmps[i] = steady * plant.standingAmps[i];
+            steadyAmps[i] = steady * loads.standingAmps[i];
         }
         Arrays.fill(peaks, 0);
         Arrays.fill(dips, 0);
         for (int node = 0; node < peaks.length; node++) {
-            for (int phase = 0; phase < Plant.PHASES; phase++) {
-                peaks[node] = Math.max(peaks[node], steadyAmps[node * Plant.PHASES + phase]);
+            for (int phase = 0; phase < TrialLoads.PHASES; phase++) {
+                peaks[node] = Math.max(peaks[node], steadyAmps[node * TrialLoads.PHASES + phase]);
             }
         }
         sweep();
@@ -87,12 +87,12 @@ final class Trial {
         for (int i = 0; i < closesSeconds.length; i++) {
             double offset =
                     scatter.closing() == Spread.UNIFORM ? 2 * random.nextDouble() - 1 : cutNormal(random, 3) / 3;
-            closesSeconds[i] = plant.onSeconds[i] + plant.toleranceSeconds * offset;
+            closesSeconds[i] = loads.onSeconds[i] + loads.toleranceSeconds * offset;
             double inrush = least + (1 - least) * random.nextDouble();
-            double angle = plant.hasAngle[i] ? Math.sin(Math.PI * random.nextDouble()) : 1;
+            double angle = loads.hasAngle[i] ? Math.sin(Math.PI * random.nextDouble()) : 1;
             // The crest as a whole is scaled, the base below it is not.
-            double within = plant.withinPeakAmps[i];
-            leftAmps[i] = voltage * Math.max(0, inrush * angle * (plant.excessAmps[i] + within) - within);
+            double within = loads.withinPeakAmps[i];
+            leftAmps[i] = voltage * Math.max(0, inrush * angle * (loads.excessAmps[i] + within) - within);
             order[i] = i;
         }
     }
@@ -115,11 +115,11 @@ final class Trial {
         for (int step = 0; step < order.length; step++) {
             int closing = order[step];
             double now = closesSeconds[closing];
-            int at = plant.panel[closing] * Plant.PHASES;
-            for (int phase = 0; phase < Plant.PHASES; phase++) {
-                if ((plant.phases[closing] & 1 << phase) != 0) {
-                    steadyAmps[phase] += steady * plant.baseAmps[closing];
-                    steadyAmps[at + phase] += steady * plant.baseAmps[closing];
+            int at = loads.panel[closing] * TrialLoads.PHASES;
+            for (int phase = 0; phase < TrialLoads.PHASES; phase++) {
+                if ((loads.phases[closing] & 1 << phase) != 0) {
+                    steadyAmps[phase] += steady * loads.baseAmps[closing];
+                    steadyAmps[at + phase] += steady * loads.baseAmps[closing];
                 }
             }
             active[actives++] = closing;
@@ -129,32 +129,32 @@ final class Trial {
 
     /** Raises the peaks of the supply and of the panel in which a load closes; drops what has died down. */
     private int peakAt(double now, int closing, int actives) {
-        int here = plant.panel[closing];
+        int here = loads.panel[closing];
         double supplyA = 0;
         double supplyB = 0;
         double supplyC = 0;
         double panelA = 0;
         double panelB = 0;
         double panelC = 0;
-        double[] dipSource = new double[Plant.PHASES];
-        double[] dipFeeder = new double[Plant.PHASES];
+        double[] dipSource = new double[TrialLoads.PHASES];
+        double[] dipFeeder = new double[TrialLoads.PHASES];
         int kept = 0;
         for (int k = 0; k < actives; k++) {
             int load = active[k];
-            double halvings = (now - closesSeconds[load]) / plant.halfSeconds[load];
+            double halvings = (now - closesSeconds[load]) / loads.halfSeconds[load];
             if (halvings > HALVINGS_TO_NEGLIGIBLE) {
                 continue;
             }
             active[kept++] = load;
             double amps = leftAmps[load] * Math.exp(-LN2 * halvings);
-            int touched = plant.phases[load];
+            int touched = loads.phases[load];
             double a = (touched & 1) != 0 ? amps : 0;
             double b = (touched & 2) != 0 ? amps : 0;
             double c = (touched & 4) != 0 ? amps : 0;
             supplyA += a;
             supplyB += b;
             supplyC += c;
-            if (plant.panel[load] == here) {
+            if (loads.panel[load] == here) {
                 panelA += a;
                 panelB += b;
                 panelC += c;
@@ -163,10 +163,10 @@ final class Trial {
                 addToDips(load, closing, amps, dipSource, dipFeeder);
             }
         }
-        int at = here * Plant.PHASES;
+        int at = here * TrialLoads.PHASES;
         peaks[0] = Math.max(peaks[0], greatest(0, supplyA, supplyB, supplyC));
         peaks[here] = Math.max(peaks[here], greatest(at, panelA, panelB, panelC));
-        for (int phase = 0; phase < Plant.PHASES && perSourceAmp > 0; phase++) {
+        for (int phase = 0; phase < TrialLoads.PHASES && perSourceAmp > 0; phase++) {
             double source = perSourceAmp * dipSource[phase];
             double feeder = perFeederAmp[here] * dipFeeder[phase];
             dips[0] = Math.max(dips[0], StepDip.mostPercent(source));
@@ -177,12 +177,12 @@ final class Trial {
 
     /** The rms of what is left of an excess, and of the idle current that comes with what closes now. */
     private void addToDips(int load, int closing, double leftAmps, double[] source, double[] feeder) {
-        double idle = load == closing ? steady * plant.idleAmps[load] : 0;
-        double rms = leftAmps * plant.halfCycleRatio[load] + idle;
-        for (int phase = 0; phase < Plant.PHASES; phase++) {
-            if ((plant.phases[load] & 1 << phase) != 0) {
+        double idle = load == closing ? steady * loads.idleAmps[load] : 0;
+        double rms = leftAmps * loads.halfCycleRatio[load] + idle;
+        for (int phase = 0; phase < TrialLoads.PHASES; phase++) {
+            if ((loads.phases[load] & 1 << phase) != 0) {
                 source[phase] += rms;
-                feeder[phase] += plant.panel[load] == plant.panel[closing] ? plant.ways[load] * rms : 0;
+                feeder[phase] += loads.panel[load] == loads.panel[closing] ? loads.ways[load] * rms : 0;
             }
         }
     }

@@ -31,7 +31,7 @@ public final class Trials {
 
     private static final long BETWEEN_SEEDS = 0x9E3779B97F4A7C15L;
 
-    private final Plant plant;
+    private final TrialLoads loads;
     private final Scatter scatter;
     private final List<RangePeak> ranges;
     private final double[] perAmp;
@@ -39,11 +39,11 @@ public final class Trials {
     private final Tally[] dips;
 
     private Trials(Layout layout, Scatter scatter, Optional<Network> network) {
-        this.plant = new Plant(layout, scatter.angleUpToHalfMillis());
+        this.loads = new TrialLoads(layout, scatter.angleUpToHalfMillis());
         this.scatter = scatter;
         this.ranges = layout.peaksOver(SupplyVoltage.of(layout.project()).with(scatter));
         double volts = layout.project().supply().lineToNeutralVolts();
-        this.perAmp = plant.nodes.stream()
+        this.perAmp = loads.nodes.stream()
                 .mapToDouble(
                         node -> network.map(it -> 100 * ohms(it, node) / volts).orElse(0.0))
                 .toArray();
@@ -79,7 +79,7 @@ public final class Trials {
     private void lane(int count, long seed, int lane, int lanes) {
         Tally[] ownPeaks = peakTallies();
         Tally[] ownDips = dipTallies();
-        Trial trial = new Trial(plant, scatter, perAmp);
+        Trial trial = new Trial(loads, scatter, perAmp);
         for (int number = lane; number < count; number += lanes) {
             trial.play(GENERATORS.create(seed * BETWEEN_SEEDS + number));
             for (int node = 0; node < ownPeaks.length; node++) {
@@ -101,14 +101,14 @@ public final class Trials {
 
     private Tally[] dipTallies() {
         return Stream.generate(() -> new Tally(WHOLE_VOLTAGE_PERCENT))
-                .limit(plant.nodes.size())
+                .limit(loads.nodes.size())
                 .toArray(Tally[]::new);
     }
 
     private List<NodeScatter> results() {
         return IntStream.range(0, peaks.length)
                 .mapToObj(node -> new NodeScatter(
-                        plant.nodes.get(node),
+                        loads.nodes.get(node),
                         peaks[node].percentiles(PERCENTS),
                         peaks[node].greatest(),
                         ranges.get(node).rangeAmps(),

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 
 class ProjectChecksTest {
     /** Panels P1 and P2, boards B1 (reaches P1) and B2 (reaches P2), group stage. */
-    private static ProjectBuilder plant() {
+    private static ProjectBuilder parts() {
         return aProject()
                 .panels(aPanel("P1").slots(12), aPanel("P2").slots(12))
                 .boards(aBoard("B1"), aBoard("B2").in("P2"))
@@ -48,7 +48,7 @@ class ProjectChecksTest {
     class Ids {
         @Test
         void areUniqueInEachList() {
-            assertThat(errors(plant().panels(aPanel("P1"))
+            assertThat(errors(parts().panels(aPanel("P1"))
                             .boards(aBoard("B1"))
                             .groups(aGroup("stage"))
                             .loads(aLoad("x"), aLoad("x"))))
@@ -58,14 +58,14 @@ class ProjectChecksTest {
 
         @Test
         void mayBeSharedByPartsOfDifferentKinds() {
-            assertThat(errors(plant().loads(aLoad("P1"), aLoad("B1")))).isEmpty();
+            assertThat(errors(parts().loads(aLoad("P1"), aLoad("B1")))).isEmpty();
         }
     }
 
     @Nested
     class Guessed {
         private static List<Finding> errorsWhereGuessed(String... fields) {
-            Project project = plant().loads(aLoad("x")).build();
+            Project project = parts().loads(aLoad("x")).build();
             Load load = project.loads().get(0).withGuessed(List.of(fields));
             return ProjectChecks.errors(project.withLoads(List.of(load)));
         }
@@ -88,7 +88,7 @@ class ProjectChecksTest {
     class Referring {
         @Test
         void namesTheNearestKnownId() {
-            Finding finding = only(plant().loads(aLoad("amp-left"), aLoad("b").comesAfter("amp-letf")));
+            Finding finding = only(parts().loads(aLoad("amp-left"), aLoad("b").comesAfter("amp-letf")));
 
             assertThat(finding.pointer()).isEqualTo("/loads/1/comes_after/0");
             assertThat(finding.cure()).isEqualTo("Maybe 'amp-left'.");
@@ -96,7 +96,7 @@ class ProjectChecksTest {
 
         @Test
         void isCheckedEverywhere() {
-            assertThat(errors(plant().boards(aBoard("B3")
+            assertThat(errors(parts().boards(aBoard("B3")
                                     .type("ten")
                                     .in("P8")
                                     .reaches("P1", "P9")
@@ -129,7 +129,7 @@ class ProjectChecksTest {
     class GoingInACircle {
         @Test
         void namesTheLoadsOfIt() {
-            Finding finding = only(plant().loads(
+            Finding finding = only(parts().loads(
                             aLoad("a").comesAfter("b"),
                             aLoad("b").comesAfter("c"),
                             aLoad("c").comesAfter("a"),
@@ -141,13 +141,13 @@ class ProjectChecksTest {
 
         @Test
         void isSaidOfALoadAfterItself() {
-            assertThat(only(plant().loads(aLoad("a").comesAfter("a"))).value()).isEqualTo("'a', itself");
+            assertThat(only(parts().loads(aLoad("a").comesAfter("a"))).value()).isEqualTo("'a', itself");
         }
 
         @Test
         void ofNeedsAndOrderAreNamed() {
             // the amplifier needs the room's processing, which is to come after it
-            Finding finding = only(plant().groups(aGroup("room").holds())
+            Finding finding = only(parts().groups(aGroup("room").holds())
                     .loads(
                             aLoad("amp").amplifier().needsGroups("room"),
                             aLoad("dsp").processing().group("room").comesAfter("amp")));
@@ -158,20 +158,20 @@ class ProjectChecksTest {
 
         @Test
         void ofNeedsNameGroupsWithProcessing() {
-            assertThat(only(plant().groups(aGroup("room").holds())
+            assertThat(only(parts().groups(aGroup("room").holds())
                                     .loads(
                                             aLoad("amp").amplifier().needsGroups("room"),
                                             aLoad("lamp").auxiliary().group("room")))
                             .value())
                     .isEqualTo("'room', in which nothing is processing");
-            assertThat(only(plant().loads(aLoad("amp").amplifier().needsGroups("rom")))
+            assertThat(only(parts().loads(aLoad("amp").amplifier().needsGroups("rom")))
                             .pointer())
                     .isEqualTo("/loads/0/needs_groups/0");
         }
 
         @Test
         void ofNeedsAreNotForProcessing() {
-            assertThat(only(plant().groups(aGroup("room").holds())
+            assertThat(only(parts().groups(aGroup("room").holds())
                                     .loads(
                                             aLoad("dsp").processing().group("room"),
                                             aLoad("core").processing().needsGroups("room")))
@@ -181,7 +181,7 @@ class ProjectChecksTest {
 
         @Test
         void isSaidOfEachCircleAlone() {
-            assertThat(errors(plant().loads(
+            assertThat(errors(parts().loads(
                                     aLoad("a").comesAfter("b"),
                                     aLoad("b").comesAfter("a"),
                                     aLoad("c").comesAfter("a", "d"),
@@ -202,7 +202,7 @@ class ProjectChecksTest {
 
         @Test
         void isNotSaidOfAMesh() {
-            assertThat(errors(plant().loads(
+            assertThat(errors(parts().loads(
                                     aLoad("a"),
                                     aLoad("b").comesAfter("a"),
                                     aLoad("c").comesAfter("a", "b"),
@@ -215,19 +215,19 @@ class ProjectChecksTest {
     class Relating {
         @Test
         void refusesTheSamePhaseForDifferentPoles() {
-            assertThat(only(plant().loads(aLoad("a").twoPole(), aLoad("b").samePhaseAs("a")))
+            assertThat(only(parts().loads(aLoad("a").twoPole(), aLoad("b").samePhaseAs("a")))
                             .value())
                     .isEqualTo("'a', which has 2 poles");
         }
 
         @Test
         void refusesALoadApartFromItself() {
-            assertThat(only(plant().loads(aLoad("a").apartFrom("a"))).pointer()).isEqualTo("/loads/0/apart_from/0");
+            assertThat(only(parts().loads(aLoad("a").apartFrom("a"))).pointer()).isEqualTo("/loads/0/apart_from/0");
         }
 
         @Test
         void refusesAGroupAnOrderABoardAndAnOutputForAnUnswitchedLoad() {
-            assertThat(errors(plant().loads(
+            assertThat(errors(parts().loads(
                                     aLoad("a"),
                                     aLoad("b")
                                             .unswitched()
@@ -245,7 +245,7 @@ class ProjectChecksTest {
 
         @Test
         void refusesToComeAfterAnUnswitchedLoad() {
-            assertThat(only(plant().loads(aLoad("a").unswitched(), aLoad("b").comesAfter("a")))
+            assertThat(only(parts().loads(aLoad("a").unswitched(), aLoad("b").comesAfter("a")))
                             .pointer())
                     .isEqualTo("/loads/1/comes_after/0");
         }
@@ -277,21 +277,21 @@ class ProjectChecksTest {
     class FixingPlaces {
         @Test
         void refusesAPanelThatTheLoadMayNotSitIn() {
-            assertThat(only(plant().loads(aLoad().panels("P1").fixedPanel("P2")))
+            assertThat(only(parts().loads(aLoad().panels("P1").fixedPanel("P2")))
                             .pointer())
                     .isEqualTo("/loads/0/fixed/panel");
         }
 
         @Test
         void refusesABoardThatDoesNotReachThePanel() {
-            assertThat(only(plant().loads(aLoad().fixedPanel("P1").fixedBoard("B2")))
+            assertThat(only(parts().loads(aLoad().fixedPanel("P1").fixedBoard("B2")))
                             .pointer())
                     .isEqualTo("/loads/0/fixed/board");
         }
 
         @Test
         void refusesSlotsAndOutputsBeyondWhatIsThere() {
-            assertThat(errors(plant().loads(
+            assertThat(errors(parts().loads(
                                     aLoad("a").fixedSlot(13),
                                     aLoad("b").fixedPanel("P1").fixedSlot(13),
                                     aLoad("c").fixedOutput(9),
@@ -308,7 +308,7 @@ class ProjectChecksTest {
 
         @Test
         void refusesOverlappingBreakers() {
-            Finding finding = only(plant().loads(
+            Finding finding = only(parts().loads(
                             aLoad("a").fixedPanel("P1").fixedSlot(1).threePole(), // takes 1, 3, 5
                             aLoad("b").fixedPanel("P1").fixedSlot(4),
                             aLoad("c").fixedPanel("P2").fixedSlot(5),
@@ -320,7 +320,7 @@ class ProjectChecksTest {
 
         @Test
         void refusesOneOutputForTwoLoads() {
-            Finding finding = only(plant().loads(
+            Finding finding = only(parts().loads(
                             aLoad("a").fixedBoard("B1").fixedOutput(3),
                             aLoad("b").fixedBoard("B2").fixedOutput(3),
                             aLoad("c").fixedBoard("B1").fixedOutput(3)));

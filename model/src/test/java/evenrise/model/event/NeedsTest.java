@@ -75,7 +75,7 @@ class NeedsTest {
     }
 
     private Trace play(ScriptEvent... events) {
-        return Rehearsal.of(EventPlant.of(layout()), new EventScript("test", List.of(events)));
+        return Rehearsal.of(ConnectedLoads.of(layout()), new EventScript("test", List.of(events)));
     }
 
     private Trace roomOff() {

@@ -99,7 +99,7 @@ class RehearsalPropertiesTest {
         Layout layout = layout(seed, usual);
         EventScript script = RawEvent.script(raw, layout.project(), false);
 
-        Trace trace = Rehearsal.of(EventPlant.of(layout), script);
+        Trace trace = Rehearsal.of(ConnectedLoads.of(layout), script);
 
         assertThat(new Eyewitness(layout).accuse(trace))
                 .as(RawEvent.text(script))
@@ -115,7 +115,7 @@ class RehearsalPropertiesTest {
         Layout layout = layout(seed, usual);
         EventScript script = RawEvent.script(raw, layout.project(), false);
 
-        Trace trace = Rehearsal.of(EventPlant.of(layout), script);
+        Trace trace = Rehearsal.of(ConnectedLoads.of(layout), script);
 
         long switched = layout.placements().stream()
                 .filter(each -> each.onSeconds().isPresent())
@@ -142,7 +142,7 @@ class RehearsalPropertiesTest {
         Random random = new Random(seed);
 
         Trace trace = Rehearsal.of(
-                EventPlant.of(layout, use), script, (load, closing) -> tolerance * (2 * random.nextDouble() - 1));
+                ConnectedLoads.of(layout, use), script, (load, closing) -> tolerance * (2 * random.nextDouble() - 1));
 
         assertThat(trace.findings())
                 .as(RawEvent.text(script))
@@ -170,7 +170,7 @@ class RehearsalPropertiesTest {
         Random random = new Random(seed);
 
         Trace trace = Rehearsal.of(
-                EventPlant.of(layout, use), script, (load, closing) -> tolerance * (2 * random.nextDouble() - 1));
+                ConnectedLoads.of(layout, use), script, (load, closing) -> tolerance * (2 * random.nextDouble() - 1));
 
         for (PhaseReading reading : trace.readings()) {
             double sum = 0;
@@ -213,7 +213,7 @@ class RehearsalPropertiesTest {
         Layout layout = layout(seed, usual);
         EventScript script = RawEvent.script(raw, layout.project(), true);
 
-        Trace trace = Rehearsal.of(EventPlant.of(layout), script);
+        Trace trace = Rehearsal.of(ConnectedLoads.of(layout), script);
 
         assertThat(new Eyewitness(layout).accuse(trace))
                 .as(RawEvent.text(script))
@@ -246,7 +246,7 @@ class RehearsalPropertiesTest {
         events.addAll(RawEvent.script(raw, layout.project(), false).events());
         EventScript script = new EventScript("drawn", events);
 
-        Trace trace = Rehearsal.of(EventPlant.of(layout), script);
+        Trace trace = Rehearsal.of(ConnectedLoads.of(layout), script);
 
         assertThat(new Eyewitness(layout).accuse(trace))
                 .as(RawEvent.text(script))
@@ -256,10 +256,10 @@ class RehearsalPropertiesTest {
     @Property(tries = 300, seed = SEED)
     void theSameScriptGivesTheSameTrace(
             @ForAll @IntRange(max = PROJECTS) int seed, @ForAll boolean usual, @ForAll("events") List<RawEvent> raw) {
-        EventPlant plant = EventPlant.of(layout(seed, usual));
-        EventScript script = RawEvent.script(raw, plant.layout.project(), true);
+        ConnectedLoads connected = ConnectedLoads.of(layout(seed, usual));
+        EventScript script = RawEvent.script(raw, connected.layout.project(), true);
 
-        assertThat(Rehearsal.of(plant, script)).isEqualTo(Rehearsal.of(plant, script));
+        assertThat(Rehearsal.of(connected, script)).isEqualTo(Rehearsal.of(connected, script));
     }
 
     /** A plan may be broken in any way: loads missing, outputs taken twice, panels and boards that do not exist. */
@@ -286,7 +286,7 @@ class RehearsalPropertiesTest {
         Layout layout = Layout.of(sound.project(), broken);
         EventScript script = RawEvent.script(raw, sound.project(), true);
 
-        Trace trace = Rehearsal.of(EventPlant.of(layout), script);
+        Trace trace = Rehearsal.of(ConnectedLoads.of(layout), script);
 
         assertThat(trace.findings())
                 .as(RawEvent.text(script))

@@ -97,7 +97,7 @@ class RehearsalTest {
     }
 
     private Trace play(ScriptEvent... events) {
-        return Rehearsal.of(EventPlant.of(hall()), new EventScript("test", List.of(events)));
+        return Rehearsal.of(ConnectedLoads.of(hall()), new EventScript("test", List.of(events)));
     }
 
     /** Every breaker that moves, as {@code 3.0 +amp-1}. */
@@ -612,7 +612,7 @@ class RehearsalTest {
         @Test
         void ofABreakerMayVaryWithinTheTolerance() {
             Trace trace = Rehearsal.of(
-                    EventPlant.of(hall()),
+                    ConnectedLoads.of(hall()),
                     new EventScript("test", List.of(at(0, Happening.SYSTEM_ON))),
                     (load, closing) -> load.equals("amp-1") ? -0.25 : 0.25);
 

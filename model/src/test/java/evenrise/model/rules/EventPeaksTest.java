@@ -16,7 +16,7 @@ import evenrise.model.AssignmentBuilder;
 import evenrise.model.LoadBuilder;
 import evenrise.model.PlanBuilder;
 import evenrise.model.ProjectBuilder;
-import evenrise.model.event.EventPlant;
+import evenrise.model.event.ConnectedLoads;
 import evenrise.model.event.EventScript;
 import evenrise.model.event.Happening;
 import evenrise.model.event.Rehearsal;
@@ -97,7 +97,7 @@ class EventPeaksTest {
     }
 
     private double playedAmps(Use use, int episode, ScriptEvent... events) {
-        Trace trace = Rehearsal.of(EventPlant.of(layout(), use), new EventScript("test", List.of(events)));
+        Trace trace = Rehearsal.of(ConnectedLoads.of(layout(), use), new EventScript("test", List.of(events)));
         return trace.episodes().get(episode).peaks().get(0).boundAmps();
     }
 

@@ -63,7 +63,7 @@ public final class PrintedSheets {
         this.document = document;
         this.paper = paper;
         this.pdf = pdf;
-        this.fonts = PrintFonts.in(pdf, Letters.of(document));
+        this.fonts = PrintFonts.in(pdf, UsedCharacters.of(document));
     }
 
     public static byte[] of(Document document, Paper paper) {

@@ -26,7 +26,7 @@ import java.util.Optional;
  * an output), each with its place, time, needs and board. It does not change while a rehearsal runs, so that many may
  * share it.
  */
-public final class EventPlant {
+public final class ConnectedLoads {
     static final int NONE = -1;
     private static final int MOST_NAMED = 5;
 
@@ -73,7 +73,7 @@ public final class EventPlant {
     /** Whether motors come back without that anybody asks, once the mains have returned or an emergency is released. */
     final boolean motorsReturn;
 
-    private EventPlant(Layout layout, Use use, boolean motorsReturn) {
+    private ConnectedLoads(Layout layout, Use use, boolean motorsReturn) {
         this.layout = layout;
         this.use = use;
         this.motorsReturn = motorsReturn;
@@ -131,12 +131,12 @@ public final class EventPlant {
     }
 
     /** The plan behind {@code layout}, which may be broken in any way; the show runs. */
-    public static EventPlant of(Layout layout) {
+    public static ConnectedLoads of(Layout layout) {
         return of(layout, Use.FULL);
     }
 
     /** The same with the show running or not. */
-    public static EventPlant of(Layout layout, Use use) {
+    public static ConnectedLoads of(Layout layout, Use use) {
         return of(
                 layout,
                 use,
@@ -148,8 +148,8 @@ public final class EventPlant {
     }
 
     /** The same with motors that come back by themselves, or not, whatever the project says of them. */
-    static EventPlant of(Layout layout, Use use, boolean motorsReturn) {
-        return new EventPlant(layout, use, motorsReturn);
+    static ConnectedLoads of(Layout layout, Use use, boolean motorsReturn) {
+        return new ConnectedLoads(layout, use, motorsReturn);
     }
 
     /** Those of them that come on at all. */

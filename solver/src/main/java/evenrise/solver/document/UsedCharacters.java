@@ -5,8 +5,8 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 
 /** The signs that a document's texts are made of. */
-final class Letters {
-    private Letters() {}
+final class UsedCharacters {
+    private UsedCharacters() {}
 
     static SortedSet<Integer> of(Document document) {
         SortedSet<Integer> signs = new TreeSet<>();

@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.function.Function;
 
 /** A project with its parts by id; of parts with the same id, the first. */
-final class Plant {
+final class ProjectParts {
     final Project project;
     final Map<String, Panel> panels;
     final Map<String, BoardType> types;
@@ -25,7 +25,7 @@ final class Plant {
 
     private final Set<String> unread;
 
-    Plant(Project project, Set<String> unread) {
+    ProjectParts(Project project, Set<String> unread) {
         this.project = project;
         this.unread = unread;
         panels = byId(project.panels(), Panel::id);

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A plan in arrays: what one trial needs of each sequenced load, in the order of nominal switch-on. */
-final class Plant {
+final class TrialLoads {
     static final int PHASES = Phase.values().length;
 
     /** The supply, then the panels in the project's order. */
@@ -49,7 +49,7 @@ final class Plant {
 
     final double toleranceSeconds;
 
-    Plant(Layout layout, double angleUpToHalfMillis) {
+    TrialLoads(Layout layout, double angleUpToHalfMillis) {
         Map<String, Integer> index = new HashMap<>();
         nodes.add(NodeFigures.SUPPLY);
         layout.project().panels().forEach(each -> {
@@ -110,7 +110,7 @@ final class Plant {
         }
     }
 
-    int loads() {
+    int count() {
         return onSeconds.length;
     }
 
