@@ -3,6 +3,7 @@ package evenrise.model.simulation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import evenrise.model.Needs;
 import evenrise.model.rules.Docs;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Our envelopes and dips beside what ngspice, an independent simulator of circuits, computes of rectifiers and saturating
  * transformers that are switched one after another on one source.
  */
+@Needs("ngspice")
 class SimulatorTest {
     /** Set to write tables and figures anew instead of comparing them. */
     private static final String REFRESH = "evenrise.refresh";
@@ -162,8 +164,8 @@ class SimulatorTest {
         StringBuilder text = new StringBuilder();
         text.append(
                 "| loads and source (230 V, 50 Hz) | simulated peak, A | behind the source, A | upper bound at nominal"
-                    + " voltage, A | most above the envelope, % of its peak | simulated dip, % | bound of the dip, %"
-                    + " |\n");
+                        + " voltage, A | most above the envelope, % of its peak | simulated dip, % | bound of the dip, %"
+                        + " |\n");
         text.append("| --- | --- | --- | --- | --- | --- | --- |\n");
         for (Comparison each : COMPARISONS.values()) {
             text.append("| ").append(each.scene().inWords());

@@ -1,5 +1,6 @@
 package evenrise.solver.browser;
 
+import evenrise.model.Needs;
 import java.io.File;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -29,13 +30,13 @@ public final class Browser implements AutoCloseable {
     public Browser() {
         CHATTER.setLevel(Level.SEVERE);
         ChromeOptions options = new ChromeOptions();
-        options.setBinary(installed("evenrise.chromium", "/usr/bin/chromium"));
+        options.setBinary(installed("chromium"));
         // The sandbox needs rights that a build machine's container lacks; the pages are our own.
         options.addArguments("--headless=new", "--no-sandbox", "--hide-scrollbars", "--force-color-profile=srgb");
         options.setCapability("goog:loggingPrefs", Map.of("browser", "ALL", "performance", "ALL"));
         driver = new ChromeDriver(
                 new ChromeDriverService.Builder()
-                        .usingDriverExecutable(installed("evenrise.chromedriver", "/usr/bin/chromedriver"))
+                        .usingDriverExecutable(installed("chromedriver"))
                         .build(),
                 options);
         driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(30));
@@ -46,14 +47,12 @@ public final class Browser implements AutoCloseable {
         scheme("light");
     }
 
-    private static File installed(String property, String usual) {
-        File file = new File(System.getProperty(property, usual));
-        if (!file.canExecute()) {
-            throw new IllegalStateException(file
-                    + " is missing: install Debian's chromium and chromium-driver, or name them by -Devenrise.chromium"
-                    + " and -Devenrise.chromedriver");
-        }
-        return file;
+    private static File installed(String program) {
+        return Needs.Condition.find(program)
+                .orElseThrow(() -> new IllegalStateException(program
+                        + " is missing: install Debian's chromium and chromium-driver, or name them by"
+                        + " -Devenrise.chromium and -Devenrise.chromedriver"))
+                .toFile();
     }
 
     /** The page is ready for a hand when this returns. */

@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.AssignmentBuilder;
 import evenrise.model.LoadBuilder;
+import evenrise.model.Needs;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
 import evenrise.solver.report.page.Document;
@@ -27,6 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A page does nothing but what it is for: no name acts on it, nothing is asked of a network, nothing goes wrong. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Needs({"chromium", "chromedriver"})
 class InertPageTest {
     private static final String EVERYTHING = "return document.querySelectorAll('*').length";
 

@@ -2,6 +2,7 @@ package evenrise.solver.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.Needs;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** WCAG 2.1, levels A and AA: what the checker axe-core sees, and what it cannot. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Needs({"chromium", "chromedriver"})
 class PageAccessibilityTest {
     private static final String CHECK = "const done = arguments[0];"
             + "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa'], resultTypes: ['violations'] })"

@@ -3,6 +3,7 @@ package evenrise.solver.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import evenrise.model.Needs;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.Metrics;
 import evenrise.model.rules.Referee;
@@ -29,6 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The page as a browser shows it, its print, the printed sheets and the workbook say what the plan says. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Needs({"chromium", "chromedriver"})
 class PageFiguresTest {
     @TempDir
     private Path folder;

@@ -2,6 +2,7 @@ package evenrise.solver.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.Needs;
 import java.awt.Image;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -22,6 +23,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * fonts do not count but a part that moved, vanished or lost its colours does.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Needs({"chromium", "chromedriver"})
 class PagePicturesTest {
     private static final String REFRESH = "evenrise.refresh";
     private static final Path FIGURES = Path.of("../docs/figures");

@@ -3,6 +3,7 @@ package evenrise.solver.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import evenrise.model.Needs;
 import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.project.Phase;
 import evenrise.model.rules.Layout;
@@ -30,6 +31,7 @@ import org.openqa.selenium.WebElement;
 
 /** The page plays what the model computes. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Needs({"chromium", "chromedriver"})
 class PlayedSequenceTest {
     /** Half of the last digit shown. */
     private static final double SHOWN_AMPS = 0.05 + 1e-6;

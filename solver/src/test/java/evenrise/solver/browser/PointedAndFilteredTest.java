@@ -2,6 +2,7 @@ package evenrise.solver.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.Needs;
 import evenrise.model.project.Phase;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
@@ -22,6 +23,7 @@ import org.openqa.selenium.WebElement;
 
 /** Loads are found, and seen wherever they stand. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Needs({"chromium", "chromedriver"})
 class PointedAndFilteredTest {
     private static final Set<String> TABLES_OF_LOADS = Set.of("circuits", "landing", "commissioning", "labels");
 

@@ -2,6 +2,7 @@ package evenrise.solver.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.Needs;
 import java.nio.file.FileSystems;
 import java.nio.file.Path;
 import java.nio.file.StandardWatchEventKinds;
@@ -24,6 +25,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 @DisabledOnOs(OS.WINDOWS)
 @Tag("slow")
+@Needs({"bash", "kill"})
 class HardshipTest {
     private static final int TRIALS = Integer.getInteger("evenrise.trials", 1);
     private static final long SEED = Long.getLong("evenrise.seed", 1);

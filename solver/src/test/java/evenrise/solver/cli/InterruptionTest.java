@@ -2,6 +2,7 @@ package evenrise.solver.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.Needs;
 import evenrise.model.file.PlanFile;
 import evenrise.model.plan.Plan;
 import java.io.BufferedReader;
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** A process of its own gets the signal: what a JVM does then is part of what is tested. */
 @DisabledOnOs(OS.WINDOWS)
 @Timeout(value = 60, unit = TimeUnit.SECONDS)
+@Needs("kill")
 class InterruptionTest {
     @TempDir
     private Path folder;

@@ -2,6 +2,7 @@ package evenrise.solver.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.Needs;
 import evenrise.model.file.PlanFile;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -22,6 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * where in the search the signal falls.
  */
 @DisabledOnOs(OS.WINDOWS)
+@Needs("kill")
 class PackagedSignalsIT {
     private static final Path JAR = Path.of("target", "evenrise.jar").toAbsolutePath();
     /** One for all tests, so that libraries are not unpacked for every signal. */
