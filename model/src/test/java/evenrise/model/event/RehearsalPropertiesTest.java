@@ -34,10 +34,12 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 
 /** What holds for every project, plan, behaviour and script. A script that breaks one is shrunk and written down. */
+@Tag("slow")
 class RehearsalPropertiesTest {
     private static final String SEED = "20011";
     private static final int PROJECTS = 400;

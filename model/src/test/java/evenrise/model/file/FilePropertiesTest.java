@@ -18,10 +18,12 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 
+@Tag("slow")
 class FilePropertiesTest {
     private static final String SEED = "4711";
 

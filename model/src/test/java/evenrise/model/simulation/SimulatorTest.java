@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +24,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * transformers that are switched one after another on one source.
  */
 @Needs("ngspice")
+@Tag("slow")
 class SimulatorTest {
     /** Set to write tables and figures anew instead of comparing them. */
     private static final String REFRESH = "evenrise.refresh";

@@ -11,11 +11,13 @@ import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Digits, letters, decimal marks, time zone and alphabet of the machine change nothing that is written. */
+@Tag("slow")
 class AnyMachineTest {
     @TempDir
     private static Path folder;

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -24,6 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 @DisabledOnOs(OS.WINDOWS)
 @Needs("kill")
+@Tag("slow")
 class PackagedSignalsIT {
     private static final Path JAR = Path.of("target", "evenrise.jar").toAbsolutePath();
     /** One for all tests, so that libraries are not unpacked for every signal. */

@@ -20,11 +20,13 @@ import java.util.List;
 import java.util.Optional;
 import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Whatever a load is called, no document acts on it. */
+@Tag("slow")
 class HostileNamesTest {
     static List<String> names() {
         return List.of(
