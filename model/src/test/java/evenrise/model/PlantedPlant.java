@@ -238,7 +238,7 @@ final class PlantedPlant {
             double last = begin;
             for (Placed it : placed) {
                 if (it.board == board) {
-                    it.onSeconds = begin + setting.startDelaySeconds() + (it.output - 1) * setting.stepSeconds();
+                    it.onSeconds = begin + setting.delaySeconds() + (it.output - 1) * setting.betweenSeconds();
                     last = Math.max(last, it.onSeconds);
                 }
             }

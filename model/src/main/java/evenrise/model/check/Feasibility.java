@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,8 +41,8 @@ public final class Feasibility {
      */
     public static List<Finding> impossible(Project project, Set<String> errors) {
         Optional<Project> sound = BenefitOfDoubt.of(project, errors);
-        if (sound.isEmpty()) {
-            return List.of();
+        if (sound.isEmpty() || !PlantPart.beyondSearch(project).isEmpty()) {
+            return List.of(); // the arguments are made for one supply, one command and boards of one kind
         }
         Candidates candidates = new Candidates(new ProjectParts(sound.get(), Set.of()));
         List<Finding> found = new ArrayList<>();

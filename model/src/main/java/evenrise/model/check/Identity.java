@@ -2,10 +2,13 @@ package evenrise.model.check;
 
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
+import evenrise.model.project.DistributionNode;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Project;
+import evenrise.model.project.Scene;
 import evenrise.model.project.ShutdownGroup;
+import evenrise.model.project.SwitchedSystem;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +25,9 @@ final class Identity {
             found.accept(format(project.format(), Project.FORMAT));
         }
         unique("/panels", project.panels(), Panel::id, found);
+        unique("/nodes", project.nodes(), DistributionNode::id, found);
+        unique("/systems", project.systems(), SwitchedSystem::id, found);
+        unique("/scenes", project.scenes(), Scene::id, found);
         unique("/board_types", project.boardTypes(), BoardType::id, found);
         unique("/boards", project.boards(), Board::id, found);
         unique("/shutdown_groups", project.shutdownGroups(), ShutdownGroup::id, found);

@@ -2,24 +2,34 @@ package evenrise.model.check;
 
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
+import evenrise.model.project.DistributionNode;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
+import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
 import evenrise.model.project.ShutdownGroup;
+import evenrise.model.project.SwitchedSystem;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
 /** A project with its parts by id; of parts with the same id, the first. */
 final class ProjectParts {
+    /** Name of the supply where a node or panel says what feeds it. */
+    static final String SUPPLY = "supply";
+
     final Project project;
     final Map<String, Panel> panels;
     final Map<String, BoardType> types;
     final Map<String, Board> boards;
     final Map<String, ShutdownGroup> groups;
     final Map<String, Load> loads;
+    final Map<String, DistributionNode> nodes;
+    final Map<String, SwitchedSystem> systems;
     /** Position of each load in the project. */
     final Map<String, Integer> loadIndex = new HashMap<>();
 
@@ -33,6 +43,8 @@ final class ProjectParts {
         boards = byId(project.boards(), Board::id);
         groups = byId(project.shutdownGroups(), ShutdownGroup::id);
         loads = byId(project.loads(), Load::id);
+        nodes = byId(project.nodes(), DistributionNode::id);
+        systems = byId(project.systems(), SwitchedSystem::id);
         for (int i = 0; i < project.loads().size(); i++) {
             loadIndex.putIfAbsent(project.loads().get(i).id(), i);
         }
@@ -50,6 +62,41 @@ final class ProjectParts {
 
     int phases() {
         return project.supply().system().phases().size();
+    }
+
+    /** What the lines that feed a point are: system and voltage to neutral; empty where that is not sure. */
+    Optional<Lines> linesOf(Optional<String> fedFrom) {
+        Set<String> seen = new HashSet<>();
+        Optional<String> up = fedFrom;
+        while (up.isPresent() && !up.get().equals(SUPPLY)) {
+            if (!seen.add(up.get())) {
+                return Optional.empty();
+            }
+            DistributionNode node = nodes.get(up.get());
+            Panel panel = panels.get(up.get());
+            if (node != null && (node.transformer().isPresent() || node.source().isPresent())) {
+                return node.transformer()
+                        .map(it -> new Lines(
+                                it.secondary().system(), it.secondary().lineToNeutralVolts()))
+                        .or(() -> node.source().map(it -> new Lines(it.system(), it.lineToNeutralVolts())));
+            }
+            if (node == null && panel == null) {
+                return Optional.empty();
+            }
+            up = node != null ? node.fedFrom() : panel.fedFrom();
+        }
+        return knows("/supply/system") && knows("/supply/line_to_neutral_v")
+                ? Optional.of(
+                        new Lines(project.supply().system(), project.supply().lineToNeutralVolts()))
+                : Optional.empty();
+    }
+
+    /** System and voltage to neutral of some lines. */
+    record Lines(PhaseSystem system, double lineToNeutralVolts) {}
+
+    /** The load that another one comes with, where there is one. */
+    Optional<Load> leadOf(Load load) {
+        return load.comesWith().map(loads::get);
     }
 
     /** Outputs of a board; 0 where its type is unknown. */

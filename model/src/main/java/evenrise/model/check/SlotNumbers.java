@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.check.ProjectParts.Lines;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
@@ -12,7 +13,6 @@ final class SlotNumbers {
     private SlotNumbers() {}
 
     static void check(ProjectParts parts, Consumer<Finding> found) {
-        PhaseSystem system = parts.project.supply().system();
         boolean systemKnown = parts.knows("/supply/system");
         List<Panel> panels = parts.project.panels();
         for (int i = 0; i < panels.size(); i++) {
@@ -20,6 +20,8 @@ final class SlotNumbers {
             String at = "/panels/" + i;
             within(panel, panel.reservedSlots(), at + "/reserved_slots/", found);
             panel.switchedSlots().ifPresent(slots -> within(panel, slots, at + "/switched_slots/", found));
+            PhaseSystem system =
+                    parts.linesOf(panel.fedFrom()).map(Lines::system).orElse(PhaseSystem.THREE_PHASE);
             for (int k = 0; k < panel.phaseRotation().size() && systemKnown; k++) {
                 Phase phase = panel.phaseRotation().get(k);
                 if (!system.phases().contains(phase)) {
@@ -30,9 +32,16 @@ final class SlotNumbers {
             }
         }
         List<Load> loads = parts.project.loads();
+        int most = parts.project.panels().stream()
+                .map(panel -> parts.linesOf(panel.fedFrom()).map(Lines::system).orElse(PhaseSystem.THREE_PHASE))
+                .mapToInt(each -> each.phases().size())
+                .max()
+                .orElse(0);
+        boolean isFlat = parts.project.nodes().isEmpty();
         for (int i = 0; i < loads.size() && systemKnown; i++) {
-            if (loads.get(i).poles() > parts.phases()) {
-                String expected = "at most " + parts.phases() + ", the phases of the supply";
+            if (loads.get(i).poles() > most) {
+                String expected =
+                        "at most " + most + ", the phases of " + (isFlat ? "the supply" : "the system with most");
                 String cure = "Maybe the supply's system is another.";
                 found.accept(Finding.error(
                         "/loads/" + i + "/poles", "" + loads.get(i).poles(), expected, cure));

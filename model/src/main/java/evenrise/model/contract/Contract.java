@@ -55,7 +55,7 @@ public final class Contract {
                 expected.add("at least " + field.atLeast() + " visible character" + (field.atLeast() == 1 ? "" : "s"));
             }
         } else if (value instanceof List<?> list) {
-            if (list.size() < field.atLeast()) {
+            if (list.size() < field.atLeast() && !(field.optional() && list.isEmpty())) {
                 expected.add("at least " + field.atLeast() + (field.atLeast() == 1 ? " entry" : " entries"));
             }
             if (field.distinct() && new HashSet<>(list).size() < list.size()) {

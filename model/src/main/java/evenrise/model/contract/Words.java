@@ -17,6 +17,7 @@ public final class Words {
             Map.entry("watts", "w"),
             Map.entry("ratio", "ratio"),
             Map.entry("celsius", "c"),
+            Map.entry("degrees", "deg"),
             Map.entry("kva", "kva"));
 
     private Words() {}

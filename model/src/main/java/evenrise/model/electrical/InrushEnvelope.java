@@ -22,6 +22,11 @@ public record InrushEnvelope(double baseAmps, double excessAmps, double halfLife
         return new InrushEnvelope(load.baseAmps(), load.excessAmps(), load.inrushHalfMillis() / 1000, toleranceSeconds);
     }
 
+    /** A part of it, as what a transformer passes on. */
+    public InrushEnvelope times(double factor) {
+        return new InrushEnvelope(factor * baseAmps, factor * excessAmps, halfLifeSeconds, toleranceSeconds);
+    }
+
     /** The same without what stays: the excess over the base. */
     public InrushEnvelope excessAlone() {
         return new InrushEnvelope(0, excessAmps, halfLifeSeconds, toleranceSeconds);

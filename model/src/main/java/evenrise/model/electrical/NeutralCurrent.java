@@ -42,7 +42,7 @@ public final class NeutralCurrent {
      */
     public static Share share(PhaseSystem system, Phase phase, double runningAmps, Lag lag, double thirdHarmonic) {
         double fundamental = runningAmps / Math.sqrt(1 + thirdHarmonic * thirdHarmonic);
-        double angle = angleRadians(system, phase) - lag.radians();
+        double angle = PhaseAngle.radians(system, phase) - lag.radians();
         double sign = system == PhaseSystem.SPLIT_PHASE && phase != Phase.A ? -1 : 1;
         return new Share(
                 fundamental * Math.cos(angle), fundamental * Math.sin(angle), sign * thirdHarmonic * fundamental);
@@ -58,7 +58,7 @@ public final class NeutralCurrent {
 
     /** Adds a bare fundamental. */
     public void addFundamental(Phase phase, double amps, Lag lag) {
-        double angle = angleRadians(system, phase) - lag.radians();
+        double angle = PhaseAngle.radians(system, phase) - lag.radians();
         real += amps * Math.cos(angle);
         imaginary += amps * Math.sin(angle);
     }
@@ -66,9 +66,5 @@ public final class NeutralCurrent {
     /** Fundamentals by phasor, third harmonics as a number, the two in quadrature. */
     public double amps() {
         return Math.hypot(Math.hypot(real, imaginary), third);
-    }
-
-    private static double angleRadians(PhaseSystem system, Phase phase) {
-        return -2 * Math.PI * phase.ordinal() / system.phases().size();
     }
 }

@@ -32,7 +32,7 @@ public final class Evaluation {
     private Evaluation(Layout layout, Supplier<Bounds> bounds, Optional<Plan> earlier) {
         this.layout = layout;
         this.bounds = new Once<>(bounds);
-        this.verdict = new Once<>(() -> Referee.judge(layout));
+        this.verdict = new Once<>(() -> Referee.judge(layout, earlier));
         this.review = new Once<>(() -> ElectricalReview.of(layout, earlier));
         this.eventsOverLimit = new Once<>(() -> EventsOverLimit.of(layout));
         this.assessment = new Once<>(this::assessed);

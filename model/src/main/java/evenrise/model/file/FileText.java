@@ -54,6 +54,10 @@ final class FileText {
         if (value == null) {
             return "null";
         }
+        Optional<List<?>> bare = bareList(value);
+        if (bare.isPresent()) {
+            return inline(bare.get());
+        }
         if (value instanceof Record record) {
             return members(record).entrySet().stream()
                     .map(it -> key(it.getKey()) + ": " + inline(it.getValue()))
@@ -69,6 +73,16 @@ final class FileText {
             return text(text);
         }
         return value instanceof Double number ? Numbers.shortest(number) : value.toString();
+    }
+
+    /** What stands in the file as a list, though it is a record. */
+    private static Optional<List<?>> bareList(Object value) {
+        return value instanceof Record record
+                ? RecordShape.of(record.getClass())
+                        .bareList()
+                        .<List<?>>map(part -> (List<?>) RecordShape.get(part, record))
+                        .filter(list -> !list.isEmpty())
+                : Optional.empty();
     }
 
     private String key(String key) {

@@ -6,6 +6,7 @@ import evenrise.model.contract.Field;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -33,25 +34,44 @@ final class RecordBinder {
 
     private Object record(Node node, Class<?> type, String pointer) {
         RecordShape shape = RecordShape.of(type);
+        if (shape.bareList().isPresent() && node instanceof Node.Arr) {
+            return bareList(node, shape, pointer);
+        }
         if (!(node instanceof Node.Obj object)) {
-            problems.unbound(pointer, node, node.shown(), "an object with " + keys(shape), "");
+            String list = shape.bareList()
+                    .map(part -> Expected.listOf(RecordShape.entryType(part.inner())) + ", or ")
+                    .orElse("");
+            problems.unbound(pointer, node, node.shown(), list + "an object with " + keys(shape), "");
             return standIns.record(type);
         }
         object.members().forEach((key, member) -> {
-            if (!shape.parts().containsKey(key)) {
+            if (!keysOf(shape).contains(key)) {
                 unknown(shape, pointer, key, member);
             }
         });
         List<Object> values = new ArrayList<>(shape.parts().size());
         for (RecordShape.Part part : shape.parts().values()) {
-            Node.Member member = object.members().get(part.key());
+            boolean isList = shape.bareList().filter(part::equals).isPresent();
+            Node.Member member = isList ? null : object.members().get(part.key());
             values.add(component(object, member, part, pointer));
         }
         return shape.make(values);
     }
 
+    private Object bareList(Node node, RecordShape shape, String pointer) {
+        List<Object> values = new ArrayList<>();
+        for (RecordShape.Part part : shape.parts().values()) {
+            boolean isList = shape.bareList().filter(part::equals).isPresent();
+            values.add(
+                    isList
+                            ? wrap(value(node, part.inner(), part.field(), pointer), part.type())
+                            : standIns.absent(part));
+        }
+        return shape.make(values);
+    }
+
     private void unknown(RecordShape shape, String pointer, String key, Node.Member member) {
-        String cure = Nearest.cure(key, shape.parts().keySet(), "Maybe delete it.");
+        String cure = Nearest.cure(key, keysOf(shape), "Maybe delete it.");
         String expected = "one of: " + keys(shape);
         problems.error(
                 Pointers.child(pointer, key), member.line(), member.column(), "an unknown field", expected, cure);
@@ -151,6 +171,13 @@ final class RecordBinder {
     }
 
     private static String keys(RecordShape shape) {
-        return String.join(", ", shape.parts().keySet());
+        return String.join(", ", keysOf(shape));
+    }
+
+    /** What an object takes. */
+    private static Set<String> keysOf(RecordShape shape) {
+        Set<String> keys = new LinkedHashSet<>(shape.parts().keySet());
+        shape.bareList().ifPresent(part -> keys.remove(part.key()));
+        return keys;
     }
 }

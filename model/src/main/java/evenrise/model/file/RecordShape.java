@@ -1,5 +1,6 @@
 package evenrise.model.file;
 
+import evenrise.model.contract.BareList;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.Words;
 import java.lang.reflect.Constructor;
@@ -35,6 +36,7 @@ final class RecordShape {
 
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final Constructor<?> constructor;
+    private final Optional<Part> bareList;
 
     private RecordShape(Class<?> type) {
         RecordComponent[] components = type.getRecordComponents();
@@ -44,6 +46,8 @@ final class RecordShape {
             Field field = component.getAnnotation(Field.class);
             parts.put(key, new Part(key, field, declared, withoutOptional(declared), component.getAccessor()));
         }
+        BareList bare = type.getAnnotation(BareList.class);
+        bareList = Optional.ofNullable(bare).map(BareList::value).map(parts::get);
         try {
             constructor = type.getDeclaredConstructor(
                     Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
@@ -59,6 +63,11 @@ final class RecordShape {
     /** By key, in the record's order. */
     Map<String, Part> parts() {
         return parts;
+    }
+
+    /** The part that a bare list in the file stands for; an object does not take its key. */
+    Optional<Part> bareList() {
+        return bareList;
     }
 
     Object make(List<Object> values) {

@@ -7,14 +7,17 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.github.victools.jsonschema.generator.CustomDefinition;
+import com.github.victools.jsonschema.generator.CustomDefinitionProviderV2;
 import com.github.victools.jsonschema.generator.FieldScope;
 import com.github.victools.jsonschema.generator.MemberScope;
 import com.github.victools.jsonschema.generator.Option;
 import com.github.victools.jsonschema.generator.OptionPreset;
+import com.github.victools.jsonschema.generator.SchemaGenerationContext;
 import com.github.victools.jsonschema.generator.SchemaGenerator;
 import com.github.victools.jsonschema.generator.SchemaGeneratorConfigBuilder;
 import com.github.victools.jsonschema.generator.SchemaGeneratorConfigPart;
 import com.github.victools.jsonschema.generator.SchemaVersion;
+import evenrise.model.contract.BareList;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.Words;
 import evenrise.model.event.EventScript;
@@ -69,6 +72,7 @@ public final class Schemas {
         SchemaGeneratorConfigBuilder config = new SchemaGeneratorConfigBuilder(
                         SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON)
                 .with(Option.DEFINITIONS_FOR_ALL_OBJECTS, Option.FORBIDDEN_ADDITIONAL_PROPERTIES_BY_DEFAULT);
+        config.forTypesInGeneral().withCustomDefinitionProvider(new ObjectOrList());
         config.forTypesInGeneral().withCustomDefinitionProvider((type, context) -> {
             if (!type.getErasedType().isEnum()) {
                 return null;
@@ -100,6 +104,23 @@ public final class Schemas {
                 scope -> !scope.isFakeContainerItemScope() && of(scope).distinct() ? true : null);
         fields.withEnumResolver(scope -> scope.getDeclaredName().equals("format") ? List.of(format) : null);
         return config;
+    }
+
+    /** Records that a bare list may stand for. */
+    private static final class ObjectOrList implements CustomDefinitionProviderV2 {
+        @Override
+        public CustomDefinition provideCustomSchemaDefinition(ResolvedType type, SchemaGenerationContext context) {
+            BareList bare = type.getErasedType().getAnnotation(BareList.class);
+            if (bare == null) {
+                return null;
+            }
+            ObjectNode object = context.createStandardDefinition(type, this);
+            JsonNode list = ((ObjectNode) object.get("properties")).remove(Words.key(bare.value()));
+            ((ObjectNode) list).put("type", "array");
+            ObjectNode either = MAPPER.createObjectNode();
+            either.putArray("anyOf").add(list).add(object);
+            return new CustomDefinition(either);
+        }
     }
 
     /** Optional and its kin say only that a field may be absent. */

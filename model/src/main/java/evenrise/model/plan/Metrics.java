@@ -4,6 +4,8 @@ import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
 import evenrise.model.project.Phase;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** The figures of a plan; each is defined in docs/model.md. */
 @FileRecord
@@ -38,7 +40,49 @@ public record Metrics(
         int hardViolations,
 
         @Field(meaning = "What is minimised, in ampere-equivalents", least = 0)
-        double objective)
+        double objective,
+
+        @Field(
+                meaning = "Peaks of further sources, summed, each the greatest over its phases; where there are any",
+                optional = true,
+                least = 0)
+        OptionalDouble sourcePeaksAmps,
+
+        @Field(
+                meaning = "Largest imbalance of a node that is neither a source nor a panel; where there are any",
+                optional = true,
+                least = 0)
+        OptionalDouble worstNodeImbalancePercent,
+
+        @Field(
+                meaning = "Panels that racks are spread over beyond the first of each; where any load names a rack",
+                optional = true)
+        OptionalInt rackPanels,
+
+        @Field(
+                meaning = "Boards that racks are spread over beyond the first of each; where any load names a rack",
+                optional = true)
+        OptionalInt rackBoards,
+
+        @Field(
+                meaning = "Rows of panels between a rack's loads that none of them takes; where any load names a rack",
+                optional = true)
+        OptionalInt rackRows,
+
+        @Field(
+                meaning = "Breakers that sit elsewhere than in an earlier plan; where it was judged against one",
+                optional = true)
+        OptionalInt movedBreakers,
+
+        @Field(
+                meaning = "Loads on another output than in an earlier plan; where it was judged against one",
+                optional = true)
+        OptionalInt movedLeads,
+
+        @Field(
+                meaning = "Boards and outputs set otherwise than in an earlier plan; where it was judged against one",
+                optional = true)
+        OptionalInt movedSettings)
         implements MetricsBuilder.With {
 
     /** Begins with what a file gives that leaves everything out. */

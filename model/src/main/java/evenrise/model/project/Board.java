@@ -36,10 +36,13 @@ public record Board(
                 above = 0,
                 max = 1000,
                 optional = true)
-        OptionalDouble outputVolts)
+        OptionalDouble outputVolts,
+
+        @Field(meaning = "System that it serves; whichever its loads belong to when absent", optional = true)
+        Optional<String> system)
         implements BoardBuilder.With {
     public Board {
-        Contract.check(Board.class, id, type, panel, reaches, after, outputVolts);
+        Contract.check(Board.class, id, type, panel, reaches, after, outputVolts, system);
         reaches = reaches.isEmpty() ? List.of(panel) : List.copyOf(reaches);
     }
 

@@ -124,7 +124,41 @@ public record Load(
                         + " processing",
                 distinct = true,
                 optional = true)
-        Optional<List<String>> needsGroups)
+        Optional<List<String>> needsGroups,
+
+        @Field(
+                meaning = "System whose command switches it; for an unswitched load only what scenes say of it",
+                optional = true)
+        Optional<String> system,
+
+        @Field(
+                meaning =
+                        "What its output switches: a breaker of its own that can be switched, or a contactor behind an"
+                                + " ordinary one",
+                byDefault = "\"breaker\"")
+        SwitchedBy switchedBy,
+
+        @Field(meaning = "Load behind whose contactor it is, too: on and off with it, in its panel", optional = true)
+        Optional<String> comesWith,
+
+        @Field(meaning = "Rack that it is mounted in", optional = true)
+        Optional<String> rack,
+
+        @Field(
+                meaning = "Voltage between a line conductor and neutral that it is made for; it sits where the system"
+                        + " has that within 5 %",
+                above = 0,
+                max = 1000,
+                optional = true)
+        OptionalDouble lineToNeutralVolts,
+
+        @Field(
+                meaning =
+                        "How much later than the mirror says it goes off: a lamp that cools, a server that shuts down",
+                min = 0,
+                max = 86_400,
+                byDefault = "0")
+        double offAfterSeconds)
         implements LoadBuilder.With {
     public Load {
         name = name == null || name.isBlank() ? id : name;
@@ -158,7 +192,13 @@ public record Load(
                 guessed,
                 leading,
                 crestFactor,
-                needsGroups);
+                needsGroups,
+                system,
+                switchedBy,
+                comesWith,
+                rack,
+                lineToNeutralVolts,
+                offAfterSeconds);
         comesAfter = List.copyOf(comesAfter);
         panels = List.copyOf(panels);
         apartFrom = List.copyOf(apartFrom);

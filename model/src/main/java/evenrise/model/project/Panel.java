@@ -73,7 +73,15 @@ public record Panel(
                         + " worked on",
                 atLeast = 1,
                 optional = true)
-        Optional<String> withdrawableUnderLoad)
+        Optional<String> withdrawableUnderLoad,
+
+        @Field(
+                meaning = "Node or panel that feeds it; the supply when absent, which may be named supply, too",
+                optional = true)
+        Optional<String> fedFrom,
+
+        @Field(meaning = "Room to be left in it; the project's when absent", optional = true)
+        Optional<Spare> spare)
         implements PanelBuilder.With {
     public Panel {
         Contract.check(
@@ -91,7 +99,9 @@ public record Panel(
                 interruptingAmps,
                 continuousFraction,
                 main,
-                withdrawableUnderLoad);
+                withdrawableUnderLoad,
+                fedFrom,
+                spare);
         phaseRotation = List.copyOf(phaseRotation);
         reservedSlots = List.copyOf(reservedSlots);
         switchedSlots = switchedSlots.map(List::copyOf);

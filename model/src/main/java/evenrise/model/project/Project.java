@@ -59,7 +59,22 @@ public record Project(
         Optional<Scatter> scatter,
 
         @Field(meaning = "Cautions for whoever works from this project, by the program that wrote it", optional = true)
-        List<String> cautions)
+        List<String> cautions,
+
+        @Field(meaning = "What stands between the supply and the panels, and further sources", byDefault = "[]")
+        List<DistributionNode> nodes,
+
+        @Field(meaning = "What one command each switches", byDefault = "[]")
+        List<SwitchedSystem> systems,
+
+        @Field(meaning = "Which systems may start while others start or run", byDefault = "\"one-at-a-time\"")
+        Overlap overlap,
+
+        @Field(meaning = "What runs when, and how much of it", byDefault = "[]")
+        List<Scene> scenes,
+
+        @Field(meaning = "Room to be left in every panel that states none of its own", optional = true)
+        Optional<Spare> spare)
         implements ProjectBuilder.With {
 
     /** The format that this software reads and writes. */
@@ -84,13 +99,21 @@ public record Project(
                 behaviour,
                 catalogue,
                 scatter,
-                cautions);
+                cautions,
+                nodes,
+                systems,
+                overlap,
+                scenes,
+                spare);
         panels = List.copyOf(panels);
         boardTypes = List.copyOf(boardTypes);
         boards = List.copyOf(boards);
         shutdownGroups = List.copyOf(shutdownGroups);
         loads = List.copyOf(loads);
         cautions = List.copyOf(cautions);
+        nodes = List.copyOf(nodes);
+        systems = List.copyOf(systems);
+        scenes = List.copyOf(scenes);
     }
 
     /** What the control does, as stated or by default. */
@@ -101,5 +124,15 @@ public record Project(
     /** Begins with what a file gives that leaves everything out. */
     public static ProjectBuilder builder() {
         return Defaults.into(ProjectBuilder.unset(), Project.class).format(FORMAT);
+    }
+
+    /** Whether commands of several systems have clocks of their own. */
+    public boolean hasClocks() {
+        return !systems.isEmpty() && overlap != Overlap.TOGETHER;
+    }
+
+    /** Room to be left in a panel: its own word, else the project's. */
+    public Optional<Spare> spareIn(Panel panel) {
+        return panel.spare().or(() -> spare);
     }
 }

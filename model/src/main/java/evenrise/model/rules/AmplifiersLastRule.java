@@ -1,11 +1,12 @@
 package evenrise.model.rules;
 
 import evenrise.model.project.Role;
+import evenrise.model.rules.Clocks.Precedence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** No amplifier comes on before the last auxiliary load. */
+/** No amplifier comes on before the last auxiliary load of its system. */
 final class AmplifiersLastRule implements Rule {
     @Override
     public String id() {
@@ -15,16 +16,20 @@ final class AmplifiersLastRule implements Rule {
     @Override
     public List<String> broken(Layout layout) {
         List<String> broken = new ArrayList<>();
-        layout.sequenced(Role.AUXILIARY).stream()
+        layout.clocks().precedences().forEach(each -> check(each, broken));
+        return broken;
+    }
+
+    private static void check(Precedence among, List<String> broken) {
+        among.of(Role.AUXILIARY).stream()
                 .max(Comparator.comparingDouble(Placement::on))
                 .ifPresent(last -> {
-                    for (Placement each : layout.sequenced(Role.AMPLIFIER)) {
+                    for (Placement each : among.of(Role.AMPLIFIER)) {
                         if (each.on() < last.on() - Tolerances.SECONDS) {
                             broken.add(Say.early(each, last.on()) + "the last " + Say.who(last) + " comes on only at "
                                     + Say.seconds(last.on(), each.on()) + Say.later(each));
                         }
                     }
                 });
-        return broken;
     }
 }

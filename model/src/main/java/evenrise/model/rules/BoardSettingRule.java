@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Every board is set once, to a start delay and a step that its type offers. */
@@ -32,7 +33,9 @@ final class BoardSettingRule implements Rule {
             }
         }
         for (Board board : layout.project().boards()) {
-            if (seen.contains(board.id())) {
+            if (layout.index().typeOf(board).isTimedByOutput()) {
+                bare(board, layout.setting(board), broken);
+            } else if (seen.contains(board.id())) {
                 offered(board, layout, broken);
             } else {
                 broken.add("board " + Say.quoted(board.id()) + " has no setting, it needs a start delay and a step."
@@ -44,12 +47,34 @@ final class BoardSettingRule implements Rule {
 
     private static void offered(Board board, Layout layout, List<String> broken) {
         BoardType type = layout.index().typeOf(board);
-        BoardSetting setting = layout.setting(board);
+        BoardSetting setting = layout.plan().boards().stream()
+                .filter(each -> each.id().equals(board.id()))
+                .reduce((first, last) -> last)
+                .orElseThrow();
         offered(board, "start delay", setting.startDelaySeconds(), type.startDelaySeconds(), broken);
         offered(board, "step", setting.stepSeconds(), type.stepSeconds(), broken);
     }
 
-    private static void offered(Board board, String what, double seconds, List<Double> offered, List<String> broken) {
+    private static void bare(Board board, BoardSetting setting, List<String> broken) {
+        setting.startDelaySeconds().ifPresent(delay -> broken.add(needless(board, "a start delay", delay)));
+        setting.stepSeconds().ifPresent(step -> broken.add(needless(board, "a step", step)));
+    }
+
+    private static String needless(Board board, String what, double seconds) {
+        return "board " + Say.quoted(board.id()) + " is set to " + what + " of " + Say.seconds(seconds)
+                + ", but each of its outputs has a time of its own; none is allowed."
+                + " Maybe delete it, and write on_s of each load.";
+    }
+
+    private static void offered(
+            Board board, String what, OptionalDouble set, List<Double> offered, List<String> broken) {
+        if (set.isEmpty()) {
+            broken.add("board " + Say.quoted(board.id()) + " is set to no " + what + ", its type "
+                    + Say.quoted(board.type()) + " offers " + Say.listed(offered) + " s. Maybe set "
+                    + Say.seconds(offered.get(0)) + ", the first.");
+            return;
+        }
+        double seconds = set.getAsDouble();
         if (!offered.contains(seconds)) {
             double nearest = offered.stream()
                     .min(Comparator.comparingDouble(each -> Math.abs(each - seconds)))

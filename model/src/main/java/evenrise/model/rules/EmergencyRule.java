@@ -1,12 +1,13 @@
 package evenrise.model.rules;
 
 import evenrise.model.project.Board;
+import evenrise.model.project.EmergencyBy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** No board mixes loads that drop on an emergency with loads that hold. */
+/** No board that an emergency drops as a whole mixes loads that drop on an emergency with loads that hold. */
 final class EmergencyRule implements Rule {
     @Override
     public String id() {
@@ -17,6 +18,9 @@ final class EmergencyRule implements Rule {
     public List<String> broken(Layout layout) {
         List<String> broken = new ArrayList<>();
         for (Board board : layout.project().boards()) {
+            if (layout.index().typeOf(board).emergencyBy() == EmergencyBy.OUTPUT) {
+                continue;
+            }
             Map<Boolean, List<String>> byDrop = layout.outputs(board.id()).values().stream()
                     .collect(Collectors.partitioningBy(
                             each -> layout.index().drops(each.load()),

@@ -24,10 +24,19 @@ final class FixedRule implements Rule {
                 fixed.panel().ifPresent(panel -> compare(placement, "panel", panel, Optional.of(said.panel()), broken));
                 fixed.slot().ifPresent(slot -> compare(placement, "slot", slot, Optional.of(said.slot()), broken));
                 fixed.board().ifPresent(board -> compare(placement, "board", board, said.board(), broken));
+                fixed.onSeconds().ifPresent(on -> time(placement, on, broken));
                 fixed.output().ifPresent(output -> compare(placement, "output", output, boxed(said.output()), broken));
             }
         }
         return broken;
+    }
+
+    private static void time(Placement placement, double fixed, List<String> broken) {
+        if (!placement.isSequenced() || Math.abs(placement.on() - fixed) > Tolerances.SECONDS) {
+            broken.add("load " + Say.quoted(placement.id()) + " is fixed to come on at " + Say.seconds(fixed)
+                    + ", but has " + Say.seconds(placement.onSeconds())
+                    + " (within 0.5 ms). Maybe set its output's time, or release it in the project.");
+        }
     }
 
     private static Optional<Integer> boxed(OptionalInt number) {

@@ -19,6 +19,9 @@ final class GroupRunRule implements Rule {
     public List<String> broken(Layout layout) {
         List<String> broken = new ArrayList<>();
         for (Board board : layout.project().boards()) {
+            if (!layout.index().seatsGroupsWhole(board)) {
+                continue;
+            }
             Map<String, List<Integer>> runs = runs(layout.outputs(board.id()));
             runs.forEach((group, starts) -> {
                 if (starts.size() > 1) {

@@ -10,7 +10,7 @@ import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
-import evenrise.model.project.PhaseSystem;
+import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
 import evenrise.model.sequence.StepTimes;
@@ -40,7 +40,9 @@ public final class Layout {
     private final Map<String, NavigableMap<Integer, Placement>> outputs = new LinkedHashMap<>();
     private final Map<String, BoardSetting> settings;
     private final StepTimes times;
+    private final Clocks clocks;
     private List<NodeFigures> nodes;
+    private NodeLoads nodeLoads;
     private List<Double> worstNeutralAmps;
     private List<List<EventPeak>> eventPeaks;
     private PeakBasis peakBasis;
@@ -54,8 +56,10 @@ public final class Layout {
         this.settings = settings();
         Map<String, Integer> lastUsed = new HashMap<>();
         seats.forEach((board, taken) -> lastUsed.put(board, taken.lastKey()));
-        this.times = new StepTimes(index.project(), settings, lastUsed);
+        this.times = new StepTimes(index.project(), settings, lastUsed, asked(seats, lastWords));
         lastWords.forEach((id, assignment) -> placements.put(id, place(assignment, seats)));
+        placements.replaceAll((id, placement) -> withItsLead(placement));
+        this.clocks = Clocks.of(this);
         placements.values().stream()
                 .filter(Placement::fits)
                 .forEach(each -> byPanel.computeIfAbsent(each.assignment().panel(), any -> new ArrayList<>())
@@ -119,7 +123,7 @@ public final class Layout {
                 .toList();
     }
 
-    /** Loads of each shutdown group that have an output, in the plan's order. */
+    /** Loads of each shutdown group that are switched, in the plan's order. */
     public Map<String, List<Placement>> groups() {
         Map<String, List<Placement>> groups = new LinkedHashMap<>();
         for (Placement each : placements.values()) {
@@ -143,17 +147,38 @@ public final class Layout {
         return times;
     }
 
+    /** How long each system takes, and when what came on goes off. */
+    public Clocks clocks() {
+        return clocks;
+    }
+
+    /** What feeds what; its points are those of {@link #nodes()}. */
+    public Distribution distribution() {
+        return index.distribution();
+    }
+
     /** Boards that switch at least one load. */
     public int boardsUsed() {
         return (int) outputs.values().stream().filter(used -> !used.isEmpty()).count();
     }
 
-    /** Electrical figures of the supply, then of the panels in the project's order; computed when first asked for. */
+    /**
+     * Electrical figures of the supply, then of the panels in the project's order, then of its further nodes; computed when
+     * first asked for.
+     */
     public synchronized List<NodeFigures> nodes() {
         if (nodes == null) {
             nodes = new Nodes(this).figures();
         }
         return nodes;
+    }
+
+    /** What each load is at each of those nodes; computed when first asked for. */
+    synchronized NodeLoads nodeLoads() {
+        if (nodeLoads == null) {
+            nodeLoads = new NodeLoads(this);
+        }
+        return nodeLoads;
     }
 
     /**
@@ -162,19 +187,24 @@ public final class Layout {
      */
     public synchronized List<Double> worstNeutralAmps() {
         if (worstNeutralAmps == null) {
-            PhaseSystem system = project().supply().system();
-            List<Double> all = new ArrayList<>();
-            all.add(NeutralUse.worstAmps(system, placements.values()));
-            project().panels().forEach(panel -> all.add(NeutralUse.worstAmps(system, in(panel))));
-            worstNeutralAmps = List.copyOf(all);
+            worstNeutralAmps = distribution().points().stream()
+                    .map(point -> NeutralUse.worstAmps(point, nodeLoads().returning(point.index())))
+                    .toList();
         }
         return worstNeutralAmps;
     }
 
-    /** What each of those nodes peaks at when something happens; computed when first asked for. */
+    /**
+     * What each of those nodes peaks at when something happens; computed when first asked for. Nothing where the project
+     * has parts that are not understood here, {@link PlantPart#beyondEvents}.
+     */
     public synchronized List<List<EventPeak>> eventPeaks() {
         if (eventPeaks == null) {
-            eventPeaks = new EventPeaks(this).ofAllNodes();
+            eventPeaks = PlantPart.beyondEvents(project()).isEmpty()
+                    ? new EventPeaks(this).ofAllNodes()
+                    : distribution().points().stream()
+                            .map(point -> List.<EventPeak>of())
+                            .toList();
         }
         return eventPeaks;
     }
@@ -216,13 +246,55 @@ public final class Layout {
             BoardType type = index.typeOf(board);
             words.put(
                     board.id(),
-                    new BoardSetting(
-                            board.id(),
-                            type.startDelaySeconds().get(0),
-                            type.stepSeconds().get(0)));
+                    type.isTimedByOutput()
+                            ? BoardSetting.ofEach(board.id())
+                            : new BoardSetting(
+                                    board.id(),
+                                    type.startDelaySeconds().get(0),
+                                    type.stepSeconds().get(0)));
         }
-        plan.boards().forEach(said -> words.replace(said.id(), said));
+        plan.boards().forEach(said -> words.computeIfPresent(said.id(), (id, first) -> said(said, first)));
         return words;
+    }
+
+    private static BoardSetting said(BoardSetting said, BoardSetting first) {
+        return new BoardSetting(
+                said.id(),
+                said.startDelaySeconds().isPresent() ? said.startDelaySeconds() : first.startDelaySeconds(),
+                said.stepSeconds().isPresent() ? said.stepSeconds() : first.stepSeconds());
+    }
+
+    /** On times that the plan states for outputs that have times of their own; 0 where it states none. */
+    private Map<String, Map<Integer, Double>> asked(
+            Map<String, TreeMap<Integer, String>> seats, Map<String, Assignment> words) {
+        Map<String, Map<Integer, Double>> asked = new HashMap<>();
+        seats.forEach((board, taken) -> {
+            if (index.typeOf(index.board(board).orElseThrow()).isTimedByOutput()) {
+                Map<Integer, Double> times = new HashMap<>();
+                taken.forEach((output, load) ->
+                        times.put(output, words.get(load).onSeconds().orElse(0)));
+                asked.put(board, times);
+            }
+        });
+        return asked;
+    }
+
+    /** What is behind a contactor comes on with it. */
+    private Placement withItsLead(Placement placement) {
+        return placement
+                .load()
+                .comesWith()
+                .map(lead -> new Placement(
+                        placement.load(),
+                        placement.assignment(),
+                        placement.panel(),
+                        placement.slots(),
+                        placement.phases(),
+                        Optional.empty(),
+                        Optional.ofNullable(placements.get(lead))
+                                .map(Placement::onSeconds)
+                                .orElse(OptionalDouble.empty())))
+                .orElse(placement);
     }
 
     private Placement place(Assignment assignment, Map<String, TreeMap<Integer, String>> seats) {
@@ -241,8 +313,15 @@ public final class Layout {
                 board.isPresent() ? onSecondsOf(assignment) : OptionalDouble.empty());
     }
 
-    /** When the output that the assignment names comes on, whoever has it; empty where there is no such output. */
+    /**
+     * When the output that the assignment names comes on, whoever has it, or that of the load that this one comes with;
+     * empty where there is no such output.
+     */
     OptionalDouble onSecondsOf(Assignment assignment) {
+        Optional<String> lead = index.load(assignment.load()).flatMap(Load::comesWith);
+        if (lead.isPresent()) {
+            return placement(lead.get()).map(Placement::onSeconds).orElse(OptionalDouble.empty());
+        }
         return places.switchingBoard(assignment)
                 .map(board -> OptionalDouble.of(
                         times.onSeconds(board.id(), assignment.output().getAsInt())))

@@ -25,13 +25,26 @@ public final class NeutralUse {
         return WorstNeutral.of(shares(system, fed)).amps();
     }
 
+    /** Of all that returns by the neutral of a node, at its worst use. */
+    static double worstAmps(Distribution.Point point, Collection<NodeLoads.Returned> returning) {
+        return WorstNeutral.of(returning.stream()
+                        .map(each -> NeutralCurrent.share(
+                                point.system(),
+                                each.phase(),
+                                each.part() * mostAmps(each.placement().load()),
+                                Lag.of(each.placement().load()),
+                                each.placement().load().harmonicRatio()))
+                        .toList())
+                .amps();
+    }
+
+    private static double mostAmps(Load load) {
+        return Math.max(load.runningAmps(), load.idleAmps());
+    }
+
     private static NeutralCurrent.Share share(PhaseSystem system, Placement placement) {
         Load load = placement.load();
         return NeutralCurrent.share(
-                system,
-                placement.phases().get(0),
-                Math.max(load.runningAmps(), load.idleAmps()),
-                Lag.of(load),
-                load.harmonicRatio());
+                system, placement.phases().get(0), mostAmps(load), Lag.of(load), load.harmonicRatio());
     }
 }

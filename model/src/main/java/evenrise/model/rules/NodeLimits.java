@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.project.DistributionNode;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
@@ -10,9 +11,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * What the supply or one panel can take.
+ * What the supply, one panel or one further node can take.
  *
- * @param node the panel's id, or {@link NodeFigures#SUPPLY}
+ * @param node the panel's or node's id, or {@link NodeFigures#SUPPLY}
  * @param label how messages call it
  * @param phases that it has, in the system's order: those of a panel's rows
  * @param ratedAmps rms rating of each line conductor
@@ -29,9 +30,10 @@ public record NodeLimits(
         double neutralFactor,
         OptionalDouble inrushLimitAmps) {
 
-    /** The limits of the supply, then of the panels in the project's order: as {@link Layout#nodes()}. */
+    /** The limits of the supply, then of the panels in the project's order, then of its further nodes: as {@link Layout#nodes()}. */
     public static List<NodeLimits> of(Project project) {
         Supply supply = project.supply();
+        Distribution distribution = Distribution.of(project);
         List<NodeLimits> all = new ArrayList<>();
         all.add(new NodeLimits(
                 NodeFigures.SUPPLY,
@@ -45,11 +47,21 @@ public record NodeLimits(
             all.add(new NodeLimits(
                     panel.id(),
                     "panel " + Say.quoted(panel.id()),
-                    new SlotLayout(panel, supply.system()).phases(),
+                    new SlotLayout(panel, distribution.of(panel).system()).phases(),
                     panel.ratedAmps(),
                     panel.continuousFractionUnder(supply),
                     panel.neutralFactor(),
                     panel.inrushLimitAmps()));
+        }
+        for (DistributionNode node : project.nodes()) {
+            all.add(new NodeLimits(
+                    node.id(),
+                    "node " + Say.quoted(node.id()),
+                    distribution.points().get(all.size()).system().phases(),
+                    node.ratedAmps(),
+                    node.continuousFraction().orElse(supply.continuousFraction()),
+                    node.neutralFactor(),
+                    node.inrushLimitAmps()));
         }
         return List.copyOf(all);
     }

@@ -19,6 +19,8 @@ final class OutputRule implements Rule {
         for (Placement placement : layout.placements()) {
             if (!placement.load().switched()) {
                 unswitched(placement, broken);
+            } else if (placement.isBehindAnother()) {
+                behindAnother(placement, broken);
             } else if (!placement.isSequenced()) {
                 broken.add(without(placement, layout));
             }
@@ -32,6 +34,18 @@ final class OutputRule implements Rule {
         said.output().ifPresent(output -> broken.add(refused(placement, "output " + output)));
         said.onSeconds().ifPresent(on -> broken.add(refused(placement, "switch-on time " + Say.seconds(on))));
         said.offSeconds().ifPresent(off -> broken.add(refused(placement, "switch-off time " + Say.seconds(off))));
+    }
+
+    private static void behindAnother(Placement placement, List<String> broken) {
+        Assignment said = placement.assignment();
+        String why = " is behind the contactor of load "
+                + Say.quoted(placement.load().comesWith().orElseThrow()) + ", but has ";
+        said.board()
+                .ifPresent(board -> broken.add("load " + Say.quoted(placement.id()) + why + "board " + Say.quoted(board)
+                        + "; none is allowed. Maybe clear it, or let the load come with nothing."));
+        said.output()
+                .ifPresent(output -> broken.add("load " + Say.quoted(placement.id()) + why + "output " + output
+                        + "; none is allowed. Maybe clear it, or let the load come with nothing."));
     }
 
     private static String refused(Placement placement, String what) {

@@ -1,14 +1,11 @@
 package evenrise.model.rules;
 
-import evenrise.model.electrical.Draw;
 import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.electrical.PeakInrush;
 import evenrise.model.plan.PeakBasis;
 import evenrise.model.plan.RangePeak;
 import evenrise.model.project.Load;
-import evenrise.model.project.Panel;
-import evenrise.model.project.Phase;
-import java.util.ArrayList;
+import evenrise.model.rules.Distribution.Point;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
@@ -38,14 +35,7 @@ final class PeakBases {
     }
 
     private List<RangePeak> peaks() {
-        List<RangePeak> peaks = new ArrayList<>();
-        peaks.add(peak(
-                layout.nodes().get(0),
-                layout.placements().stream().filter(Placement::fits).toList()));
-        for (Panel panel : layout.project().panels()) {
-            peaks.add(peak(layout.nodes().get(peaks.size()), layout.in(panel)));
-        }
-        return peaks;
+        return layout.distribution().points().stream().map(this::peak).toList();
     }
 
     private PeakBasis basis() {
@@ -86,28 +76,50 @@ final class PeakBases {
         return !Collections.disjoint(load.guessed(), RESTS_ON);
     }
 
-    private RangePeak peak(NodeFigures node, List<Placement> fed) {
-        double tolerance = layout.project().timingToleranceSeconds();
-        PeakInrush inrush = PeakInrush.of(fed.stream()
-                .map(each -> new Draw(
-                        InrushEnvelope.within(each.load(), tolerance, voltage.band()),
-                        each.phases().stream().distinct().toList(),
-                        each.onSeconds()))
-                .toList());
-        List<Phase> phases = layout.project().supply().system().phases();
-        Phase worst = phases.stream()
-                .reduce((kept, next) -> inrush.amps(next) > inrush.amps(kept) ? next : kept)
+    private RangePeak peak(Point point) {
+        NodeFigures node = layout.nodes().get(point.index());
+        List<Load> fed = layout.nodeLoads().seen(point.index()).stream()
+                .map(each -> each.placement().load())
+                .toList();
+        List<PhasePeak> peaks = phasePeaks(point);
+        PhasePeak worst = peaks.stream()
+                .reduce((kept, next) -> next.amps() > kept.amps() ? next : kept)
                 .orElseThrow();
-        boolean hasInrush = fed.stream().map(Placement::load).noneMatch(load -> lacksInrush(load) || isGuessed(load));
-        boolean hasWaveform = fed.stream().map(Placement::load).noneMatch(PeakBases::lacksWaveform);
+        boolean hasInrush = fed.stream().noneMatch(load -> lacksInrush(load) || isGuessed(load));
+        boolean hasWaveform = fed.stream().noneMatch(PeakBases::lacksWaveform);
+        boolean isPlain = !layout.distribution().feedsTransformers(point.index());
         return RangePeak.builder()
                 .node(node.node())
                 .nominalAmps(Referee.worstPeak(node).amps())
-                .rangeAmps(inrush.amps(worst))
-                .rangePhase(worst)
-                .rangeAtSeconds(inrush.atSeconds(worst))
-                .nominalBound(hasInrush)
-                .rangeBound(hasInrush && hasWaveform)
+                .rangeAmps(worst.amps())
+                .rangePhase(worst.phase())
+                .rangeAtSeconds(worst.atSeconds())
+                .nominalBound(hasInrush && isPlain)
+                .rangeBound(
+                        hasInrush && hasWaveform && isPlain && !layout.project().hasClocks())
                 .build();
+    }
+
+    private List<PhasePeak> phasePeaks(Point point) {
+        if (layout.project().hasClocks()) {
+            SystemPeaks systems =
+                    new SystemPeaks(layout, layout.nodeLoads().seen(point.index()), this::envelope, this::inUse);
+            return point.system().phases().stream().map(systems::peak).toList();
+        }
+        PeakInrush inrush = PeakInrush.of(layout.nodeLoads().draws(point.index(), each -> envelope(each.load())));
+        return point.system().phases().stream()
+                .map(phase -> new PhasePeak(phase, inrush.amps(phase), inrush.atSeconds(phase)))
+                .toList();
+    }
+
+    private InrushEnvelope envelope(Load load) {
+        return InrushEnvelope.within(load, layout.project().timingToleranceSeconds(), voltage.band());
+    }
+
+    /** In use at the crest that is stated of the idle current: in use it may be another, so that no bound is made of it. */
+    private double inUse(Load load) {
+        return InrushEnvelope.crestRatio(load)
+                * Math.max(load.idleAmps(), load.runningAmps())
+                * voltage.band().steadyRatio();
     }
 }

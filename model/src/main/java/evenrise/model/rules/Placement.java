@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
  * @param slots that its breaker takes; empty where it does not fit
  * @param phases of those slots, in their order
  * @param board that switches it; empty where it has no output of its own
- * @param onSeconds nominal time of that output; empty where it has none
+ * @param onSeconds nominal time of that output, or of the load behind whose contactor it is; empty where there is none
  */
 public record Placement(
         Load load,
@@ -37,7 +37,7 @@ public record Placement(
         return !slots.isEmpty();
     }
 
-    /** Whether it has an output of its own, hence a switch-on time. */
+    /** Whether it has an output, or shares another's by a contactor, hence a switch-on time. */
     public boolean isSequenced() {
         return onSeconds.isPresent();
     }
@@ -47,7 +47,12 @@ public record Placement(
         return onSeconds.orElseThrow();
     }
 
-    /** Output of its board; ask only what {@link #isSequenced()}. */
+    /** Whether it is behind the contactor of another load. */
+    public boolean isBehindAnother() {
+        return load.comesWith().isPresent();
+    }
+
+    /** Output of its board; ask only what has a board. */
     int output() {
         return assignment.output().orElseThrow();
     }

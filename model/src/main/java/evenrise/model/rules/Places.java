@@ -2,7 +2,6 @@ package evenrise.model.rules;
 
 import evenrise.model.plan.Assignment;
 import evenrise.model.project.Board;
-import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
 import java.util.List;
 import java.util.Optional;
@@ -15,9 +14,12 @@ final class Places {
         this.index = index;
     }
 
-    /** The board whose output the assignment names; empty for an unswitched load and where there is no such output. */
+    /** The board whose output the assignment names; empty for an unswitched load, for one behind another's
+     * contactor, and where there is no such output. */
     Optional<Board> switchingBoard(Assignment assignment) {
-        boolean switched = index.load(assignment.load()).filter(Load::switched).isPresent();
+        boolean switched = index.load(assignment.load())
+                .filter(load -> load.switched() && load.comesWith().isEmpty())
+                .isPresent();
         if (!switched || assignment.output().isEmpty()) {
             return Optional.empty();
         }
@@ -28,10 +30,15 @@ final class Places {
                 .filter(board -> output >= 1 && output <= index.typeOf(board).outputs());
     }
 
-    /** Refuses a slot beyond the panel before any arithmetic on it, which could overflow. */
+    /**
+     * Refuses a slot beyond the panel before any arithmetic on it, which could overflow; and more poles than the panel's
+     * system has phases.
+     */
     List<Integer> slotsAt(Assignment assignment, int poles) {
         return index.panel(assignment.panel())
                 .filter(panel -> assignment.slot() <= panel.slots())
+                .filter(panel -> poles
+                        <= index.distribution().of(panel).system().phases().size())
                 .map(panel -> index.slotsOf(panel).span(assignment.slot(), poles))
                 .orElse(List.of());
     }

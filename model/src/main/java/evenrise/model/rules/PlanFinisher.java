@@ -76,8 +76,8 @@ public final class PlanFinisher {
         List<Phase> phases =
                 load.map(found -> layout.places().phasesAt(bare, found.poles())).orElse(List.of());
         OptionalDouble on = layout.onSecondsOf(bare);
-        OptionalDouble off = on.isPresent()
-                ? OptionalDouble.of(layout.times().offSeconds(on.getAsDouble()))
+        OptionalDouble off = on.isPresent() && load.isPresent()
+                ? OptionalDouble.of(layout.clocks().offSeconds(load.get(), on.getAsDouble()))
                 : OptionalDouble.empty();
         return bare.with().phases(phases).onSeconds(on).offSeconds(off).build();
     }

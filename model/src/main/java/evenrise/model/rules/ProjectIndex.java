@@ -2,6 +2,7 @@ package evenrise.model.rules;
 
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
+import evenrise.model.project.GroupSeating;
 import evenrise.model.project.Load;
 import evenrise.model.project.OnEmergency;
 import evenrise.model.project.Panel;
@@ -23,23 +24,43 @@ public final class ProjectIndex {
     private final Map<String, BoardType> types;
     private final Map<String, ShutdownGroup> groups;
     private final Map<String, SlotLayout> slots = new LinkedHashMap<>();
+    private final Distribution distribution;
 
     /** Time and space: the project's size. */
     public ProjectIndex(Project project) {
         this.project = project;
         this.loads = byId(project.loads(), Load::id);
+        loads.replaceAll((id, load) -> withItsLead(load));
+        this.distribution = Distribution.of(project);
         this.panels = byId(project.panels(), Panel::id);
         this.boards = byId(project.boards(), Board::id);
         this.types = byId(project.boardTypes(), BoardType::id);
         this.groups = byId(project.shutdownGroups(), ShutdownGroup::id);
         panels.forEach((id, panel) ->
-                slots.put(id, new SlotLayout(panel, project.supply().system())));
+                slots.put(id, new SlotLayout(panel, distribution.of(panel).system())));
+    }
+
+    /** A load behind another's contactor belongs to that one's group and system. */
+    private Load withItsLead(Load load) {
+        return load.comesWith()
+                .map(loads::get)
+                .map(lead -> load.with()
+                        .shutdownGroup(lead.shutdownGroup())
+                        .system(lead.system())
+                        .build())
+                .orElse(load);
+    }
+
+    /** What feeds what. */
+    public Distribution distribution() {
+        return distribution;
     }
 
     public Project project() {
         return project;
     }
 
+    /** A load, with the group and system of the one that it comes with. */
     public Optional<Load> load(String id) {
         return Optional.ofNullable(loads.get(id));
     }
@@ -66,9 +87,15 @@ public final class ProjectIndex {
         return Optional.ofNullable(groups.get(id));
     }
 
-    /** Outputs of the largest board; 0 where there is none. */
+    /** Whether shutdown groups sit on a board whole and without interruption. */
+    public boolean seatsGroupsWhole(Board board) {
+        return typeOf(board).groups() == GroupSeating.ONE_BOARD;
+    }
+
+    /** Outputs of the largest board of those that seat groups whole; 0 where there is none. */
     public int largestBoardOutputs() {
         return boards.values().stream()
+                .filter(this::seatsGroupsWhole)
                 .mapToInt(board -> typeOf(board).outputs())
                 .max()
                 .orElse(0);

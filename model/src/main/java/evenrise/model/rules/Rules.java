@@ -28,7 +28,12 @@ public final class Rules {
             new NeutralRule(),
             new InrushLimitRule(),
             new EventInrushRule(),
-            new DurationRule());
+            new DurationRule(),
+            new SystemRule(),
+            new WithRule(),
+            new VoltageRule(),
+            new OffDelayRule(),
+            new SpareRule());
 
     private Rules() {}
 }

@@ -28,19 +28,29 @@ final class SlotRule implements Rule {
                 overlaps(placement, taken.get(placement.assignment().panel()), broken);
                 poles(placement, broken);
             } else {
-                broken.add(unfit(placement));
+                broken.add(unfit(placement, layout));
             }
         }
         return broken;
     }
 
-    private static String unfit(Placement placement) {
+    private static String unfit(Placement placement, Layout layout) {
         String load = "load " + Say.quoted(placement.id());
         if (placement.panel().isEmpty()) {
             return load + " is in panel " + Say.panelOf(placement)
                     + ", which the project does not have. Maybe move it to one of the project's panels.";
         }
         int poles = placement.load().poles();
+        int phases = layout.distribution()
+                .of(placement.panel().get())
+                .system()
+                .phases()
+                .size();
+        if (poles > phases) {
+            return load + " has " + poles + " poles, but panel " + Say.panelOf(placement) + " has "
+                    + (phases == 1 ? "1 phase" : phases + " phases")
+                    + ". Maybe move it to a panel below another transformer.";
+        }
         return load + " (" + poles + (poles == 1 ? " pole" : " poles") + ") does not fit at slot "
                 + placement.assignment().slot() + " of panel " + Say.panelOf(placement) + ", whose slots are 1 to "
                 + placement.panel().get().slots() + ". Maybe move it to a lower slot or to another panel.";

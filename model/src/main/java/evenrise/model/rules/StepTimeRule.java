@@ -18,7 +18,7 @@ final class StepTimeRule implements Rule {
         for (Placement placement : layout.placements()) {
             if (placement.isSequenced()) {
                 Assignment said = placement.assignment();
-                double off = layout.times().offSeconds(placement.on());
+                double off = layout.clocks().offSeconds(placement.load(), placement.on());
                 compare(placement, "on", said.onSeconds(), placement.on(), broken);
                 compare(placement, "off", said.offSeconds(), off, broken);
             }
@@ -26,11 +26,19 @@ final class StepTimeRule implements Rule {
         return broken;
     }
 
+    private static String giver(Placement placement) {
+        return placement
+                .load()
+                .comesWith()
+                .map(lead -> "the contactor of load " + Say.quoted(lead))
+                .orElseGet(() -> Say.outputOf(placement));
+    }
+
     private static void compare(
             Placement placement, String what, OptionalDouble said, double given, List<String> broken) {
         if (said.isEmpty() || Math.abs(said.getAsDouble() - given) > Tolerances.SECONDS) {
             broken.add("load " + Say.quoted(placement.id()) + ": the plan says " + what + " at " + Say.seconds(said)
-                    + ", but " + Say.outputOf(placement) + " gives " + Say.seconds(given)
+                    + ", but " + giver(placement) + " gives " + Say.seconds(given)
                     + " (within 0.5 ms). Maybe the board's setting or the output was changed by hand:"
                     + " write " + Say.seconds(given) + ".");
         }

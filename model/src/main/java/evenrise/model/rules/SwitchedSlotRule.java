@@ -1,5 +1,7 @@
 package evenrise.model.rules;
 
+import evenrise.model.project.Load;
+import evenrise.model.project.SwitchedBy;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -7,7 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** A switched load sits only in slots that take a switched breaker. */
+/** A load with a breaker that is switched sits only in slots that take a switched breaker. */
 final class SwitchedSlotRule implements Rule {
     @Override
     public String id() {
@@ -23,7 +25,7 @@ final class SwitchedSlotRule implements Rule {
                 .forEach(panel -> panel.switchedSlots().ifPresent(slots -> allowed.put(panel.id(), Set.copyOf(slots))));
         for (Placement placement : layout.placements()) {
             Set<Integer> switched = allowed.get(placement.assignment().panel());
-            if (placement.load().switched() && switched != null) {
+            if (needsOne(placement.load()) && switched != null) {
                 for (int slot : placement.slots()) {
                     if (!switched.contains(slot)) {
                         broken.add(message(placement, slot, switched));
@@ -32,6 +34,11 @@ final class SwitchedSlotRule implements Rule {
             }
         }
         return broken;
+    }
+
+    /** Behind a contactor any breaker does. */
+    private static boolean needsOne(Load load) {
+        return load.switched() && load.comesWith().isEmpty() && load.switchedBy() == SwitchedBy.BREAKER;
     }
 
     private static String message(Placement placement, int slot, Set<Integer> allowed) {

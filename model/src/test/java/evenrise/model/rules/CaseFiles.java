@@ -2,6 +2,7 @@ package evenrise.model.rules;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import evenrise.model.contract.BareList;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.Words;
 import java.io.IOException;
@@ -53,7 +54,11 @@ final class CaseFiles {
         } else if (absent) {
             return null;
         } else if (((Class<?>) type).isRecord()) {
-            return build(node, (Class<?>) type);
+            BareList bare = ((Class<?>) type).getAnnotation(BareList.class);
+            JsonNode object = bare != null && node.isArray()
+                    ? MAPPER.createObjectNode().set(Words.key(bare.value()), node)
+                    : node;
+            return build(object, (Class<?>) type);
         } else if (((Class<?>) type).isEnum()) {
             return Arrays.stream(((Class<?>) type).getEnumConstants())
                     .filter(each -> Words.word((Enum<?>) each).equals(node.asText()))

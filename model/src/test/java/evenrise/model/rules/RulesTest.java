@@ -23,7 +23,8 @@ class RulesTest {
             PlaceRulesTest.class,
             SequenceRulesTest.class,
             GroupRulesTest.class,
-            ElectricalRulesTest.class);
+            ElectricalRulesTest.class,
+            PlantRulesTest.class);
 
     /** Test groups whose natural name is taken by what they test. */
     private static final Map<String, String> OTHER_NAMES = Map.of("Phase", "Phases");

@@ -56,6 +56,7 @@ final class AuditJob {
 
     Listing nextLoad(NextLoadRequest request) {
         Layout layout = Subject.of(request.project(), request.plan()).layout();
+        Inputs.refuseUnshown(request.project(), layout.project());
         return style -> NextLoadText.lines(layout, request.amps(), request.poles(), style.isFull(), style.paint());
     }
 

@@ -17,6 +17,12 @@ final class BillJob {
         request.csv().ifPresent(path -> Outputs.refuseInputs(path, inputs));
         Project project = Inputs.project(request.project()).value().orElseThrow();
         request.plan().ifPresent(plan -> Inputs.plan(plan, project));
+        if (!project.nodes().isEmpty()) {
+            watch.notes()
+                    .accept(
+                            request.project().name()
+                                    + ": the bill counts no nodes, transformers or their feeders, for the catalogue prices none.");
+        }
         watch.at(Stage.WRITING);
         BillOfMaterials bill = BillOfMaterials.of(project);
         request.csv().ifPresent(path -> Outputs.write(() -> WholeFile.write(path, Csv.of(BillText.values(bill)))));

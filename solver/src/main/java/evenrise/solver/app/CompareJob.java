@@ -37,6 +37,7 @@ final class CompareJob {
 
     CompareResult run() {
         Project subject = Inputs.project(request.project()).value().orElseThrow();
+        Inputs.refuseUnplanned(request.project(), subject);
         Catalogue catalogue = checked(subject);
         Path folder = folder();
         List<Scenarios.Cell> cells = new Scenarios(subject).cells(counts(request.panels()), counts(request.boards()));

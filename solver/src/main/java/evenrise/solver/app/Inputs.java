@@ -6,6 +6,7 @@ import evenrise.model.file.Reading;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Board;
 import evenrise.model.project.Load;
+import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
 import evenrise.solver.report.Numbers;
 import java.util.List;
@@ -47,6 +48,33 @@ final class Inputs {
                     + " of this plan are not in the project; they are left out.");
         }
         return plan;
+    }
+
+    /**
+     * Says which parts of a project are not planned yet, where it has any.
+     *
+     * @throws JobFailed that names them all
+     */
+    static void refuseUnplanned(Source source, Project project) {
+        refuse(source, PlantPart.beyondSearch(project), "does not plan");
+    }
+
+    /**
+     * Says with which parts of a project no events are worked out yet, nor documents written.
+     *
+     * @throws JobFailed that names them all
+     */
+    static void refuseUnshown(Source source, Project project) {
+        refuse(source, PlantPart.beyondEvents(project), "does not show");
+    }
+
+    private static void refuse(Source source, List<PlantPart> beyond, String what) {
+        if (!beyond.isEmpty()) {
+            throw new JobFailed(
+                    JobFailed.Reason.INPUT,
+                    source.name() + ": this version " + what + " plants with " + PlantPart.listed(beyond)
+                            + " yet; an audit judges their plans.");
+        }
     }
 
     /** What is well-formed but cannot come out well. */

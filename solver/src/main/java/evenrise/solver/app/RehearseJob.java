@@ -38,6 +38,7 @@ final class RehearseJob {
         request.script().ifPresent(inputs::add);
         request.trace().ifPresent(path -> Outputs.refuseInputs(path, inputs));
         AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan());
+        Inputs.refuseUnshown(request.project(), subject.project());
         Evaluation evaluation = subject.evaluation(Optional.empty());
         EventScript script = script(request, subject.project());
         watch.at(Stage.JUDGING);
@@ -56,6 +57,7 @@ final class RehearseJob {
     TrialsResult trials(TrialsRequest request) {
         request.into().ifPresent(path -> Outputs.refuseInputs(path, List.of(request.project(), request.plan())));
         AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan());
+        Inputs.refuseUnshown(request.project(), subject.project());
         Evaluation evaluation = subject.evaluation(Optional.empty());
         watch.at(Stage.TRIALS);
         List<NodeScatter> nodes = scatter(subject.layout(), request.trials(), request.effort());

@@ -49,6 +49,7 @@ final class ReworkJob {
     ReworkResult run() {
         Reading<Project> read = Inputs.project(asked.project());
         Project subject = read.value().orElseThrow();
+        Inputs.refuseUnplanned(asked.project(), subject);
         Plan built = Inputs.plan(asked.plan(), subject);
         Optional<Measured> readings = asked.measured().map(file -> Readings.of(file, subject, built));
         ReworkFolder folder = ReworkFolder.of(asked.folder(), inputs());

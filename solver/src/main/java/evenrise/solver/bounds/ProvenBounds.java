@@ -2,6 +2,7 @@ package evenrise.solver.bounds;
 
 import evenrise.model.plan.Bounds;
 import evenrise.model.project.ObjectiveWeights;
+import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Objective;
 import java.util.function.BooleanSupplier;
@@ -15,6 +16,15 @@ public final class ProvenBounds {
     private static final int MANY_LOADS = 6000;
 
     private static final int EFFORT_FOR_MANY = 6;
+
+    /** No argument carries over to parts that none was made for: no figure of a plan is below 0, and no more is said. */
+    private static final Bounds NOTHING_PROVEN = Bounds.builder()
+            .objective(0)
+            .peakInrushAmps(0)
+            .supplyDeviationAmps(0)
+            .panelDeviationsAmps(0)
+            .durationSeconds(0)
+            .build();
 
     private ProvenBounds() {}
 
@@ -38,6 +48,9 @@ public final class ProvenBounds {
      * @param leastPeakAmps what the peak of no plan that keeps every rule stays below
      */
     public static Bounds of(Project project, double leastPeakAmps, BooleanSupplier stop) {
+        if (!PlantPart.beyondSearch(project).isEmpty()) {
+            return NOTHING_PROVEN;
+        }
         Subject subject = new Subject(project);
         int effort = project.loads().size() > MANY_LOADS ? EFFORT_FOR_MANY : EFFORT;
         ObjectiveWeights weights = project.objective();

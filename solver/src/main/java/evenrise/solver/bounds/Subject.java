@@ -4,6 +4,7 @@ import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Load;
+import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
 import evenrise.model.rules.Tolerances;
@@ -32,6 +33,9 @@ final class Subject {
     final TimeGrid grid;
 
     Subject(Project project) {
+        if (!PlantPart.beyondSearch(project).isEmpty()) {
+            throw new IllegalArgumentException("no bound is proven with these parts yet");
+        }
         this.project = project;
         this.phases = project.supply().system().phases().size();
         this.toleranceSeconds = project.timingToleranceSeconds();

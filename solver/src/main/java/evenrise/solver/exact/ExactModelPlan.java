@@ -116,8 +116,8 @@ final class ExactModelPlan {
         for (Board board : project.boards()) {
             BoardSetting setting = settings.get(board.id());
             boards.ifPresent(it -> {
-                choice.among(it.delays(board), delay -> setting != null && delay == setting.startDelaySeconds());
-                choice.among(it.steps(board), step -> setting != null && step == setting.stepSeconds());
+                choice.among(it.delays(board), delay -> setting != null && delay == setting.delaySeconds());
+                choice.among(it.steps(board), step -> setting != null && step == setting.betweenSeconds());
             });
         }
     }

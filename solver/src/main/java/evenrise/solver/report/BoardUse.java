@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 /**
  * How one board is set and used.
  *
+ * @param startDelaySeconds empty, as the step, where each output has a time of its own
  * @param firstOnSeconds first switch-on; empty where the board switches nothing
  * @param groups shutdown groups it switches, in the order of its outputs
  */
@@ -20,8 +21,8 @@ public record BoardUse(
         String type,
         String panel,
         Optional<String> after,
-        double startDelaySeconds,
-        double stepSeconds,
+        OptionalDouble startDelaySeconds,
+        OptionalDouble stepSeconds,
         int outputsUsed,
         int outputs,
         OptionalDouble firstOnSeconds,

@@ -9,6 +9,7 @@ import evenrise.model.rules.Proof;
 import evenrise.model.rules.Tolerances;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** A plan's figures, one a line, each beside the limit that the project sets it. */
 final class KeyFigures {
@@ -59,6 +60,7 @@ final class KeyFigures {
                 "A rms",
                 Numbers.amps(neutralLimit),
                 "");
+        further(metrics, table);
         table.row(
                 limited(metrics.durationSeconds(), project.maxDurationSeconds(), Tolerances.SECONDS),
                 "Sequence, to the last switch-on",
@@ -83,6 +85,26 @@ final class KeyFigures {
         PeakWords.notes(basis, named).forEach(section::text);
         evaluation.withoutPlace().ifPresent(what -> section.text(Tone.BAD, "All of these are " + what + "."));
         return section.lines();
+    }
+
+    /** Figures that only some plants have. */
+    private static void further(Metrics metrics, Table table) {
+        metrics.sourcePeaksAmps()
+                .ifPresent(amps -> table.row(
+                        "Peaks of the further sources, summed", Numbers.amps(amps), "A peak", Numbers.NONE, ""));
+        metrics.worstNodeImbalancePercent()
+                .ifPresent(percent ->
+                        table.row("Imbalance of the worst node", Numbers.percent(percent), "%", Numbers.NONE, ""));
+        counted(table, "Panels that racks spread over, beyond one each", metrics.rackPanels());
+        counted(table, "Boards that racks spread over, beyond one each", metrics.rackBoards());
+        counted(table, "Rows between the loads of racks", metrics.rackRows());
+        counted(table, "Breakers moved", metrics.movedBreakers());
+        counted(table, "Leads moved", metrics.movedLeads());
+        counted(table, "Settings changed", metrics.movedSettings());
+    }
+
+    private static void counted(Table table, String figure, OptionalInt count) {
+        count.ifPresent(it -> table.row(figure, Integer.toString(it), "", Numbers.NONE, ""));
     }
 
     private static String gap(Proof proof) {

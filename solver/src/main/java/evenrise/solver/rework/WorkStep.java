@@ -101,7 +101,7 @@ public record WorkStep(
                 OptionalInt.empty(),
                 Optional.of(change.board()),
                 OptionalInt.empty(),
-                OptionalDouble.of(change.to().startDelaySeconds()),
-                OptionalDouble.of(change.to().stepSeconds()));
+                OptionalDouble.of(change.to().delaySeconds()),
+                OptionalDouble.of(change.to().betweenSeconds()));
     }
 }

@@ -54,8 +54,7 @@ final class Stretched {
 
     private Plan plan(Plan plan) {
         List<BoardSetting> settings = plan.boards().stream()
-                .map(each ->
-                        new BoardSetting(each.id(), each.startDelaySeconds() * factor, each.stepSeconds() * factor))
+                .map(each -> new BoardSetting(each.id(), each.delaySeconds() * factor, each.betweenSeconds() * factor))
                 .toList();
         return plan.with()
                 .boards(settings)

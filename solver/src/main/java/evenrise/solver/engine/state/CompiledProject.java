@@ -6,6 +6,7 @@ import evenrise.model.project.Load;
 import evenrise.model.project.OnEmergency;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
+import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
 import evenrise.model.project.ShutdownGroup;
 import evenrise.model.project.SlotLayout;
@@ -102,6 +103,10 @@ public final class CompiledProject {
 
     /** @param placesAll whether a place that breaks a rating is better than none */
     public CompiledProject(Project project, boolean placesAll) {
+        List<PlantPart> beyond = PlantPart.beyondSearch(project);
+        if (!beyond.isEmpty()) {
+            throw new IllegalArgumentException("not planned yet: " + PlantPart.listed(beyond));
+        }
         this.project = project;
         unassignedCharge = placesAll ? Charges.unassignedAtAnyCurrent(project) : Charges.UNASSIGNED;
         List<Phase> phases = project.supply().system().phases();

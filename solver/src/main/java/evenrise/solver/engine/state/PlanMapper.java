@@ -36,8 +36,8 @@ public final class PlanMapper {
             if (board != null) {
                 sums.set(
                         board,
-                        nearest(compiled.startDelays[board], setting.startDelaySeconds()),
-                        nearest(compiled.steps[board], setting.stepSeconds()));
+                        nearest(compiled.startDelays[board], setting.delaySeconds()),
+                        nearest(compiled.steps[board], setting.betweenSeconds()));
             }
         }
         sums.settle();

@@ -65,8 +65,8 @@ final class ControlTables {
                     board.type(),
                     board.panel(),
                     board.after().orElse("the command"),
-                    layout.setting(board).startDelaySeconds(),
-                    layout.setting(board).stepSeconds(),
+                    layout.setting(board).delaySeconds(),
+                    layout.setting(board).betweenSeconds(),
                     layout.outputs(board.id()).size(),
                     outputs,
                     unused(layout.outputs(board.id()).keySet(), outputs)));

@@ -96,8 +96,8 @@ final class Differences {
     }
 
     private static String words(BoardSetting setting) {
-        return "start delay " + Numbers.seconds(setting.startDelaySeconds()) + " s, step "
-                + Numbers.seconds(setting.stepSeconds()) + " s";
+        return "start delay " + Numbers.seconds(setting.delaySeconds()) + " s, step "
+                + Numbers.seconds(setting.betweenSeconds()) + " s";
     }
 
     private static String words(Layout layout, Assignment it) {

@@ -1,0 +1,76 @@
+package evenrise.model.check;
+
+import evenrise.model.project.BoardType;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Kinds of board state the times that belong to their timing, and no others. */
+final class BoardKinds {
+    private BoardKinds() {}
+
+    static void check(ProjectParts parts, Consumer<Finding> found) {
+        List<BoardType> types = parts.project.boardTypes();
+        for (int i = 0; i < types.size(); i++) {
+            String at = "/board_types/" + i;
+            if (parts.knows(at + "/timing")) {
+                times(parts, types.get(i), at, found);
+            }
+            if (types.get(i).spareOutputs() > types.get(i).outputs()
+                    && parts.knows(at + "/outputs")
+                    && parts.knows(at + "/spare_outputs")) {
+                found.accept(Finding.error(
+                        at + "/spare_outputs",
+                        "" + types.get(i).spareOutputs(),
+                        "at most " + types.get(i).outputs() + ", the outputs of the board",
+                        ""));
+            }
+        }
+    }
+
+    private static void times(ProjectParts parts, BoardType type, String at, Consumer<Finding> found) {
+        if (type.isTimedByOutput()) {
+            none(type.startDelaySeconds(), at + "/start_delay_s", found);
+            none(type.stepSeconds(), at + "/step_s", found);
+            if (type.timesSeconds().isEmpty() && parts.knows(at + "/times_s")) {
+                found.accept(Finding.error(
+                        at + "/times_s",
+                        "missing",
+                        "a list of numbers, or a range with from, to and by: each output has a time of its own",
+                        "Maybe add \"times_s\"."));
+            }
+            type.timesSeconds()
+                    .filter(times -> !times.isWhole() && parts.knows(at + "/times_s"))
+                    .ifPresent(times -> found.accept(Finding.error(
+                            at + "/times_s",
+                            "no range",
+                            "from, to and by, and to no less than from",
+                            "Maybe write the times as a list.")));
+            return;
+        }
+        some(parts, type.startDelaySeconds(), "start_delay_s", at, found);
+        some(parts, type.stepSeconds(), "step_s", at, found);
+        if (type.timesSeconds().isPresent()) {
+            found.accept(Finding.error(
+                    at + "/times_s",
+                    "there though the board has one start delay and one step",
+                    "nothing, or timing each",
+                    "Maybe set timing to each."));
+        }
+    }
+
+    private static void none(List<Double> times, String at, Consumer<Finding> found) {
+        if (!times.isEmpty()) {
+            found.accept(Finding.error(
+                    at,
+                    "there though each output has a time of its own",
+                    "nothing, or timing stepped",
+                    "Maybe write them as times_s."));
+        }
+    }
+
+    private static void some(ProjectParts parts, List<Double> times, String key, String at, Consumer<Finding> found) {
+        if (times.isEmpty() && parts.knows(at + "/" + key)) {
+            found.accept(Finding.error(at + "/" + key, "missing", "a list of numbers", "Maybe add \"" + key + "\"."));
+        }
+    }
+}
