@@ -162,7 +162,7 @@ final class TreeReader {
     }
 
     private Unreadable broken(Exception e, Format format) {
-        String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+        String why = e.getMessage() == null ? "it ends or turns where it must not" : e.getMessage();
         JsonLocation at = parser.currentLocation();
         if (e instanceof JsonProcessingException json) {
             why = json.getOriginalMessage();
@@ -185,8 +185,14 @@ final class TreeReader {
                 cutShort ? "Maybe an earlier write was cut short, or a bracket or quote is not closed." : "");
     }
 
+    /** What the parser says, without the names of its classes, which would help nobody. */
     private static String reason(String message) {
-        String line = message.lines().findFirst().orElse("").replaceAll("\\s*\\(start marker at .*", "");
+        String line = message.lines()
+                .findFirst()
+                .orElse("")
+                .replaceAll("\\s*+\\(start marker at .*", "")
+                .replaceAll(", got this instead: <.*", "")
+                .replaceAll("[(<]?\\b(?:com|org|java|io)\\.[\\w.$]+.*", "");
         return Shown.safe(line.length() > LONGEST_REASON ? line.substring(0, LONGEST_REASON) + "…" : line);
     }
 

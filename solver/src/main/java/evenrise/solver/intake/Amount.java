@@ -17,6 +17,9 @@ record Amount(double value, String unit) {
     /** A comma or point before one or two digits, or before more than three, can only be a decimal mark. */
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[-+]?[0-9]*,([0-9]{1,2}|[0-9]{4,})(?![0-9.,]).*");
 
+    /** Longer texts are no numbers with a unit; patterns need not look at them. */
+    private static final int LONGEST = 60;
+
     /** The same where nothing tells whether a comma is a decimal mark. */
     static Optional<Amount> of(String text) {
         return of(text, false);
@@ -29,7 +32,7 @@ record Amount(double value, String unit) {
      */
     static Optional<Amount> of(String text, boolean isCommaDecimal) {
         Matcher matcher = SHAPE.matcher(text.strip());
-        if (!matcher.matches()) {
+        if (text.length() > LONGEST || !matcher.matches()) {
             return Optional.empty();
         }
         Optional<Double> number = number(matcher.group(1), isCommaDecimal);
@@ -38,7 +41,7 @@ record Amount(double value, String unit) {
 
     /** Whether the text can only be read with a comma as its decimal mark. */
     static boolean showsDecimalComma(String text) {
-        return DECIMAL_COMMA.matcher(text.strip()).matches();
+        return text.length() <= LONGEST && DECIMAL_COMMA.matcher(text.strip()).matches();
     }
 
     /**

@@ -34,7 +34,13 @@ record Connection(int poles, String assumed, String question, String problem) {
     private static final Pattern VOLTS = Pattern.compile(
             "~?" + NUMBER + "(k?v)?(?:ac)?(?:([-–—/]|to|bis|y/?|a|±)" + NUMBER + ")?(k?v)?(?:ac|rms|eff)?~?[,;]?");
 
+    /** Longer texts are no voltages; patterns need not look at them. */
+    private static final int LONGEST = 120;
+
     static Connection of(String written, String usualUnit, PhaseSystem system, double phaseVolts) {
+        if (written.length() > LONGEST) {
+            return problem("'" + Figures.cut(written) + "' is no voltage. Maybe another column holds it.");
+        }
         String text = Meaning.folded(written).replaceAll("\\s", "");
         if (text.matches("[-–—]*|n/?a|\\?")) {
             return new Connection(1, "one pole where no voltage is stated", "", "");

@@ -52,8 +52,10 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
         Map<Meaning, Integer> columns = new EnumMap<>(Meaning.class);
         Map<Meaning, String> units = new EnumMap<>(Meaning.class);
         List<Notice> notices = new ArrayList<>();
+        List<String> plain =
+                row.cells().stream().map(cell -> Meaning.plain(cell.text())).toList();
         for (Meaning meaning : Meaning.values()) {
-            int found = column(row, meaning, mapped, columns);
+            int found = column(row, plain, meaning, mapped, columns);
             if (found < 0) {
                 meaning.mapped(mapped).ifPresent(name -> notices.add(missing(sheet, row, meaning, name)));
                 continue;
@@ -114,7 +116,8 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
                 .findFirst());
     }
 
-    private static int column(Sheet.Row row, Meaning meaning, Columns mapped, Map<Meaning, Integer> taken) {
+    private static int column(
+            Sheet.Row row, List<String> plain, Meaning meaning, Columns mapped, Map<Meaning, Integer> taken) {
         Optional<String> wanted = meaning.mapped(mapped);
         int best = -1;
         int bestMatch = 0;
@@ -123,8 +126,9 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
             if (taken.containsValue(i)) {
                 continue;
             }
-            int match = wanted.map(name -> name.strip().equalsIgnoreCase(header) ? 3 : 0)
-                    .orElseGet(() -> meaning.match(header));
+            int match = wanted.isPresent()
+                    ? wanted.get().strip().equalsIgnoreCase(header) ? 3 : 0
+                    : meaning.match(plain.get(i));
             if (match > bestMatch) {
                 best = i;
                 bestMatch = match;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** What a column may hold, with the words by which the trade heads it in English, German, French and Spanish. */
 enum Meaning {
@@ -173,9 +174,12 @@ enum Meaning {
     private final Function<Columns, Optional<String>> mapped;
     private final List<String> words;
 
+    /** Longer texts are no headers. */
+    private static final int LONGEST_HEADER = 200;
+
     Meaning(Function<Columns, Optional<String>> mapped, String... words) {
         this.mapped = mapped;
-        this.words = List.of(words);
+        this.words = Stream.of(words).map(Meaning::plain).toList();
     }
 
     Optional<String> mapped(Columns columns) {
@@ -191,15 +195,17 @@ enum Meaning {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    /** How well a header says this: 2 where it is one of the words, 1 where it begins or ends with one, else 0. */
-    int match(String header) {
-        String plain = plain(header);
-        if (plain.isEmpty()) {
+    /**
+     * How well a header says this: 2 where it is one of the words, 1 where it begins or ends with one, else 0.
+     *
+     * @param plain the header, {@link #plain}
+     */
+    int match(String plain) {
+        if (plain.isEmpty() || plain.length() > LONGEST_HEADER) {
             return 0;
         }
         int best = 0;
-        for (String word : words) {
-            String own = plain(word);
+        for (String own : words) {
             if (plain.equals(own)) {
                 return 2;
             }
@@ -212,7 +218,7 @@ enum Meaning {
 
     /** Lower case without accents, units in brackets and punctuation. */
     static String plain(String header) {
-        String bare = header.replaceAll("[(\\[].*?[)\\]]", " ");
+        String bare = header.replaceAll("[(\\[][^(\\[)\\]]*+[)\\]]", " ");
         if (bare.isBlank()) {
             bare = header;
         }

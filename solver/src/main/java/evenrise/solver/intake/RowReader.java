@@ -1,5 +1,6 @@
 package evenrise.solver.intake;
 
+import evenrise.model.check.Shown;
 import evenrise.model.electrical.LinePower;
 import evenrise.model.electrical.motor.FullLoadCurrent;
 import evenrise.model.intake.Mapping;
@@ -18,6 +19,11 @@ import java.util.TreeSet;
 /** Reads the rows below a header, each into pieces of equipment or into problems with their places. */
 final class RowReader {
     private static final int MOST_PIECES = 10_000;
+
+    /** Below it no piece draws anything that counts, and ratios of its figures say nothing. */
+    private static final double LEAST_AMPS = 0.001;
+
+    private static final double LEAST_POWER_FACTOR = 0.01;
 
     private final Sheet sheet;
     private final Header header;
@@ -157,7 +163,7 @@ final class RowReader {
             figures.problem(
                     row,
                     Meaning.QUANTITY,
-                    "'" + figures.text(row, Meaning.QUANTITY) + "', expected a whole number from 1 to " + MOST_PIECES
+                    "'" + Figures.cut(figures.text(row, Meaning.QUANTITY)) + "', expected a whole number from 1 to " + MOST_PIECES
                             + ".");
             return 1;
         }
@@ -251,8 +257,9 @@ final class RowReader {
         String text = figures.text(row, Meaning.POWER_FACTOR);
         double factor = stated.getAsDouble();
         factor = factor > 1 && text.contains("%") ? factor / 100 : factor;
-        if (factor <= 0 || factor > 1) {
-            figures.problem(row, Meaning.POWER_FACTOR, "'" + text + "', expected more than 0, at most 1.");
+        if (!(factor >= LEAST_POWER_FACTOR && factor <= 1)) {
+            figures.problem(
+                    row, Meaning.POWER_FACTOR, "'" + Figures.cut(text) + "', expected at least 0.01, at most 1.");
             return 0;
         }
         return factor;
@@ -268,7 +275,7 @@ final class RowReader {
             figures.problem(
                     row,
                     meaning,
-                    String.format(Locale.ROOT, "'%s', expected 0 to %,.0f A.", figures.text(row, meaning), most));
+                    String.format(Locale.ROOT, "'%s', expected 0 to %,.0f A.", Figures.cut(figures.text(row, meaning)), most));
         }
         return stated;
     }
@@ -305,7 +312,7 @@ final class RowReader {
                             Locale.ROOT,
                             "'%s': no table has the full-load current of that at %.0f V. Maybe state it in ampere, by"
                                     + " the nameplate.",
-                            figures.text(row, Meaning.WATTS),
+                            Figures.cut(figures.text(row, Meaning.WATTS)),
                             volts));
         }
         return found;
@@ -326,15 +333,15 @@ final class RowReader {
             found = OptionalDouble.of(watts.getAsDouble() / perAmp / powerFactor);
             from = Meaning.WATTS;
         }
-        if (found.isPresent() && (found.getAsDouble() <= 0 || found.getAsDouble() > 6300)) {
+        if (found.isPresent() && !(found.getAsDouble() >= LEAST_AMPS && found.getAsDouble() <= 6300)) {
             figures.problem(
                     row,
                     from,
                     String.format(
                             Locale.ROOT,
-                            "'%s' makes %.3f A a piece, expected more than 0, at most 6300 A.",
-                            figures.text(row, from),
-                            found.getAsDouble()));
+                            "'%s' makes %s A a piece, expected at least 0.001, at most 6300 A.",
+                            Figures.cut(figures.text(row, from)),
+                            Shown.number(found.getAsDouble())));
             return OptionalDouble.empty();
         }
         return found;

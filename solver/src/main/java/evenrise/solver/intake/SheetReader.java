@@ -13,10 +13,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import java.util.zip.ZipFile;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -25,10 +25,16 @@ import org.dhatim.fastexcel.reader.ReadingOptions;
 
 /** Takes the cells out of a file. A workbook's merged cells hold their value in the first of them, the others are empty. */
 final class SheetReader {
-    /** Larger files are no equipment lists. */
-    private static final long MOST_BYTES = 200L << 20;
+    /** Larger files are no equipment lists; of ten thousand rows one has some ten million bytes. */
+    private static final long MOST_BYTES = 50L << 20;
 
     private static final int MOST_COLUMNS = 1000;
+
+    /** Most cells of all sheets: bounds the memory that a hostile file takes. */
+    private static final int MOST_CELLS = 2_000_000;
+
+    private static final String NOT_WHOLE =
+            "it is no whole workbook. Maybe open it in a spreadsheet program and save it anew";
 
     private SheetReader() {}
 
@@ -38,7 +44,7 @@ final class SheetReader {
             throw new IOException("it is a directory");
         }
         if (Files.size(file) > MOST_BYTES) {
-            throw new IOException("it is larger than 200 MiB");
+            throw new IOException("it is larger than 50 MiB");
         }
         try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
             in.mark(4);
@@ -50,7 +56,7 @@ final class SheetReader {
                 throw new IOException("it is a workbook of the old binary kind. Maybe save it as .xlsx");
             }
             if (isZip) {
-                refuseWhatUnpacksHuge(file);
+                WorkbookGuard.check(file, MOST_BYTES);
             }
             return isZip ? workbook(in) : List.of(text(in.readAllBytes()));
         }
@@ -58,11 +64,19 @@ final class SheetReader {
 
     private static List<Sheet> workbook(InputStream in) throws IOException {
         List<Sheet> sheets = new ArrayList<>();
+        long cells = 0;
         try (ReadableWorkbook workbook = new ReadableWorkbook(in, new ReadingOptions(true, false))) {
             for (org.dhatim.fastexcel.reader.Sheet sheet : workbook.getSheets().toList()) {
                 List<Sheet.Row> rows = new ArrayList<>();
                 try (Stream<org.dhatim.fastexcel.reader.Row> stream = sheet.openStream()) {
-                    stream.forEach(row -> rows.add(row(row)));
+                    for (Iterator<org.dhatim.fastexcel.reader.Row> each = stream.iterator(); each.hasNext(); ) {
+                        Sheet.Row row = row(each.next());
+                        cells += row.cells().size();
+                        if (cells > MOST_CELLS) {
+                            throw new TooMany();
+                        }
+                        rows.add(row);
+                    }
                 }
                 boolean isCautions = !rows.isEmpty() && rows.stream().allMatch(SheetReader::isCaution);
                 if (!isCautions) {
@@ -73,11 +87,12 @@ final class SheetReader {
                                     .toList()));
                 }
             }
+        } catch (TooMany e) {
+            throw e;
         } catch (IOException | RuntimeException e) {
             // What the parsers throw for some broken workbooks is not declared; nothing of ours throws in there. Their
             // words are about their own classes and would help nobody.
-            throw new IOException(
-                    "it is no whole workbook. Maybe open it in a spreadsheet program and save it anew", e);
+            throw new IOException(NOT_WHOLE, e);
         }
         return sheets;
     }
@@ -87,20 +102,12 @@ final class SheetReader {
         return Cautions.isComment(row.cell(0).text());
     }
 
-    /** A small file can unpack to gigabytes: the sizes are in its directory, before anything is unpacked. */
-    private static void refuseWhatUnpacksHuge(Path file) throws IOException {
-        long bytes;
-        try (ZipFile zip = new ZipFile(file.toFile())) {
-            bytes = zip.stream()
-                    .mapToLong(entry -> Math.max(0, entry.getSize()))
-                    .sum();
-        } catch (IOException e) {
-            throw new IOException(
-                    "it is no whole workbook. Maybe open it in a spreadsheet program and save it anew", e);
-        }
-        if (bytes > MOST_BYTES) {
-            throw new IOException(
-                    "it is a workbook of more than 200 MiB when unpacked, too large for an equipment list");
+    /** More cells than a list has. */
+    private static final class TooMany extends IOException {
+        private static final long serialVersionUID = 1;
+
+        TooMany() {
+            super("it has more than " + MOST_CELLS + " cells, too many for an equipment list");
         }
     }
 
@@ -148,9 +155,16 @@ final class SheetReader {
                 .setDelimiter(delimiter(text))
                 .setIgnoreEmptyLines(false)
                 .get();
+        long last = 0;
+        long all = 0;
         try (Reader reader = new StringReader(text);
                 CSVParser parser = CSVParser.parse(reader, format)) {
             for (CSVRecord each : parser) {
+                last = parser.getCurrentLineNumber();
+                all += each.size();
+                if (all > MOST_CELLS) {
+                    throw new TooMany();
+                }
                 List<Cell> cells = new ArrayList<>();
                 each.stream().limit(MOST_COLUMNS).forEach(cell -> cells.add(Cell.text(cell)));
                 Sheet.Row row = new Sheet.Row((int) each.getRecordNumber(), cells);
@@ -158,8 +172,14 @@ final class SheetReader {
                     rows.add(row);
                 }
             }
+        } catch (TooMany e) {
+            throw e;
         } catch (IOException | IllegalStateException | java.io.UncheckedIOException e) {
-            throw new IOException("it is no whole table of values: " + e.getMessage(), e);
+            // The parser's words are about its own classes and would help nobody.
+            throw new IOException(
+                    "it is no whole table of values after line " + last
+                            + ". Maybe a quote is not closed, or text follows a closing one",
+                    e);
         }
         return new Sheet("", rows);
     }

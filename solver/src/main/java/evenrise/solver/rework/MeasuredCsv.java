@@ -115,8 +115,8 @@ public final class MeasuredCsv {
                 }
             }
         } catch (IOException | UncheckedIOException | IllegalStateException e) {
-            problems.add("after line " + line + ": this is no table: " + e.getMessage()
-                    + " Save the readings as CSV, a row a line, quotes closed.");
+            problems.add("after line " + line + ": this is no table. Maybe a quote is not closed, or text follows a"
+                    + " closing one. Save the readings as CSV, a row a line.");
         }
         if (columns.isEmpty() && problems.isEmpty()) {
             problems.add(
@@ -138,7 +138,7 @@ public final class MeasuredCsv {
         for (int i = 0; i < record.size(); i++) {
             String word = record.get(i)
                     .toLowerCase(Locale.ROOT)
-                    .replaceAll("[(\\[].*?[)\\]]", "")
+                    .replaceAll("[(\\[][^(\\[)\\]]*+[)\\]]", "")
                     .strip()
                     .replaceAll("[\\s.-]+", "_");
             for (Column column : Column.values()) {

@@ -1,0 +1,48 @@
+package evenrise.solver.cli;
+
+import evenrise.model.plan.Plan;
+import evenrise.solver.engine.Planner;
+import evenrise.solver.engine.PlanningOutcome;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+/** The program as it is delivered, its engine included, inside this process. */
+public final class WholeProgram {
+    private static final PlannerSource SEARCH_ALONE = (request, listener, note) -> {
+        QuietLibraries.hush();
+        Planner planner = new Planner(request, listener);
+        return new PlannerSource.Search() {
+            @Override
+            public PlanningOutcome plan() {
+                return planner.plan();
+            }
+
+            @Override
+            public Optional<Plan> best() {
+                return planner.best();
+            }
+
+            @Override
+            public void stop() {
+                planner.stop();
+            }
+        };
+    };
+
+    private WholeProgram() {}
+
+    /** What a command printed and how it ended. */
+    public record Ended(int code, String out, String err) {}
+
+    /** @param isProving whether the exact solver works beside the search, which takes most of the time */
+    public static Ended run(boolean isProving, String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Terminal terminal = new Terminal(
+                new ByteArrayInputStream(new byte[0]), out, err, StandardCharsets.UTF_8, false, false, false);
+        int code = Evenrise.run(terminal, isProving ? PlannerSource.ENGINE : SEARCH_ALONE, arguments);
+        return new Ended(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+}

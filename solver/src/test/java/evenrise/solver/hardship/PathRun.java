@@ -1,0 +1,233 @@
+package evenrise.solver.hardship;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import evenrise.solver.cli.WholeProgram;
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** Takes neighbours of valid projects, plans and scripts through every command. */
+final class PathRun {
+    private static final com.sun.management.ThreadMXBean THREADS =
+            (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
+    private static final Pattern OUR_FRAME = Pattern.compile("at (evenrise\\.[\\w.$]+\\([\\w.]+:\\d+\\))");
+    /** What no figure is. */
+    private static final Pattern NO_FIGURE = Pattern.compile("\\bNaN\\b|Infinity|\\bnull (A|s|V|%)|∞");
+
+    private final Path folder;
+    private final ObjectMapper json = new ObjectMapper();
+    private final List<JsonNode> projects = new ArrayList<>();
+    private final Schema projectSchema = Schema.of("project");
+    private final Schema planSchema = Schema.of("plan");
+    private final Schema scriptSchema = Schema.of("script");
+    private final Map<String, String> faults = new LinkedHashMap<>();
+    private long number;
+    int planned;
+    long commands;
+    long mostNanos;
+    long mostAllocated;
+    String slowest = "";
+    volatile long startedAt = Long.MAX_VALUE;
+    volatile long startedCpu = Long.MAX_VALUE;
+
+    PathRun(Path folder) throws IOException {
+        this.folder = folder;
+        for (String each : List.of(
+                "quay-works/project.json", "tin-shed/project.json", "copper-mill/project.json",
+                "willow-chapel/project.json", "lantern-yard/project.json", "overloaded-club/project.json")) {
+            projects.add(json.readTree(Source.dataset(each)));
+        }
+        projects.add(json.readTree(SMALL));
+    }
+
+    private static final String SMALL = """
+            {"format": "evenrise-project/1", "name": "Small hall",
+             "supply": {"system": "three-phase", "line_to_neutral_v": 120, "frequency_hz": 60, "rated_a": 400},
+             "panels": [{"id": "P1", "slots": 12, "rated_a": 225}],
+             "board_types": [{"id": "eight", "outputs": 8, "start_delay_s": [0, 0.5], "step_s": [0.25, 0.5], "price": 0}],
+             "boards": [{"id": "B1", "type": "eight", "panel": "P1"}],
+             "catalogue": {"currency": "EUR", "panel_types": [{"id": "T12", "slots": 12, "rated_a": 225, "price": 900}]},
+             "loads": [
+              {"id": "dsp", "role": "processing", "breaker_a": 20, "running_a": 10, "settle_s": 2},
+              {"id": "amp", "name": "Sub left", "role": "amplifier", "breaker_a": 32, "running_a": 20, "idle_a": 10, "inrush_peak_a": 100},
+              {"id": "fan", "role": "auxiliary", "poles": 3, "breaker_a": 32, "running_a": 20}]}
+            """;
+
+    Map<String, String> faults() {
+        return faults;
+    }
+
+    void trial(long which) throws IOException {
+        number = which;
+        Random chance = new Random(which * 7 + 3);
+        startedAt = System.nanoTime();
+        startedCpu = THREADS.getCurrentThreadCpuTime();
+        clear();
+        JsonNode seed = projects.get(chance.nextInt(projects.size()));
+        boolean isPlanMutated = chance.nextInt(4) == 0;
+        JsonNode project = isPlanMutated ? seed : new TreeMutator(projectSchema, chance.nextInt(8) > 0, chance).mutated(seed);
+        Path file = folder.resolve("p.json");
+        Files.writeString(file, JsonText.of(project));
+        int code = run("plan", file, "-o", at("p.plan.json"), "--moves", "40", "--threads", "1", chance.nextBoolean() ? "--quiet" : "--strict");
+        if (code == 3) {
+            return;
+        }
+        planned++;
+        if (!Files.exists(folder.resolve("p.plan.json"))) {
+            fault("plan without a plan", "exit " + code);
+            return;
+        }
+        if (isPlanMutated) {
+            JsonNode plan = json.readTree(folder.resolve("p.plan.json").toFile());
+            Files.writeString(folder.resolve("p.plan.json"), JsonText.of(new TreeMutator(planSchema, chance.nextInt(8) > 0, chance).mutated(plan)));
+        }
+        code = run("audit", file, at("p.plan.json"), chance.nextBoolean() ? "--all" : "--json");
+        if (code == 3) {
+            if (!isPlanMutated) {
+                fault("our own plan is refused", lastErr);
+            }
+            return;
+        }
+        run("audit", file, at("p.plan.json"), "--next-load", chance.nextBoolean() ? "16" : "99999:3");
+        run("audit", file, at("p.plan.json"), chance.nextBoolean() ? "--guessed" : "--typical-inrush");
+        run("bill", file, at("p.plan.json"), "--csv", at("bill.csv"));
+        String formats = chance.nextInt(12) == 0 ? "html,pdf,xlsx,csv" : "html,xlsx,csv";
+        run("report", file, at("p.plan.json"), "-o", at("doc"), "--format", formats, "--date", "2026-01-02", "--trials", "20");
+        run("rehearse", file, at("p.plan.json"), "--trace", at(chance.nextBoolean() ? "t.csv" : "t.json"));
+        Files.writeString(folder.resolve("s.json"), JsonText.of(script(project, chance)));
+        run("rehearse", file, at("p.plan.json"), "--script", at("s.json"), "--all");
+        run("rehearse", file, at("p.plan.json"), "--trials", "50", "--threads", "1");
+        run("rework", file, at("p.plan.json"), "-o", at("rw"), "--moves", "40", "--threads", "1");
+        if (chance.nextInt(6) == 0) {
+            run("compare", file, "-o", at("cmp"), "--moves", "20", "--threads", "1", "--panels", "1..2", "--boards", "1..3");
+        }
+        long nanos = THREADS.getCurrentThreadCpuTime() - startedCpu;
+        if (nanos > mostNanos) {
+            mostNanos = nanos;
+            slowest = "input " + which;
+        }
+    }
+
+    private JsonNode script(JsonNode project, Random chance) throws IOException {
+        StringBuilder script = new StringBuilder("{\"format\": \"evenrise-script/1\", \"name\": \"x\", \"events\": [");
+        double at = 0;
+        String[] words = {
+            "\"system-on\"}", "\"system-off\"}", "\"emergency\"}", "\"release\"}", "\"mains\", \"percent\": 0}", "\"mains\", \"percent\": 100}",
+            "\"lock\"}", "\"unlock\"}", "\"mains\", \"percent\": 70, \"phases\": [\"A\"]}"
+        };
+        int many = 1 + chance.nextInt(8);
+        for (int i = 0; i < many; i++) {
+            at += chance.nextInt(3) == 0 ? chance.nextDouble() * 1e-3 : chance.nextInt(60);
+            script.append(i == 0 ? "" : ", ").append("{\"at_s\": ").append(at).append(", \"what\": ").append(words[chance.nextInt(words.length)]);
+        }
+        JsonNode tree = json.readTree(script.append("]}").toString());
+        return chance.nextInt(3) == 0 ? tree : new TreeMutator(scriptSchema, chance.nextInt(4) > 0, chance).mutated(tree);
+    }
+
+    private String lastErr = "";
+
+    private Path at(String name) {
+        return folder.resolve(name);
+    }
+
+    private int run(Object... arguments) throws IOException {
+        String[] words = Stream.concat(Stream.of(arguments).map(Object::toString), Stream.of("--debug")).toArray(String[]::new);
+        long before = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId());
+        WholeProgram.Ended ended = WholeProgram.run(number % 50 == 49, words);
+        long allocated = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId()) - before;
+        mostAllocated = Math.max(mostAllocated, allocated);
+        commands++;
+        lastErr = ended.err();
+        if (ended.code() == 1) {
+            Matcher frame = OUR_FRAME.matcher(ended.err());
+            fault(words[0] + " " + (frame.find() ? frame.group(1) : ""), ended.err());
+        } else {
+            Fault.in(ended.err()).ifPresent(each -> fault(words[0] + " names in a message", each.what()));
+            Matcher none = NO_FIGURE.matcher(ended.out());
+            if (none.find()) {
+                int from = Math.max(0, none.start() - 200);
+                fault(words[0] + " shows what is no figure", ended.out().substring(from, Math.min(ended.out().length(), none.end() + 100)));
+            }
+        }
+        if (ended.code() == 2 || ended.code() == 5) {
+            fault(words[0] + " ends with " + ended.code(), ended.err());
+        }
+        return ended.code();
+    }
+
+    private void fault(String kind, String what) {
+        String shown = "input " + number + ": " + what.substring(0, Math.min(2500, what.length()));
+        if (faults.putIfAbsent(kind, shown) == null) {
+            try {
+                for (String each : List.of("p.json", "p.plan.json", "s.json")) {
+                    if (Files.exists(folder.resolve(each))) {
+                        Files.copy(folder.resolve(each), Files.createDirectories(folder.resolveSibling(folder.getFileName() + "-found")).resolve(number + "." + each), StandardCopyOption.REPLACE_EXISTING);
+                    }
+                }
+            } catch (IOException e) {
+                throw new java.io.UncheckedIOException(e);
+            }
+        }
+    }
+
+    private void clear() throws IOException {
+        Files.createDirectories(folder);
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
+                if (!each.equals(folder)) {
+                    Files.delete(each);
+                }
+            }
+        }
+    }
+
+    /** Long run: {@code FOLDER FIRST COUNT}. */
+    public static void main(String[] arguments) throws IOException {
+        PathRun run = new PathRun(Path.of(arguments[0]));
+        long first = Long.parseLong(arguments[1]);
+        long count = Long.parseLong(arguments[2]);
+        Thread main = Thread.currentThread();
+        Thread watch = new Thread(() -> {
+            while (true) {
+                try {
+                    Thread.sleep(1000);
+                } catch (InterruptedException e) {
+                    return;
+                }
+                if (System.nanoTime() - run.startedAt > 240e9 || THREADS.getThreadCpuTime(main.getId()) - run.startedCpu > 20e9) {
+                    System.out.println("HANG in input " + run.number);
+                    for (StackTraceElement each : main.getStackTrace()) {
+                        System.out.println("  at " + each);
+                    }
+                    Runtime.getRuntime().halt(3);
+                }
+            }
+        });
+        watch.setDaemon(true);
+        watch.start();
+        long begin = System.nanoTime();
+        for (long i = first; i < first + count; i++) {
+            int before = run.faults.size();
+            run.trial(i);
+            for (var each : List.copyOf(run.faults.entrySet()).subList(before, run.faults.size())) {
+                System.out.println("FAULT " + each.getKey() + "\n   " + each.getValue().strip().replace("\n", "\n   "));
+            }
+            if ((i + 1 - first) % 20 == 0) {
+                System.out.printf("%d tried, %d planned, %d commands, %.0f s, slowest %.2f s (%s), most allocated %d MB%n", i + 1 - first, run.planned, run.commands, (System.nanoTime() - begin) / 1e9, run.mostNanos / 1e9, run.slowest, run.mostAllocated / 1000000);
+            }
+        }
+    }
+}
