@@ -36,7 +36,7 @@ public record Mapping(
         @Field(meaning = "Nominal rms voltage to neutral", above = 0, max = 1000, byDefault = "120")
         double lineToNeutralVolts,
 
-        @Field(meaning = "Nominal frequency", above = 0, max = 400, byDefault = "60")
+        @Field(meaning = "Nominal frequency", min = 1, max = 400, byDefault = "60")
         double frequencyHertz,
 
         @Field(

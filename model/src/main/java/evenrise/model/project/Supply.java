@@ -18,7 +18,7 @@ public record Supply(
         @Field(meaning = "Nominal rms voltage between a line conductor and neutral", above = 0, max = 1000)
         double lineToNeutralVolts,
 
-        @Field(meaning = "Nominal frequency", above = 0, max = 400)
+        @Field(meaning = "Nominal frequency", min = 1, max = 400)
         double frequencyHertz,
 
         @Field(meaning = "Rated rms current of each line conductor", above = 0, max = 100_000)

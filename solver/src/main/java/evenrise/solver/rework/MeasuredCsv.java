@@ -32,6 +32,9 @@ import org.apache.commons.csv.CSVRecord;
 public final class MeasuredCsv {
     private static final double MOST_AMPS = 6300;
 
+    /** No meter reads less; what is nearer to 0 is a slip. */
+    private static final double LEAST_AMPS = 1e-6;
+
     private enum Column {
         LOAD(true, "load", "load_id", "id", "circuit", "breaker"),
         PHASE(false, "phase", "line", "leg", "conductor"),
@@ -247,7 +250,7 @@ public final class MeasuredCsv {
             return OptionalDouble.empty();
         }
         double amps = Double.parseDouble(number);
-        if (amps < 0 || amps > MOST_AMPS) {
+        if (!(amps == 0 || amps >= LEAST_AMPS && amps <= MOST_AMPS)) {
             problems.add(place + name + " of load '" + load.id() + "' is " + word + ", expected 0 to " + (int) MOST_AMPS
                     + " A. Maybe it is in milliampere, or the clamp was the wrong way round.");
             return OptionalDouble.empty();

@@ -47,6 +47,8 @@ final class JsonText {
     }
 
     private static void quoted(String text, StringBuilder out) {
-        out.append(new TextNode(text));
+        for (char c : new TextNode(text).toString().toCharArray()) {
+            out.append(Character.isSurrogate(c) ? String.format("\\u%04x", (int) c) : String.valueOf(c));
+        }
     }
 }
