@@ -182,8 +182,13 @@ final class StageSteps {
         return slots.stream().noneMatch(slot -> inSlot.containsKey(slot) || wanted.contains(slot));
     }
 
+    /** Never, for what the project knows no more: nobody can tell how many poles its breaker has. */
     private boolean takes(Panel panel, String load, int slot) {
-        Load given = passage.index.load(load).orElseThrow();
+        Optional<Load> known = passage.index.load(load);
+        if (known.isEmpty()) {
+            return false;
+        }
+        Load given = known.get();
         List<Integer> span = passage.index.slotsOf(panel).span(slot, given.poles());
         boolean fits = span.stream().noneMatch(panel.reservedSlots()::contains);
         return fits

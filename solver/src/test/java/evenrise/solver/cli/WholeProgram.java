@@ -1,7 +1,7 @@
 package evenrise.solver.cli;
 
 import evenrise.model.plan.Plan;
-import evenrise.solver.engine.Planner;
+import evenrise.solver.engine.search.Planner;
 import evenrise.solver.engine.PlanningOutcome;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;

@@ -15,12 +15,6 @@ import java.util.stream.IntStream;
 /** Inputs that somebody thought of, each at an edge of what the files allow. */
 final class HardCases {
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final String DAY = """
-            {"format": "evenrise-script/1", "name": "day", "events": [
-             {"at_s": 0, "what": "system-on"}, {"at_s": 60, "what": "emergency"}, {"at_s": 90, "what": "release"},
-             {"at_s": 200, "what": "mains", "percent": 0}, {"at_s": 201, "what": "mains", "percent": 100}]}
-            """;
-
     /** @param plan what becomes of our own plan on the way */
     record Case(String project, UnaryOperator<String> plan, String script) {}
 
@@ -172,9 +166,9 @@ final class HardCases {
                 ((ObjectNode) each).put("start_delay_s", 3600).put("step_s", 60)));
         plan("all in one slot", plan -> plan.get("assignments").forEach(each -> ((ObjectNode) each).put("slot", 1)));
         for (String at : new String[] {"1e300", "1e9", "1e15", "86400"}) {
-            cases.put("a script until " + at, new Case(PathRun.SMALL, plan -> plan, DAY.replace("200", at).replace("201", at)));
+            cases.put("a script until " + at, new Case(PathRun.SMALL, plan -> plan, PathRun.DAY.replace("200", at).replace("201", at)));
         }
-        cases.put("everything at once", new Case(PathRun.SMALL, plan -> plan, DAY.replaceAll("\"at_s\": [0-9]+", "\"at_s\": 0")));
+        cases.put("everything at once", new Case(PathRun.SMALL, plan -> plan, PathRun.DAY.replaceAll("\"at_s\": [0-9]+", "\"at_s\": 0")));
         cases.put("an empty script", new Case(PathRun.SMALL, plan -> plan, "{\"format\": \"evenrise-script/1\", \"name\": \"x\", \"events\": []}"));
         StringBuilder many = new StringBuilder("{\"format\": \"evenrise-script/1\", \"name\": \"x\", \"events\": [");
         for (int i = 0; i < 2000; i++) {
@@ -186,7 +180,7 @@ final class HardCases {
     private void project(String name, Consumer<ObjectNode> change) {
         ObjectNode root = (ObjectNode) tree(PathRun.SMALL);
         change.accept(root);
-        cases.put(name, new Case(JsonText.of(root), plan -> plan, DAY));
+        cases.put(name, new Case(JsonText.of(root), plan -> plan, PathRun.DAY));
     }
 
     private void plan(String name, Consumer<JsonNode> change) {
@@ -194,7 +188,7 @@ final class HardCases {
             JsonNode root = tree(plan);
             change.accept(root);
             return JsonText.of(root);
-        }, DAY));
+        }, PathRun.DAY));
     }
 
     private static JsonNode tree(String text) {

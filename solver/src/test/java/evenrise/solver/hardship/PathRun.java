@@ -12,8 +12,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.UnaryOperator;
@@ -36,15 +38,14 @@ final class PathRun {
     private final Schema planSchema = Schema.of("plan");
     private final Schema scriptSchema = Schema.of("script");
     private final Map<String, String> faults = new LinkedHashMap<>();
+    private final Map<JsonNode, Long> usual = new IdentityHashMap<>();
     private long number;
-    int planned;
-    long commands;
-    long mostNanos;
-    long mostAllocated;
-    String slowest = "";
-    volatile long startedAt = Long.MAX_VALUE;
-    volatile long startedCpu = Long.MAX_VALUE;
-
+    private int walks;
+    private int planned;
+    private long commands;
+    private long mostNanos;
+    private long allocated;
+    private String slowest = "";
     PathRun(Path folder) throws IOException {
         this.folder = folder;
         for (String each : List.of(
@@ -54,6 +55,19 @@ final class PathRun {
         }
         projects.add(json.readTree(SMALL));
     }
+
+    /**
+     * So many times what its valid neighbour allocates may a file allocate on its way, and with the square of its size,
+     * as pairs of loads are looked at.
+     */
+    private static final int MOST_TIMES = 20;
+
+    /** What happens in the hard cases. */
+    static final String DAY = """
+            {"format": "evenrise-script/1", "name": "day", "events": [
+             {"at_s": 0, "what": "system-on"}, {"at_s": 60, "what": "emergency"}, {"at_s": 90, "what": "release"},
+             {"at_s": 200, "what": "mains", "percent": 0}, {"at_s": 201, "what": "mains", "percent": 100}]}
+            """;
 
     static final String SMALL = """
             {"format": "evenrise-project/1", "name": "Small hall",
@@ -75,17 +89,32 @@ final class PathRun {
     void trial(long which) throws IOException {
         number = which;
         Random chance = new Random(which * 7 + 3);
-        startedAt = System.nanoTime();
-        startedCpu = THREADS.getCurrentThreadCpuTime();
+        long startedCpu = THREADS.getCurrentThreadCpuTime();
         JsonNode seed = projects.get(chance.nextInt(projects.size()));
         boolean isPlanMutated = chance.nextInt(4) == 0;
         JsonNode project = isPlanMutated ? seed : new TreeMutator(projectSchema, chance.nextInt(8) > 0, chance).mutated(seed);
         walk(JsonText.of(project), plan -> isPlanMutated ? mutatedPlan(plan, chance) : plan, JsonText.of(script(chance)), chance);
         long nanos = THREADS.getCurrentThreadCpuTime() - startedCpu;
+        long took = allocated;
+        double larger = Math.max(1, (double) JsonText.of(project).length() / JsonText.of(seed).length());
+        if (took > MOST_TIMES * larger * larger * usual(seed)) {
+            fault("takes many times what its neighbour takes", (took >> 20) + " MB instead of " + (usual(seed) >> 20));
+        }
         if (nanos > mostNanos) {
             mostNanos = nanos;
             slowest = "input " + which;
         }
+    }
+
+    /** What the valid neighbour allocates on its way, in bytes; printed documents left out. */
+    private long usual(JsonNode seed) throws IOException {
+        Long known = usual.get(seed);
+        if (known == null) {
+            walk(JsonText.of(seed), plan -> plan, JsonText.of(json.readTree(DAY)), new Random(1));
+            known = allocated;
+            usual.put(seed, known);
+        }
+        return known;
     }
 
     private String mutatedPlan(String plan, Random chance) {
@@ -103,6 +132,8 @@ final class PathRun {
      */
     void walk(String project, UnaryOperator<String> changed, String script, Random chance) throws IOException {
         clear();
+        walks++;
+        allocated = 0;
         Path file = Files.write(at("p.json"), project.getBytes(StandardCharsets.UTF_8));
         Path plan = at("p.plan.json");
         int code = run("plan", file, "-o", plan, "--moves", "40", "--threads", "1", chance.nextBoolean() ? "--quiet" : "--strict");
@@ -165,8 +196,7 @@ final class PathRun {
         String[] words = Stream.concat(Stream.of(arguments).map(Object::toString), Stream.of("--debug")).toArray(String[]::new);
         long before = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId());
         WholeProgram.Ended ended = WholeProgram.run(number % 50 == 49, words);
-        long allocated = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId()) - before;
-        mostAllocated = Math.max(mostAllocated, allocated);
+        allocated += THREADS.getThreadAllocatedBytes(Thread.currentThread().getId()) - before;
         commands++;
         lastErr = ended.err();
         if (ended.code() == 1) {
@@ -212,52 +242,27 @@ final class PathRun {
         }
     }
 
-    /** Long run: {@code FOLDER FIRST COUNT}. */
-    public static void main(String[] arguments) throws IOException {
-        PathRun run = new PathRun(Path.of(arguments[0]));
-        if (arguments[1].equals("hard")) {
-            for (var each : HardCases.all().entrySet()) {
-                int before = run.faults.size();
-                long cpu = THREADS.getCurrentThreadCpuTime();
-                run.walk(each.getValue().project(), each.getValue().plan(), each.getValue().script(), new Random(1));
-                for (var fault : List.copyOf(run.faults.entrySet()).subList(before, run.faults.size())) {
-                    System.out.println("FAULT " + each.getKey() + ": " + fault.getKey() + "\n   " + fault.getValue().strip().replace("\n", "\n   "));
-                }
-                System.out.printf("%s: %.2f s %s%n", each.getKey(), (THREADS.getCurrentThreadCpuTime() - cpu) / 1e9, run.lastErr.lines().findFirst().orElse(""));
-            }
-            return;
+    void trials(long first, long count) throws IOException {
+        for (long each = first; each < first + count; each++) {
+            trial(each);
         }
-        long first = Long.parseLong(arguments[1]);
-        long count = Long.parseLong(arguments[2]);
-        Thread main = Thread.currentThread();
-        Thread watch = new Thread(() -> {
-            while (true) {
-                try {
-                    Thread.sleep(1000);
-                } catch (InterruptedException e) {
-                    return;
-                }
-                if (System.nanoTime() - run.startedAt > 240e9 || THREADS.getThreadCpuTime(main.getId()) - run.startedCpu > 20e9) {
-                    System.out.println("HANG in input " + run.number);
-                    for (StackTraceElement each : main.getStackTrace()) {
-                        System.out.println("  at " + each);
-                    }
-                    Runtime.getRuntime().halt(3);
-                }
-            }
-        });
-        watch.setDaemon(true);
-        watch.start();
-        long begin = System.nanoTime();
-        for (long i = first; i < first + count; i++) {
-            int before = run.faults.size();
-            run.trial(i);
-            for (var each : List.copyOf(run.faults.entrySet()).subList(before, run.faults.size())) {
-                System.out.println("FAULT " + each.getKey() + "\n   " + each.getValue().strip().replace("\n", "\n   "));
-            }
-            if ((i + 1 - first) % 20 == 0) {
-                System.out.printf("%d tried, %d planned, %d commands, %.0f s, slowest %.2f s (%s), most allocated %d MB%n", i + 1 - first, run.planned, run.commands, (System.nanoTime() - begin) / 1e9, run.mostNanos / 1e9, run.slowest, run.mostAllocated / 1000000);
-            }
-        }
+    }
+
+    int planned() {
+        return planned;
+    }
+
+    /** Figures of the run; times are this machine's. */
+    String summary() {
+        return String.format(
+                Locale.ROOT,
+                "%d walks, %d of them with a plan, %d commands, %d kinds of faults; most processor time of one walk:"
+                        + " %.2f s (%s)%n",
+                walks,
+                planned,
+                commands,
+                faults.size(),
+                mostNanos / 1e9,
+                slowest);
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
@@ -17,13 +18,18 @@ final class ReaderRun {
             (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
     private static final int MOST_SHOWN = 1500;
 
+    /** What reading an input of at most a megabyte may allocate in all; most of it lives for a moment only. */
+    private static final long MOST_ALLOCATED_BYTES = 1L << 30;
+
+
     private final Path folder;
     private final Map<Source, List<byte[]>> seeds = new LinkedHashMap<>();
     private final Map<String, String> faults = new LinkedHashMap<>();
-    long mostAllocated;
-    long mostCpuNanos;
-    String slowest = "";
-    int accepted;
+    private long mostAllocated;
+    private long mostCpuNanos;
+    private String slowest = "";
+    private int accepted;
+    private int read;
 
     ReaderRun(Path folder) {
         this.folder = folder;
@@ -62,9 +68,13 @@ final class ReaderRun {
         long allocated = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId()) - before;
         long nanos = THREADS.getCurrentThreadCpuTime() - cpu;
         mostAllocated = Math.max(mostAllocated, allocated);
+        read++;
+        if (fault.isEmpty() && allocated > MOST_ALLOCATED_BYTES && bytes.length <= 1 << 20) {
+            fault = Optional.of(new Fault("takes too much", (allocated >> 20) + " MB for " + bytes.length + " bytes"));
+        }
         if (nanos > mostCpuNanos) {
             mostCpuNanos = nanos;
-            slowest = source + " " + number + " " + bytes.length + " bytes, " + allocated / 1000000 + " MB allocated";
+            slowest = source + " " + number + " " + bytes.length + " bytes, " + (allocated >> 20) + " MB allocated";
         }
         if (fault.isPresent()) {
             String shown = fault.get().what();
@@ -76,25 +86,28 @@ final class ReaderRun {
         }
     }
 
-    /** Long run: {@code FOLDER FIRST COUNT [SOURCE]}. */
-    public static void main(String[] arguments) throws IOException {
-        ReaderRun run = new ReaderRun(Files.createDirectories(Path.of(arguments[0])));
-        long first = Long.parseLong(arguments[1]);
-        long count = Long.parseLong(arguments[2]);
-        List<Source> sources =
-                arguments.length > 3 ? List.of(Source.valueOf(arguments[3])) : List.of(Source.values());
-        long begin = System.nanoTime();
-        for (long i = first; i < first + count; i++) {
-            Source source = sources.get((int) (i % sources.size()));
-            int before = run.faults.size();
-            run.trial(source, i);
-            if (run.faults.size() > before) {
-                System.out.println(List.copyOf(run.faults.entrySet()).get(before));
-            }
-            if ((i + 1 - first) % 5000 == 0) {
-                System.out.printf("%d read, %d without a word, %.0f s, slowest %.2f s (%s)%n", i + 1 - first, run.accepted, (System.nanoTime() - begin) / 1e9, run.mostCpuNanos / 1e9, run.slowest);
-            }
+    /** Neighbours by their numbers, of one kind of file after the other. */
+    void trials(long first, long count, List<Source> sources) throws IOException {
+        for (long number = first; number < first + count; number++) {
+            trial(sources.get((int) (number % sources.size())), number);
         }
-        System.out.printf("%d read, %d without a word, %.0f s, slowest %.2f s (%s), most allocated %d MB%n", count, run.accepted, (System.nanoTime() - begin) / 1e9, run.mostCpuNanos / 1e9, run.slowest, run.mostAllocated / 1000000);
+    }
+
+    int accepted() {
+        return accepted;
+    }
+
+    /** Figures of the run; times are this machine's. */
+    String summary() {
+        return String.format(
+                Locale.ROOT,
+                "%d read, %d of them fine, %d kinds of faults; most processor time of one: %.2f s (%s); most allocated"
+                        + " for one: %d MB%n",
+                read,
+                accepted,
+                faults.size(),
+                mostCpuNanos / 1e9,
+                slowest,
+                mostAllocated >> 20);
     }
 }
