@@ -33,6 +33,9 @@ final class SheetReader {
     /** Most cells of all sheets: bounds the memory that a hostile file takes. */
     private static final int MOST_CELLS = 2_000_000;
 
+    private static final int MOST_SHEETS = 100;
+    private static final long MOST_SHEET_BYTES = 500L << 20;
+
     private static final String NOT_WHOLE =
             "it is no whole workbook. Maybe open it in a spreadsheet program and save it anew";
 
@@ -55,23 +58,25 @@ final class SheetReader {
             if (isOld) {
                 throw new IOException("it is a workbook of the old binary kind. Maybe save it as .xlsx");
             }
-            if (isZip) {
-                WorkbookGuard.check(file, MOST_BYTES);
-            }
-            return isZip ? workbook(in) : List.of(text(in.readAllBytes()));
+            return isZip ? workbook(in, WorkbookGuard.unpackedBytes(file, MOST_BYTES)) : List.of(text(in.readAllBytes()));
         }
     }
 
-    private static List<Sheet> workbook(InputStream in) throws IOException {
+    private static List<Sheet> workbook(InputStream in, long unpackedBytes) throws IOException {
         List<Sheet> sheets = new ArrayList<>();
         long cells = 0;
         try (ReadableWorkbook workbook = new ReadableWorkbook(in, new ReadingOptions(true, false))) {
-            for (org.dhatim.fastexcel.reader.Sheet sheet : workbook.getSheets().toList()) {
+            List<org.dhatim.fastexcel.reader.Sheet> all = workbook.getSheets().toList();
+            // Many sheets may be one part of the file, which is then read as often.
+            if (all.size() > MOST_SHEETS || all.size() * unpackedBytes > MOST_SHEET_BYTES) {
+                throw new TooMany("it has " + all.size() + " sheets, too many or too large for an equipment list");
+            }
+            for (org.dhatim.fastexcel.reader.Sheet sheet : all) {
                 List<Sheet.Row> rows = new ArrayList<>();
                 try (Stream<org.dhatim.fastexcel.reader.Row> stream = sheet.openStream()) {
                     for (Iterator<org.dhatim.fastexcel.reader.Row> each = stream.iterator(); each.hasNext(); ) {
                         Sheet.Row row = row(each.next());
-                        cells += row.cells().size();
+                        cells += 1 + row.cells().size();
                         if (cells > MOST_CELLS) {
                             throw new TooMany();
                         }
@@ -106,8 +111,12 @@ final class SheetReader {
     private static final class TooMany extends IOException {
         private static final long serialVersionUID = 1;
 
+        TooMany(String message) {
+            super(message);
+        }
+
         TooMany() {
-            super("it has more than " + MOST_CELLS + " cells, too many for an equipment list");
+            this("it has more than " + MOST_CELLS + " cells, too many for an equipment list");
         }
     }
 

@@ -32,7 +32,7 @@ final class WorkbookGuard {
     }
 
     /** @throws IOException with a message for the user where it must not be read */
-    static void check(Path file, long mostBytes) throws IOException {
+    static long unpackedBytes(Path file, long mostBytes) throws IOException {
         WorkbookGuard guard = new WorkbookGuard(mostBytes);
         try (ZipFile zip = new ZipFile(file.toFile())) {
             for (ZipEntry each : zip.stream().toList()) {
@@ -40,6 +40,7 @@ final class WorkbookGuard {
                     guard.part(in, each.getName().toLowerCase(Locale.ROOT).endsWith(".xml"));
                 }
             }
+            return guard.bytes;
         } catch (Refused e) {
             throw e;
         } catch (IOException | RuntimeException e) {

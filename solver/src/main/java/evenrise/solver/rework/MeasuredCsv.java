@@ -35,6 +35,9 @@ public final class MeasuredCsv {
     /** No meter reads less; what is nearer to 0 is a slip. */
     private static final double LEAST_AMPS = 1e-6;
 
+    /** After so many problems the rest of the table is not looked at: it would say nothing new. */
+    private static final int MOST_PROBLEMS = 200;
+
     private enum Column {
         LOAD(true, "load", "load_id", "id", "circuit", "breaker"),
         PHASE(false, "phase", "line", "leg", "conductor"),
@@ -62,6 +65,10 @@ public final class MeasuredCsv {
 
     private final Project project;
     private final Map<String, Load> loads = new LinkedHashMap<>();
+    /** Ids by what is left of an id or a name without signs. */
+    private final Map<String, String> byBareId = new HashMap<>();
+
+    private final Map<String, String> byBareName = new HashMap<>();
     private final Map<String, List<Phase>> phases = new HashMap<>();
     private final Map<Column, Integer> columns = new EnumMap<>(Column.class);
     private final Map<String, Measured.Current> currents = new LinkedHashMap<>();
@@ -73,7 +80,11 @@ public final class MeasuredCsv {
 
     private MeasuredCsv(Project project, Plan built) {
         this.project = project;
-        project.loads().forEach(load -> loads.put(load.id(), load));
+        for (Load load : project.loads()) {
+            loads.put(load.id(), load);
+            byBareId.putIfAbsent(bare(load.id()), load.id());
+            byBareName.putIfAbsent(bare(load.name()), load.id());
+        }
         for (Placement each : Layout.of(project, built).placements()) {
             phases.put(each.id(), each.phases());
         }
@@ -115,6 +126,10 @@ public final class MeasuredCsv {
                     }
                 } else {
                     row(record, line);
+                }
+                if (problems.size() >= MOST_PROBLEMS) {
+                    problems.add("after line " + line + ": the rest was not looked at. Maybe cure the first ones first.");
+                    return;
                 }
             }
         } catch (IOException | UncheckedIOException | IllegalStateException e) {
@@ -196,13 +211,8 @@ public final class MeasuredCsv {
 
     private String closest(String id) {
         String bare = bare(id);
-        Optional<String> same =
-                loads.keySet().stream().filter(each -> bare(each).equals(bare)).findFirst();
-        Optional<String> byName = loads.values().stream()
-                .filter(each -> bare(each.name()).equals(bare))
-                .map(Load::id)
-                .findFirst();
-        return same.or(() -> byName)
+        return Optional.ofNullable(byBareId.get(bare))
+                .or(() -> Optional.ofNullable(byBareName.get(bare)))
                 .map(found -> " Maybe it is '" + found + "'.")
                 .orElse(" Give the load's id as in the project, or delete the row.");
     }

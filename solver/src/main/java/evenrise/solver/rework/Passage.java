@@ -279,10 +279,11 @@ final class Passage {
         }
     }
 
-    /** Whether it may not come on while loads of a later role are on. */
+    /** Whether it may not come on while loads of a later role are on; what the project knows no more only goes off. */
     private boolean needsQuiet(String id) {
-        Load load = index.load(id).orElseThrow();
-        return load.switched()
+        Load load = index.load(id).orElse(null);
+        return load != null
+                && load.switched()
                 && project.loads().stream()
                         .anyMatch(other -> other.switched() && other.role().compareTo(load.role()) > 0);
     }
@@ -316,7 +317,8 @@ final class Passage {
             if (load != null
                     && load.poles() == 1
                     && !off.contains(load.id())
-                    && seat.phases().size() == 1) {
+                    && seat.phases().size() == 1
+                    && byNode.containsKey(seat.panel())) {
                 for (NeutralCurrent each : List.of(neutrals.get(0), byNode.get(seat.panel()))) {
                     each.add(seat.phases().get(0), load.runningAmps(), Lag.of(load), load.harmonicRatio());
                 }

@@ -150,6 +150,9 @@ public final class Replay {
 
     private void play(WorkStep next) {
         step++;
+        if (next.load().filter(load -> !seats.containsKey(load)).isPresent()) {
+            return; // The project knows this load no more, so that nothing is known of what it draws or waits for.
+        }
         switch (next.kind()) {
             case SYSTEM_OFF ->
                 seats.values().stream().filter(seat -> seat.load.switched()).forEach(seat -> seat.isOn = false);
