@@ -163,8 +163,8 @@ final class RowReader {
             figures.problem(
                     row,
                     Meaning.QUANTITY,
-                    "'" + Figures.cut(figures.text(row, Meaning.QUANTITY)) + "', expected a whole number from 1 to " + MOST_PIECES
-                            + ".");
+                    "'" + Figures.cut(figures.text(row, Meaning.QUANTITY)) + "', expected a whole number from 1 to "
+                            + MOST_PIECES + ".");
             return 1;
         }
         return (int) value;
@@ -275,7 +275,11 @@ final class RowReader {
             figures.problem(
                     row,
                     meaning,
-                    String.format(Locale.ROOT, "'%s', expected 0 to %,.0f A.", Figures.cut(figures.text(row, meaning)), most));
+                    String.format(
+                            Locale.ROOT,
+                            "'%s', expected 0 to %,.0f A.",
+                            Figures.cut(figures.text(row, meaning)),
+                            most));
         }
         return stated;
     }

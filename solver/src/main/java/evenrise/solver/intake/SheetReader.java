@@ -58,7 +58,9 @@ final class SheetReader {
             if (isOld) {
                 throw new IOException("it is a workbook of the old binary kind. Maybe save it as .xlsx");
             }
-            return isZip ? workbook(in, WorkbookGuard.unpackedBytes(file, MOST_BYTES)) : List.of(text(in.readAllBytes()));
+            return isZip
+                    ? workbook(in, WorkbookGuard.unpackedBytes(file, MOST_BYTES))
+                    : List.of(text(in.readAllBytes()));
         }
     }
 

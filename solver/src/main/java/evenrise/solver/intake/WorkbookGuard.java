@@ -16,8 +16,8 @@ final class WorkbookGuard {
     private static final Pattern CELL = Pattern.compile("<(?:\\w+:)?c\\s");
 
     /** A cell beyond the last column that a sheet can have, XFD; or one whose place is spelt so that we cannot tell. */
-    private static final Pattern IMPOSSIBLE_CELL =
-            Pattern.compile("<(?:\\w+:)?c\\s.*[\"'](?:[^\"']*&|\\s*\\$?[A-Za-z]{4,}\\$?[0-9])[^\"']*.*", Pattern.DOTALL);
+    private static final Pattern IMPOSSIBLE_CELL = Pattern.compile(
+            "<(?:\\w+:)?c\\s.*[\"'](?:[^\"']*&|\\s*\\$?[A-Za-z]{4,}\\$?[0-9])[^\"']*.*", Pattern.DOTALL);
 
     /** Longer tags of cells are nowhere written. */
     private static final int LONGEST_TAG = 2_000;
@@ -45,7 +45,8 @@ final class WorkbookGuard {
             throw e;
         } catch (IOException | RuntimeException e) {
             // What is thrown for a broken archive is not all declared.
-            throw new IOException("it is no whole workbook. Maybe open it in a spreadsheet program and save it anew", e);
+            throw new IOException(
+                    "it is no whole workbook. Maybe open it in a spreadsheet program and save it anew", e);
         }
     }
 

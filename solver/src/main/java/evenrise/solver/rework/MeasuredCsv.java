@@ -128,7 +128,8 @@ public final class MeasuredCsv {
                     row(record, line);
                 }
                 if (problems.size() >= MOST_PROBLEMS) {
-                    problems.add("after line " + line + ": the rest was not looked at. Maybe cure the first ones first.");
+                    problems.add(
+                            "after line " + line + ": the rest was not looked at. Maybe cure the first ones first.");
                     return;
                 }
             }

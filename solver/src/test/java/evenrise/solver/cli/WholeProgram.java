@@ -1,8 +1,8 @@
 package evenrise.solver.cli;
 
 import evenrise.model.plan.Plan;
-import evenrise.solver.engine.search.Planner;
 import evenrise.solver.engine.PlanningOutcome;
+import evenrise.solver.engine.search.Planner;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;

@@ -61,8 +61,13 @@ final class ByteMutator {
             case 3 -> joined(Arrays.copyOf(bytes, at), PIECES[chance.nextInt(PIECES.length)], tail(bytes, at));
             case 4 -> joined(Arrays.copyOf(bytes, at), tail(bytes, end));
             case 5 -> joined(Arrays.copyOf(bytes, end), tail(bytes, at));
-            case 6 -> joined(Arrays.copyOf(bytes, at), repeated(Arrays.copyOfRange(bytes, at, end), 1 + chance.nextInt(500)), tail(bytes, end));
-            case 7 -> chance.nextInt(4) == 0 ? recoded(bytes, chance) : joined(PIECES[chance.nextInt(PIECES.length)], bytes);
+            case 6 ->
+                joined(
+                        Arrays.copyOf(bytes, at),
+                        repeated(Arrays.copyOfRange(bytes, at, end), 1 + chance.nextInt(500)),
+                        tail(bytes, end));
+            case 7 ->
+                chance.nextInt(4) == 0 ? recoded(bytes, chance) : joined(PIECES[chance.nextInt(PIECES.length)], bytes);
             default -> joined(Arrays.copyOf(bytes, at), PIECES[chance.nextInt(PIECES.length)], tail(bytes, end));
         };
     }

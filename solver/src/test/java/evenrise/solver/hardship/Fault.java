@@ -18,7 +18,8 @@ record Fault(String kind, String what) {
         }
         String place = "";
         for (StackTraceElement each : cause.getStackTrace()) {
-            if (each.getClassName().startsWith("evenrise.") && !each.getClassName().contains(".hardship.")) {
+            if (each.getClassName().startsWith("evenrise.")
+                    && !each.getClassName().contains(".hardship.")) {
                 place = each.toString();
                 break;
             }

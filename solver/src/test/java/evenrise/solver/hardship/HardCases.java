@@ -46,13 +46,19 @@ final class HardCases {
                 ((ArrayNode) root.get(each)).removeAll();
             }
         });
-        project("boards without an output in use", root -> loads(root).forEach(load -> {
-            ((ObjectNode) load).put("switched", false);
-        }));
+        project(
+                "boards without an output in use",
+                root -> loads(root).forEach(load -> {
+                    ((ObjectNode) load).put("switched", false);
+                }));
         project("a chain of boards without an output in use", root -> {
             ArrayNode boards = (ArrayNode) root.get("boards");
             for (int i = 2; i < 12; i++) {
-                boards.addObject().put("id", "B" + i).put("type", "eight").put("panel", "P1").put("after", "B" + (i - 1));
+                boards.addObject()
+                        .put("id", "B" + i)
+                        .put("type", "eight")
+                        .put("panel", "P1")
+                        .put("after", "B" + (i - 1));
             }
         });
         project("groups of none and of all", root -> {
@@ -61,8 +67,13 @@ final class HardCases {
             groups.addObject().put("id", "all").put("on_emergency", "drop").put("same_panel", true);
             loads(root).forEach(load -> ((ObjectNode) load).put("shutdown_group", "all"));
         });
-        project("no slot is free", root -> IntStream.rangeClosed(1, 12).forEach(slot -> reserved(root).add(slot)));
-        project("no place for three poles", root -> IntStream.of(3, 4, 9, 10).forEach(slot -> reserved(root).add(slot)));
+        project(
+                "no slot is free",
+                root -> IntStream.rangeClosed(1, 12)
+                        .forEach(slot -> reserved(root).add(slot)));
+        project(
+                "no place for three poles",
+                root -> IntStream.of(3, 4, 9, 10).forEach(slot -> reserved(root).add(slot)));
         project("every load apart from every other", root -> {
             for (JsonNode one : loads(root)) {
                 ArrayNode apart = ((ObjectNode) one).putArray("apart_from");
@@ -93,27 +104,48 @@ final class HardCases {
             root.put("name", name);
             panel(root).put("id", name + "P");
             ((ObjectNode) root.get("boards").get(0)).put("id", name + "B").put("panel", name + "P");
-            loads(root).forEach(load -> ((ObjectNode) load).put("id", name + load.get("id").asText()).put("name", name));
+            loads(root)
+                    .forEach(load -> ((ObjectNode) load)
+                            .put("id", name + load.get("id").asText())
+                            .put("name", name));
         });
         project("one long word in every place", root -> {
             String name = "x".repeat(5000);
             root.put("name", name);
             panel(root).put("id", name + "P");
             ((ObjectNode) root.get("boards").get(0)).put("id", name + "B").put("panel", name + "P");
-            loads(root).forEach(load -> ((ObjectNode) load).put("id", name + load.get("id").asText()).put("name", name));
+            loads(root)
+                    .forEach(load -> ((ObjectNode) load)
+                            .put("id", name + load.get("id").asText())
+                            .put("name", name));
         });
-        project("signs that no font has", root -> loads(root).forEach(load ->
-                ((ObjectNode) load).put("name", "\ud83d\ude00\u0007\u202e\ufffe\u0000 \u05d0\u0627")));
+        project(
+                "signs that no font has",
+                root -> loads(root)
+                        .forEach(load ->
+                                ((ObjectNode) load).put("name", "\ud83d\ude00\u0007\u202e\ufffe\u0000 \u05d0\u0627")));
     }
 
     private void figures() {
-        for (String each : new String[] {"line_to_neutral_v", "frequency_hz", "rated_a", "continuous_fraction", "neutral_factor", "inrush_limit_a"}) {
+        for (String each : new String[] {
+            "line_to_neutral_v", "frequency_hz", "rated_a", "continuous_fraction", "neutral_factor", "inrush_limit_a"
+        }) {
             extremes("supply's " + each, root -> (ObjectNode) root.get("supply"), each);
         }
         for (String each : new String[] {"rated_a", "neutral_factor", "inrush_limit_a"}) {
             extremes("panel's " + each, HardCases::panel, each);
         }
-        for (String each : new String[] {"running_a", "idle_a", "breaker_a", "inrush_peak_a", "inrush_half_ms", "settle_s", "power_factor", "third_harmonic", "crest_factor"}) {
+        for (String each : new String[] {
+            "running_a",
+            "idle_a",
+            "breaker_a",
+            "inrush_peak_a",
+            "inrush_half_ms",
+            "settle_s",
+            "power_factor",
+            "third_harmonic",
+            "crest_factor"
+        }) {
             extremes("load's " + each, root -> load(root, 1), each);
         }
         for (String each : new String[] {"timing_tolerance_s", "max_duration_s"}) {
@@ -124,11 +156,29 @@ final class HardCases {
             type.putArray("start_delay_s").add(0).add(3600);
             type.putArray("step_s").add(0.001).add(60);
         });
-        project("everything draws nothing", root -> loads(root).forEach(load ->
-                ((ObjectNode) load).put("running_a", 0).put("idle_a", 0).put("inrush_peak_a", 0)));
-        project("everything draws the most", root -> loads(root).forEach(load ->
-                ((ObjectNode) load).put("running_a", 6300).put("idle_a", 6300).put("inrush_peak_a", 1_000_000).put("inrush_half_ms", 600_000)));
-        project("no aim", root -> root.putObject("objective").put("peak_inrush", 0).put("supply_imbalance", 0).put("panel_imbalance", 0).put("duration", 0).put("boards", 0));
+        project(
+                "everything draws nothing",
+                root -> loads(root)
+                        .forEach(load -> ((ObjectNode) load)
+                                .put("running_a", 0)
+                                .put("idle_a", 0)
+                                .put("inrush_peak_a", 0)));
+        project(
+                "everything draws the most",
+                root -> loads(root)
+                        .forEach(load -> ((ObjectNode) load)
+                                .put("running_a", 6300)
+                                .put("idle_a", 6300)
+                                .put("inrush_peak_a", 1_000_000)
+                                .put("inrush_half_ms", 600_000)));
+        project(
+                "no aim",
+                root -> root.putObject("objective")
+                        .put("peak_inrush", 0)
+                        .put("supply_imbalance", 0)
+                        .put("panel_imbalance", 0)
+                        .put("duration", 0)
+                        .put("boards", 0));
         project("one aim beyond all", root -> root.putObject("objective").put("peak_inrush", 1e6));
     }
 
@@ -147,32 +197,60 @@ final class HardCases {
             ((ArrayNode) plan.get("assignments")).removeAll();
             ((ArrayNode) plan.get("boards")).removeAll();
         });
-        plan("loads of another project", plan -> plan.get("assignments").forEach(each ->
-                ((ObjectNode) each).put("load", "strange")));
-        plan("a panel of another project", plan -> plan.get("assignments").forEach(each ->
-                ((ObjectNode) each).put("panel", "strange")));
-        plan("slots beyond the panel", plan -> plan.get("assignments").forEach(each -> ((ObjectNode) each).put("slot", 1000)));
-        plan("outputs beyond the board", plan -> plan.get("assignments").forEach(each -> {
-            if (each.hasNonNull("output")) {
-                ((ObjectNode) each).put("output", 1000);
-            }
-        }));
-        plan("times beyond all", plan -> plan.get("assignments").forEach(each -> {
-            if (each.hasNonNull("on_s")) {
-                ((ObjectNode) each).put("on_s", 1e15).put("off_s", 1e15);
-            }
-        }));
-        plan("settings that no board offers", plan -> plan.get("boards").forEach(each ->
-                ((ObjectNode) each).put("start_delay_s", 3600).put("step_s", 60)));
+        plan(
+                "loads of another project",
+                plan -> plan.get("assignments").forEach(each -> ((ObjectNode) each).put("load", "strange")));
+        plan(
+                "a panel of another project",
+                plan -> plan.get("assignments").forEach(each -> ((ObjectNode) each).put("panel", "strange")));
+        plan(
+                "slots beyond the panel",
+                plan -> plan.get("assignments").forEach(each -> ((ObjectNode) each).put("slot", 1000)));
+        plan(
+                "outputs beyond the board",
+                plan -> plan.get("assignments").forEach(each -> {
+                    if (each.hasNonNull("output")) {
+                        ((ObjectNode) each).put("output", 1000);
+                    }
+                }));
+        plan(
+                "times beyond all",
+                plan -> plan.get("assignments").forEach(each -> {
+                    if (each.hasNonNull("on_s")) {
+                        ((ObjectNode) each).put("on_s", 1e15).put("off_s", 1e15);
+                    }
+                }));
+        plan(
+                "settings that no board offers",
+                plan -> plan.get("boards")
+                        .forEach(each ->
+                                ((ObjectNode) each).put("start_delay_s", 3600).put("step_s", 60)));
         plan("all in one slot", plan -> plan.get("assignments").forEach(each -> ((ObjectNode) each).put("slot", 1)));
         for (String at : new String[] {"1e300", "1e9", "1e15", "86400"}) {
-            cases.put("a script until " + at, new Case(PathRun.SMALL, plan -> plan, PathRun.DAY.replace("200", at).replace("201", at)));
+            cases.put(
+                    "a script until " + at,
+                    new Case(
+                            PathRun.SMALL,
+                            plan -> plan,
+                            PathRun.DAY.replace("200", at).replace("201", at)));
         }
-        cases.put("everything at once", new Case(PathRun.SMALL, plan -> plan, PathRun.DAY.replaceAll("\"at_s\": [0-9]+", "\"at_s\": 0")));
-        cases.put("an empty script", new Case(PathRun.SMALL, plan -> plan, "{\"format\": \"evenrise-script/1\", \"name\": \"x\", \"events\": []}"));
+        cases.put(
+                "everything at once",
+                new Case(PathRun.SMALL, plan -> plan, PathRun.DAY.replaceAll("\"at_s\": [0-9]+", "\"at_s\": 0")));
+        cases.put(
+                "an empty script",
+                new Case(
+                        PathRun.SMALL,
+                        plan -> plan,
+                        "{\"format\": \"evenrise-script/1\", \"name\": \"x\", \"events\": []}"));
         StringBuilder many = new StringBuilder("{\"format\": \"evenrise-script/1\", \"name\": \"x\", \"events\": [");
         for (int i = 0; i < 2000; i++) {
-            many.append(i == 0 ? "" : ", ").append("{\"at_s\": ").append(i * 0.001).append(", \"what\": \"").append(i % 2 == 0 ? "emergency" : "release").append("\"}");
+            many.append(i == 0 ? "" : ", ")
+                    .append("{\"at_s\": ")
+                    .append(i * 0.001)
+                    .append(", \"what\": \"")
+                    .append(i % 2 == 0 ? "emergency" : "release")
+                    .append("\"}");
         }
         cases.put("two thousand presses in two seconds", new Case(PathRun.SMALL, plan -> plan, many + "]}"));
     }
@@ -184,11 +262,16 @@ final class HardCases {
     }
 
     private void plan(String name, Consumer<JsonNode> change) {
-        cases.put(name, new Case(PathRun.SMALL, plan -> {
-            JsonNode root = tree(plan);
-            change.accept(root);
-            return JsonText.of(root);
-        }, PathRun.DAY));
+        cases.put(
+                name,
+                new Case(
+                        PathRun.SMALL,
+                        plan -> {
+                            JsonNode root = tree(plan);
+                            change.accept(root);
+                            return JsonText.of(root);
+                        },
+                        PathRun.DAY));
     }
 
     private static JsonNode tree(String text) {

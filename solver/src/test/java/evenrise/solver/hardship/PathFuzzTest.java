@@ -39,7 +39,11 @@ class PathFuzzTest {
 
         for (Map.Entry<String, HardCases.Case> each : HardCases.all().entrySet()) {
             HardCases.Case hard = each.getValue();
-            run.walk(hard.project(), hard.plan(), hard.script(), new Random(each.getKey().hashCode()));
+            run.walk(
+                    hard.project(),
+                    hard.plan(),
+                    hard.script(),
+                    new Random(each.getKey().hashCode()));
             assertThat(run.faults()).as(each.getKey()).isEmpty();
         }
     }

@@ -46,11 +46,16 @@ final class PathRun {
     private long mostNanos;
     private long allocated;
     private String slowest = "";
+
     PathRun(Path folder) throws IOException {
         this.folder = folder;
         for (String each : List.of(
-                "quay-works/project.json", "tin-shed/project.json", "copper-mill/project.json",
-                "willow-chapel/project.json", "lantern-yard/project.json", "overloaded-club/project.json")) {
+                "quay-works/project.json",
+                "tin-shed/project.json",
+                "copper-mill/project.json",
+                "willow-chapel/project.json",
+                "lantern-yard/project.json",
+                "overloaded-club/project.json")) {
             projects.add(json.readTree(Source.dataset(each)));
         }
         projects.add(json.readTree(SMALL));
@@ -92,11 +97,17 @@ final class PathRun {
         long startedCpu = THREADS.getCurrentThreadCpuTime();
         JsonNode seed = projects.get(chance.nextInt(projects.size()));
         boolean isPlanMutated = chance.nextInt(4) == 0;
-        JsonNode project = isPlanMutated ? seed : new TreeMutator(projectSchema, chance.nextInt(8) > 0, chance).mutated(seed);
-        walk(JsonText.of(project), plan -> isPlanMutated ? mutatedPlan(plan, chance) : plan, JsonText.of(script(chance)), chance);
+        JsonNode project =
+                isPlanMutated ? seed : new TreeMutator(projectSchema, chance.nextInt(8) > 0, chance).mutated(seed);
+        walk(
+                JsonText.of(project),
+                plan -> isPlanMutated ? mutatedPlan(plan, chance) : plan,
+                JsonText.of(script(chance)),
+                chance);
         long nanos = THREADS.getCurrentThreadCpuTime() - startedCpu;
         long took = allocated;
-        double larger = Math.max(1, (double) JsonText.of(project).length() / JsonText.of(seed).length());
+        double larger = Math.max(
+                1, (double) JsonText.of(project).length() / JsonText.of(seed).length());
         if (took > MOST_TIMES * larger * larger * usual(seed)) {
             fault("takes many times what its neighbour takes", (took >> 20) + " MB instead of " + (usual(seed) >> 20));
         }
@@ -136,7 +147,16 @@ final class PathRun {
         allocated = 0;
         Path file = Files.write(at("p.json"), project.getBytes(StandardCharsets.UTF_8));
         Path plan = at("p.plan.json");
-        int code = run("plan", file, "-o", plan, "--moves", "40", "--threads", "1", chance.nextBoolean() ? "--quiet" : "--strict");
+        int code = run(
+                "plan",
+                file,
+                "-o",
+                plan,
+                "--moves",
+                "40",
+                "--threads",
+                "1",
+                chance.nextBoolean() ? "--quiet" : "--strict");
         if (code == 3) {
             return;
         }
@@ -166,7 +186,19 @@ final class PathRun {
         run("rehearse", file, plan, "--trials", "50", "--threads", "1");
         run("rework", file, plan, "-o", at("rw"), "--moves", "40", "--threads", "1", "--quiet");
         if (project.contains("\"catalogue\"") && chance.nextInt(3) == 0) {
-            run("compare", file, "-o", at("cmp"), "--moves", "20", "--threads", "1", "--panels", "1..2", "--boards", "1..2");
+            run(
+                    "compare",
+                    file,
+                    "-o",
+                    at("cmp"),
+                    "--moves",
+                    "20",
+                    "--threads",
+                    "1",
+                    "--panels",
+                    "1..2",
+                    "--boards",
+                    "1..2");
         }
     }
 
@@ -174,16 +206,29 @@ final class PathRun {
         StringBuilder script = new StringBuilder("{\"format\": \"evenrise-script/1\", \"name\": \"x\", \"events\": [");
         double at = 0;
         String[] words = {
-            "\"system-on\"}", "\"system-off\"}", "\"emergency\"}", "\"release\"}", "\"mains\", \"percent\": 0}", "\"mains\", \"percent\": 100}",
-            "\"lock\"}", "\"unlock\"}", "\"mains\", \"percent\": 70, \"phases\": [\"A\"]}"
+            "\"system-on\"}",
+            "\"system-off\"}",
+            "\"emergency\"}",
+            "\"release\"}",
+            "\"mains\", \"percent\": 0}",
+            "\"mains\", \"percent\": 100}",
+            "\"lock\"}",
+            "\"unlock\"}",
+            "\"mains\", \"percent\": 70, \"phases\": [\"A\"]}"
         };
         int many = 1 + chance.nextInt(8);
         for (int i = 0; i < many; i++) {
             at += chance.nextInt(3) == 0 ? chance.nextDouble() * 1e-3 : chance.nextInt(60);
-            script.append(i == 0 ? "" : ", ").append("{\"at_s\": ").append(at).append(", \"what\": ").append(words[chance.nextInt(words.length)]);
+            script.append(i == 0 ? "" : ", ")
+                    .append("{\"at_s\": ")
+                    .append(at)
+                    .append(", \"what\": ")
+                    .append(words[chance.nextInt(words.length)]);
         }
         JsonNode tree = json.readTree(script.append("]}").toString());
-        return chance.nextInt(3) == 0 ? tree : new TreeMutator(scriptSchema, chance.nextInt(4) > 0, chance).mutated(tree);
+        return chance.nextInt(3) == 0
+                ? tree
+                : new TreeMutator(scriptSchema, chance.nextInt(4) > 0, chance).mutated(tree);
     }
 
     private String lastErr = "";
@@ -193,7 +238,8 @@ final class PathRun {
     }
 
     private int run(Object... arguments) throws IOException {
-        String[] words = Stream.concat(Stream.of(arguments).map(Object::toString), Stream.of("--debug")).toArray(String[]::new);
+        String[] words = Stream.concat(Stream.of(arguments).map(Object::toString), Stream.of("--debug"))
+                .toArray(String[]::new);
         long before = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId());
         WholeProgram.Ended ended = WholeProgram.run(number % 50 == 49, words);
         allocated += THREADS.getThreadAllocatedBytes(Thread.currentThread().getId()) - before;
@@ -207,7 +253,9 @@ final class PathRun {
             Matcher none = NO_FIGURE.matcher(ended.out());
             if (none.find()) {
                 int from = Math.max(0, none.start() - 200);
-                fault(words[0] + " shows what is no figure", ended.out().substring(from, Math.min(ended.out().length(), none.end() + 100)));
+                fault(
+                        words[0] + " shows what is no figure",
+                        ended.out().substring(from, Math.min(ended.out().length(), none.end() + 100)));
             }
         }
         if (ended.code() == 2 || ended.code() == 5) {
@@ -222,7 +270,11 @@ final class PathRun {
             try {
                 for (String each : List.of("p.json", "p.plan.json", "s.json")) {
                     if (Files.exists(folder.resolve(each))) {
-                        Files.copy(folder.resolve(each), Files.createDirectories(folder.resolveSibling(folder.getFileName() + "-found")).resolve(number + "." + each), StandardCopyOption.REPLACE_EXISTING);
+                        Files.copy(
+                                folder.resolve(each),
+                                Files.createDirectories(folder.resolveSibling(folder.getFileName() + "-found"))
+                                        .resolve(number + "." + each),
+                                StandardCopyOption.REPLACE_EXISTING);
                     }
                 }
             } catch (IOException e) {

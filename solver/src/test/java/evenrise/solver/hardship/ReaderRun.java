@@ -21,7 +21,6 @@ final class ReaderRun {
     /** What reading an input of at most a megabyte may allocate in all; most of it lives for a moment only. */
     private static final long MOST_ALLOCATED_BYTES = 1L << 30;
 
-
     private final Path folder;
     private final Map<Source, List<byte[]>> seeds = new LinkedHashMap<>();
     private final Map<String, String> faults = new LinkedHashMap<>();
@@ -78,8 +77,9 @@ final class ReaderRun {
         }
         if (fault.isPresent()) {
             String shown = fault.get().what();
-            if (faults.putIfAbsent(source + ": " + fault.get().kind(), "input " + number + ": "
-                            + shown.substring(0, Math.min(MOST_SHOWN, shown.length())))
+            if (faults.putIfAbsent(
+                            source + ": " + fault.get().kind(),
+                            "input " + number + ": " + shown.substring(0, Math.min(MOST_SHOWN, shown.length())))
                     == null) {
                 Files.write(folder.resolve(source + "-" + number + "-" + name), bytes);
             }

@@ -100,7 +100,8 @@ final class Schema {
     }
 
     double number(JsonNode schema, Random chance) {
-        double low = schema.path("minimum").asDouble(schema.path("exclusiveMinimum").asDouble(-1e6));
+        double low =
+                schema.path("minimum").asDouble(schema.path("exclusiveMinimum").asDouble(-1e6));
         double high = schema.path("maximum").asDouble(1e6);
         return switch (chance.nextInt(8)) {
             case 0 -> low;

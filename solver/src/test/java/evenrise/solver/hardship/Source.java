@@ -2,14 +2,14 @@ package evenrise.solver.hardship;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import evenrise.model.file.Format;
 import evenrise.model.file.MappingFile;
 import evenrise.model.file.PlanFile;
-import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Problem;
+import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
 import evenrise.model.file.ScriptFile;
 import evenrise.model.file.WriteFailed;
-import evenrise.model.file.Format;
 import evenrise.model.intake.Mapping;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
@@ -33,8 +33,13 @@ enum Source {
     PROJECT("project") {
         @Override
         List<byte[]> seeds() {
-            return datasets("quay-works/project.json", "tin-shed/project.json", "copper-mill/project.json",
-                    "willow-chapel/project.json", "lantern-yard/project.json", "juniper-hall/project.json");
+            return datasets(
+                    "quay-works/project.json",
+                    "tin-shed/project.json",
+                    "copper-mill/project.json",
+                    "willow-chapel/project.json",
+                    "lantern-yard/project.json",
+                    "juniper-hall/project.json");
         }
 
         @Override
@@ -144,8 +149,9 @@ enum Source {
     private static final int MOST_READ_BACK = 300;
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final Project YARD = project("lantern-yard/project.json");
-    private static final Plan YARD_BUILT =
-            PlanFile.read(dataset("lantern-yard/built.plan.json"), "b.json").value().orElseThrow();
+    private static final Plan YARD_BUILT = PlanFile.read(dataset("lantern-yard/built.plan.json"), "b.json")
+            .value()
+            .orElseThrow();
     private static final Project CHAPEL = project("willow-chapel/project.json");
     private static final String MAPPING_TEXT = """
             format: evenrise-mapping/1

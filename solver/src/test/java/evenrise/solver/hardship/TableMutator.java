@@ -9,8 +9,35 @@ import java.util.Random;
 /** Makes neighbours of a table of values: cells, columns and rows changed. */
 final class TableMutator {
     private static final List<String> CELLS = List.of(
-            "1e300", "-5", "0", "1e-320", "99999999999", "1.2.3-240", "120/208", "3x16A", "1,234.5 kW", "1'000", "12 A", "5%", "120V",
-            "\"", "\"a\"b", "\"\"", "a\nb", "#DIV/0!", "=SUM(A1)", "3~", "L1-L2", "10 HP", "1/2 hp", "0x1F", "1e9 MW", "NaN", "Infinity", "∞", "½");
+            "1e300",
+            "-5",
+            "0",
+            "1e-320",
+            "99999999999",
+            "1.2.3-240",
+            "120/208",
+            "3x16A",
+            "1,234.5 kW",
+            "1'000",
+            "12 A",
+            "5%",
+            "120V",
+            "\"",
+            "\"a\"b",
+            "\"\"",
+            "a\nb",
+            "#DIV/0!",
+            "=SUM(A1)",
+            "3~",
+            "L1-L2",
+            "10 HP",
+            "1/2 hp",
+            "0x1F",
+            "1e9 MW",
+            "NaN",
+            "Infinity",
+            "∞",
+            "½");
 
     private TableMutator() {}
 
@@ -22,8 +49,10 @@ final class TableMutator {
         for (int i = 0; i < times && !rows.isEmpty(); i++) {
             mutate(rows, chance);
         }
-        String delimiter = chance.nextInt(4) > 0 ? "," : List.of(";", "\t", "|", ",;").get(chance.nextInt(4));
-        String end = chance.nextInt(6) > 0 ? "\n" : List.of("\r\n", "\r", "\n\n").get(chance.nextInt(3));
+        String delimiter =
+                chance.nextInt(4) > 0 ? "," : List.of(";", "\t", "|", ",;").get(chance.nextInt(4));
+        String end =
+                chance.nextInt(6) > 0 ? "\n" : List.of("\r\n", "\r", "\n\n").get(chance.nextInt(3));
         StringBuilder out = new StringBuilder();
         rows.forEach(row -> out.append(String.join(delimiter, row)).append(end));
         return out.toString().getBytes(StandardCharsets.UTF_8);

@@ -16,10 +16,38 @@ final class TreeMutator {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
     private static final List<String> NUMBERS = List.of(
-            "0", "-0.0", "-1", "1", "2", "3", "0.1", "0.5", "1e-6", "1e-19", "1e-300", "4.9e-324", "1e6", "1e15", "1e19",
-            "1e300", "1.7976931348623157e308", "1e400", "-1e400", "2147483647", "2147483648", "-2147483648",
-            "9223372036854775807", "9223372036854775808", "99999999999999999999999999", "NaN", "Infinity", "-Infinity",
-            "42", "1000", "1e9999999999", "0.30000000000000004");
+            "0",
+            "-0.0",
+            "-1",
+            "1",
+            "2",
+            "3",
+            "0.1",
+            "0.5",
+            "1e-6",
+            "1e-19",
+            "1e-300",
+            "4.9e-324",
+            "1e6",
+            "1e15",
+            "1e19",
+            "1e300",
+            "1.7976931348623157e308",
+            "1e400",
+            "-1e400",
+            "2147483647",
+            "2147483648",
+            "-2147483648",
+            "9223372036854775807",
+            "9223372036854775808",
+            "99999999999999999999999999",
+            "NaN",
+            "Infinity",
+            "-Infinity",
+            "42",
+            "1000",
+            "1e9999999999",
+            "0.30000000000000004");
 
     private final Schema schema;
     private final boolean isGentle;
@@ -124,7 +152,9 @@ final class TreeMutator {
     }
 
     private int gentle() {
-        return chance.nextInt(20) == 0 ? chance.nextInt(16) : new int[] {2, 2, 2, 3, 4, 4, 5, 6, 7, 7, 9, 0}[chance.nextInt(12)];
+        return chance.nextInt(20) == 0
+                ? chance.nextInt(16)
+                : new int[] {2, 2, 2, 3, 4, 4, 5, 6, 7, 7, 9, 0}[chance.nextInt(12)];
     }
 
     private JsonNode replaced(Place at) {
@@ -133,7 +163,9 @@ final class TreeMutator {
             return NODES.nullNode();
         }
         if (value.isNumber()) {
-            return isGentle ? schema.value(at.schema(), chance, names) : new POJONode(NUMBERS.get(chance.nextInt(NUMBERS.size())));
+            return isGentle
+                    ? schema.value(at.schema(), chance, names)
+                    : new POJONode(NUMBERS.get(chance.nextInt(NUMBERS.size())));
         }
         if (value.isTextual()) {
             return NODES.textNode(
@@ -155,7 +187,9 @@ final class TreeMutator {
                 }
             }
         }
-        if (owner instanceof ObjectNode object && of != null && of.path("properties").size() > 0) {
+        if (owner instanceof ObjectNode object
+                && of != null
+                && of.path("properties").size() > 0) {
             List<String> keys = new ArrayList<>();
             of.path("properties").fieldNames().forEachRemaining(keys::add);
             String key = keys.get(chance.nextInt(keys.size()));

@@ -22,8 +22,31 @@ final class WorkbookMutator {
     private static final Pattern TAG = Pattern.compile("<[^>]{1,400}>");
     private static final Pattern ATTRIBUTE = Pattern.compile("[\\w:]{1,30}=\"[^\"]{0,200}\"");
     private static final List<String> VALUES = List.of(
-            "", "0", "-1", "1", "999999999", "2147483648", "ZZZZZZ14", "A0", "A1048577", "XFD1", "1A", "rId999", "s", "inlineStr", "str", "e", "b", "n", "d",
-            "zzz", "../../x.xml", "/xl/workbook.xml", "http://localhost/x", "é", "A1:ZZZZZZ9");
+            "",
+            "0",
+            "-1",
+            "1",
+            "999999999",
+            "2147483648",
+            "ZZZZZZ14",
+            "A0",
+            "A1048577",
+            "XFD1",
+            "1A",
+            "rId999",
+            "s",
+            "inlineStr",
+            "str",
+            "e",
+            "b",
+            "n",
+            "d",
+            "zzz",
+            "../../x.xml",
+            "/xl/workbook.xml",
+            "http://localhost/x",
+            "é",
+            "A1:ZZZZZZ9");
 
     private WorkbookMutator() {}
 
@@ -66,12 +89,22 @@ final class WorkbookMutator {
                 switch (chance.nextInt(8)) {
                     case 0 -> replaced(text, tag, "");
                     case 1 -> replaced(text, tag, tag.group().repeat(1 + chance.nextInt(3)));
-                    case 2 -> replaced(text, tag, tags.get(chance.nextInt(tags.size())).group());
+                    case 2 ->
+                        replaced(
+                                text, tag, tags.get(chance.nextInt(tags.size())).group());
                     case 3 -> replaced(text, attribute, "");
                     case 4, 5 -> replaced(text, attribute, named + '"' + value + '"');
-                    case 6 -> text.replaceAll(Pattern.quote(named) + "\"[^\"]*\"", named.replace("$", "") + '"' + value.replace("$", "") + '"');
+                    case 6 ->
+                        text.replaceAll(
+                                Pattern.quote(named) + "\"[^\"]*\"",
+                                named.replace("$", "") + '"' + value.replace("$", "") + '"');
                     default ->
-                        text.replaceFirst(">[^<]{1,40}<", ">" + List.of("1e400", "-5", "&#1;", "&x;", "9".repeat(400), "<v>1</v>").get(chance.nextInt(6)) + "<");
+                        text.replaceFirst(
+                                ">[^<]{1,40}<",
+                                ">"
+                                        + List.of("1e400", "-5", "&#1;", "&x;", "9".repeat(400), "<v>1</v>")
+                                                .get(chance.nextInt(6))
+                                        + "<");
                 };
         return changed.getBytes(StandardCharsets.UTF_8);
     }
