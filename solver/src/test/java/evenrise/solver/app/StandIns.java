@@ -5,6 +5,7 @@ import evenrise.solver.compare.Sweep;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.Progress;
+import evenrise.solver.engine.search.Planner;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CountDownLatch;
@@ -60,6 +61,25 @@ public final class StandIns {
             public void stop() {
                 stopped.countDown();
             }
+        });
+    }
+
+    /** The engine, without the exact solver beside it, which takes most of the time of a short search. */
+    public static Jobs withoutProofs() {
+        return new Jobs((request, listener, note) -> {
+            QuietLibraries.hush();
+            Planner planner = new Planner(request, listener);
+            return new PlannerSource.Search() {
+                @Override
+                public PlanningOutcome plan() {
+                    return planner.plan();
+                }
+
+                @Override
+                public void stop() {
+                    planner.stop();
+                }
+            };
         });
     }
 

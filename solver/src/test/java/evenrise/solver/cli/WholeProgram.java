@@ -1,36 +1,13 @@
 package evenrise.solver.cli;
 
-import evenrise.model.plan.Plan;
-import evenrise.solver.engine.PlanningOutcome;
-import evenrise.solver.engine.search.Planner;
+import evenrise.solver.app.Jobs;
+import evenrise.solver.app.StandIns;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.Optional;
 
 /** The program as it is delivered, its engine included, inside this process. */
 public final class WholeProgram {
-    private static final PlannerSource SEARCH_ALONE = (request, listener, note) -> {
-        QuietLibraries.hush();
-        Planner planner = new Planner(request, listener);
-        return new PlannerSource.Search() {
-            @Override
-            public PlanningOutcome plan() {
-                return planner.plan();
-            }
-
-            @Override
-            public Optional<Plan> best() {
-                return planner.best();
-            }
-
-            @Override
-            public void stop() {
-                planner.stop();
-            }
-        };
-    };
-
     private WholeProgram() {}
 
     /** What a command printed and how it ended. */
@@ -42,7 +19,7 @@ public final class WholeProgram {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Terminal terminal = new Terminal(
                 new ByteArrayInputStream(new byte[0]), out, err, StandardCharsets.UTF_8, false, false, false);
-        int code = Evenrise.run(terminal, isProving ? PlannerSource.ENGINE : SEARCH_ALONE, arguments);
+        int code = Evenrise.run(terminal, isProving ? new Jobs() : StandIns.withoutProofs(), arguments);
         return new Ended(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 }
