@@ -1,6 +1,5 @@
 package evenrise.solver.intake;
 
-import evenrise.model.check.Shown;
 import evenrise.model.electrical.LinePower;
 import evenrise.model.electrical.motor.FullLoadCurrent;
 import evenrise.model.intake.Mapping;
@@ -345,7 +344,7 @@ final class RowReader {
                             Locale.ROOT,
                             "'%s' makes %s A a piece, expected at least 0.001, at most 6300 A.",
                             Figures.cut(figures.text(row, from)),
-                            Shown.number(found.getAsDouble())));
+                            found.getAsDouble()));
             return OptionalDouble.empty();
         }
         return found;
