@@ -106,9 +106,9 @@ final class Bundler {
                     String.format(
                             Locale.ROOT,
                             "a piece of '%s' peaks at %.0f A, which counts for %.0f A at the trip; its breaker of %.0f"
-                                + " A, band %s, surely holds %.0f A only. No larger rating is taken for that: it would"
-                                + " not protect outlet and cord. Maybe a band that trips later, a device that limits"
-                                + " the inrush, or parts that come on one after another.",
+                                    + " A, band %s, surely holds %.0f A only. No larger rating is taken for that: it would"
+                                    + " not protect outlet and cord. Maybe a band that trips later, a device that limits"
+                                    + " the inrush, or parts that come on one after another.",
                             item.name(),
                             item.inrushPeakAmps(),
                             piece.tripAmps(),

@@ -17,17 +17,18 @@ enum Service {
 
     private static final Pattern FIRE =
             Pattern.compile("\\b(fire ?alarms?|fire (detection|panel|command|pump|curtain|door|safety)|smoke"
-                + " (alarm|detector|detection|control|vent|extract|exhaust)\\w*|sprinklers?|voice"
-                + " (alarm|evacuation)|evac|mass"
-                + " notification|brandmelde\\w*|brandmelder|rauchmelder|rauchabzug\\w*|entrauchung\\w*|rwa|sprachalarm\\w*|feuer(melde|alarm|schutz|wehr)\\w*|sprinkleranlage|alarme?"
-                + " incendie|detection incendie|desenfumage|ssi|alarma (de|contra) incendios?|deteccion de"
-                + " incendios?|contra ?incendios?|evacuacion|evacuation)\\b");
-    private static final Pattern EMERGENCY = Pattern.compile("\\b(life safety|emergency"
-        + " (lights?|lighting|luminaires?|lamps?|inverter|signs?|exit|egress|power|generator|communication\\w*|system)|exit"
-        + " (lights?|lighting|signs?)|egress"
-        + " (lights?|lighting)|notbeleuchtung\\w*|notlicht\\w*|notstrom\\w*|sicherheitsbeleuchtung\\w*|sicherheitslicht\\w*|sicherheitsstrom\\w*|rettungszeichen\\w*|fluchtweg\\w*|eclairage"
-        + " de (securite|secours)|baes|securite incendie|source de"
-        + " (securite|secours)|(alumbrado|iluminacion|luz|luces) de emergencia|senal de salida|seguridad de vida)\\b");
+                    + " (alarm|detector|detection|control|vent|extract|exhaust)\\w*|sprinklers?|voice"
+                    + " (alarm|evacuation)|evac|mass"
+                    + " notification|brandmelde\\w*|brandmelder|rauchmelder|rauchabzug\\w*|entrauchung\\w*|rwa|sprachalarm\\w*|feuer(melde|alarm|schutz|wehr)\\w*|sprinkleranlage|alarme?"
+                    + " incendie|detection incendie|desenfumage|ssi|alarma (de|contra) incendios?|deteccion de"
+                    + " incendios?|contra ?incendios?|evacuacion|evacuation)\\b");
+    private static final Pattern EMERGENCY = Pattern.compile(
+            "\\b(life safety|emergency"
+                    + " (lights?|lighting|luminaires?|lamps?|inverter|signs?|exit|egress|power|generator|communication\\w*|system)|exit"
+                    + " (lights?|lighting|signs?)|egress"
+                    + " (lights?|lighting)|notbeleuchtung\\w*|notlicht\\w*|notstrom\\w*|sicherheitsbeleuchtung\\w*|sicherheitslicht\\w*|sicherheitsstrom\\w*|rettungszeichen\\w*|fluchtweg\\w*|eclairage"
+                    + " de (securite|secours)|baes|securite incendie|source de"
+                    + " (securite|secours)|(alumbrado|iluminacion|luz|luces) de emergencia|senal de salida|seguridad de vida)\\b");
     private static final Pattern UPS =
             Pattern.compile("\\b(ups|uninterruptible\\w*|usv|unterbrechungsfrei\\w*|onduleurs?|asi|sai|alimentacion"
                     + " ininterrumpida)\\b");
@@ -36,8 +37,8 @@ enum Service {
                     + " ?switch|netzwerkkern|coeur de reseau|commutateur (de )?coeur|nucleo de red)\\b");
     private static final Pattern LEAVE_ON = Pattern.compile(
             "\\b(do not (switch|interrupt|turn off)|don'?t switch|not (to be )?switched|unswitched|always on|never"
-                + " off|nicht (schalten|geschaltet|schaltbar)|dauerspannung|dauernd ein|ne pas (couper|commuter)|non"
-                + " commute\\w*|toujours alimente\\w*|no (conmutar|cortar|conmutado|apagar)|siempre encendid\\w*)\\b");
+                    + " off|nicht (schalten|geschaltet|schaltbar)|dauerspannung|dauernd ein|ne pas (couper|commuter)|non"
+                    + " commute\\w*|toujours alimente\\w*|no (conmutar|cortar|conmutado|apagar)|siempre encendid\\w*)\\b");
     private static final Pattern YES =
             Pattern.compile("y|yes|x|true|1|ja|j|oui|o|si|s|switched|geschaltet|schaltbar|commute|conmutado");
     private static final Pattern NO =

@@ -99,8 +99,8 @@ final class Sizing {
                         rating));
         notices.guess(
                 "a motor's breaker is of 250 % of its current, and the next standard rating (NEC 430.52(C)(1)). Where"
-                    + " a list states no horsepower its own current counts; 430.6(A)(1) goes by the tables' instead."
-                    + " Overload protection (430.32) stands by the motor, and conductors carry 125 % (430.22)");
+                        + " a list states no horsepower its own current counts; 430.6(A)(1) goes by the tables' instead."
+                        + " Overload protection (430.32) stands by the motor, and conductors carry 125 % (430.22)");
         return Optional.of(new Breaker(rating, mapping.curve(), true));
     }
 

@@ -88,8 +88,8 @@ final class Sketch {
         notices.guess(String.format(
                 Locale.ROOT,
                 "a supply of %.0f A, panels of %d slots (%d), boards of %d outputs (%d) with start delays up to %.0f"
-                    + " s: a first sketch with a quarter of the slots and ratings to spare, to be replaced by the real"
-                    + " ones",
+                        + " s: a first sketch with a quarter of the slots and ratings to spare, to be replaced by the real"
+                        + " ones",
                 rated,
                 mapping.panelSlots(),
                 panels.size(),

@@ -100,9 +100,9 @@ final class CircuitTables {
                         "motors",
                         "Motors: none may come back unasked",
                         "To be tested of each motor before use, people clear and the load secured: running, cut the"
-                            + " mains for longer than the control rides through, and bring them back; running, close"
-                            + " the emergency contact and release it. It stays off both times until somebody asks for"
-                            + " it (IEC 60204-1 7.5 and 9.2.3.4.2). "
+                                + " mains for longer than the control rides through, and bring them back; running, close"
+                                + " the emergency contact and release it. It stays off both times until somebody asks for"
+                                + " it (IEC 60204-1 7.5 and 9.2.3.4.2). "
                                 + stated(),
                         List.of(
                                 Column.text("Load"),
