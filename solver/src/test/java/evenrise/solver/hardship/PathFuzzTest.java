@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
  * none, refuses what another has written, or takes many times what the file's valid neighbour takes. A sample, the same
  * each time; {@code -Devenrise.fuzz.path=10000} tries as many.
  */
+@Tag("slow")
 class PathFuzzTest {
     private static final int SAMPLE = Integer.getInteger("evenrise.fuzz.path", 20);
     private static final long FIRST = Long.getLong("evenrise.fuzz.first", 0);

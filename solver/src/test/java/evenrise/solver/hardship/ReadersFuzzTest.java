@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,6 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Whatever a file of ours holds, reading it ends, says what is wrong in words of the trade, and takes little. A sample of
  * neighbours, the same each time; {@code -Devenrise.fuzz=1000000} tries as many.
  */
+@Tag("slow")
 class ReadersFuzzTest {
     private static final Path KEPT = Path.of("src", "test", "resources", "hardship");
     private static final int SAMPLE = Integer.getInteger("evenrise.fuzz", 2_000);
