@@ -88,7 +88,7 @@ final class SheetReader {
                 boolean isCautions = !rows.isEmpty() && rows.stream().allMatch(SheetReader::isCaution);
                 if (!isCautions) {
                     sheets.add(new Sheet(
-                            sheet.getName(),
+                            sheet.getName() == null ? "" : sheet.getName(),
                             rows.stream()
                                     .filter(row -> !row.isBlank() && !isCaution(row))
                                     .toList()));

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 record Fault(String kind, String what) {
     /** Names that only a programmer knows. */
     private static final Pattern INNER_NAMES = Pattern.compile(
-            "\\b(?:java|javax|com|org|net|evenrise|io)\\.[a-z]\\w*(?:\\.\\w+)+|\\w*(?:Exception|Error)\\b|\\bat [\\w.$]+\\(|@[0-9a-f]{6,8}\\b|\\[[A-Z]\\w*\\[");
+            "\\b(?:java|javax|com|org|net|evenrise|io)\\.[a-z]\\w*(?:\\.\\w+)+|\\b\\w*(?:Exception|Error)\\b|\\bat [\\w.$]+\\(|@[0-9a-f]{6,8}\\b|\\[[A-Z]\\w*\\[");
 
     /** The place in our code where it happened tells one fault from another. */
     static Fault of(Throwable failure) {

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -55,17 +54,18 @@ final class ReaderRun {
         long before = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId());
         long cpu = THREADS.getCurrentThreadCpuTime();
         Optional<Fault> fault = Optional.empty();
+        List<String> messages = List.of();
         try {
-            List<String> messages = source.read(bytes, name, folder);
-            accepted += messages.isEmpty() ? 1 : 0;
-            List<Fault> inMessages = new ArrayList<>();
-            messages.forEach(each -> Fault.in(each).ifPresent(inMessages::add));
-            fault = inMessages.stream().findFirst();
+            messages = source.read(bytes, name, folder);
         } catch (RuntimeException | Error e) {
             fault = Optional.of(Fault.of(e));
         }
         long allocated = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId()) - before;
         long nanos = THREADS.getCurrentThreadCpuTime() - cpu;
+        accepted += fault.isEmpty() && messages.isEmpty() ? 1 : 0;
+        if (fault.isEmpty()) {
+            fault = messages.stream().flatMap(each -> Fault.in(each).stream()).findFirst();
+        }
         mostAllocated = Math.max(mostAllocated, allocated);
         read++;
         if (fault.isEmpty() && allocated > MOST_ALLOCATED_BYTES && bytes.length <= 1 << 20) {
