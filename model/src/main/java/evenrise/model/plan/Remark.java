@@ -4,6 +4,7 @@ import evenrise.model.contract.Contract;
 import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /** One thing that the electrical review has to say. */
@@ -32,10 +33,20 @@ public record Remark(
         String clause,
 
         @Field(meaning = "The place, the figure with its unit, what is allowed, and the likely cure", atLeast = 1)
-        String message)
-        implements RemarkBuilder.With {
+        String message,
+
+        @Field(meaning = "Which of the things that the check says", byDefault = "\"\"")
+        String kind,
+
+        @Field(meaning = "Loads, panels, boards and so on that it is about, the most telling first", byDefault = "[]")
+        List<Subject> subjects,
+
+        @Field(meaning = "The likely cure", byDefault = "\"\"")
+        String cure)
+        implements RemarkBuilder.With, Finding {
     public Remark {
-        Contract.check(Remark.class, check, grade, place, figure, limit, unit, clause, message);
+        Contract.check(Remark.class, check, grade, place, figure, limit, unit, clause, message, kind, subjects, cure);
+        subjects = List.copyOf(subjects);
     }
 
     /** That a check says nothing, for {@code needs} is not stated. */

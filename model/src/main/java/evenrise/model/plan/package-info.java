@@ -1,5 +1,5 @@
 /**
- * Records of the plan file: settings, assignments and the figures that follow from them.
+ * Records of the plan file: settings, assignments, the figures that follow from them and what was found.
  *
  * <p>May touch model.contract, model.project.
  */

@@ -2,7 +2,6 @@ package evenrise.model.rules;
 
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.Bounds;
-import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
@@ -60,9 +59,7 @@ public final class PlanFinisher {
         return layout.plan()
                 .with()
                 .metrics(verdict.metrics())
-                .violations(verdict.violations().stream()
-                        .map(violation -> new BrokenRule(violation.rule(), violation.message()))
-                        .toList())
+                .violations(verdict.violations())
                 .bounds(bounds)
                 .gapPercent(proof.gapPercent())
                 .optimal(proof.isOptimal())

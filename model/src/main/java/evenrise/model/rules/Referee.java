@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Metrics;
 import evenrise.model.plan.MetricsBuilder;
 import evenrise.model.plan.Plan;
@@ -31,9 +32,13 @@ public final class Referee {
 
     /** @param earlier plan that moves are counted from */
     public static Verdict judge(Layout layout, Optional<Plan> earlier) {
-        List<Violation> violations = new ArrayList<>();
+        List<BrokenRule> violations = new ArrayList<>();
         for (Rule rule : Rules.ALL) {
-            rule.broken(layout).forEach(message -> violations.add(new Violation(rule.id(), message)));
+            rule.broken(layout)
+                    .forEach(message -> violations.add(BrokenRule.builder()
+                            .rule(rule.id())
+                            .message(message)
+                            .build()));
         }
         PhasePeak peak = worstPeak(layout.nodes().get(Distribution.SUPPLY));
         return new Verdict(

@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Metrics;
 import java.util.List;
 
@@ -12,4 +13,4 @@ import java.util.List;
  * @param peakShares what makes {@code metrics.peakInrushAmps}, largest first
  */
 public record Verdict(
-        List<Violation> violations, Metrics metrics, List<NodeFigures> nodes, List<PeakShare> peakShares) {}
+        List<BrokenRule> violations, Metrics metrics, List<NodeFigures> nodes, List<PeakShare> peakShares) {}

@@ -9,6 +9,8 @@ import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Metrics;
 import evenrise.model.plan.Plan;
+import evenrise.model.plan.Subject;
+import evenrise.model.plan.SubjectKind;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
 import java.nio.charset.StandardCharsets;
@@ -75,7 +77,23 @@ class FilePropertiesTest {
                                         .objective(number / 7)
                                         .build())
                                 : Optional.empty())
-                .violations(full ? List.of(new BrokenRule("slot", text)) : List.of())
+                .violations(
+                        full
+                                ? List.of(BrokenRule.builder()
+                                        .rule("slot")
+                                        .message(text)
+                                        .kind(text)
+                                        .subjects(List.of(
+                                                new Subject(SubjectKind.BOARD, text),
+                                                new Subject(SubjectKind.LOAD, text)))
+                                        .place(text)
+                                        .figure(number)
+                                        .limit(number / 3)
+                                        .unit("A")
+                                        .clause(text)
+                                        .cure(text)
+                                        .build())
+                                : List.of())
                 .madeBy(
                         full
                                 ? Optional.of(MadeBy.builder()

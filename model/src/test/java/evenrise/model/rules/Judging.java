@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import evenrise.model.PlanBuilder;
 import evenrise.model.ProjectBuilder;
 import evenrise.model.plan.Bounds;
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
@@ -53,7 +54,7 @@ final class Judging {
     }
 
     private static List<String> only(String rule, Verdict verdict) {
-        assertThat(verdict.violations()).extracting(Violation::rule).allMatch(rule::equals);
-        return verdict.violations().stream().map(Violation::message).toList();
+        assertThat(verdict.violations()).extracting(BrokenRule::rule).allMatch(rule::equals);
+        return verdict.violations().stream().map(BrokenRule::message).toList();
     }
 }

@@ -14,6 +14,7 @@ import evenrise.model.LoadBuilder;
 import evenrise.model.PanelBuilder;
 import evenrise.model.PlanBuilder;
 import evenrise.model.ProjectBuilder;
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.Phase;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -293,7 +294,7 @@ class PlaceRulesTest {
         void waitsForLoadsWithoutAPlace() {
             Verdict verdict = Judging.verdict(project(), at("P1", 1));
 
-            assertThat(verdict.violations()).extracting(Violation::rule).containsExactly("assigned");
+            assertThat(verdict.violations()).extracting(BrokenRule::rule).containsExactly("assigned");
         }
     }
 
@@ -327,7 +328,7 @@ class PlaceRulesTest {
         void waitsForLoadsWithoutAPlace() {
             Verdict verdict = Judging.verdict(project(1), at("P1", 1));
 
-            assertThat(verdict.violations()).extracting(Violation::rule).containsExactly("assigned");
+            assertThat(verdict.violations()).extracting(BrokenRule::rule).containsExactly("assigned");
         }
     }
 }

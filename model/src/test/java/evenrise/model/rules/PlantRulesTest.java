@@ -13,6 +13,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import evenrise.model.LoadBuilder;
 import evenrise.model.PlanBuilder;
 import evenrise.model.ProjectBuilder;
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.DistributionNode;
 import evenrise.model.project.NodeSource;
@@ -126,7 +127,7 @@ class PlantRulesTest {
                     .build();
 
             assertThat(Referee.judge(project.build(), alone).violations())
-                    .extracting(Violation::rule)
+                    .extracting(BrokenRule::rule)
                     .doesNotContain("with");
         }
     }

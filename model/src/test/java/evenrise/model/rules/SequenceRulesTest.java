@@ -12,6 +12,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import evenrise.model.LoadBuilder;
 import evenrise.model.PlanBuilder;
 import evenrise.model.ProjectBuilder;
+import evenrise.model.plan.BrokenRule;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -137,7 +138,7 @@ class SequenceRulesTest {
 
             Verdict verdict = Judging.verdict(project, plan);
 
-            assertThat(verdict.violations()).extracting(Violation::rule).containsExactly("output");
+            assertThat(verdict.violations()).extracting(BrokenRule::rule).containsExactly("output");
         }
     }
 

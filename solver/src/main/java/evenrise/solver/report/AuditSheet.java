@@ -3,13 +3,13 @@ package evenrise.solver.report;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Assessment;
 import evenrise.model.plan.Bounds;
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Metrics;
 import evenrise.model.plan.PeakBasis;
 import evenrise.model.plan.Review;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Verdict;
-import evenrise.model.rules.Violation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,7 +36,7 @@ public record AuditSheet(
         Metrics metrics,
         List<EventSheet> eventPeaks,
         PeakBasis peakBasis,
-        List<Violation> violations,
+        List<BrokenRule> violations,
         List<StatedFigure> differences,
         Bounds bounds,
         OptionalDouble gapPercent,

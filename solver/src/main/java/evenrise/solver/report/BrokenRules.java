@@ -1,6 +1,6 @@
 package evenrise.solver.report;
 
-import evenrise.model.rules.Violation;
+import evenrise.model.plan.BrokenRule;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,14 +11,14 @@ final class BrokenRules {
     private BrokenRules() {}
 
     /** @param mostEach how many places of one rule are listed; the rest is counted */
-    static List<String> lines(List<Violation> violations, int mostEach, Paint paint) {
+    static List<String> lines(List<BrokenRule> violations, int mostEach, Paint paint) {
         if (violations.isEmpty()) {
             return new Section(paint, "Hard rules")
                     .text(Tone.GOOD, "No hard rule is broken.")
                     .lines();
         }
-        Map<String, List<Violation>> byRule = violations.stream()
-                .collect(Collectors.groupingBy(Violation::rule, LinkedHashMap::new, Collectors.toList()));
+        Map<String, List<BrokenRule>> byRule = violations.stream()
+                .collect(Collectors.groupingBy(BrokenRule::rule, LinkedHashMap::new, Collectors.toList()));
         Section section = new Section(paint, "Hard rules")
                 .text(
                         Tone.BAD,

@@ -1,12 +1,12 @@
 package evenrise.solver.rework;
 
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.NodeLimits;
 import evenrise.model.rules.PhasePeak;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Tolerances;
-import evenrise.model.rules.Violation;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -21,10 +21,10 @@ import java.util.function.Predicate;
  * @param excessAmps of each node in turn: running current of each phase over what is allowed, neutral current, peaks; 0
  *     where nothing is over
  */
-record Harm(List<Violation> places, List<Double> excessAmps) {
+record Harm(List<BrokenRule> places, List<Double> excessAmps) {
     /** @param counts which broken places count */
-    static Harm of(Layout layout, Predicate<Violation> counts) {
-        List<Violation> places =
+    static Harm of(Layout layout, Predicate<BrokenRule> counts) {
+        List<BrokenRule> places =
                 Referee.judge(layout).violations().stream().filter(counts).toList();
         List<Double> excess = new ArrayList<>();
         List<NodeLimits> limits = NodeLimits.of(layout.project());
@@ -49,10 +49,10 @@ record Harm(List<Violation> places, List<Double> excessAmps) {
         Set<String> rules = new HashSet<>();
         places.forEach(each -> rules.add(each.rule()));
         for (String rule : rules.stream().sorted().toList()) {
-            List<Violation> now = of(rule);
-            List<Violation> then = start.of(rule);
+            List<BrokenRule> now = of(rule);
+            List<BrokenRule> then = start.of(rule);
             if (now.size() > then.size()) {
-                Violation added = now.stream()
+                BrokenRule added = now.stream()
                         .filter(each -> !then.contains(each))
                         .findFirst()
                         .orElse(now.get(0));
@@ -67,11 +67,11 @@ record Harm(List<Violation> places, List<Double> excessAmps) {
         return Optional.empty();
     }
 
-    private List<Violation> of(String rule) {
+    private List<BrokenRule> of(String rule) {
         return places.stream().filter(each -> each.rule().equals(rule)).toList();
     }
 
-    private static String electrical(List<Violation> places) {
+    private static String electrical(List<BrokenRule> places) {
         return places.stream()
                 .filter(each -> Set.of("rating", "neutral", "inrush-limit").contains(each.rule()))
                 .map(each -> each.rule() + ": " + each.message())

@@ -2,6 +2,7 @@ package evenrise.solver.rework;
 
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.BoardSetting;
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
@@ -11,7 +12,6 @@ import evenrise.model.rules.NodeLimits;
 import evenrise.model.rules.Placement;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.ProjectIndex;
-import evenrise.model.rules.Violation;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -424,7 +424,7 @@ public final class Replay {
     }
 
     /** A group that is larger than any board counts as that, however many of it are off. */
-    private boolean countsMeanwhile(Violation violation) {
+    private boolean countsMeanwhile(BrokenRule violation) {
         return ALWAYS.contains(violation.rule())
                 && !(violation.rule().equals("group-whole")
                         && largeGroups.stream()

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import evenrise.model.plan.Bounds;
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Board;
@@ -18,7 +19,6 @@ import evenrise.model.project.ShutdownGroup;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
-import evenrise.model.rules.Violation;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -71,7 +71,7 @@ class SampleTest {
             for (long seed = 0; seed < 40; seed++) {
                 Venue venue = Sample.venue(seed, new VenueSize(panels, loads, system));
 
-                List<Violation> violations = verdictOnTheLayout(venue).violations();
+                List<BrokenRule> violations = verdictOnTheLayout(venue).violations();
 
                 assertThat(violations).as("seed %d", seed).isEmpty();
             }

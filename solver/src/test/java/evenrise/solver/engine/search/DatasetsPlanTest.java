@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import evenrise.model.file.ProjectFile;
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Plan;
 import evenrise.model.plan.Remark;
@@ -13,7 +14,6 @@ import evenrise.model.review.ElectricalReview;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
-import evenrise.model.rules.Violation;
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.state.CompiledProject;
@@ -118,7 +118,7 @@ class DatasetsPlanTest {
 
         assertThat(Referee.judge(project, plan).violations())
                 .isNotEmpty()
-                .extracting(Violation::rule)
+                .extracting(BrokenRule::rule)
                 .containsOnly("rating");
     }
 }

@@ -1,0 +1,58 @@
+package evenrise.model.plan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * Something that a rule or a check has to say of a plan, in parts. Whoever decides by it asks for the parts; the text is
+ * for people, and {@link FindingText} makes it.
+ */
+public interface Finding {
+    /** The rule or check that says it, as docs/rules.md or docs/electrical.md name it. */
+    String check();
+
+    /** Which of the things that the rule or check says; empty in files written before there were kinds. */
+    String kind();
+
+    Grade grade();
+
+    /** What it is about, the most telling first; empty in files written before there were subjects. */
+    List<Subject> subjects();
+
+    /** Where it is, for people. */
+    String place();
+
+    OptionalDouble figure();
+
+    /** What the figure is held against, in the same unit. */
+    OptionalDouble limit();
+
+    /** Unit of figure and limit; empty where there is none. */
+    String unit();
+
+    /** Clause or other source, as a pointer to look it up; empty where there is none. */
+    String clause();
+
+    /** The likely cure, without the "Maybe" that a sentence begins with; empty where there is none. */
+    String cure();
+
+    /** All of it in words. */
+    String message();
+
+    /** Ids of what it is about, of one kind. */
+    default Stream<String> subjects(SubjectKind kind) {
+        return subjects().stream().filter(each -> each.kind() == kind).map(Subject::id);
+    }
+
+    /** Whether it is about that one. */
+    default boolean isAbout(SubjectKind kind, String id) {
+        return subjects(kind).anyMatch(id::equals);
+    }
+
+    /** What it is about first of all. */
+    default Optional<Subject> subject() {
+        return subjects().stream().findFirst();
+    }
+}
