@@ -56,8 +56,8 @@ final class Rooms {
             "solver.rework",
             "solver.compare",
             "solver.report",
-            "solver.report.page",
             "solver.document",
+            "solver.rendering",
             "solver.app",
             "solver.cli");
 

@@ -28,8 +28,6 @@ final class ReportJob {
         Evaluation evaluation = subject.evaluation(earlier);
         watch.at(Stage.JUDGING);
         evaluation.assessment();
-        watch.at(Stage.BOUNDS);
-        evaluation.bounds();
         List<NodeScatter> scatter = request.trials() < 1 ? List.of() : scatter(subject.layout(), request);
         watch.at(Stage.WRITING);
         return new ReportResult(

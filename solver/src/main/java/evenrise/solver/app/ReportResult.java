@@ -7,6 +7,7 @@ import java.util.List;
 /**
  * Documents of a plan, written.
  *
+ * @param evaluation its bounds are computed when asked for: no document shows them
  * @param written names of files in the folder
  * @since 0.1.0
  */

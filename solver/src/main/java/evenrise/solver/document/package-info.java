@@ -1,6 +1,7 @@
 /**
- * Draws documents: a page for a browser, printed sheets, a workbook. The only package that knows how each is written.
+ * What each document of a plan shows, before anything is drawn: tables, panel schedules, facts.
  *
- * <p>May touch solver.report, solver.report.page.
+ * <p>May touch model.contract, model.electrical, model.estimate, model.evaluation, model.plan, model.project,
+ * model.rules, model.scatter, model.sequence, solver.report.
  */
 package evenrise.solver.document;

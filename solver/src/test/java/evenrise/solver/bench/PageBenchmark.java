@@ -2,7 +2,7 @@ package evenrise.solver.bench;
 
 import evenrise.solver.browser.Browser;
 import evenrise.solver.browser.DrawnPages;
-import evenrise.solver.document.HtmlPage;
+import evenrise.solver.rendering.HtmlPage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

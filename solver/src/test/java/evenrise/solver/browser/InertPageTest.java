@@ -13,7 +13,7 @@ import evenrise.model.LoadBuilder;
 import evenrise.model.Needs;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
-import evenrise.solver.report.page.Document;
+import evenrise.solver.document.Document;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;

@@ -1,7 +1,7 @@
 package evenrise.solver.browser;
 
-import evenrise.solver.document.HtmlPage;
-import evenrise.solver.report.page.Document;
+import evenrise.solver.document.Document;
+import evenrise.solver.rendering.HtmlPage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -1,0 +1,59 @@
+package evenrise.solver.document;
+
+import evenrise.model.evaluation.Evaluation;
+import evenrise.model.evaluation.NodeEvent;
+import evenrise.model.plan.Assessment;
+import evenrise.model.plan.CheckCount;
+import evenrise.solver.document.Grid.Column;
+import evenrise.solver.report.AssessmentText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What all judges together say of a plan, and how many places each electrical check judged. */
+final class AssessmentTable {
+    private AssessmentTable() {}
+
+    static Grid of(Evaluation evaluation) {
+        Assessment all = evaluation.assessment();
+        List<List<Object>> rows = new ArrayList<>();
+        rows.add(row("hard rules broken", all.hardRulesBroken(), "places"));
+        rows.add(row("electrical limits broken", all.limitsBroken(), ""));
+        rows.add(row("peaks of events over an inrush limit", all.eventsOverLimit(), over(evaluation)));
+        rows.add(row("electrical checks made", all.checksMade(), "each check and place counted"));
+        rows.add(row("electrical checks not made", all.checksNotMade(), "each check and place counted"));
+        for (CheckCount check : evaluation.review().checks()) {
+            rows.add(row("check " + check.check(), check.made(), "not made: " + check.notMade()));
+        }
+        rows.add(row("fields guessed", all.guessedFields(), ""));
+        rows.add(row("loads without stated inrush", all.loadsWithoutInrush(), ""));
+        rows.add(row(
+                "loads without a place",
+                all.loadsWithoutPlace(),
+                evaluation.withoutPlace().map(what -> "all figures are " + what).orElse("")));
+        return new Grid(
+                "assessment",
+                "Assessment",
+                (all.isBroken() ? AssessmentText.NOT_TO_BE_BUILT + " " : "") + AssessmentText.capital(all.headline()),
+                List.of(Column.text("What"), Column.number("Count", ""), Column.text("Of what")),
+                rows);
+    }
+
+    private static List<Object> row(String what, int count, String of) {
+        return List.of(what, count, of);
+    }
+
+    private static String over(Evaluation evaluation) {
+        List<String> each = new ArrayList<>();
+        for (NodeEvent event : evaluation.eventsOverLimit()) {
+            each.add(String.format(
+                    Locale.ROOT,
+                    "%s, %s: %.1f A of %s",
+                    event.node(),
+                    event.peak().event().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    event.peak().peakInrushAmps(),
+                    Figures.amps(event.limitAmps())));
+        }
+        return String.join("; ", each);
+    }
+}

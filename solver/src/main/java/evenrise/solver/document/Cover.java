@@ -1,0 +1,138 @@
+package evenrise.solver.document;
+
+import evenrise.model.evaluation.Evaluation;
+import evenrise.model.plan.Grade;
+import evenrise.model.plan.Metrics;
+import evenrise.model.plan.PeakBasis;
+import evenrise.model.plan.RangePeak;
+import evenrise.model.plan.Review;
+import evenrise.model.project.Project;
+import evenrise.model.project.Supply;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.Tolerances;
+import evenrise.solver.report.GuessedField;
+import evenrise.solver.report.Numbers;
+import evenrise.solver.report.PeakWords;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** The figures that matter. */
+final class Cover {
+    private Cover() {}
+
+    static List<Fact> facts(Evaluation evaluation) {
+        Layout layout = evaluation.layout();
+        Review review = evaluation.review();
+        Metrics metrics = evaluation.verdict().metrics();
+        Project project = layout.project();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact("Supply", Figures.amps(project.supply().ratedAmps()), system(project.supply())));
+        PeakBasis basis = layout.peakBasis();
+        RangePeak peak = basis.supply();
+        facts.add(new Fact(
+                "Peak inrush",
+                format("%.1f A", metrics.peakInrushAmps()),
+                format(
+                        "at nominal voltage, %s, phase %s at %.2f s%s%s",
+                        PeakWords.nominal(peak),
+                        metrics.peakPhase(),
+                        metrics.peakAtSeconds(),
+                        limit(project.supply().inrushLimitAmps()),
+                        lacking(basis.withoutInrush(), "no inrush")
+                                + (basis.guessed().isEmpty()
+                                        ? ""
+                                        : "; guessed for "
+                                                + Numbers.counted(
+                                                        basis.guessed().size(), "load")))));
+        facts.add(new Fact(
+                "The same",
+                format("%.1f A", peak.rangeAmps()),
+                format(
+                        "%s, %s (%s)%s",
+                        PeakWords.range(basis),
+                        PeakWords.overRange(peak),
+                        basis.voltageFrom(),
+                        lacking(basis.withoutWaveform(), "no waveform")),
+                project.supply().inrushLimitAmps().orElse(Double.MAX_VALUE) + Tolerances.AMPS < peak.rangeAmps()));
+        facts.add(new Fact("Sequence", format("%.2f s", metrics.durationSeconds()), "to the last switch-on"));
+        facts.add(new Fact("Imbalance", format("%.2f %%", metrics.supplyImbalancePercent()), "of the supply"));
+        facts.add(new Fact(
+                "Worst panel",
+                format("%.2f %%", metrics.worstPanelImbalancePercent()),
+                "imbalance, panel " + worstPanel(layout)));
+        facts.add(new Fact("Neutral", format("%.1f A", metrics.supplyNeutralAmps()), "of the supply, rms"));
+        facts.add(new Fact(
+                "Boards",
+                String.valueOf(metrics.boardsUsed()),
+                "in use, of " + project.boards().size()));
+        facts.add(new Fact(
+                "Loads",
+                String.valueOf(project.loads().size()),
+                "in " + Numbers.counted(project.panels().size(), "panel")));
+        GuessedField.figures(project)
+                .ifPresent(figures -> facts.add(new Fact(
+                        "Guessed",
+                        figures,
+                        "of " + GuessedField.loads(project)
+                                + ", stated by nobody: confirm each by a datasheet or on site")));
+        facts.add(new Fact(
+                "Hard rules",
+                metrics.hardViolations() == 0 ? "all kept" : metrics.hardViolations() + " broken",
+                "checked on the finished plan",
+                metrics.hardViolations() > 0));
+        facts.add(new Fact(
+                "Electrical review",
+                limits(review),
+                Numbers.counted(review.count(Grade.EXCEEDS_RECOMMENDATION), "recommendation") + " exceeded, "
+                        + Numbers.counted(review.count(Grade.NOTE), "note"),
+                review.count(Grade.BREAKS) > 0));
+        evaluation.withoutPlace().ifPresent(what -> facts.add(new Fact("All figures", "not of all loads", what, true)));
+        return facts;
+    }
+
+    private static String lacking(List<String> loads, String what) {
+        return loads.isEmpty()
+                ? ""
+                : "; " + Numbers.counted(loads.size(), "load") + (loads.size() == 1 ? " states " : " state ") + what;
+    }
+
+    /** Never says of a part of the checks what would be true of all. */
+    private static String limits(Review review) {
+        int all = review.checksMade() + review.checksNotMade();
+        if (review.count(Grade.BREAKS) > 0) {
+            return Numbers.counted(review.count(Grade.BREAKS), "limit") + " broken";
+        }
+        return review.checksMade() == 0
+                ? "no check made"
+                : review.checksMade() + " of " + Numbers.counted(all, "check") + " made, none broken";
+    }
+
+    /** The first that is as bad as any: the supply stands before the panels. */
+    private static String worstPanel(Layout layout) {
+        return layout.nodes().stream()
+                .skip(1)
+                .reduce((kept, next) -> next.imbalancePercent() > kept.imbalancePercent() ? next : kept)
+                .map(NodeFigures::node)
+                .orElse("");
+    }
+
+    /** Voltage, phases and frequency. */
+    static String system(Supply supply) {
+        return format(
+                "%s, %s V to neutral, %s Hz",
+                supply.system().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                Figures.rated(supply.lineToNeutralVolts()),
+                Figures.rated(supply.frequencyHertz()));
+    }
+
+    private static String limit(OptionalDouble amps) {
+        return amps.isPresent() ? "; " + Figures.amps(amps.getAsDouble()) + " allowed" : "";
+    }
+
+    private static String format(String pattern, Object... values) {
+        return String.format(Locale.ROOT, pattern, values);
+    }
+}

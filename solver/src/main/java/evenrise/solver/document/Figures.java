@@ -1,0 +1,34 @@
+package evenrise.solver.document;
+
+import evenrise.model.contract.Decimals;
+import java.util.Locale;
+
+/** Figures that somebody buys, sets or checks by: never rounded away from what the project states. */
+public final class Figures {
+    private Figures() {}
+
+    /** {@code 2 × 6.3 A}. */
+    static String breaker(int poles, double ratedAmps) {
+        return poles + " × " + amps(ratedAmps);
+    }
+
+    /** A rating or a limit. */
+    static String amps(double amps) {
+        return rated(amps) + " A";
+    }
+
+    /** The same without its unit. */
+    public static String rated(double value) {
+        return Decimals.toThousandths(value);
+    }
+
+    /** To a hundredth, or to a thousandth where that would round it. */
+    static String seconds(double seconds) {
+        return String.format(Locale.ROOT, isInHundredths(seconds) ? "%.2f" : "%.3f", seconds);
+    }
+
+    /** Whether two decimals tell all of a number, to a thousandth. */
+    public static boolean isInHundredths(double value) {
+        return Math.abs(100 * value - Math.rint(100 * value)) < 0.05;
+    }
+}

@@ -1,0 +1,73 @@
+package evenrise.solver.document;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * A panel's slots in their physical order.
+ *
+ * @param isTwoSided odd slots on the left, even ones on the right; else one column
+ * @param totals running current of each phase and the like, in words
+ */
+public record Schedule(String panel, String rating, boolean isTwoSided, List<Row> rows, List<Fact> totals) {
+    /** One bus row; right is empty where the panel has one side. */
+    public record Row(String phase, Slot left, Slot right) {}
+
+    /**
+     * One slot.
+     *
+     * @param number 0 for none
+     * @param state what it is, in a word: load, pole, spare, reserved; pole is a further one of the breaker above
+     * @param load empty where it is free or reserved
+     * @param pole of the breaker, from 1; 0 where there is none
+     * @param poles of the breaker; 0 where there is none
+     * @param runningAmps of that pole
+     * @param onSeconds empty for what no board switches
+     */
+    public record Slot(
+            int number,
+            String state,
+            String load,
+            String name,
+            int pole,
+            int poles,
+            double breakerAmps,
+            double runningAmps,
+            OptionalDouble onSeconds) {
+        static final Slot NONE = free(0, "none");
+
+        static Slot free(int number, String state) {
+            return new Slot(number, state, "", "", 0, 0, 0, 0, OptionalDouble.empty());
+        }
+
+        /** {@code 2 × 20 A}. */
+        public String breaker() {
+            return poles == 0 ? "" : Figures.breaker(poles, breakerAmps);
+        }
+
+        public String running() {
+            return poles == 0 ? "" : String.format(Locale.ROOT, "%.2f", runningAmps);
+        }
+
+        public String on() {
+            if (poles == 0) {
+                return "";
+            }
+            return onSeconds.isPresent() ? Figures.seconds(onSeconds.getAsDouble()) : "always";
+        }
+
+        /** Where it stands in its breaker: alone, first, middle or last. */
+        public String join() {
+            if (poles < 2) {
+                return "alone";
+            }
+            return pole == 1 ? "first" : pole == poles ? "last" : "middle";
+        }
+    }
+
+    public Schedule {
+        rows = List.copyOf(rows);
+        totals = List.copyOf(totals);
+    }
+}

@@ -1,0 +1,74 @@
+package evenrise.solver.rendering;
+
+import evenrise.solver.document.Document;
+import evenrise.solver.document.Grid;
+import evenrise.solver.document.Imprint;
+import evenrise.solver.document.PlayedLoad;
+import evenrise.solver.report.Sanitizer;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+
+/** One self-contained page: nothing is loaded from elsewhere, and only its own script may run. */
+public final class HtmlPage {
+    private static final int MOST_FINDINGS = 200;
+    private static final int MOST_SCHEDULES_AT_ONCE = 24;
+
+    private HtmlPage() {}
+
+    public static String of(Document document) {
+        Map<String, String> loads = byWhatTablesShow(document);
+        Lanes lanes = Lanes.of(document);
+        String style = Templates.text("page.css") + onEverySheet(document);
+        String script = Templates.text("page.js");
+        Map<String, Object> values = new HashMap<>();
+        values.put("document", document);
+        values.put(
+                "tables",
+                document.grids().stream().map(grid -> PageTable.of(grid, loads)).toList());
+        values.put("findings", document.findings().stream().limit(MOST_FINDINGS).toList());
+        values.put("moreFindings", Math.max(0, document.findings().size() - MOST_FINDINGS));
+        values.put("longSchedules", document.schedules().size() > MOST_SCHEDULES_AT_ONCE);
+        values.put("curve", CurveSvg.of(document));
+        values.put("lanes", lanes);
+        values.put("groups", groups(document));
+        values.put("json", Played.of(document, lanes).json());
+        values.put("style", style);
+        values.put("styleHash", Policy.hash(style));
+        values.put("script", script);
+        values.put("scriptHash", Policy.hash(script));
+        return Templates.fill("page.peb", values);
+    }
+
+    /** Ids of loads by their inert form; where two look alike a row leads to neither. */
+    private static Map<String, String> byWhatTablesShow(Document document) {
+        Map<String, String> loads = new HashMap<>();
+        document.loads().stream()
+                .map(PlayedLoad::id)
+                .forEach(id -> loads.merge(Sanitizer.clean(id), id, (one, other) -> ""));
+        return loads;
+    }
+
+    private static List<String> groups(Document document) {
+        return List.copyOf(new TreeSet<>(document.loads().stream()
+                .map(PlayedLoad::group)
+                .filter(group -> !group.isEmpty())
+                .toList()));
+    }
+
+    private static String onEverySheet(Document document) {
+        Imprint imprint = document.imprint();
+        String left = imprint.project() + " · revision " + imprint.revision() + " · " + imprint.date()
+                + " · project file " + imprint.shortHash() + " · evenrise " + imprint.version();
+        return "@page{@top-left{content:" + Policy.cssText(document.headline()) + "}@bottom-left{content:"
+                + Policy.cssText(left) + "}@bottom-right{content:\"page \" counter(page) \" of \" counter(pages)}}";
+    }
+
+    /** A table with its cells as texts. */
+    public record Shown(String id, String title, String note, List<Grid.Column> columns, List<List<String>> rows) {}
+
+    static Shown shown(Grid grid) {
+        return new Shown(grid.id(), grid.title(), grid.note(), grid.columns(), Cells.of(grid));
+    }
+}

@@ -1,0 +1,138 @@
+package evenrise.solver.rendering;
+
+import evenrise.solver.document.Document;
+import evenrise.solver.document.Envelope;
+import evenrise.solver.document.Figures;
+import evenrise.solver.document.NodeCurves;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The current of one node over time, to print: a lane for each phase, all of one scale, so that phases do not cover each
+ * other. Lengths without a unit are those of the drawing, four to a millimetre.
+ *
+ * @param top current at the upper edge of every lane, in ampere
+ * @param limit allowed peak in ampere, empty where there is none
+ * @param isLimitDrawn whether it lies inside the lanes
+ * @param ticks at equal distances of time
+ */
+public record NodeChart(
+        int widthMillimetres,
+        int heightMillimetres,
+        List<Lane> lanes,
+        String top,
+        String limit,
+        boolean isLimitDrawn,
+        List<Tick> ticks) {
+    private static final double PER_MILLIMETRE = 4;
+    private static final double MARK = 5;
+
+    /**
+     * @param line path of the envelope
+     * @param area path of what is below it
+     * @param limit height of the allowed peak; empty where it is not drawn
+     * @param mark path of the sign above the peak
+     * @param isGreatest whether no other phase peaks higher
+     */
+    public record Lane(
+            String phase,
+            String colour,
+            String peak,
+            String at,
+            String line,
+            String area,
+            String limit,
+            String mark,
+            boolean isGreatest) {}
+
+    /**
+     * @param at its place across the drawing
+     * @param percent the same, of the width
+     */
+    public record Tick(String label, String at, String percent) {}
+
+    public double width() {
+        return widthMillimetres * PER_MILLIMETRE;
+    }
+
+    public double height() {
+        return heightMillimetres * PER_MILLIMETRE;
+    }
+
+    static NodeChart of(NodeCurves node, Document document, int widthMillimetres, int heightMillimetres) {
+        double width = widthMillimetres * PER_MILLIMETRE;
+        double height = heightMillimetres * PER_MILLIMETRE;
+        double end = lastSeconds(node);
+        double top = roundedUp(Math.max(1, node.peakAmps() * 1.18));
+        double limit = node.inrushLimitAmps().orElse(0);
+        boolean isLimitDrawn = limit > 0 && limit <= top;
+        double step = step(end / 6);
+        List<Tick> ticks = new ArrayList<>();
+        for (int i = 0; i * step < end; i++) {
+            ticks.add(new Tick(
+                    format(step < 1 ? "%.1f s" : "%.0f s", i * step),
+                    format("%.1f", width * i * step / end),
+                    format("%.3f", 100 * i * step / end)));
+        }
+        List<Lane> lanes = new ArrayList<>();
+        for (int i = 0; i < node.phases().size(); i++) {
+            Envelope phase = node.phases().get(i);
+            String line = line(phase, width / end, height, top);
+            double peakX = width * phase.peakAtSeconds() / end;
+            double peakY = height * (1 - phase.peakAmps() / top) - 1;
+            lanes.add(new Lane(
+                    phase.phase(),
+                    document.phaseColours().get(i),
+                    format("%.1f", phase.peakAmps()),
+                    format("%.2f", phase.peakAtSeconds()),
+                    line,
+                    line + format("L%.1f %.1fL0 %.1fZ", width, height, height),
+                    isLimitDrawn ? format("%.1f", height * (1 - limit / top)) : "",
+                    format("M%.1f %.1fl%.1f %.1fl%.1f 0Z", Math.max(MARK, peakX), peakY, -MARK, -1.6 * MARK, 2 * MARK),
+                    phase.peakAmps() == node.peakAmps()));
+        }
+        return new NodeChart(
+                widthMillimetres,
+                heightMillimetres,
+                lanes,
+                format("%.0f", top),
+                limit > 0 ? Figures.rated(limit) : "",
+                isLimitDrawn,
+                ticks);
+    }
+
+    static double lastSeconds(NodeCurves node) {
+        List<Double> seconds = node.phases().get(0).seconds();
+        return seconds.get(seconds.size() - 1);
+    }
+
+    private static String line(Envelope phase, double perSecond, double height, double top) {
+        StringBuilder path = new StringBuilder();
+        for (int i = 0; i < phase.seconds().size(); i++) {
+            path.append(format(
+                    "%s%.1f %.1f",
+                    i == 0 ? "M" : "L",
+                    phase.seconds().get(i) * perSecond,
+                    height * (1 - phase.amps().get(i) / top)));
+        }
+        return path.toString();
+    }
+
+    /** The next of 1, 2, 5 times a power of ten. */
+    private static double step(double least) {
+        double power = Math.pow(10, Math.floor(Math.log10(least)));
+        double digits = least / power;
+        return power * (digits <= 1 ? 1 : digits <= 2 ? 2 : digits <= 5 ? 5 : 10);
+    }
+
+    /** Two figures, the second even. */
+    private static double roundedUp(double amps) {
+        double power = Math.pow(10, Math.floor(Math.log10(amps)) - 1);
+        return Math.ceil(amps / power / 2) * 2 * power;
+    }
+
+    private static String format(String pattern, Object... values) {
+        return String.format(Locale.ROOT, pattern, values);
+    }
+}

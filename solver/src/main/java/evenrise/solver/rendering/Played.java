@@ -1,0 +1,90 @@
+package evenrise.solver.rendering;
+
+import evenrise.solver.document.Document;
+import evenrise.solver.document.PlayedLoad;
+import evenrise.solver.document.PlayedNode;
+import evenrise.solver.report.Json;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * What the page's script needs.
+ *
+ * @param lanesOf what a lane of switch-ons stands for
+ */
+public record Played(
+        double endSeconds,
+        double toleranceSeconds,
+        Edges plot,
+        List<String> phases,
+        List<PlayedNode> nodes,
+        String lanesOf,
+        double laneHeight,
+        List<String> lanes,
+        Columns loads) {
+
+    /** Of the drawing, in its own units. */
+    public record Edges(int width, int height, int left, int right, int top, int bottom) {}
+
+    /** A list for each property instead of a record for each load: a fraction of the size where loads are many. */
+    public record Columns(
+            List<String> id,
+            List<String> name,
+            List<String> role,
+            List<String> group,
+            List<String> panel,
+            List<String> slots,
+            List<String> phases,
+            List<String> board,
+            List<Double> onSeconds,
+            List<Double> baseAmps,
+            List<Double> excessAmps,
+            List<Double> halfLifeSeconds,
+            List<Double> runningAmps) {
+
+        static Columns of(List<PlayedLoad> loads) {
+            return new Columns(
+                    each(loads, PlayedLoad::id),
+                    each(loads, PlayedLoad::name),
+                    each(loads, PlayedLoad::role),
+                    each(loads, PlayedLoad::group),
+                    each(loads, PlayedLoad::panel),
+                    each(loads, PlayedLoad::slots),
+                    each(loads, PlayedLoad::phases),
+                    each(loads, PlayedLoad::board),
+                    each(loads, PlayedLoad::on),
+                    each(loads, PlayedLoad::base),
+                    each(loads, PlayedLoad::excess),
+                    each(loads, PlayedLoad::half),
+                    each(loads, PlayedLoad::running));
+        }
+
+        private static <T> List<T> each(List<PlayedLoad> loads, Function<PlayedLoad, T> property) {
+            return loads.stream().map(property).toList();
+        }
+    }
+
+    static Played of(Document document, Lanes lanes) {
+        return new Played(
+                Plot.of(document).endSeconds(),
+                document.toleranceSeconds(),
+                new Edges(
+                        Plot.WIDTH,
+                        Plot.HEIGHT,
+                        Plot.LEFT,
+                        Plot.WIDTH - Plot.RIGHT,
+                        Plot.TOP,
+                        Plot.HEIGHT - Plot.BOTTOM),
+                document.phaseNames(),
+                document.playedNodes(),
+                lanes.of(),
+                lanes.laneHeight(),
+                lanes.lanes().stream().map(Lanes.Lane::id).toList(),
+                Columns.of(document.loads()));
+    }
+
+    /** A script element ends at its own end tag alone, so no name may hold one; line breaks stand between values only. */
+    String json() {
+        return Json.of(this).replaceAll("\\n *", "").replace("<", "\\u003c");
+    }
+}

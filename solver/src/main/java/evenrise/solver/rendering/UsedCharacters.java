@@ -1,0 +1,28 @@
+package evenrise.solver.rendering;
+
+import evenrise.solver.document.Document;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/** The signs that a document's texts are made of. */
+final class UsedCharacters {
+    private UsedCharacters() {}
+
+    static SortedSet<Integer> of(Document document) {
+        SortedSet<Integer> signs = new TreeSet<>();
+        add(
+                signs,
+                document.imprint().project()
+                        + document.imprint().revision()
+                        + document.imprint().date());
+        document.findings().forEach(text -> add(signs, text));
+        document.grids().forEach(grid -> Cells.of(grid).forEach(row -> row.forEach(cell -> add(signs, cell))));
+        document.schedules().forEach(schedule -> add(signs, schedule.panel()));
+        signs.removeIf(Character::isWhitespace);
+        return signs;
+    }
+
+    private static void add(SortedSet<Integer> signs, String text) {
+        text.codePoints().forEach(signs::add);
+    }
+}

@@ -1,0 +1,138 @@
+package evenrise.solver.rendering;
+
+import evenrise.solver.document.Document;
+import evenrise.solver.document.Grid;
+import evenrise.solver.document.Imprint;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.dhatim.fastexcel.Position;
+import org.dhatim.fastexcel.StyleSetter;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
+
+/** Every table of a plan as a workbook: numbers are numbers, texts are texts and never formulas. */
+public final class WorkbookFile {
+    private static final int LONGEST_SHEET_NAME = 31;
+    private static final int SHORTEST_COLUMN = 8;
+    private static final int LONGEST_COLUMN = 70;
+    private static final String HEADER = "E6ECEF";
+    private static final String FONT = "Arial";
+    private static final int POINTS = 8;
+    private static final int LONGEST_HEADER = 120;
+
+    /** When it was written, which would make two workbooks of one plan differ. */
+    private static final Pattern CREATED = Pattern.compile("<dcterms:(created|modified)[^>]*>[^<]*</dcterms:\\1>");
+
+    private WorkbookFile() {}
+
+    public static byte[] of(Document document) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (Workbook workbook = new Workbook(bytes, "evenrise", null)) {
+            Worksheet cover = workbook.newWorksheet("cover");
+            WorkbookCover.write(cover, document);
+            print(cover);
+            imprint(cover, document);
+            for (Grid grid : document.grids()) {
+                String name = grid.id()
+                        .substring(0, Math.min(LONGEST_SHEET_NAME, grid.id().length()));
+                Worksheet sheet = workbook.newWorksheet(name);
+                sheet(sheet, grid);
+                imprint(sheet, document);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return SteadyZip.of(
+                bytes.toByteArray(),
+                "docProps/core.xml",
+                text -> CREATED.matcher(text).replaceAll(""));
+    }
+
+    /** An ampersand begins a code in headers and footers, so names go without. */
+    private static void imprint(Worksheet sheet, Document document) {
+        Imprint imprint = document.imprint();
+        sheet.header(plain(document.headline()), Position.CENTER, FONT, POINTS);
+        String project = Cells.text(imprint.project()).replace("&", "+");
+        String revision = Cells.text(imprint.revision()).replace("&", "+");
+        sheet.header(project.substring(0, Math.min(60, project.length())), Position.LEFT, FONT, POINTS);
+        sheet.header(
+                "revision " + revision + ", " + Cells.text(imprint.date()).replace("&", "+"),
+                Position.RIGHT,
+                FONT,
+                POINTS);
+        sheet.footer(
+                "project file " + imprint.shortHash() + ", evenrise " + imprint.version(), Position.LEFT, FONT, POINTS);
+        sheet.footer("page &P of &N", Position.RIGHT, FONT, POINTS);
+    }
+
+    /** What a header can hold: no codes, and no more than a line and a half. */
+    private static String plain(String text) {
+        String plain = Cells.text(text).replace("&", "+");
+        return plain.length() <= LONGEST_HEADER ? plain : plain.substring(0, LONGEST_HEADER - 1) + "…";
+    }
+
+    /** As many sheets of paper down as it takes, and one across. */
+    private static void print(Worksheet sheet) {
+        sheet.pageOrientation("landscape");
+        sheet.setFitToPage(true);
+        sheet.fitToWidth((short) 1);
+        sheet.fitToHeight((short) 0);
+    }
+
+    private static void sheet(Worksheet sheet, Grid grid) {
+        for (int column = 0; column < grid.columns().size(); column++) {
+            sheet.value(0, column, grid.columns().get(column).header());
+            sheet.style(0, column)
+                    .bold()
+                    .wrapText(true)
+                    .verticalAlignment("top")
+                    .fillColor(HEADER)
+                    .set();
+            sheet.width(column, width(grid, column));
+        }
+        for (int row = 0; row < grid.rows().size(); row++) {
+            List<Object> cells = grid.rows().get(row);
+            for (int column = 0; column < cells.size(); column++) {
+                if (cells.get(column) instanceof Number number) {
+                    sheet.value(row + 1, column, number);
+                } else {
+                    sheet.value(row + 1, column, Cells.text(String.valueOf(cells.get(column))));
+                }
+            }
+        }
+        if (!grid.rows().isEmpty()) {
+            for (int column = 0; column < grid.columns().size(); column++) {
+                StyleSetter style = sheet.range(1, column, grid.rows().size(), column)
+                        .style()
+                        .wrapText(true)
+                        .verticalAlignment("top");
+                (grid.columns().get(column).isNumber() ? style.format(format(Cells.decimals(grid, column))) : style)
+                        .set();
+            }
+            sheet.setAutoFilter(0, 0, grid.rows().size(), grid.columns().size() - 1);
+        }
+        sheet.freezePane(0, 1);
+        sheet.repeatRows(0);
+        print(sheet);
+    }
+
+    /** A workbook has room for two decimals of large currents, too. */
+    private static String format(int decimals) {
+        return decimals == 0 ? "0" : decimals == 3 ? "0.000" : "0.00";
+    }
+
+    /** Of its longest cell, up to what still reads well; a header goes on two lines. */
+    private static int width(Grid grid, int column) {
+        int header = grid.columns().get(column).header().length() / 2;
+        int cell = grid.columns().get(column).isNumber()
+                ? 0
+                : grid.rows().stream()
+                        .mapToInt(row -> String.valueOf(row.get(column)).length())
+                        .max()
+                        .orElse(0);
+        return Math.min(LONGEST_COLUMN, 4 + Math.max(SHORTEST_COLUMN, Math.max(header, cell)));
+    }
+}
