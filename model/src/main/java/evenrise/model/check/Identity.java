@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.FormatVersion;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.DistributionNode;
@@ -21,7 +22,7 @@ final class Identity {
 
     static void check(ProjectParts parts, Consumer<Finding> found) {
         Project project = parts.project;
-        if (!project.format().equals(Project.FORMAT)) {
+        if (!FormatVersion.isRead(project.format(), Project.FORMAT)) {
             found.accept(format(project.format(), Project.FORMAT));
         }
         unique("/panels", project.panels(), Panel::id, found);

@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.FormatVersion;
 import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Board;
@@ -16,7 +17,7 @@ public final class PlanChecks {
     /** The format is ours and no board is set twice. */
     public static List<Finding> errors(Plan plan) {
         List<Finding> found = new ArrayList<>();
-        if (!plan.format().equals(Plan.FORMAT)) {
+        if (!FormatVersion.isRead(plan.format(), Plan.FORMAT)) {
             found.add(Identity.format(plan.format(), Plan.FORMAT));
         }
         Identity.unique("/boards", plan.boards(), BoardSetting::id, found::add);

@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.FormatVersion;
 import evenrise.model.event.EventScript;
 import evenrise.model.event.Happening;
 import evenrise.model.event.ScriptEvent;
@@ -27,7 +28,7 @@ public final class ScriptChecks {
     /** The format is ours, times do not go back, and each happening names what it is about, which exists. */
     public static List<Finding> errors(EventScript script, Project project) {
         ScriptChecks checks = new ScriptChecks(project);
-        if (!script.format().equals(EventScript.FORMAT)) {
+        if (!FormatVersion.isRead(script.format(), EventScript.FORMAT)) {
             checks.found.add(Identity.format(script.format(), EventScript.FORMAT));
         }
         checks.times(script);

@@ -5,5 +5,7 @@ public enum Severity {
     /** The file is malformed or contradicts itself: nothing is planned. */
     ERROR,
     /** The file is well formed, but no plan can keep every hard rule. */
-    IMPOSSIBLE
+    IMPOSSIBLE,
+    /** Something is left out of account, and the file is read all the same. */
+    REMARK
 }

@@ -1,6 +1,7 @@
 package evenrise.model.file;
 
 import evenrise.model.check.Shown;
+import evenrise.model.contract.FormatVersion;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -58,25 +59,25 @@ abstract class FileKind<T> {
             Node root = TreeReader.read(text, Format.of(name, text), name, problems);
             otherKind(root, name);
             problems.in(root);
-            T value = new RecordBinder(problems).bind(root, type);
+            T value = new RecordBinder(problems, isNewer(root)).bind(root, type);
             if (!problems.unread().contains("")) {
                 check(value, problems);
             }
             Optional<T> sound = problems.errors().isEmpty() ? Optional.of(value) : Optional.empty();
-            return new Reading<>(sound, problems.sorted(), sha256(bytes));
+            SideNotes notes = sound.isPresent() ? SideNotes.of(root, type) : SideNotes.NONE;
+            return new Reading<>(sound, problems.sorted(), sha256(bytes), notes);
         } catch (Problems.Enough e) {
-            return new Reading<>(Optional.empty(), problems.sorted(), sha256(bytes));
+            return new Reading<>(Optional.empty(), problems.sorted(), sha256(bytes), SideNotes.NONE);
         }
     }
 
     /** A file of our other kind would be wrong in every line for one reason. */
     private void otherKind(Node root, String name) throws Unreadable {
-        Node.Member member = root instanceof Node.Obj object ? object.members().get("format") : null;
-        if (member == null || !(member.value() instanceof Node.Text stated)) {
-            return;
-        }
         String kind = format.substring(0, format.indexOf('/') + 1);
-        if (stated.text().matches("evenrise-[a-z]+/.*") && !stated.text().startsWith(kind)) {
+        Node.Text stated = stated(root).orElse(null);
+        if (stated != null
+                && stated.text().matches("evenrise-[a-z]+/.*")
+                && !stated.text().startsWith(kind)) {
             throw new Unreadable(
                     stated.line(),
                     stated.column(),
@@ -87,8 +88,20 @@ abstract class FileKind<T> {
         }
     }
 
+    /** Whether the file is of a later minor version of the format, whose new fields are left out of account. */
+    private boolean isNewer(Node root) {
+        return stated(root)
+                .filter(text -> FormatVersion.isNewer(text.text(), format))
+                .isPresent();
+    }
+
+    private static Optional<Node.Text> stated(Node root) {
+        Node.Member member = root instanceof Node.Obj object ? object.members().get("format") : null;
+        return member != null && member.value() instanceof Node.Text text ? Optional.of(text) : Optional.empty();
+    }
+
     private Reading<T> refused(Unreadable e, byte[] bytes) {
-        return new Reading<>(Optional.empty(), List.of(e.problem()), sha256(bytes));
+        return new Reading<>(Optional.empty(), List.of(e.problem()), sha256(bytes), SideNotes.NONE);
     }
 
     static String sha256(byte[] bytes) {

@@ -1,5 +1,6 @@
 package evenrise.model.file;
 
+import evenrise.model.check.MappingChecks;
 import evenrise.model.intake.Mapping;
 import java.nio.file.Path;
 
@@ -9,6 +10,7 @@ public final class MappingFile {
         @Override
         void check(Mapping mapping, Problems problems) {
             // Each field is checked by itself; none contradicts another.
+            MappingChecks.errors(mapping).forEach(problems::add);
         }
     };
 

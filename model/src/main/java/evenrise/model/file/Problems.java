@@ -68,6 +68,11 @@ final class Problems {
         add(new Draft(Severity.ERROR, pointer, line, column, value, expected, cure));
     }
 
+    /** What keeps nobody from reading on. */
+    void remark(String pointer, int line, int column, String value, String expected, String cure) {
+        add(new Draft(Severity.REMARK, pointer, line, column, value, expected, cure));
+    }
+
     /** As {@link #error}; and what the record got in place of the value says nothing. */
     void unbound(String pointer, Node at, String value, String expected, String cure) {
         unbound.add(pointer);
@@ -143,8 +148,15 @@ final class Problems {
         if (left > 0) {
             String rest = drafts.size() + left >= ENOUGH ? ", and the rest was not looked at" : "";
             String more = "wrong in " + left + " more places than are listed" + rest;
-            problems.add(
-                    new Problem(Severity.ERROR, "", 0, 0, whole, more, "none", "Maybe cure the first ones first."));
+            problems.add(new Problem(
+                    errors.isEmpty() ? Severity.REMARK : Severity.ERROR,
+                    "",
+                    0,
+                    0,
+                    whole,
+                    more,
+                    "none",
+                    "Maybe cure the first ones first."));
         }
         return problems;
     }

@@ -41,15 +41,25 @@ public final class ProjectFile {
      * @throws WriteFailed with a message that names the file and the cause
      */
     public static void write(Project project, Path file, Format format) throws WriteFailed {
-        WholeFile.write(file, text(project, format));
+        write(project, SideNotes.NONE, file, format);
+    }
+
+    /** The same with notes of its own, each where its place still is. */
+    public static void write(Project project, SideNotes notes, Path file, Format format) throws WriteFailed {
+        WholeFile.write(file, text(project, notes, format));
     }
 
     /** Leaves the stream open. */
     public static void write(Project project, OutputStream out, Format format) throws WriteFailed {
-        WholeFile.write(out, text(project, format));
+        write(project, SideNotes.NONE, out, format);
     }
 
-    private static String text(Project project, Format format) {
-        return FileText.of(project.withCautions(Cautions.ALL), format);
+    /** @see #write(Project, SideNotes, Path, Format) */
+    public static void write(Project project, SideNotes notes, OutputStream out, Format format) throws WriteFailed {
+        WholeFile.write(out, text(project, notes, format));
+    }
+
+    private static String text(Project project, SideNotes notes, Format format) {
+        return FileText.of(project.withCautions(Cautions.ALL), notes, format);
     }
 }

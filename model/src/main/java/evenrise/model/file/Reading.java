@@ -9,8 +9,9 @@ import java.util.Optional;
  * @param value what the file says; empty if any problem is an error
  * @param problems every problem, by place
  * @param sha256 SHA-256 of the bytes read, in lower-case hexadecimal; of no bytes where none could be read
+ * @param notes what the file says beside its format; none where there is no value
  */
-public record Reading<T>(Optional<T> value, List<Problem> problems, String sha256) {
+public record Reading<T>(Optional<T> value, List<Problem> problems, String sha256, SideNotes notes) {
     public Reading {
         problems = List.copyOf(problems);
     }

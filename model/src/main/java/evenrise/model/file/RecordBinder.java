@@ -20,11 +20,15 @@ import java.util.Set;
  */
 final class RecordBinder {
     private final Problems problems;
+    private final boolean isNewer;
+    private final Set<String> newer = new HashSet<>();
     private final Scalars scalars;
     private final StandIns standIns = new StandIns();
 
-    RecordBinder(Problems problems) {
+    /** @param isNewer whether unknown fields are those of a later version, rather than slips */
+    RecordBinder(Problems problems, boolean isNewer) {
         this.problems = problems;
+        this.isNewer = isNewer;
         this.scalars = new Scalars(problems);
     }
 
@@ -45,7 +49,9 @@ final class RecordBinder {
             return standIns.record(type);
         }
         object.members().forEach((key, member) -> {
-            if (!keysOf(shape).contains(key)) {
+            if (!keysOf(shape).contains(key) && SideNotes.isFree(key)) {
+                free(member.value(), Pointers.child(pointer, key));
+            } else if (!keysOf(shape).contains(key)) {
                 unknown(shape, pointer, key, member);
             }
         });
@@ -71,10 +77,37 @@ final class RecordBinder {
     }
 
     private void unknown(RecordShape shape, String pointer, String key, Node.Member member) {
+        if (isNewer && !shape.parts().containsKey(key)) {
+            if (newer.add(shape + " " + key)) {
+                problems.remark(
+                        Pointers.child(pointer, key),
+                        member.line(),
+                        member.column(),
+                        "a field of a newer version of the format, left out of account wherever it stands",
+                        "one of: " + keys(shape),
+                        Nearest.cure(key, keysOf(shape), "Maybe use a newer version of this program."));
+            }
+            free(member.value(), Pointers.child(pointer, key));
+            return;
+        }
         String cure = Nearest.cure(key, keysOf(shape), "Maybe delete it.");
         String expected = "one of: " + keys(shape);
         problems.error(
                 Pointers.child(pointer, key), member.line(), member.column(), "an unknown field", expected, cure);
+    }
+
+    /** A value that nobody reads but that is written again: anything that JSON can say. */
+    private void free(Node value, String pointer) {
+        if (value instanceof Node.Obj object) {
+            object.members().forEach((key, member) -> free(member.value(), Pointers.child(pointer, key)));
+        } else if (value instanceof Node.Arr list) {
+            for (int i = 0; i < list.entries().size(); i++) {
+                free(list.entries().get(i), Pointers.child(pointer, i));
+            }
+        } else if (value instanceof Node.Num number
+                && !Double.isFinite(number.number().doubleValue())) {
+            problems.error(pointer, value, number.shown(), "a finite number", "Maybe put it in quotes.");
+        }
     }
 
     private Object component(Node.Obj owner, Node.Member member, RecordShape.Part part, String pointer) {

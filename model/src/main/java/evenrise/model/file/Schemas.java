@@ -59,6 +59,7 @@ public final class Schemas {
 
     private static String text(Class<? extends Record> type, String title, String format) {
         ObjectNode schema = new SchemaGenerator(config(format).build()).generateSchema(type);
+        allowFreeKeys(schema);
         schema.put("title", title);
         schema.put("$comment", String.join(" ", Cautions.ALL));
         try {
@@ -66,6 +67,17 @@ public final class Schemas {
         } catch (JsonProcessingException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    /** Every object that takes no other keys takes those that are free. */
+    private static void allowFreeKeys(JsonNode schema) {
+        if (schema.path("additionalProperties").isBoolean()) {
+            ((ObjectNode) schema)
+                    .putObject("patternProperties")
+                    .putObject(SideNotes.FREE_KEYS)
+                    .put("description", "Yours: kept when a project is written anew, and never read");
+        }
+        schema.forEach(Schemas::allowFreeKeys);
     }
 
     private static SchemaGeneratorConfigBuilder config(String format) {

@@ -38,6 +38,7 @@ public final class ElectricalReview {
             new MotorServiceCheck(),
             new MotorRestartCheck(),
             new EmergencyNeedsCheck(),
+            new NewerFormatCheck(),
             new RotationCheck(),
             new ServiceCheck());
 

@@ -15,15 +15,18 @@ import evenrise.solver.report.TypicalInrushText;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** A plan judged, and what else is asked of one that is there. */
 final class AuditJob {
     /** A plan read with its project and laid out. */
     record Subject(Reading<Project> read, Layout layout) {
-        static Subject of(Source project, Source plan) {
-            Reading<Project> read = Inputs.project(project);
+        static Subject of(Source project, Source plan, Consumer<String> note) {
+            Reading<Project> read = Inputs.project(project, note);
             Project subject = read.value().orElseThrow();
-            return new Subject(read, Layout.of(subject, Inputs.plan(plan, subject)));
+            return new Subject(
+                    read,
+                    Layout.of(subject, Inputs.plan(plan, subject, note).value().orElseThrow()));
         }
 
         Project project() {
@@ -42,7 +45,7 @@ final class AuditJob {
     }
 
     AuditResult run(AuditRequest request) {
-        Subject subject = Subject.of(request.project(), request.plan());
+        Subject subject = Subject.of(request.project(), request.plan(), watch.notes());
         Evaluation evaluation = subject.evaluation(Optional.empty());
         watch.at(Stage.JUDGING);
         evaluation.assessment();
@@ -55,22 +58,26 @@ final class AuditJob {
     }
 
     Listing nextLoad(NextLoadRequest request) {
-        Layout layout = Subject.of(request.project(), request.plan()).layout();
+        Layout layout =
+                Subject.of(request.project(), request.plan(), watch.notes()).layout();
         Inputs.refuseUnshown(request.project(), layout.project());
         return style -> NextLoadText.lines(layout, request.amps(), request.poles(), style.isFull(), style.paint());
     }
 
     Listing guessed(AuditRequest request) {
-        Project project = Subject.of(request.project(), request.plan()).project();
+        Project project =
+                Subject.of(request.project(), request.plan(), watch.notes()).project();
         return style -> GuessedText.lines(project, style.isFull(), style.paint());
     }
 
     Listing typicalInrush(TypicalInrushRequest request) {
         request.into().ifPresent(path -> Outputs.refuseInputs(path, List.of(request.project(), request.plan())));
-        Project project = Subject.of(request.project(), request.plan()).project();
+        Subject subject = Subject.of(request.project(), request.plan(), watch.notes());
+        Project project = subject.project();
         if (request.into().isPresent()) {
             Path path = request.into().get();
-            Outputs.write(() -> ProjectFile.write(TypicalInrush.into(project), path, Format.ofName(path.toString())));
+            Outputs.write(() -> ProjectFile.write(
+                    TypicalInrush.into(project), subject.read().notes(), path, Format.ofName(path.toString())));
         }
         List<TypicalInrush> usual = TypicalInrush.of(project);
         return style -> TypicalInrushText.lines(project.name(), usual, style.isFull(), style.paint());

@@ -15,8 +15,9 @@ final class BillJob {
         List<Source> inputs = new ArrayList<>(List.of(request.project()));
         request.plan().ifPresent(inputs::add);
         request.csv().ifPresent(path -> Outputs.refuseInputs(path, inputs));
-        Project project = Inputs.project(request.project()).value().orElseThrow();
-        request.plan().ifPresent(plan -> Inputs.plan(plan, project));
+        Project project =
+                Inputs.project(request.project(), watch.notes()).value().orElseThrow();
+        request.plan().ifPresent(plan -> Inputs.plan(plan, project, watch.notes()));
         if (!project.nodes().isEmpty()) {
             watch.notes()
                     .accept(

@@ -1,5 +1,6 @@
 package evenrise.solver.app;
 
+import evenrise.model.file.Reading;
 import evenrise.model.file.WholeFile;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Plan;
@@ -36,7 +37,8 @@ final class CompareJob {
     }
 
     CompareResult run() {
-        Project subject = Inputs.project(request.project()).value().orElseThrow();
+        Reading<Project> read = Inputs.project(request.project(), watch.notes());
+        Project subject = read.value().orElseThrow();
         Inputs.refuseUnplanned(request.project(), subject);
         Catalogue catalogue = checked(subject);
         Path folder = folder();
@@ -45,7 +47,7 @@ final class CompareJob {
                 cells.stream().flatMap(cell -> cell.scenarios().stream()).toList();
         QuietLibraries.hush();
         Effort effort = request.effort();
-        Sweep sweep = new Sweep(folder, effort.moves().getAsLong(), effort.seed(), CompareJob::finished);
+        Sweep sweep = new Sweep(folder, read.notes(), effort.moves().getAsLong(), effort.seed(), CompareJob::finished);
         control.cancellation().whenCancelled(sweep::stop);
         watch.at(Stage.SEARCHING);
         try {

@@ -3,8 +3,10 @@ package evenrise.solver.app;
 import evenrise.model.file.Format;
 import evenrise.model.file.MappingFile;
 import evenrise.model.file.ProjectFile;
+import evenrise.model.file.SideNotes;
 import evenrise.model.file.WholeFile;
 import evenrise.model.intake.Mapping;
+import evenrise.model.project.Project;
 import evenrise.solver.intake.EquipmentList;
 import evenrise.solver.intake.Template;
 import java.io.IOException;
@@ -23,7 +25,7 @@ final class ImportJob {
         List<Source> inputs = new ArrayList<>(List.of(Source.file(request.list())));
         request.mapping().map(Source::file).ifPresent(inputs::add);
         Outputs.refuseInputs(request.target(), inputs);
-        EquipmentList read = read(request);
+        EquipmentList read = read(request, watch);
         boolean isWritten = read.project().isPresent() && (read.problems().isEmpty() || request.withoutBadRows());
         if (!isWritten) {
             return new ImportResult(
@@ -32,10 +34,10 @@ final class ImportJob {
                             + (read.project().isPresent() ? ", or say --without-bad-rows." : ".")));
         }
         watch.at(Stage.WRITING);
+        Project project = read.project().get();
+        SideNotes notes = KeptNotes.ofReplaced(request.target(), project, watch.notes());
         Outputs.write(() -> ProjectFile.write(
-                read.project().get(),
-                request.target(),
-                Format.ofName(request.target().toString())));
+                project, notes, request.target(), Format.ofName(request.target().toString())));
         return new ImportResult(read, Optional.empty());
     }
 
@@ -45,9 +47,9 @@ final class ImportJob {
         Outputs.write(() -> WholeFile.write(file, isCsv ? Template.csv() : Template.workbook()));
     }
 
-    private static EquipmentList read(ImportRequest request) {
+    private static EquipmentList read(ImportRequest request, Watch watch) {
         Mapping mapping = request.mapping()
-                .map(file -> Inputs.sound(file.toString(), MappingFile.read(file))
+                .map(file -> Inputs.told(file.toString(), MappingFile.read(file), watch.notes())
                         .value()
                         .orElseThrow())
                 .orElse(Mapping.USUAL);

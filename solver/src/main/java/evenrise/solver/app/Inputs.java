@@ -18,13 +18,14 @@ import java.util.stream.Collectors;
 final class Inputs {
     private Inputs() {}
 
-    static Reading<Project> project(Source source) {
-        return sound(source.name(), source.project());
+    /** @param note takes what is left out of account */
+    static Reading<Project> project(Source source, Consumer<String> note) {
+        return told(source.name(), source.project(), note);
     }
 
     /** A plan of this project. */
-    static Plan plan(Source source, Project project) {
-        return sound(source.name(), source.plan(project)).value().orElseThrow();
+    static Reading<Plan> plan(Source source, Project project, Consumer<String> note) {
+        return told(source.name(), source.plan(project), note);
     }
 
     /**
@@ -33,7 +34,9 @@ final class Inputs {
      * @param note takes what is said
      */
     static Plan earlierPlan(Source source, Project project, Consumer<String> note) {
-        Plan plan = sound(source.name(), source.plan()).value().orElseThrow();
+        Reading<Plan> read = told(source.name(), source.plan(), note);
+        KeptNotes.sayLeftBehind(source.name(), read.notes(), note);
+        Plan plan = read.value().orElseThrow();
         Set<String> loads = project.loads().stream().map(Load::id).collect(Collectors.toSet());
         Set<String> boards = project.boards().stream().map(Board::id).collect(Collectors.toSet());
         long unknownLoads = plan.assignments().stream()
@@ -83,6 +86,14 @@ final class Inputs {
                 .filter(problem -> problem.severity() == Severity.IMPOSSIBLE)
                 .map(Problem::message)
                 .toList();
+    }
+
+    /** The same as {@link #sound}; says what of the file is left out of account. */
+    static <T> Reading<T> told(String name, Reading<T> reading, Consumer<String> note) {
+        sound(name, reading).problems().stream()
+                .filter(problem -> problem.severity() == Severity.REMARK)
+                .forEach(problem -> note.accept(named(name, problem)));
+        return reading;
     }
 
     /** @throws JobFailed that lists every problem */

@@ -30,7 +30,7 @@ final class PlanJob {
     }
 
     PlanResult run() {
-        Reading<Project> read = Inputs.project(request.project());
+        Reading<Project> read = Inputs.project(request.project(), watch.notes());
         Project project = read.value().orElseThrow();
         Inputs.refuseUnplanned(request.project(), project);
         request.target().check(List.of(request.project()));

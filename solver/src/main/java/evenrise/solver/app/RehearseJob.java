@@ -37,10 +37,10 @@ final class RehearseJob {
         List<Source> inputs = new ArrayList<>(List.of(request.project(), request.plan()));
         request.script().ifPresent(inputs::add);
         request.trace().ifPresent(path -> Outputs.refuseInputs(path, inputs));
-        AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan());
+        AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan(), watch.notes());
         Inputs.refuseUnshown(request.project(), subject.project());
         Evaluation evaluation = subject.evaluation(Optional.empty());
-        EventScript script = script(request, subject.project());
+        EventScript script = script(request, subject.project(), watch);
         watch.at(Stage.JUDGING);
         if (evaluation.assessment().isBroken()) {
             watch.notes()
@@ -56,7 +56,7 @@ final class RehearseJob {
 
     TrialsResult trials(TrialsRequest request) {
         request.into().ifPresent(path -> Outputs.refuseInputs(path, List.of(request.project(), request.plan())));
-        AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan());
+        AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan(), watch.notes());
         Inputs.refuseUnshown(request.project(), subject.project());
         Evaluation evaluation = subject.evaluation(Optional.empty());
         watch.at(Stage.TRIALS);
@@ -86,10 +86,12 @@ final class RehearseJob {
                 effort.sideBySide());
     }
 
-    private static EventScript script(RehearseRequest request, Project subject) {
+    private static EventScript script(RehearseRequest request, Project subject, Watch watch) {
         if (request.script().isPresent()) {
             Source source = request.script().get();
-            return Inputs.sound(source.name(), source.script(subject)).value().orElseThrow();
+            return Inputs.told(source.name(), source.script(subject), watch.notes())
+                    .value()
+                    .orElseThrow();
         }
         return request.events().isEmpty()
                 ? EventWords.script("an ordinary day", ORDINARY_DAY, subject)

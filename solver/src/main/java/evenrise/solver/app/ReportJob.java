@@ -21,7 +21,7 @@ final class ReportJob {
         request.against().ifPresent(inputs::add);
         DocumentFiles files = new DocumentFiles(request.documents(), inputs);
         files.refuseWhatIsNotOurs();
-        AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan());
+        AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan(), watch.notes());
         Inputs.refuseUnshown(request.project(), subject.project());
         Optional<Plan> earlier =
                 request.against().map(source -> Inputs.earlierPlan(source, subject.project(), watch.notes()));

@@ -4,6 +4,7 @@ import evenrise.model.file.FileSet;
 import evenrise.model.file.Format;
 import evenrise.model.file.PlanFile;
 import evenrise.model.file.ProjectFile;
+import evenrise.model.file.SideNotes;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
@@ -74,8 +75,8 @@ final class ReworkFolder {
     }
 
     /** Takes the project with the currents as measured, to be written with the rest; gives what stands in its file. */
-    byte[] measured(Project project) {
-        byte[] bytes = bytes(out -> ProjectFile.write(project, out, Format.JSON));
+    byte[] measured(Project project, SideNotes notes) {
+        byte[] bytes = bytes(out -> ProjectFile.write(project, notes, out, Format.JSON));
         files.add(MEASURED, bytes);
         return bytes;
     }

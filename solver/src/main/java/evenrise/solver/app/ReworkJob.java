@@ -47,10 +47,12 @@ final class ReworkJob {
     }
 
     ReworkResult run() {
-        Reading<Project> read = Inputs.project(asked.project());
+        Reading<Project> read = Inputs.project(asked.project(), watch.notes());
         Project subject = read.value().orElseThrow();
         Inputs.refuseUnplanned(asked.project(), subject);
-        Plan built = Inputs.plan(asked.plan(), subject);
+        Reading<Plan> asBuilt = Inputs.plan(asked.plan(), subject, watch.notes());
+        KeptNotes.sayLeftBehind(asked.plan().name(), asBuilt.notes(), watch.notes());
+        Plan built = asBuilt.value().orElseThrow();
         Optional<Measured> readings = asked.measured().map(file -> Readings.of(file, subject, built));
         ReworkFolder folder = ReworkFolder.of(asked.folder(), inputs());
         List<String> notes = new ArrayList<>();
@@ -61,7 +63,7 @@ final class ReworkJob {
             notes.addAll(readings.get().notes());
             read = Inputs.sound(
                     ReworkFolder.MEASURED,
-                    ProjectFile.read(folder.measured(readings.get().in(subject)), ReworkFolder.MEASURED));
+                    ProjectFile.read(folder.measured(readings.get().in(subject), read.notes()), ReworkFolder.MEASURED));
         }
         Inputs.findings(read)
                 .forEach(finding -> watch.notes().accept(asked.project().name() + ": " + finding));

@@ -3,6 +3,7 @@ package evenrise.solver.compare;
 import evenrise.model.file.Format;
 import evenrise.model.file.PlanFile;
 import evenrise.model.file.ProjectFile;
+import evenrise.model.file.SideNotes;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Plan;
 import java.io.ByteArrayOutputStream;
@@ -15,9 +16,11 @@ import java.util.Optional;
 /** The folder of a comparison: each scenario's project and plan, written whole, so that an interrupted one goes on. */
 final class Store {
     private final Path folder;
+    private final SideNotes notes;
 
-    Store(Path folder) {
+    Store(Path folder, SideNotes notes) {
         this.folder = folder;
+        this.notes = notes;
     }
 
     Path project(Scenario scenario) {
@@ -32,7 +35,7 @@ final class Store {
     String keepProject(Scenario scenario) throws WriteFailed {
         Path file = project(scenario);
         if (!isThere(file, scenario)) {
-            ProjectFile.write(scenario.project(), file, Format.JSON);
+            ProjectFile.write(scenario.project(), notes, file, Format.JSON);
         }
         return ProjectFile.read(file).sha256();
     }
@@ -55,9 +58,9 @@ final class Store {
         PlanFile.write(plan, plan(scenario), Format.JSON);
     }
 
-    private static boolean isThere(Path file, Scenario scenario) throws WriteFailed {
+    private boolean isThere(Path file, Scenario scenario) throws WriteFailed {
         ByteArrayOutputStream wanted = new ByteArrayOutputStream();
-        ProjectFile.write(scenario.project(), wanted, Format.JSON);
+        ProjectFile.write(scenario.project(), notes, wanted, Format.JSON);
         try {
             return Files.isRegularFile(file) && Arrays.equals(Files.readAllBytes(file), wanted.toByteArray());
         } catch (IOException e) {

@@ -1,5 +1,6 @@
 package evenrise.solver.compare;
 
+import evenrise.model.file.SideNotes;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Plan;
 import evenrise.solver.engine.Budget;
@@ -32,9 +33,12 @@ public final class Sweep {
     /** What a search found for a scenario whose project's file has this hash. */
     public record Found(String projectSha256, PlanningRequest request, PlanningOutcome outcome) {}
 
-    /** @param finisher completes and signs what was found */
-    public Sweep(Path folder, long moves, long seed, Function<Found, Plan> finisher) {
-        this.store = new Store(folder);
+    /**
+     * @param notes of the project, written into each scenario where their places still are
+     * @param finisher completes and signs what was found
+     */
+    public Sweep(Path folder, SideNotes notes, long moves, long seed, Function<Found, Plan> finisher) {
+        this.store = new Store(folder, notes);
         this.moves = moves;
         this.seed = seed;
         this.finisher = finisher;

@@ -45,6 +45,36 @@ class AuditCommandTest {
     }
 
     @Test
+    void saysWhatOfANewerProjectIsLeftOutOfAccount() throws IOException {
+        Files.writeString(
+                project,
+                SmallHall.PROJECT
+                        .replace("evenrise-project/1", "evenrise-project/1.1")
+                        .replace("\"running_a\": 20", "\"running_a\": 20, \"surge_a\": 400"));
+
+        Shell.Result result = audit();
+
+        assertThat(result.err()).contains("/loads/1/surge_a", "left out of account");
+        assertThat(result.out()).contains("newer-format", "evenrise-project/1.1");
+        assertThat(new Shell(SmallHall.sound())
+                        .run("audit", project.toString(), plan.toString(), "--json")
+                        .out())
+                .containsPattern("\"check\": \"newer-format\",\\s+\"made\": 0,\\s+\"not_made\": 1\\b");
+    }
+
+    @Test
+    void keepsNotesWhereItFillsInATypicalInrush() throws Exception {
+        Files.writeString(
+                project, SmallHall.PROJECT.replace("\"id\": \"amp\"", "\"id\": \"amp\", \"notes\": \"by the door\""));
+        Path filled = project.resolveSibling("filled.project.json");
+
+        new Shell(SmallHall.sound())
+                .run("audit", project.toString(), plan.toString(), "--typical-inrush-into", filled.toString());
+
+        assertThat(Files.readString(filled)).contains("{\"id\": \"amp\"").contains("\"notes\": \"by the door\"}");
+    }
+
+    @Test
     void listsWhatWasGuessedAndCountsIt() throws IOException {
         Files.writeString(
                 project,

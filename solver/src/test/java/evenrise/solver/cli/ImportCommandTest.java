@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.file.ProjectFile;
 import evenrise.model.plan.Plan;
+import evenrise.model.project.Load;
 import evenrise.model.project.Project;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.Referee;
@@ -13,6 +14,7 @@ import evenrise.solver.engine.search.Planner;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -197,5 +199,46 @@ class ImportCommandTest {
                         .err())
                 .contains("none.csv", "does not exist");
         assertThat(run("import").code()).isEqualTo(ExitCode.USAGE);
+    }
+
+    /** What somebody noted in the project stays when the list is imported again; what has no place any more is said. */
+    @Test
+    void keepsTheNotesOfTheProjectThatItReplaces() throws IOException {
+        Path list = Files.writeString(folder.resolve("list.csv"), "Name,Amps\nDesk,14\nRack,13\n");
+        Path project = folder.resolve("project.json");
+        run("import", list.toString(), "-o", project.toString());
+        List<Load> loads = ProjectFile.read(project).value().orElseThrow().loads();
+        String text = Files.readString(project);
+        for (Load load : loads) {
+            String id = "{\"id\": \"" + load.id() + "\"";
+            assertThat(text).contains(id);
+            text = text.replace(id, id + ", \"notes\": \"seen " + load.name() + "\"");
+        }
+        Files.writeString(project, text);
+        Files.writeString(list, "Name,Amps\nDesk,12\n");
+
+        Shell.Result result = run("import", list.toString(), "-o", project.toString());
+
+        assertThat(Files.readString(project))
+                .contains("\"notes\": \"seen Desk\"")
+                .doesNotContain("seen Rack");
+        assertThat(result.err()).contains("notes and fields of your own are not kept at loads '");
+    }
+
+    @Test
+    void refusesAMappingOfAnotherVersion() throws IOException {
+        Path list = Files.writeString(folder.resolve("list.csv"), "Name,Amps\nDesk,1\n");
+        Path map = Files.writeString(folder.resolve("map.json"), "{\"format\": \"evenrise-mapping/2\"}");
+
+        Shell.Result result = run(
+                "import",
+                list.toString(),
+                "--map",
+                map.toString(),
+                "-o",
+                folder.resolve("p.json").toString());
+
+        assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(result.err()).contains("'evenrise-mapping/2'", "'evenrise-mapping/1'");
     }
 }

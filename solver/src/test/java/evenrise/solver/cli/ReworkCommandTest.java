@@ -76,6 +76,37 @@ class ReworkCommandTest {
         }
 
         @Test
+        void keepsTheNotesOfTheProjectAndLeavesThoseOfThePlan() throws IOException {
+            Path noted = Files.writeString(
+                    scratch.resolve("noted.json"),
+                    Files.readString(Path.of(PROJECT)).replaceFirst("\"id\": \"sub-1\"", "\"notes\": \"hums\", $0"));
+            Path built = Files.writeString(
+                    scratch.resolve("noted.plan.json"),
+                    Files.readString(Path.of(BUILT)).replaceFirst("\"load\": \"sub-1\"", "\"x-seen\": 1, $0"));
+            Project project = ProjectFile.read(noted).value().orElseThrow();
+            Plan plan = PlanFile.read(built, project).value().orElseThrow();
+            String folder = scratch.resolve("out").toString();
+
+            Shell.Result result = new Shell(plan)
+                    .run(
+                            "rework",
+                            noted.toString(),
+                            built.toString(),
+                            "--moves",
+                            "100",
+                            "--threads",
+                            "1",
+                            "--measured",
+                            READINGS,
+                            "-o",
+                            folder);
+
+            assertThat(Files.readString(scratch.resolve("out/project-as-measured.json")))
+                    .contains("\"notes\": \"hums\"");
+            assertThat(result.err()).contains("notes and fields of your own are not kept at assignments 'sub-1'");
+        }
+
+        @Test
         void writesTheSameAgain() throws IOException {
             rework(scratch.resolve("one"), "--measured", READINGS);
             rework(scratch.resolve("two"), "--measured", READINGS);

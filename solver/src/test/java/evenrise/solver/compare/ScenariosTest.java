@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.LoadBuilder;
 import evenrise.model.ProjectBuilder;
+import evenrise.model.file.SideNotes;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Catalogue;
 import evenrise.model.project.PanelType;
@@ -96,8 +97,10 @@ class ScenariosTest {
                         .flatMap(cell -> cell.scenarios().stream())
                         .toList();
 
-        List<Finding> first = new Sweep(folder, 2_000, 1, StandIns.finisher()).run(scenarios, 2, any -> {});
-        List<Finding> second = new Sweep(folder, 2_000, 1, StandIns.finisher()).run(scenarios, 1, any -> {});
+        List<Finding> first =
+                new Sweep(folder, SideNotes.NONE, 2_000, 1, StandIns.finisher()).run(scenarios, 2, any -> {});
+        List<Finding> second =
+                new Sweep(folder, SideNotes.NONE, 2_000, 1, StandIns.finisher()).run(scenarios, 1, any -> {});
 
         assertThat(first)
                 .hasSameSizeAs(scenarios)
@@ -112,7 +115,7 @@ class ScenariosTest {
                 .cells(Optional.of(new Counts(1, 1)), Optional.of(new Counts(2, 2))).stream()
                         .flatMap(cell -> cell.scenarios().stream())
                         .toList();
-        Sweep sweep = new Sweep(folder, 2_000, 1, StandIns.finisher());
+        Sweep sweep = new Sweep(folder, SideNotes.NONE, 2_000, 1, StandIns.finisher());
         sweep.stop();
 
         assertThat(sweep.run(scenarios, 1, any -> {})).isEmpty();
