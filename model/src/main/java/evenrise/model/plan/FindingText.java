@@ -1,13 +1,9 @@
 package evenrise.model.plan;
 
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Makes the text of a finding from its parts; nowhere else is a statement joined with its cure. */
 public final class FindingText {
-    private static final Pattern GAP = Pattern.compile("\\{([a-z]+)}");
-
     private FindingText() {}
 
     /** {@code load 'A' does not fit. Maybe move it.}: a statement without its full stop, and a cure, which may be empty. */
@@ -21,13 +17,18 @@ public final class FindingText {
      * @throws IllegalArgumentException where there is no such word
      */
     public static String filled(String pattern, Map<String, String> words) {
-        Matcher gap = GAP.matcher(pattern);
-        return gap.replaceAll(found -> {
-            String word = words.get(found.group(1));
+        StringBuilder text = new StringBuilder();
+        int done = 0;
+        for (int open = pattern.indexOf('{'); open >= 0; open = pattern.indexOf('{', done)) {
+            int close = pattern.indexOf('}', open);
+            String word = words.get(pattern.substring(open + 1, close));
             if (word == null) {
-                throw new IllegalArgumentException("no word for " + found.group() + " in: " + pattern);
+                throw new IllegalArgumentException(
+                        "no word for " + pattern.substring(open, close + 1) + " in: " + pattern);
             }
-            return Matcher.quoteReplacement(word);
-        });
+            text.append(pattern, done, open).append(word);
+            done = close + 1;
+        }
+        return text.append(pattern, done, pattern.length()).toString();
     }
 }

@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,8 +12,8 @@ final class ApartRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         for (Placement placement : layout.placements()) {
             if (placement.fits()) {
                 for (String other : placement.load().apartFrom()) {
@@ -20,9 +21,12 @@ final class ApartRule implements Rule {
                             .filter(found -> found.assignment()
                                     .panel()
                                     .equals(placement.assignment().panel()))
-                            .ifPresent(found -> broken.add("loads " + Say.quoted(placement.id()) + " and "
-                                    + Say.quoted(other) + " must be apart, but both sit in panel "
-                                    + Say.panelOf(placement) + ". Maybe move one of them to another panel."));
+                            .ifPresent(found -> broken.add(Broken.by(BrokenKind.TOGETHER)
+                                    .load(placement.id())
+                                    .other(other)
+                                    .panel(placement.assignment().panel())
+                                    .at(Say.seatOf(placement))
+                                    .build()));
                 }
             }
         }

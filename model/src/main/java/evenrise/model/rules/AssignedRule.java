@@ -1,6 +1,7 @@
 package evenrise.model.rules;
 
 import evenrise.model.plan.Assignment;
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.Load;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -14,26 +15,37 @@ final class AssignedRule implements Rule {
         return "assigned";
     }
 
+    /** Whoever is off is not in the layout. */
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
+        return false;
+    }
+
+    @Override
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (Assignment assignment : layout.plan().assignments()) {
-            String load = Say.quoted(assignment.load());
             if (layout.index().load(assignment.load()).isEmpty()) {
-                broken.add("the plan assigns load " + load + ", which the project does not have."
-                        + " Maybe it was renamed or taken out: delete the assignment.");
+                broken.add(Broken.by(BrokenKind.UNKNOWN_LOAD)
+                        .load(assignment.load())
+                        .at(Say.seatOf(assignment))
+                        .build());
             } else if (!seen.add(assignment.load())) {
-                broken.add("load " + load + " is assigned once more, in slot " + assignment.slot() + " of panel "
-                        + Say.quoted(assignment.panel()) + "; exactly one assignment is allowed."
-                        + " Maybe delete all but the right one.");
+                broken.add(Broken.by(BrokenKind.ASSIGNED_TWICE)
+                        .load(assignment.load())
+                        .panel(assignment.panel())
+                        .word("slot", assignment.slot())
+                        .at(Say.seatOf(assignment))
+                        .build());
             }
         }
         for (Load load : layout.project().loads()) {
             if (!seen.contains(load.id())) {
-                broken.add("load " + Say.quoted(load.id())
-                        + " has no assignment, exactly one is needed. Maybe give it a free slot"
-                        + (load.switched() ? " and a free output." : "."));
+                broken.add(Broken.by(BrokenKind.NOT_ASSIGNED)
+                        .load(load.id())
+                        .word("output", load.switched() ? " and a free output" : "")
+                        .build());
             }
         }
         return broken;

@@ -1,6 +1,7 @@
 package evenrise.model.rules;
 
 import evenrise.model.plan.BoardSetting;
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import java.util.ArrayList;
@@ -18,18 +19,17 @@ final class BoardSettingRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (BoardSetting setting : layout.plan().boards()) {
             boolean again = !seen.add(setting.id());
             if (layout.index().board(setting.id()).isEmpty()) {
-                broken.add("the plan sets board " + Say.quoted(setting.id()) + ", which the project does not have."
-                        + " Maybe it was renamed or taken out: delete the setting.");
+                broken.add(about(BrokenKind.UNKNOWN_BOARD, setting.id()).build());
             } else if (again) {
-                broken.add("board " + Say.quoted(setting.id()) + " is set once more, to a start delay of "
-                        + Say.seconds(setting.startDelaySeconds()) + "; exactly one setting is allowed."
-                        + " Maybe delete all but the right one.");
+                broken.add(about(BrokenKind.SET_TWICE, setting.id())
+                        .word("set", Say.seconds(setting.startDelaySeconds()))
+                        .build());
             }
         }
         for (Board board : layout.project().boards()) {
@@ -38,14 +38,15 @@ final class BoardSettingRule implements Rule {
             } else if (seen.contains(board.id())) {
                 offered(board, layout, broken);
             } else {
-                broken.add("board " + Say.quoted(board.id()) + " has no setting, it needs a start delay and a step."
-                        + " Maybe take those that its type " + Say.quoted(board.type()) + " offers first.");
+                broken.add(about(BrokenKind.NOT_SET, board.id())
+                        .word("type", Say.quoted(board.type()))
+                        .build());
             }
         }
         return broken;
     }
 
-    private static void offered(Board board, Layout layout, List<String> broken) {
+    private static void offered(Board board, Layout layout, List<BrokenRule> broken) {
         BoardType type = layout.index().typeOf(board);
         BoardSetting setting = layout.plan().boards().stream()
                 .filter(each -> each.id().equals(board.id()))
@@ -55,23 +56,32 @@ final class BoardSettingRule implements Rule {
         offered(board, "step", setting.stepSeconds(), type.stepSeconds(), broken);
     }
 
-    private static void bare(Board board, BoardSetting setting, List<String> broken) {
+    private static void bare(Board board, BoardSetting setting, List<BrokenRule> broken) {
         setting.startDelaySeconds().ifPresent(delay -> broken.add(needless(board, "a start delay", delay)));
         setting.stepSeconds().ifPresent(step -> broken.add(needless(board, "a step", step)));
     }
 
-    private static String needless(Board board, String what, double seconds) {
-        return "board " + Say.quoted(board.id()) + " is set to " + what + " of " + Say.seconds(seconds)
-                + ", but each of its outputs has a time of its own; none is allowed."
-                + " Maybe delete it, and write on_s of each load.";
+    private static BrokenRule needless(Board board, String what, double seconds) {
+        return about(BrokenKind.NEEDLESS_TIME, board.id())
+                .word("what", what)
+                .word("set", Say.seconds(seconds))
+                .figure(seconds, "s")
+                .build();
+    }
+
+    private static Broken about(BrokenKind kind, String board) {
+        return Broken.by(kind).board(board).at("board " + board);
     }
 
     private static void offered(
-            Board board, String what, OptionalDouble set, List<Double> offered, List<String> broken) {
+            Board board, String what, OptionalDouble set, List<Double> offered, List<BrokenRule> broken) {
         if (set.isEmpty()) {
-            broken.add("board " + Say.quoted(board.id()) + " is set to no " + what + ", its type "
-                    + Say.quoted(board.type()) + " offers " + Say.listed(offered) + " s. Maybe set "
-                    + Say.seconds(offered.get(0)) + ", the first.");
+            broken.add(about(BrokenKind.WITHOUT_TIME, board.id())
+                    .word("what", what)
+                    .word("type", Say.quoted(board.type()))
+                    .word("offered", Say.listed(offered))
+                    .word("first", Say.seconds(offered.get(0)))
+                    .build());
             return;
         }
         double seconds = set.getAsDouble();
@@ -79,9 +89,14 @@ final class BoardSettingRule implements Rule {
             double nearest = offered.stream()
                     .min(Comparator.comparingDouble(each -> Math.abs(each - seconds)))
                     .orElseThrow();
-            broken.add("board " + Say.quoted(board.id()) + " is set to a " + what + " of " + Say.seconds(seconds)
-                    + ", its type " + Say.quoted(board.type()) + " offers " + Say.listed(offered) + " s."
-                    + " Maybe set " + Say.seconds(nearest) + ", the nearest.");
+            broken.add(about(BrokenKind.NOT_OFFERED, board.id())
+                    .word("what", what)
+                    .word("set", Say.seconds(seconds))
+                    .word("type", Say.quoted(board.type()))
+                    .word("offered", Say.listed(offered))
+                    .word("nearest", Say.seconds(nearest))
+                    .figure(seconds, nearest, "s")
+                    .build());
         }
     }
 }

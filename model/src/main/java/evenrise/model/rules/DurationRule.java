@@ -1,5 +1,7 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
+import evenrise.model.plan.SubjectKind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,28 +15,37 @@ final class DurationRule implements Rule {
         return "duration";
     }
 
+    /** Nothing comes up as a whole. */
     @Override
-    public List<String> broken(Layout layout) {
+    public boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
+        return false;
+    }
+
+    @Override
+    public List<BrokenRule> broken(Layout layout) {
         OptionalDouble longest = layout.project().maxDurationSeconds();
-        List<String> broken = new ArrayList<>();
+        List<BrokenRule> broken = new ArrayList<>();
         layout.clocks().ends().forEach((system, duration) -> {
             if (longest.isPresent() && duration > longest.getAsDouble() + Tolerances.SECONDS) {
-                broken.add(message(layout, system, duration, longest));
+                broken.add(tooLong(layout, system, duration, longest.getAsDouble()));
             }
         });
         return broken;
     }
 
-    private static String message(Layout layout, Optional<String> system, double duration, OptionalDouble longest) {
+    private static BrokenRule tooLong(Layout layout, Optional<String> system, double duration, double longest) {
         Placement last = layout.placements().stream()
                 .filter(each -> each.board().isPresent()
                         && (system.isEmpty() || each.load().system().equals(system)))
                 .max(Comparator.comparingDouble(Placement::on))
                 .orElseThrow();
-        String whose = system.map(id -> " of system " + Say.quoted(id)).orElse("");
-        return "the sequence" + whose + " takes " + Say.seconds(duration, longest.getAsDouble()) + ", allowed are "
-                + Say.seconds(longest.getAsDouble(), duration) + "; load " + Say.quoted(last.id()) + " on board "
-                + Say.quoted(Say.boardOf(last)) + " comes on last."
-                + " Maybe shorten that board's step or start delay, or let more boards run in parallel.";
+        Broken broken = Broken.by(BrokenKind.TOO_LONG).load(last.id()).board(Say.boardOf(last));
+        system.ifPresent(id -> broken.one("system", SubjectKind.SYSTEM, id));
+        return broken.word(
+                        "whose",
+                        system.map(id -> " of system " + Say.quoted(id)).orElse(""))
+                .at(Say.leadOf(last))
+                .figure(duration, longest, "s")
+                .build();
     }
 }

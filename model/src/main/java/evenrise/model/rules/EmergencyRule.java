@@ -1,5 +1,7 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
+import evenrise.model.plan.SubjectKind;
 import evenrise.model.project.Board;
 import evenrise.model.project.EmergencyBy;
 import java.util.ArrayList;
@@ -15,8 +17,8 @@ final class EmergencyRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         for (Board board : layout.project().boards()) {
             if (layout.index().typeOf(board).emergencyBy() == EmergencyBy.OUTPUT) {
                 continue;
@@ -28,9 +30,12 @@ final class EmergencyRule implements Rule {
             List<String> drop = byDrop.get(true);
             List<String> hold = byDrop.get(false);
             if (!drop.isEmpty() && !hold.isEmpty()) {
-                broken.add("board " + Say.quoted(board.id()) + " mixes loads that drop on an emergency ("
-                        + Say.quoted(drop) + ") with loads that hold (" + Say.quoted(hold)
-                        + "); one kind a board is allowed. Maybe move the fewer to another board.");
+                broken.add(Broken.by(BrokenKind.MIXED_EMERGENCY)
+                        .board(board.id())
+                        .all("drop", SubjectKind.LOAD, drop)
+                        .all("hold", SubjectKind.LOAD, hold)
+                        .at("board " + board.id())
+                        .build());
             }
         }
         return broken;

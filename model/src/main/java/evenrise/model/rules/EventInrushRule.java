@@ -1,6 +1,8 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.EventPeak;
+import evenrise.model.plan.SubjectKind;
 import evenrise.model.project.PlanEvent;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,10 +14,16 @@ final class EventInrushRule implements Rule {
         return "event-inrush";
     }
 
+    /** Nothing comes up as a whole. */
     @Override
-    public List<String> broken(Layout layout) {
+    public boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
+        return false;
+    }
+
+    @Override
+    public List<BrokenRule> broken(Layout layout) {
         List<PlanEvent> events = layout.project().behaviourOrDefault().inrushLimitHoldsFor();
-        List<String> broken = new ArrayList<>();
+        List<BrokenRule> broken = new ArrayList<>();
         if (events.isEmpty()) {
             return broken;
         }
@@ -30,36 +38,30 @@ final class EventInrushRule implements Rule {
         return broken;
     }
 
-    private static void check(NodeLimits limits, EventPeak peak, List<String> broken) {
+    private static void check(NodeLimits limits, EventPeak peak, List<BrokenRule> broken) {
         limits.inrushLimitAmps().ifPresent(limit -> {
             if (peak.peakInrushAmps() > limit + Tolerances.AMPS) {
-                broken.add(limits.label() + " peaks at " + Say.amps(peak.peakInrushAmps(), limit) + " on phase "
-                        + peak.peakPhase() + " " + when(peak) + ", allowed are "
-                        + Say.amps(limit, peak.peakInrushAmps())
-                        + " (inrush_limit_holds_for). Maybe " + cure(peak.event()) + ".");
+                Broken over = Broken.by(kind(peak.event())).node(limits);
+                peak.board().ifPresent(id -> over.one("failing", SubjectKind.BOARD, id));
+                broken.add(over.word(
+                                "failing",
+                                peak.board()
+                                        .map(id -> "board " + Say.quoted(id))
+                                        .orElse("a board"))
+                        .word("phase", peak.peakPhase())
+                        .at(limits.place() + " phase " + peak.peakPhase())
+                        .figure(peak.peakInrushAmps(), limit, "A")
+                        .build());
             }
         });
     }
 
-    private static String when(EventPeak peak) {
-        return switch (peak.event()) {
-            case RETURN -> "when the mains return";
-            case RELEASE -> "when an emergency is released";
-            case BOARD_FAILURE ->
-                peak.board()
-                        .map(id -> "when board " + Say.quoted(id) + " fails")
-                        .orElse("when a board fails");
-            case DIP -> "when a deep dip is ridden through";
-        };
-    }
-
-    private static String cure(PlanEvent event) {
+    private static BrokenKind kind(PlanEvent event) {
         return switch (event) {
-            case RETURN -> "move unswitched loads to other panels or phases, or let a board switch them";
-            case RELEASE ->
-                "switch the dropped loads with the highest inrush further apart, or spread them over phases";
-            case BOARD_FAILURE -> "spread the board's loads over phases or panels, or over more boards";
-            case DIP -> "spread the loads with the highest inrush over panels and phases";
+            case RETURN -> BrokenKind.OVER_WHEN_MAINS_RETURN;
+            case RELEASE -> BrokenKind.OVER_AT_RELEASE;
+            case BOARD_FAILURE -> BrokenKind.OVER_WHEN_BOARD_FAILS;
+            case DIP -> BrokenKind.OVER_IN_DIP;
         };
     }
 }

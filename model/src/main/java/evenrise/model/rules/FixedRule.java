@@ -1,6 +1,7 @@
 package evenrise.model.rules;
 
 import evenrise.model.plan.Assignment;
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.FixedPlace;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,8 +16,8 @@ final class FixedRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         for (Placement placement : layout.placements()) {
             if (placement.fits()) {
                 FixedPlace fixed = placement.load().fixed();
@@ -31,11 +32,15 @@ final class FixedRule implements Rule {
         return broken;
     }
 
-    private static void time(Placement placement, double fixed, List<String> broken) {
+    private static void time(Placement placement, double fixed, List<BrokenRule> broken) {
         if (!placement.isSequenced() || Math.abs(placement.on() - fixed) > Tolerances.SECONDS) {
-            broken.add("load " + Say.quoted(placement.id()) + " is fixed to come on at " + Say.seconds(fixed)
-                    + ", but has " + Say.seconds(placement.onSeconds())
-                    + " (within 0.5 ms). Maybe set its output's time, or release it in the project.");
+            broken.add(Broken.by(BrokenKind.NOT_WHEN_FIXED)
+                    .load(placement.id())
+                    .word("fixed", Say.seconds(fixed))
+                    .word("has", Say.seconds(placement.onSeconds()))
+                    .at(Say.leadOf(placement))
+                    .times(placement.onSeconds(), fixed)
+                    .build());
         }
     }
 
@@ -43,11 +48,17 @@ final class FixedRule implements Rule {
         return number.isPresent() ? Optional.of(number.getAsInt()) : Optional.empty();
     }
 
-    private static void compare(Placement placement, String what, Object fixed, Optional<?> said, List<String> broken) {
+    private static void compare(
+            Placement placement, String what, Object fixed, Optional<?> said, List<BrokenRule> broken) {
         if (said.isEmpty() || !said.get().equals(fixed)) {
             String has = said.map(each -> what + " '" + each + "'").orElse("no " + what);
-            broken.add("load " + Say.quoted(placement.id()) + " is fixed at " + what + " '" + fixed
-                    + "', but the plan has " + has + ". Maybe move it back, or release it in the project.");
+            broken.add(Broken.by(BrokenKind.NOT_WHERE_FIXED)
+                    .load(placement.id())
+                    .word("what", what)
+                    .word("fixed", fixed)
+                    .word("has", has)
+                    .at(Say.seatOf(placement))
+                    .build());
         }
     }
 }

@@ -1,5 +1,7 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
+import evenrise.model.plan.SubjectKind;
 import evenrise.model.project.ShutdownGroup;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,16 +18,19 @@ final class GroupPanelRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         Map<String, List<Placement>> members = layout.groups();
         for (ShutdownGroup group : layout.project().shutdownGroups()) {
             Set<String> panels = members.getOrDefault(group.id(), List.of()).stream()
                     .map(each -> each.assignment().panel())
                     .collect(Collectors.toCollection(TreeSet::new));
             if (group.samePanel() && panels.size() > 1) {
-                broken.add("shutdown group " + Say.quoted(group.id()) + " must sit in one panel, but is in "
-                        + Say.quoted(panels) + ". Maybe move the fewer loads to the panel of the others.");
+                broken.add(Broken.by(BrokenKind.SCATTERED_GROUP)
+                        .group(group.id())
+                        .all("panels", SubjectKind.PANEL, panels)
+                        .at("panels " + String.join(", ", panels))
+                        .build());
             }
         }
         return broken;

@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.Board;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,8 +17,8 @@ final class GroupRunRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         for (Board board : layout.project().boards()) {
             if (!layout.index().seatsGroupsWhole(board)) {
                 continue;
@@ -25,9 +26,13 @@ final class GroupRunRule implements Rule {
             Map<String, List<Integer>> runs = runs(layout.outputs(board.id()));
             runs.forEach((group, starts) -> {
                 if (starts.size() > 1) {
-                    broken.add("shutdown group " + Say.quoted(group) + " is interrupted on board "
-                            + Say.quoted(board.id()) + ": it has runs from outputs " + Say.listed(starts)
-                            + ", one run is allowed. Maybe exchange outputs so that its loads follow each other.");
+                    broken.add(Broken.by(BrokenKind.INTERRUPTED_GROUP)
+                            .group(group)
+                            .board(board.id())
+                            .word("outputs", Say.listed(starts))
+                            .at("board " + board.id())
+                            .figure(starts.size(), 1, "")
+                            .build());
                 }
             });
         }

@@ -1,5 +1,7 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
+import evenrise.model.plan.SubjectKind;
 import evenrise.model.project.Board;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,9 +20,24 @@ final class GroupWholeRule implements Rule {
         return "group-whole";
     }
 
+    /** A group that is larger than any board counts as that, however many of it are off. */
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
+        return !BrokenKind.SPLIT_GROUP.is(found)
+                || found.subjects(SubjectKind.GROUP)
+                        .noneMatch(group -> sequenced(group, index) > index.largestBoardOutputs());
+    }
+
+    private static long sequenced(String group, ProjectIndex index) {
+        return index.project().loads().stream()
+                .filter(load -> load.switched() && load.comesWith().isEmpty())
+                .filter(load -> load.shutdownGroup().equals(Optional.of(group)))
+                .count();
+    }
+
+    @Override
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         int largest = layout.index().largestBoardOutputs();
         Set<String> whole = layout.project().boards().stream()
                 .filter(layout.index()::seatsGroupsWhole)
@@ -36,24 +53,29 @@ final class GroupWholeRule implements Rule {
             if (members.size() > largest) {
                 boards.stream().filter(whole::contains).forEach(board -> shared(group, board, layout, broken));
             } else if (boards.size() > 1) {
-                broken.add("shutdown group " + Say.quoted(group) + " (" + members.size()
-                        + " loads) is split over boards " + Say.quoted(boards) + "; a group of up to " + largest
-                        + " loads, the outputs of the largest board, must sit on one."
-                        + " Maybe move all of it to a board with enough outputs.");
+                broken.add(Broken.by(BrokenKind.SPLIT_GROUP)
+                        .group(group)
+                        .all("boards", SubjectKind.BOARD, boards)
+                        .at("boards " + String.join(", ", boards))
+                        .figure(members.size(), largest, "")
+                        .build());
             }
         });
         return broken;
     }
 
-    private static void shared(String group, String board, Layout layout, List<String> broken) {
+    private static void shared(String group, String board, Layout layout, List<BrokenRule> broken) {
         List<String> others = layout.outputs(board).values().stream()
                 .filter(each -> !each.load().shutdownGroup().equals(Optional.of(group)))
                 .map(Placement::id)
                 .toList();
         if (!others.isEmpty()) {
-            broken.add("shutdown group " + Say.quoted(group) + " is larger than any board, but shares board "
-                    + Say.quoted(board) + " with " + Say.quoted(others)
-                    + "; its boards may hold nothing else. Maybe move those to another board.");
+            broken.add(Broken.by(BrokenKind.SHARED_BOARD)
+                    .group(group)
+                    .board(board)
+                    .all("strangers", SubjectKind.LOAD, others)
+                    .at("board " + board)
+                    .build());
         }
     }
 }

@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,9 +11,15 @@ final class InrushLimitRule implements Rule {
         return "inrush-limit";
     }
 
+    /** Nothing comes up as a whole. */
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
+        return false;
+    }
+
+    @Override
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         List<NodeLimits> limits = NodeLimits.of(layout.project());
         for (int i = 0; i < limits.size(); i++) {
             check(limits.get(i), layout.nodes().get(i), broken);
@@ -20,14 +27,17 @@ final class InrushLimitRule implements Rule {
         return broken;
     }
 
-    private static void check(NodeLimits limits, NodeFigures figures, List<String> broken) {
+    private static void check(NodeLimits limits, NodeFigures figures, List<BrokenRule> broken) {
         PhasePeak peak = Referee.worstPeak(figures);
         limits.inrushLimitAmps().ifPresent(limit -> {
             if (peak.amps() > limit + Tolerances.AMPS) {
-                broken.add(limits.label() + " peaks at " + Say.amps(peak.amps(), limit) + " on phase " + peak.phase()
-                        + " at " + Say.seconds(peak.atSeconds()) + ", allowed are " + Say.amps(limit, peak.amps())
-                        + ". Maybe switch the loads with the highest inrush further apart or earlier,"
-                        + " or spread them over phases.");
+                broken.add(Broken.by(BrokenKind.OVER_INRUSH_LIMIT)
+                        .node(limits)
+                        .word("phase", peak.phase())
+                        .word("at", Say.seconds(peak.atSeconds()))
+                        .at(limits.place() + " phase " + peak.phase())
+                        .figure(peak.amps(), limit, "A")
+                        .build());
             }
         });
     }

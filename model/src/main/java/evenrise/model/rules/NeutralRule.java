@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,8 +12,8 @@ final class NeutralRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         List<NodeLimits> limits = NodeLimits.of(layout.project());
         for (int i = 0; i < limits.size(); i++) {
             check(limits.get(i), layout.nodes().get(i), broken);
@@ -20,13 +21,14 @@ final class NeutralRule implements Rule {
         return broken;
     }
 
-    private static void check(NodeLimits limits, NodeFigures figures, List<String> broken) {
+    private static void check(NodeLimits limits, NodeFigures figures, List<BrokenRule> broken) {
         if (figures.neutralAmps() > limits.neutralAmps() + Tolerances.AMPS) {
-            broken.add(limits.label() + " carries " + Say.amps(figures.neutralAmps(), limits.neutralAmps())
-                    + " in its neutral, allowed are " + Say.amps(limits.neutralAmps(), figures.neutralAmps())
-                    + " (neutral_factor "
-                    + limits.neutralFactor() + ")."
-                    + " Maybe balance its one-pole loads better, or spread those rich in third harmonic.");
+            broken.add(Broken.by(BrokenKind.OVER_NEUTRAL)
+                    .node(limits)
+                    .word("factor", limits.neutralFactor())
+                    .at(limits.place() + " neutral")
+                    .figure(figures.neutralAmps(), limits.neutralAmps(), "A")
+                    .build());
         }
     }
 }

@@ -1,5 +1,7 @@
 package evenrise.model.rules;
 
+import evenrise.model.contract.Words;
+import evenrise.model.plan.SubjectKind;
 import evenrise.model.project.DistributionNode;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
@@ -13,6 +15,7 @@ import java.util.OptionalDouble;
 /**
  * What the supply, one panel or one further node can take.
  *
+ * @param kind which of the three it is
  * @param node the panel's or node's id, or {@link NodeFigures#SUPPLY}
  * @param label how messages call it
  * @param phases that it has, in the system's order: those of a panel's rows
@@ -22,6 +25,7 @@ import java.util.OptionalDouble;
  * @param inrushLimitAmps greatest allowed instantaneous peak, where there is one
  */
 public record NodeLimits(
+        SubjectKind kind,
         String node,
         String label,
         List<Phase> phases,
@@ -36,6 +40,7 @@ public record NodeLimits(
         Distribution distribution = Distribution.of(project);
         List<NodeLimits> all = new ArrayList<>();
         all.add(new NodeLimits(
+                SubjectKind.SUPPLY,
                 NodeFigures.SUPPLY,
                 "the supply",
                 supply.system().phases(),
@@ -45,6 +50,7 @@ public record NodeLimits(
                 supply.inrushLimitAmps()));
         for (Panel panel : project.panels()) {
             all.add(new NodeLimits(
+                    SubjectKind.PANEL,
                     panel.id(),
                     "panel " + Say.quoted(panel.id()),
                     new SlotLayout(panel, distribution.of(panel).system()).phases(),
@@ -55,6 +61,7 @@ public record NodeLimits(
         }
         for (DistributionNode node : project.nodes()) {
             all.add(new NodeLimits(
+                    SubjectKind.NODE,
                     node.id(),
                     "node " + Say.quoted(node.id()),
                     distribution.points().get(all.size()).system().phases(),
@@ -64,6 +71,11 @@ public record NodeLimits(
                     node.inrushLimitAmps()));
         }
         return List.copyOf(all);
+    }
+
+    /** What it is and its id, as the place of a finding. */
+    String place() {
+        return kind == SubjectKind.SUPPLY ? node : Words.word(kind) + " " + node;
     }
 
     /** Greatest rms current that each line conductor may run at. */

@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.Board;
 import evenrise.model.project.OffTiming;
 import java.util.ArrayList;
@@ -14,8 +15,8 @@ final class OffDelayRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         for (Placement placement : layout.placements()) {
             double late = layout.clocks().offAfterSeconds(placement.load());
             Optional<Board> board = placement
@@ -26,9 +27,12 @@ final class OffDelayRule implements Rule {
                     .flatMap(Placement::board);
             if (placement.isSequenced() && late > 0 && board.isPresent()) {
                 if (layout.index().typeOf(board.get()).off() == OffTiming.MIRROR) {
-                    broken.add("load " + Say.quoted(placement.id()) + " is to go off " + Say.seconds(late)
-                            + " late, but board " + Say.quoted(board.get().id())
-                            + " only mirrors its switching on. Maybe move it to a board whose off is each.");
+                    broken.add(Broken.by(BrokenKind.MIRRORED_OFF)
+                            .load(placement.id())
+                            .board(board.get().id())
+                            .at("board " + board.get().id())
+                            .figure(late, "s")
+                            .build());
                 }
             }
         }

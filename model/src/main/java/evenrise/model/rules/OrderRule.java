@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,19 +11,23 @@ final class OrderRule implements Rule {
         return "order";
     }
 
+    /** A single load comes on by itself. */
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
+        return false;
+    }
+
+    @Override
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         for (Placement placement : layout.placements()) {
             if (placement.isSequenced()) {
                 for (String earlier : placement.load().comesAfter()) {
                     layout.placement(earlier)
                             .filter(Placement::isSequenced)
                             .filter(found -> placement.on() < found.settledSeconds() - Tolerances.SECONDS)
-                            .ifPresent(found -> broken.add(Say.early(placement, found.settledSeconds()) + "load "
-                                    + Say.quoted(earlier)
-                                    + ", which it comes after, is settled only at "
-                                    + Say.seconds(found.settledSeconds(), placement.on()) + Say.later(placement)));
+                            .ifPresent(found -> broken.add(
+                                    Early.by(BrokenKind.BEFORE_EARLIER, placement, found, found.settledSeconds())));
                 }
             }
         }

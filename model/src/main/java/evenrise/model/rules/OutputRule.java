@@ -1,6 +1,7 @@
 package evenrise.model.rules;
 
 import evenrise.model.plan.Assignment;
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.Board;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,8 +15,8 @@ final class OutputRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         for (Placement placement : layout.placements()) {
             if (!placement.load().switched()) {
                 unswitched(placement, broken);
@@ -28,7 +29,7 @@ final class OutputRule implements Rule {
         return broken;
     }
 
-    private static void unswitched(Placement placement, List<String> broken) {
+    private static void unswitched(Placement placement, List<BrokenRule> broken) {
         Assignment said = placement.assignment();
         said.board().ifPresent(board -> broken.add(refused(placement, "board " + Say.quoted(board))));
         said.output().ifPresent(output -> broken.add(refused(placement, "output " + output)));
@@ -36,36 +37,49 @@ final class OutputRule implements Rule {
         said.offSeconds().ifPresent(off -> broken.add(refused(placement, "switch-off time " + Say.seconds(off))));
     }
 
-    private static void behindAnother(Placement placement, List<String> broken) {
+    private static void behindAnother(Placement placement, List<BrokenRule> broken) {
         Assignment said = placement.assignment();
-        String why = " is behind the contactor of load "
-                + Say.quoted(placement.load().comesWith().orElseThrow()) + ", but has ";
-        said.board()
-                .ifPresent(board -> broken.add("load " + Say.quoted(placement.id()) + why + "board " + Say.quoted(board)
-                        + "; none is allowed. Maybe clear it, or let the load come with nothing."));
-        said.output()
-                .ifPresent(output -> broken.add("load " + Say.quoted(placement.id()) + why + "output " + output
-                        + "; none is allowed. Maybe clear it, or let the load come with nothing."));
+        said.board().ifPresent(board -> broken.add(behind(placement, "board " + Say.quoted(board))));
+        said.output().ifPresent(output -> broken.add(behind(placement, "output " + output)));
     }
 
-    private static String refused(Placement placement, String what) {
-        return "load " + Say.quoted(placement.id()) + " is not switched, but has " + what
-                + "; none is allowed. Maybe clear it, or make the load a switched one.";
+    private static BrokenRule behind(Placement placement, String what) {
+        return Broken.by(BrokenKind.BEHIND_CONTACTOR)
+                .load(placement.id())
+                .other(placement.load().comesWith().orElseThrow())
+                .word("what", what)
+                .at(Say.seatOf(placement))
+                .build();
     }
 
-    private static String without(Placement placement, Layout layout) {
+    private static BrokenRule refused(Placement placement, String what) {
+        return Broken.by(BrokenKind.NEEDLESS_SWITCHING)
+                .load(placement.id())
+                .word("what", what)
+                .at(Say.seatOf(placement))
+                .build();
+    }
+
+    private static BrokenRule without(Placement placement, Layout layout) {
         Assignment said = placement.assignment();
         Optional<Board> board = layout.places().switchingBoard(said);
         if (board.isPresent()) {
             int output = said.output().orElseThrow();
             Placement holder = layout.outputs(board.get().id()).get(output);
-            return "load " + Say.quoted(placement.id()) + " and load " + Say.quoted(holder.id()) + " share output "
-                    + output + " of board " + Say.quoted(board.get().id())
-                    + "; one load an output is allowed. Maybe move one of them to a free output.";
+            return Broken.by(BrokenKind.SHARED_OUTPUT)
+                    .load(placement.id())
+                    .other(holder.id())
+                    .board(board.get().id())
+                    .word("output", output)
+                    .at("board " + board.get().id() + " output " + output)
+                    .build();
         }
-        return "load " + Say.quoted(placement.id()) + " is switched, but " + missing(said, layout)
-                + "; one output of its own is needed. Maybe move it to a free output of a board that reaches panel "
-                + Say.panelOf(placement) + ".";
+        Broken broken = Broken.by(BrokenKind.NO_OUTPUT).load(placement.id());
+        said.board().ifPresent(broken::board);
+        return broken.panel(said.panel())
+                .word("missing", missing(said, layout))
+                .at(Say.seatOf(placement))
+                .build();
     }
 
     private static String missing(Assignment said, Layout layout) {

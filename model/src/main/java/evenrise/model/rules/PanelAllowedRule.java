@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import java.util.List;
 
 /** A load sits in one of the panels that it allows. */
@@ -10,14 +11,17 @@ final class PanelAllowedRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
+    public List<BrokenRule> broken(Layout layout) {
         return layout.placements().stream()
                 .filter(Placement::fits)
                 .filter(each -> !each.load().panels().isEmpty()
                         && !each.load().panels().contains(each.assignment().panel()))
-                .map(each -> "load " + Say.quoted(each.id()) + " sits in panel " + Say.panelOf(each)
-                        + ", allowed are " + Say.quoted(each.load().panels())
-                        + ". Maybe move it there, or allow panel " + Say.panelOf(each) + ".")
+                .map(each -> Broken.by(BrokenKind.REFUSED_PANEL)
+                        .load(each.id())
+                        .panel(each.assignment().panel())
+                        .word("allowed", Say.quoted(each.load().panels()))
+                        .at(Say.seatOf(each))
+                        .build())
                 .toList();
     }
 }

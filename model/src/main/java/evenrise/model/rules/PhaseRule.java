@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.Phase;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,16 +13,19 @@ final class PhaseRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         for (Placement placement : layout.placements()) {
             List<Phase> said = placement.assignment().phases();
             if (placement.fits() && !sorted(said).equals(sorted(placement.phases()))) {
-                broken.add("load " + Say.quoted(placement.id()) + ": the plan says "
-                        + (said.isEmpty() ? "no phase" : "phases " + Say.listed(said)) + ", but slots "
-                        + Say.listed(placement.slots()) + " of panel " + Say.panelOf(placement) + " lie on "
-                        + Say.listed(placement.phases()) + ". Maybe the slot was changed by hand: write "
-                        + Say.listed(placement.phases()) + ".");
+                broken.add(Broken.by(BrokenKind.STALE_PHASES)
+                        .load(placement.id())
+                        .panel(placement.assignment().panel())
+                        .word("said", said.isEmpty() ? "no phase" : "phases " + Say.listed(said))
+                        .word("slots", Say.listed(placement.slots()))
+                        .word("phases", Say.listed(placement.phases()))
+                        .at(Say.seatOf(placement))
+                        .build());
             }
         }
         return broken;

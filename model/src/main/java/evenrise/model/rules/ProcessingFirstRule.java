@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.Role;
 import evenrise.model.rules.Clocks.Precedence;
 import java.util.ArrayList;
@@ -16,20 +17,25 @@ final class ProcessingFirstRule implements Rule {
         return "processing-first";
     }
 
+    /** A single load comes on by itself. */
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
+        return false;
+    }
+
+    @Override
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         layout.clocks().precedences().forEach(each -> check(each, broken));
         return broken;
     }
 
-    private static void check(Precedence among, List<String> broken) {
+    private static void check(Precedence among, List<BrokenRule> broken) {
         List<Placement> processing = among.processing();
         processing.stream().max(Comparator.comparingDouble(Placement::on)).ifPresent(last -> {
             for (Placement each : among.of(Role.AUXILIARY)) {
                 if (each.on() < last.on() - Tolerances.SECONDS) {
-                    broken.add(Say.early(each, last.on()) + "the last " + Say.who(last) + " comes on only at "
-                            + Say.seconds(last.on(), each.on()) + Say.later(each));
+                    broken.add(Early.by(BrokenKind.AUXILIARY_BEFORE_PROCESSING, each, last, last.on()));
                 }
             }
         });
@@ -38,10 +44,8 @@ final class ProcessingFirstRule implements Rule {
                 .ifPresent(last -> {
                     for (Placement each : among.of(Role.AMPLIFIER)) {
                         if (each.on() < last.settledSeconds() - Tolerances.SECONDS) {
-                            broken.add(Say.early(each, last.settledSeconds()) + "processing is settled only at "
-                                    + Say.seconds(last.settledSeconds(), each.on()) + " (load " + Say.quoted(last.id())
-                                    + ")"
-                                    + Say.later(each));
+                            broken.add(Early.by(
+                                    BrokenKind.AMPLIFIER_BEFORE_PROCESSING, each, last, last.settledSeconds()));
                         }
                     }
                 });

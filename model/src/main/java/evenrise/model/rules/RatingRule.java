@@ -1,18 +1,21 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Running current on each phase stays within the continuous part of the rating, at the supply and each panel. */
 final class RatingRule implements Rule {
+    private static final String CLAUSE = "NEC 210.20(A) and 215.3 (clauses read in a secondary copy)";
+
     @Override
     public String id() {
         return "rating";
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         List<NodeLimits> limits = NodeLimits.of(layout.project());
         for (int i = 0; i < limits.size(); i++) {
             check(limits.get(i), layout.nodes().get(i), broken);
@@ -20,14 +23,19 @@ final class RatingRule implements Rule {
         return broken;
     }
 
-    private static void check(NodeLimits limits, NodeFigures figures, List<String> broken) {
+    private static void check(NodeLimits limits, NodeFigures figures, List<BrokenRule> broken) {
         double allowed = limits.continuousAmps();
         figures.runningAmps().forEach((phase, amps) -> {
             if (amps > allowed + Tolerances.AMPS) {
-                broken.add(limits.label() + " phase " + phase + " runs at " + Say.amps(amps, allowed) + ", allowed are "
-                        + Say.percent(limits.continuousFraction()) + " of " + Say.amps(limits.ratedAmps())
-                        + ", which is "
-                        + Say.amps(allowed, amps) + ". Maybe move a load to another phase or panel.");
+                broken.add(Broken.by(BrokenKind.OVER_RATING)
+                        .node(limits)
+                        .word("phase", phase)
+                        .word("fraction", Say.percent(limits.continuousFraction()))
+                        .word("rated", Say.amps(limits.ratedAmps()))
+                        .at(limits.place() + " phase " + phase)
+                        .figure(amps, allowed, "A")
+                        .clause(CLAUSE)
+                        .build());
             }
         });
     }

@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,17 +12,20 @@ final class ReachRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         for (Placement placement : layout.placements()) {
             placement
                     .board()
                     .filter(board ->
                             !board.reaches().contains(placement.assignment().panel()))
-                    .ifPresent(board -> broken.add("load " + Say.quoted(placement.id()) + " in panel "
-                            + Say.panelOf(placement) + " is on board " + Say.quoted(board.id())
-                            + ", which reaches only " + Say.quoted(board.reaches())
-                            + ". Maybe move the load to such a panel, or to a board that reaches its own."));
+                    .ifPresent(board -> broken.add(Broken.by(BrokenKind.OUT_OF_REACH)
+                            .load(placement.id())
+                            .panel(placement.assignment().panel())
+                            .board(board.id())
+                            .word("reached", Say.quoted(board.reaches()))
+                            .at(Say.seatOf(placement))
+                            .build()));
         }
         return broken;
     }

@@ -34,11 +34,7 @@ public final class Referee {
     public static Verdict judge(Layout layout, Optional<Plan> earlier) {
         List<BrokenRule> violations = new ArrayList<>();
         for (Rule rule : Rules.ALL) {
-            rule.broken(layout)
-                    .forEach(message -> violations.add(BrokenRule.builder()
-                            .rule(rule.id())
-                            .message(message)
-                            .build()));
+            violations.addAll(rule.broken(layout));
         }
         PhasePeak peak = worstPeak(layout.nodes().get(Distribution.SUPPLY));
         return new Verdict(

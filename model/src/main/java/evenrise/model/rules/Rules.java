@@ -1,6 +1,9 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The hard rules, in the order in which they are reported. docs/rules.md explains each. */
 public final class Rules {
@@ -35,5 +38,12 @@ public final class Rules {
             new OffDelayRule(),
             new SpareRule());
 
+    private static final Map<String, Rule> BY_ID = ALL.stream().collect(Collectors.toMap(Rule::id, rule -> rule));
+
     private Rules() {}
+
+    /** Whether something that was found in a layout of what is on counts while other loads are off for work. */
+    public static boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
+        return BY_ID.get(found.rule()).countsWhilePartsAreOff(found, index);
+    }
 }

@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
@@ -14,8 +15,8 @@ final class SamePhaseRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         for (Load load : layout.project().loads()) {
             for (String other : load.samePhaseAs()) {
                 List<Phase> here = phases(layout, load.id());
@@ -24,19 +25,28 @@ final class SamePhaseRule implements Rule {
                         && !there.isEmpty()
                         && here.equals(there)
                         && differInOrigin(layout, load.id(), other)) {
-                    broken.add("loads " + Say.quoted(load.id()) + " and " + Say.quoted(other)
-                            + " must touch the same phases, but sit below different transformers or sources."
-                            + " Maybe move one of them to a panel below the other's.");
+                    broken.add(Broken.by(BrokenKind.OTHER_ORIGIN)
+                            .load(load.id())
+                            .other(other)
+                            .at(seat(layout, load.id()))
+                            .build());
                 }
                 if (!here.isEmpty() && !there.isEmpty() && !here.equals(there)) {
-                    broken.add(
-                            "load " + Say.quoted(load.id()) + " touches " + Say.listed(here)
-                                    + ", load " + Say.quoted(other) + " touches " + Say.listed(there)
-                                    + ", but both must touch the same phases. Maybe move one of them to a row of the other's phase.");
+                    broken.add(Broken.by(BrokenKind.OTHER_PHASES)
+                            .load(load.id())
+                            .other(other)
+                            .word("here", Say.listed(here))
+                            .word("there", Say.listed(there))
+                            .at(seat(layout, load.id()))
+                            .build());
                 }
             }
         }
         return broken;
+    }
+
+    private static String seat(Layout layout, String load) {
+        return layout.placement(load).map(Say::seatOf).orElse("");
     }
 
     private static boolean differInOrigin(Layout layout, String one, String other) {

@@ -2,6 +2,7 @@ package evenrise.model.rules;
 
 import evenrise.model.contract.Decimals;
 import evenrise.model.contract.Words;
+import evenrise.model.plan.Assignment;
 import evenrise.model.project.Board;
 import evenrise.model.project.Role;
 import java.util.Collection;
@@ -75,15 +76,22 @@ final class Say {
         return quoted(placement.assignment().panel());
     }
 
-    /** The beginning of a message about a load that comes on too early. */
-    static String early(Placement placement, double besideSeconds) {
-        return who(placement) + " comes on at " + seconds(placement.on(), besideSeconds) + " on board "
-                + quoted(boardOf(placement)) + ", but ";
+    /** The place of a load's breaker: {@code panel P1 slot 7}. */
+    static String seatOf(Placement placement) {
+        return seatOf(placement.assignment());
     }
 
-    /** The end of such a message: the likely cure. */
-    static String later(Placement placement) {
-        return ". Maybe give board " + quoted(boardOf(placement))
-                + " a longer start delay, or move the load to a later output.";
+    static String seatOf(Assignment assignment) {
+        return "panel " + assignment.panel() + " slot " + assignment.slot();
+    }
+
+    /** The place of a load's lead: {@code board B1 output 3}; empty where it has none. */
+    static String leadOf(Placement placement) {
+        return placement.board().isEmpty() ? "" : "board " + boardOf(placement) + " output " + placement.output();
+    }
+
+    /** {@code 1 pole}, {@code 3 poles}. */
+    static String counted(int count, String noun) {
+        return count + " " + noun + (count == 1 ? "" : "s");
     }
 }

@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.Panel;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -16,8 +17,8 @@ final class SlotRule implements Rule {
     private static final String RESERVED = "";
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         Map<String, Map<Integer, String>> taken = new HashMap<>();
         for (Panel panel : layout.project().panels()) {
             Map<Integer, String> slots = taken.computeIfAbsent(panel.id(), any -> new HashMap<>());
@@ -34,11 +35,9 @@ final class SlotRule implements Rule {
         return broken;
     }
 
-    private static String unfit(Placement placement, Layout layout) {
-        String load = "load " + Say.quoted(placement.id());
+    private static BrokenRule unfit(Placement placement, Layout layout) {
         if (placement.panel().isEmpty()) {
-            return load + " is in panel " + Say.panelOf(placement)
-                    + ", which the project does not have. Maybe move it to one of the project's panels.";
+            return about(BrokenKind.NO_SUCH_PANEL, placement).build();
         }
         int poles = placement.load().poles();
         int phases = layout.distribution()
@@ -47,34 +46,49 @@ final class SlotRule implements Rule {
                 .phases()
                 .size();
         if (poles > phases) {
-            return load + " has " + poles + " poles, but panel " + Say.panelOf(placement) + " has "
-                    + (phases == 1 ? "1 phase" : phases + " phases")
-                    + ". Maybe move it to a panel below another transformer.";
+            return about(BrokenKind.TOO_MANY_POLES, placement)
+                    .word("phases", Say.counted(phases, "phase"))
+                    .figure(poles, phases, "")
+                    .build();
         }
-        return load + " (" + poles + (poles == 1 ? " pole" : " poles") + ") does not fit at slot "
-                + placement.assignment().slot() + " of panel " + Say.panelOf(placement) + ", whose slots are 1 to "
-                + placement.panel().get().slots() + ". Maybe move it to a lower slot or to another panel.";
+        return about(BrokenKind.DOES_NOT_FIT, placement)
+                .word("poles", Say.counted(poles, "pole"))
+                .word("slot", placement.assignment().slot())
+                .word("slots", placement.panel().get().slots())
+                .build();
     }
 
-    private static void overlaps(Placement placement, Map<Integer, String> taken, List<String> broken) {
+    private static Broken about(BrokenKind kind, Placement placement) {
+        return Broken.by(kind)
+                .load(placement.id())
+                .panel(placement.assignment().panel())
+                .at(Say.seatOf(placement));
+    }
+
+    private static void overlaps(Placement placement, Map<Integer, String> taken, List<BrokenRule> broken) {
         for (int slot : placement.slots()) {
             String holder = taken.put(slot, placement.id());
             if (holder != null) {
-                broken.add("load " + Say.quoted(placement.id()) + " takes slot " + slot + " of panel "
-                        + Say.panelOf(placement) + ", which is "
-                        + (holder.equals(RESERVED) ? "reserved" : "taken by load " + Say.quoted(holder))
-                        + "; one breaker a slot is allowed. Maybe move it to a free slot.");
+                BrokenKind kind = holder.equals(RESERVED) ? BrokenKind.RESERVED_SLOT : BrokenKind.TAKEN_SLOT;
+                Broken overlap = about(kind, placement).word("slot", slot);
+                if (kind == BrokenKind.TAKEN_SLOT) {
+                    overlap.other(holder);
+                }
+                broken.add(overlap.at("panel " + placement.assignment().panel() + " slot " + slot)
+                        .build());
             }
         }
     }
 
-    private static void poles(Placement placement, List<String> broken) {
+    private static void poles(Placement placement, List<BrokenRule> broken) {
         int poles = placement.load().poles();
-        if (placement.phases().stream().distinct().count() != poles) {
-            broken.add("load " + Say.quoted(placement.id()) + " has " + poles + " poles, but slots "
-                    + Say.listed(placement.slots()) + " of panel " + Say.panelOf(placement) + " lie on phases "
-                    + Say.listed(placement.phases()) + "; " + poles
-                    + " different ones are needed. Maybe move it, or correct the panel's phase_rotation.");
+        long touched = placement.phases().stream().distinct().count();
+        if (touched != poles) {
+            broken.add(about(BrokenKind.POLES_ON_ONE_PHASE, placement)
+                    .word("slots", Say.listed(placement.slots()))
+                    .word("phases", Say.listed(placement.phases()))
+                    .figure(touched, poles, "")
+                    .build());
         }
     }
 }

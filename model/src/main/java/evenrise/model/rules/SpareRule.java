@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Panel;
@@ -15,9 +16,15 @@ final class SpareRule implements Rule {
         return "spare";
     }
 
+    /** What is to stay free may be used while the work lasts. */
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
+        return false;
+    }
+
+    @Override
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         List<NodeLimits> limits = NodeLimits.of(layout.project());
         for (Panel panel : layout.project().panels()) {
             Optional<Spare> spare = layout.project().spareIn(panel);
@@ -31,45 +38,52 @@ final class SpareRule implements Rule {
         return broken;
     }
 
-    private static void slots(Panel panel, Spare spare, Layout layout, List<String> broken) {
+    private static void slots(Panel panel, Spare spare, Layout layout, List<BrokenRule> broken) {
         FreeSlots free = FreeSlots.of(panel, layout);
-        String name = "panel " + Say.quoted(panel.id());
-        leaves(name, "free slots", free.count(), spare.slots(), broken);
-        leaves(name, "free slots for switched breakers", free.forSwitched(), spare.switchedSlots(), broken);
-        String breakers = "further breakers of " + spare.poles() + (spare.poles() == 1 ? " pole" : " poles");
-        leaves(name, "room for " + breakers, free.breakers(spare.poles()), spare.fits(), broken);
+        leaves(BrokenKind.FEW_SLOTS, panel, free.count(), spare.slots(), spare, broken);
+        leaves(BrokenKind.FEW_SWITCHED_SLOTS, panel, free.forSwitched(), spare.switchedSlots(), spare, broken);
+        leaves(BrokenKind.LITTLE_ROOM, panel, free.breakers(spare.poles()), spare.fits(), spare, broken);
     }
 
-    private static void leaves(String name, String what, int has, int wanted, List<String> broken) {
+    private static void leaves(
+            BrokenKind kind, Panel panel, int has, int wanted, Spare spare, List<BrokenRule> broken) {
         if (has < wanted) {
-            broken.add(name + " leaves " + what + ": " + has + ", wanted are " + wanted
-                    + ". Maybe move a load to another panel.");
+            broken.add(Broken.by(kind)
+                    .panel(panel.id())
+                    .word("poles", Say.counted(spare.poles(), "pole"))
+                    .at("panel " + panel.id())
+                    .figure(has, wanted, "")
+                    .build());
         }
     }
 
-    private static void running(NodeLimits limits, NodeFigures figures, Spare spare, List<String> broken) {
+    private static void running(NodeLimits limits, NodeFigures figures, Spare spare, List<BrokenRule> broken) {
         double allowed = limits.continuousAmps();
         double most = allowed * (1 - spare.runningPercent() / 100);
         figures.runningAmps().forEach((phase, amps) -> {
             if (amps > most + Tolerances.AMPS && amps <= allowed + Tolerances.AMPS) {
-                broken.add(limits.label() + " phase " + phase + " runs at " + Say.amps(amps, most)
-                        + ", which leaves less than " + Say.percent(spare.runningPercent() / 100) + " of "
-                        + Say.amps(allowed) + " (" + Say.amps(most, amps)
-                        + "). Maybe move a load to another phase or panel.");
+                broken.add(Broken.by(BrokenKind.LITTLE_CURRENT)
+                        .node(limits)
+                        .word("phase", phase)
+                        .word("spare", Say.percent(spare.runningPercent() / 100))
+                        .word("allowed", Say.amps(allowed))
+                        .at(limits.place() + " phase " + phase)
+                        .figure(amps, most, "A")
+                        .build());
             }
         });
     }
 
-    private static void outputs(Board board, Layout layout, List<String> broken) {
+    private static void outputs(Board board, Layout layout, List<BrokenRule> broken) {
         BoardType type = layout.index().typeOf(board);
         int used = layout.outputs(board.id()).size();
-        if (used > 0) {
-            leaves(
-                    "board " + Say.quoted(board.id()),
-                    "outputs free",
-                    type.outputs() - used,
-                    type.spareOutputs(),
-                    broken);
+        int free = type.outputs() - used;
+        if (used > 0 && free < type.spareOutputs()) {
+            broken.add(Broken.by(BrokenKind.FEW_OUTPUTS)
+                    .board(board.id())
+                    .at("board " + board.id())
+                    .figure(free, type.spareOutputs(), "")
+                    .build());
         }
     }
 }

@@ -1,6 +1,7 @@
 package evenrise.model.rules;
 
 import evenrise.model.plan.Assignment;
+import evenrise.model.plan.BrokenRule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -13,8 +14,8 @@ final class StepTimeRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         for (Placement placement : layout.placements()) {
             if (placement.isSequenced()) {
                 Assignment said = placement.assignment();
@@ -35,12 +36,17 @@ final class StepTimeRule implements Rule {
     }
 
     private static void compare(
-            Placement placement, String what, OptionalDouble said, double given, List<String> broken) {
+            Placement placement, String what, OptionalDouble said, double given, List<BrokenRule> broken) {
         if (said.isEmpty() || Math.abs(said.getAsDouble() - given) > Tolerances.SECONDS) {
-            broken.add("load " + Say.quoted(placement.id()) + ": the plan says " + what + " at " + Say.seconds(said)
-                    + ", but " + giver(placement) + " gives " + Say.seconds(given)
-                    + " (within 0.5 ms). Maybe the board's setting or the output was changed by hand:"
-                    + " write " + Say.seconds(given) + ".");
+            broken.add(Broken.by(BrokenKind.STALE_TIME)
+                    .load(placement.id())
+                    .word("what", what)
+                    .word("said", Say.seconds(said))
+                    .word("giver", giver(placement))
+                    .word("given", Say.seconds(given))
+                    .at(Say.leadOf(placement))
+                    .times(said, given)
+                    .build());
         }
     }
 }

@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.Load;
 import evenrise.model.project.SwitchedBy;
 import java.util.ArrayList;
@@ -17,8 +18,8 @@ final class SwitchedSlotRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         Map<String, Set<Integer>> allowed = new HashMap<>();
         layout.project()
                 .panels()
@@ -28,7 +29,7 @@ final class SwitchedSlotRule implements Rule {
             if (needsOne(placement.load()) && switched != null) {
                 for (int slot : placement.slots()) {
                     if (!switched.contains(slot)) {
-                        broken.add(message(placement, slot, switched));
+                        broken.add(refused(placement, slot, switched));
                     }
                 }
             }
@@ -41,10 +42,13 @@ final class SwitchedSlotRule implements Rule {
         return load.switched() && load.comesWith().isEmpty() && load.switchedBy() == SwitchedBy.BREAKER;
     }
 
-    private static String message(Placement placement, int slot, Set<Integer> allowed) {
-        return "load " + Say.quoted(placement.id()) + " is switched, but slot " + slot + " of panel "
-                + Say.panelOf(placement) + " takes no switched breaker; "
-                + (allowed.isEmpty() ? "none does" : "slots " + Say.listed(new TreeSet<>(allowed)) + " do")
-                + ". Maybe swap it with an unswitched load, or move it to another panel.";
+    private static BrokenRule refused(Placement placement, int slot, Set<Integer> allowed) {
+        return Broken.by(BrokenKind.UNSWITCHED_SLOT)
+                .load(placement.id())
+                .panel(placement.assignment().panel())
+                .word("slot", slot)
+                .word("which", allowed.isEmpty() ? "none does" : "slots " + Say.listed(new TreeSet<>(allowed)) + " do")
+                .at("panel " + placement.assignment().panel() + " slot " + slot)
+                .build();
     }
 }

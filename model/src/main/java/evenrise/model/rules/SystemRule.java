@@ -1,5 +1,7 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
+import evenrise.model.plan.SubjectKind;
 import evenrise.model.project.Board;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,8 +18,8 @@ final class SystemRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         if (layout.project().systems().isEmpty()) {
             return broken;
         }
@@ -27,24 +29,29 @@ final class SystemRule implements Rule {
                 continue;
             }
             if (served.size() > 1) {
-                broken.add("board " + Say.quoted(board.id()) + " switches loads of systems " + Say.quoted(served)
-                        + "; one is allowed. Maybe move the fewer to another board.");
+                broken.add(about(BrokenKind.MIXED_SYSTEMS, board)
+                        .all("systems", SubjectKind.SYSTEM, served)
+                        .figure(served.size(), 1, "")
+                        .build());
             } else if (board.system().filter(own -> !served.contains(own)).isPresent()) {
-                broken.add("board " + Say.quoted(board.id()) + " is of system "
-                        + Say.quoted(board.system().get()) + ", but switches loads of " + Say.quoted(served)
-                        + ". Maybe move them to a board of theirs.");
+                broken.add(about(BrokenKind.OTHER_SYSTEM, board)
+                        .one("own", SubjectKind.SYSTEM, board.system().get())
+                        .all("systems", SubjectKind.SYSTEM, served)
+                        .build());
             }
             usedBefore(layout, board)
                     .filter(before -> !served(layout, before).equals(served))
-                    .ifPresent(
-                            before -> broken.add(
-                                    "board " + Say.quoted(board.id()) + " switches loads of "
-                                            + Say.quoted(served) + ", but follows board " + Say.quoted(before.id())
-                                            + ", which switches loads of "
-                                            + Say.quoted(served(layout, before))
-                                            + "; both must serve one system. Maybe let it follow another board, or start with the command."));
+                    .ifPresent(before -> broken.add(about(BrokenKind.FOLLOWS_OTHER_SYSTEM, board)
+                            .one("before", SubjectKind.BOARD, before.id())
+                            .all("systems", SubjectKind.SYSTEM, served)
+                            .all("others", SubjectKind.SYSTEM, served(layout, before))
+                            .build()));
         }
         return broken;
+    }
+
+    private static Broken about(BrokenKind kind, Board board) {
+        return Broken.by(kind).board(board.id()).at("board " + board.id());
     }
 
     private static Set<String> served(Layout layout, Board board) {

@@ -1,6 +1,6 @@
 package evenrise.model.rules;
 
-import evenrise.model.contract.Decimals;
+import evenrise.model.plan.BrokenRule;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,8 +12,8 @@ final class VoltageRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         for (Placement placement : layout.placements()) {
             if (placement.fits() && placement.load().lineToNeutralVolts().isPresent()) {
                 double stated = placement.load().lineToNeutralVolts().getAsDouble();
@@ -21,10 +21,12 @@ final class VoltageRule implements Rule {
                         .of(placement.panel().orElseThrow())
                         .lineToNeutralVolts();
                 if (Math.abs(has - stated) > WITHIN * stated) {
-                    broken.add("load " + Say.quoted(placement.id()) + " is for " + Decimals.toThousandths(stated)
-                            + " V to neutral, but panel " + Say.panelOf(placement) + " has "
-                            + Decimals.toThousandths(has, stated)
-                            + " V; 5 % are allowed. Maybe move it to a panel below another transformer.");
+                    broken.add(Broken.by(BrokenKind.OTHER_VOLTAGE)
+                            .load(placement.id())
+                            .panel(placement.assignment().panel())
+                            .at(Say.seatOf(placement))
+                            .figure(has, stated, "V")
+                            .build());
                 }
             }
         }

@@ -1,5 +1,7 @@
 package evenrise.model.rules;
 
+import evenrise.model.plan.BrokenRule;
+import evenrise.model.plan.SubjectKind;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,8 +13,8 @@ final class WithRule implements Rule {
     }
 
     @Override
-    public List<String> broken(Layout layout) {
-        List<String> broken = new ArrayList<>();
+    public List<BrokenRule> broken(Layout layout) {
+        List<BrokenRule> broken = new ArrayList<>();
         for (Placement placement : layout.placements()) {
             placement
                     .load()
@@ -21,10 +23,13 @@ final class WithRule implements Rule {
                     .filter(lead -> !lead.assignment()
                             .panel()
                             .equals(placement.assignment().panel()))
-                    .ifPresent(lead -> broken.add("load " + Say.quoted(placement.id()) + " sits in panel "
-                            + Say.panelOf(placement) + ", but the contactor that it is behind, of load "
-                            + Say.quoted(lead.id()) + ", in " + Say.panelOf(lead)
-                            + ". Maybe move it there, or let it come with another load."));
+                    .ifPresent(lead -> broken.add(Broken.by(BrokenKind.AWAY_FROM_CONTACTOR)
+                            .load(placement.id())
+                            .panel(placement.assignment().panel())
+                            .other(lead.id())
+                            .one("there", SubjectKind.PANEL, lead.assignment().panel())
+                            .at(Say.seatOf(placement))
+                            .build()));
         }
         return broken;
     }

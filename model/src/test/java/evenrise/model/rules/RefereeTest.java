@@ -15,6 +15,7 @@ import evenrise.model.ProjectBuilder;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.Plan;
+import evenrise.model.plan.SubjectKind;
 import evenrise.model.project.ObjectiveWeights;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
@@ -159,7 +160,14 @@ class RefereeTest {
                         .isPositive();
                 assertThat(finished.assignments()).hasSameSizeAs(plan.assignments());
                 assertThat(verdict.violations())
-                        .allSatisfy(each -> assertThat(each.message()).contains("Maybe"));
+                        .allSatisfy(each -> assertThat(each.message()).endsWith(". Maybe " + each.cure() + "."))
+                        .allSatisfy(
+                                each -> assertThat(Docs.kindsOf(each.rule())).contains(each.kind()))
+                        .allSatisfy(each -> assertThat(each.message())
+                                .contains(each.subject()
+                                        .filter(first -> first.kind() != SubjectKind.SUPPLY)
+                                        .map(first -> "'" + first.id() + "'")
+                                        .orElse("the supply")));
             }
         }
 

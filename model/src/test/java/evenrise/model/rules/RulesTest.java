@@ -2,6 +2,9 @@ package evenrise.model.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.Fixtures;
+import evenrise.model.contract.Words;
+import evenrise.model.plan.BrokenRule;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -61,13 +64,63 @@ class RulesTest {
         String page = Files.readString(Docs.page("rules.md"));
 
         assertThat(page).contains("\n## " + rule.id() + "\n");
-        String paragraph = page.substring(page.indexOf("\n## " + rule.id() + "\n") + 1)
+        assertThat(paragraph(rule)).contains("Allowed:", "Why:", "Likely cure:");
+    }
+
+    private static String paragraph(Rule rule) throws IOException {
+        String page = Files.readString(Docs.page("rules.md"));
+        return page.substring(page.indexOf("\n## " + rule.id() + "\n") + 1)
                 .lines()
                 .skip(1)
                 .takeWhile(line -> !line.startsWith("## "))
                 .collect(Collectors.joining("\n"));
-        assertThat(paragraph).contains("Allowed:", "Why:", "Likely cure:");
     }
+
+    @ParameterizedTest
+    @MethodSource("rules")
+    void namesTheKindsOfBreakingIt(Rule rule) throws IOException {
+        String kinds = Arrays.stream(BrokenKind.values())
+                .filter(kind -> kind.rule().equals(rule.id()))
+                .map(kind -> "`" + Words.word(kind) + "`")
+                .collect(Collectors.joining(", "));
+
+        assertThat(kinds).isNotEmpty();
+        assertThat(paragraph(rule)).contains("Kinds: " + kinds + ".");
+    }
+
+    @Test
+    void countsWhilePartsAreOffUnlessItSaysOtherwise() {
+        Rule saysNothing = new Rule() {
+            @Override
+            public String id() {
+                return "new";
+            }
+
+            @Override
+            public List<BrokenRule> broken(Layout layout) {
+                return List.of();
+            }
+        };
+
+        assertThat(saysNothing.countsWhilePartsAreOff(BROKEN, INDEX)).isTrue();
+        assertThat(Rules.ALL.stream()
+                        .filter(rule -> !rule.countsWhilePartsAreOff(BROKEN, INDEX))
+                        .map(Rule::id))
+                .containsExactly(
+                        "assigned",
+                        "processing-first",
+                        "amplifiers-last",
+                        "order",
+                        "inrush-limit",
+                        "event-inrush",
+                        "duration",
+                        "spare");
+    }
+
+    private static final ProjectIndex INDEX =
+            new ProjectIndex(Fixtures.aProject().build());
+    private static final BrokenRule BROKEN =
+            BrokenRule.builder().rule("any").message("any").build();
 
     @ParameterizedTest
     @MethodSource("rules")

@@ -2,7 +2,6 @@ package evenrise.solver.rework;
 
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.BoardSetting;
-import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
@@ -12,9 +11,9 @@ import evenrise.model.rules.NodeLimits;
 import evenrise.model.rules.Placement;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.ProjectIndex;
+import evenrise.model.rules.Rules;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -30,24 +29,6 @@ import java.util.Set;
  * breaker is in which slot, which lead on which output, what is on, what is dead and what is locked out.
  */
 public final class Replay {
-    /** What holds while some loads are off. Order and inrush are judged when the plant is whole again, and load by load. */
-    private static final Set<String> ALWAYS = Set.of(
-            "board-setting",
-            "output",
-            "reach",
-            "slot",
-            "switched-slot",
-            "panel-allowed",
-            "fixed",
-            "apart",
-            "same-phase",
-            "emergency",
-            "group-whole",
-            "group-run",
-            "group-panel",
-            "rating",
-            "neutral");
-
     private static final Set<StepKind> SWITCHING = EnumSet.of(
             StepKind.SYSTEM_OFF,
             StepKind.SWITCH_OFF,
@@ -74,7 +55,6 @@ public final class Replay {
     private final Set<String> untested = new LinkedHashSet<>();
     private final Set<String> unlabelled = new LinkedHashSet<>();
     private final List<Breach> breaches = new ArrayList<>();
-    private final Set<String> largeGroups = new HashSet<>();
     private int stage;
     private int step;
 
@@ -112,15 +92,6 @@ public final class Replay {
                 seat.isOn = true;
             }
         }
-        Map<String, Integer> sizes = new HashMap<>();
-        project.loads().stream()
-                .filter(Load::switched)
-                .forEach(load -> load.shutdownGroup().ifPresent(group -> sizes.merge(group, 1, Integer::sum)));
-        sizes.forEach((group, size) -> {
-            if (size > index.largestBoardOutputs()) {
-                largeGroups.add(group);
-            }
-        });
     }
 
     /** Everything that the stages break on the way from {@code built} to {@code target}; nothing where they are sound. */
@@ -213,7 +184,7 @@ public final class Replay {
     }
 
     private void judge() {
-        Harm.of(Layout.of(index, plan(true)), this::countsMeanwhile)
+        Harm.of(Layout.of(index, plan(true)), found -> Rules.countsWhilePartsAreOff(found, index))
                 .worseThan(start)
                 .ifPresent(this::breach);
     }
@@ -421,14 +392,6 @@ public final class Replay {
         }
         seat.board = next.board();
         seat.output = next.output();
-    }
-
-    /** A group that is larger than any board counts as that, however many of it are off. */
-    private boolean countsMeanwhile(BrokenRule violation) {
-        return ALWAYS.contains(violation.rule())
-                && !(violation.rule().equals("group-whole")
-                        && largeGroups.stream()
-                                .anyMatch(group -> violation.message().contains("'" + group + "'")));
     }
 
     private Plan plan(boolean onlyWhatIsOn) {

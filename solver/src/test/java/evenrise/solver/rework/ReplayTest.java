@@ -1,6 +1,8 @@
 package evenrise.solver.rework;
 
 import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aBoardType;
+import static evenrise.model.Fixtures.aGroup;
 import static evenrise.model.Fixtures.aLoad;
 import static evenrise.model.Fixtures.aPanel;
 import static evenrise.model.Fixtures.aPlan;
@@ -8,6 +10,7 @@ import static evenrise.model.Fixtures.aProject;
 import static evenrise.model.Fixtures.anAssignment;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.BoardBuilder;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import java.util.List;
@@ -50,9 +53,11 @@ class ReplayTest {
     }
 
     private List<Breach> replay(Plan target, WorkStep... steps) {
-        WorkStage stage =
-                new WorkStage(false, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(steps), target, 0);
-        return Replay.of(project, built, target, List.of(stage));
+        return Replay.of(project, built, target, List.of(stage(target, List.of(steps))));
+    }
+
+    private static WorkStage stage(Plan target, List<WorkStep> steps) {
+        return new WorkStage(false, List.of(), List.of(), List.of(), List.of(), List.of(), steps, target, 0);
     }
 
     private static void says(List<Breach> breaches, String... words) {
@@ -181,5 +186,65 @@ class ReplayTest {
     @Test
     void findsThatTheListDoesNotLeadWhereItShould() {
         says(replay(plan(1, 4, 6), lock("sub"), move("sub", 6), energise("sub")), "'amp'", "not where");
+    }
+
+    /**
+     * Boards have 2 outputs, so the group "B1" of 3 loads is larger than any and may be split; the board B1 has its name.
+     * The group "pair" fits one board and is on two while its second load waits on board B1.
+     */
+    @Test
+    void findsASplitGroupThoughALargeGroupHasTheNameOfTheBoard() {
+        Project small = aProject()
+                .panels(aPanel("P1").slots(12).ratedAmps(100))
+                .boardTypes(aBoardType("two").outputs(2))
+                .boards(board("B1"), board("B2"), board("B3"), board("B4"))
+                .groups(aGroup("B1"), aGroup("pair"))
+                .loads(
+                        aLoad("left").group("pair"),
+                        aLoad("right").group("pair"),
+                        aLoad("one").group("B1"),
+                        aLoad("two").group("B1"),
+                        aLoad("three").group("B1"))
+                .build();
+        Plan before = onBoards("B1");
+        Plan after = onBoards("B2");
+        List<WorkStep> steps = List.of(
+                lock("left"),
+                WorkStep.lead("left", Optional.of("B2"), OptionalInt.of(1)),
+                WorkStep.system(StepKind.MAKE_READY),
+                energise("left"),
+                WorkStep.load(StepKind.FUNCTION_TEST, "left"),
+                lock("right"),
+                WorkStep.lead("right", Optional.of("B2"), OptionalInt.of(2)),
+                WorkStep.system(StepKind.MAKE_READY),
+                energise("right"));
+
+        List<Breach> breaches = Replay.of(small, before, after, List.of(stage(after, steps)));
+
+        assertThat(breaches)
+                .filteredOn(breach -> breach.step() == 4)
+                .extracting(Breach::message)
+                .containsExactly(
+                        "group-whole: shutdown group 'pair' (2 loads) is split over boards 'B1', 'B2'; a group of"
+                                + " up to 2 loads, the outputs of the largest board, must sit on one. Maybe move all of it to a"
+                                + " board with enough outputs.");
+    }
+
+    private static BoardBuilder board(String id) {
+        return aBoard(id).type("two").with(it -> it.outputVolts(24));
+    }
+
+    private static Plan onBoards(String pair) {
+        return aPlan().board("B1", 0, 1)
+                .board("B2", 0, 1)
+                .board("B3", 0, 1)
+                .board("B4", 0, 1)
+                .assignments(
+                        anAssignment("left").at("P1", 1).on(pair, 1),
+                        anAssignment("right").at("P1", 2).on(pair, 2),
+                        anAssignment("one").at("P1", 3).on("B3", 1),
+                        anAssignment("two").at("P1", 4).on("B3", 2),
+                        anAssignment("three").at("P1", 5).on("B4", 1))
+                .build();
     }
 }
