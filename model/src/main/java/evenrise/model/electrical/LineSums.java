@@ -64,6 +64,16 @@ public final class LineSums {
         return Math.hypot(fundamental[phase.ordinal()].length(), third[phase.ordinal()]);
     }
 
+    /** Of the fundamentals, on three phases. */
+    public SymmetricalComponents components() {
+        return SymmetricalComponents.of(fundamental[0], fundamental[1], fundamental[2]);
+    }
+
+    /** H: third harmonics, by magnitude. */
+    public double thirdAmps(Phase phase) {
+        return third[phase.ordinal()];
+    }
+
     private void turn(Phase phase, Phasor more) {
         fundamental[phase.ordinal()] = fundamental[phase.ordinal()].plus(more);
     }

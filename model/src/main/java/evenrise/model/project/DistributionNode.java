@@ -43,14 +43,20 @@ public record DistributionNode(
         @Field(meaning = "The source that the node is: a supply beside the supply, on the same clock", optional = true)
         Optional<NodeSource> source,
 
-        @Field(meaning = "Wiring between what feeds it and the node", optional = true)
+        @Field(meaning = "Wiring between what feeds it and the node; of a transformer on its primary side", optional = true)
         Optional<Feeder> feeder,
 
         @Field(
                 meaning = "Least rms short-circuit current that the node and its devices can interrupt",
                 above = 0,
                 optional = true)
-        OptionalDouble interruptingAmps)
+        OptionalDouble interruptingAmps,
+
+        @Field(
+                meaning = "What is known of the device before all that the node feeds: of a transformer the one on its"
+                        + " secondary side",
+                optional = true)
+        Optional<Device> main)
         implements DistributionNodeBuilder.With {
     public DistributionNode {
         Contract.check(
@@ -64,7 +70,8 @@ public record DistributionNode(
                 transformer,
                 source,
                 feeder,
-                interruptingAmps);
+                interruptingAmps,
+                main);
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -4,6 +4,7 @@ import evenrise.model.contract.Contract;
 import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
+import java.util.Optional;
 
 /** A source beside the supply. */
 @FileRecord
@@ -14,10 +15,16 @@ public record NodeSource(
         double lineToNeutralVolts,
 
         @Field(meaning = "Nominal frequency", above = 0, max = 400)
-        double frequencyHertz)
+        double frequencyHertz,
+
+        @Field(
+                meaning = "What stands behind its terminals, for the electrical review; the supply's own is"
+                        + " electrical.source",
+                optional = true)
+        Optional<Source> behind)
         implements NodeSourceBuilder.With {
     public NodeSource {
-        Contract.check(NodeSource.class, system, lineToNeutralVolts, frequencyHertz);
+        Contract.check(NodeSource.class, system, lineToNeutralVolts, frequencyHertz, behind);
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -5,6 +5,7 @@ import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
 import java.util.List;
+import java.util.Optional;
 
 /** A use of the plant: which part of its running current each load draws. */
 @FileRecord
@@ -27,10 +28,18 @@ public record Scene(
         double others,
 
         @Field(meaning = "Parts of running_a; of entries that name a load the last counts", byDefault = "[]")
-        List<SceneUse> use)
+        List<SceneUse> use,
+
+        @Field(
+                meaning = "Why what a scene leaves out cannot run beside the rest: an interlock, one and the same"
+                        + " machine, the season. A node that keeps its rating in scenes alone rests on it; none stated"
+                        + " is a finding",
+                atLeast = 1,
+                optional = true)
+        Optional<String> basis)
         implements SceneBuilder.With {
     public Scene {
-        Contract.check(Scene.class, id, weight, others, use);
+        Contract.check(Scene.class, id, weight, others, use, basis);
         use = List.copyOf(use);
     }
 

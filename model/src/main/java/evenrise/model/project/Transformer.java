@@ -5,6 +5,7 @@ import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A transformer with two windings a phase: how it joins two systems, and what the electrical review needs of it. */
@@ -68,7 +69,12 @@ public record Transformer(
                 min = 1,
                 max = 100,
                 optional = true)
-        OptionalDouble kFactor)
+        OptionalDouble kFactor,
+
+        @Field(
+                meaning = "Conductors from its secondary to the first device behind it, for the electrical review",
+                optional = true)
+        Optional<Cable> secondaryCable)
         implements TransformerBuilder.With {
     public Transformer {
         Contract.check(
@@ -82,7 +88,8 @@ public record Transformer(
                 xOverR,
                 inrushPeakAmps,
                 inrushHalfMillis,
-                kFactor);
+                kFactor,
+                secondaryCable);
         primaryPhases = List.copyOf(primaryPhases);
     }
 

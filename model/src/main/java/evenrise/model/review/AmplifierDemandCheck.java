@@ -7,7 +7,6 @@ import evenrise.model.project.Amplifier;
 import evenrise.model.project.Equipment;
 import evenrise.model.project.Load;
 import evenrise.model.project.Programme;
-import evenrise.model.project.Project;
 import evenrise.model.project.Role;
 import evenrise.model.rules.Layout;
 import java.util.ArrayList;
@@ -32,7 +31,7 @@ final class AmplifierDemandCheck implements ElectricalCheck {
         for (Load load : layout.project().loads()) {
             Optional<Amplifier> amplifier = load.equipment().flatMap(Equipment::amplifier);
             if (amplifier.isPresent()) {
-                review(layout.project(), load, amplifier.get(), findings);
+                review(layout, load, amplifier.get(), findings);
             } else if (load.role() == Role.AMPLIFIER) {
                 unknown.add(load.id());
             }
@@ -40,11 +39,11 @@ final class AmplifierDemandCheck implements ElectricalCheck {
         findings.notChecked(ID, unknown, "equipment.amplifier");
     }
 
-    private static void review(Project project, Load load, Amplifier amplifier, Findings findings) {
+    private static void review(Layout layout, Load load, Amplifier amplifier, Findings findings) {
         findings.made(ID, load.id());
-        double idle = Demand.idleAmps(project, load, amplifier);
-        double eighth = Demand.amps(project, load, amplifier, Programme.EIGHTH);
-        double third = Demand.amps(project, load, amplifier, Programme.THIRD);
+        double idle = Demand.idleAmps(layout, load, amplifier);
+        double eighth = Demand.amps(layout, load, amplifier, Programme.EIGHTH);
+        double third = Demand.amps(layout, load, amplifier, Programme.THIRD);
         findings.add(new Quantity(load.id(), "current at idle", idle, "A"));
         findings.add(new Quantity(load.id(), "current at 1/8 power", eighth, "A"));
         findings.add(new Quantity(load.id(), "current at 1/3 power", third, "A"));

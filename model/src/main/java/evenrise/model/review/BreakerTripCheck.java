@@ -7,7 +7,7 @@ import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Circuit;
 import evenrise.model.project.Load;
-import evenrise.model.project.Panel;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import java.util.ArrayList;
@@ -99,12 +99,15 @@ final class BreakerTripCheck implements ElectricalCheck {
     /** A band that trips later is proposed only together with what the fault loop says of it. */
     private record Advice(Layout layout, Optional<FaultLoops> loops) {
         String later(Load load, double counts) {
-            Optional<Panel> panel = layout.placement(load.id()).flatMap(Placement::panel);
+            Optional<Point> panel =
+                    layout.placement(load.id()).flatMap(Placement::panel).map(layout.distribution()::of);
             if (panel.isEmpty()) {
                 return " Maybe take a device that limits its inrush.";
             }
             String needs = loops.isEmpty()
                     ? FaultLoops.needs(layout.project())
+                    : !loops.get().knowsOriginOf(panel.get())
+                            ? loops.get().needs(panel.get())
                     : (FaultLoops.isKnown(panel.get()) ? "circuit" : "feeder") + ".cable and its protective_size";
             return FaultCure.later(
                     TrippingDevice.ofBranch(load, panel.get()),

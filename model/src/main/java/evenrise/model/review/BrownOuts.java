@@ -121,7 +121,7 @@ final class BrownOuts {
         if (branch.isEmpty()) {
             return 0;
         }
-        double perAmp = Demand.voltAmpsPerAmp(layout.project(), load);
+        double perAmp = Demand.voltAmpsPerAmp(layout, load);
         double volts = load.poles() == 3 ? perAmp / Math.sqrt(3) : perAmp;
         double amps = load.idleAmps() / LinePower.rmsOverFundamental(load.harmonicRatio());
         Impedance conductor = branch.get().impedance();

@@ -1,8 +1,5 @@
 package evenrise.model.review;
 
-import evenrise.model.electrical.Lag;
-import evenrise.model.electrical.NeutralCurrent;
-import evenrise.model.electrical.PhaseCurrents;
 import evenrise.model.electrical.breaker.ContinuousLoad;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
@@ -12,14 +9,15 @@ import evenrise.model.project.Circuit;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Feeder;
 import evenrise.model.project.Load;
-import evenrise.model.project.Panel;
+import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Practice;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.Placement;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Whether each cable carries its load and is protected by its breaker: Ib ≤ In ≤ Iz, with harmonics on feeders. */
@@ -56,16 +54,16 @@ final class ConductorCheck implements ElectricalCheck {
                 review(layout, cable.get(), branch(load), practice.get(), tables, findings);
             }
         }
-        for (Panel panel : layout.project().panels()) {
-            Optional<Cable> cable = panel.feeder().flatMap(Feeder::cable);
-            if (MotorDuty.hasMotors(layout, panel, practice.get())) {
+        for (Point point : layout.distribution().points()) {
+            Optional<Cable> cable = point.feeder().flatMap(Feeder::cable);
+            if (point.isSupply() || MotorDuty.hasMotors(layout, point, practice.get())) {
                 continue;
             }
-            if (cable.isEmpty()) {
-                feeders.add(panel.id());
-            } else {
-                findings.made(ID, panel.id());
-                review(layout, cable.get(), feeder(layout, panel), practice.get(), tables, findings);
+            if (cable.isEmpty() && !point.isFurtherSource()) {
+                feeders.add(point.id());
+            } else if (cable.isPresent()) {
+                findings.made(ID, point.id());
+                review(layout, cable.get(), feeder(layout, point), practice.get(), tables, findings);
             }
         }
         findings.notChecked(ID, branches, "circuit.cable");
@@ -86,35 +84,35 @@ final class ConductorCheck implements ElectricalCheck {
                 true);
     }
 
-    static Duty feeder(Layout layout, Panel panel) {
-        PhaseSystem system = layout.project().supply().system();
-        PhaseCurrents lines = new PhaseCurrents(system);
-        double third = 0;
-        for (Placement each : layout.in(panel)) {
-            Load load = each.load();
-            lines.add(each.phases(), load.runningAmps());
-            if (load.poles() == 1) {
-                third += NeutralCurrent.share(
-                                system, each.phases().get(0), load.runningAmps(), Lag.of(load), load.harmonicRatio())
-                        .thirdAmps();
-            }
-        }
-        double sum = lines.byPhase().values().stream()
-                .mapToDouble(Double::doubleValue)
-                .sum();
-        double thirdPercent = system == PhaseSystem.THREE_PHASE && sum > 0 ? 100 * Math.abs(third) / sum : 0;
-        Feeder feeder = panel.feeder().orElseThrow();
-        int phases = system.phases().size();
+    /** Of what feeds a panel or node, at full use; of a transformer on its primary side. */
+    static Duty feeder(Layout layout, Point point) {
+        Map<Phase, Double> lines = layout.fullUse().feederAmps(point);
+        double sum = lines.values().stream().mapToDouble(Double::doubleValue).sum();
+        PhaseSystem system = point.system();
+        boolean isThreePhase = system == PhaseSystem.THREE_PHASE && lines.size() == 3;
+        double thirdPercent = isThreePhase && sum > 0 ? 100 * thirdAmps(layout, point) / sum : 0;
+        Feeder feeder = point.feeder().orElseThrow();
+        int phases = lines.size();
         return new Duty(
-                panel.id(),
-                "the feeder of panel " + Say.quoted(panel.id()),
-                lines.byPhase().isEmpty() ? 0 : Collections.max(lines.byPhase().values()),
-                feeder.breakerAmps().orElse(panel.ratedAmps()),
+                point.id(),
+                "the feeder of " + point.label(),
+                lines.isEmpty() ? 0 : Collections.max(lines.values()),
+                feeder.breakerAmps().orElse(point.ratedAmps()),
                 true,
                 feeder.fullyRated(),
                 thirdPercent > LOADED_NEUTRAL_PERCENT ? phases + 1 : Math.max(2, phases),
                 thirdPercent,
                 false);
+    }
+
+    /** In the feeder's neutral: what a transformer passes on of it. */
+    private static double thirdAmps(Layout layout, Point point) {
+        double here = layout.fullUse().neutralThirdAmps(point);
+        return point.transformer().isEmpty()
+                ? here
+                : point.transformer().get().passesNeutralOn()
+                        ? point.transformer().get().ratio() * here
+                        : 0;
     }
 
     private static void review(

@@ -1,10 +1,9 @@
 package evenrise.model.review;
 
-import evenrise.model.electrical.PhaseCurrents;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Remark;
-import evenrise.model.project.Panel;
 import evenrise.model.project.Practice;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -25,9 +24,9 @@ final class ContinuousRatingCheck implements ElectricalCheck {
 
     @Override
     public void review(Layout layout, Findings findings) {
-        List<Panel> kept = new ArrayList<>();
-        for (Panel panel : layout.project().panels()) {
-            if (ContinuousPart.isDoubtful(layout, panel)) {
+        List<Point> kept = new ArrayList<>();
+        for (Point panel : layout.distribution().points()) {
+            if (!panel.isSupply() && ContinuousPart.isDoubtful(layout, panel)) {
                 findings.made(ID, panel.id());
                 double allowed = ContinuousPart.USUAL * panel.ratedAmps();
                 double most = highestAmps(layout, panel);
@@ -51,7 +50,7 @@ final class ContinuousRatingCheck implements ElectricalCheck {
         }
     }
 
-    private static void over(Layout layout, Panel panel, double most, double allowed, Findings findings) {
+    private static void over(Layout layout, Point panel, double most, double allowed, Findings findings) {
         boolean isNec = FeederCable.practices(layout).equals(List.of(Practice.NEC));
         findings.add(Remark.builder()
                 .check(ID)
@@ -61,7 +60,7 @@ final class ContinuousRatingCheck implements ElectricalCheck {
                 .limit(allowed)
                 .unit("A")
                 .clause(clause(layout))
-                .message("panel " + Say.quoted(panel.id()) + " runs at " + Say.amps(most, allowed)
+                .message(panel.label() + " runs at " + Say.amps(most, allowed)
                         + " and states no continuous_fraction; the supply's " + part(layout)
                         + " was used, while 80 % of its rating are " + Say.amps(allowed, most)
                         + ". Maybe state the part that its maker allows, that its feeder is fully_rated, or"
@@ -69,10 +68,8 @@ final class ContinuousRatingCheck implements ElectricalCheck {
                 .build());
     }
 
-    private static double highestAmps(Layout layout, Panel panel) {
-        PhaseCurrents lines = new PhaseCurrents(layout.project().supply().system());
-        layout.in(panel).forEach(each -> lines.add(each.phases(), each.load().runningAmps()));
-        return Collections.max(lines.byPhase().values());
+    private static double highestAmps(Layout layout, Point panel) {
+        return Collections.max(layout.fullUse().running(panel).byPhase().values());
     }
 
     private static String part(Layout layout) {

@@ -6,7 +6,7 @@ import evenrise.model.project.Amplifier;
 import evenrise.model.project.Load;
 import evenrise.model.project.OutputStage;
 import evenrise.model.project.Programme;
-import evenrise.model.project.Project;
+import evenrise.model.rules.Layout;
 import java.util.OptionalDouble;
 
 /** What an amplifier draws at a programme: by its datasheet where it says so, else by the model of its output stage. */
@@ -25,17 +25,16 @@ final class Demand {
         return duty(programme) * amplifier.ratedOutputWatts();
     }
 
-    static double amps(Project project, Load load, Amplifier amplifier, Programme programme) {
-        return amps(project, load, watts(amplifier, programme));
+    static double amps(Layout layout, Load load, Amplifier amplifier, Programme programme) {
+        return amps(layout, load, watts(amplifier, programme));
     }
 
-    static double idleAmps(Project project, Load load, Amplifier amplifier) {
-        return amps(project, load, amplifier.idleWatts());
+    static double idleAmps(Layout layout, Load load, Amplifier amplifier) {
+        return amps(layout, load, amplifier.idleWatts());
     }
 
-    static double voltAmpsPerAmp(Project project, Load load) {
-        return LinePower.voltAmpsPerAmp(
-                project.supply().system(), load.poles(), project.supply().lineToNeutralVolts());
+    static double voltAmpsPerAmp(Layout layout, Load load) {
+        return Level.of(layout, load).voltAmpsPerAmp(load.poles());
     }
 
     /** Where the figure at the stated programme comes from. */
@@ -51,8 +50,8 @@ final class Demand {
                 : "a switching output stage of " + Say.percent(amplifier.efficiencyPercent());
     }
 
-    private static double amps(Project project, Load load, double watts) {
-        return LinePower.amps(voltAmpsPerAmp(project, load), watts, load.powerFactor(), load.harmonicRatio());
+    private static double amps(Layout layout, Load load, double watts) {
+        return LinePower.amps(voltAmpsPerAmp(layout, load), watts, load.powerFactor(), load.harmonicRatio());
     }
 
     private static double model(Amplifier amplifier, double duty) {

@@ -5,7 +5,6 @@ import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Load;
-import evenrise.model.project.Panel;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.Placement;
@@ -32,7 +31,6 @@ final class DeviceTripCheck implements ElectricalCheck {
     @Override
     public void review(Layout layout, Findings findings) {
         List<Fed> nodes = Fed.all(layout);
-        List<Panel> panels = layout.project().panels();
         List<List<TripCurrent>> currents = TripCurrent.ofAllNodes(layout);
         List<String> bare = new ArrayList<>();
         for (int node = 0; node < nodes.size(); node++) {
@@ -42,7 +40,7 @@ final class DeviceTripCheck implements ElectricalCheck {
                     each -> findings.add(new Quantity(place, "current at a trip " + each.when(), each.amps(), "A")));
             List<Devices.Rated> stated = (node == 0
                             ? List.of(Devices.ofSupply(layout.project().supply()))
-                            : Devices.ofPanel(panels.get(node - 1)))
+                            : Devices.before(nodes.get(node).point()))
                     .stream().filter(each -> each.band().isPresent()).toList();
             stated.forEach(device -> review(layout, device, passing, findings));
             if (stated.isEmpty()) {
@@ -72,7 +70,7 @@ final class DeviceTripCheck implements ElectricalCheck {
     private static List<Passing> passing(Layout layout, Fed fed, List<TripCurrent> currents) {
         List<Passing> all = new ArrayList<>();
         currents.forEach(each -> all.add(new Passing(when(each), "on phase " + each.phase(), each.amps())));
-        MotorStarting.alone(layout, fed.loads())
+        MotorStarting.alone(layout, fed.seen())
                 .ifPresent(start -> all.add(new Passing(
                         "when motor '" + start.motor() + "' starts in service",
                         "on phase " + start.phase(),

@@ -6,9 +6,9 @@ import evenrise.model.project.Device;
 import evenrise.model.project.Feeder;
 import evenrise.model.project.InstantaneousRange;
 import evenrise.model.project.Load;
-import evenrise.model.project.Panel;
 import evenrise.model.project.Supply;
 import evenrise.model.project.TripCurve;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.NodeFigures;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,6 +35,15 @@ final class Devices {
             return band.orElseThrow().mostRatio() * ratedAmps;
         }
 
+        /**
+         * As what is behind a transformer sees it, in currents of the secondary.
+         *
+         * @param primaryOverSecondary current that it sees of one behind the transformer
+         */
+        Rated seenThrough(double primaryOverSecondary) {
+            return new Rated(place, label + " (by currents behind its transformer)", ratedAmps / primaryOverSecondary, band);
+        }
+
         /** Its rating and its range, in words. */
         String text() {
             return label + " of " + Say.amps(ratedAmps) + " holds up to " + Say.amps(holdsAmps())
@@ -54,28 +63,36 @@ final class Devices {
         return new Rated(load.id(), "the breaker of load " + Say.quoted(load.id()), load.breakerAmps(), band);
     }
 
-    /** The feeder's own, whether or not anything is said of its trip. */
-    static Rated ofFeeder(Panel panel) {
-        Optional<Device> device = panel.feeder().flatMap(Feeder::device);
+    /** The feeder's own, whether or not anything is said of its trip; of a transformer on its primary side. */
+    static Rated ofFeeder(Point point) {
+        Optional<Device> device = point.feeder().flatMap(Feeder::device);
         OptionalDouble stated = device.map(Device::ratedAmps).orElse(OptionalDouble.empty());
-        OptionalDouble breaker = panel.feeder().map(Feeder::breakerAmps).orElse(OptionalDouble.empty());
+        OptionalDouble breaker = point.feeder().map(Feeder::breakerAmps).orElse(OptionalDouble.empty());
         return new Rated(
-                panel.id(),
-                "the feeder device of panel " + Say.quoted(panel.id()),
-                stated.orElse(breaker.orElse(panel.ratedAmps())),
+                point.id(),
+                "the feeder device of " + point.label(),
+                stated.orElse(breaker.orElse(point.ratedAmps())),
                 device.flatMap(Devices::band));
     }
 
-    /** Those on the way to a panel: its main where it states one, and the feeder's. */
-    static List<Rated> ofPanel(Panel panel) {
+    /** The main of a panel or node, at its own voltage; empty where it states none. */
+    static Optional<Rated> ofMain(Point point) {
+        return point.main()
+                .map(main -> new Rated(
+                        point.id(),
+                        "the main of " + point.label(),
+                        main.ratedAmps().orElse(point.ratedAmps()),
+                        band(main)));
+    }
+
+    /** Those on the way to a panel or node, at its own voltage: its main where it states one, and the feeder's. */
+    static List<Rated> before(Point point) {
         List<Rated> all = new ArrayList<>();
-        panel.main()
-                .ifPresent(main -> all.add(new Rated(
-                        panel.id(),
-                        "the main of panel " + Say.quoted(panel.id()),
-                        main.ratedAmps().orElse(panel.ratedAmps()),
-                        band(main))));
-        all.add(ofFeeder(panel));
+        ofMain(point).ifPresent(all::add);
+        if (point.transformer().isEmpty()
+                && (!point.isFurtherSource() || point.feeder().isPresent())) {
+            all.add(ofFeeder(point));
+        }
         return all;
     }
 

@@ -10,12 +10,15 @@ import evenrise.model.plan.RemarkBuilder;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Practice;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.Placement;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -80,23 +83,28 @@ final class DisconnectionCheck implements ElectricalCheck {
         }
 
         void review() {
-            for (Panel panel : layout.project().panels()) {
-                Optional<FaultLoops.Loop> feeder = loops.ofFeeder(panel);
-                if (feeder.isEmpty()) {
-                    bareFeeders.add(panel.id());
+            Map<String, List<String>> unknown = new LinkedHashMap<>();
+            for (Point point : layout.distribution().points()) {
+                boolean isTransformer = point.transformer().isPresent();
+                Point at = isTransformer ? layout.distribution().points().get(point.parent()) : point;
+                if (point.isSupply() || point.isFurtherSource()) {
                     continue;
                 }
-                judge(TrippingDevice.ofFeeder(panel), feeder.get());
-                for (Placement each : layout.in(panel)) {
-                    Optional<FaultLoops.Loop> branch = loops.ofBranch(each.load(), panel);
-                    if (branch.isPresent()) {
-                        judge(TrippingDevice.ofBranch(each.load(), panel), branch.get());
-                    } else {
-                        bareBranches.add(each.id());
-                    }
+                if (!loops.knowsOriginOf(at)) {
+                    unknown.computeIfAbsent(loops.needs(at), any -> new ArrayList<>())
+                            .add(point.id());
+                    continue;
                 }
+                Optional<FaultLoops.Loop> feeder = isTransformer ? loops.ofPrimary(point) : loops.ofFeeder(point);
+                if (feeder.isEmpty()) {
+                    bareFeeders.add(point.id());
+                    continue;
+                }
+                judge(TrippingDevice.ofFeeder(point), feeder.get());
+                point.panel().ifPresent(panel -> branches(panel, point));
             }
             inform();
+            unknown.forEach((needs, places) -> findings.notChecked(ID, places, needs + ", nor anything behind it"));
             findings.notChecked(
                     ID,
                     bareFeeders,
@@ -117,6 +125,17 @@ final class DisconnectionCheck implements ElectricalCheck {
                             + " 5 s are not shown");
         }
 
+        private void branches(Panel panel, Point point) {
+            for (Placement each : layout.in(panel)) {
+                Optional<FaultLoops.Loop> branch = loops.ofBranch(each.load(), point);
+                if (branch.isPresent()) {
+                    judge(TrippingDevice.ofBranch(each.load(), point), branch.get());
+                } else {
+                    bareBranches.add(each.id());
+                }
+            }
+        }
+
         /** American practice sets no time, so this is information; the worst in full, the others by name. */
         private void inform() {
             weak.stream().min(Comparator.comparingDouble(Weak::ratio)).ifPresent(worst -> {
@@ -134,7 +153,7 @@ final class DisconnectionCheck implements ElectricalCheck {
                                 + FaultCure.text(
                                         worst.device(),
                                         worst.loop(),
-                                        layout.project().supply().lineToNeutralVolts()))
+                                        worst.loop().volts()))
                         .build());
             });
         }
@@ -157,7 +176,7 @@ final class DisconnectionCheck implements ElectricalCheck {
                 (device.isFinal() ? bareBands : bareDevices).add(device.place());
                 return;
             }
-            double volts = layout.project().supply().lineToNeutralVolts();
+            double volts = loop.volts();
             double seconds = Disconnection.seconds(volts, device.ratedAmps(), device.isFinal());
             if (practice == Practice.NEC) {
                 weak.add(new Weak(device, loop));

@@ -3,9 +3,12 @@ package evenrise.model.review;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
+import evenrise.model.project.DistributionNode;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Panel;
+import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Practice;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,18 +32,13 @@ final class DiscriminationCheck implements ElectricalCheck {
     @Override
     public void review(Layout layout, Findings findings) {
         List<String> unknown = new ArrayList<>();
-        List<Devices.Rated> feeders = new ArrayList<>();
         Optional<FaultLevels> faults = FaultLevels.of(layout.project());
         for (Panel panel : layout.project().panels()) {
-            OptionalDouble fault = amps(faults.map(each -> Math.max(
-                    each.greatest(panel), each.greatestAtAnyAngle(panel).orElse(0))));
+            Point point = layout.distribution().of(panel);
             List<Devices.Rated> branches = layout.in(panel).stream()
                     .map(each -> Devices.ofBranch(each.load()))
                     .toList();
-            List<Devices.Rated> before = Devices.ofPanel(panel).stream()
-                    .filter(each -> each.band().isPresent())
-                    .toList();
-            feeders.addAll(before);
+            List<Devices.Rated> before = stated(Devices.before(point));
             if (!branches.isEmpty()) {
                 findings.made(ID, panel.id());
             }
@@ -49,20 +47,76 @@ final class DiscriminationCheck implements ElectricalCheck {
                             || branches.stream().anyMatch(each -> each.band().isEmpty()))) {
                 unknown.add(panel.id());
             }
-            before.forEach(device ->
-                    largest(branches.stream()).ifPresent(branch -> review(layout, device, branch, fault, findings)));
+            before.forEach(device -> largest(branches.stream())
+                    .ifPresent(branch -> review(layout, device, branch, fault(faults, point), findings)));
         }
-        Devices.Rated main = Devices.ofSupply(layout.project().supply());
-        if (main.band().isPresent()) {
-            largest(feeders.stream())
-                    .ifPresent(each ->
-                            review(layout, main, each, amps(faults.map(FaultLevels::greatestAtSupply)), findings));
+        for (Point point : layout.distribution().points()) {
+            feeding(layout, point)
+                    .forEach(device -> largest(behind(layout, point).stream())
+                            .ifPresent(each -> review(layout, device, each, fault(faults, point), findings)));
+            if (point.transformer().isPresent()) {
+                throughTransformer(layout, point, fault(faults, point), findings);
+            }
         }
         findings.notChecked(
                 ID,
                 unknown,
                 "instantaneous ranges or curves of every branch breaker and of the device before them: not shown,"
                         + " ratings alone show none");
+    }
+
+    /** Devices of a point that feeds others, at its own voltage; of the supply its main. */
+    private static List<Devices.Rated> feeding(Layout layout, Point point) {
+        return stated(
+                point.isSupply()
+                        ? List.of(Devices.ofSupply(layout.project().supply()))
+                        : Devices.before(point));
+    }
+
+    /** Devices of what a point feeds, at its own voltage: of a transformer the one on its primary side. */
+    private static List<Devices.Rated> behind(Layout layout, Point point) {
+        return layout.distribution().points().stream()
+                .filter(each -> each.parent() == point.index())
+                .flatMap(each -> stated(
+                        each.transformer().isPresent() ? List.of(Devices.ofFeeder(each)) : Devices.before(each))
+                        .stream())
+                .toList();
+    }
+
+    /** The device before a transformer and the first ones behind it, whose currents it sees by {@link #seenAtMost}. */
+    private static void throughTransformer(Layout layout, Point point, OptionalDouble fault, Findings findings) {
+        List<Devices.Rated> own = stated(Devices.ofMain(point).stream().toList());
+        stated(List.of(Devices.ofFeeder(point))).forEach(primary -> largest(
+                        (own.isEmpty() ? behind(layout, point) : own).stream())
+                .ifPresent(secondary ->
+                        review(layout, primary.seenThrough(seenAtMost(point)), secondary, fault, findings)));
+    }
+
+    /**
+     * Primary line current over that of a fault on the secondary, at most: of two lines of a delta-wye one primary line
+     * carries 2/√3 of it by ratio, and between the legs of split-phase both halves of the winding carry it.
+     */
+    private static double seenAtMost(Point point) {
+        double ratio = point.transformer().orElseThrow().ratio();
+        return switch (point.node().flatMap(DistributionNode::transformer).orElseThrow().connection()) {
+            case WYE_WYE -> ratio;
+            case DELTA_WYE -> 2 / Math.sqrt(3) * ratio;
+            case SINGLE -> point.system() == PhaseSystem.SPLIT_PHASE ? 2 * ratio : ratio;
+        };
+    }
+
+    private static List<Devices.Rated> stated(List<Devices.Rated> devices) {
+        return devices.stream().filter(each -> each.band().isPresent()).toList();
+    }
+
+    /** The greatest at a point; of the supply at an assumed angle, where none is stated. */
+    private static OptionalDouble fault(Optional<FaultLevels> faults, Point point) {
+        return amps(faults.filter(each -> each.knows(point))
+                .map(each -> point.isSupply()
+                        ? each.greatest(point)
+                        : Math.max(
+                                each.greatest(point),
+                                each.greatestAtAnyAngle(point).orElse(0))));
     }
 
     /** The one that may need the most to trip at once. */

@@ -67,10 +67,10 @@ final class FaultCure {
 
     /** How far the trip of a device before others may be raised, by the loop that it has to see; for the end of a cure. */
     static String room(Layout layout, String place) {
-        Optional<FaultLoops.Loop> loop = layout.project().panels().stream()
-                .filter(panel -> panel.id().equals(place))
-                .findFirst()
-                .flatMap(panel -> FaultLoops.of(layout.project()).flatMap(loops -> loops.ofFeeder(panel)));
+        Optional<FaultLoops.Loop> loop = layout.distribution()
+                .point(place)
+                .filter(point -> point.parent() >= 0)
+                .flatMap(point -> FaultLoops.of(layout.project()).flatMap(loops -> loops.ofFeeder(point)));
         return loop.map(known -> ", no later than sure at " + Say.amps(known.leastAmps())
                         + ", which a fault on its feeder draws at least")
                 .orElse(", after its fault loop is checked, which it is not");

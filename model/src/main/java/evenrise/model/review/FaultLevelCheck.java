@@ -8,9 +8,12 @@ import evenrise.model.plan.RemarkBuilder;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Practice;
+import evenrise.model.rules.Distribution;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,62 +55,82 @@ final class FaultLevelCheck implements ElectricalCheck {
             return;
         }
         FaultLevels levels = known.get();
-        double most = levels.greatestAtSupply();
-        double least = levels.leastToNeutralAtSupply();
-        greatest(NodeFigures.SUPPLY, "greatest fault current", most, levels, findings);
-        least(NodeFigures.SUPPLY, least, levels, findings);
-        List<String> shown = new ArrayList<>(List.of("the supply " + range(most, OptionalDouble.of(least))));
+        List<String> shown = new ArrayList<>();
         List<String> bareFeeders = new ArrayList<>();
         List<String> bareRatings = new ArrayList<>();
-        for (Panel panel : layout.project().panels()) {
-            if (Feeders.run(layout.project(), panel).isEmpty()) {
-                bareFeeders.add(panel.id());
+        Map<String, List<String>> unknown = new LinkedHashMap<>();
+        for (Point point : layout.distribution().points()) {
+            if (!levels.knows(point)) {
+                unknown.computeIfAbsent(levels.needs(point), any -> new ArrayList<>())
+                        .add(point.id());
+                continue;
             }
-            greatest(panel.id(), "greatest fault current", levels.greatest(panel), levels, findings);
-            greatest(
-                    panel.id(), "greatest fault current to neutral", levels.greatestToNeutral(panel), levels, findings);
-            OptionalDouble leastHere = levels.leastToNeutral(panel);
-            leastHere.ifPresent(amps -> least(panel.id(), amps, levels, findings));
-            shown.add(Say.quoted(panel.id()) + " " + range(levels.greatest(panel), leastHere));
-            if (panel.interruptingAmps().isEmpty()) {
-                bareRatings.add(panel.id());
+            OptionalDouble least = levels.leastToNeutral(point);
+            greatest(point, "greatest fault current", levels.greatest(point), levels, findings);
+            if (!point.isSupply()) {
+                greatest(
+                        point,
+                        "greatest fault current to neutral",
+                        levels.greatestToNeutral(point),
+                        levels,
+                        findings);
+            }
+            least.ifPresent(amps -> least(point, amps, levels, findings));
+            shown.add((point.isSupply() ? point.label() : Say.quoted(point.id())) + " "
+                    + range(levels.greatest(point), least));
+            if (point.isSupply()) {
+                continue;
+            }
+            if (!point.isFurtherSource() && Feeders.run(layout.project(), point).isEmpty()) {
+                bareFeeders.add(point.id());
+            }
+            if (point.interruptingAmps().isEmpty()) {
+                bareRatings.add(point.id());
             } else {
-                findings.made(ID, panel.id());
-                interrupts(layout, panel, levels, findings);
+                findings.made(ID, point.id());
+                interrupts(layout, point, levels, findings);
             }
         }
-        findings.add(shown(shown, levels));
+        Point first = layout.distribution().points().stream()
+                .filter(levels::knows)
+                .findFirst()
+                .orElseThrow();
+        findings.add(shown(shown, levels, first));
+        unknown.forEach((needs, places) -> findings.notChecked(ID, places, needs));
         findings.notChecked(
                 ID,
                 bareFeeders,
-                "feeder.cable; the greatest fault current is taken as the supply's, the least is unknown");
+                "feeder.cable; the greatest fault current is taken as "
+                        + (layout.project().nodes().isEmpty() ? "the supply's" : "that of what feeds it")
+                        + ", the least is unknown");
         findings.notChecked(ID, bareRatings, "interrupting_a");
     }
 
-    private static void greatest(String place, String name, double amps, FaultLevels levels, Findings findings) {
-        findings.add(new Quantity(place, name, amps, "A", Optional.of(levels.greatestHow())));
+    private static void greatest(Point point, String name, double amps, FaultLevels levels, Findings findings) {
+        findings.add(new Quantity(point.id(), name, amps, "A", Optional.of(levels.greatestHow(point))));
     }
 
-    private static void least(String place, double amps, FaultLevels levels, Findings findings) {
-        findings.add(new Quantity(place, "least fault current to neutral", amps, "A", Optional.of(levels.leastHow())));
+    private static void least(Point point, double amps, FaultLevels levels, Findings findings) {
+        findings.add(new Quantity(
+                point.id(), "least fault current to neutral", amps, "A", Optional.of(levels.leastHow(point))));
     }
 
-    private static void interrupts(Layout layout, Panel panel, FaultLevels levels, Findings findings) {
-        double most = levels.greatest(panel);
-        double rated = panel.interruptingAmps().getAsDouble();
-        OptionalDouble atAnyAngle = levels.greatestAtAnyAngle(panel);
+    private static void interrupts(Layout layout, Point point, FaultLevels levels, Findings findings) {
+        double most = levels.greatest(point);
+        double rated = point.interruptingAmps().getAsDouble();
+        OptionalDouble atAnyAngle = levels.greatestAtAnyAngle(point);
         if (most > rated) {
-            findings.add(remark(layout, panel, most)
+            findings.add(remark(layout, point, most)
                     .grade(Grade.BREAKS)
-                    .message("panel " + Say.quoted(panel.id()) + " can see a fault of " + kiloamps(most, rated)
-                            + " (" + levels.greatestHow() + "), it interrupts " + kiloamps(rated, most) + "."
+                    .message(point.label() + " can see a fault of " + kiloamps(most, rated)
+                            + " (" + levels.greatestHow(point) + "), it interrupts " + kiloamps(rated, most) + "."
                             + cure(practice(layout), most))
                     .build());
         } else if (atAnyAngle.isPresent() && atAnyAngle.getAsDouble() > rated) {
             double worst = atAnyAngle.getAsDouble();
-            findings.add(remark(layout, panel, worst)
+            findings.add(remark(layout, point, worst)
                     .grade(Grade.NOT_CHECKED)
-                    .message("not checked: needs electrical.source.x_over_r. Panel " + Say.quoted(panel.id())
+                    .message("not checked: needs " + angle(point) + ". " + upper(point.label())
                             + " interrupts " + kiloamps(rated, worst) + ", which is enough for the "
                             + kiloamps(most, rated) + " of an assumed X/R and not for the " + kiloamps(worst, rated)
                             + " that another could give.")
@@ -115,17 +138,27 @@ final class FaultLevelCheck implements ElectricalCheck {
         }
     }
 
-    private static RemarkBuilder remark(Layout layout, Panel panel, double amps) {
+    private static RemarkBuilder remark(Layout layout, Point point, double amps) {
         return Remark.builder()
                 .check(ID)
-                .place(panel.id())
+                .place(point.id())
                 .figure(amps)
-                .limit(panel.interruptingAmps())
+                .limit(point.interruptingAmps())
                 .unit("A")
                 .clause(
                         practice(layout) == Practice.IEC
                                 ? "IEC 60364-4-43 clause 434.5.1 (clause from memory)"
                                 : "NEC 110.9");
+    }
+
+    private static String upper(String label) {
+        return Character.toUpperCase(label.charAt(0)) + label.substring(1);
+    }
+
+    /** Whatever of it is not stated. */
+    private static String angle(Point point) {
+        boolean isSupplys = point.origin() == Distribution.SUPPLY;
+        return isSupplys ? "electrical.source.x_over_r" : "x_over_r of every source and transformer before it";
     }
 
     private static Practice practice(Layout layout) {
@@ -141,14 +174,14 @@ final class FaultLevelCheck implements ElectricalCheck {
                 : " Maybe put a limiting device before it.";
     }
 
-    private static Remark shown(List<String> places, FaultLevels levels) {
+    private static Remark shown(List<String> places, FaultLevels levels, Point point) {
         String more = places.size() > LISTED ? "; and " + (places.size() - LISTED) + " more" : "";
         return Remark.builder()
                 .check(ID)
                 .grade(Grade.NOTE)
                 .place(NodeFigures.SUPPLY)
-                .message("greatest fault current (" + levels.greatestHow() + ") and least to neutral ("
-                        + levels.leastHow() + "): "
+                .message("greatest fault current (" + levels.greatestHow(point) + ") and least to neutral ("
+                        + levels.leastHow(point) + "): "
                         + places.stream().limit(LISTED).collect(Collectors.joining("; ")) + more
                         + ". The greatest is for interrupting ratings, the least for what must trip.")
                 .build();

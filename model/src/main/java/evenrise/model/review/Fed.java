@@ -1,30 +1,40 @@
 package evenrise.model.review;
 
-import evenrise.model.project.Panel;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeLimits;
+import evenrise.model.rules.NodeLoads;
 import evenrise.model.rules.Placement;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The loads that one node feeds: the supply all that fit somewhere, a panel its own. */
-record Fed(NodeLimits limits, List<Placement> loads) {
+/**
+ * What one node feeds: the supply all that fits somewhere, a panel its own, a further node what is behind it.
+ *
+ * @param loads at the node's own voltage
+ * @param seen all of them, as the node sees them
+ */
+record Fed(Point point, NodeLimits limits, List<Placement> loads, List<NodeLoads.Seen> seen) {
 
-    /** The supply first, then the panels in the project's order. */
+    /** The supply first, then the panels in the project's order, then further nodes. */
     static List<Fed> all(Layout layout) {
         List<NodeLimits> limits = NodeLimits.of(layout.project());
         List<Fed> all = new ArrayList<>();
-        all.add(new Fed(
-                limits.get(0),
-                layout.placements().stream().filter(Placement::fits).toList()));
-        List<Panel> panels = layout.project().panels();
-        for (int i = 0; i < panels.size(); i++) {
-            all.add(new Fed(limits.get(i + 1), layout.in(panels.get(i))));
+        for (Point point : layout.distribution().points()) {
+            all.add(new Fed(
+                    point,
+                    limits.get(point.index()),
+                    layout.nodeLoads().direct(point.index()),
+                    layout.nodeLoads().seen(point.index())));
         }
         return all;
     }
 
     String node() {
         return limits.node();
+    }
+
+    String label() {
+        return limits.label();
     }
 }

@@ -4,27 +4,32 @@ import evenrise.model.electrical.conductor.HarmonicReduction;
 import evenrise.model.project.Cable;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Feeder;
-import evenrise.model.project.Panel;
 import evenrise.model.project.Practice;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import java.util.List;
 import java.util.Optional;
 
-/** The cable of a panel's feeder as a limit of what the panel may draw: of its lines and of its neutral. */
+/** The cable of a panel's or node's feeder as a limit of what that may draw: of its lines and of its neutral. */
 record FeederCable(Run run, Carrying carrying, Duty duty, double neutralFactor, List<Practice> practices) {
     private static final int HALVINGS = 60;
 
     /** Empty where no cable is stated or no table stands for it. */
-    static Optional<FeederCable> of(Layout layout, Panel panel) {
-        Optional<Cable> cable = panel.feeder().flatMap(Feeder::cable);
+    static Optional<FeederCable> of(Layout layout, Point point) {
+        Optional<Cable> cable = point.feeder().flatMap(Feeder::cable);
         if (cable.isEmpty()) {
             return Optional.empty();
         }
-        Duty duty = ConductorCheck.feeder(layout, panel);
+        Duty duty = ConductorCheck.feeder(layout, point);
         return Run.of(layout.project(), cable.get(), duty.breakerAmps())
                 .flatMap(run -> Sizing.carrying(run, duty)
                         .map(carrying ->
-                                new FeederCable(run, carrying, duty, panel.neutralFactor(), practices(layout))));
+                                new FeederCable(
+                                run,
+                                carrying,
+                                duty,
+                                point.transformer().isPresent() ? 1 : point.neutralFactor(),
+                                practices(layout))));
     }
 
     /** The one that the project states, else all: what is said then holds by each. */

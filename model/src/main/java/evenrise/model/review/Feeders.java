@@ -7,6 +7,7 @@ import evenrise.model.project.Feeder;
 import evenrise.model.project.Panel;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -36,18 +37,18 @@ final class Feeders {
     static Map<String, Impedance> impedances(Layout layout) {
         Map<String, Impedance> known = new LinkedHashMap<>();
         for (Panel panel : layout.project().panels()) {
-            run(layout.project(), panel).ifPresent(run -> known.put(panel.id(), run.impedance()));
+            run(layout.project(), layout.distribution().of(panel)).ifPresent(run -> known.put(panel.id(), run.impedance()));
         }
         return known;
     }
 
     /** The feeder as it is laid; empty where its cable is not stated. */
-    static Optional<Run> run(Project project, Panel panel) {
-        return panel.feeder()
+    static Optional<Run> run(Project project, Point point) {
+        return point.feeder()
                 .flatMap(Feeder::cable)
                 .flatMap(cable -> Run.of(
                         project,
                         cable,
-                        panel.feeder().orElseThrow().breakerAmps().orElse(panel.ratedAmps())));
+                        point.feeder().orElseThrow().breakerAmps().orElse(point.ratedAmps())));
     }
 }

@@ -5,7 +5,6 @@ import evenrise.model.plan.Quantity;
 import evenrise.model.project.Amplifier;
 import evenrise.model.project.Equipment;
 import evenrise.model.project.Load;
-import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,8 +40,8 @@ final class HeatCheck implements ElectricalCheck {
             Equipment equipment = load.equipment().get();
             double part = equipment.heatPercent() / 100;
             double[] sums = rooms.computeIfAbsent(equipment.room().orElseThrow(), any -> new double[2]);
-            sums[0] += part * fullWatts(layout.project(), load, equipment);
-            sums[1] += part * idleWatts(layout.project(), load, equipment);
+            sums[0] += part * fullWatts(layout, load, equipment);
+            sums[1] += part * idleWatts(layout, load, equipment);
         }
         rooms.forEach((room, sums) -> {
             add(room, "heat at full use", sums[0], findings);
@@ -56,18 +55,18 @@ final class HeatCheck implements ElectricalCheck {
         findings.add(new Quantity(room, name, watts * LinePower.BTU_PER_HOUR_PER_WATT, "BTU/h"));
     }
 
-    private static double fullWatts(Project project, Load load, Equipment equipment) {
+    private static double fullWatts(Layout layout, Load load, Equipment equipment) {
         return equipment
                 .amplifier()
                 .map(it -> Demand.watts(it, it.programme()) - Demand.outputWatts(it, it.programme()))
-                .orElseGet(() -> drawn(project, load, load.runningAmps()));
+                .orElseGet(() -> drawn(layout, load, load.runningAmps()));
     }
 
-    private static double idleWatts(Project project, Load load, Equipment equipment) {
-        return equipment.amplifier().map(Amplifier::idleWatts).orElseGet(() -> drawn(project, load, load.idleAmps()));
+    private static double idleWatts(Layout layout, Load load, Equipment equipment) {
+        return equipment.amplifier().map(Amplifier::idleWatts).orElseGet(() -> drawn(layout, load, load.idleAmps()));
     }
 
-    private static double drawn(Project project, Load load, double amps) {
-        return LinePower.watts(Demand.voltAmpsPerAmp(project, load), amps, load.powerFactor(), load.harmonicRatio());
+    private static double drawn(Layout layout, Load load, double amps) {
+        return LinePower.watts(Demand.voltAmpsPerAmp(layout, load), amps, load.powerFactor(), load.harmonicRatio());
     }
 }

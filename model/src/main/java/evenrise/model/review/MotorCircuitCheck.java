@@ -30,7 +30,7 @@ final class MotorCircuitCheck implements ElectricalCheck {
     @Override
     public void review(Layout layout, Findings findings) {
         List<MotorDuty> motors = layout.project().loads().stream()
-                .flatMap(load -> MotorDuty.of(layout.project(), load).stream())
+                .flatMap(load -> MotorDuty.of(layout, load).stream())
                 .toList();
         Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
         if (motors.isEmpty()) {

@@ -8,9 +8,9 @@ import evenrise.model.project.Electrical;
 import evenrise.model.project.Equipment;
 import evenrise.model.project.Load;
 import evenrise.model.project.Motor;
-import evenrise.model.project.Panel;
 import evenrise.model.project.Practice;
 import evenrise.model.project.Project;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -22,14 +22,14 @@ import java.util.OptionalDouble;
  *     stated
  */
 record MotorDuty(Load load, Motor motor, int count, OptionalDouble fullLoadAmps) {
-    static Optional<MotorDuty> of(Project project, Load load) {
+    static Optional<MotorDuty> of(Layout layout, Load load) {
         return load.equipment()
                 .flatMap(Equipment::motor)
                 .map(motor -> new MotorDuty(
                         load,
                         motor,
                         load.circuit().map(Circuit::devices).orElse(1),
-                        fullLoadAmps(project, load, motor)));
+                        fullLoadAmps(layout, load, motor)));
     }
 
     /** Whether motor rules go before the general ones for this load. */
@@ -39,10 +39,11 @@ record MotorDuty(Load load, Motor motor, int count, OptionalDouble fullLoadAmps)
                 && (practice == Practice.NEC || motor.get().overloadAmps().isPresent());
     }
 
-    /** Whether the panel's feeder follows the rules of feeders with motors. */
-    static boolean hasMotors(Layout layout, Panel panel, Practice practice) {
+    /** Whether the feeder of a panel or node follows the rules of feeders with motors. */
+    static boolean hasMotors(Layout layout, Point point, Practice practice) {
         return practice == Practice.NEC
-                && layout.in(panel).stream()
+                && point.transformer().isEmpty()
+                && layout.nodeLoads().direct(point.index()).stream()
                         .anyMatch(each -> each.load()
                                 .equipment()
                                 .flatMap(Equipment::motor)
@@ -50,7 +51,7 @@ record MotorDuty(Load load, Motor motor, int count, OptionalDouble fullLoadAmps)
     }
 
     /** Rms line current of all of them at standstill; empty where too little is stated. */
-    OptionalDouble lockedRotorAmps(Project project) {
+    OptionalDouble lockedRotorAmps(Layout layout) {
         if (motor.lockedRotorAmps().isPresent()) {
             return OptionalDouble.of(count * motor.lockedRotorAmps().getAsDouble());
         }
@@ -61,7 +62,7 @@ record MotorDuty(Load load, Motor motor, int count, OptionalDouble fullLoadAmps)
                 * LockedRotor.greatestAmps(
                         motor.codeLetter().get(),
                         motor.horsepower().getAsDouble(),
-                        Demand.voltAmpsPerAmp(project, load)));
+                        Demand.voltAmpsPerAmp(layout, load)));
     }
 
     /** What the load draws with all of them at full load, and no less than it is stated to run at. */
@@ -94,19 +95,19 @@ record MotorDuty(Load load, Motor motor, int count, OptionalDouble fullLoadAmps)
      * By the table, which is of NEC practice; a nameplate above it is that of a motor for low speed or high torque, for which 430.6(A)(1) takes the
      * nameplate. A hoist goes by its nameplate (610.14(E)) where one is stated.
      */
-    private static OptionalDouble fullLoadAmps(Project project, Load load, Motor motor) {
+    private static OptionalDouble fullLoadAmps(Layout layout, Load load, Motor motor) {
         if (motor.hoist() && motor.nameplateAmps().isPresent()) {
             return motor.nameplateAmps();
         }
         boolean hasTable = motor.horsepower().isPresent()
-                && project.electrical().flatMap(Electrical::practice).stream().anyMatch(Practice.NEC::equals);
+                && layout.project().electrical().flatMap(Electrical::practice).stream().anyMatch(Practice.NEC::equals);
         OptionalDouble table = !hasTable
                 ? OptionalDouble.empty()
                 : load.poles() == 3
                         ? FullLoadCurrent.threePhaseAmps(
-                                motor.horsepower().getAsDouble(), Demand.voltAmpsPerAmp(project, load) / Math.sqrt(3))
+                                motor.horsepower().getAsDouble(), Demand.voltAmpsPerAmp(layout, load) / Math.sqrt(3))
                         : FullLoadCurrent.singlePhaseAmps(
-                                motor.horsepower().getAsDouble(), Demand.voltAmpsPerAmp(project, load));
+                                motor.horsepower().getAsDouble(), Demand.voltAmpsPerAmp(layout, load));
         if (table.isEmpty() || motor.nameplateAmps().isEmpty()) {
             return table.isPresent() ? table : motor.nameplateAmps();
         }

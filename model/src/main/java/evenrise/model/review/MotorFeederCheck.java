@@ -1,5 +1,6 @@
 package evenrise.model.review;
 
+import evenrise.model.electrical.PhaseCurrents;
 import evenrise.model.electrical.breaker.ContinuousLoad;
 import evenrise.model.electrical.breaker.StandardRatings;
 import evenrise.model.electrical.motor.MotorFeeder;
@@ -12,9 +13,9 @@ import evenrise.model.project.Equipment;
 import evenrise.model.project.Feeder;
 import evenrise.model.project.Load;
 import evenrise.model.project.Motor;
-import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Practice;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import java.util.ArrayList;
@@ -42,8 +43,8 @@ final class MotorFeederCheck implements ElectricalCheck {
         Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
         List<String> bare = new ArrayList<>();
         List<String> tables = new ArrayList<>();
-        for (Panel panel : layout.project().panels()) {
-            if (practice.isEmpty() || !MotorDuty.hasMotors(layout, panel, practice.get())) {
+        for (Point panel : layout.distribution().points()) {
+            if (panel.isSupply() || practice.isEmpty() || !MotorDuty.hasMotors(layout, panel, practice.get())) {
                 continue;
             }
             MotorFeeder feeder = worst(layout, panel, MotorFeeder::conductorAmps);
@@ -73,12 +74,14 @@ final class MotorFeederCheck implements ElectricalCheck {
 
     /** The line of the feeder on which {@code figure} is greatest. */
     private static MotorFeeder worst(
-            Layout layout, Panel panel, java.util.function.ToDoubleFunction<MotorFeeder> figure) {
+            Layout layout, Point panel, java.util.function.ToDoubleFunction<MotorFeeder> figure) {
         boolean isFullyRated = panel.feeder().map(Feeder::fullyRated).orElse(false);
         Map<Phase, MotorFeeder> lines = new EnumMap<>(Phase.class);
-        layout.project().supply().system().phases().forEach(phase -> lines.put(phase, new MotorFeeder()));
-        for (Placement each : layout.in(panel)) {
-            Optional<MotorDuty> motor = MotorDuty.of(layout.project(), each.load());
+        panel.system().phases().forEach(phase -> lines.put(phase, new MotorFeeder()));
+        behindTransformers(layout, panel).forEach((phase, amps) -> lines.get(phase)
+                .addOther(amps, ContinuousLoad.necAmps(amps, true, isFullyRated)));
+        for (Placement each : layout.nodeLoads().direct(panel.index())) {
+            Optional<MotorDuty> motor = MotorDuty.of(layout, each.load());
             each.phases().stream()
                     .distinct()
                     .map(lines::get)
@@ -87,6 +90,22 @@ final class MotorFeederCheck implements ElectricalCheck {
         return lines.values().stream()
                 .max(Comparator.comparing(MotorFeeder::hasUnknown).thenComparingDouble(figure))
                 .orElseThrow();
+    }
+
+    /** What transformers draw from a point; motors behind them count as other loads. */
+    private static Map<Phase, Double> behindTransformers(Layout layout, Point point) {
+        Map<Phase, Double> amps = new EnumMap<>(Phase.class);
+        if (layout.distribution().feedsTransformers(point.index())) {
+            PhaseCurrents direct = new PhaseCurrents(point.system());
+            layout.nodeLoads()
+                    .direct(point.index())
+                    .forEach(each -> direct.add(each.phases(), each.load().runningAmps()));
+            layout.fullUse()
+                    .running(point)
+                    .byPhase()
+                    .forEach((phase, all) -> amps.put(phase, Math.max(0, all - direct.amps(phase))));
+        }
+        return amps;
     }
 
     private static void add(MotorFeeder line, Load load, Optional<MotorDuty> motor, boolean isFullyRated) {
@@ -105,7 +124,7 @@ final class MotorFeederCheck implements ElectricalCheck {
 
     /** Ampacity of the cable, where there is a table. */
     private static OptionalDouble conductor(
-            Layout layout, Panel panel, Cable cable, MotorFeeder feeder, Findings findings) {
+            Layout layout, Point panel, Cable cable, MotorFeeder feeder, Findings findings) {
         Duty duty = ConductorCheck.feeder(layout, panel);
         Run run = Run.of(layout.project(), cable, duty.breakerAmps()).orElseThrow();
         Optional<Carrying> carrying = Sizing.carrying(run, duty);
@@ -122,7 +141,7 @@ final class MotorFeederCheck implements ElectricalCheck {
         double needed = isTable ? feeder.conductorAmps() : feeder.correctedConductorAmps();
         double has = isTable ? tabulated : carries;
         if (needed > has + 1e-9) {
-            boolean hasHoist = layout.in(panel).stream()
+            boolean hasHoist = layout.nodeLoads().direct(panel.index()).stream()
                     .flatMap(each -> each.load().equipment().flatMap(Equipment::motor).stream())
                     .anyMatch(Motor::hoist);
             findings.add(remark(
@@ -132,7 +151,7 @@ final class MotorFeederCheck implements ElectricalCheck {
                     needed,
                     has,
                     hasHoist ? "NEC 430.24; 610.14(E) allows less for several hoists" : "NEC 430.24",
-                    "the feeder of panel " + Say.quoted(panel.id()) + " (" + run.text() + ") carries "
+                    "the feeder of " + panel.label() + " (" + run.text() + ") carries "
                             + Say.amps(has, needed)
                             + " ("
                             + (isTable
@@ -149,11 +168,11 @@ final class MotorFeederCheck implements ElectricalCheck {
      * @param largest the line whose loads allow the largest device
      */
     private static void device(
-            Panel panel, MotorFeeder feeder, MotorFeeder largest, OptionalDouble ampacity, Findings findings) {
+            Point panel, MotorFeeder feeder, MotorFeeder largest, OptionalDouble ampacity, Findings findings) {
         double rated = Devices.ofFeeder(panel).ratedAmps();
         double allowed = Math.max(largest.standardDeviceAmps(), byConductor(ampacity));
         findings.add(new Quantity(panel.id(), "largest device that the motors allow", allowed, "A"));
-        String device = "the feeder of panel " + Say.quoted(panel.id()) + " has a device of " + Say.amps(rated);
+        String device = "the feeder of " + panel.label() + " has a device of " + Say.amps(rated);
         if (feeder.ratingAmps() > rated + 1e-9) {
             findings.add(remark(
                     Grade.BREAKS,
@@ -195,7 +214,7 @@ final class MotorFeederCheck implements ElectricalCheck {
                         StandardRatings.atLeast(Practice.NEC, carries).orElse(carries));
     }
 
-    private static Remark remark(Grade grade, Panel panel, double figure, double limit, String clause, String message) {
+    private static Remark remark(Grade grade, Point panel, double figure, double limit, String clause, String message) {
         return Remark.builder()
                 .check(ID)
                 .grade(grade)

@@ -65,6 +65,10 @@ final class MotorServiceCheck implements ElectricalCheck {
                 "feeder.cable; the dip is taken as the supply's");
     }
 
+    private static String label(Layout layout, String node) {
+        return layout.distribution().point(node).orElseThrow().label();
+    }
+
     private static void branch(Layout layout, Placement motor, Findings findings) {
         Devices.Rated breaker = Devices.ofBranch(motor.load());
         double lockedRotor = MotorStarting.lockedRotorAmps(layout, motor).orElseThrow();
@@ -90,8 +94,8 @@ final class MotorServiceCheck implements ElectricalCheck {
     }
 
     private static void peak(Layout layout, Fed fed, Findings findings) {
-        Optional<MotorStarting> alone = MotorStarting.alone(layout, fed.loads());
-        Optional<MotorStarting> together = MotorStarting.together(layout, fed.loads());
+        Optional<MotorStarting> alone = MotorStarting.alone(layout, fed.seen());
+        Optional<MotorStarting> together = MotorStarting.together(layout, fed.seen());
         alone.ifPresent(start -> {
             findings.add(new Quantity(fed.node(), "peak when a motor starts in service", start.peakAmps(), "A"));
             limit(
@@ -123,7 +127,7 @@ final class MotorServiceCheck implements ElectricalCheck {
                     .figure(start.peakAmps())
                     .limit(limit)
                     .unit("A")
-                    .message(Say.node(fed.node()) + " peaks at " + Say.amps(start.peakAmps(), limit.getAsDouble())
+                    .message(fed.label() + " peaks at " + Say.amps(start.peakAmps(), limit.getAsDouble())
                             + " on phase "
                             + start.phase()
                             + " " + when + ", inrush_limit_a allows " + Say.amps(limit.getAsDouble(), start.peakAmps())
@@ -149,7 +153,7 @@ final class MotorServiceCheck implements ElectricalCheck {
                 .electrical()
                 .map(Electrical::dipCriteria)
                 .orElse(List.of())
-                .forEach(criterion -> change(criterion, motor, start, findings));
+                .forEach(criterion -> change(layout, criterion, motor, start, findings));
     }
 
     private static double needsPercent(Placement load) {
@@ -179,7 +183,8 @@ final class MotorServiceCheck implements ElectricalCheck {
         return surely ? "" : " (at the worst power factor; equipment.motor.locked_rotor_power_factor is not stated)";
     }
 
-    private static void change(DipCriterion criterion, Placement motor, MotorDips.Start start, Findings findings) {
+    private static void change(
+            Layout layout, DipCriterion criterion, Placement motor, MotorDips.Start start, Findings findings) {
         Optional<DipVerdict.Change> limit = DipVerdict.Change.of(criterion);
         String node = start.nodes().stream()
                 .max(Comparator.comparingDouble(start::mostPercent))
@@ -199,7 +204,7 @@ final class MotorServiceCheck implements ElectricalCheck {
                 .limit(allowed)
                 .unit("%")
                 .clause(limit.get().clause())
-                .message("when motor " + Say.quoted(motor.id()) + " starts in service, " + Say.node(node)
+                .message("when motor " + Say.quoted(motor.id()) + " starts in service, " + label(layout, node)
                         + " dips by " + Say.percent(most) + ", allowed are " + Say.percent(allowed)
                         + unsure(!isTooMuch || surely) + ". Maybe start it softly, or take a stiffer source.")
                 .build());

@@ -23,8 +23,8 @@ final class MotorStartCheck implements ElectricalCheck {
     public void review(Layout layout, Findings findings) {
         List<String> unknown = new ArrayList<>();
         for (Load load : layout.project().loads()) {
-            MotorDuty.of(layout.project(), load).ifPresent(duty -> {
-                OptionalDouble lockedRotor = duty.lockedRotorAmps(layout.project());
+            MotorDuty.of(layout, load).ifPresent(duty -> {
+                OptionalDouble lockedRotor = duty.lockedRotorAmps(layout);
                 if (lockedRotor.isEmpty()) {
                     unknown.add(load.id());
                 } else {

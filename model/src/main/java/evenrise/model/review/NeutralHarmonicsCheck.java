@@ -1,18 +1,13 @@
 package evenrise.model.review;
 
-import evenrise.model.electrical.Lag;
-import evenrise.model.electrical.NeutralCurrent;
-import evenrise.model.electrical.PhaseCurrents;
 import evenrise.model.electrical.TriplenNeutral;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Load;
-import evenrise.model.project.PhaseSystem;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.Placement;
+import evenrise.model.rules.UseCurrents;
 import java.util.Collections;
-import java.util.function.ToDoubleFunction;
 
 /**
  * The neutral of the supply and of each panel under both readings of a third harmonic, at full use and at idle, beside
@@ -31,21 +26,29 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
 
     @Override
     public void review(Layout layout, Findings findings) {
-        PhaseSystem system = layout.project().supply().system();
+        // A third harmonic of k times the line current I beside a fundamental of I: the rms current is taken as √(1 + k²)·I.
+        Uses uses = new Uses(
+                layout.fullUse(),
+                UseCurrents.of(layout, Load::idleAmps),
+                UseCurrents.of(
+                        layout,
+                        load -> load.runningAmps() * Math.sqrt(1 + load.harmonicRatio() * load.harmonicRatio())));
         for (Fed fed : Fed.all(layout)) {
-            if (!fed.loads().isEmpty()) {
-                review(fed, system, findings);
+            if (!fed.seen().isEmpty()) {
+                review(fed, uses, findings);
             }
         }
     }
 
-    private static void review(Fed fed, PhaseSystem system, Findings findings) {
+    private record Uses(UseCurrents full, UseCurrents idle, UseCurrents byLine) {}
+
+    private static void review(Fed fed, Uses uses, Findings findings) {
         String node = fed.node();
         findings.made(ID, node);
-        double byFundamental = neutralAmps(fed, system, Load::runningAmps);
-        double atIdle = neutralAmps(fed, system, Load::idleAmps);
-        double byLine = byLineCurrentAmps(fed, system);
-        double line = greatestLineAmps(fed, system);
+        double byFundamental = uses.full().neutralAmps(fed.point());
+        double atIdle = uses.idle().neutralAmps(fed.point());
+        double byLine = uses.byLine().neutralAmps(fed.point());
+        double line = Collections.max(uses.full().running(fed.point()).byPhase().values());
         double full = fed.limits().ratedAmps();
         findings.add(new Quantity(node, "neutral, third harmonic over fundamental", byFundamental, "A"));
         findings.add(new Quantity(node, "neutral, third harmonic over line current", byLine, "A"));
@@ -62,7 +65,7 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
                     .limit(capacity)
                     .unit("A")
                     .clause("IEC 60364-5-52 annex E")
-                    .message("the neutral of " + Say.node(node) + " carries " + Say.amps(byLine, capacity)
+                    .message("the neutral of " + fed.label() + " carries " + Say.amps(byLine, capacity)
                             + " where third_harmonic is read as a part of the line current, allowed are "
                             + Say.amps(capacity, byLine) + " (" + Say.amps(byFundamental)
                             + " where it is a part of the fundamental). Maybe ask which of the two the datasheets mean,"
@@ -78,7 +81,7 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
                     .limit(line)
                     .unit("A")
                     .clause("NEC 310.15(E), IEC 60364-5-52 clause 523.6 (clauses from memory)")
-                    .message("the neutral of " + Say.node(node) + " carries " + Say.amps(byFundamental, line)
+                    .message("the neutral of " + fed.label() + " carries " + Say.amps(byFundamental, line)
                             + ", more than any line (" + Say.amps(line, byFundamental)
                             + "): it counts as a current-carrying conductor. Maybe offer a neutral of 200 %.")
                     .build());
@@ -92,42 +95,11 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
                     .limit(TriplenNeutral.RECTIFIER_CEILING_RATIO)
                     .unit("")
                     .clause("")
-                    .message("the neutral of " + Say.node(node)
+                    .message("the neutral of " + fed.label()
                             + " would carry more than √3 times its greatest line current ("
                             + Say.amps(line)
                             + "), which rectifiers cannot reach. Maybe a third_harmonic is too high.")
                     .build());
         }
-    }
-
-    private static double neutralAmps(Fed fed, PhaseSystem system, ToDoubleFunction<Load> amps) {
-        NeutralCurrent neutral = new NeutralCurrent(system);
-        for (Placement each : fed.loads()) {
-            Load load = each.load();
-            if (load.poles() == 1) {
-                neutral.add(each.phases().get(0), amps.applyAsDouble(load), Lag.of(load), load.harmonicRatio());
-            }
-        }
-        return neutral.amps();
-    }
-
-    /** A third harmonic of k times the line current I beside a fundamental of I: the rms current is taken as √(1 + k²)·I. */
-    private static double byLineCurrentAmps(Fed fed, PhaseSystem system) {
-        NeutralCurrent neutral = new NeutralCurrent(system);
-        for (Placement each : fed.loads()) {
-            Load load = each.load();
-            if (load.poles() == 1) {
-                double k = load.harmonicRatio();
-                double rms = load.runningAmps() * Math.sqrt(1 + k * k);
-                neutral.add(each.phases().get(0), rms, Lag.of(load), k);
-            }
-        }
-        return neutral.amps();
-    }
-
-    private static double greatestLineAmps(Fed fed, PhaseSystem system) {
-        PhaseCurrents lines = new PhaseCurrents(system);
-        fed.loads().forEach(each -> lines.add(each.phases(), each.load().runningAmps()));
-        return Collections.max(lines.byPhase().values());
     }
 }

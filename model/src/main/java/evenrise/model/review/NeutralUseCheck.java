@@ -3,8 +3,8 @@ package evenrise.model.review;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
-import evenrise.model.project.Panel;
 import evenrise.model.project.Practice;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import java.util.ArrayList;
@@ -35,16 +35,26 @@ final class NeutralUseCheck implements ElectricalCheck {
             }
         }
         List<String> bare = new ArrayList<>();
-        List<Panel> panels = layout.project().panels();
-        for (int i = 0; i < panels.size(); i++) {
-            double worst = layout.worstNeutralAmps().get(i + 1);
-            Optional<FeederCable> cable = FeederCable.of(layout, panels.get(i));
+        for (Point point : layout.distribution().points()) {
+            if (point.isSupply() || point.isFurtherSource() && point.feeder().isEmpty()) {
+                continue;
+            }
+            double worst = beforeAmps(layout, point);
+            Optional<FeederCable> cable = FeederCable.of(layout, point);
             if (cable.isEmpty() && worst > 0) {
-                bare.add(panels.get(i).id());
+                bare.add(point.id());
             }
             cable.ifPresent(it -> cable(layout, it, worst, findings));
         }
         findings.notChecked(ID, bare, "feeder.cable of a size that has a table, for its neutral");
+    }
+
+    /** In the neutral of a feeder: of a transformer on its primary side, what it passes on. */
+    private static double beforeAmps(Layout layout, Point point) {
+        double here = layout.worstNeutralAmps().get(point.index());
+        return point.transformer()
+                .map(it -> it.passesNeutralOn() ? it.ratio() * here : 0)
+                .orElse(here);
     }
 
     private static void node(Layout layout, Fed fed, int index, Findings findings) {
@@ -62,7 +72,7 @@ final class NeutralUseCheck implements ElectricalCheck {
                     .limit(allowed)
                     .unit("A")
                     .clause(clause(layout))
-                    .message("the neutral of " + Say.node(fed.node()) + " carries up to " + Say.amps(worst, allowed)
+                    .message("the neutral of " + fed.label() + " carries up to " + Say.amps(worst, allowed)
                             + " at the worst use of its one-pole loads (" + Say.amps(figures.neutralAmps())
                             + " with all of them on), allowed are " + Say.amps(allowed, worst) + " (neutral_factor "
                             + fed.limits().neutralFactor()

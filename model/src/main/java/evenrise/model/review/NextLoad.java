@@ -3,6 +3,7 @@ package evenrise.model.review;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.SlotLayout;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -51,18 +52,38 @@ public final class NextLoad {
     }
 
     private List<Place> all(int poles) {
-        Room above = Room.ofSupply(layout);
+        Room.All rooms = Room.all(layout);
         List<Place> places = new ArrayList<>();
         for (Panel panel : layout.project().panels()) {
-            places.addAll(in(panel, poles, Room.of(layout, panel), above));
+            places.addAll(in(panel, poles, rooms));
         }
         places.sort(Comparator.comparingDouble(Place::amps).reversed());
         return places;
     }
 
-    private List<Place> in(Panel panel, int poles, Room here, Room above) {
+    /** At the panel and at all that feeds it. */
+    private Room.Limit left(Panel panel, List<Phase> phases, Room.All rooms) {
+        List<Room.Limit> limits = new ArrayList<>();
+        Room.Asked asked = Room.Asked.of(phases);
+        for (Point at = layout.distribution().of(panel); ; ) {
+            for (int carrying : layout.distribution().onward(at.index())) {
+                limits.add(rooms.at().get(carrying).left(asked));
+            }
+            Point origin = layout.distribution().points().get(at.origin());
+            if (origin.transformer().isEmpty()) {
+                return Room.Limit.least(limits);
+            }
+            asked = asked.before(origin.transformer().get());
+            if (rooms.before().containsKey(origin.index())) {
+                limits.add(rooms.before().get(origin.index()).left(asked));
+            }
+            at = layout.distribution().points().get(origin.parent());
+        }
+    }
+
+    private List<Place> in(Panel panel, int poles, Room.All rooms) {
         SlotLayout geometry = layout.index().slotsOf(panel);
-        boolean countsFeeder = FeederCable.of(layout, panel).isPresent();
+        boolean countsFeeder = FeederCable.of(layout, layout.distribution().of(panel)).isPresent();
         Set<Integer> taken = new HashSet<>(panel.reservedSlots());
         layout.in(panel).forEach(each -> taken.addAll(each.slots()));
         List<Place> places = new ArrayList<>();
@@ -71,7 +92,7 @@ public final class NextLoad {
             List<Phase> phases = slots.stream().map(geometry::phase).toList();
             boolean isFree = !slots.isEmpty() && slots.stream().noneMatch(taken::contains);
             if (isFree && phases.stream().distinct().count() == poles) {
-                Room.Limit left = Room.Limit.least(List.of(here.left(phases), above.left(phases)));
+                Room.Limit left = left(panel, phases, rooms);
                 if (left.amps() > 0) {
                     boolean takesSwitched = panel.switchedSlots()
                             .map(list -> list.containsAll(slots))

@@ -3,11 +3,10 @@ package evenrise.model.review;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
-import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
-import evenrise.model.project.PhaseSystem;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.NodeLoads;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -32,15 +31,14 @@ final class ServiceCheck implements ElectricalCheck {
 
     @Override
     public void review(Layout layout, Findings findings) {
-        PhaseSystem system = layout.project().supply().system();
-        List<Fed> fed = Fed.all(layout);
-        List<Panel> panels = layout.project().panels();
-        figures(layout, fed.get(0), Room.ofSupply(layout), findings);
-        for (int i = 0; i < panels.size(); i++) {
-            figures(layout, fed.get(i + 1), Room.of(layout, panels.get(i)), findings);
-        }
+        List<Room> left = Room.all(layout).at();
+        Fed.all(layout).forEach(fed -> figures(layout, fed, left.get(fed.point().index()), findings));
         List<String> rooms = new ArrayList<>();
-        for (int poles = 1; poles <= system.phases().size(); poles++) {
+        int mostPoles = layout.distribution().points().stream()
+                .mapToInt(point -> point.system().phases().size())
+                .max()
+                .orElseThrow();
+        for (int poles = 1; poles <= mostPoles; poles++) {
             List<NextLoad.Place> places = NextLoad.places(layout, poles);
             String kind = POLES[poles - 1];
             layout.project()
@@ -65,7 +63,7 @@ final class ServiceCheck implements ElectricalCheck {
     /** The panels whose feeder limits nothing here, since its cable is not stated or has no table. */
     private static String unstated(Layout layout) {
         List<String> bare = layout.project().panels().stream()
-                .filter(panel -> FeederCable.of(layout, panel).isEmpty())
+                .filter(panel -> FeederCable.of(layout, layout.distribution().of(panel)).isEmpty())
                 .map(panel -> Say.quoted(panel.id()))
                 .toList();
         String shown = bare.stream().limit(NAMED).collect(Collectors.joining(", "));
@@ -74,9 +72,10 @@ final class ServiceCheck implements ElectricalCheck {
     }
 
     private static void figures(Layout layout, Fed fed, Room room, Findings findings) {
-        double demand = fed.loads().stream()
+        double demand = fed.seen().stream()
+                .map(NodeLoads.Seen::placement)
                 .mapToDouble(
-                        each -> each.load().runningAmps() * Demand.voltAmpsPerAmp(layout.project(), each.load()) / 1000)
+                        each -> each.load().runningAmps() * Demand.voltAmpsPerAmp(layout, each.load()) / 1000)
                 .sum();
         double limit = room.line().amps();
         findings.add(new Quantity(fed.node(), "demand", demand, "kVA"));
@@ -96,7 +95,7 @@ final class ServiceCheck implements ElectricalCheck {
                     .limit(USUAL_SPARE_PERCENT)
                     .unit("%")
                     .clause("")
-                    .message("the highest phase of " + Say.node(fed.node()) + " has "
+                    .message("the highest phase of " + fed.label() + " has "
                             + Say.percent(percent, USUAL_SPARE_PERCENT)
                             + " to spare ("
                             + Say.amps(least, limit) + " of " + Say.amps(limit, least) + " by "

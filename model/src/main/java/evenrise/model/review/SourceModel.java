@@ -4,32 +4,66 @@ import evenrise.model.contract.Decimals;
 import evenrise.model.electrical.Impedance;
 import evenrise.model.electrical.source.FaultCurrent;
 import evenrise.model.electrical.source.SourceImpedance;
+import evenrise.model.project.DistributionNode;
 import evenrise.model.project.Electrical;
+import evenrise.model.project.NodeSource;
+import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Practice;
 import evenrise.model.project.Project;
 import evenrise.model.project.Source;
-import evenrise.model.project.Supply;
+import evenrise.model.rules.Distribution.Point;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What a project says of its source, as impedances between line and neutral; empty where it says too little. */
 final class SourceModel {
-    private static final double TRANSFORMER_X_OVER_R = 3;
+    /** Usual of a transformer (assumption). */
+    static final double TRANSFORMER_X_OVER_R = 3;
+    private static final String SUPPLY_FIELD = "electrical.source";
+    private static final String NODE_FIELD = "source.behind";
     private static final double UTILITY_X_OVER_R = 5;
     private static final double GENERATOR_X_OVER_R = 20;
 
-    private final Supply supply;
+    private final PhaseSystem system;
+    private final double volts;
     private final Source source;
+    private final String field;
     private final Optional<Practice> practice;
 
-    private SourceModel(Project project, Source source) {
-        this.supply = project.supply();
+    private SourceModel(Project project, PhaseSystem system, double volts, Source source, String field) {
+        this.system = system;
+        this.volts = volts;
         this.source = source;
+        this.field = field;
         this.practice = project.electrical().flatMap(Electrical::practice);
     }
 
+    /** Of what is behind the supply. */
     static Optional<SourceModel> of(Project project) {
-        return project.electrical().flatMap(Electrical::source).map(source -> new SourceModel(project, source));
+        return project.electrical()
+                .flatMap(Electrical::source)
+                .map(source -> new SourceModel(
+                        project,
+                        project.supply().system(),
+                        project.supply().lineToNeutralVolts(),
+                        source,
+                        SUPPLY_FIELD));
+    }
+
+    /** Of what is behind the supply, or behind a source beside it. */
+    static Optional<SourceModel> of(Project project, Point origin) {
+        return origin.isSupply()
+                ? of(project)
+                : origin.node()
+                        .flatMap(DistributionNode::source)
+                        .flatMap(NodeSource::behind)
+                        .map(source -> new SourceModel(
+                                project, origin.system(), origin.lineToNeutralVolts(), source, NODE_FIELD));
+    }
+
+    /** The field that says what is behind the supply, or behind a source beside it. */
+    static String field(Point origin) {
+        return origin.isSupply() ? SUPPLY_FIELD : NODE_FIELD;
     }
 
     Source source() {
@@ -47,8 +81,7 @@ final class SourceModel {
 
     /** For the greatest fault currents: a transformer at its least impedance by NEC practice, a generator by X''d. */
     Optional<Impedance> forGreatestFaults() {
-        double least = practice.equals(Optional.of(Practice.IEC)) ? 1 : FaultCurrent.LEAST_IMPEDANCE_RATIO;
-        return impedance(least, source.subtransientReactancePercent());
+        return impedance(leastTransformerRatio(practice), source.subtransientReactancePercent());
     }
 
     /**
@@ -56,12 +89,21 @@ final class SourceModel {
      * current falls within a few cycles.
      */
     Optional<Impedance> forLeastFaults() {
-        double most = practice.equals(Optional.of(Practice.IEC)) ? 1 : FaultCurrent.GREATEST_IMPEDANCE_RATIO;
         return impedance(
-                most,
+                mostTransformerRatio(practice),
                 source.transientReactancePercent().isPresent()
                         ? source.transientReactancePercent()
                         : source.subtransientReactancePercent());
+    }
+
+    /** Of its nameplate's impedance, for the greatest fault currents. */
+    static double leastTransformerRatio(Optional<Practice> practice) {
+        return practice.equals(Optional.of(Practice.IEC)) ? 1 : FaultCurrent.LEAST_IMPEDANCE_RATIO;
+    }
+
+    /** Of its nameplate's impedance, for the least. */
+    static double mostTransformerRatio(Optional<Practice> practice) {
+        return practice.equals(Optional.of(Practice.IEC)) ? 1 : FaultCurrent.GREATEST_IMPEDANCE_RATIO;
     }
 
     /** Whether reactance over resistance is stated, not assumed. */
@@ -88,9 +130,9 @@ final class SourceModel {
     /** What fields {@link #forDips} lacks. */
     String needs() {
         return switch (source.kind()) {
-            case UTILITY -> "electrical.source.fault_a";
-            case TRANSFORMER -> "electrical.source.rated_kva and impedance_pct";
-            case GENERATOR -> "electrical.source.rated_kva and subtransient_reactance_pct";
+            case UTILITY -> field + ".fault_a";
+            case TRANSFORMER -> field + ".rated_kva and impedance_pct";
+            case GENERATOR -> field + ".rated_kva and subtransient_reactance_pct";
             case UPS -> "a source other than a UPS, which has no steady impedance: see check ups-limit";
         };
     }
@@ -110,8 +152,8 @@ final class SourceModel {
     private Optional<Impedance> network(double xOverR) {
         return source.faultAmps().isPresent()
                 ? Optional.of(SourceImpedance.ofFault(
-                        supply.system(),
-                        supply.lineToNeutralVolts(),
+                        system,
+                        volts,
                         source.faultAmps().getAsDouble(),
                         xOverR))
                 : Optional.empty();
@@ -120,8 +162,8 @@ final class SourceModel {
     private Optional<Impedance> percent(OptionalDouble percent, double usualXOverR) {
         return percent.isPresent() && source.ratedKva().isPresent()
                 ? Optional.of(SourceImpedance.ofPercent(
-                        supply.system(),
-                        supply.lineToNeutralVolts(),
+                        system,
+                        volts,
                         source.ratedKva().getAsDouble(),
                         percent.getAsDouble(),
                         source.xOverR().orElse(usualXOverR)))

@@ -5,7 +5,7 @@ import evenrise.model.electrical.breaker.InstantaneousBand;
 import evenrise.model.project.Circuit;
 import evenrise.model.project.Feeder;
 import evenrise.model.project.Load;
-import evenrise.model.project.Panel;
+import evenrise.model.rules.Distribution.Point;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -27,7 +27,7 @@ record TrippingDevice(
         OptionalDouble residualAmps) {
 
     /** A residual-current device of the feeder covers what is behind it, too. */
-    static TrippingDevice ofBranch(Load load, Panel panel) {
+    static TrippingDevice ofBranch(Load load, Point point) {
         boolean isByCurve = load.circuit()
                 .filter(circuit -> circuit.instantaneousRatio().isPresent()
                         || circuit.instantaneous().isPresent())
@@ -40,22 +40,22 @@ record TrippingDevice(
                 Devices.ofBranch(load).band(),
                 isByCurve,
                 true,
-                own.isPresent() ? own : residual(panel));
+                own.isPresent() ? own : residual(point));
     }
 
-    static TrippingDevice ofFeeder(Panel panel) {
+    static TrippingDevice ofFeeder(Point point) {
         return new TrippingDevice(
-                panel.id(),
-                "the feeder of panel " + Say.quoted(panel.id()),
-                Devices.ofFeeder(panel).ratedAmps(),
-                Devices.ofFeeder(panel).band(),
-                panel.feeder()
+                point.id(),
+                "the feeder of " + point.label(),
+                Devices.ofFeeder(point).ratedAmps(),
+                Devices.ofFeeder(point).band(),
+                point.feeder()
                         .flatMap(Feeder::device)
                         .filter(device -> device.curve().isPresent()
                                 && device.instantaneous().isEmpty())
                         .isPresent(),
                 false,
-                residual(panel));
+                residual(point));
     }
 
     /** Current above which it is sure to trip at once; without limit where nothing is stated of its band. */
@@ -71,7 +71,7 @@ record TrippingDevice(
         return residualAmps.isPresent() && amps >= Disconnection.RESIDUAL_RATIO * residualAmps.getAsDouble();
     }
 
-    private static OptionalDouble residual(Panel panel) {
-        return panel.feeder().map(Feeder::residualCurrentAmps).orElse(OptionalDouble.empty());
+    private static OptionalDouble residual(Point point) {
+        return point.feeder().map(Feeder::residualCurrentAmps).orElse(OptionalDouble.empty());
     }
 }

@@ -1,7 +1,6 @@
 package evenrise.model.review;
 
-import evenrise.model.electrical.Lag;
-import evenrise.model.electrical.LineAmps;
+import evenrise.model.electrical.Imbalance;
 import evenrise.model.electrical.PhaseCurrents;
 import evenrise.model.electrical.SymmetricalComponents;
 import evenrise.model.plan.Grade;
@@ -10,17 +9,16 @@ import evenrise.model.plan.Remark;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
-import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Source;
 import evenrise.model.project.SourceKind;
 import evenrise.model.project.UnbalanceLimits;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.NodeFigures;
-import evenrise.model.rules.Placement;
+import evenrise.model.rules.UseCurrents;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 
 /**
  * How unequal the line currents are, in the form of NEMA MG 1 and as symmetrical components, at full use and at idle, at
@@ -47,18 +45,15 @@ final class UnbalanceCheck implements ElectricalCheck {
 
     @Override
     public void review(Layout layout, Findings findings) {
-        PhaseSystem system = layout.project().supply().system();
-        if (system == PhaseSystem.SINGLE_PHASE) {
-            return;
-        }
         UnbalanceLimits limits = layout.project()
                 .electrical()
                 .flatMap(Electrical::unbalance)
                 .orElse(UnbalanceLimits.builder().build());
+        UseCurrents idle = UseCurrents.of(layout, Load::idleAmps);
         for (Fed fed : Fed.all(layout)) {
-            if (!fed.loads().isEmpty() && fed.limits().phases().size() > 1) {
-                review(layout, fed, limits, Load::runningAmps, "at full use", findings);
-                review(layout, fed, limits, Load::idleAmps, "at idle", findings);
+            if (!fed.seen().isEmpty() && fed.limits().phases().size() > 1) {
+                review(layout, fed, limits, layout.fullUse(), "at full use", findings);
+                review(layout, fed, limits, idle, "at idle", findings);
             }
         }
     }
@@ -67,29 +62,23 @@ final class UnbalanceCheck implements ElectricalCheck {
             Layout layout,
             Fed fed,
             UnbalanceLimits limits,
-            ToDoubleFunction<Load> amps,
+            UseCurrents use,
             String when,
             Findings findings) {
-        PhaseSystem system = layout.project().supply().system();
-        PhaseCurrents sums = new PhaseCurrents(system);
-        LineAmps lines = new LineAmps(system);
-        for (Placement each : fed.loads()) {
-            double drawn = amps.applyAsDouble(each.load());
-            sums.add(each.phases(), drawn);
-            lines.add(each.phases(), drawn, Lag.of(each.load()), each.load().harmonicRatio());
-        }
+        PhaseCurrents sums = use.running(fed.point());
+        Map<Phase, Double> lines = use.metered(fed.point());
         List<Phase> had = fed.limits().phases();
         double percent = sums.imbalance(had).percent();
-        double byPhasors = lines.imbalance(had).percent();
+        double byPhasors = Imbalance.of(had.stream().mapToDouble(lines::get).toArray()).percent();
         findings.add(new Quantity(fed.node(), "imbalance " + when, percent, "%"));
         findings.add(new Quantity(fed.node(), "imbalance by phasors " + when, byPhasors, "%"));
         for (Phase phase : had) {
             findings.add(
                     new Quantity(fed.node(), "sum of currents " + when + ", line " + phase, sums.amps(phase), "A"));
             findings.add(new Quantity(
-                    fed.node(), "line current by phasors " + when + ", line " + phase, lines.amps(phase), "A"));
+                    fed.node(), "line current by phasors " + when + ", line " + phase, lines.get(phase), "A"));
         }
-        String where = "the line currents of " + Say.node(fed.node()) + " " + when;
+        String where = "the line currents of " + fed.label() + " " + when;
         over(
                 fed.node(),
                 byPhasors,
@@ -98,12 +87,12 @@ final class UnbalanceCheck implements ElectricalCheck {
                 findings);
         String components = "";
         if (had.size() == 3) {
-            SymmetricalComponents sequences = lines.components();
+            SymmetricalComponents sequences = use.components(fed.point());
             components = "; negative sequence " + Say.percent(sequences.negativePercent()) + ", zero sequence "
                     + Say.percent(sequences.zeroPercent()) + " of the positive one";
             sequences(fed.node(), sequences, limits, where, when, findings);
-            if (fed.node().equals(NodeFigures.SUPPLY)) {
-                generator(layout, sequences, when, findings);
+            if (fed.point().parent() < 0) {
+                generator(layout, fed.point(), sequences, when, findings);
             }
         }
         if (percent > USUAL_PERCENT) {
@@ -169,32 +158,32 @@ final class UnbalanceCheck implements ElectricalCheck {
     }
 
     /** What a generator bears of negative sequence, of its rated current. */
-    private static void generator(Layout layout, SymmetricalComponents it, String when, Findings findings) {
-        Optional<Source> generator = layout.project()
-                .electrical()
-                .flatMap(Electrical::source)
+    private static void generator(
+            Layout layout, Point point, SymmetricalComponents it, String when, Findings findings) {
+        Optional<Source> generator = SourceModel.of(layout.project(), point)
+                .map(SourceModel::source)
                 .filter(source -> source.kind() == SourceKind.GENERATOR);
         if (generator.isEmpty()) {
             return;
         }
         if (generator.get().ratedKva().isEmpty()) {
-            findings.notChecked(ID, List.of(NodeFigures.SUPPLY), "electrical.source.rated_kva");
+            findings.notChecked(ID, List.of(point.id()), SourceModel.field(point) + ".rated_kva");
             return;
         }
         double rated = 1000
                 * generator.get().ratedKva().getAsDouble()
-                / (3 * layout.project().supply().lineToNeutralVolts());
+                / (3 * point.lineToNeutralVolts());
         double percent = 100 * it.negative().length() / rated;
         OptionalDouble stated = generator.get().negativeSequencePercent();
         double limit = stated.orElse(percent > MOST_MACHINES_PERCENT ? MOST_MACHINES_PERCENT : MACHINES_PERCENT);
         findings.add(new Quantity(
-                NodeFigures.SUPPLY, "negative sequence of the generator's rated current " + when, percent, "%"));
+                point.id(), "negative sequence of the generator's rated current " + when, percent, "%"));
         if (percent > limit + ROUNDING) {
             boolean breaks = stated.isPresent() || percent > MOST_MACHINES_PERCENT;
             findings.add(Remark.builder()
                     .check(ID)
                     .grade(breaks ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
-                    .place(NodeFigures.SUPPLY)
+                    .place(point.id())
                     .figure(percent)
                     .limit(limit)
                     .unit("%")

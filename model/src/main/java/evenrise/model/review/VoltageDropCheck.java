@@ -129,7 +129,7 @@ final class VoltageDropCheck implements ElectricalCheck {
     }
 
     private static double volts(Layout layout, Load load) {
-        double perAmp = Demand.voltAmpsPerAmp(layout.project(), load);
+        double perAmp = Demand.voltAmpsPerAmp(layout, load);
         return load.poles() == 3 ? perAmp / Math.sqrt(3) : perAmp;
     }
 }

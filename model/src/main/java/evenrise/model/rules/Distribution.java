@@ -1,7 +1,9 @@
 package evenrise.model.rules;
 
 import evenrise.model.electrical.TransformerDraw;
+import evenrise.model.project.Device;
 import evenrise.model.project.DistributionNode;
+import evenrise.model.project.Feeder;
 import evenrise.model.project.NodeSource;
 import evenrise.model.project.Panel;
 import evenrise.model.project.PhaseSystem;
@@ -14,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What feeds what: the supply, then the panels in the project's order, then its further nodes. A project without nodes is
@@ -46,6 +49,44 @@ public final class Distribution {
             double lineToNeutralVolts,
             Optional<TransformerDraw> transformer,
             int origin) {
+
+        /** Wiring before it: of a transformer on its primary side. */
+        public Optional<Feeder> feeder() {
+            return panel.flatMap(Panel::feeder).or(() -> node.flatMap(DistributionNode::feeder));
+        }
+
+        /** Rated rms current of each line of a panel or node. */
+        public double ratedAmps() {
+            return panel.map(Panel::ratedAmps)
+                    .orElseGet(() -> node.orElseThrow().ratedAmps());
+        }
+
+        /** Capacity of the neutral of a panel or node over that of a line. */
+        public double neutralFactor() {
+            return panel.map(Panel::neutralFactor)
+                    .orElseGet(() -> node.orElseThrow().neutralFactor());
+        }
+
+        /** What a panel or node can interrupt, where that is stated. */
+        public OptionalDouble interruptingAmps() {
+            return panel.map(Panel::interruptingAmps)
+                    .or(() -> node.map(DistributionNode::interruptingAmps))
+                    .orElse(OptionalDouble.empty());
+        }
+
+        /** What is known of a device before all that it feeds, at its own voltage. */
+        public Optional<Device> main() {
+            return panel.flatMap(Panel::main).or(() -> node.flatMap(DistributionNode::main));
+        }
+
+        public boolean isSupply() {
+            return index == SUPPLY;
+        }
+
+        /** As messages call it. */
+        public String label() {
+            return isSupply() ? "the supply" : (panel.isPresent() ? "panel " : "node ") + Say.quoted(id);
+        }
 
         /** Whether it is a source beside the supply. */
         public boolean isFurtherSource() {
@@ -100,13 +141,18 @@ public final class Distribution {
         return points.get(panels.get(panel.id()));
     }
 
+    /** The point of that name; empty where there is none. */
+    public Optional<Point> point(String id) {
+        return points.stream().filter(each -> each.id().equals(id)).findFirst();
+    }
+
     /** Places of all points, each after what feeds it. */
-    int[] topDown() {
+    public int[] topDown() {
         return topDown.clone();
     }
 
     /** Places of this point and of all that carry its current at its own voltage: up to the next transformer or source. */
-    List<Integer> onward(int from) {
+    public List<Integer> onward(int from) {
         List<Integer> path = new ArrayList<>(List.of(from));
         Point at = points.get(from);
         while (at.transformer().isEmpty() && at.parent() >= 0) {

@@ -43,6 +43,7 @@ public final class Layout {
     private final Clocks clocks;
     private List<NodeFigures> nodes;
     private NodeLoads nodeLoads;
+    private UseCurrents fullUse;
     private List<Double> worstNeutralAmps;
     private List<List<EventPeak>> eventPeaks;
     private PeakBasis peakBasis;
@@ -174,11 +175,19 @@ public final class Layout {
     }
 
     /** What each load is at each of those nodes; computed when first asked for. */
-    synchronized NodeLoads nodeLoads() {
+    public synchronized NodeLoads nodeLoads() {
         if (nodeLoads == null) {
             nodeLoads = new NodeLoads(this);
         }
         return nodeLoads;
+    }
+
+    /** What every point carries with each load at its running current, whatever the scenes; computed when first asked for. */
+    public synchronized UseCurrents fullUse() {
+        if (fullUse == null) {
+            fullUse = UseCurrents.of(this, Load::runningAmps);
+        }
+        return fullUse;
     }
 
     /**

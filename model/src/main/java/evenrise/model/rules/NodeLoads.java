@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.function.Function;
 
 /** What each load of a plan is at each node of the distribution: as it is, or as transformers pass it on. */
-final class NodeLoads {
+public final class NodeLoads {
     private static final int PHASES = Phase.values().length;
 
     private final List<List<Placement>> direct = new ArrayList<>();
@@ -22,7 +22,7 @@ final class NodeLoads {
      *
      * @param parts how much of the envelope of one of its poles is on each phase, by the phase's place
      */
-    record Seen(Placement placement, double[] parts) {
+    public record Seen(Placement placement, double[] parts) {
 
         /** What it asks of the node: one draw for all phases with the same part. */
         List<Draw> draws(InrushEnvelope envelope) {
@@ -50,7 +50,7 @@ final class NodeLoads {
      *
      * @param part of its current
      */
-    record Returned(Placement placement, Phase phase, double part) {}
+    public record Returned(Placement placement, Phase phase, double part) {}
 
     NodeLoads(Layout layout) {
         Distribution distribution = layout.distribution();
@@ -77,17 +77,17 @@ final class NodeLoads {
     }
 
     /** Loads at the node's own voltage, not behind a transformer that it feeds; in the plan's order. */
-    List<Placement> direct(int node) {
+    public List<Placement> direct(int node) {
         return direct.get(node);
     }
 
     /** All loads that the node feeds: first those at its own voltage, in the plan's order. */
-    List<Seen> seen(int node) {
+    public List<Seen> seen(int node) {
         return seen.get(node);
     }
 
     /** What returns by its neutral. */
-    List<Returned> returning(int node) {
+    public List<Returned> returning(int node) {
         return returning.get(node);
     }
 

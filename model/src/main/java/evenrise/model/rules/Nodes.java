@@ -2,18 +2,12 @@ package evenrise.model.rules;
 
 import evenrise.model.electrical.Imbalance;
 import evenrise.model.electrical.InrushEnvelope;
-import evenrise.model.electrical.Lag;
-import evenrise.model.electrical.LineAmps;
-import evenrise.model.electrical.LineSums;
-import evenrise.model.electrical.NeutralCurrent;
 import evenrise.model.electrical.PeakInrush;
 import evenrise.model.electrical.PhaseCurrents;
 import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
 import evenrise.model.rules.Distribution.Point;
-import evenrise.model.rules.NodeLoads.Returned;
 import evenrise.model.rules.NodeLoads.Seen;
-import evenrise.model.rules.SceneCurrents.InScene;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -47,12 +41,11 @@ final class Nodes {
 
     /** The supply first, then panels and nodes in the project's order. A load that fits nowhere draws nowhere. */
     List<NodeFigures> figures() {
-        List<List<LineSums>> behind = scenes.scenes().stream().map(this::behind).toList();
-        return distribution.points().stream()
-                .map(point -> figures(
-                        point,
-                        behind.stream().map(all -> all.get(point.index())).toList()))
+        List<UseCurrents> uses = scenes.scenes().stream()
+                .map(scene -> UseCurrents.of(
+                        layout, load -> scene.runningAmps().get(load.id())))
                 .toList();
+        return distribution.points().stream().map(point -> figures(point, uses)).toList();
     }
 
     /** What makes the supply's peak {@code peak}, largest first. */
@@ -85,21 +78,21 @@ final class Nodes {
         return new PeakShare(placement.id(), amps, envelope.baseAmps());
     }
 
-    private NodeFigures figures(Point point, List<LineSums> behind) {
+    private NodeFigures figures(Point point, List<UseCurrents> uses) {
         double deviation = 0;
         double percent = 0;
         double neutral = 0;
         Map<Phase, Double> running = new EnumMap<>(Phase.class);
         Map<Phase, Double> metered = new EnumMap<>(Phase.class);
-        for (int i = 0; i < behind.size(); i++) {
-            InScene scene = scenes.scenes().get(i);
-            PhaseCurrents currents = running(point, scene, behind.get(i));
+        for (int i = 0; i < uses.size(); i++) {
+            UseCurrents use = uses.get(i);
+            PhaseCurrents currents = use.running(point);
             Imbalance imbalance = currents.imbalance(had.get(point.index()));
             currents.byPhase().forEach((phase, amps) -> running.merge(phase, amps, Math::max));
-            metered(point, scene, behind.get(i)).forEach((phase, amps) -> metered.merge(phase, amps, Math::max));
+            use.metered(point).forEach((phase, amps) -> metered.merge(phase, amps, Math::max));
             percent = Math.max(percent, imbalance.percent());
-            deviation += scene.share() * imbalance.deviationAmps();
-            neutral = Math.max(neutral, neutralAmps(point, scene));
+            deviation += scenes.scenes().get(i).share() * imbalance.deviationAmps();
+            neutral = Math.max(neutral, use.neutralAmps(point));
         }
         return new NodeFigures(
                 point.id(),
@@ -109,70 +102,6 @@ final class Nodes {
                 neutral,
                 peaks(point),
                 Collections.unmodifiableMap(metered));
-    }
-
-    /** Line currents by phasors, behind transformers with their third harmonics by magnitude. */
-    private Map<Phase, Double> metered(Point point, InScene scene, LineSums behind) {
-        if (!distribution.feedsTransformers(point.index())) {
-            LineAmps lines = new LineAmps(point.system());
-            for (Placement each : loads.direct(point.index())) {
-                Load load = each.load();
-                lines.add(each.phases(), scene.runningAmps().get(load.id()), Lag.of(load), load.harmonicRatio());
-            }
-            return lines.byPhase();
-        }
-        LineSums all = direct(point, scene);
-        all.add(behind);
-        Map<Phase, Double> amps = new EnumMap<>(Phase.class);
-        point.system().phases().forEach(phase -> amps.put(phase, all.meteredAmps(phase)));
-        return amps;
-    }
-
-    private LineSums direct(Point point, InScene scene) {
-        LineSums sums = new LineSums(point.system());
-        for (Placement each : loads.direct(point.index())) {
-            Load load = each.load();
-            sums.add(each.phases(), scene.runningAmps().get(load.id()), Lag.of(load), load.harmonicRatio());
-        }
-        return sums;
-    }
-
-    private PhaseCurrents running(Point point, InScene scene, LineSums behind) {
-        PhaseCurrents running = new PhaseCurrents(point.system());
-        for (Placement each : loads.direct(point.index())) {
-            running.add(each.phases(), scene.runningAmps().get(each.id()));
-        }
-        if (distribution.feedsTransformers(point.index())) {
-            point.system().phases().forEach(phase -> running.add(List.of(phase), behind.runningAmps(phase)));
-        }
-        return running;
-    }
-
-    private double neutralAmps(Point point, InScene scene) {
-        NeutralCurrent neutral = new NeutralCurrent(point.system());
-        for (Returned each : loads.returning(point.index())) {
-            Load load = each.placement().load();
-            double amps = each.part() * scene.runningAmps().get(load.id());
-            neutral.add(each.phase(), amps, Lag.of(load), load.harmonicRatio());
-        }
-        return neutral.amps();
-    }
-
-    /** What the transformers of each point draw from it in a scene; nothing where there are none. */
-    private List<LineSums> behind(InScene scene) {
-        List<LineSums> drawn = new ArrayList<>();
-        distribution.points().forEach(point -> drawn.add(new LineSums(point.system())));
-        int[] topDown = distribution.topDown();
-        for (int i = topDown.length - 1; i >= 0; i--) {
-            Point point = distribution.points().get(topDown[i]);
-            if (point.transformer().isPresent()) {
-                LineSums fed = direct(point, scene);
-                fed.add(drawn.get(point.index()));
-                LineSums upstream = point.transformer().get().running(fed);
-                distribution.onward(point.parent()).forEach(at -> drawn.get(at).add(upstream));
-            }
-        }
-        return drawn;
     }
 
     private List<PhasePeak> peaks(Point point) {
