@@ -43,7 +43,9 @@ public record DistributionNode(
         @Field(meaning = "The source that the node is: a supply beside the supply, on the same clock", optional = true)
         Optional<NodeSource> source,
 
-        @Field(meaning = "Wiring between what feeds it and the node; of a transformer on its primary side", optional = true)
+        @Field(
+                meaning = "Wiring between what feeds it and the node; of a transformer on its primary side",
+                optional = true)
         Optional<Feeder> feeder,
 
         @Field(

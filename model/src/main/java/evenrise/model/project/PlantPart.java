@@ -81,9 +81,12 @@ public enum PlantPart {
                 .toList();
     }
 
-    /** Parts of a project that the electrical review does not understand yet. */
-    public static List<PlantPart> beyondReview(Project project) {
-        return beyondEvents(project);
+    /** Those of {@code some} that a project uses. */
+    public static List<PlantPart> used(Project project, Set<PlantPart> some) {
+        return Stream.of(values())
+                .filter(some::contains)
+                .filter(part -> part.isUsed.test(project))
+                .toList();
     }
 
     /** Their words in a row. */

@@ -108,7 +108,8 @@ final class BreakerTripCheck implements ElectricalCheck {
                     ? FaultLoops.needs(layout.project())
                     : !loops.get().knowsOriginOf(panel.get())
                             ? loops.get().needs(panel.get())
-                    : (FaultLoops.isKnown(panel.get()) ? "circuit" : "feeder") + ".cable and its protective_size";
+                            : (FaultLoops.isKnown(panel.get()) ? "circuit" : "feeder")
+                                    + ".cable and its protective_size";
             return FaultCure.later(
                     TrippingDevice.ofBranch(load, panel.get()),
                     loops.flatMap(known -> known.ofBranch(load, panel.get())),

@@ -41,7 +41,8 @@ final class Devices {
          * @param primaryOverSecondary current that it sees of one behind the transformer
          */
         Rated seenThrough(double primaryOverSecondary) {
-            return new Rated(place, label + " (by currents behind its transformer)", ratedAmps / primaryOverSecondary, band);
+            return new Rated(
+                    place, label + " (by currents behind its transformer)", ratedAmps / primaryOverSecondary, band);
         }
 
         /** Its rating and its range, in words. */

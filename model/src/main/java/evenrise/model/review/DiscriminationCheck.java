@@ -68,28 +68,26 @@ final class DiscriminationCheck implements ElectricalCheck {
     /** Devices of a point that feeds others, at its own voltage; of the supply its main. */
     private static List<Devices.Rated> feeding(Layout layout, Point point) {
         return stated(
-                point.isSupply()
-                        ? List.of(Devices.ofSupply(layout.project().supply()))
-                        : Devices.before(point));
+                point.isSupply() ? List.of(Devices.ofSupply(layout.project().supply())) : Devices.before(point));
     }
 
     /** Devices of what a point feeds, at its own voltage: of a transformer the one on its primary side. */
     private static List<Devices.Rated> behind(Layout layout, Point point) {
         return layout.distribution().points().stream()
                 .filter(each -> each.parent() == point.index())
-                .flatMap(each -> stated(
-                        each.transformer().isPresent() ? List.of(Devices.ofFeeder(each)) : Devices.before(each))
-                        .stream())
+                .flatMap(each ->
+                        stated(each.transformer().isPresent() ? List.of(Devices.ofFeeder(each)) : Devices.before(each))
+                                .stream())
                 .toList();
     }
 
     /** The device before a transformer and the first ones behind it, whose currents it sees by {@link #seenAtMost}. */
     private static void throughTransformer(Layout layout, Point point, OptionalDouble fault, Findings findings) {
         List<Devices.Rated> own = stated(Devices.ofMain(point).stream().toList());
-        stated(List.of(Devices.ofFeeder(point))).forEach(primary -> largest(
-                        (own.isEmpty() ? behind(layout, point) : own).stream())
-                .ifPresent(secondary ->
-                        review(layout, primary.seenThrough(seenAtMost(point)), secondary, fault, findings)));
+        stated(List.of(Devices.ofFeeder(point)))
+                .forEach(primary -> largest((own.isEmpty() ? behind(layout, point) : own).stream())
+                        .ifPresent(secondary ->
+                                review(layout, primary.seenThrough(seenAtMost(point)), secondary, fault, findings)));
     }
 
     /**
@@ -98,7 +96,10 @@ final class DiscriminationCheck implements ElectricalCheck {
      */
     private static double seenAtMost(Point point) {
         double ratio = point.transformer().orElseThrow().ratio();
-        return switch (point.node().flatMap(DistributionNode::transformer).orElseThrow().connection()) {
+        return switch (point.node()
+                .flatMap(DistributionNode::transformer)
+                .orElseThrow()
+                .connection()) {
             case WYE_WYE -> ratio;
             case DELTA_WYE -> 2 / Math.sqrt(3) * ratio;
             case SINGLE -> point.system() == PhaseSystem.SPLIT_PHASE ? 2 * ratio : ratio;

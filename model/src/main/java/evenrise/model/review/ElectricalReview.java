@@ -3,9 +3,10 @@ package evenrise.model.review;
 import evenrise.model.plan.Plan;
 import evenrise.model.plan.Review;
 import evenrise.model.project.Electrical;
+import evenrise.model.project.Load;
 import evenrise.model.project.PlantPart;
+import evenrise.model.rules.Distribution;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.NodeFigures;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -42,7 +43,7 @@ public final class ElectricalReview {
             new RotationCheck(),
             new ServiceCheck());
 
-    /** Stands for all checks where a plant has parts that none of them understands. */
+    /** What is said of parts of a plant that events do not understand yet. */
     private static final String PLANT = "plant";
 
     private ElectricalReview() {}
@@ -51,39 +52,49 @@ public final class ElectricalReview {
         return of(layout, Optional.empty());
     }
 
-    /** Every check is made for one supply with panels and one command: with more none says anything, and that is said. */
-    private static Review notMade(Layout layout, List<PlantPart> beyond) {
-        List<String> places = Stream.concat(Stream.of(NodeFigures.SUPPLY), Findings.loadsAndPanels(layout).stream())
+    /** A check of a plan with parts that it does not understand says nothing, and that is said. */
+    private static void review(ElectricalCheck check, Layout layout, Findings findings) {
+        List<PlantPart> beyond = PlantPart.used(layout.project(), check.beyond());
+        if (beyond.isEmpty()) {
+            check.review(layout, findings);
+        } else {
+            findings.notCheckedAnywhere(
+                    check.id(), Findings.PLANT, places(layout), "a check that understands " + PlantPart.listed(beyond));
+        }
+    }
+
+    private static List<String> places(Layout layout) {
+        return Stream.concat(
+                        layout.project().loads().stream().map(Load::id),
+                        layout.distribution().points().stream().map(Distribution.Point::id))
                 .toList();
-        Findings findings = new Findings();
-        String parts = "checks that understand " + PlantPart.listed(beyond)
-                + "; no electrical check is made, nor a peak when something happens worked out, nor the hard rule event-inrush"
-                + " judged";
-        findings.notCheckedAnywhere(PLANT, Findings.PLANT, places, parts);
-        return Review.builder()
-                .practice(layout.project().electrical().flatMap(Electrical::practice))
-                .remarks(findings.remarks())
-                .quantities(findings.quantities())
-                .checks(List.of(findings.count(PLANT)))
-                .build();
+    }
+
+    private static void events(Layout layout, Findings findings) {
+        List<PlantPart> beyond = PlantPart.beyondEvents(layout.project());
+        if (!beyond.isEmpty()) {
+            findings.notCheckedAnywhere(
+                    PLANT,
+                    Findings.PLANT,
+                    places(layout),
+                    "events that understand " + PlantPart.listed(beyond)
+                            + "; no peak when something happens is worked out, nor the hard rule event-inrush judged");
+        }
     }
 
     /** @param earlier plan that a motor's rotation is held against, too */
     public static Review of(Layout layout, Optional<Plan> earlier) {
-        List<PlantPart> beyond = PlantPart.beyondReview(layout.project());
-        if (!beyond.isEmpty()) {
-            return notMade(layout, beyond);
-        }
         Findings findings = new Findings();
-        ALL.forEach(check -> check.review(layout, findings));
+        ALL.forEach(check -> review(check, layout, findings));
+        events(layout, findings);
         earlier.ifPresent(plan -> RotationCheck.against(plan, layout, findings));
         return Review.builder()
                 .practice(layout.project().electrical().flatMap(Electrical::practice))
                 .remarks(findings.remarks())
                 .quantities(findings.quantities())
-                .checks(ALL.stream()
-                        .filter(ElectricalCheck::judges)
-                        .map(check -> findings.count(check.id()))
+                .checks(Stream.concat(
+                                ALL.stream().filter(ElectricalCheck::judges).map(ElectricalCheck::id), Stream.of(PLANT))
+                        .map(findings::count)
                         .filter(count -> count.made() + count.notMade() > 0)
                         .toList())
                 .build();

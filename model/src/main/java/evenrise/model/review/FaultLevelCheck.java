@@ -68,12 +68,7 @@ final class FaultLevelCheck implements ElectricalCheck {
             OptionalDouble least = levels.leastToNeutral(point);
             greatest(point, "greatest fault current", levels.greatest(point), levels, findings);
             if (!point.isSupply()) {
-                greatest(
-                        point,
-                        "greatest fault current to neutral",
-                        levels.greatestToNeutral(point),
-                        levels,
-                        findings);
+                greatest(point, "greatest fault current to neutral", levels.greatestToNeutral(point), levels, findings);
             }
             least.ifPresent(amps -> least(point, amps, levels, findings));
             shown.add((point.isSupply() ? point.label() : Say.quoted(point.id())) + " "

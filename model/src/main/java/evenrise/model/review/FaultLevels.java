@@ -57,8 +57,7 @@ final class FaultLevels {
     /** Empty where too little is stated of every source. */
     static Optional<FaultLevels> of(Project project) {
         FaultLevels levels = new FaultLevels(project);
-        return levels.distribution.points().stream()
-                        .anyMatch(point -> point.parent() < 0 && levels.knows(point))
+        return levels.distribution.points().stream().anyMatch(point -> point.parent() < 0 && levels.knows(point))
                 ? Optional.of(levels)
                 : Optional.empty();
     }
@@ -109,8 +108,11 @@ final class FaultLevels {
 
     double greatestToNeutral(Point point) {
         Impedance ohms = hasOwnLine(point)
-                ? stiff(parent(point)).orElseThrow().leg().assumed().plus(cold(point)
-                        .times(1 + 1 / point.neutralFactor()))
+                ? stiff(parent(point))
+                        .orElseThrow()
+                        .leg()
+                        .assumed()
+                        .plus(cold(point).times(1 + 1 / point.neutralFactor()))
                 : stiff(point).orElseThrow().leg().assumed();
         return model(point).voltageFactor() * point.lineToNeutralVolts() / ohms.magnitudeOhms();
     }
@@ -159,9 +161,8 @@ final class FaultLevels {
 
     /** Impedance of a transformer on its secondary side, its windings and the cable behind them, cold or warm. */
     private Optional<Before> own(Point point, boolean isStiff) {
-        double ratio = isStiff
-                ? SourceModel.leastTransformerRatio(practice)
-                : SourceModel.mostTransformerRatio(practice);
+        double ratio =
+                isStiff ? SourceModel.leastTransformerRatio(practice) : SourceModel.mostTransformerRatio(practice);
         Transformer it = point.node().flatMap(DistributionNode::transformer).orElseThrow();
         if (it.ratedKva().isEmpty() || it.impedancePercent().isEmpty()) {
             return Optional.empty();
@@ -239,9 +240,12 @@ final class FaultLevels {
      * what one of all lines does, as positive and negative sequence pass and zero sequence does not: (Z1 + Z2 + 0)/3.
      */
     private Before through(Point point, Before primary, Before own) {
-        double squared =
-                point.transformer().orElseThrow().ratio() * point.transformer().orElseThrow().ratio();
-        return switch (point.node().flatMap(DistributionNode::transformer).orElseThrow().connection()) {
+        double squared = point.transformer().orElseThrow().ratio()
+                * point.transformer().orElseThrow().ratio();
+        return switch (point.node()
+                .flatMap(DistributionNode::transformer)
+                .orElseThrow()
+                .connection()) {
             case WYE_WYE ->
                 new Before(
                         primary.leg().times(squared).plus(own.leg()),
@@ -302,7 +306,9 @@ final class FaultLevels {
         for (Point at = point; at.parent() >= 0; at = parent(at)) {
             if (at.transformer().isPresent()) {
                 return ", transformers at " + Decimals.toThousandths(ratio) + " of their impedance"
-                        + (stiff(point).orElseThrow().leg().isKnown() ? "" : ", unstated X/R of transformers taken as 3");
+                        + (stiff(point).orElseThrow().leg().isKnown()
+                                ? ""
+                                : ", unstated X/R of transformers taken as 3");
             }
         }
         return "";

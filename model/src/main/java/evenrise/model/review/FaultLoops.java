@@ -68,9 +68,8 @@ final class FaultLoops {
 
     private static String needs(Project project, Optional<FaultLevels> levels, Optional<Point> point) {
         Optional<Point> source = point.flatMap(it -> levels.map(known -> top(known, it)));
-        Optional<SourceModel> model = source.isPresent()
-                ? SourceModel.of(project, source.get())
-                : SourceModel.of(project);
+        Optional<SourceModel> model =
+                source.isPresent() ? SourceModel.of(project, source.get()) : SourceModel.of(project);
         boolean isBeside = source.isPresent() && !source.get().isSupply();
         if (model.filter(FaultLoops::isUtility).isPresent()) {
             return (isBeside ? "source.behind" : "electrical.source") + ".fault_loop_ohm";
@@ -141,7 +140,9 @@ final class FaultLoops {
         return atOrigin(origin(point)).map(origin -> {
             double ohms = origin.with(conductors);
             return new Loop(
-                    ohms, FaultCurrent.LEAST_VOLTAGE_FACTOR * point.lineToNeutralVolts() / ohms, point.lineToNeutralVolts());
+                    ohms,
+                    FaultCurrent.LEAST_VOLTAGE_FACTOR * point.lineToNeutralVolts() / ohms,
+                    point.lineToNeutralVolts());
         });
     }
 

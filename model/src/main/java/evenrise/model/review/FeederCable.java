@@ -23,8 +23,7 @@ record FeederCable(Run run, Carrying carrying, Duty duty, double neutralFactor, 
         Duty duty = ConductorCheck.feeder(layout, point);
         return Run.of(layout.project(), cable.get(), duty.breakerAmps())
                 .flatMap(run -> Sizing.carrying(run, duty)
-                        .map(carrying ->
-                                new FeederCable(
+                        .map(carrying -> new FeederCable(
                                 run,
                                 carrying,
                                 duty,

@@ -37,7 +37,8 @@ final class Feeders {
     static Map<String, Impedance> impedances(Layout layout) {
         Map<String, Impedance> known = new LinkedHashMap<>();
         for (Panel panel : layout.project().panels()) {
-            run(layout.project(), layout.distribution().of(panel)).ifPresent(run -> known.put(panel.id(), run.impedance()));
+            run(layout.project(), layout.distribution().of(panel))
+                    .ifPresent(run -> known.put(panel.id(), run.impedance()));
         }
         return known;
     }

@@ -21,7 +21,8 @@ record Level(PhaseSystem system, double lineToNeutralVolts) {
         return layout.placement(load.id())
                 .flatMap(Placement::panel)
                 .or(() -> layout.project().panels().stream()
-                        .filter(panel -> load.panels().isEmpty() || load.panels().contains(panel.id()))
+                        .filter(panel ->
+                                load.panels().isEmpty() || load.panels().contains(panel.id()))
                         .filter(panel -> suits(load, layout.distribution().of(panel)))
                         .findFirst())
                 .map(panel -> of(layout.distribution().of(panel)))

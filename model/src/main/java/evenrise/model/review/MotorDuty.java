@@ -9,7 +9,6 @@ import evenrise.model.project.Equipment;
 import evenrise.model.project.Load;
 import evenrise.model.project.Motor;
 import evenrise.model.project.Practice;
-import evenrise.model.project.Project;
 import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import java.util.Optional;
@@ -100,7 +99,8 @@ record MotorDuty(Load load, Motor motor, int count, OptionalDouble fullLoadAmps)
             return motor.nameplateAmps();
         }
         boolean hasTable = motor.horsepower().isPresent()
-                && layout.project().electrical().flatMap(Electrical::practice).stream().anyMatch(Practice.NEC::equals);
+                && layout.project().electrical().flatMap(Electrical::practice).stream()
+                        .anyMatch(Practice.NEC::equals);
         OptionalDouble table = !hasTable
                 ? OptionalDouble.empty()
                 : load.poles() == 3

@@ -78,8 +78,9 @@ final class MotorFeederCheck implements ElectricalCheck {
         boolean isFullyRated = panel.feeder().map(Feeder::fullyRated).orElse(false);
         Map<Phase, MotorFeeder> lines = new EnumMap<>(Phase.class);
         panel.system().phases().forEach(phase -> lines.put(phase, new MotorFeeder()));
-        behindTransformers(layout, panel).forEach((phase, amps) -> lines.get(phase)
-                .addOther(amps, ContinuousLoad.necAmps(amps, true, isFullyRated)));
+        behindTransformers(layout, panel)
+                .forEach((phase, amps) ->
+                        lines.get(phase).addOther(amps, ContinuousLoad.necAmps(amps, true, isFullyRated)));
         for (Placement each : layout.nodeLoads().direct(panel.index())) {
             Optional<MotorDuty> motor = MotorDuty.of(layout, each.load());
             each.phases().stream()

@@ -7,6 +7,7 @@ import evenrise.model.plan.Remark;
 import evenrise.model.project.DipCriterion;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Panel;
+import evenrise.model.project.PlantPart;
 import evenrise.model.project.RideThrough;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * A motor that starts in service, across the line, while everything else is in full use: its branch breaker, the peak at
@@ -27,6 +29,11 @@ final class MotorServiceCheck implements ElectricalCheck {
     @Override
     public String id() {
         return ID;
+    }
+
+    @Override
+    public Set<PlantPart> beyond() {
+        return Set.of(PlantPart.NODES, PlantPart.FED_FROM);
     }
 
     @Override

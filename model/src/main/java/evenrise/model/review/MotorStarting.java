@@ -36,8 +36,7 @@ record MotorStarting(String motor, Phase phase, double amps) {
             for (Phase phase : phases(seen)) {
                 if (lockedRotor.isPresent()) {
                     double part = seen.parts()[phase.ordinal()];
-                    double amps =
-                            running.get(phase) - part * useAmps(each.load()) + part * lockedRotor.getAsDouble();
+                    double amps = running.get(phase) - part * useAmps(each.load()) + part * lockedRotor.getAsDouble();
                     worst = worst == null || amps > worst.amps() ? new MotorStarting(each.id(), phase, amps) : worst;
                 }
             }
@@ -62,8 +61,7 @@ record MotorStarting(String motor, Phase phase, double amps) {
                         .filter(each ->
                                 motors.stream().anyMatch(motor -> phases(motor).contains(each.getKey())))
                         .max(Map.Entry.comparingByValue())
-                        .map(most -> new MotorStarting(
-                                motors.get(0).placement().id(), most.getKey(), most.getValue()));
+                        .map(most -> new MotorStarting(motors.get(0).placement().id(), most.getKey(), most.getValue()));
     }
 
     static OptionalDouble lockedRotorAmps(Layout layout, Placement placement) {

@@ -26,7 +26,8 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
 
     @Override
     public void review(Layout layout, Findings findings) {
-        // A third harmonic of k times the line current I beside a fundamental of I: the rms current is taken as √(1 + k²)·I.
+        // A third harmonic of k times the line current I beside a fundamental of I: the rms current is taken as √(1 +
+        // k²)·I.
         Uses uses = new Uses(
                 layout.fullUse(),
                 UseCurrents.of(layout, Load::idleAmps),

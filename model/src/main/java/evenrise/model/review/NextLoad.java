@@ -83,7 +83,8 @@ public final class NextLoad {
 
     private List<Place> in(Panel panel, int poles, Room.All rooms) {
         SlotLayout geometry = layout.index().slotsOf(panel);
-        boolean countsFeeder = FeederCable.of(layout, layout.distribution().of(panel)).isPresent();
+        boolean countsFeeder =
+                FeederCable.of(layout, layout.distribution().of(panel)).isPresent();
         Set<Integer> taken = new HashSet<>(panel.reservedSlots());
         layout.in(panel).forEach(each -> taken.addAll(each.slots()));
         List<Place> places = new ArrayList<>();

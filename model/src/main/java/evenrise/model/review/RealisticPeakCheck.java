@@ -4,11 +4,13 @@ import evenrise.model.electrical.Impedance;
 import evenrise.model.electrical.source.SharedSource;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.RangePeak;
+import evenrise.model.project.PlantPart;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The peak that the source's and the feeders' impedance leaves of each node's peak, at nominal voltage and over the voltage range. */
 final class RealisticPeakCheck implements ElectricalCheck {
@@ -22,6 +24,11 @@ final class RealisticPeakCheck implements ElectricalCheck {
     @Override
     public boolean judges() {
         return false;
+    }
+
+    @Override
+    public Set<PlantPart> beyond() {
+        return Set.of(PlantPart.NODES, PlantPart.FED_FROM);
     }
 
     @Override

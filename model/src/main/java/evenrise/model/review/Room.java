@@ -72,18 +72,13 @@ final class Room {
         this(
                 point,
                 use.running(point),
-                WorstNeutral.of(NeutralUse.shares(
-                        point, layout.nodeLoads().returning(point.index()))),
+                WorstNeutral.of(NeutralUse.shares(point, layout.nodeLoads().returning(point.index()))),
                 lineLimits,
                 neutralLimits);
     }
 
     private Room(
-            Point point,
-            PhaseCurrents lines,
-            WorstNeutral neutral,
-            List<Limit> lineLimits,
-            List<Limit> neutralLimits) {
+            Point point, PhaseCurrents lines, WorstNeutral neutral, List<Limit> lineLimits, List<Limit> neutralLimits) {
         this.point = point;
         this.lines = lines;
         this.neutral = neutral;
@@ -162,8 +157,8 @@ final class Room {
         if (point.transformer().isEmpty()) {
             lines.addAll(feederLimits(layout, point));
             FeederCable.of(layout, point)
-                    .ifPresent(cable ->
-                            neutrals.add(new Limit("the neutral of the feeder's cable", cable.neutralAmps())));
+                    .ifPresent(
+                            cable -> neutrals.add(new Limit("the neutral of the feeder's cable", cable.neutralAmps())));
         }
         return new Room(layout, point, use, lines, neutrals);
     }

@@ -63,7 +63,8 @@ final class ServiceCheck implements ElectricalCheck {
     /** The panels whose feeder limits nothing here, since its cable is not stated or has no table. */
     private static String unstated(Layout layout) {
         List<String> bare = layout.project().panels().stream()
-                .filter(panel -> FeederCable.of(layout, layout.distribution().of(panel)).isEmpty())
+                .filter(panel ->
+                        FeederCable.of(layout, layout.distribution().of(panel)).isEmpty())
                 .map(panel -> Say.quoted(panel.id()))
                 .toList();
         String shown = bare.stream().limit(NAMED).collect(Collectors.joining(", "));
@@ -74,8 +75,7 @@ final class ServiceCheck implements ElectricalCheck {
     private static void figures(Layout layout, Fed fed, Room room, Findings findings) {
         double demand = fed.seen().stream()
                 .map(NodeLoads.Seen::placement)
-                .mapToDouble(
-                        each -> each.load().runningAmps() * Demand.voltAmpsPerAmp(layout, each.load()) / 1000)
+                .mapToDouble(each -> each.load().runningAmps() * Demand.voltAmpsPerAmp(layout, each.load()) / 1000)
                 .sum();
         double limit = room.line().amps();
         findings.add(new Quantity(fed.node(), "demand", demand, "kVA"));

@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
 final class SourceModel {
     /** Usual of a transformer (assumption). */
     static final double TRANSFORMER_X_OVER_R = 3;
+
     private static final String SUPPLY_FIELD = "electrical.source";
     private static final String NODE_FIELD = "source.behind";
     private static final double UTILITY_X_OVER_R = 5;
@@ -152,10 +153,7 @@ final class SourceModel {
     private Optional<Impedance> network(double xOverR) {
         return source.faultAmps().isPresent()
                 ? Optional.of(SourceImpedance.ofFault(
-                        system,
-                        volts,
-                        source.faultAmps().getAsDouble(),
-                        xOverR))
+                        system, volts, source.faultAmps().getAsDouble(), xOverR))
                 : Optional.empty();
     }
 

@@ -59,17 +59,13 @@ final class UnbalanceCheck implements ElectricalCheck {
     }
 
     private static void review(
-            Layout layout,
-            Fed fed,
-            UnbalanceLimits limits,
-            UseCurrents use,
-            String when,
-            Findings findings) {
+            Layout layout, Fed fed, UnbalanceLimits limits, UseCurrents use, String when, Findings findings) {
         PhaseCurrents sums = use.running(fed.point());
         Map<Phase, Double> lines = use.metered(fed.point());
         List<Phase> had = fed.limits().phases();
         double percent = sums.imbalance(had).percent();
-        double byPhasors = Imbalance.of(had.stream().mapToDouble(lines::get).toArray()).percent();
+        double byPhasors =
+                Imbalance.of(had.stream().mapToDouble(lines::get).toArray()).percent();
         findings.add(new Quantity(fed.node(), "imbalance " + when, percent, "%"));
         findings.add(new Quantity(fed.node(), "imbalance by phasors " + when, byPhasors, "%"));
         for (Phase phase : had) {
@@ -170,14 +166,12 @@ final class UnbalanceCheck implements ElectricalCheck {
             findings.notChecked(ID, List.of(point.id()), SourceModel.field(point) + ".rated_kva");
             return;
         }
-        double rated = 1000
-                * generator.get().ratedKva().getAsDouble()
-                / (3 * point.lineToNeutralVolts());
+        double rated = 1000 * generator.get().ratedKva().getAsDouble() / (3 * point.lineToNeutralVolts());
         double percent = 100 * it.negative().length() / rated;
         OptionalDouble stated = generator.get().negativeSequencePercent();
         double limit = stated.orElse(percent > MOST_MACHINES_PERCENT ? MOST_MACHINES_PERCENT : MACHINES_PERCENT);
-        findings.add(new Quantity(
-                point.id(), "negative sequence of the generator's rated current " + when, percent, "%"));
+        findings.add(
+                new Quantity(point.id(), "negative sequence of the generator's rated current " + when, percent, "%"));
         if (percent > limit + ROUNDING) {
             boolean breaks = stated.isPresent() || percent > MOST_MACHINES_PERCENT;
             findings.add(Remark.builder()

@@ -8,6 +8,7 @@ import evenrise.model.plan.Remark;
 import evenrise.model.project.DipCriterion;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Panel;
+import evenrise.model.project.PlantPart;
 import evenrise.model.project.SourceKind;
 import evenrise.model.review.DipVerdict.Way;
 import evenrise.model.rules.Layout;
@@ -17,6 +18,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -30,6 +32,11 @@ final class VoltageDipCheck implements ElectricalCheck {
     @Override
     public String id() {
         return ID;
+    }
+
+    @Override
+    public Set<PlantPart> beyond() {
+        return Set.of(PlantPart.NODES, PlantPart.FED_FROM, PlantPart.SYSTEMS);
     }
 
     @Override

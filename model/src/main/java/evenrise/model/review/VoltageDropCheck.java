@@ -10,6 +10,7 @@ import evenrise.model.plan.Remark;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
+import evenrise.model.project.PlantPart;
 import evenrise.model.project.Practice;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
@@ -18,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * Steady voltage drop at full use from the supply to each load: the feeder's by phasors of what the plan puts on each phase,
@@ -32,6 +34,11 @@ final class VoltageDropCheck implements ElectricalCheck {
     @Override
     public String id() {
         return ID;
+    }
+
+    @Override
+    public Set<PlantPart> beyond() {
+        return Set.of(PlantPart.NODES, PlantPart.FED_FROM);
     }
 
     @Override

@@ -8,7 +8,6 @@ import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
 import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.NodeLoads.Seen;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -42,8 +41,7 @@ final class Nodes {
     /** The supply first, then panels and nodes in the project's order. A load that fits nowhere draws nowhere. */
     List<NodeFigures> figures() {
         List<UseCurrents> uses = scenes.scenes().stream()
-                .map(scene -> UseCurrents.of(
-                        layout, load -> scene.runningAmps().get(load.id())))
+                .map(scene -> UseCurrents.of(layout, load -> scene.runningAmps().get(load.id())))
                 .toList();
         return distribution.points().stream().map(point -> figures(point, uses)).toList();
     }
