@@ -3,8 +3,7 @@ package evenrise.model.file;
 import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import evenrise.model.contract.Field;
 import evenrise.model.plan.Cautions;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,24 +15,42 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** What a run has written into a folder: names and hashes. What cannot be read as one names nothing. */
-record FileManifest(List<Entry> entries) {
+record FileManifest(
+        @Field(meaning = "Name and version of this format", atLeast = 1)
+        String format,
+
+        @Field(meaning = "What whoever uses these files has to know")
+        List<String> cautions,
+
+        @Field(meaning = "What the last run has written into this folder")
+        List<Entry> files) {
+    static final String FORMAT = "evenrise-files/1";
+
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final Pattern PLAIN_NAME = Pattern.compile("[^/\\\\:\\x00-\\x1f]{1,255}");
 
-    /**
-     * One file.
-     *
-     * @param name in the folder
-     * @param sha256 of its bytes, hexadecimal
-     * @param temporary name that it has until the run is finished; empty afterwards
-     */
-    record Entry(String name, String sha256, String temporary) {}
+    /** One file. */
+    record Entry(
+            @Field(meaning = "Name in the folder", atLeast = 1)
+            String name,
+
+            @Field(meaning = "SHA-256 of its bytes, hexadecimal")
+            String sha256,
+
+            @Field(meaning = "Name that it has until the run is finished", optional = true)
+            Optional<String> temporary) {}
 
     FileManifest {
-        entries = List.copyOf(entries);
+        cautions = List.copyOf(cautions);
+        files = List.copyOf(files);
+    }
+
+    FileManifest(List<Entry> files) {
+        this(FORMAT, Cautions.ALL, files);
     }
 
     static FileManifest read(Path file) throws IOException {
@@ -43,12 +60,13 @@ record FileManifest(List<Entry> entries) {
                 Entry entry = new Entry(
                         each.path("name").asText(),
                         each.path("sha256").asText(),
-                        each.path("temporary").asText());
+                        Optional.of(each.path("temporary").asText()).filter(name -> !name.isEmpty()));
                 boolean isPlain = PLAIN_NAME.matcher(entry.name()).matches()
                         && !entry.name().equals("..")
                         && !entry.name().equals(".")
-                        && (entry.temporary().isEmpty()
-                                || PLAIN_NAME.matcher(entry.temporary()).matches());
+                        && entry.temporary()
+                                .map(name -> PLAIN_NAME.matcher(name).matches())
+                                .orElse(true);
                 if (isPlain) { // Names that lead out of the folder are not from here.
                     entries.add(entry);
                 }
@@ -58,27 +76,18 @@ record FileManifest(List<Entry> entries) {
     }
 
     void write(Path file) throws WriteFailed {
-        ObjectNode root = MAPPER.createObjectNode().put("format", "evenrise-files/1");
-        Cautions.ALL.forEach(root.putArray("cautions")::add);
-        ArrayNode files = root.putArray("files");
-        for (Entry each : entries) {
-            ObjectNode entry = files.addObject().put("name", each.name()).put("sha256", each.sha256());
-            if (!each.temporary().isEmpty()) {
-                entry.put("temporary", each.temporary());
-            }
-        }
-        WholeFile.write(file, root.toPrettyString() + "\n");
+        WholeFile.write(file, FileText.of(this, Format.JSON));
     }
 
     FileManifest withoutTemporaries() {
-        return new FileManifest(entries.stream()
-                .map(each -> new Entry(each.name(), each.sha256(), ""))
+        return new FileManifest(files.stream()
+                .map(each -> new Entry(each.name(), each.sha256(), Optional.empty()))
                 .toList());
     }
 
     Map<String, String> hashes() {
         Map<String, String> hashes = new LinkedHashMap<>();
-        entries.forEach(each -> hashes.put(each.name(), each.sha256()));
+        files.forEach(each -> hashes.put(each.name(), each.sha256()));
         return hashes;
     }
 

@@ -9,6 +9,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Files of one run that belong together in a folder: all of them are there, or all of the earlier run's. New files are
@@ -73,13 +74,13 @@ public final class FileSet {
                     entries.add(new FileManifest.Entry(
                             each.getKey(),
                             FileManifest.hash(each.getValue()),
-                            temporary.getFileName().toString()));
+                            Optional.of(temporary.getFileName().toString())));
                     Temporary.write(temporary, each.getValue(), target);
                 }
                 new FileManifest(entries).write(folder.resolve(COMMITTED));
             } catch (IOException e) {
                 for (FileManifest.Entry each : entries) {
-                    Files.deleteIfExists(folder.resolve(each.temporary()));
+                    Files.deleteIfExists(folder.resolve(each.temporary().orElseThrow()));
                 }
                 throw e;
             }
@@ -102,14 +103,14 @@ public final class FileSet {
         }
         FileManifest done = FileManifest.read(committed);
         FileManifest earlier = FileManifest.read(folder.resolve(MANIFEST));
-        for (FileManifest.Entry each : done.entries()) {
-            Path temporary = folder.resolve(each.temporary());
-            if (Files.exists(temporary)) {
+        for (FileManifest.Entry each : done.files()) {
+            Path temporary = folder.resolve(each.temporary().orElse(""));
+            if (each.temporary().isPresent() && Files.exists(temporary)) {
                 Temporary.move(temporary, folder.resolve(each.name()));
             }
         }
         Map<String, String> kept = done.hashes();
-        for (FileManifest.Entry each : earlier.entries()) {
+        for (FileManifest.Entry each : earlier.files()) {
             Path file = folder.resolve(each.name());
             boolean isLeft = !kept.containsKey(each.name()) && Files.exists(file);
             if (isLeft && FileManifest.hash(file).equals(each.sha256())) {

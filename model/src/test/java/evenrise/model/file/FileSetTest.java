@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -83,8 +84,8 @@ class FileSetTest {
         Files.writeString(folder.resolve(".b.txt.7-x.tmp"), "newer b");
         Files.writeString(folder.resolve("a.txt"), "newer a");
         new FileManifest(List.of(
-                        new FileManifest.Entry("a.txt", hash("newer a"), ".a.txt.7-x.tmp"),
-                        new FileManifest.Entry("b.txt", hash("newer b"), ".b.txt.7-x.tmp")))
+                        new FileManifest.Entry("a.txt", hash("newer a"), Optional.of(".a.txt.7-x.tmp")),
+                        new FileManifest.Entry("b.txt", hash("newer b"), Optional.of(".b.txt.7-x.tmp"))))
                 .write(folder.resolve(FileSet.COMMITTED));
 
         FileSet.recover(folder);

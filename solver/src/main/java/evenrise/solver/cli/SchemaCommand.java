@@ -1,6 +1,6 @@
 package evenrise.solver.cli;
 
-import evenrise.model.file.Schemas;
+import evenrise.solver.app.FileSchema;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -8,21 +8,17 @@ import picocli.CommandLine.Parameters;
 
 @Command(
         name = "schema",
-        header = "Print the JSON Schema of the project file or the plan file.",
-        description = "Editors complete and check with it.",
+        header = "Print the schema of a file that is read or written.",
+        description = {
+            "Editors complete and check with it, programs know what to expect: JSON Schema, of the table of measured"
+                    + " currents metadata by CSV on the Web.",
+        },
         footer = {"%nExample:", "  evenrise schema project > evenrise-project.schema.json"})
 final class SchemaCommand implements Callable<Integer> {
-    /** The files that have a schema. */
-    enum Kind {
-        project,
-        plan,
-        script
-    }
-
     private final Terminal terminal;
 
     @Parameters(paramLabel = "FILE", description = "One of: ${COMPLETION-CANDIDATES}.")
-    private Kind kind;
+    private FileSchema file;
 
     SchemaCommand(Terminal terminal) {
         this.terminal = terminal;
@@ -30,13 +26,7 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String schema =
-                switch (kind) {
-                    case project -> Schemas.project();
-                    case plan -> Schemas.plan();
-                    case script -> Schemas.script();
-                };
-        terminal.print(terminal.out(), List.of(schema.stripTrailing()));
+        terminal.print(terminal.out(), List.of(file.text().stripTrailing()));
         return ExitCode.DONE;
     }
 }

@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Locale;
 
 /** A front of plans as records, for JSON and CSV. */
-public record FrontSheet(List<String> cautions, String project, FrontRow asBuilt, List<FrontRow> points) {
+public record FrontSheet(
+        String format, List<String> cautions, String project, FrontRow asBuilt, List<FrontRow> points) {
+    public static final String FORMAT = "evenrise-front/1";
+
     /** Name of the file that holds the plan with so many moves. */
     public static String planName(int moves) {
         return String.format(Locale.ROOT, "plan-%04d.json", moves);
@@ -16,6 +19,7 @@ public record FrontSheet(List<String> cautions, String project, FrontRow asBuilt
 
     public static FrontSheet of(String project, Front front, FrontPoint chosen) {
         return new FrontSheet(
+                FORMAT,
                 Cautions.ALL,
                 project,
                 FrontRow.of(front.asBuilt(), "", front.asBuilt() == chosen),

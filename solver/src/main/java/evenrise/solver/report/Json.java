@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -23,6 +25,11 @@ public final class Json {
         return value(root, "");
     }
 
+    /** Keys as they are. */
+    static String of(Map<String, ?> root) {
+        return value(root, "");
+    }
+
     private static String value(Object value, String indent) {
         if (value == null) {
             return "null";
@@ -30,6 +37,10 @@ public final class Json {
             return value(optional.orElse(null), indent);
         } else if (value instanceof OptionalDouble optional) {
             return optional.isPresent() ? value(optional.getAsDouble(), indent) : "null";
+        } else if (value instanceof OptionalInt optional) {
+            return optional.isPresent() ? value(optional.getAsInt(), indent) : "null";
+        } else if (value instanceof OptionalLong optional) {
+            return optional.isPresent() ? value(optional.getAsLong(), indent) : "null";
         } else if (value instanceof Double number) {
             return Double.isFinite(number) ? number.toString() : "null";
         } else if (value instanceof Integer || value instanceof Long || value instanceof Boolean) {
@@ -48,8 +59,10 @@ public final class Json {
                                     + value(read(component, object), indent + "  ")),
                     "}",
                     indent);
+        } else if (value instanceof String text) {
+            return quoted(text);
         }
-        return quoted(value.toString());
+        throw new IllegalArgumentException("no JSON for " + value.getClass());
     }
 
     private static String entry(Map.Entry<?, ?> entry, String indent) {

@@ -10,12 +10,15 @@ import java.util.List;
 
 /** An order of work for other programs. */
 public record WorkFile(
+        String format,
         List<String> cautions,
         OrderCost cost,
         boolean isProven,
         List<String> obstacles,
         List<Breach> breaches,
         List<Stage> stages) {
+    public static final String FORMAT = "evenrise-work/1";
+
     /** One stage of it. */
     record Stage(
             int number,
@@ -42,6 +45,7 @@ public record WorkFile(
                     each.brokenAfter(),
                     each.steps()));
         }
-        return new WorkFile(cautions, order.cost(), order.isProven(), order.obstacles(), order.breaches(), stages);
+        return new WorkFile(
+                FORMAT, cautions, order.cost(), order.isProven(), order.obstacles(), order.breaches(), stages);
     }
 }

@@ -1,12 +1,15 @@
 package evenrise.solver.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import evenrise.model.project.Phase;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 
 class JsonTest {
@@ -55,5 +58,21 @@ class JsonTest {
         record Named(String name) {}
 
         assertThat(Json.of(new Named("a\"\\\n\u001bé"))).contains("\"a\\\"\\\\\\u000a\\u001b\\u00e9\"");
+    }
+
+    @Test
+    void writesWholeNumbersThatMayBeAbsentAsNumbersOrNull() {
+        record Places(OptionalInt slot, OptionalInt output, OptionalLong moves) {}
+
+        assertThat(Json.of(new Places(OptionalInt.of(3), OptionalInt.empty(), OptionalLong.of(7))))
+                .isEqualTo("{\n  \"slot\": 3,\n  \"output\": null,\n  \"moves\": 7\n}");
+    }
+
+    @Test
+    void writesNothingThatItDoesNotKnow() {
+        record Strange(Object any) {}
+
+        assertThatThrownBy(() -> Json.of(new Strange(new StringBuilder("x"))))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -1,0 +1,48 @@
+package evenrise.solver.app;
+
+import evenrise.model.event.Trace;
+import evenrise.model.file.Schemas;
+import evenrise.solver.report.AuditSheet;
+import evenrise.solver.report.FrontSheet;
+import evenrise.solver.report.MeasuredTable;
+import evenrise.solver.report.ScatterSheet;
+import evenrise.solver.report.WorkFile;
+import java.util.Locale;
+import java.util.function.Supplier;
+
+/**
+ * The files that have a published schema: JSON Schema of draft 2020-12, but for the table of measured currents, which is
+ * described as metadata for tabular data (CSV on the Web).
+ *
+ * @since 0.1.0
+ */
+public enum FileSchema {
+    PROJECT(Schemas::project),
+    PLAN(Schemas::plan),
+    SCRIPT(Schemas::script),
+    MAPPING(Schemas::mapping),
+    AUDIT(() -> Schemas.sheet(AuditSheet.class, "evenrise audit", AuditSheet.FORMAT)),
+    REHEARSAL(() -> Schemas.sheet(Trace.class, "evenrise rehearsal", Trace.FORMAT)),
+    SCATTER(() -> Schemas.sheet(ScatterSheet.class, "evenrise scatter", ScatterSheet.FORMAT)),
+    FRONT(() -> Schemas.sheet(FrontSheet.class, "evenrise front", FrontSheet.FORMAT)),
+    WORK(() -> Schemas.sheet(WorkFile.class, "evenrise work", WorkFile.FORMAT)),
+    FILES(Schemas::files),
+    MEASURED(MeasuredTable::text);
+
+    private final Supplier<String> text;
+
+    FileSchema(Supplier<String> text) {
+        this.text = text;
+    }
+
+    /** The schema, with a line break at its end. */
+    public String text() {
+        return text.get();
+    }
+
+    /** As it is asked for: {@code project}. */
+    @Override
+    public String toString() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}
