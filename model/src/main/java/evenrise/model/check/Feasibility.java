@@ -41,7 +41,7 @@ public final class Feasibility {
      */
     public static List<Finding> impossible(Project project, Set<String> errors) {
         Optional<Project> sound = BenefitOfDoubt.of(project, errors);
-        if (sound.isEmpty() || !PlantPart.beyondSearch(project).isEmpty()) {
+        if (sound.isEmpty() || !PlantPart.beyondProof(project).isEmpty()) {
             return List.of(); // the arguments are made for one supply, one command and boards of one kind
         }
         Candidates candidates = new Candidates(new ProjectParts(sound.get(), Set.of()));

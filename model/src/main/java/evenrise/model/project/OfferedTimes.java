@@ -7,6 +7,7 @@ import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /** Times that can be set: a range in equal steps, or a list, which stands in a file as a bare list. */
 @FileRecord
@@ -57,6 +58,15 @@ public record OfferedTimes(
         return listed.isEmpty()
                 ? (int) Math.floor((to.orElseThrow() - from.orElseThrow()) / by.orElseThrow() + SAME) + 1
                 : listed.size();
+    }
+
+    /** Every time, in the order of the file. */
+    public List<Double> all() {
+        return listed.isEmpty()
+                ? IntStream.range(0, count())
+                        .mapToObj(i -> from.orElseThrow() + i * by.orElseThrow())
+                        .toList()
+                : listed;
     }
 
     /** The time offered next to {@code seconds}: of a list the first of equally near, of a range the even step. */

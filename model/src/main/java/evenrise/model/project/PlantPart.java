@@ -69,14 +69,27 @@ public enum PlantPart {
         return words;
     }
 
-    /** Parts of a project that no plan is sought for yet. */
+    /** Whether a project has any of them. */
+    public static boolean isUsedIn(Project project) {
+        return Stream.of(values()).anyMatch(part -> part.isUsed.test(project));
+    }
+
+    /**
+     * Parts of a project that no plan is sought for yet: limits that are to hold when something happens, where events are not
+     * worked out.
+     */
     public static List<PlantPart> beyondSearch(Project project) {
+        return project.behaviourOrDefault().inrushLimitHoldsFor().isEmpty() ? List.of() : beyondEvents(project);
+    }
+
+    /** Parts of a project that no bound is proven with yet, and no layout reworked. */
+    public static List<PlantPart> beyondProof(Project project) {
         return Stream.of(values()).filter(part -> part.isUsed.test(project)).toList();
     }
 
     /** Parts of a project that events, and peaks when something happens, are not worked out with yet. */
     public static List<PlantPart> beyondEvents(Project project) {
-        return beyondSearch(project).stream()
+        return beyondProof(project).stream()
                 .filter(part -> !TIDY.contains(part))
                 .toList();
     }

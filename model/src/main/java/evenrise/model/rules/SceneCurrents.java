@@ -37,7 +37,7 @@ public final class SceneCurrents {
         scenes.forEach(scene -> scene.runningAmps().forEach((load, amps) -> most.merge(load, amps, Math::max)));
     }
 
-    static SceneCurrents of(ProjectIndex index) {
+    public static SceneCurrents of(ProjectIndex index) {
         return new SceneCurrents(index);
     }
 

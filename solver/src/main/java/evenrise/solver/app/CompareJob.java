@@ -39,7 +39,7 @@ final class CompareJob {
     CompareResult run() {
         Reading<Project> read = Inputs.project(request.project(), watch.notes());
         Project subject = read.value().orElseThrow();
-        Inputs.refuseUnplanned(request.project(), subject);
+        Inputs.refuseUnreworked(request.project(), subject);
         Catalogue catalogue = checked(subject);
         Path folder = folder();
         List<Scenarios.Cell> cells = new Scenarios(subject).cells(counts(request.panels()), counts(request.boards()));

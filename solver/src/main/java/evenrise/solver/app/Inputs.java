@@ -63,6 +63,15 @@ final class Inputs {
     }
 
     /**
+     * Says with which parts of a project no layout is reworked yet.
+     *
+     * @throws JobFailed that names them all
+     */
+    static void refuseUnreworked(Source source, Project project) {
+        refuse(source, PlantPart.beyondProof(project), "does not rework");
+    }
+
+    /**
      * Says with which parts of a project no events are worked out yet, nor documents written.
      *
      * @throws JobFailed that names them all

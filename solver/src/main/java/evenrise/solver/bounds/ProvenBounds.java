@@ -48,7 +48,7 @@ public final class ProvenBounds {
      * @param leastPeakAmps what the peak of no plan that keeps every rule stays below
      */
     public static Bounds of(Project project, double leastPeakAmps, BooleanSupplier stop) {
-        if (!PlantPart.beyondSearch(project).isEmpty()) {
+        if (!PlantPart.beyondProof(project).isEmpty()) {
             return NOTHING_PROVEN;
         }
         Subject subject = new Subject(project);

@@ -33,7 +33,7 @@ final class Subject {
     final TimeGrid grid;
 
     Subject(Project project) {
-        if (!PlantPart.beyondSearch(project).isEmpty()) {
+        if (!PlantPart.beyondProof(project).isEmpty()) {
             throw new IllegalArgumentException("no bound is proven with these parts yet");
         }
         this.project = project;

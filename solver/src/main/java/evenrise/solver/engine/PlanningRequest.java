@@ -14,6 +14,11 @@ import java.util.Optional;
 public record PlanningRequest(
         Project project, Optional<Plan> from, Budget budget, long seed, int threads, boolean placesAll) {
 
+    /** Whether the plan to start at is one from which every move costs what the objective says. */
+    public boolean keepsFrom() {
+        return project.objective().move() > 0;
+    }
+
     public PlanningRequest(Project project, Optional<Plan> from, Budget budget, long seed, int threads) {
         this(project, from, budget, seed, threads, false);
     }

@@ -1,6 +1,7 @@
 package evenrise.solver.exact;
 
 import evenrise.model.plan.Bounds;
+import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
 import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.BoundSource;
@@ -30,8 +31,9 @@ public final class ExactBounds implements SharperBounds {
 
         Provers(PlanningRequest request, Consumer<String> note) {
             this.request = request;
-            phases = PhaseProver.suits(request.project()) ? Optional.of(new PhaseProver()) : Optional.empty();
-            exact = ExactProver.isSmall(request.project())
+            boolean isPlain = PlantPart.beyondProof(request.project()).isEmpty();
+            phases = isPlain && PhaseProver.suits(request.project()) ? Optional.of(new PhaseProver()) : Optional.empty();
+            exact = isPlain && ExactProver.isSmall(request.project())
                     ? Optional.of(new ExactProver(request.threads(), note))
                     : Optional.empty();
         }

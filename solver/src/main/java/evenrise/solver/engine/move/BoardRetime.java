@@ -19,6 +19,9 @@ public final class BoardRetime implements Neighbourhood {
             return false;
         }
         int board = output.board();
+        if (compiled.times[board] != null) {
+            return shiftAll(sums, board, random, draft);
+        }
         BoardClock clock = sums.clock();
         Setting delay = clock.startDelay(board);
         Setting step = clock.step(board);
@@ -51,5 +54,21 @@ public final class BoardRetime implements Neighbourhood {
         }
         draft.set(board, delay, step);
         return delay != clock.startDelay(board) || step != clock.step(board);
+    }
+
+    /** All outputs with times of their own come on earlier or later by as much. */
+    private static boolean shiftAll(PlanSums sums, int board, SplittableRandom random, DraftMove draft) {
+        CompiledProject compiled = sums.compiled;
+        Setting[] times = compiled.times[board];
+        int far = 1 + random.nextInt(random.nextBoolean() ? NEARBY : times.length);
+        int shift = random.nextBoolean() ? far : -far;
+        for (int k = compiled.firstOutput[board]; k < compiled.firstOutput[board + 1]; k++) {
+            int load = sums.loadOnOutput(k);
+            if (load != CompiledProject.NONE) {
+                int index = Setting.nearest(times, sums.timeOf(load)).index() + shift;
+                draft.time(load, times[Math.max(0, Math.min(times.length - 1, index))]);
+            }
+        }
+        return true;
     }
 }

@@ -2,8 +2,8 @@ package evenrise.solver.engine.move;
 
 import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.IndexSet;
-import evenrise.solver.engine.state.InrushProfile;
 import evenrise.solver.engine.state.InstantIndex;
+import evenrise.solver.engine.state.NodeInrush;
 import evenrise.solver.engine.state.Output;
 import evenrise.solver.engine.state.Place;
 import evenrise.solver.engine.state.PlanSums;
@@ -35,7 +35,7 @@ final class Culprits {
             if (sitsWrong(load)) {
                 return random.nextBoolean() ? load : atPanelPeak(load, random);
             }
-            if (switchesWrong(load) || (late && comesWrong(load)) || pairsWrong(load)) {
+            if (switchesWrong(load) || (late && comesWrong(load)) || pairsWrong(load) || sums.isOffFixedTime(load)) {
                 return load;
             }
         }
@@ -44,19 +44,22 @@ final class Culprits {
 
     /** Of all places known to break a rule, each as likely: in a large project they are few, and luck would rarely meet one. */
     private int known(SplittableRandom random) {
-        IndexSet panels = sums.overloadedPanels();
+        IndexSet nodes = sums.overloadedNodes();
+        IndexSet shorts = sums.shortPanels();
+        IndexSet muddled = sums.systems().muddled();
         IndexSet pairs = sums.pairs().broken();
         IndexSet groups = sums.groups().torn();
         IndexSet boards = sums.muddledBoards();
-        int places = panels.size() + pairs.size() + groups.size() + boards.size();
+        int places =
+                nodes.size() + pairs.size() + groups.size() + boards.size() + shorts.size() + muddled.size();
         if (places == 0) {
             return CompiledProject.NONE;
         }
         int drawn = random.nextInt(places);
-        if (drawn < panels.size()) {
-            return inOverloadedPanel(panels.get(drawn), random);
+        if (drawn < nodes.size()) {
+            return inOverloadedPanel(panelBelow(nodes.get(drawn), random), random);
         }
-        drawn -= panels.size();
+        drawn -= nodes.size();
         if (drawn < pairs.size()) {
             return ofBrokenPair(pairs.get(drawn), random);
         }
@@ -65,7 +68,19 @@ final class Culprits {
             int[] members = compiled.groupMembers[groups.get(drawn)];
             return members[random.nextInt(members.length)];
         }
-        return onBoard(boards.get(drawn - groups.size()), random);
+        drawn -= groups.size();
+        if (drawn < boards.size()) {
+            return onBoard(boards.get(drawn), random);
+        }
+        drawn -= boards.size();
+        return drawn < shorts.size()
+                ? inOverloadedPanel(shorts.get(drawn), random)
+                : onBoard(muddled.get(drawn - shorts.size()), random);
+    }
+
+    private int panelBelow(int node, SplittableRandom random) {
+        int[] panels = compiled.tree.panelsBelow[node];
+        return panels.length == 1 ? panels[0] : panels[random.nextInt(panels.length)];
     }
 
     private int inOverloadedPanel(int panel, SplittableRandom random) {
@@ -106,12 +121,12 @@ final class Culprits {
     /** A load that comes on at the peak of this one's panel, where the panel has a limit to hold; else this one. */
     private int atPanelPeak(int load, SplittableRandom random) {
         Place place = sums.placeOf(load);
-        InrushProfile profile = place == null ? null : sums.panelProfile(place.panel());
+        NodeInrush profile = place == null ? null : sums.inrush(place.panel() + 1);
         if (profile == null) {
             return load;
         }
         int instant = profile.peakInstant();
-        InstantIndex index = sums.byInstant();
+        InstantIndex index = profile.index(profile.peakClock());
         int count = index.count(instant);
         int start = count == 0 ? 0 : random.nextInt(count);
         for (int i = 0; i < count; i++) {
@@ -132,7 +147,7 @@ final class Culprits {
     private boolean switchesWrong(int load) {
         Output output = sums.outputOf(load);
         if (output == null) {
-            return compiled.switched[load];
+            return compiled.needsOutput[load];
         }
         int group = compiled.group[load];
         return sums.isInterrupted(output.board())

@@ -16,6 +16,7 @@ public final class DraftMove {
     private int[] loads = new int[16];
     private Place[] places = new Place[16];
     private Output[] outputs = new Output[16];
+    private Setting[] times = new Setting[16];
     private int loadCount;
     private final List<BoardChange> boards = new ArrayList<>(2);
 
@@ -55,6 +56,11 @@ public final class DraftMove {
         return outputs[position];
     }
 
+    /** The time of one of them, which counts only on an output that has one of its own. */
+    public Setting time(int position) {
+        return times[position];
+    }
+
     /** The new settings, in the order drawn; a board may stand twice. */
     public List<BoardChange> boardChanges() {
         return boards;
@@ -70,13 +76,54 @@ public final class DraftMove {
         places[entry] = place;
     }
 
+    /** A load takes an output; where that has a time of its own, one next to when it comes on now. */
     public void wire(int load, Output output) {
         int entry = entry(load);
         outputs[entry] = output;
+        if (output != null && compiled.times[output.board()] != null && sums.instantOf(load) != CompiledProject.NONE) {
+            long wanted = compiled.instants.micros(sums.instantOf(load))
+                    - sums.clock().startMicros(output.board());
+            times[entry] = Setting.nearest(compiled.times[output.board()], wanted);
+        }
+    }
+
+    /** A load's output comes on at a time of its own. */
+    public void time(int load, Setting time) {
+        times[entry(load)] = time;
+    }
+
+    /** A load takes the output of another, and its time where the output has one of its own. */
+    public void wireAs(int load, int other) {
+        Output output = sums.outputOf(other);
+        wire(load, output);
+        if (output != null && compiled.times[output.board()] != null) {
+            time(load, sums.timeOf(other));
+        }
     }
 
     public void set(int board, Setting startDelay, Setting step) {
         boards.add(new BoardChange(board, startDelay, step));
+    }
+
+    /** Whether a load of this change takes any slot of a place. */
+    boolean touches(Place place) {
+        for (int i = 0; i < loadCount; i++) {
+            if (places[i] != null && shares(places[i], place)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean shares(Place one, Place other) {
+        for (int slot : one.slots()) {
+            for (int taken : other.slots()) {
+                if (slot == taken) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private int entry(int load) {
@@ -89,10 +136,12 @@ public final class DraftMove {
             loads = Arrays.copyOf(loads, 2 * loadCount);
             places = Arrays.copyOf(places, 2 * loadCount);
             outputs = Arrays.copyOf(outputs, 2 * loadCount);
+            times = Arrays.copyOf(times, 2 * loadCount);
         }
         loads[loadCount] = load;
         places[loadCount] = sums.placeOf(load);
         outputs[loadCount] = sums.outputOf(load);
+        times[loadCount] = sums.timeOf(load);
         return loadCount++;
     }
 
@@ -119,6 +168,7 @@ public final class DraftMove {
         for (int i = 0; i < loadCount; i++) {
             sums.place(loads[i], places[i]);
             sums.wire(loads[i], outputs[i]);
+            sums.time(loads[i], times[i]);
         }
         for (BoardChange change : boards) {
             sums.set(change.board, change.startDelay, change.step);

@@ -15,7 +15,7 @@ public final class Eviction implements Neighbourhood {
     public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
         CompiledProject compiled = sums.compiled;
         int load = targets.load(random);
-        if (random.nextBoolean() || !compiled.switched[load]) {
+        if (random.nextBoolean() || !compiled.needsOutput[load]) {
             return takePlace(sums, load, random, draft);
         }
         return takeOutput(sums, load, random, draft);
@@ -55,6 +55,7 @@ public final class Eviction implements Neighbourhood {
             draft.wire(occupant, null);
         }
         draft.wire(load, output);
+        Insertion.timeAtRandom(compiled, load, output, random, draft);
         Place place = sums.placeOf(load);
         if (place != null && !compiled.reach[board].get(place.panel())) {
             draft.place(load, null);

@@ -31,7 +31,11 @@ final class FreeSlots {
         for (int load : loads) {
             Place place = sums.placeOf(load);
             if (place != null && !compiled.reach[board].get(place.panel())) {
-                leave(place);
+                for (int each : compiled.bundle[load]) {
+                    if (sums.placeOf(each) != null) {
+                        leave(sums.placeOf(each));
+                    }
+                }
             }
         }
     }
@@ -43,21 +47,43 @@ final class FreeSlots {
         }
     }
 
-    /** Finds a spot in a board's panel for each load whose own the board does not reach; false where one is missing. */
+    /**
+     * Finds a spot in a board's panel for each load whose own the board does not reach, and for those behind its
+     * contactor; false where one is missing.
+     */
     boolean settle(int[] loads, int board, SplittableRandom random, DraftMove draft) {
         for (int poles = compiled.phaseCount; poles >= 1; poles--) {
             for (int load : loads) {
                 Place place = sums.placeOf(load);
-                if (compiled.poles[load] == poles && (place == null || !compiled.reach[board].get(place.panel()))) {
-                    Place taken = take(load, compiled.boardPanel[board], random);
-                    if (taken == null) {
-                        return false;
+                if (place == null || !compiled.reach[board].get(place.panel())) {
+                    int panel = panelFor(load, board);
+                    for (int each : compiled.bundle[load]) {
+                        if (compiled.poles[each] == poles) {
+                            Place taken = take(each, panel, random);
+                            if (taken == null) {
+                                return false;
+                            }
+                            draft.place(each, taken);
+                        }
                     }
-                    draft.place(load, taken);
                 }
             }
         }
         return true;
+    }
+
+    /** The board's own panel, or else the first of those that it reaches and the load may sit in. */
+    private int panelFor(int load, int board) {
+        int own = compiled.boardPanel[board];
+        if (!compiled.hasFurtherParts || compiled.allowedPanels[load].get(own)) {
+            return own;
+        }
+        for (int panel : compiled.reachedPanels[board]) {
+            if (compiled.allowedPanels[load].get(panel)) {
+                return panel;
+            }
+        }
+        return own;
     }
 
     /**

@@ -13,7 +13,7 @@ final class GapShift implements Neighbourhood {
     public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
         CompiledProject compiled = sums.compiled;
         Output from = sums.outputOf(targets.load(random));
-        if (from == null) {
+        if (from == null || compiled.times[from.board()] != null) {
             return false;
         }
         int first = compiled.firstOutput[from.board()];

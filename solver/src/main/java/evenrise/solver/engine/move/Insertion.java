@@ -4,6 +4,7 @@ import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Output;
 import evenrise.solver.engine.state.Place;
 import evenrise.solver.engine.state.PlanSums;
+import evenrise.solver.engine.state.Setting;
 import java.util.SplittableRandom;
 
 /** A load that has found no room yet is put where there is some, or where another one makes way for it. */
@@ -22,7 +23,7 @@ public final class Insertion implements Neighbourhood {
         }
         int load = sums.unassignedLoad(random.nextInt(sums.unassigned()));
         Output output = sums.outputOf(load);
-        if (compiled.switched[load] && output == null) {
+        if (compiled.needsOutput[load] && output == null) {
             int[] boards = compiled.nearbyBoards[load];
             if (boards.length == 0) {
                 return false;
@@ -34,6 +35,7 @@ public final class Insertion implements Neighbourhood {
                 draft.wire(occupant, null);
             }
             draft.wire(load, output);
+            timeAtRandom(compiled, load, output, random, draft);
         }
         if (sums.placeOf(load) == null) {
             int panel = panel(sums, load, output, random);
@@ -50,14 +52,37 @@ public final class Insertion implements Neighbourhood {
         return draft.keepsRanges();
     }
 
+    /** Where an output has a time of its own, any of those offered. */
+    static void timeAtRandom(
+            CompiledProject compiled, int load, Output output, SplittableRandom random, DraftMove draft) {
+        Setting[] times = compiled.times[output.board()];
+        if (times != null) {
+            draft.time(load, times[random.nextInt(times.length)]);
+        }
+    }
+
     private static int panel(PlanSums sums, int load, Output output, SplittableRandom random) {
         CompiledProject compiled = sums.compiled;
+        int taken = panelOfBundle(sums, load);
+        if (taken != CompiledProject.NONE) {
+            return taken;
+        }
         int start = random.nextInt(compiled.panelCount);
         for (int i = 0; i < compiled.panelCount; i++) {
             int panel = (start + i) % compiled.panelCount;
             if (compiled.allowedPanels[load].get(panel)
                     && (output == null || compiled.reach[output.board()].get(panel))) {
                 return panel;
+            }
+        }
+        return CompiledProject.NONE;
+    }
+
+    /** Where another of those behind the same contactor sits, or {@link CompiledProject#NONE}. */
+    private static int panelOfBundle(PlanSums sums, int load) {
+        for (int other : sums.compiled.bundle[sums.compiled.leadOf[load]]) {
+            if (other != load && sums.placeOf(other) != null) {
+                return sums.placeOf(other).panel();
             }
         }
         return CompiledProject.NONE;

@@ -29,6 +29,10 @@ final class Lattice {
         for (int i = 0; i < loads.length; i++) {
             wanted[i] = onMicros(loads[i]) + shift;
         }
+        if (compiled.times[board] != null) {
+            timeEach(loads, wanted, board, draft);
+            return;
+        }
         Setting[] steps = compiled.steps[board];
         Setting step = steps[random.nextInt(steps.length)];
         int lead = random.nextInt(outputs - loads.length + 1);
@@ -41,6 +45,15 @@ final class Lattice {
             int latest = outputs - (loads.length - i);
             next = (int) Math.max(next, Math.min(latest, ordinal));
             draft.wire(loads[i], compiled.output(board, next++));
+        }
+    }
+
+    /** Where each output has a time of its own, the loads take the times next to those wanted. */
+    private void timeEach(int[] loads, long[] wanted, int board, DraftMove draft) {
+        long start = sums.clock().startMicros(board);
+        for (int i = 0; i < loads.length; i++) {
+            draft.wire(loads[i], compiled.output(board, i));
+            draft.time(loads[i], Setting.nearest(compiled.times[board], wanted[i] - start));
         }
     }
 

@@ -31,9 +31,12 @@ final class LoadExchange implements Neighbourhood {
         }
         Place from = sums.placeOf(one);
         Place to = sums.placeOf(other);
-        draft.wire(one, sums.outputOf(other));
-        draft.wire(other, sums.outputOf(one));
+        draft.wireAs(one, other);
+        draft.wireAs(other, one);
         if (from.panel() != to.panel()) {
+            if (compiled.bundle[one].length > 1 || compiled.bundle[other].length > 1) {
+                return false;
+            }
             free.clear();
             free.leave(from);
             free.leave(to);

@@ -22,7 +22,8 @@ final class OutputExchange implements Neighbourhood {
         if (from == null) {
             return false;
         }
-        boolean bold = compiled.isSmall() && random.nextInt(BOLD) == 0;
+        boolean isTimed = compiled.times[from.board()] != null;
+        boolean bold = (compiled.isSmall() || isTimed) && random.nextInt(BOLD) == 0;
         for (int i = 0; i < TRIES; i++) {
             Output to = target(sums, load, from, bold, random);
             if (to == from) {
@@ -34,9 +35,11 @@ final class OutputExchange implements Neighbourhood {
                     ? fits(sums, load, to)
                     : compiled.group[occupant] == compiled.group[load];
             if (keepsRuns || mends) {
-                draft.wire(load, to);
-                if (occupant != CompiledProject.NONE) {
-                    draft.wire(occupant, from);
+                if (occupant == CompiledProject.NONE) {
+                    draft.wire(load, to);
+                } else {
+                    draft.wireAs(load, occupant);
+                    draft.wireAs(occupant, load);
                 }
                 if (draft.keepsRanges()) {
                     return true;

@@ -24,7 +24,7 @@ public final class PlaceExchange implements Neighbourhood {
             int panel = panel(sums, load, from, random);
             int slot = 1 + random.nextInt(compiled.firstSlot[panel + 1] - compiled.firstSlot[panel]);
             Place to = compiled.placeAt[panel][slot][compiled.poles[load]];
-            if (to != null && changesPhases(from, to) && compiled.mayTake(load, to)) {
+            if (to != null && changes(compiled, load, from, to) && compiled.mayTake(load, to)) {
                 long difference = difference(sums, load, to);
                 if (difference < least) {
                     least = difference;
@@ -32,12 +32,39 @@ public final class PlaceExchange implements Neighbourhood {
                 }
             }
         }
+        if (best != null && best.panel() != from.panel() && !bringBundle(sums, load, best.panel(), random, draft)) {
+            return false;
+        }
         return best != null && swap(sums, load, from, best, draft) && draft.keepsRanges();
     }
 
+    /** Whoever is behind the same contactor takes spots of the other panel, too; false where that leads nowhere. */
+    private static boolean bringBundle(
+            PlanSums sums, int load, int panel, SplittableRandom random, DraftMove draft) {
+        CompiledProject compiled = sums.compiled;
+        int[] bundle = compiled.bundle[compiled.leadOf[load]];
+        for (int other : bundle) {
+            if (other != load) {
+                Place from = sums.placeOf(other);
+                Place to = null;
+                for (int i = 0; i < TRIES && to == null && from != null; i++) {
+                    int slot = 1 + random.nextInt(compiled.firstSlot[panel + 1] - compiled.firstSlot[panel]);
+                    Place drawn = compiled.placeAt[panel][slot][compiled.poles[other]];
+                    to = drawn != null && compiled.mayTake(other, drawn) && !draft.touches(drawn) ? drawn : null;
+                }
+                if (to == null || !swap(sums, other, from, to, draft)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
     /** On the same phases of the same panel nothing would change but the wiring; three poles touch all of them anyway. */
-    private static boolean changesPhases(Place from, Place to) {
-        return from.phaseMask() != to.phaseMask() || from.panel() != to.panel();
+    private static boolean changes(CompiledProject compiled, int load, Place from, Place to) {
+        return from.phaseMask() != to.phaseMask()
+                || from.panel() != to.panel()
+                || (compiled.rowsCount && compiled.rackOf[load] != CompiledProject.NONE && from != to);
     }
 
     /** How unlike in running current the load is to who sits there: likes can change places without upsetting a balance. */

@@ -9,7 +9,7 @@ final class RunReorder implements Neighbourhood {
     @Override
     public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
         Output output = sums.outputOf(targets.load(random));
-        if (output == null) {
+        if (output == null || isAnyOrderAlike(sums, output.board())) {
             return false;
         }
         BoardOrder order = new BoardOrder(sums, output.board());
@@ -25,5 +25,10 @@ final class RunReorder implements Neighbourhood {
         order.rotate(from, middle, order.runEnd(far));
         order.layOut(draft);
         return draft.keepsRanges();
+    }
+
+    /** Where each output has a time of its own, order counts only for groups that are interrupted. */
+    private static boolean isAnyOrderAlike(PlanSums sums, int board) {
+        return sums.compiled.times[board] != null && !sums.isInterrupted(board);
     }
 }

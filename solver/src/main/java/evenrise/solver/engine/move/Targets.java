@@ -1,7 +1,8 @@
 package evenrise.solver.engine.move;
 
 import evenrise.solver.engine.state.CompiledProject;
-import evenrise.solver.engine.state.InrushProfile;
+import evenrise.solver.engine.state.InstantIndex;
+import evenrise.solver.engine.state.NodeInrush;
 import evenrise.solver.engine.state.Place;
 import evenrise.solver.engine.state.PlanSums;
 import java.util.SplittableRandom;
@@ -43,8 +44,12 @@ public final class Targets {
 
     /** A load that comes on at a high instant, or {@link CompiledProject#NONE} where nobody does. */
     int hotLoad(SplittableRandom random) {
-        InrushProfile profile = sums.supplyProfile();
+        int[] sources = compiled.tree.sources;
+        int source = sources.length == 1 ? sources[0] : sources[random.nextInt(sources.length)];
+        NodeInrush profile = sums.inrush(source);
         int phase = profile.peakPhase();
+        int clock = profile.peakClock();
+        InstantIndex index = profile.index(clock);
         int instant;
         if (random.nextInt(2) == 0) {
             instant = profile.peakInstant();
@@ -54,26 +59,25 @@ public final class Targets {
             for (int i = 0; i < DRAWS; i++) {
                 int candidatePhase = random.nextInt(compiled.phaseCount);
                 int candidate = random.nextInt(compiled.instants.size());
-                if (profile.units(candidatePhase, candidate) > highest
-                        && sums.byInstant().count(candidate) > 0) {
-                    highest = profile.units(candidatePhase, candidate);
+                if (profile.units(clock, candidatePhase, candidate) > highest && index.count(candidate) > 0) {
+                    highest = profile.units(clock, candidatePhase, candidate);
                     instant = candidate;
                     phase = candidatePhase;
                 }
             }
         }
-        int count = sums.byInstant().count(instant);
+        int count = index.count(instant);
         if (count == 0) {
             return CompiledProject.NONE;
         }
         int start = random.nextInt(count);
         for (int i = 0; i < Math.min(count, 8); i++) {
-            int load = sums.byInstant().get(instant, (start + i) % count);
+            int load = index.get(instant, (start + i) % count);
             Place place = sums.placeOf(load);
-            if (place != null && (place.phaseMask() >> phase & 1) != 0) {
+            if (place != null && compiled.tree.touches(place, source, phase)) {
                 return load;
             }
         }
-        return sums.byInstant().get(instant, start);
+        return index.get(instant, start);
     }
 }

@@ -31,6 +31,10 @@ public final class Wheel {
                 wheel.addAll(List.of(balance, balance, balance));
             }
         }
+        if (sums.compiled.hasTimes()) {
+            Neighbourhood times = new OutputRetime();
+            wheel.addAll(List.of(times, times, times, times));
+        }
         return List.copyOf(wheel);
     }
 }

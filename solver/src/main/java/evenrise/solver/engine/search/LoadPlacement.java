@@ -2,6 +2,7 @@ package evenrise.solver.engine.search;
 
 import evenrise.solver.engine.state.Output;
 import evenrise.solver.engine.state.Place;
+import evenrise.solver.engine.state.Setting;
 import org.optaplanner.core.api.domain.entity.PlanningEntity;
 import org.optaplanner.core.api.domain.variable.PlanningVariable;
 
@@ -16,12 +17,17 @@ public class LoadPlacement {
     @PlanningVariable(valueRangeProviderRefs = "outputs", nullable = true)
     private Output output;
 
+    /** Counts only on outputs that have times of their own. */
+    @PlanningVariable(valueRangeProviderRefs = "settings", nullable = true)
+    private Setting time;
+
     LoadPlacement() {}
 
-    LoadPlacement(int load, Place place, Output output) {
+    LoadPlacement(int load, Place place, Output output, Setting time) {
         this.load = load;
         this.place = place;
         this.output = output;
+        this.time = time;
     }
 
     int load() {
@@ -42,5 +48,13 @@ public class LoadPlacement {
 
     void setOutput(Output output) {
         this.output = output;
+    }
+
+    Setting getTime() {
+        return time;
+    }
+
+    void setTime(Setting time) {
+        this.time = time;
     }
 }

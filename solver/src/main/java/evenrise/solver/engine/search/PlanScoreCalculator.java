@@ -31,6 +31,7 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
             LoadPlacement load = changedLoads[i];
             sums.place(load.load(), load.getPlace());
             sums.wire(load.load(), load.getOutput());
+            sums.time(load.load(), load.getTime());
         }
         for (int i = 0; i < changedBoardCount; i++) {
             BoardTiming board = changedBoards[i];

@@ -39,7 +39,8 @@ public final class Planner {
     public Planner(PlanningRequest request, Consumer<Progress> listener, BoundSource bounds) {
         this.bounds = bounds;
         this.request = request;
-        this.compiled = new CompiledProject(request.project(), request.placesAll());
+        this.compiled = new CompiledProject(
+                request.project(), request.placesAll(), request.from().filter(plan -> request.keepsFrom()));
         this.progress = new SearchProgress(startNanos, listener);
     }
 

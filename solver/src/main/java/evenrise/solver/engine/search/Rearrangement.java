@@ -15,12 +15,18 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
     private final List<Change> changes = new ArrayList<>(4);
 
     private record Change(
-            LoadPlacement load, Place place, Output output, BoardTiming board, Setting startDelay, Setting step) {}
+            LoadPlacement load,
+            Place place,
+            Output output,
+            Setting time,
+            BoardTiming board,
+            Setting startDelay,
+            Setting step) {}
 
     static Rearrangement of(DraftMove draft, WorkingPlan plan) {
         Rearrangement move = new Rearrangement();
         for (int i = 0; i < draft.loadCount(); i++) {
-            move.load(plan.loads().get(draft.load(i)), draft.place(i), draft.output(i));
+            move.load(plan.loads().get(draft.load(i)), draft.place(i), draft.output(i), draft.time(i));
         }
         for (DraftMove.BoardChange change : draft.boardChanges()) {
             move.board(plan.boards().get(change.board()), change.startDelay(), change.step());
@@ -28,13 +34,13 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
         return move;
     }
 
-    Rearrangement load(LoadPlacement load, Place place, Output output) {
-        changes.add(new Change(load, place, output, null, null, null));
+    Rearrangement load(LoadPlacement load, Place place, Output output, Setting time) {
+        changes.add(new Change(load, place, output, time, null, null, null));
         return this;
     }
 
     Rearrangement board(BoardTiming board, Setting startDelay, Setting step) {
-        changes.add(new Change(null, null, null, board, startDelay, step));
+        changes.add(new Change(null, null, null, null, board, startDelay, step));
         return this;
     }
 
@@ -49,7 +55,8 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
         Rearrangement undo = new Rearrangement();
         for (Change change : changes) {
             if (change.load != null) {
-                undo.load(change.load, change.load.getPlace(), change.load.getOutput());
+                undo.load(
+                        change.load, change.load.getPlace(), change.load.getOutput(), change.load.getTime());
             } else {
                 undo.board(change.board, change.board.getStartDelay(), change.board.getStep());
             }
@@ -61,23 +68,29 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
     protected void doMoveOnGenuineVariables(ScoreDirector<WorkingPlan> director) {
         for (Change change : changes) {
             if (change.load != null) {
-                move(director, change.load, change.place, change.output);
+                move(director, change);
             } else {
                 set(director, change.board, change.startDelay, change.step);
             }
         }
     }
 
-    private static void move(ScoreDirector<WorkingPlan> director, LoadPlacement load, Place place, Output output) {
-        if (load.getPlace() != place) {
+    private static void move(ScoreDirector<WorkingPlan> director, Change change) {
+        LoadPlacement load = change.load;
+        if (load.getPlace() != change.place) {
             director.beforeVariableChanged(load, "place");
-            load.setPlace(place);
+            load.setPlace(change.place);
             director.afterVariableChanged(load, "place");
         }
-        if (load.getOutput() != output) {
+        if (load.getOutput() != change.output) {
             director.beforeVariableChanged(load, "output");
-            load.setOutput(output);
+            load.setOutput(change.output);
             director.afterVariableChanged(load, "output");
+        }
+        if (load.getTime() != change.time) {
+            director.beforeVariableChanged(load, "time");
+            load.setTime(change.time);
+            director.afterVariableChanged(load, "time");
         }
     }
 
@@ -99,7 +112,8 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
         Rearrangement rebased = new Rearrangement();
         for (Change change : changes) {
             if (change.load != null) {
-                rebased.load(destination.lookUpWorkingObject(change.load), change.place, change.output);
+                rebased.load(
+                        destination.lookUpWorkingObject(change.load), change.place, change.output, change.time);
             } else {
                 rebased.board(destination.lookUpWorkingObject(change.board), change.startDelay, change.step);
             }

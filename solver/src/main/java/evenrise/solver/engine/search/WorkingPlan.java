@@ -42,7 +42,7 @@ public class WorkingPlan {
     static WorkingPlan of(CompiledProject compiled, PlanSnapshot plan) {
         List<LoadPlacement> loads = new ArrayList<>(plan.loadCount());
         for (int load = 0; load < plan.loadCount(); load++) {
-            loads.add(new LoadPlacement(load, plan.placeOf(load), plan.outputOf(load)));
+            loads.add(new LoadPlacement(load, plan.placeOf(load), plan.outputOf(load), plan.time(load)));
         }
         List<BoardTiming> boards = new ArrayList<>(plan.boardCount());
         for (int board = 0; board < plan.boardCount(); board++) {
@@ -56,7 +56,8 @@ public class WorkingPlan {
                 loads.stream().map(LoadPlacement::getPlace).toArray(Place[]::new),
                 loads.stream().map(LoadPlacement::getOutput).toArray(Output[]::new),
                 boards.stream().map(BoardTiming::getStartDelay).toArray(Setting[]::new),
-                boards.stream().map(BoardTiming::getStep).toArray(Setting[]::new));
+                boards.stream().map(BoardTiming::getStep).toArray(Setting[]::new),
+                loads.stream().map(LoadPlacement::getTime).toArray(Setting[]::new));
     }
 
     PlanSums sums() {
@@ -103,7 +104,7 @@ public class WorkingPlan {
     WorkingPlan copy() {
         List<LoadPlacement> loadCopies = new ArrayList<>(loads.size());
         for (LoadPlacement load : loads) {
-            loadCopies.add(new LoadPlacement(load.load(), load.getPlace(), load.getOutput()));
+            loadCopies.add(new LoadPlacement(load.load(), load.getPlace(), load.getOutput(), load.getTime()));
         }
         List<BoardTiming> boardCopies = new ArrayList<>(boards.size());
         for (BoardTiming board : boards) {

@@ -63,7 +63,7 @@ final class BoardChoice {
             }
         }
         for (int load = 0; load < compiled.loadCount(); load++) {
-            if (compiled.switched[load] && compiled.group[load] == CompiledProject.NONE) {
+            if (compiled.needsOutput[load] && compiled.group[load] == CompiledProject.NONE) {
                 blocks.add(new int[] {load});
             }
         }

@@ -18,6 +18,7 @@ final class BoardFilling {
     private final int[] freeOutputs;
     private final int[] loadsOfRole;
     private final int[] dropping;
+    private final int[] loadsOfSystem;
 
     /** Loads of groups that need whole boards. */
     private final int[] loadsOfLargeGroups;
@@ -33,7 +34,8 @@ final class BoardFilling {
         boardOf = new int[compiled.loadCount()];
         Arrays.fill(boardOf, CompiledProject.NONE);
         freeOutputs = new int[compiled.boardCount];
-        Arrays.setAll(freeOutputs, compiled::outputCount);
+        Arrays.setAll(freeOutputs, compiled::usableOutputs);
+        loadsOfSystem = new int[compiled.boardCount * compiled.systemCount];
         loadsOfRole = new int[compiled.boardCount * ROLES];
         dropping = new int[compiled.boardCount];
         loadsOfLargeGroups = new int[compiled.boardCount];
@@ -61,11 +63,11 @@ final class BoardFilling {
 
     /** How full a board is, from 0 to 1. */
     double part(int board) {
-        return loadsOn(board) / (double) compiled.outputCount(board);
+        return loadsOn(board) / (double) Math.max(1, compiled.usableOutputs(board));
     }
 
     private int loadsOn(int board) {
-        return compiled.outputCount(board) - freeOutputs[board];
+        return compiled.usableOutputs(board) - freeOutputs[board];
     }
 
     void enter(int[] block, int board) {
@@ -89,6 +91,9 @@ final class BoardFilling {
         boardOf[load] = sign > 0 ? board : CompiledProject.NONE;
         freeOutputs[board] -= sign;
         loadsOfRole[board * ROLES + compiled.role[load]] += sign;
+        if (compiled.hasSystems) {
+            loadsOfSystem[board * compiled.systemCount + compiled.systemOf[load]] += sign;
+        }
         dropping[board] += compiled.drops[load] ? sign : 0;
         loadsOfLargeGroups[board] += isOfLargeGroup(load) ? sign : 0;
         if (compiled.fixedOutput[load] != CompiledProject.NONE) {
@@ -100,11 +105,36 @@ final class BoardFilling {
 
     /** Whether a block has outputs enough, and company that it may have. */
     boolean takes(int[] block, int board) {
-        return freeOutputs[board] >= block.length && !clashes(block, board) && sharesWell(block, board);
+        return freeOutputs[board] >= block.length
+                && !clashes(block, board)
+                && sharesWell(block, board)
+                && (!compiled.hasSystems || servesOneSystem(compiled.systemOf[block[0]], board));
+    }
+
+    /** Whether a board, the used one that it follows and those that follow it serve no other system. */
+    private boolean servesOneSystem(int system, int board) {
+        int before = board;
+        while (before != CompiledProject.NONE && !isOpen(before)) {
+            before = compiled.after[before];
+        }
+        return (before == CompiledProject.NONE || servesNoOther(system, before)) && followersServe(system, board);
+    }
+
+    private boolean followersServe(int system, int board) {
+        for (int follower : compiled.followers[board]) {
+            if (isOpen(follower) ? !servesNoOther(system, follower) : !followersServe(system, follower)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean servesNoOther(int system, int board) {
+        return loadsOfSystem[board * compiled.systemCount + system] == loadsOn(board);
     }
 
     private boolean clashes(int[] block, int board) {
-        if (isOpen(board) && compiled.drops[block[0]] != dropping[board] > 0) {
+        if (isOpen(board) && !compiled.dropsByOutput[board] && compiled.drops[block[0]] != dropping[board] > 0) {
             return true;
         }
         for (int load : block) {
@@ -121,7 +151,7 @@ final class BoardFilling {
 
     /** A group that needs whole boards takes only empty ones or its own; everyone else stays off them. */
     private boolean sharesWell(int[] block, int board) {
-        if (!isOpen(board)) {
+        if (!isOpen(board) || !compiled.seatsGroupsWhole[board]) {
             return true;
         }
         if (!isOfLargeGroup(block[0])) {

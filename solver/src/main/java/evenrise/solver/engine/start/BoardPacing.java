@@ -11,31 +11,39 @@ import java.util.Arrays;
 /** Gives one board the start delay and step that break least and then crowd the supply's profile least. */
 final class BoardPacing {
     private static final int MOST_SETTINGS = 400;
+    private static final int MOST_TIMES = 60;
 
     private final PlanSums sums;
     private final CompiledProject compiled;
     private final long[] earliest;
 
-    /** Processing is to be on by then, so that as much of the sequence as can be is left to what follows. */
-    private long processingByMicros;
+    /** By order of roles: processing is to be on by then, so that as much of the sequence as can be is left to what follows. */
+    private final long[] processingByMicros;
 
-    /** Auxiliary loads are to be on, and processing to be settled, by then. */
-    private long readyByMicros;
+    /** By order of roles: auxiliary loads are to be on, and processing to be settled, by then. */
+    private final long[] readyByMicros;
 
     /** @param outputs for each board the load that each output will switch */
     BoardPacing(PlanSums sums, int[][] outputs) {
         this.sums = sums;
         this.compiled = sums.compiled;
         earliest = earliestOfAll(outputs);
+        processingByMicros = new long[compiled.systemCount];
+        readyByMicros = new long[compiled.systemCount];
         for (int load = 0; load < earliest.length; load++) {
-            if (compiled.switched[load] && compiled.role[load] == CompiledProject.PROCESSING) {
-                processingByMicros = Math.max(processingByMicros, earliest[load]);
-                readyByMicros = Math.max(readyByMicros, earliest[load] + compiled.settleMicros[load]);
-            } else if (compiled.switched[load] && compiled.role[load] == CompiledProject.AUXILIARY) {
-                readyByMicros = Math.max(readyByMicros, earliest[load]);
+            if (compiled.switched[load] && compiled.role[load] != CompiledProject.AMPLIFIER) {
+                int order = compiled.orderOf(load);
+                long ready = earliest[load];
+                if (compiled.role[load] == CompiledProject.PROCESSING) {
+                    processingByMicros[order] = Math.max(processingByMicros[order], earliest[load]);
+                    ready += compiled.settleMicros[load];
+                }
+                readyByMicros[order] = Math.max(readyByMicros[order], ready);
             }
         }
-        readyByMicros = Math.max(readyByMicros, processingByMicros);
+        for (int order = 0; order < readyByMicros.length; order++) {
+            readyByMicros[order] = Math.max(readyByMicros[order], processingByMicros[order]);
+        }
     }
 
     /** When the last of these loads could come on at the earliest: boards are paced in that order. */
@@ -53,8 +61,12 @@ final class BoardPacing {
         for (int board : compiled.boardOrder) {
             for (int k = 0; k < outputs[board].length; k++) {
                 if (outputs[board][k] != CompiledProject.NONE) {
-                    times[outputs[board][k]] =
-                            compiled.startDelays[board][0].micros() + k * compiled.steps[board][0].micros();
+                    long micros = compiled.times[board] != null
+                            ? compiled.times[board][0].micros()
+                            : compiled.startDelays[board][0].micros() + k * compiled.steps[board][0].micros();
+                    for (int load : compiled.bundle[outputs[board][k]]) {
+                        times[load] = micros;
+                    }
                 }
             }
         }
@@ -78,6 +90,10 @@ final class BoardPacing {
         if (sums.groups().loadsOn(board) == 0) {
             return;
         }
+        if (compiled.times[board] != null) {
+            paceEach(board);
+            return;
+        }
         Setting[] delays = compiled.startDelays[board];
         Setting[] steps = compiled.steps[board];
         int stride = 1 + delays.length * steps.length / MOST_SETTINGS;
@@ -91,7 +107,7 @@ final class BoardPacing {
                 sums.settle();
                 long charge = sums.hardCharge() + dallying();
                 if (charge <= leastCharge) {
-                    double crowding = sums.supplyProfile().unevenness();
+                    double crowding = sums.unevenness();
                     if (charge < leastCharge || crowding < leastCrowding) {
                         leastCharge = charge;
                         leastCrowding = crowding;
@@ -105,9 +121,43 @@ final class BoardPacing {
         sums.settle();
     }
 
+    /** One output after another, each at the time that breaks least and then crowds least. */
+    private void paceEach(int board) {
+        Setting[] times = compiled.times[board];
+        int stride = 1 + times.length / MOST_TIMES;
+        for (int k = compiled.firstOutput[board]; k < compiled.firstOutput[board + 1]; k++) {
+            int load = sums.loadOnOutput(k);
+            if (load == CompiledProject.NONE) {
+                continue;
+            }
+            Setting best = times[0];
+            long leastCharge = Long.MAX_VALUE;
+            double leastCrowding = Double.POSITIVE_INFINITY;
+            for (int i = 0; i < times.length; i += stride) {
+                sums.time(load, times[i]);
+                sums.settle();
+                long charge = sums.hardCharge() + dallying();
+                if (charge <= leastCharge) {
+                    double crowding = sums.unevenness();
+                    if (charge < leastCharge || crowding < leastCrowding) {
+                        leastCharge = charge;
+                        leastCrowding = crowding;
+                        best = times[i];
+                    }
+                }
+            }
+            sums.time(load, best);
+            sums.settle();
+        }
+    }
+
     private long dallying() {
-        RoleOrder roles = sums.roles();
-        return Charges.late(roles.auxiliaryMayStartMicros() - processingByMicros)
-                + Charges.late(roles.amplifiersMayStartMicros() - readyByMicros);
+        RoleOrder[] orders = sums.roles().orders();
+        long charge = 0;
+        for (int order = 0; order < orders.length; order++) {
+            charge += Charges.late(orders[order].auxiliaryMayStartMicros() - processingByMicros[order])
+                    + Charges.late(orders[order].amplifiersMayStartMicros() - readyByMicros[order]);
+        }
+        return charge;
     }
 }

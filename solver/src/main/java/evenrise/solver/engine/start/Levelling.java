@@ -200,7 +200,7 @@ final class Levelling {
         }
         List<Integer> loads = filling.panels.loadsIn(crowded.get(drawn));
         int load = loads.get(random.nextInt(loads.size()));
-        return compiled.switched[load] ? blockOf[load] : any;
+        return compiled.needsOutput[load] ? blockOf[load] : any;
     }
 
     /** Any block on any of the boards, or else the other. */

@@ -1,5 +1,6 @@
 package evenrise.solver.engine.start;
 
+import evenrise.model.project.Spare;
 import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.IndexSet;
 import evenrise.solver.engine.state.Pairs;
@@ -8,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 
 /** How full panels are, by counting slots and running current; nobody has a slot of its own yet. */
 final class PanelFilling {
@@ -42,6 +44,13 @@ final class PanelFilling {
                 freeSlots[place.panel()]++;
                 freeSwitchedSlots[place.panel()] += place.takesSwitched() ? 1 : 0;
             }
+        }
+        for (int panel = 0; panel < compiled.panelCount; panel++) {
+            Optional<Spare> spare =
+                    compiled.project.spareIn(compiled.project.panels().get(panel));
+            freeSlots[panel] -= spare.map(wanted -> Math.max(wanted.slots(), wanted.fits() * wanted.poles()))
+                    .orElse(0);
+            freeSwitchedSlots[panel] -= spare.map(Spare::switchedSlots).orElse(0);
         }
     }
 
@@ -79,25 +88,32 @@ final class PanelFilling {
         return true;
     }
 
+    /** A load and those behind its contactor. */
     void enter(int load, int panel) {
         fill(load, panel, 1);
-        panelOf[load] = panel;
+        for (int each : compiled.bundle[load]) {
+            panelOf[each] = panel;
+        }
         loadsIn.get(panel).add(load);
     }
 
     void leave(int load) {
         fill(load, panelOf[load], -1);
         loadsIn.get(panelOf[load]).remove(Integer.valueOf(load));
-        panelOf[load] = CompiledProject.NONE;
+        for (int each : compiled.bundle[load]) {
+            panelOf[each] = CompiledProject.NONE;
+        }
     }
 
     private void fill(int load, int panel, int sign) {
         strain -= crowding(panel);
-        freeSlots[panel] -= sign * compiled.poles[load];
-        if (compiled.switched[load]) {
-            freeSwitchedSlots[panel] -= sign * compiled.poles[load];
+        for (int each : compiled.bundle[load]) {
+            freeSlots[panel] -= sign * compiled.poles[each];
+            if (compiled.needsSwitchedSlot[each]) {
+                freeSwitchedSlots[panel] -= sign * compiled.poles[each];
+            }
+            runningNano[panel] += sign * compiled.currents.runningNano[each] * compiled.poles[each];
         }
-        runningNano[panel] += sign * compiled.currents.runningNano[load] * compiled.poles[load];
         strain += crowding(panel);
         crowded.set(panel, crowding(panel) > 0);
     }
@@ -106,11 +122,18 @@ final class PanelFilling {
         int best = CompiledProject.NONE;
         double least = Double.POSITIVE_INFINITY;
         BitSet allowed = compiled.allowedPanels[load];
+        int poles = 0;
+        double added = 0;
+        for (int each : compiled.bundle[load]) {
+            poles += compiled.poles[each];
+            added += (double) compiled.currents.runningNano[each] * compiled.poles[each];
+        }
         for (int panel = offered.nextSetBit(0); panel >= 0; panel = offered.nextSetBit(panel + 1)) {
-            int free = compiled.switched[load] ? freeSwitchedSlots[panel] : freeSlots[panel];
-            if (allowed.get(panel) && free >= compiled.poles[load] && !meetsApart(load, panel)) {
-                double added = (double) compiled.currents.runningNano[load] * compiled.poles[load];
-                double part = part(panel, compiled.poles[load], added);
+            boolean hasRoom = compiled.bundle[load].length == 1
+                    ? (compiled.needsSwitchedSlot[load] ? freeSwitchedSlots[panel] : freeSlots[panel]) >= poles
+                    : freeSlots[panel] >= poles && freeSwitchedSlots[panel] >= switchedPoles(load);
+            if (allowed.get(panel) && hasRoom && !meetsApart(load, panel)) {
+                double part = part(panel, poles, added);
                 if (part < least) {
                     least = part;
                     best = panel;
@@ -120,7 +143,23 @@ final class PanelFilling {
         return best;
     }
 
-    private boolean meetsApart(int load, int panel) {
+    private int switchedPoles(int load) {
+        return Arrays.stream(compiled.bundle[load])
+                .filter(each -> compiled.needsSwitchedSlot[each])
+                .map(each -> compiled.poles[each])
+                .sum();
+    }
+
+    private boolean meetsApart(int lead, int panel) {
+        for (int load : compiled.bundle[lead]) {
+            if (oneMeetsApart(load, panel)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean oneMeetsApart(int load, int panel) {
         for (int pair : compiled.pairs.ofLoad[load]) {
             int other = compiled.pairs.first[pair] + compiled.pairs.second[pair] - load;
             if (compiled.pairs.kind[pair] == Pairs.APART && panelOf[other] == panel) {
@@ -143,7 +182,7 @@ final class PanelFilling {
         double bySlots = 1 - (freeSlots[panel] - poles) / (double) slots;
         double byRating = (runningNano[panel] + nano)
                 / Integer.bitCount(compiled.phasesOf[panel + 1])
-                / compiled.limits.runningNano[panel + 1];
+                / compiled.limits.spareNano[panel + 1];
         return Math.max(bySlots, byRating);
     }
 

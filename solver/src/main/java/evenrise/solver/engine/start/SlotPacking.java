@@ -28,7 +28,7 @@ final class SlotPacking {
                 .filter(load -> panels[load] != CompiledProject.NONE)
                 .sorted(Comparator.comparing((Integer load) -> compiled.fixedSlot[load] == CompiledProject.NONE)
                         .thenComparing(load -> -compiled.poles[load])
-                        .thenComparing(load -> !compiled.switched[load])
+                        .thenComparing(load -> !compiled.needsSwitchedSlot[load])
                         .thenComparing(load -> -compiled.currents.runningNano[load])
                         .thenComparing(load -> load))
                 .toList();
@@ -53,7 +53,7 @@ final class SlotPacking {
             }
             // A three-pole breaker on a row of its own kind keeps the next one's row whole.
             boolean broken = place.poles() == phases && (row(place) - 1) % phases != 0;
-            boolean wasteful = !compiled.switched[load] && place.takesSwitched();
+            boolean wasteful = !compiled.needsSwitchedSlot[load] && place.takesSwitched();
             double cost = carried(place)
                     + (broken ? 1e15 : 0)
                     + (wasteful ? 1e16 : 0)

@@ -21,17 +21,23 @@ import java.util.stream.IntStream;
  * what is stated stays: then no plan keeps every rule, and the referee says which one is broken.
  */
 final class AllowedPanels {
+    /** Of the stated voltage, by the contract. */
+    private static final double VOLTAGE_WITHIN = 0.05;
+
     private final Project project;
     private final Map<String, Integer> panelIndex;
     private final Place[][][] placeAt;
     private final int phaseCount;
+    private final FeederTree tree;
     private final BitSet[] allowed;
 
-    private AllowedPanels(Project project, Map<String, Integer> panelIndex, Place[][][] placeAt, int phaseCount) {
+    private AllowedPanels(
+            Project project, Map<String, Integer> panelIndex, Place[][][] placeAt, int phaseCount, FeederTree tree) {
         this.project = project;
         this.panelIndex = panelIndex;
         this.placeAt = placeAt;
         this.phaseCount = phaseCount;
+        this.tree = tree;
         allowed = new BitSet[project.loads().size()];
         Arrays.setAll(allowed, load -> stated(project.loads().get(load)));
     }
@@ -41,10 +47,15 @@ final class AllowedPanels {
      *
      * @param placeAt place of a breaker by panel, slot and poles
      */
-    static BitSet[] of(Project project, Map<String, Integer> panelIndex, Place[][][] placeAt, int phaseCount) {
-        AllowedPanels panels = new AllowedPanels(project, panelIndex, placeAt, phaseCount);
+    static BitSet[] of(
+            Project project, Map<String, Integer> panelIndex, Place[][][] placeAt, int phaseCount, FeederTree tree) {
+        AllowedPanels panels = new AllowedPanels(project, panelIndex, placeAt, phaseCount, tree);
+        panels.leaveOutOtherVoltages();
+        panels.leaveOutWhereItDoesNotFit();
+        panels.keepContactorsTogether();
         panels.leaveOutWhatCannotBear();
         panels.keepGroupsTogether();
+        panels.keepContactorsTogether();
         Map<BitSet, BitSet> shared = new HashMap<>(); // of thousands of loads, most may sit in the same panels
         Arrays.setAll(panels.allowed, load -> shared.computeIfAbsent(panels.allowed[load], set -> set));
         return panels.allowed;
@@ -63,6 +74,51 @@ final class AllowedPanels {
             panels.and(only);
         });
         return panels;
+    }
+
+    private void leaveOutOtherVoltages() {
+        for (int i = 0; i < allowed.length; i++) {
+            OptionalDouble stated = project.loads().get(i).lineToNeutralVolts();
+            if (stated.isPresent()) {
+                double volts = stated.getAsDouble();
+                BitSet alike = (BitSet) allowed[i].clone();
+                allowed[i].stream()
+                        .filter(panel -> Math.abs(tree.volts(panel) - volts) > VOLTAGE_WITHIN * volts)
+                        .forEach(alike::clear);
+                narrow(i, alike);
+            }
+        }
+    }
+
+    /** Panels of too few phases; only where panels differ, since elsewhere no plan could help it. */
+    private void leaveOutWhereItDoesNotFit() {
+        if (tree.transformers.length + tree.sources.length > 1) {
+            for (int i = 0; i < allowed.length; i++) {
+                int poles = project.loads().get(i).poles();
+                BitSet fitting = (BitSet) allowed[i].clone();
+                allowed[i].stream()
+                        .filter(panel -> Arrays.stream(placeAt[panel]).allMatch(at -> at == null || at[poles] == null))
+                        .forEach(fitting::clear);
+                narrow(i, fitting);
+            }
+        }
+    }
+
+    /** What is behind a contactor sits in the panel of the load that it is for. */
+    private void keepContactorsTogether() {
+        Map<String, List<Integer>> bundles = IntStream.range(0, allowed.length)
+                .boxed()
+                .collect(Collectors.groupingBy(i -> {
+                    Load load = project.loads().get(i);
+                    return load.comesWith().orElse(load.id());
+                }));
+        bundles.values().stream().filter(loads -> loads.size() > 1).forEach(this::shareOne);
+    }
+
+    private void shareOne(List<Integer> loads) {
+        BitSet common = (BitSet) allowed[loads.get(0)].clone();
+        loads.forEach(load -> common.and(allowed[load]));
+        loads.forEach(load -> narrow(load, common));
     }
 
     private void leaveOutWhatCannotBear() {
@@ -129,9 +185,7 @@ final class AllowedPanels {
         for (ShutdownGroup group : project.shutdownGroups()) {
             List<Integer> loads = members.getOrDefault(group.id(), List.of());
             if (group.samePanel() && !loads.isEmpty()) {
-                BitSet common = (BitSet) allowed[loads.get(0)].clone();
-                loads.forEach(load -> common.and(allowed[load]));
-                loads.forEach(load -> narrow(load, common));
+                shareOne(loads);
             }
         }
     }

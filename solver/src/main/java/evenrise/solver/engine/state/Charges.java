@@ -3,7 +3,6 @@ package evenrise.solver.engine.state;
 import evenrise.model.electrical.FullUse;
 import evenrise.model.project.Load;
 import evenrise.model.project.PlanEvent;
-import evenrise.model.project.Project;
 
 /**
  * What a broken hard rule costs on the score's hard level: how much it is broken, in milliamperes or milliseconds, and a
@@ -19,24 +18,32 @@ public final class Charges {
     /** Times closer than this are equal, by the contract. */
     static final long TIME_TOLERANCE_MICROS = 500;
 
-    /** Supply and panel. */
-    private static final int NODES = 2;
-
     private Charges() {}
 
     /**
      * A load without a place, where any current over a limit is better than that: on top of {@link #UNASSIGNED}, what the
      * greatest load can be charged for ratings, neutrals and inrush limits, in the sequence and in every event.
      */
-    static long unassignedAtAnyCurrent(Project project) {
+    static long unassignedAtAnyCurrent(CompiledProject compiled) {
         int peaks = 1 + PlanEvent.values().length;
         double most = 0;
-        for (Load load : project.loads()) {
-            double neutralAndPoles = (1 + load.poles()) * load.runningAmps();
-            double crest = FullUse.amps(load) + load.inrushAmps();
-            most = Math.max(most, NODES * (neutralAndPoles + peaks * crest));
+        for (int load = 0; load < compiled.loadCount(); load++) {
+            Load given = compiled.loads[load];
+            // A panel has one rating to keep, and what is to be left of it.
+            double runningLimits = (2 * given.poles() + 1) * compiled.currents.scenes;
+            double crest = FullUse.amps(given) + given.inrushAmps();
+            most = Math.max(
+                    most, widest(compiled, load) * (runningLimits * given.runningAmps() + peaks * 3 * crest));
         }
         return UNASSIGNED + overMilliAmps(most * Currents.NANO);
+    }
+
+    /** Nodes that see a load, each as many times as it grows on the way there, at most. */
+    private static double widest(CompiledProject compiled, int load) {
+        return compiled.allowedPanels[load].stream()
+                .mapToDouble(panel -> compiled.tree.depth(panel) * compiled.tree.mostOf(panel))
+                .max()
+                .orElse(1);
     }
 
     /** Charge for coming on {@code earlyMicros} too early (or, of the whole sequence, ending too late). */

@@ -1,25 +1,36 @@
 package evenrise.solver.engine.state;
 
+import evenrise.model.plan.Plan;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
+import evenrise.model.project.EmergencyBy;
+import evenrise.model.project.GroupSeating;
 import evenrise.model.project.Load;
+import evenrise.model.project.ObjectiveWeights;
+import evenrise.model.project.OffTiming;
 import evenrise.model.project.OnEmergency;
 import evenrise.model.project.Panel;
-import evenrise.model.project.Phase;
+import evenrise.model.project.PassesOn;
 import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
 import evenrise.model.project.ShutdownGroup;
 import evenrise.model.project.SlotLayout;
+import evenrise.model.project.SlotNumbering;
+import evenrise.model.project.SwitchedBy;
+import evenrise.model.rules.ProjectIndex;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
  * A project compiled for the search: everything by index, nothing that moves. Indexes follow the project's order; node 0
- * is the supply and node {@code panel + 1} a panel.
+ * is the supply, node {@code panel + 1} a panel, and what follows a further node.
  */
 public final class CompiledProject {
     public static final int PROCESSING = 0;
@@ -47,8 +58,50 @@ public final class CompiledProject {
     /** First project-wide output of each board; one more entry than boards. */
     public final int[] firstOutput;
 
+    public final FeederTree tree;
+    /** By project-wide slot. */
+    final boolean[] reserved;
+
+    /** By panel, whether odd slots are on one side and even ones on the other. */
+    private final boolean[] alternates;
+
     public final int[] role;
+    /** Whether a load comes on by a command, by an output of its own or with another load. */
     public final boolean[] switched;
+    /** Whether a load needs an output of its own. */
+    public final boolean[] needsOutput;
+    /** Whether its breaker is a switched one; behind a contactor it is an ordinary one. */
+    public final boolean[] needsSwitchedSlot;
+    /** The load behind whose contactor a load is; the load itself where it is behind no other's. */
+    public final int[] leadOf;
+    /** A load, then those behind its contactor: what sits in one panel. */
+    public final int[][] bundle;
+
+    /** System of a load, or {@link #NONE}. */
+    public final int[] systemOf;
+    /** System that a board is of, or {@link #NONE} where any may be. */
+    public final int[] boardSystem;
+
+    public final boolean hasSystems;
+    /** At least 1: all loads are one system where the project has none. */
+    public final int systemCount;
+    /** Whether systems start by commands of their own. */
+    public final boolean hasClocks;
+
+    public final int clockCount;
+
+    /** Rack of a load, or {@link #NONE}. */
+    public final int[] rackOf;
+
+    public final int rackCount;
+    /** Whether it matters which rows a rack's breakers take, or what a place was in an earlier plan. */
+    public final boolean rowsCount;
+
+    /** Whether there is more than one supply with panels, one command and plain boards. */
+    public final boolean hasFurtherParts;
+    /** When a load is fixed to come on, or {@link #NONE}. */
+    public final long[] fixedOnMicros;
+
     public final boolean[] drops;
     public final int[] poles;
     public final long[] settleMicros;
@@ -73,6 +126,14 @@ public final class CompiledProject {
     public final Setting[][] startDelays;
 
     public final Setting[][] steps;
+    /** Offered times of a board's outputs, sorted, where each has its own; else null. */
+    public final Setting[][] times;
+
+    final boolean[] passesOnAfterAll;
+    public final boolean[] seatsGroupsWhole;
+    public final boolean[] dropsByOutput;
+    private final int[] spareOutputs;
+    private final boolean[] goesOffLate;
     public final BitSet[] reach;
     /** The same as {@link #reach}, to draw from. */
     public final int[][] reachedPanels;
@@ -92,26 +153,45 @@ public final class CompiledProject {
     public final Limits limits;
     public final Pairs pairs;
     public final Instants instants;
+    /** What each load draws as it is; and the parts of it that are seen beyond transformers, by {@link FeederTree#shares}. */
     public final EnvelopeRows envelopes;
+
+    final EnvelopeRows[] shares;
+    /** What a new plan is compared with; null where nothing is. */
+    final EarlierPlan earlier;
+
+    /** Whether the objective weighs nodes, racks or moves. */
+    final boolean hasTidiness;
+
     final EventLoad eventLoad;
     /** What a load without a place or output is charged. */
     final long unassignedCharge;
 
     public CompiledProject(Project project) {
-        this(project, false);
+        this(project, false, Optional.empty());
     }
 
-    /** @param placesAll whether a place that breaks a rating is better than none */
-    public CompiledProject(Project project, boolean placesAll) {
+    /**
+     * The same, to be planned with care for what there is.
+     *
+     * @param placesAll whether a place that breaks a rating is better than none
+     * @param earlier a plan from which every move costs what the objective says
+     */
+    public CompiledProject(Project project, boolean placesAll, Optional<Plan> earlier) {
         List<PlantPart> beyond = PlantPart.beyondSearch(project);
         if (!beyond.isEmpty()) {
             throw new IllegalArgumentException("not planned yet: " + PlantPart.listed(beyond));
         }
         this.project = project;
-        unassignedCharge = placesAll ? Charges.unassignedAtAnyCurrent(project) : Charges.UNASSIGNED;
-        List<Phase> phases = project.supply().system().phases();
-        phaseCount = phases.size();
-        loads = project.loads().toArray(Load[]::new);
+        ProjectIndex index = new ProjectIndex(project);
+        tree = new FeederTree(project);
+        phaseCount = Arrays.stream(tree.systems)
+                .mapToInt(system -> system.phases().size())
+                .max()
+                .orElseThrow();
+        loads = project.loads().stream()
+                .map(load -> index.load(load.id()).orElseThrow())
+                .toArray(Load[]::new);
         panelCount = project.panels().size();
         boardCount = project.boards().size();
         Map<String, Integer> panelIndex = new HashMap<>();
@@ -124,12 +204,26 @@ public final class CompiledProject {
         project.boardTypes().forEach(type -> types.put(type.id(), type));
 
         firstSlot = new int[panelCount + 1];
-        phasesOf = new int[panelCount + 1];
-        phasesOf[0] = (1 << phaseCount) - 1;
+        phasesOf = new int[tree.nodeCount];
+        Arrays.setAll(phasesOf, node -> (1 << tree.systems[node].phases().size()) - 1);
         placeAt = new Place[panelCount][][];
         for (int panel = 0; panel < panelCount; panel++) {
-            layOutPanel(panel, project.panels().get(panel), phases);
+            layOutPanel(panel, project.panels().get(panel));
         }
+        alternates = new boolean[panelCount];
+        reserved = new boolean[firstSlot[panelCount]];
+        for (int panel = 0; panel < panelCount; panel++) {
+            alternates[panel] = project.panels().get(panel).numbering() == SlotNumbering.ALTERNATING;
+            for (int slot : project.panels().get(panel).reservedSlots()) {
+                reserved[firstSlot[panel] + slot - 1] = true;
+            }
+        }
+        hasSystems = !project.systems().isEmpty();
+        systemCount = Math.max(1, project.systems().size());
+        hasClocks = project.hasClocks();
+        clockCount = hasClocks ? systemCount : 1;
+        Map<String, Integer> systemIndex = new HashMap<>();
+        project.systems().forEach(system -> systemIndex.put(system.id(), systemIndex.size()));
 
         firstOutput = new int[boardCount + 1];
         startDelays = new Setting[boardCount][];
@@ -138,13 +232,33 @@ public final class CompiledProject {
         reachedPanels = new int[boardCount][];
         boardPanel = new int[boardCount];
         after = new int[boardCount];
+        times = new Setting[boardCount][];
+        passesOnAfterAll = new boolean[boardCount];
+        seatsGroupsWhole = new boolean[boardCount];
+        dropsByOutput = new boolean[boardCount];
+        spareOutputs = new int[boardCount];
+        goesOffLate = new boolean[boardCount];
+        boardSystem = new int[boardCount];
+        Map<String, Setting[]> timesOf = new HashMap<>();
         Map<String, Setting[]> delaysOf = new HashMap<>();
         Map<String, Setting[]> stepsOf = new HashMap<>();
         for (int board = 0; board < boardCount; board++) {
             Board given = project.boards().get(board);
             BoardType type = types.get(given.type());
-            startDelays[board] = delaysOf.computeIfAbsent(type.id(), id -> usefulDelays(type));
-            steps[board] = stepsOf.computeIfAbsent(type.id(), id -> settings(type.stepSeconds()));
+            boolean isEach = type.isTimedByOutput();
+            startDelays[board] =
+                    delaysOf.computeIfAbsent(type.id(), id -> isEach ? nothing() : useful(type.startDelaySeconds()));
+            steps[board] = stepsOf.computeIfAbsent(type.id(), id -> isEach ? nothing() : settings(type.stepSeconds()));
+            times[board] = isEach
+                    ? timesOf.computeIfAbsent(
+                            type.id(), id -> useful(type.timesSeconds().orElseThrow().all()))
+                    : null;
+            passesOnAfterAll[board] = type.passesOn() == PassesOn.ALL;
+            seatsGroupsWhole[board] = type.groups() == GroupSeating.ONE_BOARD;
+            dropsByOutput[board] = type.emergencyBy() == EmergencyBy.OUTPUT;
+            spareOutputs[board] = type.spareOutputs();
+            goesOffLate[board] = type.off() == OffTiming.EACH;
+            boardSystem[board] = given.system().map(systemIndex::get).orElse(NONE);
             firstOutput[board + 1] = firstOutput[board] + type.outputs();
             for (int ordinal = 0; ordinal < type.outputs(); ordinal++) {
                 outputs.add(new Output(outputs.size(), board, ordinal));
@@ -162,37 +276,57 @@ public final class CompiledProject {
         int count = loads.length;
         role = new int[count];
         switched = new boolean[count];
+        needsOutput = new boolean[count];
+        needsSwitchedSlot = new boolean[count];
+        leadOf = new int[count];
+        systemOf = new int[count];
+        rackOf = new int[count];
+        fixedOnMicros = new long[count];
+        Map<String, Integer> loadIndex = new HashMap<>();
+        Map<String, Integer> rackIndex = new HashMap<>();
+        project.loads().forEach(load -> loadIndex.put(load.id(), loadIndex.size()));
         drops = new boolean[count];
         poles = new int[count];
         settleMicros = new long[count];
         group = new int[count];
-        allowedPanels = AllowedPanels.of(project, panelIndex, placeAt, phaseCount);
-        turnsBackwards = RotationKept.narrow(project, placeAt, allowedPanels);
+        allowedPanels = AllowedPanels.of(project, panelIndex, placeAt, phaseCount, tree);
+        turnsBackwards = RotationKept.narrow(project, placeAt, allowedPanels, tree);
         fixedSlot = new int[count];
         fixedBoard = new int[count];
         fixedOutput = new int[count];
         groupCount = groupIndex.size();
         List<List<Integer>> members = new ArrayList<>();
-        groupIndex.forEach((id, index) -> members.add(new ArrayList<>()));
+        groupIndex.forEach((id, at) -> members.add(new ArrayList<>()));
         for (int load = 0; load < count; load++) {
             Load given = loads[load];
             role[load] = given.role().ordinal();
             switched[load] = given.switched();
+            leadOf[load] = given.comesWith().map(loadIndex::get).orElse(load);
+            needsOutput[load] = given.switched() && leadOf[load] == load;
+            needsSwitchedSlot[load] = needsOutput[load] && given.switchedBy() == SwitchedBy.BREAKER;
+            systemOf[load] = given.system().map(systemIndex::get).orElse(NONE);
+            rackOf[load] = given.rack()
+                    .map(id -> rackIndex.computeIfAbsent(id, any -> rackIndex.size()))
+                    .orElse(NONE);
+            fixedOnMicros[load] = given.fixed().onSeconds().isPresent()
+                    ? Math.round(given.fixed().onSeconds().getAsDouble() * 1e6)
+                    : NONE;
             poles[load] = given.poles();
             settleMicros[load] = Math.round(given.settleSeconds() * 1e6);
             group[load] = given.shutdownGroup().map(groupIndex::get).orElse(NONE);
             if (group[load] != NONE && given.switched()) {
-                members.get(group[load]).add(load);
+                if (needsOutput[load]) {
+                    members.get(group[load]).add(load);
+                }
                 drops[load] = project.shutdownGroups().get(group[load]).onEmergency() == OnEmergency.DROP;
             }
             fixedSlot[load] = given.fixed().slot().orElse(NONE);
             fixedBoard[load] = given.fixed().board().map(boardIndex::get).orElse(NONE);
             fixedOutput[load] = given.fixed().output().orElse(NONE);
         }
-        int largestBoard = 0;
-        for (int board = 0; board < boardCount; board++) {
-            largestBoard = Math.max(largestBoard, outputCount(board));
-        }
+        rackCount = rackIndex.size();
+        bundle = bundles();
+        int largestBoard = index.largestBoardOutputs();
         groupMembers = new int[groupCount][];
         groupSamePanel = new boolean[groupCount];
         groupIsLarge = new boolean[groupCount];
@@ -204,12 +338,29 @@ public final class CompiledProject {
             groupIsLarge[g] = groupMembers[g].length > largestBoard;
         }
         nearbyBoards = nearbyBoards();
-        currents = new Currents(project);
+        currents = new Currents(index, phaseCount, tree);
         limits = new Limits(project);
         pairs = new Pairs(project);
         instants = new InstantFinder(this).find();
-        envelopes = new EnvelopeRows(project, instants);
+        envelopes = new EnvelopeRows(this);
+        shares = new EnvelopeRows[tree.shares.length];
+        Arrays.setAll(shares, share -> share == 0 ? envelopes : new EnvelopeRows(this, share));
+        ObjectiveWeights weights = project.objective();
+        hasTidiness = weights.nodeImbalance() > 0
+                || weights.rackPanels() > 0
+                || weights.rackBoards() > 0
+                || weights.rackRows() > 0
+                || weights.move() > 0;
+        rowsCount = weights.rackRows() > 0;
+        hasFurtherParts = PlantPart.isUsedIn(project);
+        this.earlier = earlier.map(plan -> new EarlierPlan(this, plan)).orElse(null);
         eventLoad = new EventLoad(this);
+        unassignedCharge = placesAll ? Charges.unassignedAtAnyCurrent(this) : Charges.UNASSIGNED;
+    }
+
+    /** Whether outputs of some boards have times of their own. */
+    public boolean hasTimes() {
+        return Arrays.stream(times).anyMatch(Objects::nonNull);
     }
 
     /** Whether there are moves enough for each load to try bold ones that seldom pay; found by experiment. */
@@ -248,14 +399,56 @@ public final class CompiledProject {
                 && (turnsBackwards[load] == null || !turnsBackwards[load].get(place.index()))
                 && allowedPanels[load].get(place.panel())
                 && (fixedSlot[load] == NONE || fixedSlot[load] == place.slot())
-                && (!switched[load] || place.takesSwitched());
+                && (!needsSwitchedSlot[load] || place.takesSwitched());
     }
 
     /** Whether the output keeps the load's fixed part. */
     public boolean mayUse(int load, Output output) {
-        return switched[load]
+        return needsOutput[load]
+                && serves(output.board(), load)
                 && (fixedBoard[load] == NONE || fixedBoard[load] == output.board())
                 && (fixedOutput[load] == NONE || fixedOutput[load] == output.ordinal() + 1);
+    }
+
+    /** Whether a board may switch a load of this system, and switch it off as late as it asks. */
+    private boolean serves(int board, int load) {
+        return (boardSystem[board] == NONE || boardSystem[board] == systemOf[load])
+                && (goesOffLate[board] || loads[load].offAfterSeconds() == 0);
+    }
+
+    /** Outputs of a board that may be in use at once. */
+    public int usableOutputs(int board) {
+        return outputCount(board) - spareOutputs[board];
+    }
+
+    /** The clock by which a load comes on. */
+    public int clockOf(int load) {
+        return hasClocks ? systemOf[load] : 0;
+    }
+
+    /** The order of roles that a load is part of. */
+    public int orderOf(int load) {
+        return hasSystems ? systemOf[load] : 0;
+    }
+
+    /** Row of a slot of a panel. */
+    int rowOf(int panel, int slot) {
+        return alternates[panel] ? (slot - firstSlot[panel]) / 2 + 1 : slot - firstSlot[panel] + 1;
+    }
+
+    private int[][] bundles() {
+        List<List<Integer>> lists = new ArrayList<>();
+        for (int load = 0; load < loads.length; load++) {
+            lists.add(new ArrayList<>(List.of(load)));
+        }
+        for (int load = 0; load < loads.length; load++) {
+            if (leadOf[load] != load) {
+                lists.get(leadOf[load]).add(load);
+            }
+        }
+        return lists.stream()
+                .map(list -> list.stream().mapToInt(Integer::intValue).toArray())
+                .toArray(int[][]::new);
     }
 
     /** Boards for each load; a group's loads share one list, and so do loads that are free of every restriction. */
@@ -265,14 +458,19 @@ public final class CompiledProject {
         Map<List<Object>, BitSet> suitable = new HashMap<>();
         for (int load = 0; load < boards.length; load++) {
             int self = group[load];
-            boolean whole = self != NONE && switched[load] && !groupIsLarge[self];
+            boolean whole = self != NONE && needsOutput[load] && !groupIsLarge[self];
             int[] together = whole ? groupMembers[self] : new int[] {load};
             BitSet fitting = new BitSet();
-            if (switched[load]) {
+            if (needsOutput[load]) {
                 fitting.or(longEnough(together.length));
                 for (int member : together) {
                     fitting.and(suitable.computeIfAbsent(
-                            List.of(allowedPanels[member], fixedBoard[member], fixedOutput[member]),
+                            List.of(
+                                    allowedPanels[member],
+                                    fixedBoard[member],
+                                    fixedOutput[member],
+                                    systemOf[member],
+                                    loads[member].offAfterSeconds() > 0),
                             alike -> boardsThatSuit(member)));
                 }
             }
@@ -284,7 +482,7 @@ public final class CompiledProject {
     private BitSet longEnough(int outputs) {
         BitSet boards = new BitSet();
         IntStream.range(0, boardCount)
-                .filter(board -> outputCount(board) >= outputs)
+                .filter(board -> usableOutputs(board) >= outputs || !seatsGroupsWhole[board])
                 .forEach(boards::set);
         return boards;
     }
@@ -298,13 +496,14 @@ public final class CompiledProject {
     private boolean suits(int load, int board) {
         boolean hasOutput = fixedOutput[load] == NONE || fixedOutput[load] <= outputCount(board);
         boolean mayBeIt = fixedBoard[load] == NONE || fixedBoard[load] == board;
-        return hasOutput && mayBeIt && reach[board].intersects(allowedPanels[load]);
+        return hasOutput && mayBeIt && serves(board, load) && reach[board].intersects(allowedPanels[load]);
     }
 
-    private void layOutPanel(int panel, Panel given, List<Phase> phases) {
+    private void layOutPanel(int panel, Panel given) {
         firstSlot[panel + 1] = firstSlot[panel] + given.slots();
-        SlotLayout layout = new SlotLayout(given, project.supply().system());
-        layout.phases().forEach(phase -> phasesOf[panel + 1] |= 1 << phases.indexOf(phase));
+        SlotLayout layout = new SlotLayout(given, tree.systems[panel + 1]);
+        phasesOf[panel + 1] = 0;
+        layout.phases().forEach(phase -> phasesOf[panel + 1] |= 1 << phase.ordinal());
         placeAt[panel] = new Place[given.slots() + 1][phaseCount + 1];
         for (int slot = 1; slot <= given.slots(); slot++) {
             for (int poleCount = 1; poleCount <= phaseCount; poleCount++) {
@@ -314,7 +513,7 @@ public final class CompiledProject {
                 }
                 int mask = 0;
                 for (int s : span) {
-                    mask |= 1 << phases.indexOf(layout.phase(s));
+                    mask |= 1 << layout.phase(s).ordinal();
                 }
                 if (Integer.bitCount(mask) == poleCount) {
                     boolean takesSwitched = given.switchedSlots()
@@ -331,12 +530,16 @@ public final class CompiledProject {
         }
     }
 
-    private Setting[] usefulDelays(BoardType type) {
+    private Setting[] useful(List<Double> offered) {
         double limit = project.maxDurationSeconds().orElse(Double.POSITIVE_INFINITY);
-        List<Double> useful = type.startDelaySeconds().stream()
-                .filter(delay -> delay <= limit)
-                .toList();
-        return settings(useful.isEmpty() ? type.startDelaySeconds() : useful);
+        List<Double> useful =
+                offered.stream().filter(seconds -> seconds <= limit).toList();
+        return settings(useful.isEmpty() ? offered : useful);
+    }
+
+    /** The one setting of what cannot be set. */
+    private Setting[] nothing() {
+        return settings(List.of(0.0));
     }
 
     private Setting[] settings(List<Double> seconds) {

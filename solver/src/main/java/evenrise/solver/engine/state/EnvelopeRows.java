@@ -1,51 +1,96 @@
 package evenrise.solver.engine.state;
 
 import evenrise.model.electrical.InrushEnvelope;
-import evenrise.model.project.Load;
-import evenrise.model.project.Project;
 import java.util.Arrays;
 
 /**
  * What each load draws from its switch-on, instant by instant, in whole units of current so that adding and taking away
- * leaves no rounding behind. The unit is as fine as lets the sum of all peaks stay an {@code int}.
+ * leaves no rounding behind. The unit is as fine as lets the sum of all peaks stay an {@code int}. Beyond a transformer it
+ * is a part of that.
  */
 public final class EnvelopeRows {
     private static final double MOST_UNITS = 1 << 30;
     private static final double FINEST_UNITS_PER_AMP = 1e6;
 
     public final double unitsPerAmp;
-    final int[] baseUnits;
+    public final int[] baseUnits;
+    /** In use: at the greatest use in any scene, or idling. */
+    final int[] useUnits;
 
+    private final double part;
     private final InrushEnvelope[] envelopes;
     private final boolean[] switched;
     private final Instants instants;
     /** On a grid: current above the base by number of intervals since switch-on, until only the base is left. */
     private final int[][] rows;
 
-    EnvelopeRows(Project project, Instants instants) {
-        this.instants = instants;
-        int count = project.loads().size();
+    /** The whole of each load. */
+    EnvelopeRows(CompiledProject compiled) {
+        instants = compiled.instants;
+        part = 1;
+        int count = compiled.loadCount();
         envelopes = new InrushEnvelope[count];
+        switched = compiled.switched;
         double sumOfPeaks = 0;
         for (int i = 0; i < count; i++) {
-            Load load = project.loads().get(i);
-            envelopes[i] = InrushEnvelope.of(load, project.timingToleranceSeconds());
-            sumOfPeaks += envelopes[i].baseAmps() + envelopes[i].excessAmps();
+            envelopes[i] = InrushEnvelope.of(compiled.loads[i], compiled.project.timingToleranceSeconds());
+            double most = envelopes[i].baseAmps() + envelopes[i].excessAmps();
+            if (compiled.clockCount > 1 || compiled.tree.transformers.length > 0) {
+                most = Math.max(most, useAmps(compiled, i)) * mostOf(compiled, i);
+            }
+            sumOfPeaks += most;
         }
         double finest = Math.min(FINEST_UNITS_PER_AMP, MOST_UNITS / Math.max(sumOfPeaks, 1e-9));
         unitsPerAmp = finest >= 1 ? Math.floor(finest) : finest;
-        switched = new boolean[count];
-        for (int i = 0; i < count; i++) {
-            switched[i] = project.loads().get(i).switched();
-        }
         baseUnits = new int[count];
-        Arrays.setAll(baseUnits, i -> units(envelopes[i].baseAmps()));
+        useUnits = new int[count];
         rows = new int[count][];
-        if (instants.isGrid()) {
-            for (int i = 0; i < count; i++) {
-                rows[i] = switched[i] ? row(i) : new int[0];
+        for (int i = 0; i < count; i++) {
+            fill(compiled, i);
+        }
+    }
+
+    /** A part of those loads that any node can see so. */
+    EnvelopeRows(CompiledProject compiled, int share) {
+        EnvelopeRows whole = compiled.envelopes;
+        instants = whole.instants;
+        part = compiled.tree.shares[share];
+        envelopes = whole.envelopes;
+        switched = whole.switched;
+        unitsPerAmp = whole.unitsPerAmp;
+        int count = envelopes.length;
+        baseUnits = new int[count];
+        useUnits = new int[count];
+        rows = new int[count][];
+        for (int i = 0; i < count; i++) {
+            int load = i;
+            boolean isSeen = compiled.allowedPanels[load].stream()
+                    .flatMap(panel -> compiled.tree.sharesOf(panel, compiled.poles[load]))
+                    .anyMatch(each -> each == share);
+            if (isSeen) {
+                fill(compiled, i);
             }
         }
+    }
+
+    private void fill(CompiledProject compiled, int load) {
+        baseUnits[load] = units(envelopes[load].baseAmps());
+        useUnits[load] = units(useAmps(compiled, load));
+        if (instants.isGrid()) {
+            rows[load] = switched[load] ? row(load) : new int[0];
+        }
+    }
+
+    private static double useAmps(CompiledProject compiled, int load) {
+        double running = compiled.currents.runningNano[load] / Currents.NANO;
+        return Math.sqrt(2) * Math.max(compiled.loads[load].idleAmps(), running);
+    }
+
+    private static double mostOf(CompiledProject compiled, int load) {
+        return compiled.allowedPanels[load].stream()
+                .mapToDouble(compiled.tree::mostOf)
+                .max()
+                .orElse(1);
     }
 
     /**
@@ -104,6 +149,6 @@ public final class EnvelopeRows {
     }
 
     private int units(double amps) {
-        return (int) Math.round(amps * unitsPerAmp);
+        return (int) Math.round(part * amps * unitsPerAmp);
     }
 }

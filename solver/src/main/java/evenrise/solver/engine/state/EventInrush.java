@@ -99,7 +99,7 @@ final class EventInrush {
     }
 
     /** Charge for peaks over {@code limitAmps}, each event by its worst phase. */
-    long charge(InrushProfile normal, double limitAmps) {
+    long charge(NodeInrush normal, double limitAmps) {
         long charge = 0;
         for (PlanEvent event : loads.asked) {
             double excessAmps = worstUnits(event, normal) / compiled.envelopes.unitsPerAmp - limitAmps;
@@ -108,7 +108,7 @@ final class EventInrush {
         return charge;
     }
 
-    private long worstUnits(PlanEvent event, InrushProfile normal) {
+    private long worstUnits(PlanEvent event, NodeInrush normal) {
         long worst = 0;
         for (int phase = 0; phase < compiled.phaseCount; phase++) {
             worst = Math.max(
@@ -123,11 +123,11 @@ final class EventInrush {
         return worst;
     }
 
-    private long returnUnits(int phase, InrushProfile normal) {
+    private long returnUnits(int phase, NodeInrush normal) {
         return Math.max(unswitchedAnew[phase], normal.peakUnits(phase) + unswitchedLater[phase]);
     }
 
-    private long boardFailureUnits(int phase, InrushProfile normal) {
+    private long boardFailureUnits(int phase, NodeInrush normal) {
         refreshChains();
         long later = normal.peakUnits(phase) + unswitchedLater[phase];
         long worst =

@@ -2,7 +2,10 @@ package evenrise.solver.engine.state;
 
 import java.util.Arrays;
 
-/** Over which boards and panels each shutdown group is spread, and what its boards hold beside it. */
+/**
+ * Over which boards and panels each shutdown group is spread, what its boards hold beside it, and how many outputs they
+ * leave. Boards that seat groups anyhow bind none, but where a group has loads on one that does.
+ */
 public final class GroupSpread {
     private final CompiledProject compiled;
     /** By board: its loads of each group. A board holds few groups, and a group sits in few panels. */
@@ -11,6 +14,8 @@ public final class GroupSpread {
     private final FewCounts[] inPanel;
 
     private final int[] boardsOfGroup;
+    /** By group: boards of those that seat groups whole. */
+    private final int[] wholeBoardsOfGroup;
     private final int[] placedOfGroup;
     /** Charge for the loads of a group that are not in the panel of most of it, where it must sit in one. */
     private final long[] strayCharge;
@@ -29,6 +34,7 @@ public final class GroupSpread {
         inPanel = new FewCounts[compiled.groupCount];
         Arrays.setAll(inPanel, group -> compiled.groupSamePanel[group] ? new FewCounts() : null);
         boardsOfGroup = new int[compiled.groupCount];
+        wholeBoardsOfGroup = new int[compiled.groupCount];
         placedOfGroup = new int[compiled.groupCount];
         strayCharge = new long[compiled.groupCount];
         loadsOnBoard = new int[compiled.boardCount];
@@ -52,9 +58,10 @@ public final class GroupSpread {
                 largeGroupLoadsOnBoard[board] += sign;
                 largeGroupsOnBoard[board] += cameOrWent ? sign : 0;
             } else if (cameOrWent) {
-                charge -= split(boardsOfGroup[group]);
+                charge -= split(group);
                 boardsOfGroup[group] += sign;
-                charge += split(boardsOfGroup[group]);
+                wholeBoardsOfGroup[group] += compiled.seatsGroupsWhole[board] ? sign : 0;
+                charge += split(group);
                 noteTorn(group);
             }
         }
@@ -89,7 +96,7 @@ public final class GroupSpread {
 
     /** Whether a group that fits one board is on several. */
     public boolean isSplit(int group) {
-        return boardsOfGroup[group] > 1;
+        return split(group) > 0;
     }
 
     /** Groups on more boards, or in more panels, than they may be. */
@@ -101,16 +108,23 @@ public final class GroupSpread {
         return charge;
     }
 
-    private static long split(int parts) {
-        return Math.max(0, parts - 1) * Charges.PLACE;
+    private long split(int group) {
+        return wholeBoardsOfGroup[group] == 0 ? 0 : (boardsOfGroup[group] - 1) * Charges.PLACE;
     }
 
-    /** Emergency classes mixed on a board, and loads that share a board with a group that needs whole boards. */
+    /**
+     * Emergency classes mixed on a board, loads that share a board with a group that needs whole boards, and outputs that
+     * were to stay free.
+     */
     private long mixed(int board) {
+        int loads = loadsOnBoard[board];
         int drops = dropsOnBoard[board];
-        long places = Math.min(drops, loadsOnBoard[board] - drops);
-        // Each large group here finds all loads in its way that are not its own.
-        places += (long) largeGroupsOnBoard[board] * loadsOnBoard[board] - largeGroupLoadsOnBoard[board];
+        long places = compiled.dropsByOutput[board] ? 0 : Math.min(drops, loads - drops);
+        if (compiled.seatsGroupsWhole[board]) {
+            // Each large group here finds all loads in its way that are not its own.
+            places += (long) largeGroupsOnBoard[board] * loads - largeGroupLoadsOnBoard[board];
+        }
+        places += Math.max(0, loads - compiled.usableOutputs(board));
         return places * Charges.PLACE;
     }
 }

@@ -3,7 +3,7 @@ package evenrise.solver.engine.state;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 
-/** Current of one node over the instants, phase by phase, kept up to date load by load. */
+/** Current of one node over the instants of one clock, phase by phase, kept up to date load by load. */
 public final class InrushProfile {
     /** By doublings: the part of the peak whose power is below 2⁻⁶⁰ of the peak's, which no sum of thousands shows. */
     private static final double[] NEGLIGIBLE = IntStream.range(0, Integer.SIZE - 1)
@@ -11,6 +11,8 @@ public final class InrushProfile {
             .toArray();
 
     private final InstantIndex index;
+    private final EnvelopeRows whole;
+    private final EnvelopeRows[] shares;
     private final PhaseProfile[] phases;
     private final double[] terms;
     private int peakUnits;
@@ -19,6 +21,8 @@ public final class InrushProfile {
 
     InrushProfile(CompiledProject compiled, InstantIndex index) {
         this.index = index;
+        whole = compiled.envelopes;
+        shares = compiled.shares;
         phases = new PhaseProfile[compiled.phaseCount];
         Arrays.setAll(phases, phase -> new PhaseProfile(compiled));
         terms = new double[compiled.phaseCount * index.mostUsed()];
@@ -29,7 +33,17 @@ public final class InrushProfile {
         stale = true;
         for (int phase = 0; phase < phases.length; phase++) {
             if ((phaseMask >> phase & 1) != 0) {
-                phases[phase].add(load, from, sign);
+                phases[phase].add(whole, load, from, sign);
+            }
+        }
+    }
+
+    /** The same with the parts of a load that are seen beyond a transformer, {@link FeederTree#NO_SHARE} where none is. */
+    void addShares(int load, int[] shareOf, int from, int sign) {
+        stale = true;
+        for (int phase = 0; phase < phases.length; phase++) {
+            if (shareOf[phase] != FeederTree.NO_SHARE) {
+                phases[phase].add(shares[shareOf[phase]], load, from, sign);
             }
         }
     }
@@ -39,7 +53,7 @@ public final class InrushProfile {
         stale = true;
         for (int phase = 0; phase < phases.length; phase++) {
             if ((phaseMask >> phase & 1) != 0) {
-                phases[phase].addExcess(load, from, sign);
+                phases[phase].addExcess(whole, load, from, sign);
             }
         }
     }
@@ -78,7 +92,13 @@ public final class InrushProfile {
 
     /** First instant of the peak on its phase. */
     public int peakInstant() {
-        return phases[peakPhase()].peakInstant(index);
+        return peakInstant(peakPhase());
+    }
+
+    /** First instant of one phase's peak. */
+    int peakInstant(int phase) {
+        refresh();
+        return phases[phase].peakInstant(index);
     }
 
     public int units(int phase, int instant) {
@@ -100,6 +120,20 @@ public final class InrushProfile {
         return sum == 0 ? peakUnits : Math.max(peakUnits, Math.pow(sum, 1.0 / (1 << doublings)) / scale);
     }
 
+    /** Adds to {@code terms} what one phase draws at the instants in use, each on top of {@code offset}, scaled. */
+    int gather(int phase, double offset, double scale, double[] terms, int next) {
+        refresh();
+        for (int i = 0; i < index.usedCount(); i++) {
+            terms[next++] = (offset + phases[phase].units(index.used(i))) * scale;
+        }
+        return next;
+    }
+
+    /** Instants in use. */
+    int usedCount() {
+        return index.usedCount();
+    }
+
     /**
      * Writes what is drawn at the instants in use side by side, so that the processor can raise many at a time; leaves out
      * what would add nothing.
@@ -117,7 +151,7 @@ public final class InrushProfile {
         return next;
     }
 
-    private static void raise(double[] terms, int count, int doublings) {
+    static void raise(double[] terms, int count, int doublings) {
         for (int d = 1; d < doublings; d += 2) {
             for (int i = 0; i < count; i++) {
                 double square = terms[i] * terms[i];
@@ -132,7 +166,7 @@ public final class InrushProfile {
     }
 
     /** Four sums side by side, so that the processor need not wait for one addition before it begins the next. */
-    private static double sum(double[] terms, int count) {
+    static double sum(double[] terms, int count) {
         double first = 0;
         double second = 0;
         double third = 0;

@@ -39,6 +39,11 @@ final class InstantFinder {
         for (int board : compiled.boardOrder) {
             long start = compiled.after[board] == CompiledProject.NONE ? 0 : end[compiled.after[board]];
             long last = compiled.outputCount(board) - 1L;
+            if (compiled.times[board] != null) {
+                end[board] = start + max(compiled.times[board]);
+                latest = Math.max(latest, end[board]);
+                continue;
+            }
             end[board] = start + max(compiled.startDelays[board]) + last * max(compiled.steps[board]);
             latest = Math.max(latest, end[board]);
         }
@@ -54,6 +59,9 @@ final class InstantFinder {
                     compiled.after[board] == CompiledProject.NONE ? Set.of(0L) : ends.get(compiled.after[board]);
             Set<Long> end = new TreeSet<>(starts); // a board without a used output hands its own start on
             for (long start : starts) {
+                for (int i = 0; compiled.times[board] != null && i < compiled.times[board].length; i++) {
+                    end.add(start + compiled.times[board][i].micros());
+                }
                 for (Setting delay : compiled.startDelays[board]) {
                     for (Setting step : compiled.steps[board]) {
                         for (int k = 0; k < compiled.outputCount(board); k++) {

@@ -46,7 +46,8 @@ public final class Instants {
         return micros[index];
     }
 
-    int indexOf(long time) {
+    /** Position of a time that some setting of the boards gives. */
+    public int indexOf(long time) {
         return gridMicros > 0 ? (int) (time / gridMicros) : Arrays.binarySearch(micros, time);
     }
 }

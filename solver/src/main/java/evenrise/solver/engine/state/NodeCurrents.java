@@ -1,83 +1,159 @@
 package evenrise.solver.engine.state;
 
-/** Running and neutral current of one node, kept up to date load by load. */
+/** Running and neutral current of one node in each scene, kept up to date load by load. */
 public final class NodeCurrents {
-    private final CompiledProject compiled;
+    private static final int NEUTRAL = 3;
+
+    private final Currents currents;
+    private final long[][] neutralOfLoads;
+    private final int scenes;
+    private final int phases;
     private final long runningLimitNano;
+    /** What loads may run at so that the panel keeps what is to be left of its rating; the limit where nothing is. */
+    private final long spareLimitNano;
+
     private final double neutralLimitNano;
+    /** By scene and phase. */
     private final long[] runningNano;
+    /** By scene: the fundamentals' real and imaginary part and the third harmonics. */
+    private final long[] neutralNano;
     /** Phases that the node has; others carry nothing and count in no mean. */
     private final int had;
 
     private final int hadCount;
-    private long neutralRealNano;
-    private long neutralImaginaryNano;
-    private long thirdNano;
 
     NodeCurrents(CompiledProject compiled, int node) {
-        this.compiled = compiled;
+        currents = compiled.currents;
+        neutralOfLoads = currents.neutralNano(compiled.tree.systems[node]);
+        scenes = currents.scenes;
+        phases = compiled.phaseCount;
         runningLimitNano = compiled.limits.runningNano[node];
+        spareLimitNano = compiled.limits.spareNano[node];
         neutralLimitNano = compiled.limits.neutralNano[node];
-        runningNano = new long[compiled.phaseCount];
+        runningNano = new long[scenes * phases];
+        neutralNano = new long[scenes * NEUTRAL];
         had = compiled.phasesOf[node];
         hadCount = Integer.bitCount(had);
     }
 
+    /** A load that sits on phases of this node. */
     void add(int load, int phaseMask, int sign) {
-        Currents currents = compiled.currents;
-        long running = sign * currents.runningNano[load];
-        for (int phase = 0; phase < runningNano.length; phase++) {
-            if ((phaseMask >> phase & 1) != 0) {
-                runningNano[phase] += running;
-                if (phaseMask == 1 << phase) {
-                    int at = currents.neutralIndex(load, phase);
-                    neutralRealNano += sign * currents.neutralNano[at];
-                    neutralImaginaryNano += sign * currents.neutralNano[at + 1];
-                    thirdNano += sign * currents.neutralNano[at + 2];
+        for (int scene = 0; scene < scenes; scene++) {
+            long running = sign * currents.sceneNano[scene][load];
+            for (int phase = 0; phase < phases; phase++) {
+                if ((phaseMask >> phase & 1) != 0) {
+                    runningNano[scene * phases + phase] += running;
+                    if (phaseMask == 1 << phase) {
+                        long[] adds = neutralOfLoads[scene];
+                        int at = currents.neutralIndex(load, phase);
+                        int to = scene * NEUTRAL;
+                        neutralNano[to] += sign * adds[at];
+                        neutralNano[to + 1] += sign * adds[at + 1];
+                        neutralNano[to + 2] += sign * adds[at + 2];
+                    }
                 }
             }
         }
     }
 
-    public long runningNano(int phase) {
-        return runningNano[phase];
-    }
-
-    /** Largest distance of a phase from the mean. */
-    long deviationNano() {
-        long total = 0;
-        for (long current : runningNano) {
-            total += current;
-        }
-        long largest = 0;
-        for (int phase = 0; phase < runningNano.length; phase++) {
-            if ((had >> phase & 1) != 0) {
-                largest = Math.max(largest, Math.abs(runningNano[phase] * hadCount - total));
+    /** A part of a load behind a transformer that returns by the neutral here, as of a one-pole load. */
+    void addReturned(int load, int phase, double part, int sign) {
+        for (int scene = 0; scene < scenes; scene++) {
+            int at = currents.neutralIndex(load, phase);
+            for (int i = 0; i < NEUTRAL; i++) {
+                neutralNano[scene * NEUTRAL + i] += sign * Math.round(part * neutralOfLoads[scene][at + i]);
             }
         }
-        return largest / hadCount;
     }
 
-    /** Mean of the phases. */
-    public double meanNano() {
-        double total = 0;
-        for (long current : runningNano) {
-            total += current;
+    /** What a transformer draws here has changed. */
+    void addDrawn(int scene, int phase, long nano) {
+        runningNano[scene * phases + phase] += nano;
+    }
+
+    /** Running current of a phase, in the scene where it is greatest. */
+    public long runningNano(int phase) {
+        long most = runningNano[phase];
+        for (int scene = 1; scene < scenes; scene++) {
+            most = Math.max(most, runningNano[scene * phases + phase]);
         }
-        return total / hadCount;
+        return most;
     }
 
-    /** Charge for current over the rating and over the neutral's, in milliamperes. */
+    /** Largest distance of a phase from the mean; of scenes the mean by their shares. */
+    long deviationNano() {
+        if (scenes == 1) {
+            return deviationTimesPhases(0) / hadCount;
+        }
+        double mean = 0;
+        for (int scene = 0; scene < scenes; scene++) {
+            mean += currents.share[scene] * deviationTimesPhases(scene);
+        }
+        return Math.round(mean / hadCount);
+    }
+
+    private long deviationTimesPhases(int scene) {
+        long total = total(scene);
+        long largest = 0;
+        for (int phase = 0; phase < phases; phase++) {
+            if ((had >> phase & 1) != 0) {
+                largest = Math.max(largest, Math.abs(runningNano[scene * phases + phase] * hadCount - total));
+            }
+        }
+        return largest;
+    }
+
+    private long total(int scene) {
+        long total = 0;
+        for (int phase = 0; phase < phases; phase++) {
+            total += runningNano[scene * phases + phase];
+        }
+        return total;
+    }
+
+    /** Mean of the phases, in the scene where it is greatest. */
+    public double meanNano() {
+        double most = 0;
+        for (int scene = 0; scene < scenes; scene++) {
+            most = Math.max(most, (double) total(scene));
+        }
+        return most / hadCount;
+    }
+
+    /** 100·deviation/mean, of the worst scene; 0 for an idle node. */
+    double imbalancePercent() {
+        double worst = 0;
+        for (int scene = 0; scene < scenes; scene++) {
+            double total = total(scene);
+            if (total > 0) {
+                worst = Math.max(worst, 100 * deviationTimesPhases(scene) / total);
+            }
+        }
+        return worst;
+    }
+
+    /** Charge for current over the rating, over what is to be left of it, and over the neutral's, in milliamperes. */
     long overload() {
         long over = 0;
-        for (long current : runningNano) {
-            over += Charges.overMilliAmps(current - runningLimitNano);
+        for (int scene = 0; scene < scenes; scene++) {
+            for (int phase = 0; phase < phases; phase++) {
+                long current = runningNano[scene * phases + phase];
+                over += Charges.overMilliAmps(current - runningLimitNano);
+                if (spareLimitNano < runningLimitNano) {
+                    over += Charges.overMilliAmps(current - spareLimitNano);
+                }
+            }
+            over += neutralOverload(scene * NEUTRAL);
         }
-        double square = (double) neutralRealNano * neutralRealNano
-                + (double) neutralImaginaryNano * neutralImaginaryNano
-                + (double) thirdNano * thirdNano;
+        return over;
+    }
+
+    private long neutralOverload(int at) {
+        double square = (double) neutralNano[at] * neutralNano[at]
+                + (double) neutralNano[at + 1] * neutralNano[at + 1]
+                + (double) neutralNano[at + 2] * neutralNano[at + 2];
         return square <= neutralLimitNano * neutralLimitNano
-                ? over
-                : over + Charges.overMilliAmps(Math.sqrt(square) - neutralLimitNano);
+                ? 0
+                : Charges.overMilliAmps(Math.sqrt(square) - neutralLimitNano);
     }
 }

@@ -58,9 +58,14 @@ public final class PairCharges {
         if (one == null || other == null) {
             return 0;
         }
-        boolean broken = compiled.pairs.kind[pair] == Pairs.APART
-                ? one.panel() == other.panel()
-                : one.phaseMask() != other.phaseMask();
+        boolean broken =
+                switch (compiled.pairs.kind[pair]) {
+                    case Pairs.APART -> one.panel() == other.panel();
+                    case Pairs.WITH -> one.panel() != other.panel();
+                    default ->
+                        one.phaseMask() != other.phaseMask()
+                                || compiled.tree.origin[one.panel()] != compiled.tree.origin[other.panel()];
+                };
         return broken ? Charges.PLACE : 0;
     }
 }

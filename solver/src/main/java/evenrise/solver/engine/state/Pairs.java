@@ -13,6 +13,8 @@ public final class Pairs {
     public static final byte SAME_PHASE = 1;
     /** The second load comes after the first has settled. */
     public static final byte ORDER = 2;
+    /** The second load is behind the contactor of the first. */
+    public static final byte WITH = 3;
 
     public final byte[] kind;
     public final int[] first;
@@ -28,6 +30,7 @@ public final class Pairs {
             load.apartFrom().forEach(id -> edges.add(new int[] {APART, self, index.get(id)}));
             load.samePhaseAs().forEach(id -> edges.add(new int[] {SAME_PHASE, self, index.get(id)}));
             load.comesAfter().forEach(id -> edges.add(new int[] {ORDER, index.get(id), self}));
+            load.comesWith().ifPresent(id -> edges.add(new int[] {WITH, index.get(id), self}));
         }
         kind = new byte[edges.size()];
         first = new int[edges.size()];

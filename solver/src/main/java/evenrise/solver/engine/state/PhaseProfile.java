@@ -8,7 +8,6 @@ package evenrise.solver.engine.state;
 final class PhaseProfile {
     private static final int SMALLEST_SHIFT = 4;
 
-    private final EnvelopeRows envelopes;
     /** Binary logarithm of a block's length: there are about as many blocks as instants in each. */
     private final int shift;
     /** Current at each instant, over what its block stands on. */
@@ -24,7 +23,6 @@ final class PhaseProfile {
     private int peakUnits;
 
     PhaseProfile(CompiledProject compiled) {
-        envelopes = compiled.envelopes;
         int size = compiled.instants.size();
         int wanted = (Integer.SIZE - Integer.numberOfLeadingZeros(size)) / 2;
         shift = Math.max(SMALLEST_SHIFT, wanted);
@@ -37,8 +35,8 @@ final class PhaseProfile {
     }
 
     /** Adds ({@code sign} 1) or takes away (−1) a load that comes on at instant {@code from}. */
-    void add(int load, int from, int sign) {
-        addBase(load, from, sign);
+    void add(EnvelopeRows envelopes, int load, int from, int sign) {
+        addBase(envelopes, load, from, sign);
         int last = envelopes.addExcess(load, above, from, sign) - 1;
         for (int block = (from >> shift) + 1; block <= last >> shift; block++) {
             isStale[block] = true;
@@ -46,13 +44,13 @@ final class PhaseProfile {
     }
 
     /** The same without what it draws ever after. */
-    void addExcess(int load, int from, int sign) {
-        add(load, from, sign);
-        addBase(load, from, -sign);
+    void addExcess(EnvelopeRows envelopes, int load, int from, int sign) {
+        add(envelopes, load, from, sign);
+        addBase(envelopes, load, from, -sign);
     }
 
     /** Adds ({@code sign} 1) or takes away (−1) what a load draws at {@code from} and ever after. */
-    private void addBase(int load, int from, int sign) {
+    private void addBase(EnvelopeRows envelopes, int load, int from, int sign) {
         int base = sign * envelopes.baseUnits[load];
         int block = from >> shift;
         int end = Math.min(above.length, block + 1 << shift);

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** Crosses from the files' plan to the search's and back. */
@@ -33,7 +34,7 @@ public final class PlanMapper {
         project.boards().forEach(board -> boards.put(board.id(), boards.size()));
         for (BoardSetting setting : plan.boards()) {
             Integer board = boards.get(setting.id());
-            if (board != null) {
+            if (board != null && compiled.times[board] == null && setting.startDelaySeconds().isPresent()) {
                 sums.set(
                         board,
                         nearest(compiled.startDelays[board], setting.delaySeconds()),
@@ -50,7 +51,33 @@ public final class PlanMapper {
                 sums.settle();
             }
         }
+        if (compiled.hasTimes()) {
+            takeTimes(plan, loads, sums);
+        }
         return sums;
+    }
+
+    /** Board by board, each after the one that it follows: an output's time counts from its board's start. */
+    private void takeTimes(Plan plan, Map<String, Integer> loads, PlanSums sums) {
+        long[] onMicros = new long[compiled.loadCount()];
+        for (Assignment assignment : plan.assignments()) {
+            Integer load = loads.get(assignment.load());
+            if (load != null) {
+                onMicros[load] = Math.round(assignment.onSeconds().orElse(0) * 1e6);
+            }
+        }
+        for (int board : compiled.boardOrder) {
+            for (int k = compiled.firstOutput[board];
+                    compiled.times[board] != null && k < compiled.firstOutput[board + 1];
+                    k++) {
+                int load = sums.loadOnOutput(k);
+                if (load != CompiledProject.NONE) {
+                    long offset = onMicros[load] - sums.clock().startMicros(board);
+                    sums.time(load, Setting.nearest(compiled.times[board], offset));
+                }
+            }
+            sums.settle();
+        }
     }
 
     private Place place(PlanSums sums, int load, Integer panel, int slot) {
@@ -78,6 +105,10 @@ public final class PlanMapper {
         return compiled.mayUse(load, output) && (occupant == CompiledProject.NONE || occupant == load) ? output : null;
     }
 
+    private boolean isTimed(Output output) {
+        return output != null && compiled.times[output.board()] != null;
+    }
+
     private static Setting nearest(Setting[] offered, double seconds) {
         return Arrays.stream(offered)
                 .min((a, b) -> Double.compare(Math.abs(a.seconds() - seconds), Math.abs(b.seconds() - seconds)))
@@ -85,22 +116,27 @@ public final class PlanMapper {
     }
 
     /**
-     * The files' plan, without figures, phases and times, which follow from it. A load that lacks its place or its output
+     * The files' plan, without figures, phases and times that follow from it. A load that lacks its place or its output
      * is left out: it is not assigned.
      */
     public Plan toPlan(PlanSnapshot plan) {
         List<BoardSetting> settings = new ArrayList<>();
         for (int board = 0; board < plan.boardCount(); board++) {
-            settings.add(new BoardSetting(
-                    project.boards().get(board).id(),
-                    plan.startDelay(board).seconds(),
-                    plan.step(board).seconds()));
+            String id = project.boards().get(board).id();
+            settings.add(
+                    compiled.times[board] != null
+                            ? BoardSetting.ofEach(id)
+                            : new BoardSetting(
+                                    id,
+                                    plan.startDelay(board).seconds(),
+                                    plan.step(board).seconds()));
         }
+        BoardClock clock = compiled.hasTimes() ? PlanSums.of(compiled, plan).clock() : null;
         List<Assignment> assignments = new ArrayList<>();
         for (int load = 0; load < plan.loadCount(); load++) {
             Place place = plan.placeOf(load);
             Output output = plan.outputOf(load);
-            if (place != null && (output != null || !compiled.switched[load])) {
+            if (place != null && (output != null || !compiled.needsOutput[load])) {
                 assignments.add(Assignment.builder()
                         .load(compiled.loads[load].id())
                         .panel(project.panels().get(place.panel()).id())
@@ -108,6 +144,10 @@ public final class PlanMapper {
                         .board(Optional.ofNullable(output)
                                 .map(o -> project.boards().get(o.board()).id()))
                         .output(output == null ? OptionalInt.empty() : OptionalInt.of(output.ordinal() + 1))
+                        .onSeconds(
+                                isTimed(output)
+                                        ? OptionalDouble.of(clock.onMicros(load, output) / 1e6)
+                                        : OptionalDouble.empty())
                         .build());
             }
         }

@@ -6,6 +6,7 @@ public final class PlanSnapshot {
     private final Output[] outputs;
     private final Setting[] startDelays;
     private final Setting[] steps;
+    private final Setting[] times;
 
     /**
      * Takes the arrays as they are; nobody may change them any more.
@@ -14,12 +15,14 @@ public final class PlanSnapshot {
      * @param outputs by load; null for one that nothing switches
      * @param startDelays by board
      * @param steps by board
+     * @param times by load, of its own where its output has one; null for others
      */
-    public PlanSnapshot(Place[] places, Output[] outputs, Setting[] startDelays, Setting[] steps) {
+    public PlanSnapshot(Place[] places, Output[] outputs, Setting[] startDelays, Setting[] steps, Setting[] times) {
         this.places = places;
         this.outputs = outputs;
         this.startDelays = startDelays;
         this.steps = steps;
+        this.times = times;
     }
 
     public int loadCount() {
@@ -44,5 +47,10 @@ public final class PlanSnapshot {
 
     public Setting step(int board) {
         return steps[board];
+    }
+
+    /** The time of a load whose output has one of its own; null for others. */
+    public Setting time(int load) {
+        return times[load];
     }
 }

@@ -16,35 +16,48 @@ public final class PlanSums {
 
     private final Place[] placeOf;
     private final Output[] outputOf;
+    private final Setting[] timeOf;
     private final int[] atInstant;
     private final int[] loadInSlot;
     private final int[] loadOnOutput;
     private final BoardClock clock;
 
     private final NodeCurrents[] currents;
-    private final InrushProfile[] profiles;
+    private final WindingSums windings;
+    private final NodeInrush[] inrush;
     private final EventInrush[] events;
-    private final RoleOrder roles;
+    private final Precedence roles;
     private final GroupSpread groups;
+    private final SystemSpread systems;
+    private final RackSums racks;
+    private final SpareRoom spare;
     private final PairCharges pairs;
     private final InstantIndex byInstant;
+    /** By clock; the same as {@link #byInstant} where there is one. */
+    private final InstantIndex[] byClock;
 
     private final long[] deviationNano;
     private final long[] overload;
     private final int[] interruptions;
+    private long sourceDeviationNano;
     private long panelDeviationNano;
+    private long innerDeviationNano;
+    private long offFixedTime;
+    private int moved;
     private long overloads;
     private long interrupted;
     private long unreached;
     private final IndexSet unassigned;
-    private final IndexSet overloadedPanels;
+    private final IndexSet overloadedNodes;
     private final IndexSet muddledBoards;
     private int boardsUsed;
 
     private final Place[] nextPlace;
     private final Output[] nextOutput;
+    private final Setting[] nextTime;
     private final int[] changedLoads;
     private final boolean[] isChanged;
+    private final boolean[] isLeaving;
     private int changedCount;
     private final IntBag lifted;
     private final IntBag touchedBoards;
@@ -55,31 +68,36 @@ public final class PlanSums {
         int loads = compiled.loadCount();
         placeOf = new Place[loads];
         outputOf = new Output[loads];
+        timeOf = new Setting[loads];
         atInstant = new int[loads];
         Arrays.fill(atInstant, CompiledProject.NONE);
         loadInSlot = new int[compiled.slotCount()];
         Arrays.fill(loadInSlot, CompiledProject.NONE);
         loadOnOutput = new int[compiled.outputs.size()];
         Arrays.fill(loadOnOutput, CompiledProject.NONE);
-        clock = new BoardClock(compiled, loadOnOutput);
-        int nodes = compiled.panelCount + 1;
+        clock = new BoardClock(compiled, loadOnOutput, timeOf);
+        int nodes = compiled.tree.nodeCount;
         currents = new NodeCurrents[nodes];
         Arrays.setAll(currents, node -> new NodeCurrents(compiled, node));
+        windings = new WindingSums(compiled, currents);
         byInstant = new InstantIndex(compiled);
-        profiles = new InrushProfile[nodes];
-        profiles[0] = new InrushProfile(compiled, byInstant);
-        for (int node = 1; node < nodes; node++) {
-            if (Double.isFinite(compiled.limits.inrushAmps[node])) {
-                profiles[node] = new InrushProfile(compiled, byInstant);
-            }
+        byClock = new InstantIndex[compiled.clockCount];
+        Arrays.setAll(byClock, clock -> compiled.hasClocks ? new InstantIndex(compiled) : byInstant);
+        inrush = new NodeInrush[nodes];
+        for (int source : compiled.tree.sources) {
+            inrush[source] = new NodeInrush(compiled, byClock);
         }
         events = new EventInrush[nodes];
         for (int node = 0; node < nodes; node++) {
-            if (compiled.eventLoad.isAsked() && Double.isFinite(compiled.limits.inrushAmps[node])) {
-                events[node] = new EventInrush(this, node, byInstant);
+            if (Double.isFinite(compiled.limits.inrushAmps[node])) {
+                inrush[node] = inrush[node] == null ? new NodeInrush(compiled, byClock) : inrush[node];
+                events[node] = compiled.eventLoad.isAsked() ? new EventInrush(this, node, byInstant) : null;
             }
         }
-        roles = new RoleOrder(compiled);
+        roles = new Precedence(compiled);
+        systems = new SystemSpread(compiled);
+        racks = new RackSums(compiled);
+        spare = new SpareRoom(compiled, loadInSlot);
         groups = new GroupSpread(compiled);
         pairs = new PairCharges(this);
         deviationNano = new long[nodes];
@@ -87,6 +105,8 @@ public final class PlanSums {
         interruptions = new int[compiled.boardCount];
         nextPlace = new Place[loads];
         nextOutput = new Output[loads];
+        nextTime = new Setting[loads];
+        isLeaving = new boolean[loads];
         changedLoads = new int[loads];
         isChanged = new boolean[loads];
         lifted = new IntBag(loads);
@@ -96,7 +116,7 @@ public final class PlanSums {
         for (int load = 0; load < loads; load++) {
             unassigned.set(load, true);
         }
-        overloadedPanels = new IndexSet(compiled.panelCount);
+        overloadedNodes = new IndexSet(nodes);
         muddledBoards = new IndexSet(compiled.boardCount);
     }
 
@@ -116,6 +136,7 @@ public final class PlanSums {
         for (int load = 0; load < plan.loadCount(); load++) {
             place(load, plan.placeOf(load));
             wire(load, plan.outputOf(load));
+            time(load, plan.time(load));
         }
         settle();
     }
@@ -126,7 +147,7 @@ public final class PlanSums {
         Setting[] steps = new Setting[compiled.boardCount];
         Arrays.setAll(startDelays, clock::startDelay);
         Arrays.setAll(steps, clock::step);
-        return new PlanSnapshot(placeOf.clone(), outputOf.clone(), startDelays, steps);
+        return new PlanSnapshot(placeOf.clone(), outputOf.clone(), startDelays, steps, timeOf.clone());
     }
 
     public void place(int load, Place place) {
@@ -137,6 +158,12 @@ public final class PlanSums {
     public void wire(int load, Output output) {
         noteChange(load);
         nextOutput[load] = output;
+    }
+
+    /** The time of a load's output, where that has one of its own; it means nothing elsewhere. */
+    public void time(int load, Setting time) {
+        noteChange(load);
+        nextTime[load] = time;
     }
 
     public void set(int board, Setting startDelay, Setting step) {
@@ -150,6 +177,7 @@ public final class PlanSums {
             changedLoads[changedCount++] = load;
             nextPlace[load] = placeOf[load];
             nextOutput[load] = outputOf[load];
+            nextTime[load] = timeOf[load];
         }
     }
 
@@ -161,14 +189,20 @@ public final class PlanSums {
         for (int i = 0; i < changedCount; i++) {
             int load = changedLoads[i];
             isChanged[load] = false;
-            if (nextPlace[load] != placeOf[load] || nextOutput[load] != outputOf[load]) {
-                lift(load);
-                sumSeat(load, nextPlace[load] != placeOf[load], nextOutput[load] != outputOf[load], -1);
+            boolean moves = nextPlace[load] != placeOf[load];
+            boolean isRewired = nextOutput[load] != outputOf[load];
+            if (moves || isRewired || nextTime[load] != timeOf[load]) {
+                isLeaving[load] = true;
+                liftAll(load);
+                sumSeat(load, moves, isRewired, -1);
                 vacate(load);
             }
         }
         for (int i = 0; i < changedCount; i++) {
-            occupy(changedLoads[i]);
+            if (isLeaving[changedLoads[i]]) {
+                isLeaving[changedLoads[i]] = false;
+                occupy(changedLoads[i]);
+            }
         }
         changedCount = 0;
         retimeBoards();
@@ -178,8 +212,11 @@ public final class PlanSums {
         lifted.clear();
         for (int i = 0; i < touchedBoards.size(); i++) {
             countInterruptions(touchedBoards.get(i));
+            systems.refresh(touchedBoards.get(i));
         }
         touchedBoards.clear();
+        windings.settle(touchedNodes);
+        spare.settle();
         for (int i = 0; i < touchedNodes.size(); i++) {
             refreshNode(touchedNodes.get(i));
         }
@@ -193,6 +230,7 @@ public final class PlanSums {
                     loadInSlot[slot] = CompiledProject.NONE;
                 }
             }
+            spare.touch(placeOf[load].panel());
         }
         if (outputOf[load] != null) {
             if (loadOnOutput[outputOf[load].index()] == load) {
@@ -203,18 +241,17 @@ public final class PlanSums {
     }
 
     private void occupy(int load) {
-        if (!lifted.contains(load)) {
-            return;
-        }
         boolean moves = nextPlace[load] != placeOf[load];
         boolean isRewired = nextOutput[load] != outputOf[load];
         placeOf[load] = nextPlace[load];
         outputOf[load] = nextOutput[load];
+        timeOf[load] = nextTime[load];
         sumSeat(load, moves, isRewired, 1);
         if (placeOf[load] != null) {
             for (int slot : placeOf[load].slots()) {
                 loadInSlot[slot] = load;
             }
+            spare.touch(placeOf[load].panel());
         }
         if (outputOf[load] != null) {
             loadOnOutput[outputOf[load].index()] = load;
@@ -230,24 +267,30 @@ public final class PlanSums {
             touchedBoards.add(board);
             for (int k = compiled.firstOutput[board]; k < compiled.firstOutput[board + 1]; k++) {
                 int load = loadOnOutput[k];
-                if (load != CompiledProject.NONE && !lifted.contains(load)) {
-                    lift(load);
+                if (load != CompiledProject.NONE) {
+                    liftAll(load);
                 }
             }
         }
     }
 
-    /** Takes a load out of every sum over the instants, as it sits now. */
-    private void lift(int load) {
-        lifted.add(load);
-        sumInstant(load, -1);
-        atInstant[load] = CompiledProject.NONE;
+    /** Takes a load and those behind its contactor out of every sum over the instants, as they sit now. */
+    private void liftAll(int load) {
+        for (int each : compiled.bundle[load]) {
+            if (!lifted.contains(each)) {
+                lifted.add(each);
+                sumInstant(each, -1);
+                atInstant[each] = CompiledProject.NONE;
+            }
+        }
     }
 
     /** Brings a load back into every sum over the instants, as it will sit. */
     private void land(int load) {
-        Output output = outputOf[load];
-        atInstant[load] = output == null ? CompiledProject.NONE : compiled.instants.indexOf(clock.onMicros(output));
+        int lead = compiled.leadOf[load];
+        Output output = outputOf[lead];
+        atInstant[load] =
+                output == null ? CompiledProject.NONE : compiled.instants.indexOf(clock.onMicros(lead, output));
         sumInstant(load, 1);
     }
 
@@ -256,22 +299,42 @@ public final class PlanSums {
         Place place = placeOf[load];
         int instant = atInstant[load];
         if (place != null) {
-            addToProfiles(0, load, place, instant, sign);
-            addToProfiles(place.panel() + 1, load, place, instant, sign);
+            for (int node : compiled.tree.carriers[place.panel()]) {
+                addToInrush(node, load, place, instant, sign);
+            }
+            for (FeederTree.Seen seen : compiled.tree.seen(place)) {
+                if (inrush[seen.node()] != null) {
+                    touchedNodes.add(seen.node());
+                    inrush[seen.node()].addShares(load, seen.shares(), instant, sign);
+                }
+            }
         }
         if (instant != CompiledProject.NONE) {
             roles.add(load, instant, sign);
             byInstant.add(load, instant, sign);
+            if (compiled.hasClocks) {
+                byClock[compiled.systemOf[load]].add(load, instant, sign);
+            }
+            sumTime(load, instant, sign);
         }
         pairs.refresh(load, sign > 0);
     }
 
-    private void addToProfiles(int node, int load, Place place, int instant, int sign) {
+    private void sumTime(int load, int instant, int sign) {
+        long fixed = compiled.fixedOnMicros[load];
+        if (fixed != CompiledProject.NONE) {
+            offFixedTime += sign * Charges.late(Math.abs(compiled.instants.micros(instant) - fixed));
+        }
+        if (compiled.earlier != null && outputOf[load] != null) {
+            boolean isRetimed = compiled.earlier.isRetimed(outputOf[load], compiled.instants.micros(instant));
+            moved += isRetimed ? sign : 0;
+        }
+    }
+
+    private void addToInrush(int node, int load, Place place, int instant, int sign) {
         touchedNodes.add(node);
-        if (profiles[node] != null) {
-            if (instant != CompiledProject.NONE || !compiled.switched[load]) {
-                profiles[node].add(load, place.phaseMask(), Math.max(0, instant), sign);
-            }
+        if (inrush[node] != null) {
+            inrush[node].add(load, place.phaseMask(), instant, sign);
         }
         if (events[node] != null) {
             int board = outputOf[load] == null ? CompiledProject.NONE : outputOf[load].board();
@@ -284,17 +347,24 @@ public final class PlanSums {
         Place place = placeOf[load];
         Output output = outputOf[load];
         if (place != null && moves) {
-            addCurrents(0, load, place, sign);
-            addCurrents(place.panel() + 1, load, place, sign);
-            if (compiled.switched[load]) {
+            addCurrents(load, place, sign);
+            if (compiled.needsOutput[load]) {
                 groups.addToPanel(load, place.panel(), sign);
             }
         }
         if (output != null && isRewired) {
             groups.addToBoard(load, output.board(), sign);
+            systems.add(load, output.board(), sign);
             boardsUsed += groups.loadsOn(output.board()) == (sign > 0 ? 1 : 0) ? sign : 0;
         }
-        if (place != null && (output != null || !compiled.switched[load])) {
+        if (compiled.rackOf[load] != CompiledProject.NONE) {
+            sumRack(load, place, output, moves, isRewired, sign);
+        }
+        if (compiled.earlier != null) {
+            moved += place != null && moves && compiled.earlier.isMoved(load, place) ? sign : 0;
+            moved += place != null && compiled.earlier.isRewired(load, output) ? sign : 0;
+        }
+        if (place != null && (output != null || !compiled.needsOutput[load])) {
             unassigned.set(load, sign < 0);
         }
         if (place != null && output != null && !compiled.reach[output.board()].get(place.panel())) {
@@ -302,9 +372,30 @@ public final class PlanSums {
         }
     }
 
-    private void addCurrents(int node, int load, Place place, int sign) {
-        currents[node].add(load, place.phaseMask(), sign);
-        touchedNodes.add(node);
+    private void sumRack(int load, Place place, Output output, boolean moves, boolean isRewired, int sign) {
+        int rack = compiled.rackOf[load];
+        if (place != null && moves) {
+            racks.addPlace(rack, place, sign);
+        }
+        if (output != null && isRewired) {
+            racks.addBoard(rack, output.board(), sign);
+        }
+    }
+
+    private void addCurrents(int load, Place place, int sign) {
+        FeederTree tree = compiled.tree;
+        for (int node : tree.carriers[place.panel()]) {
+            currents[node].add(load, place.phaseMask(), sign);
+            touchedNodes.add(node);
+        }
+        int origin = tree.origin[place.panel()];
+        if (tree.windings[origin] != null) {
+            windings.add(origin, load, place.phaseMask(), sign);
+            for (FeederTree.Returned each : tree.returned(place)) {
+                currents[each.node()].addReturned(load, each.phase(), each.part(), sign);
+                touchedNodes.add(each.node());
+            }
+        }
     }
 
     /** How often a group's loads on a board are interrupted, in output order. */
@@ -315,7 +406,8 @@ public final class PlanSums {
             int load = loadOnOutput[k];
             if (load != CompiledProject.NONE) {
                 int group = compiled.group[load];
-                if (group != previous && group != CompiledProject.NONE && seenBefore(board, k, group)) {
+                boolean begins = group != previous && group != CompiledProject.NONE;
+                if (begins && compiled.seatsGroupsWhole[board] && seenBefore(board, k, group)) {
                     broken++;
                 }
                 previous = group;
@@ -337,23 +429,28 @@ public final class PlanSums {
 
     private void refreshNode(int node) {
         long deviation = currents[node].deviationNano();
-        if (node > 0) {
-            panelDeviationNano += deviation - deviationNano[node];
+        long rise = deviation - deviationNano[node];
+        if (node > 0 && node <= compiled.panelCount) {
+            panelDeviationNano += rise;
+        } else if (compiled.tree.isInner[node]) {
+            innerDeviationNano += rise;
+        } else {
+            sourceDeviationNano += rise;
         }
         deviationNano[node] = deviation;
         long over = currents[node].overload();
-        if (profiles[node] != null && Double.isFinite(compiled.limits.inrushAmps[node])) {
+        if (inrush[node] != null && Double.isFinite(compiled.limits.inrushAmps[node])) {
             double excessAmps =
-                    profiles[node].peakUnits() / compiled.envelopes.unitsPerAmp - compiled.limits.inrushAmps[node];
+                    inrush[node].peakUnits() / compiled.envelopes.unitsPerAmp - compiled.limits.inrushAmps[node];
             over += Charges.overMilliAmps(excessAmps * Currents.NANO);
         }
         if (events[node] != null) {
-            over += events[node].charge(profiles[node], compiled.limits.inrushAmps[node]);
+            over += events[node].charge(inrush[node], compiled.limits.inrushAmps[node]);
         }
         overloads += over - overload[node];
         overload[node] = over;
         if (node > 0) {
-            overloadedPanels.set(node - 1, over > 0);
+            overloadedNodes.set(node, over > 0);
         }
     }
 
@@ -364,17 +461,30 @@ public final class PlanSums {
         return unassigned.size() * compiled.unassignedCharge
                 + (unreached + interrupted) * Charges.PLACE
                 + groups.charge()
+                + systems.charge()
+                + spare.charge()
                 + pairs.charge()
                 + roles.lateness()
+                + offFixedTime
                 + overloads;
     }
 
+    /** Of the supply. */
     public double peakInrushAmps() {
-        return profiles[0].peakUnits() / compiled.envelopes.unitsPerAmp;
+        return inrush[0].peakUnits() / compiled.envelopes.unitsPerAmp;
     }
 
-    double supplyDeviationAmps() {
-        return deviationNano[0] / Currents.NANO;
+    /** Of the supply and of all further sources, each at its own worst time. */
+    public double sourcePeaksAmps() {
+        double amps = peakInrushAmps();
+        for (int i = 1; i < compiled.tree.sources.length; i++) {
+            amps += inrush[compiled.tree.sources[i]].peakUnits() / compiled.envelopes.unitsPerAmp;
+        }
+        return amps;
+    }
+
+    double sourceDeviationsAmps() {
+        return sourceDeviationNano / Currents.NANO;
     }
 
     double panelDeviationsAmps() {
@@ -382,35 +492,60 @@ public final class PlanSums {
     }
 
     public double supplyImbalancePercent() {
-        double mean = currents[0].meanNano();
-        return mean == 0 ? 0 : 100 * deviationNano[0] / mean;
+        return currents[0].imbalancePercent();
     }
 
     /** The objective in milliampere-equivalents, rounded once. */
     public long objectiveMilliAmps() {
-        return Math.round(1000 * objectiveWith(peakInrushAmps()));
+        return Math.round(1000 * objectiveWith(sourcePeaksAmps()));
     }
 
-    /** The objective with another figure in the place of the peak. */
+    /** The objective with another figure in the place of the sources' peaks. */
     public double objectiveWith(double peakAmps) {
         ObjectiveWeights weights = compiled.project.objective();
-        return weights.peakInrush() * peakAmps
-                + weights.supplyImbalance() * supplyDeviationAmps()
+        double objective = weights.peakInrush() * peakAmps
+                + weights.supplyImbalance() * sourceDeviationsAmps()
                 + weights.panelImbalance() * panelDeviationsAmps()
                 + weights.duration() * roles.durationMicros() / 1e6
                 + weights.boards() * boardsUsed;
+        return compiled.hasTidiness
+                ? objective
+                        + weights.nodeImbalance() * (innerDeviationNano / Currents.NANO)
+                        + weights.rackPanels() * racks.panels()
+                        + weights.rackBoards() * racks.boards()
+                        + weights.rackRows() * racks.rows()
+                        + weights.move() * (moved + movedSettings())
+                : objective;
     }
 
-    /** The profile's norm in the place of the peak: see {@link InrushProfile#norm}. */
+    private int movedSettings() {
+        return clock.movedSettings();
+    }
+
+    /** The profiles' norms in the place of the peaks: see {@link InrushProfile#norm}. */
     public double inrushNormAmps(int doublings) {
-        return profiles[0].norm(doublings) / compiled.envelopes.unitsPerAmp;
+        double norm = 0;
+        for (int source : compiled.tree.sources) {
+            norm += inrush[source].norm(doublings);
+        }
+        return norm / compiled.envelopes.unitsPerAmp;
     }
 
-    public InrushProfile supplyProfile() {
-        return profiles[0];
+    /** The lower, the flatter the sources' profiles, also far from their peaks. */
+    public double unevenness() {
+        double sum = 0;
+        for (int source : compiled.tree.sources) {
+            sum += inrush[source].unevenness();
+        }
+        return sum;
     }
 
-    public RoleOrder roles() {
+    /** Greatest currents of a source, or of a node with a limit to hold; null elsewhere. */
+    public NodeInrush inrush(int node) {
+        return inrush[node];
+    }
+
+    public Precedence roles() {
         return roles;
     }
 
@@ -435,14 +570,14 @@ public final class PlanSums {
         return interruptions[board] > 0;
     }
 
-    /** Whether a panel carries more than it may, or peaks higher. */
+    /** Whether a panel, or a node that carries its current, carries more than it may, peaks higher or has too little left. */
     public boolean isOverloaded(int panel) {
-        return overload[panel + 1] > 0;
-    }
-
-    /** Profile of a panel, or null where it has no limit to hold. */
-    public InrushProfile panelProfile(int panel) {
-        return profiles[panel + 1];
+        for (int node : compiled.tree.carriers[panel]) {
+            if (node > 0 && overload[node] > 0) {
+                return true;
+            }
+        }
+        return spare.isShort(panel);
     }
 
     public PairCharges pairs() {
@@ -486,8 +621,30 @@ public final class PlanSums {
         return muddledBoards;
     }
 
-    /** Panels that carry more than they may, or peak higher. */
-    public IndexSet overloadedPanels() {
-        return overloadedPanels;
+    /** Panels and further nodes that carry more than they may, or peak higher. */
+    public IndexSet overloadedNodes() {
+        return overloadedNodes;
+    }
+
+    /** Panels that leave less room than they are to. */
+    public IndexSet shortPanels() {
+        return spare.shortPanels();
+    }
+
+    /** Whether a load comes on at another time than it is fixed to. */
+    public boolean isOffFixedTime(int load) {
+        long fixed = compiled.fixedOnMicros[load];
+        return fixed != CompiledProject.NONE
+                && atInstant[load] != CompiledProject.NONE
+                && Charges.late(Math.abs(compiled.instants.micros(atInstant[load]) - fixed)) > 0;
+    }
+
+    /** The time of a load whose output has one of its own. */
+    public Setting timeOf(int load) {
+        return timeOf[load];
+    }
+
+    public SystemSpread systems() {
+        return systems;
     }
 }

@@ -3,7 +3,7 @@ package evenrise.solver.engine.state;
 import java.util.Arrays;
 
 /**
- * Who is on when, by role: enough to tell at any moment whether processing comes first and amplifiers last, without
+ * Who is on when, by role, of the loads of one system: enough to tell at any moment whether processing comes first and amplifiers last, without
  * looking at every load. Counts by instant, with the first and last instant in use kept by the way.
  */
 public final class RoleOrder {
@@ -15,6 +15,10 @@ public final class RoleOrder {
     private final InstantCounts auxiliary;
     private final InstantCounts amplifiers;
     private final InstantCounts all;
+    /** Systems whose processing these loads wait for, this one first; and those that wait for this one's. */
+    private RoleOrder[] awaited = {this};
+
+    private RoleOrder[] awaiting = {this};
     private long readyCubes;
     private int readyCount;
 
@@ -35,6 +39,12 @@ public final class RoleOrder {
         auxiliary = new InstantCounts(size);
         amplifiers = new InstantCounts(size);
         all = new InstantCounts(size);
+    }
+
+    /** Waits for the processing of others, too. */
+    void await(RoleOrder[] awaited, RoleOrder[] awaiting) {
+        this.awaited = awaited;
+        this.awaiting = awaiting;
     }
 
     void add(int load, int instant, int sign) {
@@ -75,17 +85,18 @@ public final class RoleOrder {
 
     /** Time from which auxiliary loads may come on. */
     public long auxiliaryMayStartMicros() {
-        return processing.isEmpty() ? 0 : compiled.instants.micros(processing.last());
+        long start = 0;
+        for (RoleOrder each : awaited) {
+            start = Math.max(start, each.processing.isEmpty() ? 0 : compiled.instants.micros(each.processing.last()));
+        }
+        return start;
     }
 
     /** Whether a load's switch-on is what others of a later role wait for, or comes before what it must wait for. */
-    public boolean isTooLateOrTooEarly(int load, int instant) {
+    boolean isTooLateOrTooEarly(int load, int instant) {
         long on = compiled.instants.micros(instant);
         return switch (compiled.role[load]) {
-            case CompiledProject.PROCESSING ->
-                (!auxiliary.isEmpty() && on > compiled.instants.micros(auxiliary.first()))
-                        || (!amplifiers.isEmpty()
-                                && on + compiled.settleMicros[load] > compiled.instants.micros(amplifiers.first()));
+            case CompiledProject.PROCESSING -> holdsUp(on, on + compiled.settleMicros[load]);
             case CompiledProject.AUXILIARY ->
                 on < auxiliaryMayStartMicros()
                         || (!amplifiers.isEmpty() && on > compiled.instants.micros(amplifiers.first()));
@@ -93,18 +104,36 @@ public final class RoleOrder {
         };
     }
 
-    /** Charge for every auxiliary load or amplifier that comes on too early, and for a sequence that takes too long. */
-    public long lateness() {
+    private boolean holdsUp(long on, long settled) {
+        for (RoleOrder each : awaiting) {
+            boolean early = !each.auxiliary.isEmpty() && on > compiled.instants.micros(each.auxiliary.first())
+                    || !each.amplifiers.isEmpty() && settled > compiled.instants.micros(each.amplifiers.first());
+            if (early) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Charge for every auxiliary load or amplifier that comes on too early. */
+    long lateness() {
         long charge = early(auxiliary, auxiliaryMayStartMicros());
         charge += early(amplifiers, processingSettledMicros());
         if (!auxiliary.isEmpty()) {
             charge += early(amplifiers, compiled.instants.micros(auxiliary.last()));
         }
-        long limit = compiled.limits.durationMicros;
-        return limit == Long.MAX_VALUE ? charge : charge + Charges.late(durationMicros() - limit);
+        return charge;
     }
 
     private long processingSettledMicros() {
+        long settled = 0;
+        for (RoleOrder each : awaited) {
+            settled = Math.max(settled, each.ownProcessingSettledMicros());
+        }
+        return settled;
+    }
+
+    private long ownProcessingSettledMicros() {
         long settled = 0;
         for (int i = 0; i < settling.length; i++) {
             if (!settling[i].isEmpty()) {

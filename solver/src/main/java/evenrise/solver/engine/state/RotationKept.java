@@ -3,8 +3,10 @@ package evenrise.solver.engine.state;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
+import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
 import evenrise.model.project.SlotLayout;
+import evenrise.model.project.SwitchedBy;
 import evenrise.model.rules.NodeLimits;
 import evenrise.model.rules.Rotation;
 import java.util.ArrayList;
@@ -22,9 +24,11 @@ final class RotationKept {
     private final Place[][][] placeAt;
     private final BitSet[] allowed;
     private final BitSet[] leftOut;
+    private final PhaseSystem[] systems;
 
-    private RotationKept(Project project, Place[][][] placeAt, BitSet[] allowed) {
+    private RotationKept(Project project, Place[][][] placeAt, BitSet[] allowed, PhaseSystem[] systems) {
         this.project = project;
+        this.systems = systems;
         this.placeAt = placeAt;
         this.allowed = allowed;
         this.leftOut = new BitSet[allowed.length];
@@ -34,8 +38,8 @@ final class RotationKept {
      * By load, the indexes of places that are left out since they turn it backwards, null for what needs no such care; its
      * panels without any other place are taken out of {@code allowed}.
      */
-    static BitSet[] narrow(Project project, Place[][][] placeAt, BitSet[] allowed) {
-        RotationKept kept = new RotationKept(project, placeAt, allowed);
+    static BitSet[] narrow(Project project, Place[][][] placeAt, BitSet[] allowed, FeederTree tree) {
+        RotationKept kept = new RotationKept(project, placeAt, allowed, tree.systems);
         kept.narrow();
         return kept.leftOut;
     }
@@ -81,7 +85,11 @@ final class RotationKept {
         Place place = placeAt[panel][slot][3];
         return place != null
                 && load(motor).fixed().slot().orElse(slot) == slot
-                && (!load(motor).switched() || place.takesSwitched());
+                && (place.takesSwitched() || !needsSwitchedSlot(load(motor)));
+    }
+
+    private static boolean needsSwitchedSlot(Load load) {
+        return load.switched() && load.comesWith().isEmpty() && load.switchedBy() == SwitchedBy.BREAKER;
     }
 
     private BitSet backwards(int motor) {
@@ -99,7 +107,7 @@ final class RotationKept {
     /** Whether a breaker whose first pole is in the slot turns the motor backwards. */
     private boolean reverses(int motor, int panel, int slot) {
         SlotLayout layout =
-                new SlotLayout(project.panels().get(panel), project.supply().system());
+                new SlotLayout(project.panels().get(panel), systems[panel + 1]);
         List<Phase> phases = layout.span(slot, 3).stream().map(layout::phase).toList();
         return Rotation.isReversed(load(motor), phases);
     }
@@ -142,7 +150,7 @@ final class RotationKept {
         for (int panel = theirs.nextSetBit(0); panel >= 0; panel = theirs.nextSetBit(panel + 1)) {
             Panel given = project.panels().get(panel);
             free += given.slots() - given.reservedSlots().size();
-            allowedAmps += project.supply().system().phases().size()
+            allowedAmps += systems[panel + 1].phases().size()
                     * limits.get(panel + 1).continuousAmps();
         }
         return slots <= free && poleAmps <= allowedAmps;

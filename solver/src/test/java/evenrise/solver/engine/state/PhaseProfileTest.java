@@ -33,12 +33,12 @@ class PhaseProfileTest {
         for (int i = 0; i < 300; i++) {
             if (all.size() > 20 || (!all.isEmpty() && random.nextInt(3) == 0)) {
                 On gone = all.remove(random.nextInt(all.size()));
-                profile.add(gone.load, gone.from, -1);
+                profile.add(compiled.envelopes, gone.load, gone.from, -1);
             } else {
                 On come = new On(
                         switchedLoads[random.nextInt(switchedLoads.length)], random.nextInt(compiled.instants.size()));
                 all.add(come);
-                profile.add(come.load, come.from, 1);
+                profile.add(compiled.envelopes, come.load, come.from, 1);
             }
             profile.refresh();
 
