@@ -89,7 +89,8 @@ public final class DraftMove {
 
     /** A load's output comes on at a time of its own. */
     public void time(int load, Setting time) {
-        times[entry(load)] = time;
+        int entry = entry(load);
+        times[entry] = time;
     }
 
     /** A load takes the output of another, and its time where the output has one of its own. */
