@@ -32,7 +32,8 @@ public final class ExactBounds implements SharperBounds {
         Provers(PlanningRequest request, Consumer<String> note) {
             this.request = request;
             boolean isPlain = PlantPart.beyondProof(request.project()).isEmpty();
-            phases = isPlain && PhaseProver.suits(request.project()) ? Optional.of(new PhaseProver()) : Optional.empty();
+            phases =
+                    isPlain && PhaseProver.suits(request.project()) ? Optional.of(new PhaseProver()) : Optional.empty();
             exact = isPlain && ExactProver.isSmall(request.project())
                     ? Optional.of(new ExactProver(request.threads(), note))
                     : Optional.empty();

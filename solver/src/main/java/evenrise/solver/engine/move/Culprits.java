@@ -50,8 +50,7 @@ final class Culprits {
         IndexSet pairs = sums.pairs().broken();
         IndexSet groups = sums.groups().torn();
         IndexSet boards = sums.muddledBoards();
-        int places =
-                nodes.size() + pairs.size() + groups.size() + boards.size() + shorts.size() + muddled.size();
+        int places = nodes.size() + pairs.size() + groups.size() + boards.size() + shorts.size() + muddled.size();
         if (places == 0) {
             return CompiledProject.NONE;
         }

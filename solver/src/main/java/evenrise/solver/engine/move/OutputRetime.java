@@ -48,7 +48,8 @@ final class OutputRetime implements Neighbourhood {
 
     /** When a load comes on, counted from the start of an output's board. */
     private static long offset(PlanSums sums, int load, Output output) {
-        return sums.compiled.instants.micros(sums.instantOf(load)) - sums.clock().startMicros(output.board());
+        return sums.compiled.instants.micros(sums.instantOf(load))
+                - sums.clock().startMicros(output.board());
     }
 
     private static Setting quietest(PlanSums sums, int load, Setting[] times, SplittableRandom random) {

@@ -39,8 +39,7 @@ public final class PlaceExchange implements Neighbourhood {
     }
 
     /** Whoever is behind the same contactor takes spots of the other panel, too; false where that leads nowhere. */
-    private static boolean bringBundle(
-            PlanSums sums, int load, int panel, SplittableRandom random, DraftMove draft) {
+    private static boolean bringBundle(PlanSums sums, int load, int panel, SplittableRandom random, DraftMove draft) {
         CompiledProject compiled = sums.compiled;
         int[] bundle = compiled.bundle[compiled.leadOf[load]];
         for (int other : bundle) {

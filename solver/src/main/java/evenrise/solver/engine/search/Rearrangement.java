@@ -55,8 +55,7 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
         Rearrangement undo = new Rearrangement();
         for (Change change : changes) {
             if (change.load != null) {
-                undo.load(
-                        change.load, change.load.getPlace(), change.load.getOutput(), change.load.getTime());
+                undo.load(change.load, change.load.getPlace(), change.load.getOutput(), change.load.getTime());
             } else {
                 undo.board(change.board, change.board.getStartDelay(), change.board.getStep());
             }
@@ -112,8 +111,7 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
         Rearrangement rebased = new Rearrangement();
         for (Change change : changes) {
             if (change.load != null) {
-                rebased.load(
-                        destination.lookUpWorkingObject(change.load), change.place, change.output, change.time);
+                rebased.load(destination.lookUpWorkingObject(change.load), change.place, change.output, change.time);
             } else {
                 rebased.board(destination.lookUpWorkingObject(change.board), change.startDelay, change.step);
             }

@@ -32,8 +32,7 @@ public final class Charges {
             // A panel has one rating to keep, and what is to be left of it.
             double runningLimits = (2 * given.poles() + 1) * compiled.currents.scenes;
             double crest = FullUse.amps(given) + given.inrushAmps();
-            most = Math.max(
-                    most, widest(compiled, load) * (runningLimits * given.runningAmps() + peaks * 3 * crest));
+            most = Math.max(most, widest(compiled, load) * (runningLimits * given.runningAmps() + peaks * 3 * crest));
         }
         return UNASSIGNED + overMilliAmps(most * Currents.NANO);
     }

@@ -251,7 +251,8 @@ public final class CompiledProject {
             steps[board] = stepsOf.computeIfAbsent(type.id(), id -> isEach ? nothing() : settings(type.stepSeconds()));
             times[board] = isEach
                     ? timesOf.computeIfAbsent(
-                            type.id(), id -> useful(type.timesSeconds().orElseThrow().all()))
+                            type.id(),
+                            id -> useful(type.timesSeconds().orElseThrow().all()))
                     : null;
             passesOnAfterAll[board] = type.passesOn() == PassesOn.ALL;
             seatsGroupsWhole[board] = type.groups() == GroupSeating.ONE_BOARD;

@@ -177,8 +177,8 @@ public final class FeederTree {
             }
             for (int node : distribution.onward(at.parent())) {
                 seenBy.add(new Seen(node, shareOf));
-                passed.forEach(each ->
-                        returnedBy.add(new Returned(node, each.phase().ordinal(), each.part())));
+                passed.forEach(
+                        each -> returnedBy.add(new Returned(node, each.phase().ordinal(), each.part())));
             }
             amps = drawn;
             returning = passed;

@@ -16,6 +16,7 @@ public final class GroupSpread {
     private final int[] boardsOfGroup;
     /** By group: boards of those that seat groups whole. */
     private final int[] wholeBoardsOfGroup;
+
     private final int[] placedOfGroup;
     /** Charge for the loads of a group that are not in the panel of most of it, where it must sit in one. */
     private final long[] strayCharge;

@@ -147,9 +147,7 @@ public final class NodeInrush {
 
     /** First instant of the peak on its phase and clock. */
     public int peakInstant() {
-        return hasClocks
-                ? profiles[peakClock()].peakInstant(peakPhase())
-                : profiles[0].peakInstant();
+        return hasClocks ? profiles[peakClock()].peakInstant(peakPhase()) : profiles[0].peakInstant();
     }
 
     /** Current of one clock's loads at an instant. */

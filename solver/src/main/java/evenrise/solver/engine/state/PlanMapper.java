@@ -34,7 +34,9 @@ public final class PlanMapper {
         project.boards().forEach(board -> boards.put(board.id(), boards.size()));
         for (BoardSetting setting : plan.boards()) {
             Integer board = boards.get(setting.id());
-            if (board != null && compiled.times[board] == null && setting.startDelaySeconds().isPresent()) {
+            if (board != null
+                    && compiled.times[board] == null
+                    && setting.startDelaySeconds().isPresent()) {
                 sums.set(
                         board,
                         nearest(compiled.startDelays[board], setting.delaySeconds()),

@@ -106,8 +106,7 @@ final class RotationKept {
 
     /** Whether a breaker whose first pole is in the slot turns the motor backwards. */
     private boolean reverses(int motor, int panel, int slot) {
-        SlotLayout layout =
-                new SlotLayout(project.panels().get(panel), systems[panel + 1]);
+        SlotLayout layout = new SlotLayout(project.panels().get(panel), systems[panel + 1]);
         List<Phase> phases = layout.span(slot, 3).stream().map(layout::phase).toList();
         return Rotation.isReversed(load(motor), phases);
     }
@@ -150,8 +149,8 @@ final class RotationKept {
         for (int panel = theirs.nextSetBit(0); panel >= 0; panel = theirs.nextSetBit(panel + 1)) {
             Panel given = project.panels().get(panel);
             free += given.slots() - given.reservedSlots().size();
-            allowedAmps += systems[panel + 1].phases().size()
-                    * limits.get(panel + 1).continuousAmps();
+            allowedAmps +=
+                    systems[panel + 1].phases().size() * limits.get(panel + 1).continuousAmps();
         }
         return slots <= free && poleAmps <= allowedAmps;
     }

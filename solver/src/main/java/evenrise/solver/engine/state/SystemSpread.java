@@ -106,9 +106,7 @@ public final class SystemSpread {
 
     /** Loads of one system alone, or none; {@link CompiledProject#NONE} where it is used by none or several. */
     public int systemOn(int board) {
-        return loads.length == 0 || kinds[board] != 1
-                ? CompiledProject.NONE
-                : largest(loads[board]);
+        return loads.length == 0 || kinds[board] != 1 ? CompiledProject.NONE : largest(loads[board]);
     }
 
     private static int largest(int[] counts) {
