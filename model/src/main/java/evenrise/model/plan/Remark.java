@@ -54,6 +54,7 @@ public record Remark(
         return builder()
                 .check(check)
                 .grade(Grade.NOT_CHECKED)
+                .kind("not-checked")
                 .place(place)
                 .message("not checked: needs " + needs)
                 .build();

@@ -55,6 +55,7 @@ final class AmplifierDemandCheck implements ElectricalCheck {
         if (third > load.breakerAmps()) {
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("trips-when-limited")
                     .grade(Grade.EXCEEDS_RECOMMENDATION)
                     .place(load.id())
                     .figure(third)
@@ -63,7 +64,8 @@ final class AmplifierDemandCheck implements ElectricalCheck {
                     .clause("")
                     .message("load " + Say.quoted(load.id()) + " draws " + Say.amps(third, load.breakerAmps())
                             + " at 1/3 of rated output, its breaker is rated " + Say.amps(load.breakerAmps(), third)
-                            + ": heavily limited programme may trip it. Maybe split the amplifiers over two breakers.")
+                            + ": heavily limited programme may trip it")
+                    .cure("split the amplifiers over two breakers")
                     .build());
         }
     }
@@ -73,6 +75,7 @@ final class AmplifierDemandCheck implements ElectricalCheck {
         if (neededAmps > ROUNDING_RATIO * statedAmps) {
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("understated-draw")
                     .grade(Grade.EXCEEDS_RECOMMENDATION)
                     .place(load.id())
                     .figure(neededAmps)
@@ -80,8 +83,8 @@ final class AmplifierDemandCheck implements ElectricalCheck {
                     .unit("A")
                     .clause("")
                     .message("load " + Say.quoted(load.id()) + " draws " + Say.amps(neededAmps, statedAmps) + " at "
-                            + when + ", " + field + " states " + Say.amps(statedAmps, neededAmps) + ". Maybe raise "
-                            + field + ".")
+                            + when + ", " + field + " states " + Say.amps(statedAmps, neededAmps))
+                    .cure("raise " + field)
                     .build());
         }
     }

@@ -53,6 +53,7 @@ final class BreakerRatingCheck implements ElectricalCheck {
         String cure = next.isPresent() ? " Maybe take " + Say.amps(next.getAsDouble()) + "." : "";
         findings.add(Remark.builder()
                 .check(ID)
+                .kind("no-standard-rating")
                 .grade(Grade.EXCEEDS_RECOMMENDATION)
                 .place(load.id())
                 .figure(load.breakerAmps())
@@ -79,6 +80,7 @@ final class BreakerRatingCheck implements ElectricalCheck {
         OptionalDouble next = StandardRatings.atLeast(practice, needed);
         findings.add(Remark.builder()
                 .check(ID)
+                .kind("too-small")
                 .grade(Grade.BREAKS)
                 .place(load.id())
                 .figure(needed)

@@ -60,6 +60,7 @@ final class BreakerTripCheck implements ElectricalCheck {
         boolean surely = counts > trips;
         findings.add(Remark.builder()
                 .check(ID)
+                .kind("trips-at-switch-on")
                 .grade(surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
                 .place(load.id())
                 .figure(counts)

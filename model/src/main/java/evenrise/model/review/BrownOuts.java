@@ -144,9 +144,8 @@ final class BrownOuts {
                 .unit("%")
                 .message(DipText.of(victim.dip(), victim.way()) + ": load "
                         + Say.quoted(victim.load().id()) + ", on already, " + wants
-                        + (victim.isByBoundAlone() ? "; by phasors it rides through" : "")
-                        + ". Maybe bring load " + Say.quoted(step.load())
-                        + " on earlier, limit its inrush, or feed the two apart.")
+                        + (victim.isByBoundAlone() ? "; by phasors it rides through" : ""))
+                .cure("bring load " + Say.quoted(step.load()) + " on earlier, limit its inrush, or feed the two apart")
                 .build();
     }
 
@@ -154,7 +153,12 @@ final class BrownOuts {
         Victim first = victims.get(0);
         int count = victims.size() - 1;
         return builder(first)
+                .kind("further-brown-outs")
                 .place(Findings.PLANT)
+                .subjects(Subjects.loads(victims.stream()
+                        .skip(1)
+                        .map(each -> each.load().load().id())
+                        .toList()))
                 .figure(count)
                 .message(DipText.of(first.dip(), first.way()) + ": " + count
                         + " more loads that are on do not ride through"
@@ -165,6 +169,7 @@ final class BrownOuts {
     private static evenrise.model.plan.RemarkBuilder builder(Victim victim) {
         return Remark.builder()
                 .check(VoltageDipCheck.ID)
+                .kind("browns-out")
                 .grade(victim.isByBoundAlone() ? Grade.EXCEEDS_RECOMMENDATION : Grade.BREAKS);
     }
 }

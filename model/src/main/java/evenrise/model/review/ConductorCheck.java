@@ -149,6 +149,7 @@ final class ConductorCheck implements ElectricalCheck {
         if (needed > duty.breakerAmps() + 1e-9) {
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("device-too-small")
                     .grade(Grade.BREAKS)
                     .place(duty.place())
                     .figure(needed)
@@ -156,8 +157,8 @@ final class ConductorCheck implements ElectricalCheck {
                     .unit("A")
                     .clause(practice == Practice.NEC ? "NEC 215.3" : "IEC 60364-4-43 clause 433.1")
                     .message(duty.label() + " runs at " + Say.amps(duty.lineAmps()) + " and needs a device of "
-                            + Say.amps(needed, duty.breakerAmps()) + ", it has " + Say.amps(duty.breakerAmps(), needed)
-                            + ". Maybe take a larger device and conductor, or move loads to another panel.")
+                            + Say.amps(needed, duty.breakerAmps()) + ", it has " + Say.amps(duty.breakerAmps(), needed))
+                    .cure("take a larger device and conductor, or move loads to another panel")
                     .build());
         }
     }
@@ -170,6 +171,7 @@ final class ConductorCheck implements ElectricalCheck {
                 : " carries " + allowed + ", " + lack.what() + " needs " + needed + ". " + cure + ".";
         return Remark.builder()
                 .check(ID)
+                .kind("conductor-too-small")
                 .grade(Grade.BREAKS)
                 .place(duty.place())
                 .figure(lack.neededAmps())

@@ -40,9 +40,12 @@ final class ContinuousRatingCheck implements ElectricalCheck {
         if (!kept.isEmpty()) {
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("kept-anyway")
                     .grade(Grade.NOTE)
                     .place(kept.size() == 1 ? kept.get(0).id() : Findings.PLANT)
                     .clause(clause(layout))
+                    .subjects(findings.about(
+                            kept.stream().map(panel -> panel.id()).toList()))
                     .message("no continuous_fraction of their own state "
                             + kept.stream().map(panel -> Say.quoted(panel.id())).collect(Collectors.joining(", "))
                             + ", and the supply's " + part(layout) + " was used; they keep 80 % of their ratings, too.")
@@ -54,6 +57,7 @@ final class ContinuousRatingCheck implements ElectricalCheck {
         boolean isNec = FeederCable.practices(layout).equals(List.of(Practice.NEC));
         findings.add(Remark.builder()
                 .check(ID)
+                .kind("over-usual-part")
                 .grade(isNec ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
                 .place(panel.id())
                 .figure(most)
@@ -62,9 +66,8 @@ final class ContinuousRatingCheck implements ElectricalCheck {
                 .clause(clause(layout))
                 .message(panel.label() + " runs at " + Say.amps(most, allowed)
                         + " and states no continuous_fraction; the supply's " + part(layout)
-                        + " was used, while 80 % of its rating are " + Say.amps(allowed, most)
-                        + ". Maybe state the part that its maker allows, that its feeder is fully_rated, or"
-                        + " move loads.")
+                        + " was used, while 80 % of its rating are " + Say.amps(allowed, most))
+                .cure("state the part that its maker allows, that its feeder is fully_rated, or" + " move loads")
                 .build());
     }
 

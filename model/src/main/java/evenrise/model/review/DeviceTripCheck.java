@@ -117,15 +117,16 @@ final class DeviceTripCheck implements ElectricalCheck {
                                 .collect(Collectors.joining(", "));
         findings.add(Remark.builder()
                 .check(ID)
+                .kind("device-trips")
                 .grade(surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
                 .place(device.place())
                 .figure(worst.amps())
                 .limit(surely ? device.tripsAmps() : device.holdsAmps())
                 .unit("A")
                 .message(device.text() + "; " + worst.when() + " at most " + Say.amps(worst.amps())
-                        + " rms over a half-cycle pass " + worst.on() + ": it " + (surely ? "trips" : "may trip") + more
-                        + ". Maybe spread or limit the inrush, or set its range higher"
-                        + FaultCure.room(layout, device.place()) + ".")
+                        + " rms over a half-cycle pass " + worst.on() + ": it " + (surely ? "trips" : "may trip")
+                        + more)
+                .cure("spread or limit the inrush, or set its range higher" + FaultCure.room(layout, device.place()))
                 .build());
     }
 
@@ -146,14 +147,15 @@ final class DeviceTripCheck implements ElectricalCheck {
         boolean surely = inUse > breaker.tripsAmps() + 1e-9;
         findings.add(Remark.builder()
                 .check(ID)
+                .kind("trips-after-dip")
                 .grade(surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
                 .place(load.id())
                 .figure(inUse)
                 .limit(surely ? breaker.tripsAmps() : breaker.holdsAmps())
                 .unit("A")
                 .message(breaker.text() + "; after a deep dip in full use the load draws " + Say.amps(inUse)
-                        + " rms over a half-cycle: it " + (surely ? "trips" : "may trip")
-                        + ". Maybe limit the load's inrush, or put fewer devices on the breaker.")
+                        + " rms over a half-cycle: it " + (surely ? "trips" : "may trip"))
+                .cure("limit the load's inrush, or put fewer devices on the breaker")
                 .build());
     }
 }

@@ -195,6 +195,7 @@ final class DisconnectionCheck implements ElectricalCheck {
         private static RemarkBuilder remark(TrippingDevice device, FaultLoops.Loop loop) {
             return Remark.builder()
                     .check(ID)
+                    .kind("slow-disconnection")
                     .place(device.place())
                     .figure(loop.leastAmps())
                     .limit(device.tripsAmps())

@@ -84,7 +84,7 @@ public final class ElectricalReview {
 
     /** @param earlier plan that a motor's rotation is held against, too */
     public static Review of(Layout layout, Optional<Plan> earlier) {
-        Findings findings = new Findings();
+        Findings findings = new Findings(layout.project());
         ALL.forEach(check -> review(check, layout, findings));
         events(layout, findings);
         earlier.ifPresent(plan -> RotationCheck.against(plan, layout, findings));

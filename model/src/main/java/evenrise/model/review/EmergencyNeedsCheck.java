@@ -44,13 +44,15 @@ final class EmergencyNeedsCheck implements ElectricalCheck {
                 + (silent == 0
                         ? ""
                         : "; " + silent + " of them " + (silent == 1 ? "states" : "state")
-                                + " no needs_groups, so that all processing counts as needed")
-                + ". Maybe let them drop, too, or state needs_groups.";
+                                + " no needs_groups, so that all processing counts as needed");
         findings.add(Remark.builder()
                 .check(ID)
+                .kind("left-without-processing")
                 .grade(Grade.NOTE)
                 .place(left.size() == 1 ? left.get(0).id() : Findings.PLANT)
+                .subjects(Subjects.loads(left.stream().map(Load::id).toList()))
                 .message(text)
+                .cure("let them drop, too, or state needs_groups")
                 .build());
     }
 }

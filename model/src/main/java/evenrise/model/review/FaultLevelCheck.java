@@ -136,6 +136,7 @@ final class FaultLevelCheck implements ElectricalCheck {
     private static RemarkBuilder remark(Layout layout, Point point, double amps) {
         return Remark.builder()
                 .check(ID)
+                .kind("over-interrupting-rating")
                 .place(point.id())
                 .figure(amps)
                 .limit(point.interruptingAmps())
@@ -173,6 +174,7 @@ final class FaultLevelCheck implements ElectricalCheck {
         String more = places.size() > LISTED ? "; and " + (places.size() - LISTED) + " more" : "";
         return Remark.builder()
                 .check(ID)
+                .kind("levels")
                 .grade(Grade.NOTE)
                 .place(NodeFigures.SUPPLY)
                 .message("greatest fault current (" + levels.greatestHow(point) + ") and least to neutral ("

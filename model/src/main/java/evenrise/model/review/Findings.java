@@ -1,11 +1,14 @@
 package evenrise.model.review;
 
 import evenrise.model.plan.CheckCount;
+import evenrise.model.plan.FindingText;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
+import evenrise.model.plan.Subject;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
+import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -24,16 +27,32 @@ public final class Findings {
 
     private static final int NAMED = 3;
 
+    private final Subjects subjects;
     private final List<Remark> remarks = new ArrayList<>();
     private final List<Quantity> quantities = new ArrayList<>();
     private final Map<String, Set<String>> made = new HashMap<>();
     private final Map<String, Set<String>> notMade = new HashMap<>();
 
+    Findings(Project project) {
+        subjects = new Subjects(project);
+    }
+
+    /**
+     * Adds a remark whose message is still without its cure, where it has one. Where it does not say what it is about, it is
+     * about its place.
+     */
     public void add(Remark remark) {
-        remarks.add(remark);
+        Remark whole =
+                remark.cure().isEmpty() ? remark : remark.withMessage(FindingText.of(remark.message(), remark.cure()));
+        remarks.add(whole.subjects().isEmpty() ? whole.withSubjects(subjects.of(List.of(whole.place()))) : whole);
         if (remark.grade() == Grade.BREAKS || remark.grade() == Grade.EXCEEDS_RECOMMENDATION) {
             made(remark.check(), remark.place());
         }
+    }
+
+    /** What those places are, as far as their ids alone tell. */
+    List<Subject> about(Collection<String> places) {
+        return subjects.of(places);
     }
 
     public void add(Quantity quantity) {
@@ -60,7 +79,7 @@ public final class Findings {
      * @param needs what is missing, by its field
      */
     public void notCheckedAnywhere(String check, String where, Collection<String> places, String needs) {
-        add(Remark.notChecked(check, where, needs + " ('" + where + "')"));
+        addNotChecked(check, where, places, needs + " ('" + where + "')");
         notMade.computeIfAbsent(check, any -> new HashSet<>()).addAll(places);
     }
 
@@ -74,7 +93,11 @@ public final class Findings {
             return;
         }
         notMade.computeIfAbsent(check, any -> new HashSet<>()).addAll(places);
-        add(Remark.notChecked(check, places.size() == 1 ? places.get(0) : PLANT, needs + " (" + named(places) + ")"));
+        addNotChecked(check, places.size() == 1 ? places.get(0) : PLANT, places, needs + " (" + named(places) + ")");
+    }
+
+    private void addNotChecked(String check, String where, Collection<String> places, String needs) {
+        add(Remark.notChecked(check, where, needs).withSubjects(subjects.of(places)));
     }
 
     /** The first few by name, the others counted. */

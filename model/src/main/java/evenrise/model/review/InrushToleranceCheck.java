@@ -55,19 +55,19 @@ final class InrushToleranceCheck implements ElectricalCheck {
         double ratio = peak.nominalAmps() > 0 ? peak.rangeAmps() / peak.nominalAmps() : 1;
         return Remark.builder()
                 .check(ID)
+                .kind("over-within-voltage-range")
                 .grade(surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
                 .place(peak.node())
                 .figure(peak.rangeAmps())
                 .limit(limit)
                 .unit("A")
                 .message(limits.label() + " peaks at " + Say.amps(peak.rangeAmps(), limit) + " on phase "
-                        + peak.rangePhase()
-                        + " at "
-                        + Say.percent(basis.leastVoltagePercent()) + " to " + Say.percent(basis.mostVoltagePercent())
-                        + " of its voltage (" + basis.voltageFrom() + "), at the nominal one at "
-                        + Say.amps(peak.nominalAmps()) + ", allowed are " + Say.amps(limit, peak.rangeAmps())
-                        + ". Maybe plan with an inrush limit of " + Say.amps(limit / ratio)
-                        + ", state a narrower supply.voltage_range, or limit the inrush of the largest loads.")
+                        + peak.rangePhase() + " at " + Say.percent(basis.leastVoltagePercent()) + " to "
+                        + Say.percent(basis.mostVoltagePercent()) + " of its voltage (" + basis.voltageFrom()
+                        + "), at the nominal one at " + Say.amps(peak.nominalAmps()) + ", allowed are "
+                        + Say.amps(limit, peak.rangeAmps()))
+                .cure("plan with an inrush limit of " + Say.amps(limit / ratio)
+                        + ", state a narrower supply.voltage_range, or limit the inrush of the largest loads")
                 .build();
     }
 }

@@ -50,6 +50,7 @@ final class MotorRestartCheck implements ElectricalCheck {
                 .grade(grade)
                 .place(motors.size() == 1 ? motors.get(0).id() : Findings.PLANT)
                 .clause(CLAUSE)
+                .subjects(Subjects.loads(motors.stream().map(Load::id).toList()))
                 .message(message + ".")
                 .build());
     }

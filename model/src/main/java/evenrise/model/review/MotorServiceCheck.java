@@ -88,6 +88,7 @@ final class MotorServiceCheck implements ElectricalCheck {
         boolean surely = lockedRotor > breaker.tripsAmps();
         findings.add(Remark.builder()
                 .check(ID)
+                .kind("trips-at-start")
                 .grade(surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
                 .place(motor.id())
                 .figure(lockedRotor)
@@ -95,8 +96,8 @@ final class MotorServiceCheck implements ElectricalCheck {
                 .unit("A")
                 .clause("NEC 430.52(B)")
                 .message("motor " + Say.quoted(motor.id()) + " draws " + Say.amps(lockedRotor) + " at standstill; "
-                        + breaker.text() + ": it " + (surely ? "trips" : "may trip")
-                        + " when the motor starts. Maybe take a range that trips later, or a soft starter.")
+                        + breaker.text() + ": it " + (surely ? "trips" : "may trip") + " when the motor starts")
+                .cure("take a range that trips later, or a soft starter")
                 .build());
     }
 
@@ -129,16 +130,16 @@ final class MotorServiceCheck implements ElectricalCheck {
         if (limit.isPresent() && start.peakAmps() > limit.getAsDouble()) {
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("over-inrush-limit")
                     .grade(grade)
                     .place(fed.node())
                     .figure(start.peakAmps())
                     .limit(limit)
                     .unit("A")
-                    .message(fed.label() + " peaks at " + Say.amps(start.peakAmps(), limit.getAsDouble())
-                            + " on phase "
-                            + start.phase()
-                            + " " + when + ", inrush_limit_a allows " + Say.amps(limit.getAsDouble(), start.peakAmps())
-                            + ". Maybe start it softly, or keep motors from starting together.")
+                    .message(fed.label() + " peaks at " + Say.amps(start.peakAmps(), limit.getAsDouble()) + " on phase "
+                            + start.phase() + " " + when + ", inrush_limit_a allows "
+                            + Say.amps(limit.getAsDouble(), start.peakAmps()))
+                    .cure("start it softly, or keep motors from starting together")
                     .build());
         }
     }
@@ -173,6 +174,7 @@ final class MotorServiceCheck implements ElectricalCheck {
         boolean surely = start.remainsAtMostPercent(victim) < needs;
         return Remark.builder()
                 .check(ID)
+                .kind("starves-load")
                 .grade(surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
                 .place(victim.id())
                 .figure(start.remainsAtLeastPercent(victim))
@@ -181,8 +183,8 @@ final class MotorServiceCheck implements ElectricalCheck {
                 .message("when motor " + Say.quoted(motor.id()) + " starts while all else is in full use, "
                         + Say.percent(start.remainsAtLeastPercent(victim), needs) + " of the voltage remain at load "
                         + Say.quoted(victim.id()) + " until the motor is up to speed, it needs "
-                        + Say.percent(needs, start.remainsAtLeastPercent(victim))
-                        + unsure(surely) + ". Maybe start the motor softly, or feed the two apart.")
+                        + Say.percent(needs, start.remainsAtLeastPercent(victim)) + unsure(surely))
+                .cure("start the motor softly, or feed the two apart")
                 .build();
     }
 
@@ -205,6 +207,7 @@ final class MotorServiceCheck implements ElectricalCheck {
         double allowed = isTooMuch ? limit.get().mostPercent() : limit.get().usualPercent();
         findings.add(Remark.builder()
                 .check(ID)
+                .kind("dips-too-far")
                 .grade(surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
                 .place(node)
                 .figure(most)
@@ -213,7 +216,8 @@ final class MotorServiceCheck implements ElectricalCheck {
                 .clause(limit.get().clause())
                 .message("when motor " + Say.quoted(motor.id()) + " starts in service, " + label(layout, node)
                         + " dips by " + Say.percent(most) + ", allowed are " + Say.percent(allowed)
-                        + unsure(!isTooMuch || surely) + ". Maybe start it softly, or take a stiffer source.")
+                        + unsure(!isTooMuch || surely))
+                .cure("start it softly, or take a stiffer source")
                 .build());
     }
 }

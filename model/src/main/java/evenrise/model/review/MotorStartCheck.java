@@ -45,6 +45,7 @@ final class MotorStartCheck implements ElectricalCheck {
         if (duty.motor().startedBy() == MotorStart.BREAKER && peak > load.inrushAmps()) {
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("understated-inrush")
                     .grade(Grade.EXCEEDS_RECOMMENDATION)
                     .place(load.id())
                     .figure(peak)
@@ -53,9 +54,9 @@ final class MotorStartCheck implements ElectricalCheck {
                     .clause("NEC 430.7(B)")
                     .message("motor " + Say.quoted(load.id()) + " may draw " + Say.amps(lockedRotorAmps)
                             + " rms at standstill, a crest of " + Say.amps(peak, load.inrushAmps())
-                            + " before any offset; inrush_peak_a states " + Say.amps(load.inrushAmps(), peak)
-                            + ". Maybe raise it, and inrush_half_ms to half the run-up time; or state that a contactor"
-                            + " of its own starts it (equipment.motor.started_by).")
+                            + " before any offset; inrush_peak_a states " + Say.amps(load.inrushAmps(), peak))
+                    .cure("raise it, and inrush_half_ms to half the run-up time; or state that a contactor"
+                            + " of its own starts it (equipment.motor.started_by)")
                     .build());
         }
     }

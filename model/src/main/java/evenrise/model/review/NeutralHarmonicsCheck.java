@@ -60,6 +60,7 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
         if (byLine > capacity && byFundamental <= capacity) {
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("over-if-part-of-line")
                     .grade(Grade.EXCEEDS_RECOMMENDATION)
                     .place(node)
                     .figure(byLine)
@@ -69,13 +70,14 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
                     .message("the neutral of " + fed.label() + " carries " + Say.amps(byLine, capacity)
                             + " where third_harmonic is read as a part of the line current, allowed are "
                             + Say.amps(capacity, byLine) + " (" + Say.amps(byFundamental)
-                            + " where it is a part of the fundamental). Maybe ask which of the two the datasheets mean,"
-                            + " or take a neutral of 200 %.")
+                            + " where it is a part of the fundamental)")
+                    .cure("ask which of the two the datasheets mean," + " or take a neutral of 200 %")
                     .build());
         }
         if (byFundamental > line * (1 + LAST_BITS) && fed.limits().neutralFactor() < 2) {
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("more-than-a-line")
                     .grade(Grade.NOTE)
                     .place(node)
                     .figure(byFundamental)
@@ -84,12 +86,14 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
                     .clause("NEC 310.15(E), IEC 60364-5-52 clause 523.6 (clauses from memory)")
                     .message("the neutral of " + fed.label() + " carries " + Say.amps(byFundamental, line)
                             + ", more than any line (" + Say.amps(line, byFundamental)
-                            + "): it counts as a current-carrying conductor. Maybe offer a neutral of 200 %.")
+                            + "): it counts as a current-carrying conductor")
+                    .cure("offer a neutral of 200 %")
                     .build());
         }
         if (byFundamental > TriplenNeutral.RECTIFIER_CEILING_RATIO * line) {
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("beyond-rectifiers")
                     .grade(Grade.NOTE)
                     .place(node)
                     .figure(byFundamental / line)
@@ -97,9 +101,9 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
                     .unit("")
                     .clause("")
                     .message("the neutral of " + fed.label()
-                            + " would carry more than √3 times its greatest line current ("
-                            + Say.amps(line)
-                            + "), which rectifiers cannot reach. Maybe a third_harmonic is too high.")
+                            + " would carry more than √3 times its greatest line current (" + Say.amps(line)
+                            + "), which rectifiers cannot reach")
+                    .cure("a third_harmonic is too high")
                     .build());
         }
     }

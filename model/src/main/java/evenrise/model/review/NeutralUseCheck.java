@@ -66,6 +66,7 @@ final class NeutralUseCheck implements ElectricalCheck {
         if (isOver(worst, allowed)) {
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("over-at-worst-use")
                     .grade(Grade.BREAKS)
                     .place(fed.node())
                     .figure(worst)
@@ -75,8 +76,8 @@ final class NeutralUseCheck implements ElectricalCheck {
                     .message("the neutral of " + fed.label() + " carries up to " + Say.amps(worst, allowed)
                             + " at the worst use of its one-pole loads (" + Say.amps(figures.neutralAmps())
                             + " with all of them on), allowed are " + Say.amps(allowed, worst) + " (neutral_factor "
-                            + fed.limits().neutralFactor()
-                            + "). Maybe take a larger neutral, or loads of two or three poles.")
+                            + fed.limits().neutralFactor() + ")")
+                    .cure("take a larger neutral, or loads of two or three poles")
                     .build());
         }
     }
@@ -87,6 +88,7 @@ final class NeutralUseCheck implements ElectricalCheck {
         if (isOver(worst, allowed)) {
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("cable-over-at-worst-use")
                     .grade(Grade.BREAKS)
                     .place(cable.duty().place())
                     .figure(worst)
@@ -94,10 +96,10 @@ final class NeutralUseCheck implements ElectricalCheck {
                     .unit("A")
                     .clause(clause(layout))
                     .message("the neutral of " + cable.duty().label() + " ("
-                            + cable.run().text() + ") carries up to "
-                            + Say.amps(worst, allowed) + " at the worst use of its one-pole loads, its ampacity is "
-                            + Say.amps(allowed, worst) + " (" + cable.neutralText()
-                            + "). Maybe take a larger size, a neutral of 200 %, or loads of two or three poles.")
+                            + cable.run().text() + ") carries up to " + Say.amps(worst, allowed)
+                            + " at the worst use of its one-pole loads, its ampacity is " + Say.amps(allowed, worst)
+                            + " (" + cable.neutralText() + ")")
+                    .cure("take a larger size, a neutral of 200 %, or loads of two or three poles")
                     .build());
         }
     }

@@ -51,14 +51,16 @@ final class RotationCheck implements ElectricalCheck {
     private static Remark remark(Placement each, List<Phase> landed, String reference) {
         return Remark.builder()
                 .check(ID)
+                .kind("turns-backwards")
                 .grade(Grade.BREAKS)
                 .place(each.id())
                 .clause("IEC 60204-1 and NFPA 79, clauses on the direction of rotation (from memory)")
                 .message("motor " + Say.quoted(each.id()) + " in panel "
                         + Say.quoted(each.assignment().panel()) + " has its poles on " + text(landed)
-                        + ", the reverse of " + reference + ": it turns backwards. Maybe take a panel or slots of the"
+                        + ", the reverse of " + reference + ": it turns backwards")
+                .cure("take a panel or slots of the"
                         + " other order, or exchange two of its conductors and state equipment.motor.rotation; check"
-                        + " the rotation before coupling.")
+                        + " the rotation before coupling")
                 .build();
     }
 

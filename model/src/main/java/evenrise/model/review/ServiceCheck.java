@@ -50,6 +50,7 @@ final class ServiceCheck implements ElectricalCheck {
         }
         findings.add(Remark.builder()
                 .check(ID)
+                .kind("next-load")
                 .grade(Grade.NOTE)
                 .place(NodeFigures.SUPPLY)
                 .unit("A")
@@ -89,6 +90,7 @@ final class ServiceCheck implements ElectricalCheck {
         if (percent < USUAL_SPARE_PERCENT) {
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("little-to-spare")
                     .grade(Grade.NOTE)
                     .place(fed.node())
                     .figure(percent)

@@ -94,18 +94,17 @@ final class UnbalanceCheck implements ElectricalCheck {
         if (percent > USUAL_PERCENT) {
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("unbalanced")
                     .grade(Grade.NOTE)
                     .place(fed.node())
                     .figure(percent)
                     .limit(USUAL_PERCENT)
                     .unit("%")
                     .clause("")
-                    .message(where + " differ by "
-                            + Say.percent(percent, USUAL_PERCENT) + " as sums of magnitudes ("
+                    .message(where + " differ by " + Say.percent(percent, USUAL_PERCENT) + " as sums of magnitudes ("
                             + Say.percent(byPhasors) + " by phasors), usual are at most "
-                            + Say.percent(USUAL_PERCENT, percent)
-                            + " (common practice, no source)" + components
-                            + ". Maybe move a load to another phase or panel.")
+                            + Say.percent(USUAL_PERCENT, percent) + " (common practice, no source)" + components)
+                    .cure("move a load to another phase or panel")
                     .build());
         }
     }
@@ -140,6 +139,7 @@ final class UnbalanceCheck implements ElectricalCheck {
         if (limit.isPresent() && percent > limit.getAsDouble() + ROUNDING) {
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("over-limit")
                     .grade(Grade.BREAKS)
                     .place(node)
                     .figure(percent)
@@ -147,8 +147,8 @@ final class UnbalanceCheck implements ElectricalCheck {
                     .unit("%")
                     .clause("")
                     .message(what + " " + Say.percent(percent, limit.getAsDouble()) + ", the project allows "
-                            + Say.percent(limit.getAsDouble(), percent)
-                            + ". Maybe move a load to another phase or panel.")
+                            + Say.percent(limit.getAsDouble(), percent))
+                    .cure("move a load to another phase or panel")
                     .build());
         }
     }
@@ -176,6 +176,7 @@ final class UnbalanceCheck implements ElectricalCheck {
             boolean breaks = stated.isPresent() || percent > MOST_MACHINES_PERCENT;
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("negative-sequence")
                     .grade(breaks ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
                     .place(point.id())
                     .figure(percent)
@@ -183,11 +184,11 @@ final class UnbalanceCheck implements ElectricalCheck {
                     .unit("%")
                     .clause(stated.isPresent() ? "" : "IEC 60034-1, continuous I2 (from memory)")
                     .message("the generator carries a negative sequence of "
-                            + Say.amps(it.negative().length()) + " " + when + ", "
-                            + Say.percent(percent, limit) + " of its rated current; "
+                            + Say.amps(it.negative().length()) + " " + when + ", " + Say.percent(percent, limit)
+                            + " of its rated current; "
                             + (stated.isPresent() ? "its maker allows " : "usual machines bear 8 to 10 %, here ")
-                            + Say.percent(limit, percent)
-                            + ". Maybe spread what is fed by one or two lines, or take a larger machine.")
+                            + Say.percent(limit, percent))
+                    .cure("spread what is fed by one or two lines, or take a larger machine")
                     .build());
         }
     }

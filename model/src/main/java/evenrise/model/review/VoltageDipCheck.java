@@ -157,18 +157,16 @@ final class VoltageDipCheck implements ElectricalCheck {
         boolean isBoundAlone = dip == step.bound();
         return Remark.builder()
                 .check(ID)
+                .kind("over-criterion")
                 .grade(isBoundAlone ? Grade.EXCEEDS_RECOMMENDATION : verdict.grade())
                 .place(step.node())
                 .figure(verdict.percent())
                 .limit(verdict.limitPercent())
                 .unit("%")
                 .clause(verdict.clause())
-                .message(DipText.of(dip, way) + ", " + verdict.text()
-                        + (isBoundAlone ? "; by phasors it is kept" : "")
-                        + ". Maybe give load " + Say.quoted(step.load())
-                        + " less inrush, a moment of its own, "
-                        + (way == Way.SWELL ? "a larger neutral, " : "")
-                        + "or a stiffer source.")
+                .message(DipText.of(dip, way) + ", " + verdict.text() + (isBoundAlone ? "; by phasors it is kept" : ""))
+                .cure("give load " + Say.quoted(step.load()) + " less inrush, a moment of its own, "
+                        + (way == Way.SWELL ? "a larger neutral, " : "") + "or a stiffer source")
                 .build();
     }
 
@@ -182,16 +180,16 @@ final class VoltageDipCheck implements ElectricalCheck {
                 .or(() -> swell(steps, DipStep::bound))
                 .map(dip -> Remark.builder()
                         .check(ID)
+                        .kind("swells")
                         .grade(Grade.EXCEEDS_RECOMMENDATION)
                         .place(dip.step().node())
                         .figure(dip.highPercent())
                         .limit(DipVerdict.SWELL_PERCENT)
                         .unit("%")
                         .clause("EN 50160 clause 4 (from memory)")
-                        .message(DipText.of(dip, Way.SWELL)
-                                + ", 10 % above nominal is the most that networks offer. Maybe feed load "
-                                + Say.quoted(dip.step().load())
-                                + " on a circuit of its own, or take a larger neutral.")
+                        .message(DipText.of(dip, Way.SWELL) + ", 10 % above nominal is the most that networks offer")
+                        .cure("feed load " + Say.quoted(dip.step().load())
+                                + " on a circuit of its own, or take a larger neutral")
                         .build());
     }
 

@@ -120,6 +120,7 @@ final class VoltageDropCheck implements ElectricalCheck {
                 .anyMatch(practice -> practice == Practice.IEC);
         findings.add(Remark.builder()
                 .check(ID)
+                .kind("drops-too-far")
                 .grade(Grade.EXCEEDS_RECOMMENDATION)
                 .place(load.id())
                 .figure(percent)
@@ -130,8 +131,8 @@ final class VoltageDropCheck implements ElectricalCheck {
                                 ? "recommendation taken over from NEC practice; IEC 60364-5-52 annex G counts from the"
                                         + " origin (from memory)"
                                 : "NEC 210.19(A) and 215.2(A), informational notes")
-                .message(what + ", recommended are at most " + Say.percent(limit, percent)
-                        + ". Maybe take a larger size or a nearer panel.")
+                .message(what + ", recommended are at most " + Say.percent(limit, percent))
+                .cure("take a larger size or a nearer panel")
                 .build());
     }
 

@@ -13,12 +13,14 @@ import java.util.List;
 
 /** One check's words on one plan. */
 final class Reviews {
-    private final Findings findings = new Findings();
+    private final Findings findings;
 
-    private Reviews() {}
+    private Reviews(Project project) {
+        findings = new Findings(project);
+    }
 
     static Reviews of(ElectricalCheck check, Project project, Plan plan) {
-        Reviews reviews = new Reviews();
+        Reviews reviews = new Reviews(project);
         check.review(Layout.of(project, plan), reviews.findings);
         return reviews;
     }
