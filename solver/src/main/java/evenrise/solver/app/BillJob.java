@@ -3,7 +3,7 @@ package evenrise.solver.app;
 import evenrise.model.estimate.BillOfMaterials;
 import evenrise.model.file.WholeFile;
 import evenrise.model.project.Project;
-import evenrise.solver.report.BillText;
+import evenrise.solver.document.BillTable;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,7 +26,7 @@ final class BillJob {
         }
         watch.at(Stage.WRITING);
         BillOfMaterials bill = BillOfMaterials.of(project);
-        request.csv().ifPresent(path -> Outputs.write(() -> WholeFile.write(path, Csv.of(BillText.values(bill)))));
+        request.csv().ifPresent(path -> Outputs.write(() -> WholeFile.write(path, Csv.of(BillTable.of(bill)))));
         return new BillResult(project.name(), bill);
     }
 }

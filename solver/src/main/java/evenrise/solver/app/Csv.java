@@ -1,9 +1,12 @@
 package evenrise.solver.app;
 
 import evenrise.model.plan.Cautions;
+import evenrise.solver.document.Column;
+import evenrise.solver.document.DocumentTable;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -14,6 +17,17 @@ import org.apache.commons.csv.CSVPrinter;
  */
 final class Csv {
     private Csv() {}
+
+    /** Header first; numbers in full. */
+    static <R> String of(DocumentTable<R> table) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(table.columns().stream().map(Column::header).toList());
+        table.rows()
+                .forEach(row -> rows.add(table.columns().stream()
+                        .map(column -> String.valueOf(column.of(row)))
+                        .toList()));
+        return of(rows);
+    }
 
     static String of(List<List<String>> rows) {
         StringWriter text = new StringWriter();

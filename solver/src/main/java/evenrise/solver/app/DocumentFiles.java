@@ -6,8 +6,8 @@ import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Plan;
 import evenrise.model.scatter.NodeScatter;
 import evenrise.solver.document.Document;
+import evenrise.solver.document.DocumentTable;
 import evenrise.solver.document.Documents;
-import evenrise.solver.document.Grid;
 import evenrise.solver.document.Imprint;
 import evenrise.solver.rendering.HtmlPage;
 import evenrise.solver.rendering.PrintedSheets;
@@ -15,7 +15,6 @@ import evenrise.solver.rendering.WorkbookFile;
 import evenrise.solver.report.Sanitizer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,15 +56,16 @@ final class DocumentFiles {
             files.put(HTML, HtmlPage.of(document).getBytes(StandardCharsets.UTF_8));
         }
         if (wanted.formats().contains(DocumentFormat.PDF)) {
-            files.put(A4, PrintedSheets.of(document, PrintedSheets.Paper.A4));
-            files.put(LETTER, PrintedSheets.of(document, PrintedSheets.Paper.LETTER));
+            PrintedSheets sheets = new PrintedSheets(document);
+            files.put(A4, sheets.on(PrintedSheets.Paper.A4));
+            files.put(LETTER, sheets.on(PrintedSheets.Paper.LETTER));
         }
         if (wanted.formats().contains(DocumentFormat.XLSX)) {
             files.put(WORKBOOK, WorkbookFile.of(document));
         }
         if (wanted.formats().contains(DocumentFormat.CSV)) {
-            for (Grid grid : document.grids()) {
-                files.put(grid.id() + ".csv", Csv.of(values(grid)).getBytes(StandardCharsets.UTF_8));
+            for (DocumentTable<?> table : document.tables().all()) {
+                files.put(table.id() + ".csv", Csv.of(table).getBytes(StandardCharsets.UTF_8));
             }
         }
         refuse(files.keySet());
@@ -99,13 +99,5 @@ final class DocumentFiles {
         } catch (WriteFailed e) {
             throw new JobFailed(JobFailed.Reason.OUTPUT, e.getMessage());
         }
-    }
-
-    /** Header first; numbers in full. */
-    private static List<List<String>> values(Grid grid) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(grid.columns().stream().map(Grid.Column::header).toList());
-        grid.rows().forEach(row -> rows.add(row.stream().map(String::valueOf).toList()));
-        return rows;
     }
 }

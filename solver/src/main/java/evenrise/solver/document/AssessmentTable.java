@@ -4,7 +4,6 @@ import evenrise.model.evaluation.Evaluation;
 import evenrise.model.evaluation.NodeEvent;
 import evenrise.model.plan.Assessment;
 import evenrise.model.plan.CheckCount;
-import evenrise.solver.document.Grid.Column;
 import evenrise.solver.report.AssessmentText;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,33 +13,32 @@ import java.util.Locale;
 final class AssessmentTable {
     private AssessmentTable() {}
 
-    static Grid of(Evaluation evaluation) {
+    static DocumentTable<JudgedCount> of(Evaluation evaluation) {
         Assessment all = evaluation.assessment();
-        List<List<Object>> rows = new ArrayList<>();
-        rows.add(row("hard rules broken", all.hardRulesBroken(), "places"));
-        rows.add(row("electrical limits broken", all.limitsBroken(), ""));
-        rows.add(row("peaks of events over an inrush limit", all.eventsOverLimit(), over(evaluation)));
-        rows.add(row("electrical checks made", all.checksMade(), "each check and place counted"));
-        rows.add(row("electrical checks not made", all.checksNotMade(), "each check and place counted"));
+        List<JudgedCount> rows = new ArrayList<>();
+        rows.add(new JudgedCount("hard rules broken", all.hardRulesBroken(), "places"));
+        rows.add(new JudgedCount("electrical limits broken", all.limitsBroken(), ""));
+        rows.add(new JudgedCount("peaks of events over an inrush limit", all.eventsOverLimit(), over(evaluation)));
+        rows.add(new JudgedCount("electrical checks made", all.checksMade(), "each check and place counted"));
+        rows.add(new JudgedCount("electrical checks not made", all.checksNotMade(), "each check and place counted"));
         for (CheckCount check : evaluation.review().checks()) {
-            rows.add(row("check " + check.check(), check.made(), "not made: " + check.notMade()));
+            rows.add(new JudgedCount("check " + check.check(), check.made(), "not made: " + check.notMade()));
         }
-        rows.add(row("fields guessed", all.guessedFields(), ""));
-        rows.add(row("loads without stated inrush", all.loadsWithoutInrush(), ""));
-        rows.add(row(
+        rows.add(new JudgedCount("fields guessed", all.guessedFields(), ""));
+        rows.add(new JudgedCount("loads without stated inrush", all.loadsWithoutInrush(), ""));
+        rows.add(new JudgedCount(
                 "loads without a place",
                 all.loadsWithoutPlace(),
                 evaluation.withoutPlace().map(what -> "all figures are " + what).orElse("")));
-        return new Grid(
+        return DocumentTable.of(
                 "assessment",
                 "Assessment",
                 (all.isBroken() ? AssessmentText.NOT_TO_BE_BUILT + " " : "") + AssessmentText.capital(all.headline()),
-                List.of(Column.text("What"), Column.number("Count", ""), Column.text("Of what")),
+                List.of(
+                        Column.text("what", "What", JudgedCount::what),
+                        Column.count("count", "Count", JudgedCount::count),
+                        Column.text("of", "Of what", JudgedCount::of)),
                 rows);
-    }
-
-    private static List<Object> row(String what, int count, String of) {
-        return List.of(what, count, of);
     }
 
     private static String over(Evaluation evaluation) {

@@ -1,42 +1,31 @@
 package evenrise.solver.document;
 
 import evenrise.model.estimate.BillOfMaterials;
-import evenrise.model.project.Project;
-import evenrise.solver.document.Grid.Column;
-import java.util.ArrayList;
+import evenrise.solver.report.BillRow;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** What to buy and what work to do. */
-final class BillTable {
-    private static final String NO_PRICE = "no price";
-
+public final class BillTable {
     private BillTable() {}
 
-    /** Ends with the total where there is a price; it says so where it leaves lines out. */
-    static Grid of(Project project) {
-        BillOfMaterials bill = BillOfMaterials.of(project);
-        List<List<Object>> rows = new ArrayList<>();
-        bill.lines()
-                .forEach(line ->
-                        rows.add(List.of(line.item(), line.quantity(), cell(line.unitPrice()), cell(line.sum()))));
-        if (bill.unpriced().size() < bill.lines().size()) {
-            String total = bill.unpriced().isEmpty() ? "Total" : "Total of what has a price";
-            rows.add(List.of(total, "", "", bill.total()));
-        }
+    public static DocumentTable<BillRow> of(BillOfMaterials bill) {
         String currency = bill.currency().orElse("");
-        return new Grid(
+        return DocumentTable.of(
                 "bill",
                 "Bill of materials",
+                "",
                 List.of(
-                        Column.text("Item"),
-                        Column.number("Quantity", ""),
-                        Column.number("Price", currency),
-                        Column.number("Sum", currency)),
-                rows);
+                        Column.text("item", "Item", BillRow::item),
+                        Column.countOrNone("quantity", "Quantity", BillRow::quantity),
+                        new Column<>("price", "Price", currency, true, BillTable::price),
+                        Column.number("sum", "Sum", currency, BillRow::sum, BillRow.NO_PRICE)),
+                BillRow.of(bill));
     }
 
-    private static Object cell(OptionalDouble price) {
-        return price.isPresent() ? (Object) price.getAsDouble() : NO_PRICE;
+    private static Object price(BillRow row) {
+        if (row.unitPrice().isPresent()) {
+            return row.unitPrice().getAsDouble();
+        }
+        return row.isTotal() ? "" : BillRow.NO_PRICE;
     }
 }

@@ -1,124 +1,96 @@
 package evenrise.solver.document;
 
+import evenrise.model.project.Project;
 import evenrise.model.project.Resume;
-import evenrise.model.rules.Layout;
-import evenrise.model.rules.Placement;
-import evenrise.model.rules.Rotation;
-import evenrise.solver.document.Grid.Column;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** Tables with a row for each breaker, along the panels. */
 final class CircuitTables {
-    private final Layout layout;
+    private static final String COMMISSIONING =
+            "Planned currents are rms, on each pole. A load that idles, as an amplifier without a signal, draws its idle"
+                    + " current; times count from the command to switch on.";
 
-    CircuitTables(Layout layout) {
-        this.layout = layout;
+    private static final String MOTORS =
+            "To be tested of each motor before use, people clear and the load secured: running, cut the mains for longer"
+                    + " than the control rides through, and bring them back; running, close the emergency contact and"
+                    + " release it. It stays off both times until somebody asks for it (IEC 60204-1 7.5 and 9.2.3.4.2). ";
+
+    private final Project project;
+    private final List<Circuit> circuits;
+
+    CircuitTables(Project project, List<Circuit> circuits) {
+        this.project = project;
+        this.circuits = circuits;
     }
 
-    Grid circuits() {
-        return new Grid(
+    DocumentTable<Circuit> circuits() {
+        return table(
                 "circuits",
                 "Circuits: every breaker, panel by panel",
+                "",
                 List.of(
-                        Column.text("Panel"),
-                        Column.text("Slots"),
-                        Column.text("Phases"),
-                        Column.text("Load"),
-                        Column.text("Name"),
-                        Column.number("Poles", ""),
-                        Column.number("Breaker", "A"),
-                        Column.number("Running", "A"),
-                        Column.text("Shutdown group"),
-                        Column.number("On", "s")),
-                rows(each -> List.of(
-                        each.assignment().panel(),
-                        Places.slots(each),
-                        Places.phases(each),
-                        each.id(),
-                        each.load().name(),
-                        each.load().poles(),
-                        each.load().breakerAmps(),
-                        each.load().runningAmps(),
-                        each.load().shutdownGroup().orElse(""),
-                        Places.on(each))));
+                        Column.text("panel", "Panel", Circuit::panel),
+                        Column.text("slots", "Slots", Circuit::slots),
+                        Column.text("phases", "Phases", Circuit::phases),
+                        Column.text("load", "Load", Circuit::load),
+                        Column.text("name", "Name", Circuit::name),
+                        Column.count("poles", "Poles", Circuit::poles),
+                        Column.number("breaker", "Breaker", "A", Circuit::breakerAmps),
+                        Column.number("running", "Running", "A", Circuit::runningAmps),
+                        Column.text(
+                                "group", "Shutdown group", each -> each.group().orElse("")),
+                        Column.number("on", "On", "s", Circuit::onSeconds, Circuit.ALWAYS_ON)));
     }
 
     /** With blanks for what is found on site; what is measured is to be near what was planned. */
-    Grid commissioning() {
-        return new Grid(
+    DocumentTable<Circuit> commissioning() {
+        return table(
                 "commissioning",
                 "Commissioning sheet",
-                "Planned currents are rms, on each pole. A load that idles, as an amplifier without a signal, draws"
-                        + " its idle current; times count from the command to switch on.",
+                COMMISSIONING,
                 List.of(
-                        Column.text("Panel"),
-                        Column.text("Slots"),
-                        Column.text("Phases"),
-                        Column.text("Load"),
-                        Column.text("Name"),
-                        Column.text("Control"),
-                        Column.number("Planned idle", "A"),
-                        Column.number("Planned running", "A"),
-                        Column.text("Measured, A"),
-                        Column.number("On planned", "s"),
-                        Column.text("On measured, s"),
-                        Column.text("Initials")),
-                rows(each -> List.of(
-                        each.assignment().panel(),
-                        Places.slots(each),
-                        Places.phases(each),
-                        each.id(),
-                        each.load().name(),
-                        control(each) + (Rotation.matters(each.load()) ? "; check rotation before coupling" : ""),
-                        each.load().idleAmps(),
-                        each.load().runningAmps(),
-                        "",
-                        Places.on(each),
-                        "",
-                        "")));
+                        Column.text("panel", "Panel", Circuit::panel),
+                        Column.text("slots", "Slots", Circuit::slots),
+                        Column.text("phases", "Phases", Circuit::phases),
+                        Column.text("load", "Load", Circuit::load),
+                        Column.text("name", "Name", Circuit::name),
+                        Column.text(
+                                "control",
+                                "Control",
+                                each -> each.control() + (each.turns() ? "; check rotation before coupling" : "")),
+                        Column.number("idle", "Planned idle", "A", Circuit::idleAmps),
+                        Column.number("running", "Planned running", "A", Circuit::runningAmps),
+                        Column.blank("measured", "Measured, A"),
+                        Column.number("on", "On planned", "s", Circuit::onSeconds, Circuit.ALWAYS_ON),
+                        Column.blank("onMeasured", "On measured, s"),
+                        Column.blank("initials", "Initials")));
     }
 
     /** What is to be seen of every motor before use; empty where there is none. */
-    Optional<Grid> motors() {
-        List<List<Object>> rows = Places.inOrder(layout).stream()
-                .filter(each -> each.load().isMotor())
-                .map(each -> List.<Object>of(
-                        each.id(),
-                        each.load().name(),
-                        each.assignment().panel() + " " + Places.slots(each),
-                        control(each),
-                        "",
-                        "",
-                        "",
-                        ""))
-                .toList();
-        return rows.isEmpty()
+    Optional<DocumentTable<Circuit>> motors() {
+        List<Circuit> motors = circuits.stream().filter(Circuit::isMotor).toList();
+        return motors.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Grid(
+                : Optional.of(DocumentTable.ofLoads(
                         "motors",
                         "Motors: none may come back unasked",
-                        "To be tested of each motor before use, people clear and the load secured: running, cut the"
-                                + " mains for longer than the control rides through, and bring them back; running, close"
-                                + " the emergency contact and release it. It stays off both times until somebody asks for"
-                                + " it (IEC 60204-1 7.5 and 9.2.3.4.2). "
-                                + stated(),
+                        MOTORS + stated(),
                         List.of(
-                                Column.text("Load"),
-                                Column.text("Name"),
-                                Column.text("Place"),
-                                Column.text("Control"),
-                                Column.text("Off after mains"),
-                                Column.text("Off after release"),
-                                Column.text("Starts when asked"),
-                                Column.text("Initials")),
-                        rows));
+                                Column.text("load", "Load", Circuit::load),
+                                Column.text("name", "Name", Circuit::name),
+                                Column.text("place", "Place", Circuit::place),
+                                Column.text("control", "Control", Circuit::control),
+                                Column.blank("offAfterMains", "Off after mains"),
+                                Column.blank("offAfterRelease", "Off after release"),
+                                Column.blank("startsWhenAsked", "Starts when asked"),
+                                Column.blank("initials", "Initials")),
+                        motors,
+                        Circuit::load));
     }
 
     private String stated() {
-        return layout.project()
-                .behaviourOrDefault()
+        return project.behaviourOrDefault()
                 .motorsResume()
                 .map(each -> each == Resume.STAY_OFF
                         ? "The project states that its control keeps them off."
@@ -126,29 +98,23 @@ final class CircuitTables {
                 .orElse("What the control does is not stated: peaks after mains or release count both ways.");
     }
 
-    Grid labels() {
-        return new Grid(
+    DocumentTable<Circuit> labels() {
+        return table(
                 "labels",
                 "Labels for the breakers",
+                "",
                 List.of(
-                        Column.text("Place"),
-                        Column.text("Load"),
-                        Column.text("Name"),
-                        Column.text("Breaker"),
-                        Column.text("Control")),
-                rows(each -> List.of(
-                        each.assignment().panel() + " " + Places.slots(each),
-                        each.id(),
-                        each.load().name(),
-                        Figures.amps(each.load().breakerAmps()) + ", phase " + Places.phases(each),
-                        control(each))));
+                        Column.text("place", "Place", Circuit::place),
+                        Column.text("load", "Load", Circuit::load),
+                        Column.text("name", "Name", Circuit::name),
+                        Column.text(
+                                "breaker",
+                                "Breaker",
+                                each -> Figures.amps(each.breakerAmps()) + ", phase " + each.phases()),
+                        Column.text("control", "Control", Circuit::control)));
     }
 
-    private static String control(Placement each) {
-        return each.isSequenced() ? Places.board(each) + " output " + Places.output(each) : Places.ALWAYS_ON;
-    }
-
-    private List<List<Object>> rows(Function<Placement, List<Object>> row) {
-        return Places.inOrder(layout).stream().map(row).toList();
+    private DocumentTable<Circuit> table(String id, String title, String note, List<Column<Circuit>> columns) {
+        return DocumentTable.ofLoads(id, title, note, columns, circuits, Circuit::load);
     }
 }

@@ -1,167 +1,111 @@
 package evenrise.solver.document;
 
-import evenrise.model.project.Board;
+import evenrise.model.contract.Words;
 import evenrise.model.project.Phase;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.Placement;
-import evenrise.solver.document.Grid.Column;
+import evenrise.solver.report.BoardUse;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** What is wired to and set on the boards, and the sequence that comes of it. */
 final class ControlTables {
+    private static final String LANDING =
+            "A lead goes from each output to the breaker named beside it. “On” counts from the command to switch on, “off”"
+                    + " from the command to switch off.";
+
+    private static final String STEPS =
+            "Envelope: the sum of the loads' envelopes at the supply right then, at nominal voltage, instantaneous.";
+
     private final Layout layout;
 
     ControlTables(Layout layout) {
         this.layout = layout;
     }
 
-    Grid landing() {
-        List<List<Object>> rows = new ArrayList<>();
-        for (Board board : layout.project().boards()) {
-            layout.outputs(board.id())
-                    .forEach((output, each) -> rows.add(List.of(
-                            board.id(),
-                            output,
-                            each.id(),
-                            each.load().name(),
-                            each.assignment().panel(),
-                            Places.slots(each),
-                            Places.on(each),
-                            Places.off(layout, each),
-                            breaker(each),
-                            each.load().shutdownGroup().orElse(""))));
-        }
-        return new Grid(
+    DocumentTable<Circuit> landing() {
+        List<Circuit> leads = layout.project().boards().stream()
+                .flatMap(board -> layout.outputs(board.id()).values().stream())
+                .map(each -> Circuit.of(layout, each))
+                .toList();
+        return DocumentTable.ofLoads(
                 "landing",
                 "Landing list: which control lead lands where",
-                "A lead goes from each output to the breaker named beside it. “On” counts from the command to switch"
-                        + " on, “off” from the command to switch off.",
+                LANDING,
                 List.of(
-                        Column.text("Board"),
-                        Column.number("Output", ""),
-                        Column.text("Load"),
-                        Column.text("Name"),
-                        Column.text("Panel"),
-                        Column.text("Slots"),
-                        Column.number("On", "s"),
-                        Column.number("Off, from the off command", "s"),
-                        Column.text("Breaker"),
-                        Column.text("Shutdown group")),
-                rows);
+                        Column.text("board", "Board", each -> each.board().orElse("")),
+                        Column.countOrNone("output", "Output", Circuit::output),
+                        Column.text("load", "Load", Circuit::load),
+                        Column.text("name", "Name", Circuit::name),
+                        Column.text("panel", "Panel", Circuit::panel),
+                        Column.text("slots", "Slots", Circuit::slots),
+                        Column.number("on", "On", "s", Circuit::onSeconds, Circuit.ALWAYS_ON),
+                        Column.number("off", "Off, from the off command", "s", Circuit::offSeconds, ""),
+                        Column.text("breaker", "Breaker", Circuit::breaker),
+                        Column.text(
+                                "group", "Shutdown group", each -> each.group().orElse(""))),
+                leads,
+                Circuit::load);
     }
 
-    Grid settings() {
-        List<List<Object>> rows = new ArrayList<>();
-        for (Board board : layout.project().boards()) {
-            int outputs = layout.index().typeOf(board).outputs();
-            rows.add(List.of(
-                    board.id(),
-                    board.type(),
-                    board.panel(),
-                    board.after().orElse("the command"),
-                    layout.setting(board).delaySeconds(),
-                    layout.setting(board).betweenSeconds(),
-                    layout.outputs(board.id()).size(),
-                    outputs,
-                    unused(layout.outputs(board.id()).keySet(), outputs)));
-        }
-        return new Grid(
+    DocumentTable<BoardUse> settings() {
+        return DocumentTable.of(
                 "settings",
                 "Board settings",
+                "",
                 List.of(
-                        Column.text("Board"),
-                        Column.text("Type"),
-                        Column.text("Panel"),
-                        Column.text("Starts after"),
-                        Column.number("Start delay", "s"),
-                        Column.number("Step", "s"),
-                        Column.number("Outputs used", ""),
-                        Column.number("Outputs", ""),
-                        Column.text("Unused outputs")),
-                rows);
+                        Column.text("board", "Board", BoardUse::board),
+                        Column.text("type", "Type", BoardUse::type),
+                        Column.text("panel", "Panel", BoardUse::panel),
+                        Column.text(
+                                "after", "Starts after", each -> each.after().orElse("the command")),
+                        Column.number("delay", "Start delay", "s", BoardUse::startDelaySeconds, ""),
+                        Column.number("step", "Step", "s", BoardUse::stepSeconds, ""),
+                        Column.count("used", "Outputs used", BoardUse::outputsUsed),
+                        Column.count("outputs", "Outputs", BoardUse::outputs),
+                        Column.text("unused", "Unused outputs", each -> runs(each.freeOutputs()))),
+                BoardUse.of(layout));
     }
 
-    /** In the order of switch-on, with the supply's envelopes at nominal voltage on each phase right then. */
-    Grid sequence() {
+    /** In the order of switch-on. */
+    DocumentTable<SwitchOn> sequence() {
+        List<Column<SwitchOn>> columns = new ArrayList<>(List.of(
+                Column.number("on", "On", "s", SwitchOn::onSeconds),
+                Column.number("off", "Off", "s", each -> each.circuit().offSeconds(), ""),
+                Column.text("load", "Load", each -> each.circuit().load()),
+                Column.text("name", "Name", each -> each.circuit().name()),
+                Column.text("role", "Role", each -> Words.word(each.circuit().role())),
+                Column.text("panel", "Panel", each -> each.circuit().panel()),
+                Column.text("slots", "Slots", each -> each.circuit().slots()),
+                Column.text("phases", "Phases", each -> each.circuit().phases()),
+                Column.text("board", "Board", each -> each.circuit().board().orElse("")),
+                Column.countOrNone("output", "Output", each -> each.circuit().output())));
         List<Phase> phases = layout.project().supply().system().phases();
-        List<Column> columns = new ArrayList<>(List.of(
-                Column.number("On", "s"),
-                Column.number("Off", "s"),
-                Column.text("Load"),
-                Column.text("Name"),
-                Column.text("Role"),
-                Column.text("Panel"),
-                Column.text("Slots"),
-                Column.text("Phases"),
-                Column.text("Board"),
-                Column.number("Output", "")));
-        phases.forEach(phase -> columns.add(Column.number("Envelope on phase " + phase, "A")));
-        List<Placement> inOrder = layout.placements().stream()
-                .filter(Placement::isSequenced)
-                .sorted(Comparator.comparingDouble(
-                                (Placement each) -> each.onSeconds().getAsDouble())
-                        .thenComparing(Places::board)
-                        .thenComparing(each -> each.assignment().output().getAsInt()))
-                .toList();
-        double tolerance = layout.project().timingToleranceSeconds();
-        double[] instants = inOrder.stream()
-                .mapToDouble(each -> each.onSeconds().getAsDouble() - tolerance)
-                .toArray();
-        List<Placement> fed =
-                layout.placements().stream().filter(Placement::fits).toList();
-        List<double[]> amps = phases.stream()
-                .map(phase -> EnvelopeSum.amps(fed, phase, tolerance, instants))
-                .toList();
-        List<List<Object>> rows = new ArrayList<>();
-        for (int i = 0; i < inOrder.size(); i++) {
-            Placement each = inOrder.get(i);
-            List<Object> row = new ArrayList<>(List.of(
-                    Places.on(each),
-                    Places.off(layout, each),
-                    each.id(),
-                    each.load().name(),
-                    each.load().role().name().toLowerCase(Locale.ROOT),
-                    each.assignment().panel(),
-                    Places.slots(each),
-                    Places.phases(each),
-                    Places.board(each),
-                    Places.output(each)));
-            for (double[] phase : amps) {
-                row.add(phase[i]);
-            }
-            rows.add(row);
+        for (int i = 0; i < phases.size(); i++) {
+            int phase = i;
+            columns.add(Column.number(
+                    "envelope" + phases.get(i),
+                    "Envelope on phase " + phases.get(i),
+                    "A",
+                    each -> each.envelopeAmps().get(phase)));
         }
-        return new Grid(
+        return DocumentTable.ofLoads(
                 "steps",
                 "Switch-ons in order",
-                "Envelope: the sum of the loads' envelopes at the supply right then, at nominal voltage,"
-                        + " instantaneous.",
+                STEPS,
                 columns,
-                rows);
+                SwitchOn.of(layout),
+                each -> each.circuit().load());
     }
 
-    private static String breaker(Placement each) {
-        return Figures.breaker(each.load().poles(), each.load().breakerAmps());
-    }
-
-    /** Runs of numbers from 1 to {@code outputs} that are free: {@code 3, 9 to 16}. */
-    private static String unused(Set<Integer> used, int outputs) {
-        List<Integer> free = IntStream.rangeClosed(1, outputs)
-                .filter(output -> !used.contains(output))
-                .boxed()
-                .toList();
+    /** {@code 3, 9 to 16}. */
+    private static String runs(List<Integer> numbers) {
         List<int[]> runs = new ArrayList<>();
-        for (int output : free) {
-            if (!runs.isEmpty() && runs.get(runs.size() - 1)[1] == output - 1) {
-                runs.get(runs.size() - 1)[1] = output;
+        for (int number : numbers) {
+            if (!runs.isEmpty() && runs.get(runs.size() - 1)[1] == number - 1) {
+                runs.get(runs.size() - 1)[1] = number;
             } else {
-                runs.add(new int[] {output, output});
+                runs.add(new int[] {number, number});
             }
         }
         return runs.stream()

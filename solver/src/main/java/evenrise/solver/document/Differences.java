@@ -1,13 +1,12 @@
 package evenrise.solver.document;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.Metrics;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Board;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.Referee;
-import evenrise.solver.document.Grid.Column;
 import evenrise.solver.report.Numbers;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,36 +15,44 @@ import java.util.Map;
 
 /** What is another than in an earlier plan of the same project: figures, settings of boards, places and times of loads. */
 final class Differences {
+    private final Evaluation is;
+    private final Evaluation was;
     private final Layout now;
     private final Layout before;
-    private final List<List<Object>> rows = new ArrayList<>();
+    private final List<Difference> rows = new ArrayList<>();
 
-    private Differences(Layout now, Layout before) {
-        this.now = now;
-        this.before = before;
+    private Differences(Evaluation is, Evaluation was) {
+        this.is = is;
+        this.was = was;
+        this.now = is.layout();
+        this.before = was.layout();
     }
 
     /** Both plans are judged anew, so that what their files state counts for nothing. */
-    static Grid of(Layout now, Plan earlier) {
-        Differences found = new Differences(now, Layout.of(now.index(), earlier));
+    static DocumentTable<Difference> of(Evaluation now, Plan earlier) {
+        Layout before = Layout.of(now.layout().index(), earlier);
+        Differences found = new Differences(now, Evaluation.of(before, now::bounds));
         found.figures();
         found.settings();
         found.loads();
-        return new Grid(
+        return DocumentTable.of(
                 "differences",
                 "Differences to the earlier plan",
+                "",
                 List.of(
-                        Column.text("What"),
-                        Column.text("Which"),
-                        Column.text("Name"),
-                        Column.text("Before"),
-                        Column.text("Now")),
+                        Column.text("what", "What", Difference::what),
+                        Column.text("which", "Which", Difference::which),
+                        Column.text("name", "Name", Difference::name),
+                        Column.text("before", "Before", Difference::before),
+                        Column.text("now", "Now", Difference::now)),
                 found.rows);
     }
 
     private void figures() {
-        Metrics was = Referee.judge(before).metrics();
-        Metrics is = Referee.judge(now).metrics();
+        figures(was.verdict().metrics(), is.verdict().metrics());
+    }
+
+    private void figures(Metrics was, Metrics is) {
         figure("peak inrush", Numbers.amps(was.peakInrushAmps()) + " A", Numbers.amps(is.peakInrushAmps()) + " A");
         figure("sequence", Numbers.seconds(was.durationSeconds()) + " s", Numbers.seconds(is.durationSeconds()) + " s");
         figure(
@@ -91,7 +98,7 @@ final class Differences {
 
     private void add(String what, String which, String name, String was, String is) {
         if (!was.equals(is)) {
-            rows.add(List.of(what, which, name, was, is));
+            rows.add(new Difference(what, which, name, was, is));
         }
     }
 
@@ -105,6 +112,9 @@ final class Differences {
                 .filter(each -> each.isSequenced())
                 .map(each -> ", on at " + Numbers.seconds(each.onSeconds().getAsDouble()) + " s")
                 .orElse("");
-        return Places.words(it) + on;
+        String lead = it.board().isPresent() && it.output().isPresent()
+                ? ", board " + it.board().get() + " output " + it.output().getAsInt()
+                : "";
+        return "panel " + it.panel() + " slot " + it.slot() + lead + on;
     }
 }

@@ -17,7 +17,7 @@ public record Document(
         List<String> findings,
         List<String> cautions,
         List<Schedule> schedules,
-        List<Grid> grids,
+        DocumentTables tables,
         List<NodeCurves> nodes,
         List<PlayedLoad> loads,
         List<PlayedNode> playedNodes,
@@ -31,7 +31,6 @@ public record Document(
         findings = List.copyOf(findings);
         cautions = List.copyOf(cautions);
         schedules = List.copyOf(schedules);
-        grids = List.copyOf(grids);
         nodes = List.copyOf(nodes);
         loads = List.copyOf(loads);
         playedNodes = List.copyOf(playedNodes);

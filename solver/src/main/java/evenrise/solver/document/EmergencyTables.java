@@ -1,109 +1,45 @@
 package evenrise.solver.document;
 
-import evenrise.model.project.Board;
-import evenrise.model.project.OnEmergency;
-import evenrise.model.project.ShutdownGroup;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.Placement;
-import evenrise.solver.document.Grid.Column;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import evenrise.solver.report.GroupUse;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /** What drops and what holds on an emergency: group by group, and load by load. */
 final class EmergencyTables {
-    private static final String DROPS = "drops";
-    private static final String HOLDS = "holds";
+    private EmergencyTables() {}
 
-    private final Layout layout;
-
-    EmergencyTables(Layout layout) {
-        this.layout = layout;
-    }
-
-    Grid groups() {
-        Map<String, List<Placement>> placed = layout.groups();
-        List<List<Object>> rows = new ArrayList<>();
-        for (ShutdownGroup group : layout.project().shutdownGroups()) {
-            List<Placement> loads = placed.getOrDefault(group.id(), List.of());
-            rows.add(List.of(
-                    group.id(),
-                    group.onEmergency() == OnEmergency.DROP ? DROPS : HOLDS,
-                    loads.size(),
-                    loads.stream()
-                            .mapToDouble(each -> each.load().runningAmps())
-                            .sum(),
-                    distinct(loads, Places::board),
-                    distinct(loads, each -> each.assignment().panel())));
-        }
-        return new Grid(
+    static DocumentTable<GroupUse> groups(Layout layout) {
+        return DocumentTable.of(
                 "groups",
                 "Shutdown groups: what drops and what holds on an emergency",
+                "",
                 List.of(
-                        Column.text("Group"),
-                        Column.text("On an emergency"),
-                        Column.number("Loads", ""),
-                        Column.number("Running, all loads", "A"),
-                        Column.text("Boards"),
-                        Column.text("Panels")),
-                rows);
+                        Column.text("group", "Group", GroupUse::group),
+                        Column.text("effect", "On an emergency", each -> EmergencyEffect.word(each.onEmergency())),
+                        Column.count("loads", "Loads", GroupUse::loads),
+                        Column.number("running", "Running, all loads", "A", GroupUse::runningAmps),
+                        Column.text("boards", "Boards", each -> String.join(", ", each.boards())),
+                        Column.text("panels", "Panels", each -> String.join(", ", each.panels()))),
+                GroupUse.of(layout));
     }
 
-    /** Group by group; then the switched loads without a group, which hold; then what no board switches. */
-    Grid loads() {
-        Map<String, List<List<Object>>> byGroup = new LinkedHashMap<>();
-        Map<String, String> what = new LinkedHashMap<>();
-        layout.project().shutdownGroups().forEach(group -> {
-            byGroup.put(group.id(), new ArrayList<>());
-            what.put(group.id(), group.onEmergency() == OnEmergency.DROP ? DROPS : HOLDS);
-        });
-        List<List<Object>> alone = new ArrayList<>();
-        List<List<Object>> unswitched = new ArrayList<>();
-        for (Placement each : Places.inOrder(layout)) {
-            String group = each.load().shutdownGroup().orElse("");
-            if (!each.load().switched()) {
-                unswitched.add(row("not switched", "stays on", each));
-            } else if (byGroup.containsKey(group)) {
-                byGroup.get(group).add(row(group, what.get(group), each));
-            } else {
-                alone.add(row("without a group", HOLDS, each));
-            }
-        }
-        List<List<Object>> rows = new ArrayList<>();
-        byGroup.values().forEach(rows::addAll);
-        rows.addAll(alone);
-        rows.addAll(unswitched);
-        return new Grid(
+    static DocumentTable<EmergencyEffect> loads(Layout layout, List<Circuit> circuits) {
+        return DocumentTable.ofLoads(
                 "emergency",
                 "On an emergency: load by load",
+                "",
                 List.of(
-                        Column.text("Group"),
-                        Column.text("On an emergency"),
-                        Column.text("Load"),
-                        Column.text("Name"),
-                        Column.text("Panel"),
-                        Column.text("Slots"),
-                        Column.text("Board"),
-                        Column.number("Output", "")),
-                rows);
-    }
-
-    private static List<Object> row(String group, String what, Placement each) {
-        return List.of(
-                group,
-                what,
-                each.id(),
-                each.load().name(),
-                each.assignment().panel(),
-                Places.slots(each),
-                each.board().map(Board::id).orElse(""),
-                Places.output(each));
-    }
-
-    private static String distinct(List<Placement> loads, Function<Placement, String> of) {
-        return loads.stream().map(of).distinct().collect(Collectors.joining(", "));
+                        Column.text("group", "Group", EmergencyEffect::group),
+                        Column.text("effect", "On an emergency", EmergencyEffect::effect),
+                        Column.text("load", "Load", each -> each.circuit().load()),
+                        Column.text("name", "Name", each -> each.circuit().name()),
+                        Column.text("panel", "Panel", each -> each.circuit().panel()),
+                        Column.text("slots", "Slots", each -> each.circuit().slots()),
+                        Column.text(
+                                "board", "Board", each -> each.circuit().board().orElse("")),
+                        Column.countOrNone(
+                                "output", "Output", each -> each.circuit().output())),
+                EmergencyEffect.of(layout, circuits),
+                each -> each.circuit().load());
     }
 }

@@ -1,54 +1,48 @@
 package evenrise.solver.document;
 
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Remark;
 import evenrise.model.plan.Review;
 import evenrise.model.rules.Verdict;
-import evenrise.solver.document.Grid.Column;
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /** What is wrong, or worth knowing, about a plan. */
 final class FindingTables {
     private FindingTables() {}
 
-    static Grid rules(Verdict verdict) {
-        return new Grid(
+    static DocumentTable<BrokenRule> rules(Verdict verdict) {
+        return DocumentTable.of(
                 "rules",
                 "Broken rules",
-                List.of(Column.text("Rule"), Column.text("What is broken")),
-                verdict.violations().stream()
-                        .map(each -> List.<Object>of(each.rule(), each.message()))
-                        .toList());
+                "",
+                List.of(
+                        Column.text("rule", "Rule", BrokenRule::rule),
+                        Column.text("message", "What is broken", BrokenRule::message)),
+                verdict.violations());
     }
 
     /** What breaks a limit first; of equal grade in the order of the checks. */
-    static Grid review(Review review) {
-        return new Grid(
+    static DocumentTable<Remark> review(Review review) {
+        return new DocumentTable<>(
                 "review",
                 "Electrical findings",
+                "",
                 List.of(
-                        Column.text("Check"),
-                        Column.text("Grade"),
-                        Column.text("Place"),
-                        Column.text("Clause"),
-                        Column.text("What was found"),
-                        Column.number("Figure", ""),
-                        Column.number("Limit", ""),
-                        Column.text("Unit")),
+                        Column.text("check", "Check", Remark::check),
+                        Column.text("grade", "Grade", remark -> grade(remark.grade())),
+                        Column.text("place", "Place", Remark::place),
+                        Column.text("clause", "Clause", Remark::clause),
+                        Column.text("message", "What was found", Remark::message),
+                        Column.number("figure", "Figure", "", Remark::figure, ""),
+                        Column.number("limit", "Limit", "", Remark::limit, ""),
+                        Column.text("unit", "Unit", Remark::unit)),
                 review.remarks().stream()
                         .sorted(Comparator.comparing(Remark::grade))
-                        .map(remark -> List.<Object>of(
-                                remark.check(),
-                                grade(remark.grade()),
-                                remark.place(),
-                                remark.clause(),
-                                remark.message(),
-                                cell(remark.figure()),
-                                cell(remark.limit()),
-                                remark.unit()))
-                        .toList());
+                        .toList(),
+                remark -> Optional.of(remark.place()));
     }
 
     static String grade(Grade grade) {
@@ -58,9 +52,5 @@ final class FindingTables {
             case NOTE -> "note";
             case NOT_CHECKED -> "not checked";
         };
-    }
-
-    private static Object cell(OptionalDouble figure) {
-        return figure.isPresent() ? (Object) figure.getAsDouble() : "";
     }
 }

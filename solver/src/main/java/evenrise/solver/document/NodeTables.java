@@ -2,14 +2,13 @@ package evenrise.solver.document;
 
 import evenrise.model.plan.EventPeak;
 import evenrise.model.plan.PeakBasis;
-import evenrise.model.plan.RangePeak;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PlanEvent;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.NodeFigures;
-import evenrise.model.rules.NodeLimits;
 import evenrise.model.scatter.NodeScatter;
-import evenrise.solver.document.Grid.Column;
+import evenrise.model.scatter.Percentile;
+import evenrise.solver.report.NodeEvents;
+import evenrise.solver.report.NodeUse;
 import evenrise.solver.report.PeakWords;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -17,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Tables with a row for the supply and one for each panel. */
 final class NodeTables {
@@ -52,189 +52,203 @@ final class NodeTables {
                     + " inrush comes with events, not with the sequence.";
 
     private final Layout layout;
-    private final List<NodeLimits> limits;
+    private final List<NodeUse> nodes;
 
     NodeTables(Layout layout) {
         this.layout = layout;
-        this.limits = NodeLimits.of(layout.project());
+        this.nodes = NodeUse.of(layout);
     }
 
-    Grid balance() {
+    DocumentTable<NodeUse> balance() {
         List<Phase> phases = layout.project().supply().system().phases();
-        List<Column> columns = new ArrayList<>(List.of(Column.text("Node")));
-        phases.forEach(phase -> columns.add(Column.number("Running phase " + phase, "A")));
-        columns.add(Column.number("Allowed a phase", "A"));
-        phases.forEach(phase -> columns.add(Column.number("By phasors, line " + phase, "A")));
-        columns.add(Column.number("Imbalance", "%"));
-        columns.add(Column.number("Neutral", "A"));
-        columns.add(Column.number("Neutral, worst use", "A"));
-        columns.add(Column.number("Neutral allowed", "A"));
-        phases.forEach(phase -> columns.add(Column.number("Peak phase " + phase, "A")));
-        columns.add(Column.number("Peak allowed", "A"));
-        List<List<Object>> rows = new ArrayList<>();
-        for (int i = 0; i < limits.size(); i++) {
-            NodeFigures node = layout.nodes().get(i);
-            List<Object> row = new ArrayList<>(List.of(node.node()));
-            phases.forEach(phase -> row.add(node.runningAmps().get(phase)));
-            row.add(limits.get(i).continuousAmps());
-            phases.forEach(phase -> row.add(node.phasorAmps().get(phase)));
-            row.add(node.imbalancePercent());
-            row.add(node.neutralAmps());
-            row.add(layout.worstNeutralAmps().get(i));
-            row.add(limits.get(i).neutralAmps());
-            node.peaks().forEach(peak -> row.add(peak.amps()));
-            row.add(cell(limits.get(i).inrushLimitAmps()));
-            rows.add(row);
+        List<Column<NodeUse>> columns = new ArrayList<>(List.of(Column.text("node", "Node", NodeUse::node)));
+        phases.forEach(phase -> columns.add(Column.number(
+                "running" + phase,
+                "Running phase " + phase,
+                "A",
+                node -> node.runningAmps().get(phase))));
+        columns.add(Column.number("allowed", "Allowed a phase", "A", NodeUse::runningLimitAmps));
+        phases.forEach(phase -> columns.add(Column.number(
+                "phasor" + phase,
+                "By phasors, line " + phase,
+                "A",
+                node -> node.phasorAmps().get(phase))));
+        columns.add(Column.number("imbalance", "Imbalance", "%", NodeUse::imbalancePercent));
+        columns.add(Column.number("neutral", "Neutral", "A", NodeUse::neutralAmps));
+        columns.add(Column.number("neutralWorst", "Neutral, worst use", "A", NodeUse::neutralWorstUseAmps));
+        columns.add(Column.number("neutralAllowed", "Neutral allowed", "A", NodeUse::neutralLimitAmps));
+        for (int i = 0; i < phases.size(); i++) {
+            int phase = i;
+            columns.add(Column.number(
+                    "peak" + phases.get(i),
+                    "Peak phase " + phases.get(i),
+                    "A",
+                    node -> node.peaks().get(phase).amps()));
         }
-        return new Grid("balance", "Phase balance: the supply and each panel", BALANCE, columns, rows);
+        columns.add(Column.number("peakAllowed", "Peak allowed", "A", NodeUse::inrushLimitAmps, ""));
+        return DocumentTable.of("balance", "Phase balance: the supply and each panel", BALANCE, columns, nodes);
     }
 
     /** The peaks of the sequence at nominal voltage and over the supply's voltages. */
-    Grid range() {
+    DocumentTable<NodeOverRange> range() {
         PeakBasis basis = layout.peakBasis();
-        List<List<Object>> rows = new ArrayList<>();
-        for (int i = 0; i < limits.size(); i++) {
-            RangePeak peak = basis.peaks().get(i);
-            rows.add(List.of(
-                    peak.node(),
-                    peak.nominalAmps(),
-                    PeakWords.nominal(peak),
-                    peak.rangeAmps(),
-                    PeakWords.overRange(peak),
-                    peak.rangePhase().name(),
-                    peak.rangeAtSeconds(),
-                    cell(limits.get(i).inrushLimitAmps())));
-        }
-        return new Grid(
+        return DocumentTable.of(
                 "range",
                 "Peaks " + PeakWords.NOMINAL + " and " + PeakWords.range(basis),
                 RANGE + " Voltages: " + basis.voltageFrom() + ".",
                 List.of(
-                        Column.text("Node"),
-                        Column.number("At nominal voltage", "A"),
-                        Column.text("Nominal is"),
-                        Column.number("Over the range", "A"),
-                        Column.text("Range is"),
-                        Column.text("Phase"),
-                        Column.number("At", "s"),
-                        Column.number("Peak allowed", "A")),
-                rows);
+                        Column.text("node", "Node", each -> each.peak().node()),
+                        Column.number(
+                                "nominal",
+                                "At nominal voltage",
+                                "A",
+                                each -> each.peak().nominalAmps()),
+                        Column.text("nominalIs", "Nominal is", each -> PeakWords.nominal(each.peak())),
+                        Column.number(
+                                "range",
+                                "Over the range",
+                                "A",
+                                each -> each.peak().rangeAmps()),
+                        Column.text("rangeIs", "Range is", each -> PeakWords.overRange(each.peak())),
+                        Column.text(
+                                "phase",
+                                "Phase",
+                                each -> each.peak().rangePhase().name()),
+                        Column.number("at", "At", "s", each -> each.peak().rangeAtSeconds()),
+                        Column.number("allowed", "Peak allowed", "A", NodeOverRange::inrushLimitAmps, "")),
+                IntStream.range(0, nodes.size())
+                        .mapToObj(i -> new NodeOverRange(
+                                basis.peaks().get(i), nodes.get(i).inrushLimitAmps()))
+                        .toList());
     }
 
     /** Loads that state too little for a bound; none where all state enough. */
-    Optional<Grid> unstated() {
+    Optional<DocumentTable<UnstatedLoad>> unstated() {
         PeakBasis basis = layout.peakBasis();
         Set<String> withoutInrush = new HashSet<>(basis.withoutInrush());
         withoutInrush.addAll(basis.unswitchedWithoutInrush());
         Set<String> withoutWaveform = new HashSet<>(basis.withoutWaveform());
         Set<String> guessed = new HashSet<>(basis.guessed());
-        List<List<Object>> rows = layout.project().loads().stream()
-                .filter(load -> withoutInrush.contains(load.id())
-                        || withoutWaveform.contains(load.id())
-                        || guessed.contains(load.id()))
-                .map(load -> List.<Object>of(
-                        load.id(),
-                        load.name(),
-                        load.switched() ? "yes" : "no",
-                        withoutInrush.contains(load.id()) ? "not stated" : "",
-                        withoutWaveform.contains(load.id()) ? "not stated" : "",
-                        guessed.contains(load.id()) ? String.join(", ", load.guessed()) : ""))
+        List<UnstatedLoad> rows = layout.project().loads().stream()
+                .map(load -> new UnstatedLoad(
+                        load,
+                        withoutInrush.contains(load.id()),
+                        withoutWaveform.contains(load.id()),
+                        guessed.contains(load.id())))
+                .filter(UnstatedLoad::isAny)
                 .toList();
         return rows.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Grid(
+                : Optional.of(DocumentTable.ofLoads(
                         "unstated",
                         "Loads that state too little for their peak",
                         UNSTATED,
                         List.of(
-                                Column.text("Load"),
-                                Column.text("Name"),
-                                Column.text("Switched"),
-                                Column.text("inrush_peak_a"),
-                                Column.text("crest_factor or third_harmonic"),
-                                Column.text("Guessed")),
-                        rows));
+                                Column.text("load", "Load", each -> each.load().id()),
+                                Column.text("name", "Name", each -> each.load().name()),
+                                Column.text(
+                                        "switched",
+                                        "Switched",
+                                        each -> each.load().switched() ? "yes" : "no"),
+                                Column.text(
+                                        "inrush", "inrush_peak_a", each -> each.isInrushUnstated() ? "not stated" : ""),
+                                Column.text(
+                                        "waveform",
+                                        "crest_factor or third_harmonic",
+                                        each -> each.isWaveformUnstated() ? "not stated" : ""),
+                                Column.text(
+                                        "guessed",
+                                        "Guessed",
+                                        each -> each.isGuessed()
+                                                ? String.join(", ", each.load().guessed())
+                                                : "")),
+                        rows,
+                        each -> each.load().id()));
     }
 
     /** The peaks that the bad day brings, beside that of the sequence. */
-    Grid events() {
-        List<List<Object>> rows = new ArrayList<>();
-        for (int i = 0; i < limits.size(); i++) {
-            List<EventPeak> peaks = layout.eventPeaks().get(i);
-            List<Object> row = new ArrayList<>(List.of(
-                    limits.get(i).node(),
-                    layout.nodes().get(i).peaks().stream()
-                            .mapToDouble(peak -> peak.amps())
-                            .max()
-                            .orElse(0)));
-            for (PlanEvent event : PlanEvent.values()) {
-                Optional<EventPeak> peak =
-                        peaks.stream().filter(each -> each.event() == event).findFirst();
-                row.add(peak.map(each -> (Object) each.peakInrushAmps()).orElse(""));
-                row.add(peak.map(each -> each.peakPhase()
-                                + each.board().map(id -> ", " + id).orElse(""))
-                        .orElse(""));
-            }
-            row.add(cell(limits.get(i).inrushLimitAmps()));
-            rows.add(row);
+    DocumentTable<NodeHappenings> events() {
+        List<NodeEvents> events = NodeEvents.of(layout);
+        List<Column<NodeHappenings>> columns = new ArrayList<>(List.of(
+                Column.text("node", "Node", each -> each.node().node()),
+                Column.number("sequence", "Sequence", "A", each -> each.node().greatestPeakAmps())));
+        for (PlanEvent event : PlanEvent.values()) {
+            columns.add(Column.number(event + "Amps", heading(event), "A", each -> peakAmps(each, event), ""));
+            columns.add(Column.text(
+                    event + "Phase",
+                    headingOfPhase(event),
+                    each -> each.events()
+                            .of(event)
+                            .map(peak -> peak.peakPhase()
+                                    + peak.board().map(id -> ", " + id).orElse(""))
+                            .orElse("")));
         }
-        return new Grid(
+        columns.add(Column.number(
+                "allowed", "Sequence allowed", "A", each -> each.node().inrushLimitAmps(), ""));
+        return DocumentTable.of(
                 "events",
                 "Peaks of events while the show runs, " + PeakWords.NOMINAL,
                 EVENTS
                         + (PeakWords.isEventBound(layout.peakBasis())
                                 ? " Every load states its inrush: these are upper bounds for sines at that voltage."
                                 : " Some loads state no inrush, or it is guessed: these are no bounds."),
-                List.of(
-                        Column.text("Node"),
-                        Column.number("Sequence", "A"),
-                        Column.number("Mains return", "A"),
-                        Column.text("Return phase"),
-                        Column.number("Release", "A"),
-                        Column.text("Release phase"),
-                        Column.number("Board fails", "A"),
-                        Column.text("Phase, board"),
-                        Column.number("Deep dip", "A"),
-                        Column.text("Dip phase"),
-                        Column.number("Sequence allowed", "A")),
-                rows);
+                columns,
+                IntStream.range(0, nodes.size())
+                        .mapToObj(i -> new NodeHappenings(nodes.get(i), events.get(i)))
+                        .toList());
     }
 
-    Grid percentiles(List<NodeScatter> nodes) {
-        List<List<Object>> rows = new ArrayList<>();
-        for (NodeScatter node : nodes) {
-            List<Object> row = new ArrayList<>(List.of(node.node()));
-            node.peakAmps().forEach(each -> row.add(each.value()));
-            row.add(node.greatestAmps());
-            row.add(node.rangeAmps());
-            row.add(node.rangeBound() ? "upper bound as stated" : "no bound");
-            for (int i = 0; i < 3; i++) {
-                row.add(
-                        node.dipPercent().isEmpty()
-                                ? ""
-                                : (Object) node.dipPercent().get(i).value());
-            }
-            rows.add(row);
+    private static OptionalDouble peakAmps(NodeHappenings happening, PlanEvent event) {
+        return happening.events().of(event).stream()
+                .mapToDouble(EventPeak::peakInrushAmps)
+                .findFirst();
+    }
+
+    private static String heading(PlanEvent event) {
+        return switch (event) {
+            case RETURN -> "Mains return";
+            case RELEASE -> "Release";
+            case BOARD_FAILURE -> "Board fails";
+            case DIP -> "Deep dip";
+        };
+    }
+
+    private static String headingOfPhase(PlanEvent event) {
+        return switch (event) {
+            case RETURN -> "Return phase";
+            case RELEASE -> "Release phase";
+            case BOARD_FAILURE -> "Phase, board";
+            case DIP -> "Dip phase";
+        };
+    }
+
+    static DocumentTable<NodeScatter> percentiles(List<NodeScatter> nodes) {
+        List<Column<NodeScatter>> columns = new ArrayList<>(List.of(Column.text("node", "Node", NodeScatter::node)));
+        List<String> shares = List.of("P50", "P95", "P99");
+        for (int i = 0; i < shares.size(); i++) {
+            int share = i;
+            columns.add(Column.number(
+                    "peak" + shares.get(i),
+                    "Peak " + shares.get(i),
+                    "A",
+                    node -> node.peakAmps().get(share).value()));
         }
-        return new Grid(
-                "percentiles",
-                "Percentiles: peaks and dips",
-                PERCENTILES,
-                List.of(
-                        Column.text("Node"),
-                        Column.number("Peak P50", "A"),
-                        Column.number("Peak P95", "A"),
-                        Column.number("Peak P99", "A"),
-                        Column.number("Greatest peak", "A"),
-                        Column.number("Over the range", "A"),
-                        Column.text("Range is"),
-                        Column.number("Dip P50", "%"),
-                        Column.number("Dip P95", "%"),
-                        Column.number("Dip P99", "%")),
-                rows);
-    }
-
-    private static Object cell(OptionalDouble limit) {
-        return limit.isPresent() ? (Object) limit.getAsDouble() : "";
+        columns.add(Column.number("greatest", "Greatest peak", "A", NodeScatter::greatestAmps));
+        columns.add(Column.number("range", "Over the range", "A", NodeScatter::rangeAmps));
+        columns.add(
+                Column.text("rangeIs", "Range is", node -> node.rangeBound() ? "upper bound as stated" : "no bound"));
+        for (int i = 0; i < shares.size(); i++) {
+            int share = i;
+            columns.add(Column.number(
+                    "dip" + shares.get(i),
+                    "Dip " + shares.get(i),
+                    "%",
+                    node -> node.dipPercent().stream()
+                            .skip(share)
+                            .mapToDouble(Percentile::value)
+                            .findFirst(),
+                    ""));
+        }
+        return DocumentTable.of("percentiles", "Percentiles: peaks and dips", PERCENTILES, columns, nodes);
     }
 }

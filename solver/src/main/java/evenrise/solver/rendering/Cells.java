@@ -1,11 +1,12 @@
 package evenrise.solver.rendering;
 
+import evenrise.solver.document.Column;
+import evenrise.solver.document.DocumentTable;
 import evenrise.solver.document.Figures;
-import evenrise.solver.document.Grid;
 import evenrise.solver.document.Plain;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.IntStream;
 
 /** Cells of a table as people read them. */
 final class Cells {
@@ -14,46 +15,48 @@ final class Cells {
 
     private Cells() {}
 
+    /** Row by row. */
+    static <R> List<List<String>> of(DocumentTable<R> table) {
+        List<List<String>> rows = new ArrayList<>();
+        table.rows().forEach(row -> rows.add(new ArrayList<>(table.columns().size())));
+        for (Column<R> column : table.columns()) {
+            List<Object> cells = values(table, column);
+            String format = "%." + decimals(column, cells) + "f";
+            for (int row = 0; row < cells.size(); row++) {
+                rows.get(row)
+                        .add(
+                                cells.get(row) instanceof Double number
+                                        ? String.format(Locale.ROOT, format, number)
+                                        : text(String.valueOf(cells.get(row))));
+            }
+        }
+        return rows;
+    }
+
+    /** What a column has in each row. */
+    static <R> List<Object> values(DocumentTable<R> table, Column<R> column) {
+        return table.rows().stream().map(column::of).toList();
+    }
+
     /**
      * A column has as many decimals in every row, so its numbers compare at a glance: two, none where all are whole, one
      * where it holds a thousand amperes or more, three where two would round a time that somebody sets or measures.
      */
-    static List<List<String>> of(Grid grid) {
-        List<String> formats = IntStream.range(0, grid.columns().size())
-                .mapToObj(column -> "%." + decimals(grid, column) + "f")
-                .toList();
-        return grid.rows().stream()
-                .map(row -> IntStream.range(0, row.size())
-                        .mapToObj(column -> row.get(column) instanceof Double number
-                                ? String.format(Locale.ROOT, formats.get(column), number)
-                                : text(String.valueOf(row.get(column))))
-                        .toList())
-                .toList();
-    }
-
-    static int decimals(Grid grid, int column) {
-        if (isWhole(grid, column)) {
+    static int decimals(Column<?> column, List<Object> cells) {
+        if (cells.stream().allMatch(cell -> !(cell instanceof Double number) || number == Math.rint(number))) {
             return 0;
         }
-        return isFine(grid, column) ? 3 : isLarge(grid, column) ? 1 : 2;
+        return isFine(column, cells) ? 3 : isLarge(column, cells) ? 1 : 2;
     }
 
-    /** Whether none of its numbers has a fraction. */
-    private static boolean isWhole(Grid grid, int column) {
-        return grid.rows().stream()
-                .map(row -> row.get(column))
-                .allMatch(cell -> !(cell instanceof Double number) || number == Math.rint(number));
+    private static boolean isFine(Column<?> column, List<Object> cells) {
+        return column.unit().equals("s")
+                && cells.stream().anyMatch(cell -> cell instanceof Double seconds && !Figures.isInHundredths(seconds));
     }
 
-    private static boolean isFine(Grid grid, int column) {
-        return grid.columns().get(column).unit().equals("s")
-                && grid.rows().stream()
-                        .anyMatch(row -> row.get(column) instanceof Double seconds && !Figures.isInHundredths(seconds));
-    }
-
-    private static boolean isLarge(Grid grid, int column) {
-        return grid.columns().get(column).unit().equals("A")
-                && grid.rows().stream().anyMatch(row -> row.get(column) instanceof Double number && number >= LARGE);
+    private static boolean isLarge(Column<?> column, List<Object> cells) {
+        return column.unit().equals("A")
+                && cells.stream().anyMatch(cell -> cell instanceof Double number && number >= LARGE);
     }
 
     /** Marks that turn the direction of text, and other controls, are left out; very long names are cut. */

@@ -1,14 +1,14 @@
 package evenrise.solver.rendering;
 
 import evenrise.solver.document.Document;
-import evenrise.solver.document.Grid;
 import evenrise.solver.document.Imprint;
 import evenrise.solver.document.PlayedLoad;
-import evenrise.solver.report.Sanitizer;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** One self-contained page: nothing is loaded from elsewhere, and only its own script may run. */
 public final class HtmlPage {
@@ -18,7 +18,7 @@ public final class HtmlPage {
     private HtmlPage() {}
 
     public static String of(Document document) {
-        Map<String, String> loads = byWhatTablesShow(document);
+        Set<String> played = document.loads().stream().map(PlayedLoad::id).collect(Collectors.toSet());
         Lanes lanes = Lanes.of(document);
         String style = Templates.text("page.css") + onEverySheet(document);
         String script = Templates.text("page.js");
@@ -26,7 +26,9 @@ public final class HtmlPage {
         values.put("document", document);
         values.put(
                 "tables",
-                document.grids().stream().map(grid -> PageTable.of(grid, loads)).toList());
+                document.tables().all().stream()
+                        .map(table -> PageTable.of(table, played))
+                        .toList());
         values.put("findings", document.findings().stream().limit(MOST_FINDINGS).toList());
         values.put("moreFindings", Math.max(0, document.findings().size() - MOST_FINDINGS));
         values.put("longSchedules", document.schedules().size() > MOST_SCHEDULES_AT_ONCE);
@@ -39,15 +41,6 @@ public final class HtmlPage {
         values.put("script", script);
         values.put("scriptHash", Policy.hash(script));
         return Templates.fill("page.peb", values);
-    }
-
-    /** Ids of loads by their inert form; where two look alike a row leads to neither. */
-    private static Map<String, String> byWhatTablesShow(Document document) {
-        Map<String, String> loads = new HashMap<>();
-        document.loads().stream()
-                .map(PlayedLoad::id)
-                .forEach(id -> loads.merge(Sanitizer.clean(id), id, (one, other) -> ""));
-        return loads;
     }
 
     private static List<String> groups(Document document) {
@@ -63,12 +56,5 @@ public final class HtmlPage {
                 + " · project file " + imprint.shortHash() + " · evenrise " + imprint.version();
         return "@page{@top-left{content:" + Policy.cssText(document.headline()) + "}@bottom-left{content:"
                 + Policy.cssText(left) + "}@bottom-right{content:\"page \" counter(page) \" of \" counter(pages)}}";
-    }
-
-    /** A table with its cells as texts. */
-    public record Shown(String id, String title, String note, List<Grid.Column> columns, List<List<String>> rows) {}
-
-    static Shown shown(Grid grid) {
-        return new Shown(grid.id(), grid.title(), grid.note(), grid.columns(), Cells.of(grid));
     }
 }

@@ -1,38 +1,20 @@
 package evenrise.solver.rendering;
 
-import evenrise.solver.document.Grid;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /**
- * Rows of a table that have the same first cell, each row by the names of its columns.
+ * Rows of a table about one thing, each by the keys of its columns.
  *
- * @param name that first cell
+ * @param of id of that thing
  */
-record PrintBlock(String name, List<Map<String, String>> rows) {
-    /** In the order in which they first occur. */
-    static List<PrintBlock> of(Grid grid) {
-        Map<String, List<Map<String, String>>> blocks = new LinkedHashMap<>();
-        String first = grid.columns().get(0).name();
-        rows(grid)
-                .forEach(row -> blocks.computeIfAbsent(row.get(first), any -> new ArrayList<>())
-                        .add(row));
-        return blocks.entrySet().stream()
+record PrintBlock(String of, List<Map<String, String>> rows) {
+    /** Of a table's rows that are about the same, in the order in which they first occur. */
+    static <R> List<PrintBlock> of(ShownTable<R> table, Function<R, String> about) {
+        return table.byKey(about).entrySet().stream()
                 .map(each -> new PrintBlock(each.getKey(), each.getValue()))
-                .toList();
-    }
-
-    static List<Map<String, String>> rows(Grid grid) {
-        return Cells.of(grid).stream()
-                .map(cells -> {
-                    Map<String, String> row = new LinkedHashMap<>();
-                    for (int column = 0; column < cells.size(); column++) {
-                        row.put(grid.columns().get(column).name(), cells.get(column));
-                    }
-                    return row;
-                })
                 .toList();
     }
 
@@ -49,5 +31,10 @@ record PrintBlock(String name, List<Map<String, String>> rows) {
             count += block.rows().size();
         }
         return parts;
+    }
+
+    /** Its id as people read it. */
+    public String name() {
+        return Cells.text(of);
     }
 }

@@ -1,16 +1,23 @@
 package evenrise.solver.rendering;
 
+import evenrise.solver.document.Circuit;
 import evenrise.solver.document.Document;
-import evenrise.solver.document.Grid;
+import evenrise.solver.document.DocumentTable;
+import evenrise.solver.document.DocumentTables;
+import evenrise.solver.document.EmergencyEffect;
+import evenrise.solver.document.NodeCurves;
+import evenrise.solver.document.PeakPart;
 import evenrise.solver.document.Schedule;
+import evenrise.solver.report.BoardUse;
+import evenrise.solver.report.NodeUse;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** What is printed behind the cover, in the order in which a job goes: judge, build, wire, set, try, label. */
 final class PrintSections {
@@ -20,6 +27,9 @@ final class PrintSections {
     /** Broken rules of which the cover has all. */
     private static final int ON_THE_COVER = 6;
 
+    /** Columns of remarks that are not printed: figures stand in the sentences, clauses behind them. */
+    private static final Set<String> IN_REMARKS = Set.of("clause", "figure", "limit", "unit");
+
     private static final int LABELS_ABREAST = 4;
     private static final int SUPPLY_MILLIMETRES = 156;
     private static final int PANEL_MILLIMETRES = 100;
@@ -28,7 +38,7 @@ final class PrintSections {
     private static final int MOST_LOAD_MILLIMETRES = 45;
 
     /** A column of a table that fills the page. */
-    public record Column(String name, String header, boolean isNumber, int millimetres) {}
+    public record PrintColumn(String key, String header, boolean isNumber, int millimetres) {}
 
     /** A row of the sequence, and how far into it the load comes on. */
     public record Step(Map<String, String> cells, String percent) {}
@@ -40,11 +50,13 @@ final class PrintSections {
     public record Commissioned(String name, Map<String, String> node, List<Map<String, String>> rows) {}
 
     private final Document document;
-    private final Map<String, Grid> grids;
+    private final DocumentTables tables;
+    private final ShownTables shown;
 
-    private PrintSections(Document document) {
+    private PrintSections(Document document, ShownTables shown) {
         this.document = document;
-        this.grids = document.grids().stream().collect(Collectors.toMap(Grid::id, Function.identity()));
+        this.tables = document.tables();
+        this.shown = shown;
     }
 
     /** A column that keeps most ids of loads in one line: a letter's width each, and the edges. */
@@ -56,65 +68,66 @@ final class PrintSections {
         return Math.max(LEAST_LOAD_MILLIMETRES, Math.min(MOST_LOAD_MILLIMETRES, 3 + 3 * longest / 2));
     }
 
-    static List<PrintSection> of(Document document) {
-        PrintSections of = new PrintSections(document);
+    static List<PrintSection> of(Document document, ShownTables shown) {
+        PrintSections of = new PrintSections(document, shown);
+        DocumentTables tables = document.tables();
         List<PrintSection> all = new ArrayList<>();
         if (document.findings().size() > ON_THE_COVER) {
-            of.table("rules", Map.of("Rule", 30)).ifPresent(all::add);
+            tables.rules().ifPresent(table -> all.add(of.table(table, Map.of("rule", 30))));
         }
-        of.table("differences", Map.of("What", 16, "Which", 34, "Name", 40)).ifPresent(all::add);
+        tables.differences().ifPresent(table -> all.add(of.table(table, Map.of("what", 16, "which", 34, "name", 40))));
         all.add(of.sequence());
         all.add(of.nodes());
-        of.table("unstated", Map.of("Load", 30, "Switched", 18)).ifPresent(all::add);
+        tables.unstated().ifPresent(table -> all.add(of.table(table, Map.of("load", 30, "switched", 18))));
         all.add(of.panels());
         all.add(of.landing());
         all.add(of.emergency());
-        of.table("review", Map.of("Grade", 27, "Check", 27, "Place", 24)).ifPresent(all::add);
-        of.table("bill", Map.of("Quantity", 22, "Price", 28, "Sum", 28)).ifPresent(all::add);
+        all.add(of.table(tables.review(), Map.of("grade", 27, "check", 27, "place", 24), IN_REMARKS, ""));
+        all.add(of.table(tables.bill(), Map.of("quantity", 22, "price", 28, "sum", 28)));
         all.add(of.commissioning());
-        of.table("motors", Map.of("Place", 24, "Off after mains", 18, "Off after release", 18, "Starts when asked", 18))
-                .ifPresent(all::add);
+        tables.motors()
+                .ifPresent(table -> all.add(of.table(
+                        table,
+                        Map.of("place", 24, "offAfterMains", 18, "offAfterRelease", 18, "startsWhenAsked", 18),
+                        Set.of(),
+                        table.note())));
         all.add(of.labels());
         return all;
     }
 
-    /**
-     * A review's figures stand in its sentences, its clauses behind them.
-     *
-     * @param millimetres widths of columns; what remains is for the others
-     */
-    private Optional<PrintSection> table(String id, Map<String, Integer> millimetres) {
-        return Optional.ofNullable(grids.get(id)).map(grid -> {
-            List<Column> columns = grid.columns().stream()
-                    .filter(each -> !id.equals("review")
-                            || !List.of("Clause", "Figure", "Limit", "Unit").contains(each.name()))
-                    .map(each -> new Column(
-                            each.name(), each.header(), each.isNumber(), millimetres.getOrDefault(each.name(), 0)))
-                    .toList();
-            return section(
-                    grid.title(),
-                    "findings",
-                    parts(PrintBlock.rows(grid)),
-                    rows -> Map.of(
-                            "title",
-                            grid.title(),
-                            "note",
-                            id.equals("motors") ? grid.note() : "",
-                            "columns",
-                            columns,
-                            "rows",
-                            rows));
-        });
+    /** @param millimetres widths of columns; what remains is for the others */
+    private PrintSection table(DocumentTable<?> table, Map<String, Integer> millimetres) {
+        return table(table, millimetres, Set.of(), "");
+    }
+
+    /** @param without keys of columns that are left out */
+    private <R> PrintSection table(
+            DocumentTable<R> table, Map<String, Integer> millimetres, Set<String> without, String note) {
+        List<PrintColumn> columns = table.columns().stream()
+                .filter(each -> !without.contains(each.key()))
+                .map(each -> new PrintColumn(
+                        each.key(), each.header(), each.isNumber(), millimetres.getOrDefault(each.key(), 0)))
+                .toList();
+        return section(
+                table.title(),
+                "findings",
+                parts(shown.of(table).byKey()),
+                rows -> Map.of("title", table.title(), "note", note, "columns", columns, "rows", rows));
     }
 
     private PrintSection sequence() {
-        double end = NodeChart.lastSeconds(document.nodes().get(0));
-        List<Map<String, String>> cells = PrintBlock.rows(grids.get("steps"));
-        List<Step> steps = cells.stream()
-                .map(row -> new Step(
-                        row, String.format(Locale.ROOT, "%.2f", 100 * Double.parseDouble(row.get("On")) / end)))
+        NodeCurves supply = document.nodes().get(0);
+        double end = NodeChart.lastSeconds(supply);
+        List<Map<String, String>> cells = shown.of(tables.steps()).byKey();
+        List<Step> steps = IntStream.range(0, cells.size())
+                .mapToObj(i -> new Step(
+                        cells.get(i),
+                        String.format(
+                                Locale.ROOT,
+                                "%.2f",
+                                100 * tables.steps().rows().get(i).onSeconds() / end)))
                 .toList();
-        List<PrintBlock> peak = PrintBlock.of(grids.get("peak"));
+        NodeChart chart = NodeChart.of(supply, document, SUPPLY_MILLIMETRES, 27);
         return section(
                 "Sequence",
                 "steps",
@@ -123,28 +136,31 @@ final class PrintSections {
                         "rows",
                         rows,
                         "chart",
-                        NodeChart.of(document.nodes().get(0), document, SUPPLY_MILLIMETRES, 27),
+                        chart,
                         "peak",
-                        peak.isEmpty() ? List.of() : peak.get(0).rows(),
+                        peaks().getOrDefault(supply.node(), List.of()),
                         "peakNote",
-                        grids.get("peak").note(),
+                        tables.peak().note(),
                         "phases",
                         document.phaseNames().size(),
                         "end",
                         String.format(Locale.ROOT, "%.1f", end)));
     }
 
+    /** What makes the peak of each node. */
+    private Map<String, List<Map<String, String>>> peaks() {
+        return shown.of(tables.peak()).byKey(PeakPart::node);
+    }
+
     private PrintSection nodes() {
-        List<HtmlPage.Shown> shown = List.of("balance", "range", "events", "percentiles").stream()
-                .filter(grids::containsKey)
-                .map(id -> HtmlPage.shown(grids.get(id)))
-                .toList();
-        return section("Phases, peaks of events", "nodes", List.of(shown), part -> Map.of("grids", part));
+        List<ShownTable<?>> all = new ArrayList<>(
+                List.of(shown.of(tables.balance()), shown.of(tables.range()), shown.of(tables.events())));
+        tables.percentiles().ifPresent(table -> all.add(shown.of(table)));
+        return section("Phases, peaks of events", "nodes", List.of(all), part -> Map.of("tables", part));
     }
 
     private PrintSection panels() {
-        Map<String, List<Map<String, String>>> peaks =
-                PrintBlock.of(grids.get("peak")).stream().collect(Collectors.toMap(PrintBlock::name, PrintBlock::rows));
+        Map<String, List<Map<String, String>>> peaks = peaks();
         List<PrintSection.Part> parts = new ArrayList<>();
         for (int i = 0; i < document.schedules().size(); i++) {
             Schedule schedule = document.schedules().get(i);
@@ -162,13 +178,13 @@ final class PrintSections {
     }
 
     private PrintSection landing() {
-        Map<String, List<Map<String, String>>> rows = PrintBlock.of(grids.get("landing")).stream()
-                .collect(Collectors.toMap(PrintBlock::name, PrintBlock::rows));
-        List<Map<String, String>> settings = PrintBlock.rows(grids.get("settings"));
-        Map<String, Map<String, String>> byBoard =
-                settings.stream().collect(Collectors.toMap(each -> each.get("Board"), Function.identity()));
-        List<PrintBlock> boards = settings.stream()
-                .map(each -> new PrintBlock(each.get("Board"), rows.getOrDefault(each.get("Board"), List.of())))
+        Map<String, List<Map<String, String>>> leads =
+                shown.of(tables.landing()).byKey(lead -> lead.board().orElse(""));
+        ShownTable<BoardUse> settings = shown.of(tables.settings());
+        Map<String, Map<String, String>> byBoard = new HashMap<>();
+        settings.byKey(BoardUse::board).forEach((board, rows) -> byBoard.put(board, rows.get(0)));
+        List<PrintBlock> boards = settings.rows().stream()
+                .map(each -> new PrintBlock(each.board(), leads.getOrDefault(each.board(), List.of())))
                 .toList();
         return section(
                 "Boards: settings and landing list",
@@ -176,10 +192,10 @@ final class PrintSections {
                 PrintBlock.parts(boards, ROWS),
                 part -> Map.of(
                         "note",
-                        grids.get("landing").note(),
+                        tables.landing().note(),
                         "boards",
                         part.stream()
-                                .map(each -> new Landing(each.name(), byBoard.get(each.name()), each.rows()))
+                                .map(each -> new Landing(each.name(), byBoard.get(each.of()), each.rows()))
                                 .toList()));
     }
 
@@ -187,29 +203,29 @@ final class PrintSections {
         return section(
                 "Shutdown groups",
                 "emergency",
-                List.of(PrintBlock.of(grids.get("emergency"))),
-                blocks -> Map.of("groups", PrintBlock.rows(grids.get("groups")), "loads", blocks));
+                List.of(PrintBlock.of(shown.of(tables.emergency()), EmergencyEffect::group)),
+                blocks -> Map.of("groups", shown.of(tables.groups()).byKey(), "loads", blocks));
     }
 
     private PrintSection commissioning() {
         Map<String, Map<String, String>> nodes = new HashMap<>();
-        PrintBlock.rows(grids.get("balance")).forEach(row -> nodes.put(row.get("Node"), row));
+        shown.of(tables.balance()).byKey(NodeUse::node).forEach((node, rows) -> nodes.put(node, rows.get(0)));
         return section(
                 "Commissioning sheet",
                 "commissioning",
-                PrintBlock.parts(PrintBlock.of(grids.get("commissioning")), ROWS),
+                PrintBlock.parts(PrintBlock.of(shown.of(tables.commissioning()), Circuit::panel), ROWS),
                 part -> Map.of(
                         "note",
-                        grids.get("commissioning").note(),
+                        tables.commissioning().note(),
                         "panels",
                         part.stream()
                                 .map(each -> new Commissioned(
-                                        each.name(), nodes.getOrDefault(each.name(), Map.of()), each.rows()))
+                                        each.name(), nodes.getOrDefault(each.of(), Map.of()), each.rows()))
                                 .toList()));
     }
 
     private PrintSection labels() {
-        List<List<Map<String, String>>> lines = chunks(PrintBlock.rows(grids.get("labels")), LABELS_ABREAST);
+        List<List<Map<String, String>>> lines = chunks(shown.of(tables.labels()).byKey(), LABELS_ABREAST);
         return section("Labels for the breakers", "labels", parts(lines), part -> Map.of("lines", part));
     }
 

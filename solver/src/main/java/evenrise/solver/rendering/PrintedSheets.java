@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 
@@ -55,22 +56,22 @@ public final class PrintedSheets {
     }
 
     private final Document document;
-    private final Paper paper;
-    private final PDDocument pdf;
-    private final PrintFonts fonts;
+    private final SortedSet<Integer> signs;
+    private final List<PrintSection> sections;
 
-    private PrintedSheets(Document document, Paper paper, PDDocument pdf) throws IOException {
+    /** What every paper shares is made here, once. */
+    public PrintedSheets(Document document) {
+        ShownTables tables = new ShownTables();
         this.document = document;
-        this.paper = paper;
-        this.pdf = pdf;
-        this.fonts = PrintFonts.in(pdf, UsedCharacters.of(document));
+        this.signs = UsedCharacters.of(document, tables);
+        this.sections = PrintSections.of(document, tables);
     }
 
-    public static byte[] of(Document document, Paper paper) {
+    public byte[] on(Paper paper) {
         XRLog.setLoggingEnabled(false);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (PDDocument pdf = new PDDocument()) {
-            new PrintedSheets(document, paper, pdf).draw();
+            new Printing(paper, pdf).draw();
             pdf.save(bytes);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -78,77 +79,90 @@ public final class PrintedSheets {
         return bytes.toByteArray();
     }
 
-    private void draw() throws IOException {
-        List<Entry> contents = new ArrayList<>();
-        PrintOutline outline = new PrintOutline(pdf);
-        for (PrintSection section : PrintSections.of(document)) {
-            contents.add(new Entry(section.title(), pdf.getNumberOfPages()));
-            boolean isFirst = true;
-            for (PrintSection.Part part : section.parts()) {
-                int page = pdf.getNumberOfPages();
-                render(section.template(), part.mark().isEmpty() ? section.title() : part.mark(), part.values());
-                if (isFirst) {
-                    outline.section(section.title(), page);
-                    isFirst = false;
-                }
-                if (!part.mark().isEmpty()) {
-                    outline.within(part.mark(), page);
+    /** One file. */
+    private final class Printing {
+        private final Paper paper;
+        private final PDDocument pdf;
+        private final PrintFonts fonts;
+
+        Printing(Paper paper, PDDocument pdf) throws IOException {
+            this.paper = paper;
+            this.pdf = pdf;
+            this.fonts = PrintFonts.in(pdf, signs);
+        }
+
+        private void draw() throws IOException {
+            List<Entry> contents = new ArrayList<>();
+            PrintOutline outline = new PrintOutline(pdf);
+            for (PrintSection section : sections) {
+                contents.add(new Entry(section.title(), pdf.getNumberOfPages()));
+                boolean isFirst = true;
+                for (PrintSection.Part part : section.parts()) {
+                    int page = pdf.getNumberOfPages();
+                    render(section.template(), part.mark().isEmpty() ? section.title() : part.mark(), part.values());
+                    if (isFirst) {
+                        outline.section(section.title(), page);
+                        isFirst = false;
+                    }
+                    if (!part.mark().isEmpty()) {
+                        outline.within(part.mark(), page);
+                    }
                 }
             }
+            cover(contents);
+            new PrintImprint(pdf, document).write(fonts.text());
         }
-        cover(contents);
-        new PrintImprint(pdf, document).write(fonts.text());
-    }
 
-    /** Drawn last, for it tells the pages of all else. Its own length moves them. */
-    private void cover(List<Entry> contents) throws IOException {
-        int others = pdf.getNumberOfPages();
-        int length = 0;
-        for (int guess = 1; length != guess; guess = length) {
-            while (pdf.getNumberOfPages() > others) {
-                pdf.removePage(others);
+        /** Drawn last, for it tells the pages of all else. Its own length moves them. */
+        private void cover(List<Entry> contents) throws IOException {
+            int others = pdf.getNumberOfPages();
+            int length = 0;
+            for (int guess = 1; length != guess; guess = length) {
+                while (pdf.getNumberOfPages() > others) {
+                    pdf.removePage(others);
+                }
+                int before = guess + 1;
+                render(
+                        "cover",
+                        "",
+                        Map.of(
+                                "contents",
+                                contents.stream()
+                                        .map(each -> new Entry(each.title(), each.page() + before))
+                                        .toList(),
+                                "missing",
+                                fonts.missing(),
+                                "replacement",
+                                PrintFonts.REPLACEMENT));
+                length = pdf.getNumberOfPages() - others;
             }
-            int before = guess + 1;
-            render(
-                    "cover",
-                    "",
-                    Map.of(
-                            "contents",
-                            contents.stream()
-                                    .map(each -> new Entry(each.title(), each.page() + before))
-                                    .toList(),
-                            "missing",
-                            fonts.missing(),
-                            "replacement",
-                            PrintFonts.REPLACEMENT));
-            length = pdf.getNumberOfPages() - others;
+            for (int i = 0; i < length; i++) {
+                PDPage page = pdf.getPage(others + i);
+                pdf.getPages().remove(page);
+                pdf.getPages().insertBefore(page, pdf.getPage(i));
+            }
         }
-        for (int i = 0; i < length; i++) {
-            PDPage page = pdf.getPage(others + i);
-            pdf.getPages().remove(page);
-            pdf.getPages().insertBefore(page, pdf.getPage(i));
-        }
-    }
 
-    /** Appends the pages of one part. */
-    private void render(String template, String place, Map<String, Object> values) throws IOException {
-        Map<String, Object> all = new HashMap<>(values);
-        all.put("document", document);
-        all.put("paper", paper.size);
-        all.put("margins", Margins.of(document.imprint(), place));
-        all.put("family", fonts.family());
-        all.put("loadMillimetres", PrintSections.loadMillimetres(document));
-        PdfRendererBuilder builder = new PdfRendererBuilder()
-                .useFastMode()
-                .useSVGDrawer(new BatikSVGDrawer())
-                .useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory())
-                .useUnicodeBidiReorderer(new ICUBidiReorderer())
-                .useUnicodeLineBreaker(new WordBreaks())
-                .usePDDocument(pdf)
-                .withHtmlContent(fonts.legible(Templates.fill("print/" + template + ".peb", all)), null);
-        fonts.addTo(builder);
-        try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
-            renderer.createPDFKeepOpen();
+        /** Appends the pages of one part. */
+        private void render(String template, String place, Map<String, Object> values) throws IOException {
+            Map<String, Object> all = new HashMap<>(values);
+            all.put("document", document);
+            all.put("paper", paper.size);
+            all.put("margins", Margins.of(document.imprint(), place));
+            all.put("family", fonts.family());
+            all.put("loadMillimetres", PrintSections.loadMillimetres(document));
+            PdfRendererBuilder builder = new PdfRendererBuilder()
+                    .useFastMode()
+                    .useSVGDrawer(new BatikSVGDrawer())
+                    .useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory())
+                    .useUnicodeBidiReorderer(new ICUBidiReorderer())
+                    .useUnicodeLineBreaker(new WordBreaks())
+                    .usePDDocument(pdf)
+                    .withHtmlContent(fonts.legible(Templates.fill("print/" + template + ".peb", all)), null);
+            fonts.addTo(builder);
+            try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+                renderer.createPDFKeepOpen();
+            }
         }
     }
 }

@@ -8,7 +8,7 @@ import java.util.TreeSet;
 final class UsedCharacters {
     private UsedCharacters() {}
 
-    static SortedSet<Integer> of(Document document) {
+    static SortedSet<Integer> of(Document document, ShownTables tables) {
         SortedSet<Integer> signs = new TreeSet<>();
         add(
                 signs,
@@ -16,7 +16,9 @@ final class UsedCharacters {
                         + document.imprint().revision()
                         + document.imprint().date());
         document.findings().forEach(text -> add(signs, text));
-        document.grids().forEach(grid -> Cells.of(grid).forEach(row -> row.forEach(cell -> add(signs, cell))));
+        document.tables()
+                .all()
+                .forEach(table -> tables.of(table).cells().forEach(row -> row.forEach(cell -> add(signs, cell))));
         document.schedules().forEach(schedule -> add(signs, schedule.panel()));
         signs.removeIf(Character::isWhitespace);
         return signs;

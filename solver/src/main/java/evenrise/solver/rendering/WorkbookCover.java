@@ -1,8 +1,8 @@
 package evenrise.solver.rendering;
 
 import evenrise.solver.document.Document;
+import evenrise.solver.document.DocumentTable;
 import evenrise.solver.document.Fact;
-import evenrise.solver.document.Grid;
 import java.util.List;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -36,10 +36,10 @@ final class WorkbookCover {
         row = list(sheet, row, "Broken rules: do not build from this plan", document.findings());
         row = list(sheet, row, "Cautions", document.cautions());
         heading(sheet, row++, "Sheets");
-        for (Grid grid : document.grids()) {
-            sheet.value(row, 0, grid.id());
-            sheet.value(row, 1, grid.title());
-            sheet.value(row, 2, grid.note());
+        for (DocumentTable<?> table : document.tables().all()) {
+            sheet.value(row, 0, table.id());
+            sheet.value(row, 1, table.title());
+            sheet.value(row, 2, table.note());
             sheet.range(row, 0, row++, 2)
                     .style()
                     .wrapText(true)

@@ -1,7 +1,8 @@
 package evenrise.solver.rendering;
 
+import evenrise.solver.document.Column;
 import evenrise.solver.document.Document;
-import evenrise.solver.document.Grid;
+import evenrise.solver.document.DocumentTable;
 import evenrise.solver.document.Imprint;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -35,11 +36,11 @@ public final class WorkbookFile {
             WorkbookCover.write(cover, document);
             print(cover);
             imprint(cover, document);
-            for (Grid grid : document.grids()) {
-                String name = grid.id()
-                        .substring(0, Math.min(LONGEST_SHEET_NAME, grid.id().length()));
+            for (DocumentTable<?> table : document.tables().all()) {
+                String name = table.id()
+                        .substring(0, Math.min(LONGEST_SHEET_NAME, table.id().length()));
                 Worksheet sheet = workbook.newWorksheet(name);
-                sheet(sheet, grid);
+                sheet(sheet, table);
                 imprint(sheet, document);
             }
         } catch (IOException e) {
@@ -82,37 +83,41 @@ public final class WorkbookFile {
         sheet.fitToHeight((short) 0);
     }
 
-    private static void sheet(Worksheet sheet, Grid grid) {
-        for (int column = 0; column < grid.columns().size(); column++) {
-            sheet.value(0, column, grid.columns().get(column).header());
-            sheet.style(0, column)
+    private static <R> void sheet(Worksheet sheet, DocumentTable<R> table) {
+        int rows = table.rows().size();
+        int columns = table.columns().size();
+        List<List<Object>> cells = table.columns().stream()
+                .map(column -> Cells.values(table, column))
+                .toList();
+        for (int i = 0; i < columns; i++) {
+            Column<R> column = table.columns().get(i);
+            sheet.value(0, i, column.header());
+            sheet.style(0, i)
                     .bold()
                     .wrapText(true)
                     .verticalAlignment("top")
                     .fillColor(HEADER)
                     .set();
-            sheet.width(column, width(grid, column));
+            sheet.width(i, width(column, cells.get(i)));
         }
-        for (int row = 0; row < grid.rows().size(); row++) {
-            List<Object> cells = grid.rows().get(row);
-            for (int column = 0; column < cells.size(); column++) {
-                if (cells.get(column) instanceof Number number) {
-                    sheet.value(row + 1, column, number);
+        for (int row = 0; row < rows; row++) {
+            for (int i = 0; i < columns; i++) {
+                if (cells.get(i).get(row) instanceof Number number) {
+                    sheet.value(row + 1, i, number);
                 } else {
-                    sheet.value(row + 1, column, Cells.text(String.valueOf(cells.get(column))));
+                    sheet.value(
+                            row + 1, i, Cells.text(String.valueOf(cells.get(i).get(row))));
                 }
             }
         }
-        if (!grid.rows().isEmpty()) {
-            for (int column = 0; column < grid.columns().size(); column++) {
-                StyleSetter style = sheet.range(1, column, grid.rows().size(), column)
-                        .style()
-                        .wrapText(true)
-                        .verticalAlignment("top");
-                (grid.columns().get(column).isNumber() ? style.format(format(Cells.decimals(grid, column))) : style)
-                        .set();
-            }
-            sheet.setAutoFilter(0, 0, grid.rows().size(), grid.columns().size() - 1);
+        for (int i = 0; i < columns && rows > 0; i++) {
+            Column<R> column = table.columns().get(i);
+            StyleSetter style =
+                    sheet.range(1, i, rows, i).style().wrapText(true).verticalAlignment("top");
+            (column.isNumber() ? style.format(format(Cells.decimals(column, cells.get(i)))) : style).set();
+        }
+        if (rows > 0) {
+            sheet.setAutoFilter(0, 0, rows, columns - 1);
         }
         sheet.freezePane(0, 1);
         sheet.repeatRows(0);
@@ -125,12 +130,12 @@ public final class WorkbookFile {
     }
 
     /** Of its longest cell, up to what still reads well; a header goes on two lines. */
-    private static int width(Grid grid, int column) {
-        int header = grid.columns().get(column).header().length() / 2;
-        int cell = grid.columns().get(column).isNumber()
+    private static int width(Column<?> column, List<Object> cells) {
+        int header = column.header().length() / 2;
+        int cell = column.isNumber()
                 ? 0
-                : grid.rows().stream()
-                        .mapToInt(row -> String.valueOf(row.get(column)).length())
+                : cells.stream()
+                        .mapToInt(each -> String.valueOf(each).length())
                         .max()
                         .orElse(0);
         return Math.min(LONGEST_COLUMN, 4 + Math.max(SHORTEST_COLUMN, Math.max(header, cell)));

@@ -29,7 +29,7 @@ public final class AuditText {
             sheet.notFollowed().forEach(section::item);
             sections.add(section.lines());
         }
-        sections.add(NodeTables.lines(sheet.nodes(), sheet.peakBasis(), paint));
+        sections.add(NodeText.lines(sheet.nodes(), sheet.peakBasis(), paint));
         sections.add(EventTable.lines(project, sheet.nodes(), sheet.eventPeaks(), sheet.peakBasis(), paint));
         sections.add(BoardTable.lines(sheet.boards(), paint));
         if (!sheet.groups().isEmpty()) {

@@ -1,14 +1,12 @@
 package evenrise.solver.report;
 
-import evenrise.model.estimate.BillLine;
 import evenrise.model.estimate.BillOfMaterials;
 import evenrise.model.plan.Cautions;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
-/** A bill of materials, for a screen and as a table of values. */
+/** A bill of materials, for a screen. */
 public final class BillText {
     private BillText() {}
 
@@ -16,10 +14,13 @@ public final class BillText {
         String currency = bill.currency().orElse("no currency stated");
         Table table =
                 new Table().text("Item").number("Quantity").number("Price").number("Sum");
-        bill.lines()
-                .forEach(line -> table.row(
-                        line.item(), Integer.toString(line.quantity()), money(line.unitPrice()), money(line.sum())));
-        table.row("total of what has a price", "", "", money(OptionalDouble.of(bill.total())));
+        for (BillRow row : BillRow.of(bill)) {
+            table.row(
+                    row.item(),
+                    row.isTotal() ? "" : Integer.toString(row.quantity().getAsInt()),
+                    row.isTotal() ? "" : money(row.unitPrice()),
+                    money(row.sum()));
+        }
         Section section = new Section(paint, "Bill of materials for " + project + ", in " + currency).table(table);
         if (!bill.unpriced().isEmpty()) {
             section.text(
@@ -28,26 +29,7 @@ public final class BillText {
         return Sections.joined(List.of(section.lines(), CautionText.lines(Cautions.ALL, paint)));
     }
 
-    /** Header first; an empty price where there is none. */
-    public static List<List<String>> values(BillOfMaterials bill) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("item", "quantity", "unit_price", "sum", "currency"));
-        for (BillLine line : bill.lines()) {
-            rows.add(List.of(
-                    line.item(),
-                    Integer.toString(line.quantity()),
-                    plain(line.unitPrice()),
-                    plain(line.sum()),
-                    bill.currency().orElse("")));
-        }
-        return rows;
-    }
-
     private static String money(OptionalDouble amount) {
-        return amount.isPresent() ? String.format(Locale.ROOT, "%.2f", amount.getAsDouble()) : "no price";
-    }
-
-    private static String plain(OptionalDouble amount) {
-        return amount.isPresent() ? String.format(Locale.ROOT, "%.2f", amount.getAsDouble()) : "";
+        return amount.isPresent() ? String.format(Locale.ROOT, "%.2f", amount.getAsDouble()) : BillRow.NO_PRICE;
     }
 }

@@ -6,14 +6,17 @@ import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * How one board is set and used.
  *
  * @param startDelaySeconds empty, as the step, where each output has a time of its own
  * @param firstOnSeconds first switch-on; empty where the board switches nothing
+ * @param freeOutputs by their numbers, from 1
  * @param groups shutdown groups it switches, in the order of its outputs
  */
 public record BoardUse(
@@ -27,10 +30,11 @@ public record BoardUse(
         int outputs,
         OptionalDouble firstOnSeconds,
         OptionalDouble lastOnSeconds,
-        List<String> groups) {
+        List<String> groups,
+        List<Integer> freeOutputs) {
 
     /** One a board, in the project's order. */
-    static List<BoardUse> of(Layout layout) {
+    public static List<BoardUse> of(Layout layout) {
         return layout.project().boards().stream()
                 .map(board -> of(layout, board))
                 .toList();
@@ -38,7 +42,9 @@ public record BoardUse(
 
     private static BoardUse of(Layout layout, Board board) {
         BoardSetting setting = layout.setting(board);
-        Collection<Placement> switched = layout.outputs(board.id()).values();
+        Map<Integer, Placement> outputs = layout.outputs(board.id());
+        Collection<Placement> switched = outputs.values();
+        int all = layout.index().typeOf(board).outputs();
         return new BoardUse(
                 board.id(),
                 board.type(),
@@ -47,7 +53,7 @@ public record BoardUse(
                 setting.startDelaySeconds(),
                 setting.stepSeconds(),
                 switched.size(),
-                layout.index().typeOf(board).outputs(),
+                all,
                 switched.stream()
                         .flatMapToDouble(each -> each.onSeconds().stream())
                         .min(),
@@ -57,6 +63,10 @@ public record BoardUse(
                 switched.stream()
                         .flatMap(each -> each.load().shutdownGroup().stream())
                         .distinct()
+                        .toList(),
+                IntStream.rangeClosed(1, all)
+                        .filter(output -> !outputs.containsKey(output))
+                        .boxed()
                         .toList());
     }
 }

@@ -5,11 +5,9 @@ import evenrise.model.plan.EventPeak;
 import evenrise.model.plan.PeakBasis;
 import evenrise.model.project.PlanEvent;
 import evenrise.model.project.Project;
-import evenrise.model.rules.PhasePeak;
 import evenrise.model.rules.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What every node peaks at when something happens, beside its peak in the sequence and its limit. */
@@ -17,7 +15,7 @@ final class EventTable {
     private EventTable() {}
 
     static List<String> lines(
-            Project project, List<NodeSheet> nodes, List<EventSheet> events, PeakBasis basis, Paint paint) {
+            Project project, List<NodeUse> nodes, List<NodeEvents> events, PeakBasis basis, Paint paint) {
         List<PlanEvent> limited = project.behaviourOrDefault().inrushLimitHoldsFor();
         Table table = new Table()
                 .words("Node")
@@ -28,13 +26,13 @@ final class EventTable {
                 .number("Deep dip")
                 .number("Limit");
         for (int i = 0; i < nodes.size(); i++) {
-            NodeSheet node = nodes.get(i);
+            NodeUse node = nodes.get(i);
             List<EventPeak> peaks = events.get(i).peaks();
             List<String> cells = new ArrayList<>(List.of(node.node()));
-            cells.add(Numbers.amps(
-                    node.peaks().stream().mapToDouble(PhasePeak::amps).max().orElse(0)));
+            cells.add(Numbers.amps(node.greatestPeakAmps()));
             for (PlanEvent event : PlanEvent.values()) {
-                cells.add(of(peaks, event)
+                cells.add(events.get(i)
+                        .of(event)
                         .map(peak -> Numbers.amps(peak.peakInrushAmps()))
                         .orElse(Numbers.NONE));
             }
@@ -61,10 +59,6 @@ final class EventTable {
                         + " what comes on, and the sequence, with idle current and inrush. "
                         + holds)
                 .lines();
-    }
-
-    private static Optional<EventPeak> of(List<EventPeak> peaks, PlanEvent event) {
-        return peaks.stream().filter(each -> each.event() == event).findFirst();
     }
 
     private static boolean isOver(EventPeak peak, OptionalDouble limit) {

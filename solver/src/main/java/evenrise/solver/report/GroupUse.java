@@ -11,6 +11,8 @@ import java.util.OptionalDouble;
  * Where one shutdown group is and when it comes on.
  *
  * @param boards that switch its loads
+ * @param panels that feed them
+ * @param runningAmps rms, of all its loads together
  * @param firstOnSeconds first switch-on; empty where none of its loads is switched
  */
 public record GroupUse(
@@ -19,10 +21,12 @@ public record GroupUse(
         int loads,
         List<String> boards,
         OptionalDouble firstOnSeconds,
-        OptionalDouble lastOnSeconds) {
+        OptionalDouble lastOnSeconds,
+        List<String> panels,
+        double runningAmps) {
 
     /** One a group, in the project's order. */
-    static List<GroupUse> of(Layout layout) {
+    public static List<GroupUse> of(Layout layout) {
         return layout.project().shutdownGroups().stream()
                 .map(group -> of(layout, group))
                 .toList();
@@ -47,6 +51,11 @@ public record GroupUse(
                         .min(),
                 placed.stream()
                         .flatMapToDouble(each -> each.onSeconds().stream())
-                        .max());
+                        .max(),
+                placed.stream()
+                        .map(each -> each.assignment().panel())
+                        .distinct()
+                        .toList(),
+                placed.stream().mapToDouble(each -> each.load().runningAmps()).sum());
     }
 }

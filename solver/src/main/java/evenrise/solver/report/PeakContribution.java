@@ -35,7 +35,7 @@ public record PeakContribution(
                 .toList();
     }
 
-    private static PeakContribution of(Placement placement, PeakShare share, double peakAmps) {
+    public static PeakContribution of(Placement placement, PeakShare share, double peakAmps) {
         return new PeakContribution(
                 share.load(),
                 placement.load().name(),

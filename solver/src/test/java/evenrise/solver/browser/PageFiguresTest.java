@@ -54,7 +54,7 @@ class PageFiguresTest {
         PlanPage.open(browser, planned.document(), folder);
         Map<String, List<?>> shown = landingShown();
         Map<String, Row> calculated = landingOfTheWorkbook(planned);
-        String printed = text(PrintedSheets.of(planned.document(), PrintedSheets.Paper.A4));
+        String printed = text(new PrintedSheets(planned.document()).on(PrintedSheets.Paper.A4));
         String printedByTheBrowser = text(browser.print());
 
         for (Assignment each : planned.layout().plan().assignments()) {

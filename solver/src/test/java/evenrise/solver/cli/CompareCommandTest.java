@@ -72,7 +72,7 @@ class CompareCommandTest {
 
         assertThat(result.code()).isEqualTo(ExitCode.DONE);
         assertThat(result.out())
-                .contains("Bill of materials for Copper Mill, in EUR", "control lead", "total", "lock out");
-        assertThat(Files.readString(csv)).startsWith("item,quantity,unit_price,sum,currency");
+                .contains("Bill of materials for Copper Mill, in EUR", "control lead", "Total", "lock out");
+        assertThat(Files.readString(csv)).startsWith("Item,Quantity,\"Price, EUR\",\"Sum, EUR\"\r\n");
     }
 }

@@ -105,6 +105,16 @@ class ReportCommandTest {
                 .doesNotExist();
     }
 
+    @Test
+    void theBillIsTheSameWhoeverWritesIt() {
+        Path bill = folder.resolve("bill.csv");
+        new Shell(found).run("bill", HALL, "--csv", bill.toString());
+
+        report("--format", "csv");
+
+        assertThat(bill).hasSameBinaryContentAs(documents.resolve("bill.csv"));
+    }
+
     private Plan plan() {
         return PlanFile.read(plan).value().orElseThrow();
     }

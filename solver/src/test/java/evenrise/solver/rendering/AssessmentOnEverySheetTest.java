@@ -52,7 +52,7 @@ class AssessmentOnEverySheetTest {
 
     @Test
     void inPrint() throws IOException {
-        try (PDDocument pdf = Loader.loadPDF(PrintedSheets.of(document(false), PrintedSheets.Paper.LETTER))) {
+        try (PDDocument pdf = Loader.loadPDF(new PrintedSheets(document(false)).on(PrintedSheets.Paper.LETTER))) {
             assertThat(pdf.getNumberOfPages()).isGreaterThan(5);
             for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
                 assertThat(text(pdf, page)).as("page %d", page).contains(FIRST, LEFT_OUT);
@@ -62,7 +62,7 @@ class AssessmentOnEverySheetTest {
 
     @Test
     void inPrintOfAPlanThatKeepsEverythingOnlyWhatWasChecked() throws IOException {
-        try (PDDocument pdf = Loader.loadPDF(PrintedSheets.of(document(true), PrintedSheets.Paper.A4))) {
+        try (PDDocument pdf = Loader.loadPDF(new PrintedSheets(document(true)).on(PrintedSheets.Paper.A4))) {
             for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
                 assertThat(text(pdf, page))
                         .contains("Every hard rule kept; ", "electrical checks made")

@@ -2,9 +2,10 @@ package evenrise.solver.rendering;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import evenrise.solver.document.Grid;
-import evenrise.solver.document.Grid.Column;
+import evenrise.solver.document.Column;
+import evenrise.solver.document.DocumentTable;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class CellsTest {
@@ -13,11 +14,13 @@ class CellsTest {
     }
 
     private static List<List<String>> columnOf(String unit, Object... cells) {
-        return Cells.of(new Grid(
+        return Cells.of(new DocumentTable<>(
                 "figures",
                 "Figures",
-                List.of(Column.number("Figure", unit)),
-                List.of(cells).stream().map(List::of).toList()));
+                "",
+                List.of(new Column<>("figure", "Figure", unit, true, cell -> cell)),
+                List.of(cells),
+                cell -> Optional.empty()));
     }
 
     @Test

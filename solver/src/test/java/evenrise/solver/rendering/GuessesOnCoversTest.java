@@ -51,7 +51,7 @@ class GuessesOnCoversTest {
 
     @Test
     void ofThePrint() throws IOException {
-        try (PDDocument pdf = Loader.loadPDF(PrintedSheets.of(document(), PrintedSheets.Paper.A4))) {
+        try (PDDocument pdf = Loader.loadPDF(new PrintedSheets(document()).on(PrintedSheets.Paper.A4))) {
             PDFTextStripper first = new PDFTextStripper();
             first.setEndPage(1);
             assertThat(first.getText(pdf).replaceAll("\\s+", " ")).contains(COUNT, LOADS);

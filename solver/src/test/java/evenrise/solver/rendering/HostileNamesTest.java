@@ -12,6 +12,7 @@ import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
 import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.document.Document;
+import evenrise.solver.document.DocumentTable;
 import evenrise.solver.document.Documents;
 import evenrise.solver.document.Imprint;
 import java.io.ByteArrayInputStream;
@@ -69,10 +70,16 @@ class HostileNamesTest {
         assertThat(page.contains("<script>alert") || page.contains("<b>bold")).isFalse();
         String seen = page.replaceAll("<[^>]*>", ""); // what stands in tags are keys, which nobody sees
         assertThat(seen.contains("\u202e") || seen.contains("\u0007")).isFalse();
-        assertThat(PrintedSheets.of(document, PrintedSheets.Paper.A4)).isNotEmpty();
+        assertThat(new PrintedSheets(document).on(PrintedSheets.Paper.A4)).isNotEmpty();
         assertThat(WorkbookFile.of(document)).isNotEmpty();
-        assertThat(document.grids())
-                .allSatisfy(grid -> assertThat(grid.rows().toString()).doesNotContain("\u202e", "\u0007"));
+        assertThat(document.tables().all()).allSatisfy(HostileNamesTest::hasInertValues);
+    }
+
+    private static <R> void hasInertValues(DocumentTable<R> table) {
+        assertThat(table.rows())
+                .allSatisfy(row -> assertThat(table.columns())
+                        .allSatisfy(column ->
+                                assertThat(String.valueOf(column.of(row))).doesNotContain("\u202e", "\u0007")));
     }
 
     @Test
@@ -93,7 +100,7 @@ class HostileNamesTest {
     @MethodSource("names")
     void isInertInPrint(String name) {
         assertThat(new String(
-                        PrintedSheets.of(document(name), PrintedSheets.Paper.A4),
+                        new PrintedSheets(document(name)).on(PrintedSheets.Paper.A4),
                         java.nio.charset.StandardCharsets.ISO_8859_1))
                 .startsWith("%PDF");
     }

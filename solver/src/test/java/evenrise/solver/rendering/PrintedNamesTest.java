@@ -42,7 +42,7 @@ class PrintedNamesTest {
     }
 
     private static PDDocument print(String name) throws IOException {
-        return Loader.loadPDF(PrintedSheets.of(document(name), PrintedSheets.Paper.A4));
+        return Loader.loadPDF(new PrintedSheets(document(name)).on(PrintedSheets.Paper.A4));
     }
 
     /** Letters that are drawn joined are told as those that they are made of. */
@@ -99,7 +99,7 @@ class PrintedNamesTest {
 
     @Test
     void theSameDocumentGivesTheSameSheets() {
-        assertThat(PrintedSheets.of(document("Stage"), PrintedSheets.Paper.A4))
-                .isEqualTo(PrintedSheets.of(document("Stage"), PrintedSheets.Paper.A4));
+        assertThat(new PrintedSheets(document("Stage")).on(PrintedSheets.Paper.A4))
+                .isEqualTo(new PrintedSheets(document("Stage")).on(PrintedSheets.Paper.A4));
     }
 }

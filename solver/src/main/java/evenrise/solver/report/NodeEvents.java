@@ -1,8 +1,10 @@
 package evenrise.solver.report;
 
 import evenrise.model.plan.EventPeak;
+import evenrise.model.project.PlanEvent;
 import evenrise.model.rules.Layout;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -10,13 +12,18 @@ import java.util.stream.IntStream;
  *
  * @param node the panel's id, or the supply
  */
-public record EventSheet(String node, List<EventPeak> peaks) {
+public record NodeEvents(String node, List<EventPeak> peaks) {
 
     /** The supply first, then the panels in the project's order. */
-    static List<EventSheet> of(Layout layout) {
+    public static List<NodeEvents> of(Layout layout) {
         return IntStream.range(0, layout.nodes().size())
-                .mapToObj(i -> new EventSheet(
+                .mapToObj(i -> new NodeEvents(
                         layout.nodes().get(i).node(), layout.eventPeaks().get(i)))
                 .toList();
+    }
+
+    /** Where it can happen. */
+    public Optional<EventPeak> of(PlanEvent event) {
+        return peaks.stream().filter(each -> each.event() == event).findFirst();
     }
 }

@@ -12,10 +12,10 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** The supply and every panel: running current, neutral, peaks, each with its limit and what is spare. */
-final class NodeTables {
-    private NodeTables() {}
+final class NodeText {
+    private NodeText() {}
 
-    static List<String> lines(List<NodeSheet> nodes, PeakBasis basis, Paint paint) {
+    static List<String> lines(List<NodeUse> nodes, PeakBasis basis, Paint paint) {
         List<Phase> phases = List.copyOf(new java.util.TreeSet<>(nodes.stream()
                 .flatMap(node -> node.runningAmps().keySet().stream())
                 .toList()));
@@ -30,7 +30,7 @@ final class NodeTables {
                 .toList();
     }
 
-    private static Section running(List<NodeSheet> nodes, List<Phase> phases, Paint paint) {
+    private static Section running(List<NodeUse> nodes, List<Phase> phases, Paint paint) {
         Table table = new Table().words("Node");
         phases.forEach(phase -> table.number("Phase " + phase));
         table.number("Mean")
@@ -38,7 +38,7 @@ final class NodeTables {
                 .number("Imbalance, %")
                 .number("Limit")
                 .number("Spare");
-        for (NodeSheet node : nodes) {
+        for (NodeUse node : nodes) {
             List<String> cells = new ArrayList<>(List.of(node.node()));
             phases.forEach(phase -> cells.add(Numbers.amps(node.runningAmps().getOrDefault(phase, 0.0))));
             cells.add(Numbers.amps(node.meanAmps()));
@@ -52,10 +52,10 @@ final class NodeTables {
                 .table(table);
     }
 
-    private static Section byPhasors(List<NodeSheet> nodes, List<Phase> phases, Paint paint) {
+    private static Section byPhasors(List<NodeUse> nodes, List<Phase> phases, Paint paint) {
         Table table = new Table().words("Node");
         phases.forEach(phase -> table.number("Line " + phase));
-        for (NodeSheet node : nodes) {
+        for (NodeUse node : nodes) {
             List<String> cells = new ArrayList<>(List.of(node.node()));
             phases.forEach(phase -> cells.add(Numbers.amps(node.phasorAmps().getOrDefault(phase, 0.0))));
             table.row(Tone.PLAIN, cells.toArray(String[]::new));
@@ -63,14 +63,14 @@ final class NodeTables {
         return new Section(paint, "Line current by phasors, ampere rms, as a meter shows it").table(table);
     }
 
-    private static Section neutral(List<NodeSheet> nodes, Paint paint) {
+    private static Section neutral(List<NodeUse> nodes, Paint paint) {
         Table table = new Table()
                 .words("Node")
                 .number("All on")
                 .number("Worst use")
                 .number("Limit")
                 .number("Spare");
-        for (NodeSheet node : nodes) {
+        for (NodeUse node : nodes) {
             table.row(
                     tone(OptionalDouble.of(worstSpareAmps(node))),
                     node.node(),
@@ -82,11 +82,11 @@ final class NodeTables {
         return new Section(paint, "Neutral current, ampere rms").table(table);
     }
 
-    private static Section peaks(List<NodeSheet> nodes, List<Phase> phases, Paint paint) {
+    private static Section peaks(List<NodeUse> nodes, List<Phase> phases, Paint paint) {
         Table table = new Table().words("Node");
         phases.forEach(phase -> table.number("Phase " + phase).number("at, s"));
         table.number("Limit").number("Spare");
-        for (NodeSheet node : nodes) {
+        for (NodeUse node : nodes) {
             List<String> cells = new ArrayList<>(List.of(node.node()));
             for (Phase phase : phases) {
                 Optional<PhasePeak> peak = node.peaks().stream()
@@ -102,7 +102,7 @@ final class NodeTables {
         return new Section(paint, "Peak inrush at nominal voltage, ampere, instantaneous").table(table);
     }
 
-    private static Section overRange(List<NodeSheet> nodes, PeakBasis basis, Paint paint) {
+    private static Section overRange(List<NodeUse> nodes, PeakBasis basis, Paint paint) {
         Table table = new Table()
                 .words("Node")
                 .number("Nominal")
@@ -139,7 +139,7 @@ final class NodeTables {
     }
 
     /** Of the neutral, whatever is on. */
-    private static double worstSpareAmps(NodeSheet node) {
+    private static double worstSpareAmps(NodeUse node) {
         return node.neutralLimitAmps() - node.neutralWorstUseAmps();
     }
 

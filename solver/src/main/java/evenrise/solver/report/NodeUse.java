@@ -24,7 +24,7 @@ import java.util.stream.IntStream;
  * @param peaks instantaneous, by the envelopes at nominal voltage, by phase
  * @param inrushSpareAmps of the phase that peaks highest
  */
-public record NodeSheet(
+public record NodeUse(
         String node,
         Map<Phase, Double> runningAmps,
         double meanAmps,
@@ -42,7 +42,7 @@ public record NodeSheet(
         Map<Phase, Double> phasorAmps) {
 
     /** The supply first, then the panels in the project's order. */
-    static List<NodeSheet> of(Layout layout) {
+    public static List<NodeUse> of(Layout layout) {
         List<NodeLimits> limits = NodeLimits.of(layout.project());
         return IntStream.range(0, limits.size())
                 .mapToObj(i -> of(
@@ -52,7 +52,12 @@ public record NodeSheet(
                 .toList();
     }
 
-    private static NodeSheet of(NodeFigures figures, NodeLimits limits, double worstNeutralAmps) {
+    /** Of all phases. */
+    public double greatestPeakAmps() {
+        return peaks.stream().mapToDouble(PhasePeak::amps).max().orElse(0);
+    }
+
+    private static NodeUse of(NodeFigures figures, NodeLimits limits, double worstNeutralAmps) {
         double runningLimit = limits.continuousAmps();
         OptionalDouble inrushLimit = limits.inrushLimitAmps();
         Map<Phase, Double> running = figures.runningAmps();
@@ -61,7 +66,7 @@ public record NodeSheet(
                 limits.phases().stream().mapToDouble(running::get).average().orElse(0);
         double peak =
                 figures.peaks().stream().mapToDouble(PhasePeak::amps).max().orElse(0);
-        return new NodeSheet(
+        return new NodeUse(
                 figures.node(),
                 running,
                 mean,

@@ -1,0 +1,111 @@
+package evenrise.solver.document;
+
+import evenrise.model.project.Board;
+import evenrise.model.project.Load;
+import evenrise.model.project.Phase;
+import evenrise.model.project.Role;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Placement;
+import evenrise.model.rules.Rotation;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+
+/**
+ * One load on its breaker, as every table that lists loads has it.
+ *
+ * @param slots all of its breaker: {@code 7, 9, 11}, which no spreadsheet takes for a date
+ * @param phases letters of those slots
+ * @param board empty, as the output and both times, for what no board switches
+ * @param onSeconds from the command to switch on
+ * @param offSeconds from the command to switch off
+ * @param turns whether it turns the wrong way where phases are swapped
+ */
+public record Circuit(
+        String load,
+        String name,
+        Role role,
+        Optional<String> group,
+        boolean isSwitched,
+        boolean isMotor,
+        boolean turns,
+        String panel,
+        String slots,
+        String phases,
+        int poles,
+        double breakerAmps,
+        double idleAmps,
+        double runningAmps,
+        Optional<String> board,
+        OptionalInt output,
+        OptionalDouble onSeconds,
+        OptionalDouble offSeconds) {
+    /** Stands for the time of what no board switches. */
+    static final String ALWAYS_ON = "always on";
+
+    /** All that a plan places, as somebody walks along the panels: in the project's order, then by slot. */
+    static List<Circuit> along(Layout layout) {
+        Map<String, Integer> panels = new LinkedHashMap<>();
+        layout.project().panels().forEach(panel -> panels.put(panel.id(), panels.size()));
+        return layout.placements().stream()
+                .sorted(Comparator.comparingInt((Placement each) ->
+                                panels.getOrDefault(each.assignment().panel(), panels.size()))
+                        .thenComparingInt(each -> each.assignment().slot()))
+                .map(each -> of(layout, each))
+                .toList();
+    }
+
+    static Circuit of(Layout layout, Placement it) {
+        Load load = it.load();
+        return new Circuit(
+                it.id(),
+                load.name(),
+                load.role(),
+                load.shutdownGroup(),
+                load.switched(),
+                load.isMotor(),
+                Rotation.matters(load),
+                it.assignment().panel(),
+                slots(it),
+                it.phases().stream().map(Phase::name).collect(Collectors.joining()),
+                load.poles(),
+                load.breakerAmps(),
+                load.idleAmps(),
+                load.runningAmps(),
+                it.board().map(Board::id),
+                it.isSequenced() ? it.assignment().output() : OptionalInt.empty(),
+                it.onSeconds(),
+                it.isSequenced()
+                        ? OptionalDouble.of(
+                                layout.times().offSeconds(it.onSeconds().getAsDouble()))
+                        : OptionalDouble.empty());
+    }
+
+    private static String slots(Placement it) {
+        return it.fits()
+                ? it.slots().stream().map(String::valueOf).collect(Collectors.joining(", "))
+                : String.valueOf(it.assignment().slot());
+    }
+
+    /** Panel and slots. */
+    public String place() {
+        return panel + " " + slots;
+    }
+
+    /** {@code 2 × 6.3 A}. */
+    public String breaker() {
+        return Figures.breaker(poles, breakerAmps);
+    }
+
+    /** Which lead switches it. */
+    String control() {
+        return onSeconds.isPresent()
+                ? board.orElse("") + " output " + (output.isPresent() ? output.getAsInt() : "")
+                : ALWAYS_ON;
+    }
+}

@@ -1,0 +1,107 @@
+package evenrise.solver.document;
+
+import evenrise.model.estimate.BillOfMaterials;
+import evenrise.model.evaluation.Evaluation;
+import evenrise.model.plan.BrokenRule;
+import evenrise.model.plan.Plan;
+import evenrise.model.plan.Remark;
+import evenrise.model.rules.Layout;
+import evenrise.model.scatter.NodeScatter;
+import evenrise.solver.report.BillRow;
+import evenrise.solver.report.BoardUse;
+import evenrise.solver.report.GroupUse;
+import evenrise.solver.report.NodeUse;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The tables of a document, for who draws each in its own way; {@link #all} for who draws them alike.
+ *
+ * @param rules that are broken; none where all are kept
+ * @param unstated loads that state too little; none where all state enough
+ * @param motors none where the project has none
+ * @param percentiles none where there were no trials
+ * @param differences none where there is no earlier plan
+ */
+public record DocumentTables(
+        DocumentTable<JudgedCount> assessment,
+        Optional<DocumentTable<BrokenRule>> rules,
+        DocumentTable<Circuit> circuits,
+        DocumentTable<Circuit> landing,
+        DocumentTable<BoardUse> settings,
+        DocumentTable<SwitchOn> steps,
+        DocumentTable<NodeUse> balance,
+        DocumentTable<NodeOverRange> range,
+        DocumentTable<GroupUse> groups,
+        DocumentTable<EmergencyEffect> emergency,
+        DocumentTable<PeakPart> peak,
+        DocumentTable<Remark> review,
+        DocumentTable<NodeHappenings> events,
+        DocumentTable<BillRow> bill,
+        DocumentTable<Circuit> commissioning,
+        DocumentTable<Circuit> labels,
+        Optional<DocumentTable<UnstatedLoad>> unstated,
+        Optional<DocumentTable<Circuit>> motors,
+        Optional<DocumentTable<NodeScatter>> percentiles,
+        Optional<DocumentTable<Difference>> differences) {
+
+    static DocumentTables of(Evaluation evaluation, Optional<Plan> earlier, List<NodeScatter> scatter) {
+        Layout layout = evaluation.layout();
+        List<Circuit> along = Circuit.along(layout);
+        CircuitTables circuits = new CircuitTables(layout.project(), along);
+        ControlTables control = new ControlTables(layout);
+        NodeTables nodes = new NodeTables(layout);
+        return new DocumentTables(
+                AssessmentTable.of(evaluation),
+                Optional.of(FindingTables.rules(evaluation.verdict()))
+                        .filter(rules -> !rules.rows().isEmpty()),
+                circuits.circuits(),
+                control.landing(),
+                control.settings(),
+                control.sequence(),
+                nodes.balance(),
+                nodes.range(),
+                EmergencyTables.groups(layout),
+                EmergencyTables.loads(layout, along),
+                new PeakParts(layout).table(),
+                FindingTables.review(evaluation.review()),
+                nodes.events(),
+                BillTable.of(BillOfMaterials.of(layout.project())),
+                circuits.commissioning(),
+                circuits.labels(),
+                nodes.unstated(),
+                circuits.motors(),
+                scatter.isEmpty() ? Optional.empty() : Optional.of(NodeTables.percentiles(scatter)),
+                earlier.map(plan -> Differences.of(evaluation, plan)));
+    }
+
+    /** In the order of a document. */
+    public List<DocumentTable<?>> all() {
+        return Stream.<Stream<? extends DocumentTable<?>>>of(
+                        Stream.of(assessment),
+                        rules.stream(),
+                        Stream.of(
+                                circuits,
+                                landing,
+                                settings,
+                                steps,
+                                balance,
+                                range,
+                                groups,
+                                emergency,
+                                peak,
+                                review,
+                                events,
+                                bill,
+                                commissioning,
+                                labels),
+                        unstated.stream(),
+                        motors.stream(),
+                        percentiles.stream(),
+                        differences.stream())
+                .flatMap(each -> each)
+                .<DocumentTable<?>>map(each -> each)
+                .toList();
+    }
+}

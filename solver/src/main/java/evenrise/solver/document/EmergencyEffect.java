@@ -1,0 +1,48 @@
+package evenrise.solver.document;
+
+import evenrise.model.project.OnEmergency;
+import evenrise.model.project.ShutdownGroup;
+import evenrise.model.rules.Layout;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What becomes of one load on an emergency.
+ *
+ * @param group its shutdown group, or why it has none
+ * @param effect in a word
+ */
+public record EmergencyEffect(String group, String effect, Circuit circuit) {
+    /** Group by group; then the switched loads without a group, which hold; then what no board switches. */
+    static List<EmergencyEffect> of(Layout layout, List<Circuit> circuits) {
+        Map<String, List<EmergencyEffect>> byGroup = new LinkedHashMap<>();
+        Map<String, OnEmergency> effects = new LinkedHashMap<>();
+        for (ShutdownGroup group : layout.project().shutdownGroups()) {
+            byGroup.put(group.id(), new ArrayList<>());
+            effects.put(group.id(), group.onEmergency());
+        }
+        List<EmergencyEffect> alone = new ArrayList<>();
+        List<EmergencyEffect> unswitched = new ArrayList<>();
+        for (Circuit each : circuits) {
+            String group = each.group().orElse("");
+            if (!each.isSwitched()) {
+                unswitched.add(new EmergencyEffect("not switched", "stays on", each));
+            } else if (byGroup.containsKey(group)) {
+                byGroup.get(group).add(new EmergencyEffect(group, word(effects.get(group)), each));
+            } else {
+                alone.add(new EmergencyEffect("without a group", word(OnEmergency.HOLD), each));
+            }
+        }
+        List<EmergencyEffect> all = new ArrayList<>();
+        byGroup.values().forEach(all::addAll);
+        all.addAll(alone);
+        all.addAll(unswitched);
+        return all;
+    }
+
+    static String word(OnEmergency what) {
+        return what == OnEmergency.DROP ? "drops" : "holds";
+    }
+}
