@@ -7,9 +7,9 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Catalogue;
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
-import evenrise.solver.compare.Counts;
-import evenrise.solver.compare.Finding;
+import evenrise.solver.compare.CountRange;
 import evenrise.solver.compare.Scenario;
+import evenrise.solver.compare.ScenarioResult;
 import evenrise.solver.compare.Scenarios;
 import evenrise.solver.compare.Sweep;
 import evenrise.solver.report.CompareChart;
@@ -51,7 +51,7 @@ final class CompareJob {
         control.cancellation().whenCancelled(sweep::stop);
         watch.at(Stage.SEARCHING);
         try {
-            List<Finding> findings = sweep.run(scenarios, effort.sideBySide(), parts(scenarios.size()));
+            List<ScenarioResult> findings = sweep.run(scenarios, effort.sideBySide(), parts(scenarios.size()));
             watch.at(Stage.WRITING);
             WholeFile.write(folder.resolve("scenarios.csv"), Csv.of(CompareText.values(findings)));
             WholeFile.write(
@@ -77,17 +77,17 @@ final class CompareJob {
                 .plan();
     }
 
-    private static Optional<Counts> counts(Optional<CompareRequest.Range> range) {
-        return range.map(each -> new Counts(each.least(), each.most()));
+    private static Optional<CountRange> counts(Optional<CompareRequest.Range> range) {
+        return range.map(each -> new CountRange(each.least(), each.most()));
     }
 
-    private Consumer<Finding> parts(int all) {
+    private Consumer<ScenarioResult> parts(int all) {
         AtomicInteger done = new AtomicInteger();
         return finding -> watch.part(
                 new JobPart(done.incrementAndGet(), all, finding.scenario().key(), words(finding)));
     }
 
-    private static String words(Finding finding) {
+    private static String words(ScenarioResult finding) {
         return finding.isSound()
                 ? String.format(
                         Locale.ROOT,

@@ -1,9 +1,9 @@
 package evenrise.solver.app;
 
 import evenrise.model.plan.Plan;
-import evenrise.solver.compare.Finding;
-import evenrise.solver.compare.Front;
+import evenrise.solver.compare.ScenarioResult;
 import evenrise.solver.compare.Scenarios;
+import evenrise.solver.compare.UnbeatenScenarios;
 import evenrise.solver.report.CompareText;
 import java.util.List;
 import java.util.Optional;
@@ -18,11 +18,15 @@ public final class CompareResult implements Listing {
     private final String project;
     private final String currency;
     private final List<Scenarios.Cell> cells;
-    private final List<Finding> findings;
+    private final List<ScenarioResult> findings;
     private final boolean wasCancelled;
 
     CompareResult(
-            String project, String currency, List<Scenarios.Cell> cells, List<Finding> findings, boolean wasCancelled) {
+            String project,
+            String currency,
+            List<Scenarios.Cell> cells,
+            List<ScenarioResult> findings,
+            boolean wasCancelled) {
         this.project = project;
         this.currency = currency;
         this.cells = List.copyOf(cells);
@@ -32,24 +36,24 @@ public final class CompareResult implements Listing {
 
     /** Whether some scenario has a plan that keeps every hard rule. */
     public boolean isAnySound() {
-        return findings.stream().anyMatch(Finding::isSound);
+        return findings.stream().anyMatch(ScenarioResult::isSound);
     }
 
     /** The plan of the cheapest scenario that keeps every hard rule. */
     public Optional<Plan> cheapest() {
-        return Front.cheapest(findings).map(Finding::plan);
+        return UnbeatenScenarios.cheapest(findings).map(ScenarioResult::plan);
     }
 
     /** Its price, of everything that has one. */
     public OptionalDouble leastPrice() {
-        return Front.cheapest(findings)
+        return UnbeatenScenarios.cheapest(findings)
                 .map(each -> OptionalDouble.of(each.scenario().price()))
                 .orElse(OptionalDouble.empty());
     }
 
     /** Plans found, those that break hard rules among them. */
     public List<Plan> plans() {
-        return findings.stream().map(Finding::plan).toList();
+        return findings.stream().map(ScenarioResult::plan).toList();
     }
 
     public boolean wasCancelled() {

@@ -39,12 +39,12 @@ public final class Scenarios {
      *
      * @param panels empty for the least number that counting allows and two more; boards alike
      */
-    public List<Cell> cells(Optional<Counts> panels, Optional<Counts> boards) {
-        Counts panelCounts = panels.orElseGet(() -> from(leastPanels()));
+    public List<Cell> cells(Optional<CountRange> panels, Optional<CountRange> boards) {
+        CountRange panelCounts = panels.orElseGet(() -> from(leastPanels()));
         List<Cell> cells = new ArrayList<>();
         for (int p = panelCounts.least(); p <= panelCounts.most(); p++) {
             int fixed = p;
-            Counts boardCounts = boards.orElseGet(() -> from(leastBoards(fixed)));
+            CountRange boardCounts = boards.orElseGet(() -> from(leastBoards(fixed)));
             for (int b = boardCounts.least(); b <= boardCounts.most(); b++) {
                 cells.add(cell(p, b));
             }
@@ -52,8 +52,8 @@ public final class Scenarios {
         return cells;
     }
 
-    private static Counts from(int least) {
-        return new Counts(least, least + MORE);
+    private static CountRange from(int least) {
+        return new CountRange(least, least + MORE);
     }
 
     private Cell cell(int panels, int boards) {

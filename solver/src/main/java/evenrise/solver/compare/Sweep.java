@@ -50,15 +50,16 @@ public final class Sweep {
      * @param told of each finding as it comes
      * @throws WriteFailed where a file could not be written
      */
-    public List<Finding> run(List<Scenario> scenarios, int threads, Consumer<Finding> told) throws WriteFailed {
+    public List<ScenarioResult> run(List<Scenario> scenarios, int threads, Consumer<ScenarioResult> told)
+            throws WriteFailed {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
-        Map<Integer, Finding> found = new ConcurrentHashMap<>();
+        Map<Integer, ScenarioResult> found = new ConcurrentHashMap<>();
         try {
             List<Future<?>> futures = new ArrayList<>();
             for (int i = 0; i < scenarios.size(); i++) {
                 int number = i;
                 futures.add(pool.submit(() -> {
-                    Optional<Finding> finding = find(scenarios.get(number));
+                    Optional<ScenarioResult> finding = find(scenarios.get(number));
                     finding.ifPresent(it -> {
                         found.put(number, it);
                         told.accept(it);
@@ -93,14 +94,14 @@ public final class Sweep {
         running.forEach(Planner::stop);
     }
 
-    private Optional<Finding> find(Scenario scenario) throws WriteFailed {
+    private Optional<ScenarioResult> find(Scenario scenario) throws WriteFailed {
         if (isStopped) {
             return Optional.empty();
         }
         String sha256 = store.keepProject(scenario);
         Optional<Plan> earlier = store.earlier(scenario, sha256, seed, moves);
         if (earlier.isPresent()) {
-            return Optional.of(Finding.of(scenario, earlier.get()));
+            return Optional.of(ScenarioResult.of(scenario, earlier.get()));
         }
         PlanningRequest request =
                 new PlanningRequest(scenario.project(), Optional.empty(), new Budget.Moves(moves), seed, 1);
@@ -116,6 +117,6 @@ public final class Sweep {
         }
         Plan plan = finisher.apply(new Found(sha256, request, outcome));
         store.keepPlan(scenario, plan);
-        return Optional.of(Finding.of(scenario, plan));
+        return Optional.of(ScenarioResult.of(scenario, plan));
     }
 }

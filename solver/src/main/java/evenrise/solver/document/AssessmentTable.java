@@ -50,7 +50,7 @@ final class AssessmentTable {
                     event.node(),
                     event.peak().event().name().toLowerCase(Locale.ROOT).replace('_', ' '),
                     event.peak().peakInrushAmps(),
-                    Figures.amps(event.limitAmps())));
+                    Unrounded.amps(event.limitAmps())));
         }
         return String.join("; ", each);
     }

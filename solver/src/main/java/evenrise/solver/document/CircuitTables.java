@@ -17,59 +17,60 @@ final class CircuitTables {
                     + " release it. It stays off both times until somebody asks for it (IEC 60204-1 7.5 and 9.2.3.4.2). ";
 
     private final Project project;
-    private final List<Circuit> circuits;
+    private final List<PlannedCircuit> circuits;
 
-    CircuitTables(Project project, List<Circuit> circuits) {
+    CircuitTables(Project project, List<PlannedCircuit> circuits) {
         this.project = project;
         this.circuits = circuits;
     }
 
-    DocumentTable<Circuit> circuits() {
+    DocumentTable<PlannedCircuit> circuits() {
         return table(
                 "circuits",
                 "Circuits: every breaker, panel by panel",
                 "",
                 List.of(
-                        Column.text("panel", "Panel", Circuit::panel),
-                        Column.text("slots", "Slots", Circuit::slots),
-                        Column.text("phases", "Phases", Circuit::phases),
-                        Column.text("load", "Load", Circuit::load),
-                        Column.text("name", "Name", Circuit::name),
-                        Column.count("poles", "Poles", Circuit::poles),
-                        Column.number("breaker", "Breaker", "A", Circuit::breakerAmps),
-                        Column.number("running", "Running", "A", Circuit::runningAmps),
+                        Column.text("panel", "Panel", PlannedCircuit::panel),
+                        Column.text("slots", "Slots", PlannedCircuit::slots),
+                        Column.text("phases", "Phases", PlannedCircuit::phases),
+                        Column.text("load", "Load", PlannedCircuit::load),
+                        Column.text("name", "Name", PlannedCircuit::name),
+                        Column.count("poles", "Poles", PlannedCircuit::poles),
+                        Column.number("breaker", "Breaker", "A", PlannedCircuit::breakerAmps),
+                        Column.number("running", "Running", "A", PlannedCircuit::runningAmps),
                         Column.text(
                                 "group", "Shutdown group", each -> each.group().orElse("")),
-                        Column.number("on", "On", "s", Circuit::onSeconds, Circuit.ALWAYS_ON)));
+                        Column.number("on", "On", "s", PlannedCircuit::onSeconds, PlannedCircuit.ALWAYS_ON)));
     }
 
     /** With blanks for what is found on site; what is measured is to be near what was planned. */
-    DocumentTable<Circuit> commissioning() {
+    DocumentTable<PlannedCircuit> commissioning() {
         return table(
                 "commissioning",
                 "Commissioning sheet",
                 COMMISSIONING,
                 List.of(
-                        Column.text("panel", "Panel", Circuit::panel),
-                        Column.text("slots", "Slots", Circuit::slots),
-                        Column.text("phases", "Phases", Circuit::phases),
-                        Column.text("load", "Load", Circuit::load),
-                        Column.text("name", "Name", Circuit::name),
+                        Column.text("panel", "Panel", PlannedCircuit::panel),
+                        Column.text("slots", "Slots", PlannedCircuit::slots),
+                        Column.text("phases", "Phases", PlannedCircuit::phases),
+                        Column.text("load", "Load", PlannedCircuit::load),
+                        Column.text("name", "Name", PlannedCircuit::name),
                         Column.text(
                                 "control",
                                 "Control",
                                 each -> each.control() + (each.turns() ? "; check rotation before coupling" : "")),
-                        Column.number("idle", "Planned idle", "A", Circuit::idleAmps),
-                        Column.number("running", "Planned running", "A", Circuit::runningAmps),
+                        Column.number("idle", "Planned idle", "A", PlannedCircuit::idleAmps),
+                        Column.number("running", "Planned running", "A", PlannedCircuit::runningAmps),
                         Column.blank("measured", "Measured, A"),
-                        Column.number("on", "On planned", "s", Circuit::onSeconds, Circuit.ALWAYS_ON),
+                        Column.number("on", "On planned", "s", PlannedCircuit::onSeconds, PlannedCircuit.ALWAYS_ON),
                         Column.blank("onMeasured", "On measured, s"),
                         Column.blank("initials", "Initials")));
     }
 
     /** What is to be seen of every motor before use; empty where there is none. */
-    Optional<DocumentTable<Circuit>> motors() {
-        List<Circuit> motors = circuits.stream().filter(Circuit::isMotor).toList();
+    Optional<DocumentTable<PlannedCircuit>> motors() {
+        List<PlannedCircuit> motors =
+                circuits.stream().filter(PlannedCircuit::isMotor).toList();
         return motors.isEmpty()
                 ? Optional.empty()
                 : Optional.of(DocumentTable.ofLoads(
@@ -77,16 +78,16 @@ final class CircuitTables {
                         "Motors: none may come back unasked",
                         MOTORS + stated(),
                         List.of(
-                                Column.text("load", "Load", Circuit::load),
-                                Column.text("name", "Name", Circuit::name),
-                                Column.text("place", "Place", Circuit::place),
-                                Column.text("control", "Control", Circuit::control),
+                                Column.text("load", "Load", PlannedCircuit::load),
+                                Column.text("name", "Name", PlannedCircuit::name),
+                                Column.text("place", "Place", PlannedCircuit::place),
+                                Column.text("control", "Control", PlannedCircuit::control),
                                 Column.blank("offAfterMains", "Off after mains"),
                                 Column.blank("offAfterRelease", "Off after release"),
                                 Column.blank("startsWhenAsked", "Starts when asked"),
                                 Column.blank("initials", "Initials")),
                         motors,
-                        Circuit::load));
+                        PlannedCircuit::load));
     }
 
     private String stated() {
@@ -98,23 +99,24 @@ final class CircuitTables {
                 .orElse("What the control does is not stated: peaks after mains or release count both ways.");
     }
 
-    DocumentTable<Circuit> labels() {
+    DocumentTable<PlannedCircuit> labels() {
         return table(
                 "labels",
                 "Labels for the breakers",
                 "",
                 List.of(
-                        Column.text("place", "Place", Circuit::place),
-                        Column.text("load", "Load", Circuit::load),
-                        Column.text("name", "Name", Circuit::name),
+                        Column.text("place", "Place", PlannedCircuit::place),
+                        Column.text("load", "Load", PlannedCircuit::load),
+                        Column.text("name", "Name", PlannedCircuit::name),
                         Column.text(
                                 "breaker",
                                 "Breaker",
-                                each -> Figures.amps(each.breakerAmps()) + ", phase " + each.phases()),
-                        Column.text("control", "Control", Circuit::control)));
+                                each -> Unrounded.amps(each.breakerAmps()) + ", phase " + each.phases()),
+                        Column.text("control", "Control", PlannedCircuit::control)));
     }
 
-    private DocumentTable<Circuit> table(String id, String title, String note, List<Column<Circuit>> columns) {
-        return DocumentTable.ofLoads(id, title, note, columns, circuits, Circuit::load);
+    private DocumentTable<PlannedCircuit> table(
+            String id, String title, String note, List<Column<PlannedCircuit>> columns) {
+        return DocumentTable.ofLoads(id, title, note, columns, circuits, PlannedCircuit::load);
     }
 }

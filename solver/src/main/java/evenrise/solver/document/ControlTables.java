@@ -23,10 +23,10 @@ final class ControlTables {
         this.layout = layout;
     }
 
-    DocumentTable<Circuit> landing() {
-        List<Circuit> leads = layout.project().boards().stream()
+    DocumentTable<PlannedCircuit> landing() {
+        List<PlannedCircuit> leads = layout.project().boards().stream()
                 .flatMap(board -> layout.outputs(board.id()).values().stream())
-                .map(each -> Circuit.of(layout, each))
+                .map(each -> PlannedCircuit.of(layout, each))
                 .toList();
         return DocumentTable.ofLoads(
                 "landing",
@@ -34,18 +34,18 @@ final class ControlTables {
                 LANDING,
                 List.of(
                         Column.text("board", "Board", each -> each.board().orElse("")),
-                        Column.countOrNone("output", "Output", Circuit::output),
-                        Column.text("load", "Load", Circuit::load),
-                        Column.text("name", "Name", Circuit::name),
-                        Column.text("panel", "Panel", Circuit::panel),
-                        Column.text("slots", "Slots", Circuit::slots),
-                        Column.number("on", "On", "s", Circuit::onSeconds, Circuit.ALWAYS_ON),
-                        Column.number("off", "Off, from the off command", "s", Circuit::offSeconds, ""),
-                        Column.text("breaker", "Breaker", Circuit::breaker),
+                        Column.countOrNone("output", "Output", PlannedCircuit::output),
+                        Column.text("load", "Load", PlannedCircuit::load),
+                        Column.text("name", "Name", PlannedCircuit::name),
+                        Column.text("panel", "Panel", PlannedCircuit::panel),
+                        Column.text("slots", "Slots", PlannedCircuit::slots),
+                        Column.number("on", "On", "s", PlannedCircuit::onSeconds, PlannedCircuit.ALWAYS_ON),
+                        Column.number("off", "Off, from the off command", "s", PlannedCircuit::offSeconds, ""),
+                        Column.text("breaker", "Breaker", PlannedCircuit::breaker),
                         Column.text(
                                 "group", "Shutdown group", each -> each.group().orElse(""))),
                 leads,
-                Circuit::load);
+                PlannedCircuit::load);
     }
 
     DocumentTable<BoardUse> settings() {

@@ -29,7 +29,7 @@ final class Cover {
         Metrics metrics = evaluation.verdict().metrics();
         Project project = layout.project();
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("Supply", Figures.amps(project.supply().ratedAmps()), system(project.supply())));
+        facts.add(new Fact("Supply", Unrounded.amps(project.supply().ratedAmps()), system(project.supply())));
         PeakBasis basis = layout.peakBasis();
         RangePeak peak = basis.supply();
         facts.add(new Fact(
@@ -124,12 +124,12 @@ final class Cover {
         return format(
                 "%s, %s V to neutral, %s Hz",
                 supply.system().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                Figures.rated(supply.lineToNeutralVolts()),
-                Figures.rated(supply.frequencyHertz()));
+                Unrounded.rated(supply.lineToNeutralVolts()),
+                Unrounded.rated(supply.frequencyHertz()));
     }
 
     private static String limit(OptionalDouble amps) {
-        return amps.isPresent() ? "; " + Figures.amps(amps.getAsDouble()) + " allowed" : "";
+        return amps.isPresent() ? "; " + Unrounded.amps(amps.getAsDouble()) + " allowed" : "";
     }
 
     private static String format(String pattern, Object... values) {

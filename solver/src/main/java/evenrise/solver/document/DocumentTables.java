@@ -27,8 +27,8 @@ import java.util.stream.Stream;
 public record DocumentTables(
         DocumentTable<JudgedCount> assessment,
         Optional<DocumentTable<BrokenRule>> rules,
-        DocumentTable<Circuit> circuits,
-        DocumentTable<Circuit> landing,
+        DocumentTable<PlannedCircuit> circuits,
+        DocumentTable<PlannedCircuit> landing,
         DocumentTable<BoardUse> settings,
         DocumentTable<SwitchOn> steps,
         DocumentTable<NodeUse> balance,
@@ -39,16 +39,16 @@ public record DocumentTables(
         DocumentTable<Remark> review,
         DocumentTable<NodeHappenings> events,
         DocumentTable<BillRow> bill,
-        DocumentTable<Circuit> commissioning,
-        DocumentTable<Circuit> labels,
+        DocumentTable<PlannedCircuit> commissioning,
+        DocumentTable<PlannedCircuit> labels,
         Optional<DocumentTable<UnstatedLoad>> unstated,
-        Optional<DocumentTable<Circuit>> motors,
+        Optional<DocumentTable<PlannedCircuit>> motors,
         Optional<DocumentTable<NodeScatter>> percentiles,
         Optional<DocumentTable<Difference>> differences) {
 
     static DocumentTables of(Evaluation evaluation, Optional<Plan> earlier, List<NodeScatter> scatter) {
         Layout layout = evaluation.layout();
-        List<Circuit> along = Circuit.along(layout);
+        List<PlannedCircuit> along = PlannedCircuit.along(layout);
         CircuitTables circuits = new CircuitTables(layout.project(), along);
         ControlTables control = new ControlTables(layout);
         NodeTables nodes = new NodeTables(layout);

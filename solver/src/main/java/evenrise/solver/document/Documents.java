@@ -53,7 +53,7 @@ public final class Documents {
 
     private static PlayedLoad played(Layout layout, Placement each) {
         InrushEnvelope envelope = InrushEnvelope.of(each.load(), 0);
-        Circuit circuit = Circuit.of(layout, each);
+        PlannedCircuit circuit = PlannedCircuit.of(layout, each);
         return new PlayedLoad(
                 circuit.load(),
                 Plain.text(circuit.name(), 120),

@@ -14,9 +14,9 @@ import java.util.Map;
  * @param group its shutdown group, or why it has none
  * @param effect in a word
  */
-public record EmergencyEffect(String group, String effect, Circuit circuit) {
+public record EmergencyEffect(String group, String effect, PlannedCircuit circuit) {
     /** Group by group; then the switched loads without a group, which hold; then what no board switches. */
-    static List<EmergencyEffect> of(Layout layout, List<Circuit> circuits) {
+    static List<EmergencyEffect> of(Layout layout, List<PlannedCircuit> circuits) {
         Map<String, List<EmergencyEffect>> byGroup = new LinkedHashMap<>();
         Map<String, OnEmergency> effects = new LinkedHashMap<>();
         for (ShutdownGroup group : layout.project().shutdownGroups()) {
@@ -25,7 +25,7 @@ public record EmergencyEffect(String group, String effect, Circuit circuit) {
         }
         List<EmergencyEffect> alone = new ArrayList<>();
         List<EmergencyEffect> unswitched = new ArrayList<>();
-        for (Circuit each : circuits) {
+        for (PlannedCircuit each : circuits) {
             String group = each.group().orElse("");
             if (!each.isSwitched()) {
                 unswitched.add(new EmergencyEffect("not switched", "stays on", each));

@@ -23,7 +23,7 @@ final class EmergencyTables {
                 GroupUse.of(layout));
     }
 
-    static DocumentTable<EmergencyEffect> loads(Layout layout, List<Circuit> circuits) {
+    static DocumentTable<EmergencyEffect> loads(Layout layout, List<PlannedCircuit> circuits) {
         return DocumentTable.ofLoads(
                 "emergency",
                 "On an emergency: load by load",

@@ -20,7 +20,7 @@ final class FindingTables {
                 "",
                 List.of(
                         Column.text("rule", "Rule", BrokenRule::rule),
-                        Column.text("message", "What is broken", BrokenRule::message)),
+                        Column.text("broken", "What is broken", BrokenRule::message)),
                 verdict.violations());
     }
 

@@ -56,8 +56,9 @@ final class PeakParts {
 
     private static Object on(PeakPart part) {
         return part.load()
-                .map(load ->
-                        load.onSeconds().isPresent() ? (Object) load.onSeconds().getAsDouble() : Circuit.ALWAYS_ON)
+                .map(load -> load.onSeconds().isPresent()
+                        ? (Object) load.onSeconds().getAsDouble()
+                        : PlannedCircuit.ALWAYS_ON)
                 .orElse("");
     }
 

@@ -43,7 +43,7 @@ public record Schedule(String panel, String rating, boolean isTwoSided, List<Row
 
         /** {@code 2 × 20 A}. */
         public String breaker() {
-            return poles == 0 ? "" : Figures.breaker(poles, breakerAmps);
+            return poles == 0 ? "" : Unrounded.breaker(poles, breakerAmps);
         }
 
         public String running() {
@@ -54,7 +54,7 @@ public record Schedule(String panel, String rating, boolean isTwoSided, List<Row
             if (poles == 0) {
                 return "";
             }
-            return onSeconds.isPresent() ? Figures.seconds(onSeconds.getAsDouble()) : "always";
+            return onSeconds.isPresent() ? Unrounded.seconds(onSeconds.getAsDouble()) : "always";
         }
 
         /** Where it stands in its breaker: alone, first, middle or last. */

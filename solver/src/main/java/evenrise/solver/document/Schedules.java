@@ -70,10 +70,10 @@ final class Schedules {
         return String.format(
                 Locale.ROOT,
                 "%s, %d slots, %s, neutral %s",
-                Figures.amps(panel.ratedAmps()),
+                Unrounded.amps(panel.ratedAmps()),
                 panel.slots(),
                 Cover.system(layout.project().supply()),
-                Figures.amps(panel.neutralAmps()));
+                Unrounded.amps(panel.neutralAmps()));
     }
 
     private List<Fact> totals(Panel panel, NodeFigures figures, int taken) {

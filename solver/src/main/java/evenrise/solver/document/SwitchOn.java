@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
  *
  * @param envelopeAmps the supply's envelopes at nominal voltage right then, by phase in the system's order
  */
-public record SwitchOn(Circuit circuit, List<Double> envelopeAmps) {
+public record SwitchOn(PlannedCircuit circuit, List<Double> envelopeAmps) {
     /** In order. */
     static List<SwitchOn> of(Layout layout) {
         List<Placement> inOrder = layout.placements().stream()
@@ -35,7 +35,7 @@ public record SwitchOn(Circuit circuit, List<Double> envelopeAmps) {
                 .toList();
         return IntStream.range(0, instants.length)
                 .mapToObj(i -> new SwitchOn(
-                        Circuit.of(layout, inOrder.get(i)),
+                        PlannedCircuit.of(layout, inOrder.get(i)),
                         amps.stream().map(phase -> phase[i]).toList()))
                 .toList();
     }

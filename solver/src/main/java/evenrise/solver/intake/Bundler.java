@@ -18,13 +18,13 @@ import java.util.Optional;
 final class Bundler {
     private final Mapping mapping;
     private final Notices notices;
-    private final Sizing sizing;
+    private final BreakerSizing sizing;
     private final InstantaneousBand band;
 
     Bundler(Mapping mapping, Notices notices) {
         this.mapping = mapping;
         this.notices = notices;
-        this.sizing = new Sizing(mapping, notices);
+        this.sizing = new BreakerSizing(mapping, notices);
         this.band = InstantaneousBand.of(mapping.curveOfBreakers().orElse(TripCurve.C));
     }
 
@@ -62,9 +62,9 @@ final class Bundler {
         List<Bundle.Piece> sharing = new ArrayList<>();
         int alone = 0;
         Bundle.Limits limits = limits(mapping.usualBreakerAmps());
-        Optional<Sizing.Breaker> shared = Optional.empty();
+        Optional<BreakerSizing.Breaker> shared = Optional.empty();
         for (Item item : items) {
-            Optional<Sizing.Breaker> breaker = sizing.of(item);
+            Optional<BreakerSizing.Breaker> breaker = sizing.of(item);
             if (breaker.isEmpty()) {
                 continue;
             }
@@ -89,7 +89,7 @@ final class Bundler {
         if (shared.isEmpty()) {
             return alone;
         }
-        Sizing.Breaker each = shared.get();
+        BreakerSizing.Breaker each = shared.get();
         List<Bundle> packed = Packing.of(sharing, limits);
         packed.forEach(
                 bundle -> branches.add(new Branch(kind, each.amps(), each.curve(), List.copyOf(bundle.pieces()))));
@@ -97,7 +97,7 @@ final class Bundler {
         return alone + (isOptimal ? packed.size() : Packing.leastBundles(sharing, limits));
     }
 
-    private void askAboutInrush(Item item, Bundle.Piece piece, Sizing.Breaker breaker, TripCurve curve) {
+    private void askAboutInrush(Item item, Bundle.Piece piece, BreakerSizing.Breaker breaker, TripCurve curve) {
         double holds = InstantaneousBand.of(curve).leastRatio() * breaker.amps();
         if (piece.tripAmps() > holds) {
             notices.add(new Notice(

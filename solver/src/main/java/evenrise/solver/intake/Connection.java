@@ -39,7 +39,7 @@ record Connection(int poles, String assumed, String question, String problem) {
 
     static Connection of(String written, String usualUnit, PhaseSystem system, double phaseVolts) {
         if (written.length() > LONGEST) {
-            return problem("'" + Figures.cut(written) + "' is no voltage. Maybe another column holds it.");
+            return problem("'" + CellReader.cut(written) + "' is no voltage. Maybe another column holds it.");
         }
         String text = Meaning.folded(written).replaceAll("\\s", "");
         if (text.matches("[-–—]*|n/?a|\\?")) {

@@ -85,7 +85,7 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
     }
 
     private static String column(int index, String header) {
-        return "column " + Sheet.letters(index) + " '" + Figures.cut(header) + "'";
+        return "column " + Sheet.letters(index) + " '" + CellReader.cut(header) + "'";
     }
 
     private static Notice missing(Sheet sheet, Sheet.Row row, Meaning meaning, String name) {
@@ -100,7 +100,7 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
     private static String headers(Sheet.Row row) {
         return row.cells().stream()
                 .filter(cell -> !cell.isEmpty())
-                .map(cell -> "'" + Figures.cut(cell.text()) + "'")
+                .map(cell -> "'" + CellReader.cut(cell.text()) + "'")
                 .collect(Collectors.joining(", "));
     }
 

@@ -28,7 +28,7 @@ final class RowReader {
     private final Header header;
     private final Mapping mapping;
     private final Notices notices;
-    private final Figures figures;
+    private final CellReader figures;
     private final ServiceReader services;
     private final List<Item> items = new ArrayList<>();
     private final Map<Meaning, String> above = new EnumMap<>(Meaning.class);
@@ -39,7 +39,7 @@ final class RowReader {
         this.mapping = mapping;
         this.notices = notices;
         header.notices().forEach(notices::add);
-        this.figures = new Figures(sheet, header, notices);
+        this.figures = new CellReader(sheet, header, notices);
         this.services = new ServiceReader(sheet, figures, notices, mapping.placesLifeSafety());
     }
 
@@ -63,7 +63,7 @@ final class RowReader {
             fillDown(row);
         } else if (name.toLowerCase(Locale.ROOT)
                 .matches("(sub[- ]?|grand )?(total|totals|sum|summe|zwischensumme|gesamt|somme|suma)\\b.*")) {
-            leaveOut(row, "'" + Figures.cut(name) + "' is taken for a sum and left out");
+            leaveOut(row, "'" + CellReader.cut(name) + "' is taken for a sum and left out");
         } else if (name.endsWith(Template.EXAMPLE)) {
             leaveOut(row, "an example of the template is left out");
         } else {
@@ -83,7 +83,7 @@ final class RowReader {
         }
         int pieces = quantity(row);
         if (pieces == 0) {
-            leaveOut(row, "'" + Figures.cut(name) + "' has quantity 0 and is left out");
+            leaveOut(row, "'" + CellReader.cut(name) + "' has quantity 0 and is left out");
             return;
         }
         Optional<Service> service = services.of(row, name, pieces);
@@ -93,7 +93,7 @@ final class RowReader {
         if (Meaning.folded(figures.text(row, Meaning.VOLTS)).matches(".*\\bpoe\\b.*")) {
             leaveOut(
                     row,
-                    "'" + Figures.cut(name)
+                    "'" + CellReader.cut(name)
                             + "' lives on its network (PoE) and is left out: its power is its switch's");
             return;
         }
@@ -115,7 +115,7 @@ final class RowReader {
             notices.add(Notice.problem(
                     sheet,
                     row.number(),
-                    "'" + Figures.cut(name) + "' has neither watts, volt-amperes nor amperes. Maybe the "
+                    "'" + CellReader.cut(name) + "' has neither watts, volt-amperes nor amperes. Maybe the "
                             + "column is headed otherwise: name it in a mapping file."));
         }
         double idle = figure(row, Meaning.IDLE, "idle_a", 6300, guessed)
@@ -130,7 +130,7 @@ final class RowReader {
             items.add(new Item(
                     Notice.place(sheet, row.number()),
                     pieces,
-                    Figures.cut(name),
+                    CellReader.cut(name),
                     room(),
                     role,
                     zone(row),
@@ -152,7 +152,7 @@ final class RowReader {
     private int quantity(Sheet.Row row) {
         OptionalDouble quantity = figures.amount(row, Meaning.QUANTITY, "");
         if (quantity.isEmpty()) {
-            if (Figures.isSilent(figures.cell(row, Meaning.QUANTITY))) {
+            if (CellReader.isSilent(figures.cell(row, Meaning.QUANTITY))) {
                 notices.assume("a row without a quantity counts for one piece");
             }
             return 1;
@@ -162,7 +162,7 @@ final class RowReader {
             figures.problem(
                     row,
                     Meaning.QUANTITY,
-                    "'" + Figures.cut(figures.text(row, Meaning.QUANTITY)) + "', expected a whole number from 1 to "
+                    "'" + CellReader.cut(figures.text(row, Meaning.QUANTITY)) + "', expected a whole number from 1 to "
                             + MOST_PIECES + ".");
             return 1;
         }
@@ -187,7 +187,7 @@ final class RowReader {
     private String room() {
         String room = above.getOrDefault(Meaning.ROOM, "");
         String rack = above.getOrDefault(Meaning.RACK, "");
-        return Figures.cut(room.isEmpty() || rack.isEmpty() ? room + rack : room + ", " + rack);
+        return CellReader.cut(room.isEmpty() || rack.isEmpty() ? room + rack : room + ", " + rack);
     }
 
     private String zone(Sheet.Row row) {
@@ -195,7 +195,7 @@ final class RowReader {
         if (own.isEmpty()) {
             notices.assume("a row without a zone is in no shutdown group: it holds on an emergency");
         }
-        return Figures.cut(own);
+        return CellReader.cut(own);
     }
 
     private String feed(Sheet.Row row) {
@@ -204,7 +204,7 @@ final class RowReader {
             return own.substring(own.length() - 1);
         }
         if (!own.isEmpty()) {
-            notices.assume("feed '" + Figures.cut(own) + "' is neither A nor B: not redundant");
+            notices.assume("feed '" + CellReader.cut(own) + "' is neither A nor B: not redundant");
         }
         return "";
     }
@@ -258,7 +258,7 @@ final class RowReader {
         factor = factor > 1 && text.contains("%") ? factor / 100 : factor;
         if (!(factor >= LEAST_POWER_FACTOR && factor <= 1)) {
             figures.problem(
-                    row, Meaning.POWER_FACTOR, "'" + Figures.cut(text) + "', expected at least 0.01, at most 1.");
+                    row, Meaning.POWER_FACTOR, "'" + CellReader.cut(text) + "', expected at least 0.01, at most 1.");
             return 0;
         }
         return factor;
@@ -277,7 +277,7 @@ final class RowReader {
                     String.format(
                             Locale.ROOT,
                             "'%s', expected 0 to %,.0f A.",
-                            Figures.cut(figures.text(row, meaning)),
+                            CellReader.cut(figures.text(row, meaning)),
                             most));
         }
         return stated;
@@ -285,12 +285,12 @@ final class RowReader {
 
     private OptionalDouble outlet(Sheet.Row row) {
         Cell cell = figures.cell(row, Meaning.OUTLET);
-        if (Figures.isSilent(cell) || !figures.isReadable(row, Meaning.OUTLET)) {
+        if (CellReader.isSilent(cell) || !figures.isReadable(row, Meaning.OUTLET)) {
             return OptionalDouble.empty();
         }
         OptionalDouble rating = Outlet.amps(cell.text());
         if (rating.isEmpty()) {
-            notices.assume("outlet '" + Figures.cut(cell.text()) + "' tells no rating");
+            notices.assume("outlet '" + CellReader.cut(cell.text()) + "' tells no rating");
         }
         return rating;
     }
@@ -315,7 +315,7 @@ final class RowReader {
                             Locale.ROOT,
                             "'%s': no table has the full-load current of that at %.0f V. Maybe state it in ampere, by"
                                     + " the nameplate.",
-                            Figures.cut(figures.text(row, Meaning.WATTS)),
+                            CellReader.cut(figures.text(row, Meaning.WATTS)),
                             volts));
         }
         return found;
@@ -343,7 +343,7 @@ final class RowReader {
                     String.format(
                             Locale.ROOT,
                             "'%s' makes %s A a piece, expected at least 0.001, at most 6300 A.",
-                            Figures.cut(figures.text(row, from)),
+                            CellReader.cut(figures.text(row, from)),
                             found.getAsDouble()));
             return OptionalDouble.empty();
         }

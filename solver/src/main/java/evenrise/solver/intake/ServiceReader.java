@@ -6,11 +6,11 @@ import java.util.Optional;
 /** Tells whether a control may switch what a row holds: by the columns for it, else by words of role, name and remarks. */
 final class ServiceReader {
     private final Sheet sheet;
-    private final Figures figures;
+    private final CellReader figures;
     private final Notices notices;
     private final boolean placesLifeSafety;
 
-    ServiceReader(Sheet sheet, Figures figures, Notices notices, boolean placesLifeSafety) {
+    ServiceReader(Sheet sheet, CellReader figures, Notices notices, boolean placesLifeSafety) {
         this.sheet = sheet;
         this.figures = figures;
         this.notices = notices;
@@ -42,7 +42,7 @@ final class ServiceReader {
         Optional<String> asked = switched.isEmpty() ? Service.asked(Meaning.words(name)) : Optional.empty();
         asked.ifPresent(why -> ask(
                 row,
-                "may '" + Figures.cut(name) + "' be switched? " + why
+                "may '" + CellReader.cut(name) + "' be switched? " + why
                         + ". Until a column 'Switched' says yes, it is left unswitched."));
         return Optional.of(asked.isPresent() ? Service.ASKED : Service.SWITCHED);
     }
@@ -57,7 +57,7 @@ final class ServiceReader {
     }
 
     private Service lifeSafety(Sheet.Row row, String name, int pieces, boolean isPlaced) {
-        String what = (pieces == 1 ? "'" : pieces + " × '") + Figures.cut(name) + "'";
+        String what = (pieces == 1 ? "'" : pieces + " × '") + CellReader.cut(name) + "'";
         if (isPlaced) {
             ask(
                     row,
@@ -75,7 +75,8 @@ final class ServiceReader {
     }
 
     private Optional<Service> odd(Sheet.Row row, Meaning meaning, String expected) {
-        figures.problem(row, meaning, "'" + Figures.cut(figures.text(row, meaning)) + "', expected " + expected + ".");
+        figures.problem(
+                row, meaning, "'" + CellReader.cut(figures.text(row, meaning)) + "', expected " + expected + ".");
         return Optional.empty();
     }
 

@@ -2,8 +2,8 @@ package evenrise.solver.rendering;
 
 import evenrise.solver.document.Column;
 import evenrise.solver.document.DocumentTable;
-import evenrise.solver.document.Figures;
 import evenrise.solver.document.Plain;
+import evenrise.solver.document.Unrounded;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -51,7 +51,8 @@ final class Cells {
 
     private static boolean isFine(Column<?> column, List<Object> cells) {
         return column.unit().equals("s")
-                && cells.stream().anyMatch(cell -> cell instanceof Double seconds && !Figures.isInHundredths(seconds));
+                && cells.stream()
+                        .anyMatch(cell -> cell instanceof Double seconds && !Unrounded.isInHundredths(seconds));
     }
 
     private static boolean isLarge(Column<?> column, List<Object> cells) {

@@ -2,8 +2,8 @@ package evenrise.solver.rendering;
 
 import evenrise.solver.document.Document;
 import evenrise.solver.document.Envelope;
-import evenrise.solver.document.Figures;
 import evenrise.solver.document.NodeCurves;
+import evenrise.solver.document.Unrounded;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -97,7 +97,7 @@ public record NodeChart(
                 heightMillimetres,
                 lanes,
                 format("%.0f", top),
-                limit > 0 ? Figures.rated(limit) : "",
+                limit > 0 ? Unrounded.rated(limit) : "",
                 isLimitDrawn,
                 ticks);
     }

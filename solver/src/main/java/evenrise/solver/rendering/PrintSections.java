@@ -1,12 +1,12 @@
 package evenrise.solver.rendering;
 
-import evenrise.solver.document.Circuit;
 import evenrise.solver.document.Document;
 import evenrise.solver.document.DocumentTable;
 import evenrise.solver.document.DocumentTables;
 import evenrise.solver.document.EmergencyEffect;
 import evenrise.solver.document.NodeCurves;
 import evenrise.solver.document.PeakPart;
+import evenrise.solver.document.PlannedCircuit;
 import evenrise.solver.document.Schedule;
 import evenrise.solver.report.BoardUse;
 import evenrise.solver.report.NodeUse;
@@ -213,7 +213,7 @@ final class PrintSections {
         return section(
                 "Commissioning sheet",
                 "commissioning",
-                PrintBlock.parts(PrintBlock.of(shown.of(tables.commissioning()), Circuit::panel), ROWS),
+                PrintBlock.parts(PrintBlock.of(shown.of(tables.commissioning()), PlannedCircuit::panel), ROWS),
                 part -> Map.of(
                         "note",
                         tables.commissioning().note(),

@@ -1,8 +1,8 @@
 package evenrise.solver.report;
 
 import evenrise.model.plan.Cautions;
-import evenrise.solver.compare.Finding;
-import evenrise.solver.compare.Front;
+import evenrise.solver.compare.ScenarioResult;
+import evenrise.solver.compare.UnbeatenScenarios;
 import java.util.List;
 import java.util.Locale;
 
@@ -19,8 +19,8 @@ public final class CompareChart {
     private static final List<String> CAUTION_LINES =
             Cautions.ALL.stream().flatMap(each -> Wrap.lines("", each).stream()).toList();
 
-    private final List<Finding> sound;
-    private final List<Finding> front;
+    private final List<ScenarioResult> sound;
+    private final List<ScenarioResult> front;
     private final StringBuilder svg = new StringBuilder();
     private final Scale price;
     private final Scale peak;
@@ -47,9 +47,9 @@ public final class CompareChart {
         }
     }
 
-    private CompareChart(List<Finding> findings) {
-        sound = findings.stream().filter(Finding::isSound).toList();
-        front = Front.of(findings);
+    private CompareChart(List<ScenarioResult> findings) {
+        sound = findings.stream().filter(ScenarioResult::isSound).toList();
+        front = UnbeatenScenarios.of(findings);
         price = Scale.of(
                 sound.stream()
                         .mapToDouble(each -> each.scenario().price())
@@ -70,7 +70,7 @@ public final class CompareChart {
                         .orElse(1));
     }
 
-    public static String svg(String project, String currency, List<Finding> findings) {
+    public static String svg(String project, String currency, List<ScenarioResult> findings) {
         return new CompareChart(findings).draw(escaped(project), escaped(currency));
     }
 
@@ -120,7 +120,7 @@ public final class CompareChart {
         }
     }
 
-    private void mark(Finding each, boolean isOnFront) {
+    private void mark(ScenarioResult each, boolean isOnFront) {
         double longest = sound.stream()
                 .mapToDouble(one -> one.metrics().durationSeconds())
                 .max()

@@ -4,9 +4,9 @@ import evenrise.model.estimate.BillLine;
 import evenrise.model.estimate.BillOfMaterials;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Metrics;
-import evenrise.solver.compare.Finding;
-import evenrise.solver.compare.Front;
+import evenrise.solver.compare.ScenarioResult;
 import evenrise.solver.compare.Scenarios;
+import evenrise.solver.compare.UnbeatenScenarios;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,11 +18,11 @@ public final class CompareText {
     private CompareText() {}
 
     public static List<String> lines(
-            String project, String currency, List<Scenarios.Cell> cells, List<Finding> findings, Paint paint) {
+            String project, String currency, List<Scenarios.Cell> cells, List<ScenarioResult> findings, Paint paint) {
         List<List<String>> sections = new ArrayList<>();
-        List<Finding> front = Front.of(findings);
+        List<ScenarioResult> front = UnbeatenScenarios.of(findings);
         Section first = new Section(paint, "Comparison for " + project + ", prices in " + currency);
-        Optional<Finding> cheapest = Front.cheapest(findings);
+        Optional<ScenarioResult> cheapest = UnbeatenScenarios.cheapest(findings);
         first.text(cheapest.map(CompareText::cheapest).orElse("No scenario was found that keeps every hard rule."));
         cheapest.map(each -> BillOfMaterials.of(each.scenario().project()).unpriced())
                 .filter(unpriced -> !unpriced.isEmpty())
@@ -33,7 +33,7 @@ public final class CompareText {
         first.text(
                 "The project's own panels and boards are replaced: inrush limits, reserved slots and chains of theirs"
                         + " are not carried over.");
-        long sound = findings.stream().filter(Finding::isSound).count();
+        long sound = findings.stream().filter(ScenarioResult::isSound).count();
         first.text(Numbers.counted(findings.size(), "plan") + ", " + sound + " of them keep every hard rule; "
                 + (front.size() == 1 ? "one" : front.size())
                 + " that no other beats at once in price, peak and time:");
@@ -46,7 +46,7 @@ public final class CompareText {
         return Sections.joined(sections);
     }
 
-    private static String cheapest(Finding finding) {
+    private static String cheapest(ScenarioResult finding) {
         return String.format(
                 Locale.ROOT,
                 "Least price among the numbers compared: %.2f with %s and %s (%s).",
@@ -56,7 +56,7 @@ public final class CompareText {
                 finding.scenario().key());
     }
 
-    private static Table table(List<Finding> front) {
+    private static Table table(List<ScenarioResult> front) {
         Table table = new Table()
                 .number("No")
                 .number("Price")
@@ -66,7 +66,7 @@ public final class CompareText {
                 .number("Panels")
                 .number("Boards")
                 .words("Files");
-        for (Finding each : front) {
+        for (ScenarioResult each : front) {
             Metrics metrics = each.metrics();
             table.row(
                     Integer.toString(front.indexOf(each) + 1),
@@ -81,7 +81,7 @@ public final class CompareText {
         return table;
     }
 
-    private static List<String> rejected(List<Scenarios.Cell> cells, List<Finding> findings, Paint paint) {
+    private static List<String> rejected(List<Scenarios.Cell> cells, List<ScenarioResult> findings, Paint paint) {
         Section section = new Section(paint, "Numbers without a sound plan");
         boolean isEmpty = true;
         for (Scenarios.Cell cell : cells) {
@@ -91,7 +91,7 @@ public final class CompareText {
                 isEmpty = false;
             }
         }
-        for (Finding each : findings) {
+        for (ScenarioResult each : findings) {
             if (!each.isSound()) {
                 section.item(each.scenario().key() + ": " + each.why().orElseThrow() + "; maybe more moves find one");
                 isEmpty = false;
@@ -101,8 +101,8 @@ public final class CompareText {
     }
 
     /** Header first; one row a finding. */
-    public static List<List<String>> values(List<Finding> findings) {
-        List<Finding> front = Front.of(findings);
+    public static List<List<String>> values(List<ScenarioResult> findings) {
+        List<ScenarioResult> front = UnbeatenScenarios.of(findings);
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(
                 "scenario",
@@ -115,7 +115,7 @@ public final class CompareText {
                 "supply_imbalance_pct",
                 "hard_violations",
                 "on_front"));
-        for (Finding each : findings) {
+        for (ScenarioResult each : findings) {
             Metrics metrics = each.metrics();
             rows.add(List.of(
                     each.scenario().key(),

@@ -299,7 +299,7 @@ final class Passage {
                 .toList();
         return seats.stream()
                 .filter(seat -> loads.contains(seat.id()))
-                .allMatch(seat -> Restart.holds(seat, seats, limits));
+                .allMatch(seat -> RestartAlone.holds(seat, seats, limits));
     }
 
     /** Neutrals alone may carry more when loads go off: what is left may be less even. */

@@ -317,7 +317,7 @@ public final class Replay {
                 .toList();
         all.stream()
                 .filter(each -> each.id().equals(seat.load.id()))
-                .filter(each -> !Restart.holds(each, all, limits))
+                .filter(each -> !RestartAlone.holds(each, all, limits))
                 .forEach(each -> breach("load '" + each.id()
                         + "' comes on by itself while all others are on, and its peak passes an inrush limit."));
     }

@@ -12,9 +12,9 @@ final class Boards {
     static final List<BoardType> TYPES = List.of(type("six", 6, 330), type("ten", 10, 480), type("eighteen", 18, 790));
 
     /** First output of a hold board that is for auxiliary loads; those before are for processing. */
-    static final int FIRST_AUXILIARY = Counts.MOST_PROCESSING + 1;
+    static final int FIRST_AUXILIARY = PanelMix.MOST_PROCESSING + 1;
     /** First output of a drop board that is for amplifiers; those before are for displays. */
-    static final int FIRST_AMPLIFIER = Counts.MOST_DISPLAYS + 1;
+    static final int FIRST_AMPLIFIER = PanelMix.MOST_DISPLAYS + 1;
 
     private static final double STEP_SECONDS = 2;
     /** Panels start apart, in turns, so that equal outputs of equal boards do not close together. */
@@ -52,10 +52,10 @@ final class Boards {
     }
 
     /** The boards that {@code counts} ask for. */
-    Boards(int index, String panel, List<String> reaches, Counts counts) {
+    Boards(int index, String panel, List<String> reaches, PanelMix counts) {
         double turn = TURN_SECONDS * (index % TURNS);
         add(hold(panel), "ten", panel, reaches, Optional.empty(), turn);
-        int dropOutputs = Counts.MOST_DISPLAYS + counts.amplifiers();
+        int dropOutputs = PanelMix.MOST_DISPLAYS + counts.amplifiers();
         add(
                 drop(panel),
                 dropOutputs > 10 ? "eighteen" : "ten",

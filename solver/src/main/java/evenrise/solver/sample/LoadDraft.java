@@ -31,7 +31,7 @@ final class LoadDraft {
     OptionalInt output = OptionalInt.empty();
     int slot;
 
-    LoadDraft(String id, String name, Kit kit, int mostPoles, String panel, boolean switched, Draw draw) {
+    LoadDraft(String id, String name, Kit kit, int mostPoles, String panel, boolean switched, SeededDraws draw) {
         this.id = id;
         this.name = name;
         this.kit = kit;
@@ -40,13 +40,13 @@ final class LoadDraft {
         poles = Math.min(kit.poles(), mostPoles);
         runningAmps = kit.running().draw(draw, 2);
         double ratio = kit.peakRatio() * draw.between(0.85, 1.15, 3);
-        peakAmps = Draw.rounded(Math.max(runningAmps * ratio, Math.sqrt(2) * idleAmps() + 0.1), 1);
+        peakAmps = SeededDraws.rounded(Math.max(runningAmps * ratio, Math.sqrt(2) * idleAmps() + 0.1), 1);
         halfMillis = kit.half().draw(draw, 1);
         settleSeconds = Math.round(kit.settle().draw(draw, 1));
     }
 
     private double idleAmps() {
-        return Draw.rounded(runningAmps * kit.idleRatio(), 2);
+        return SeededDraws.rounded(runningAmps * kit.idleRatio(), 2);
     }
 
     void on(String board, int output) {

@@ -19,7 +19,7 @@ final class PanelDraft {
     private static final int UNSWITCHED_SLOTS = 4;
 
     final String id;
-    final Counts counts;
+    final PanelMix counts;
     final List<LoadDraft> loads = new ArrayList<>();
     final List<ShutdownGroup> groups = new ArrayList<>();
     final Boards boards;
@@ -27,28 +27,29 @@ final class PanelDraft {
     private final int index;
     private final List<String> zone;
     private final PhaseSystem system;
-    private final Draw draw;
+    private final SeededDraws draw;
 
     /** @param wideGroup the group that all its amplifiers belong to, shared with another panel; empty for groups of its own */
-    PanelDraft(int index, int panels, Counts counts, Optional<String> wideGroup, PhaseSystem system, Draw draw) {
+    PanelDraft(
+            int index, int panels, PanelMix counts, Optional<String> wideGroup, PhaseSystem system, SeededDraws draw) {
         this.index = index;
         this.counts = counts;
         this.system = system;
         this.draw = draw;
-        id = Places.id(index);
-        place = Places.name(index);
-        zone = Places.zoneOf(index, panels);
+        id = VenueZones.id(index);
+        place = VenueZones.name(index);
+        zone = VenueZones.zoneOf(index, panels);
         boards = new Boards(index, id, draw.chance(0.35) ? reaching() : List.of(id), counts);
         processing();
         auxiliaries();
         if (wideGroup.isPresent()) {
-            amplifiers(Catalogue.MAIN_ARRAY, wideGroup, counts.amplifiers(), Boards.FIRST_AMPLIFIER);
+            amplifiers(EquipmentKinds.MAIN_ARRAY, wideGroup, counts.amplifiers(), Boards.FIRST_AMPLIFIER);
         } else {
             groupedAmplifiers();
         }
         calls();
         for (int n = 0; n < counts.alwaysOn(); n++) {
-            add(draw.of(Catalogue.ALWAYS_ON_KITS), false);
+            add(draw.of(EquipmentKinds.ALWAYS_ON_KITS), false);
         }
     }
 
@@ -68,14 +69,14 @@ final class PanelDraft {
         List<Kit> kits = new ArrayList<>();
         List<Integer> outputs = new ArrayList<>(List.of(3, 4, 1, 5, 2));
         if (hasCore()) {
-            kits.add(Catalogue.CORE_SWITCH);
+            kits.add(EquipmentKinds.CORE_SWITCH);
             Collections.swap(outputs, 0, 2);
             Collections.swap(outputs, 1, 2);
         }
-        kits.add(Catalogue.SWITCH);
+        kits.add(EquipmentKinds.SWITCH);
         while (kits.size() < counts.processing()) {
             boolean comesAfterCore = outputs.get(kits.size()) > 3;
-            kits.add(comesAfterCore ? Catalogue.PROCESSOR : draw.of(Catalogue.PROCESSING_KITS));
+            kits.add(comesAfterCore ? EquipmentKinds.PROCESSOR : draw.of(EquipmentKinds.PROCESSING_KITS));
         }
         for (int n = 0; n < kits.size(); n++) {
             LoadDraft load = add(kits.get(n), true);
@@ -85,9 +86,9 @@ final class PanelDraft {
     }
 
     private void auxiliaries() {
-        String network = first(Catalogue.SWITCH).id;
+        String network = first(EquipmentKinds.SWITCH).id;
         for (int n = 0; n < counts.auxiliary(); n++) {
-            LoadDraft load = add(draw.of(Catalogue.AUXILIARY_KITS), true);
+            LoadDraft load = add(draw.of(EquipmentKinds.AUXILIARY_KITS), true);
             load.on(Boards.hold(id), Boards.FIRST_AUXILIARY + n);
             if (draw.chance(0.3)) {
                 load.comesAfter.add(network);
@@ -95,7 +96,7 @@ final class PanelDraft {
         }
         if (counts.displays() > 0) {
             String displays = group("displays", OnEmergency.DROP, false);
-            Kit kit = draw.of(Catalogue.DISPLAY_KITS);
+            Kit kit = draw.of(EquipmentKinds.DISPLAY_KITS);
             for (int n = 0; n < counts.displays(); n++) {
                 LoadDraft load = add(kit, true);
                 load.on(Boards.drop(id), 1 + n);
@@ -110,15 +111,17 @@ final class PanelDraft {
         for (int number = 1; placed < counts.amplifiers(); number++) {
             int size = Math.min(counts.amplifiers() - placed, draw.whole(2, 7));
             String group = group("sound-" + number, OnEmergency.DROP, draw.chance(0.15));
-            amplifiers(draw.of(Catalogue.AMPLIFIER_KITS), Optional.of(group), size, Boards.FIRST_AMPLIFIER + placed);
+            amplifiers(
+                    draw.of(EquipmentKinds.AMPLIFIER_KITS), Optional.of(group), size, Boards.FIRST_AMPLIFIER + placed);
             placed += size;
         }
     }
 
     private void amplifiers(Kit kit, Optional<String> group, int size, int firstOutput) {
         List<String> panels = draw.chance(0.6) ? zone : List.of();
-        Optional<LoadDraft> processor =
-                loads.stream().filter(load -> load.kit == Catalogue.PROCESSOR).findFirst();
+        Optional<LoadDraft> processor = loads.stream()
+                .filter(load -> load.kit == EquipmentKinds.PROCESSOR)
+                .findFirst();
         for (int n = 0; n < size; n++) {
             LoadDraft load = add(kit, true);
             load.on(Boards.drop(id), firstOutput + n);
@@ -130,7 +133,7 @@ final class PanelDraft {
 
     private void calls() {
         for (int n = 0; n < counts.calls(); n++) {
-            LoadDraft load = add(Catalogue.CALL_AMPLIFIER, true);
+            LoadDraft load = add(EquipmentKinds.CALL_AMPLIFIER, true);
             load.on(Boards.call(id), 1 + n);
             load.panels = zone;
         }

@@ -18,6 +18,6 @@ public final class Sample {
 
     /** A venue of {@code size}, with a layout that keeps its rules. Time: linear in the loads, but for the peaks. */
     public static Venue venue(long seed, VenueSize size, String name) {
-        return new VenueDraft(new Draw(seed), size).venue(name);
+        return new VenueDraft(new SeededDraws(seed), size).venue(name);
     }
 }

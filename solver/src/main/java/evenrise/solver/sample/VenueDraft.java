@@ -20,21 +20,21 @@ import java.util.OptionalInt;
 final class VenueDraft {
     private static final double MAX_DURATION_SECONDS = 70;
 
-    private final Draw draw;
+    private final SeededDraws draw;
     private final VenueSize size;
     private final List<PanelDraft> drafts = new ArrayList<>();
     private final List<ShutdownGroup> wideGroups = new ArrayList<>();
 
-    VenueDraft(Draw draw, VenueSize size) {
+    VenueDraft(SeededDraws draw, VenueSize size) {
         this.draw = draw;
         this.size = size;
-        List<Counts> counts = counts();
+        List<PanelMix> counts = counts();
         Optional<String> open = Optional.empty();
         for (int n = 0; n < size.panels(); n++) {
             Optional<String> wide = open;
             open = Optional.empty();
             if (wide.isEmpty() && canShare(counts, n) && draw.chance(0.5)) {
-                wide = Optional.of(Places.id(n) + "-main-array");
+                wide = Optional.of(VenueZones.id(n) + "-main-array");
                 wideGroups.add(ShutdownGroup.builder()
                         .id(wide.get())
                         .onEmergency(OnEmergency.DROP)
@@ -47,46 +47,46 @@ final class VenueDraft {
         tieTogether();
     }
 
-    private List<Counts> counts() {
-        List<Counts> counts = new ArrayList<>();
+    private List<PanelMix> counts() {
+        List<PanelMix> counts = new ArrayList<>();
         int left = size.loads();
         for (int panels = size.panels(); panels > 0; panels--) {
             int even = left / panels;
             int fewest = Math.max(VenueSize.FEWEST_LOADS, left - VenueSize.MOST_LOADS * (panels - 1));
             int most = Math.min(VenueSize.MOST_LOADS, left - VenueSize.FEWEST_LOADS * (panels - 1));
             int loads = Math.max(fewest, Math.min(most, panels == 1 ? left : even + draw.whole(-3, 3)));
-            counts.add(Counts.of(loads, draw));
+            counts.add(PanelMix.of(loads, draw));
             left -= loads;
         }
         return counts;
     }
 
     /** Whether the amplifiers of this panel and the next, with nothing else on their boards, outnumber any board. */
-    private boolean canShare(List<Counts> counts, int panel) {
-        if (panel + 1 >= counts.size() || panel % Places.PANELS_IN_ZONE == Places.PANELS_IN_ZONE - 1) {
+    private boolean canShare(List<PanelMix> counts, int panel) {
+        if (panel + 1 >= counts.size() || panel % VenueZones.PANELS_IN_ZONE == VenueZones.PANELS_IN_ZONE - 1) {
             return false;
         }
-        Counts here = counts.get(panel);
-        Counts next = counts.get(panel + 1);
+        PanelMix here = counts.get(panel);
+        PanelMix next = counts.get(panel + 1);
         int largest = Boards.TYPES.get(Boards.TYPES.size() - 1).outputs();
         return here.displays() == 0 && next.displays() == 0 && here.amplifiers() + next.amplifiers() > largest;
     }
 
     private void tieTogether() {
-        LoadDraft core = drafts.get(0).first(Catalogue.CORE_SWITCH);
+        LoadDraft core = drafts.get(0).first(EquipmentKinds.CORE_SWITCH);
         core.fixed = FixedPlace.builder()
                 .panel(core.panel)
                 .board(core.board)
                 .output(core.output)
                 .build();
         if (drafts.size() > 1) {
-            drafts.get(1).first(Catalogue.CORE_SWITCH).apartFrom.add(core.id);
+            drafts.get(1).first(EquipmentKinds.CORE_SWITCH).apartFrom.add(core.id);
         }
         LoadDraft spare = null;
         for (PanelDraft draft : drafts) {
-            draft.first(Catalogue.SWITCH).comesAfter.add(core.id);
+            draft.first(EquipmentKinds.SWITCH).comesAfter.add(core.id);
             List<LoadDraft> processors = draft.loads.stream()
-                    .filter(load -> load.kit == Catalogue.PROCESSOR)
+                    .filter(load -> load.kit == EquipmentKinds.PROCESSOR)
                     .toList();
             processors.forEach(processor -> processor.comesAfter.add(core.id));
             if (processors.size() > 1 && draw.chance(0.5)) {

@@ -64,7 +64,7 @@ class ScenariosTest {
     @Test
     void takeTheCheapestMakeUpThatCountingAllows() {
         List<Scenarios.Cell> cells = new Scenarios(project(5, 5, 5).build())
-                .cells(Optional.of(new Counts(1, 2)), Optional.of(new Counts(2, 2)));
+                .cells(Optional.of(new CountRange(1, 2)), Optional.of(new CountRange(2, 2)));
 
         // 15 poles: one large panel, or two small ones; 15 outputs in groups of five: a six and a twelve
         assertThat(cells).extracting(cell -> cell.scenarios().get(0).price()).containsExactly(900.0 + 800, 800.0 + 800);
@@ -73,7 +73,7 @@ class ScenariosTest {
     @Test
     void sayWhyANumberIsImpossible() {
         List<Scenarios.Cell> cells = new Scenarios(project(5, 5, 5).build())
-                .cells(Optional.of(new Counts(1, 1)), Optional.of(new Counts(1, 1)));
+                .cells(Optional.of(new CountRange(1, 1)), Optional.of(new CountRange(1, 1)));
 
         assertThat(cells).singleElement().satisfies(cell -> {
             assertThat(cell.scenarios()).isEmpty();
@@ -84,7 +84,7 @@ class ScenariosTest {
     @Test
     void beginAtTheLeastNumberOfBoards() {
         List<Scenarios.Cell> cells =
-                new Scenarios(project(7, 7, 7).build()).cells(Optional.of(new Counts(1, 1)), Optional.empty());
+                new Scenarios(project(7, 7, 7).build()).cells(Optional.of(new CountRange(1, 1)), Optional.empty());
 
         // 21 outputs would go on two boards of twelve, but no two groups of seven share one
         assertThat(cells.get(0).boards()).isEqualTo(3);
@@ -93,26 +93,26 @@ class ScenariosTest {
     @Test
     void areAllPlannedAndGoOnFromWhatIsOnDisk() throws Exception {
         List<Scenario> scenarios = new Scenarios(project(5, 5, 5).build())
-                .cells(Optional.of(new Counts(2, 2)), Optional.of(new Counts(2, 3))).stream()
+                .cells(Optional.of(new CountRange(2, 2)), Optional.of(new CountRange(2, 3))).stream()
                         .flatMap(cell -> cell.scenarios().stream())
                         .toList();
 
-        List<Finding> first =
+        List<ScenarioResult> first =
                 new Sweep(folder, SideNotes.NONE, 2_000, 1, StandIns.finisher()).run(scenarios, 2, any -> {});
-        List<Finding> second =
+        List<ScenarioResult> second =
                 new Sweep(folder, SideNotes.NONE, 2_000, 1, StandIns.finisher()).run(scenarios, 1, any -> {});
 
         assertThat(first)
                 .hasSameSizeAs(scenarios)
                 .allSatisfy(each -> assertThat(each.isSound()).isTrue());
         assertThat(plans(second)).isEqualTo(plans(first));
-        assertThat(Front.of(first)).isNotEmpty().hasSizeLessThanOrEqualTo(first.size());
+        assertThat(UnbeatenScenarios.of(first)).isNotEmpty().hasSizeLessThanOrEqualTo(first.size());
     }
 
     @Test
     void leaveNothingBehindOfWhatWasStopped() throws Exception {
         List<Scenario> scenarios = new Scenarios(project(5, 5).build())
-                .cells(Optional.of(new Counts(1, 1)), Optional.of(new Counts(2, 2))).stream()
+                .cells(Optional.of(new CountRange(1, 1)), Optional.of(new CountRange(2, 2))).stream()
                         .flatMap(cell -> cell.scenarios().stream())
                         .toList();
         Sweep sweep = new Sweep(folder, SideNotes.NONE, 2_000, 1, StandIns.finisher());
@@ -122,7 +122,7 @@ class ScenariosTest {
         assertThat(folder).isEmptyDirectory();
     }
 
-    private static List<Plan> plans(List<Finding> findings) {
+    private static List<Plan> plans(List<ScenarioResult> findings) {
         return findings.stream().map(each -> each.plan()).toList();
     }
 }

@@ -54,7 +54,7 @@ class EquipmentListTest {
     }
 
     @Nested
-    class Figures {
+    class CellReader {
         @Test
         void comeFromAmpere() throws IOException {
             assertThat(only(read("Name,Amps,Role\nMixer,2.5,processing\n")).runningAmps())

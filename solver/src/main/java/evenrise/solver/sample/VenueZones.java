@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** Names of a venue's zones; some panels stand in each. */
-final class Places {
+final class VenueZones {
     static final int PANELS_IN_ZONE = 4;
 
     private static final List<String> ZONES = List.of(
@@ -21,7 +21,7 @@ final class Places {
             "Harbour plaza",
             "Loading dock");
 
-    private Places() {}
+    private VenueZones() {}
 
     /** The place of a panel, counted from 0, for people. */
     static String name(int panel) {
@@ -40,7 +40,7 @@ final class Places {
     static List<String> zoneOf(int panel, int panels) {
         int first = panel / PANELS_IN_ZONE * PANELS_IN_ZONE;
         return java.util.stream.IntStream.range(first, Math.min(panels, first + PANELS_IN_ZONE))
-                .mapToObj(Places::id)
+                .mapToObj(VenueZones::id)
                 .toList();
     }
 }

@@ -10,10 +10,10 @@ import java.util.Optional;
  * @param plan finished
  * @param why the search found no plan that keeps every rule; empty where it did
  */
-public record Finding(Scenario scenario, Plan plan, Optional<String> why) {
-    static Finding of(Scenario scenario, Plan plan) {
+public record ScenarioResult(Scenario scenario, Plan plan, Optional<String> why) {
+    static ScenarioResult of(Scenario scenario, Plan plan) {
         int broken = plan.violations().size();
-        return new Finding(
+        return new ScenarioResult(
                 scenario,
                 plan,
                 broken == 0 ? Optional.empty() : Optional.of("not found: " + broken + " places still broken"));

@@ -5,22 +5,22 @@ import java.util.List;
 import java.util.Optional;
 
 /** The sound findings that no other beats at once in price, peak and time. */
-public final class Front {
+public final class UnbeatenScenarios {
     private static final double SAME = 1e-9;
 
-    private Front() {}
+    private UnbeatenScenarios() {}
 
     /** By price, then by peak; of equal ones the first. */
-    public static List<Finding> of(List<Finding> findings) {
-        List<Finding> sound = findings.stream()
-                .filter(Finding::isSound)
+    public static List<ScenarioResult> of(List<ScenarioResult> findings) {
+        List<ScenarioResult> sound = findings.stream()
+                .filter(ScenarioResult::isSound)
                 .sorted(Comparator.comparingDouble(
-                                (Finding each) -> each.scenario().price())
+                                (ScenarioResult each) -> each.scenario().price())
                         .thenComparingDouble(each -> each.metrics().peakInrushAmps())
                         .thenComparingDouble(each -> each.metrics().durationSeconds()))
                 .toList();
-        List<Finding> front = new java.util.ArrayList<>();
-        for (Finding each : sound) {
+        List<ScenarioResult> front = new java.util.ArrayList<>();
+        for (ScenarioResult each : sound) {
             boolean isBeaten = sound.stream().anyMatch(other -> other != each && beats(other, each))
                     || front.stream().anyMatch(other -> equal(other, each));
             if (!isBeaten) {
@@ -31,11 +31,11 @@ public final class Front {
     }
 
     /** The cheapest sound finding; of several the one with the lowest peak. */
-    public static Optional<Finding> cheapest(List<Finding> findings) {
+    public static Optional<ScenarioResult> cheapest(List<ScenarioResult> findings) {
         return of(findings).stream().findFirst();
     }
 
-    private static boolean beats(Finding a, Finding b) {
+    private static boolean beats(ScenarioResult a, ScenarioResult b) {
         boolean isNoWorse = a.scenario().price() <= b.scenario().price() + SAME
                 && a.metrics().peakInrushAmps() <= b.metrics().peakInrushAmps() + SAME
                 && a.metrics().durationSeconds() <= b.metrics().durationSeconds() + SAME;
@@ -45,7 +45,7 @@ public final class Front {
         return isNoWorse && isBetter;
     }
 
-    private static boolean equal(Finding a, Finding b) {
+    private static boolean equal(ScenarioResult a, ScenarioResult b) {
         return Math.abs(a.scenario().price() - b.scenario().price()) <= SAME
                 && Math.abs(a.metrics().peakInrushAmps() - b.metrics().peakInrushAmps()) <= SAME
                 && Math.abs(a.metrics().durationSeconds() - b.metrics().durationSeconds()) <= SAME;

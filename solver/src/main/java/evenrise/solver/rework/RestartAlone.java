@@ -8,8 +8,8 @@ import evenrise.model.rules.Tolerances;
 import java.util.List;
 
 /** One load that comes on by itself while all others are on. */
-final class Restart {
-    private Restart() {}
+final class RestartAlone {
+    private RestartAlone() {}
 
     /** Whether the load's peak, on top of the idle peaks of the others, keeps every inrush limit. */
     static boolean holds(Placement one, List<Placement> all, List<NodeLimits> limits) {

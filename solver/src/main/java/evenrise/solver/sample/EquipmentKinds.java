@@ -11,7 +11,7 @@ import java.util.List;
  * magnetise within 20 to 60 ms, soft starts and drives take 300 to 900 ms. Figures: invented, in the range of common
  * practice, no source.
  */
-final class Catalogue {
+final class EquipmentKinds {
     private static final Range NONE = new Range(0, 0);
     private static final Range RECTIFIER = new Range(1, 5);
     private static final Range TRANSFORMER = new Range(20, 60);
@@ -60,7 +60,7 @@ final class Catalogue {
             steady("battery chargers", 1, 1.5, 4, 0.92, 0.5),
             steady("cooling unit", 3, 4, 9, 0.85, 0));
 
-    private Catalogue() {}
+    private EquipmentKinds() {}
 
     private static Kit processing(String name, double from, double to, double settleFrom, double settleTo) {
         return new Kit(

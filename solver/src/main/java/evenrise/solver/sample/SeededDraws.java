@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Random;
 
 /** Seeded draws. {@link Random} states its algorithm, so a seed gives the same draws everywhere. */
-final class Draw {
+final class SeededDraws {
     private final Random random;
 
-    Draw(long seed) {
+    SeededDraws(long seed) {
         random = new Random(seed);
     }
 

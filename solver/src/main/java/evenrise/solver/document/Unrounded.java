@@ -4,8 +4,8 @@ import evenrise.model.contract.Decimals;
 import java.util.Locale;
 
 /** Figures that somebody buys, sets or checks by: never rounded away from what the project states. */
-public final class Figures {
-    private Figures() {}
+public final class Unrounded {
+    private Unrounded() {}
 
     /** {@code 2 × 6.3 A}. */
     static String breaker(int poles, double ratedAmps) {

@@ -26,7 +26,7 @@ import java.util.stream.Collectors;
  * @param offSeconds from the command to switch off
  * @param turns whether it turns the wrong way where phases are swapped
  */
-public record Circuit(
+public record PlannedCircuit(
         String load,
         String name,
         Role role,
@@ -49,7 +49,7 @@ public record Circuit(
     static final String ALWAYS_ON = "always on";
 
     /** All that a plan places, as somebody walks along the panels: in the project's order, then by slot. */
-    static List<Circuit> along(Layout layout) {
+    static List<PlannedCircuit> along(Layout layout) {
         Map<String, Integer> panels = new LinkedHashMap<>();
         layout.project().panels().forEach(panel -> panels.put(panel.id(), panels.size()));
         return layout.placements().stream()
@@ -60,9 +60,9 @@ public record Circuit(
                 .toList();
     }
 
-    static Circuit of(Layout layout, Placement it) {
+    static PlannedCircuit of(Layout layout, Placement it) {
         Load load = it.load();
-        return new Circuit(
+        return new PlannedCircuit(
                 it.id(),
                 load.name(),
                 load.role(),
@@ -99,7 +99,7 @@ public record Circuit(
 
     /** {@code 2 × 6.3 A}. */
     public String breaker() {
-        return Figures.breaker(poles, breakerAmps);
+        return Unrounded.breaker(poles, breakerAmps);
     }
 
     /** Which lead switches it. */

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The breaker of a piece, by what it draws and by its outlet; of motors and transformers by the tables for them. */
-final class Sizing {
+final class BreakerSizing {
     private static final double LARGEST_BREAKER_AMPS = 63;
 
     /** What carries a motor or a transformer may be larger than what carries as much of anything else. */
@@ -20,7 +20,7 @@ final class Sizing {
     private final Practice practice;
     private final Notices notices;
 
-    Sizing(Mapping mapping, Notices notices) {
+    BreakerSizing(Mapping mapping, Notices notices) {
         this.mapping = mapping;
         this.practice = mapping.practiceOfRatings();
         this.notices = notices;

@@ -9,14 +9,14 @@ package evenrise.solver.sample;
  * @param amplifiers that drop, 1 to {@value #MOST_AMPLIFIERS}
  * @param calls amplifiers that hold
  */
-record Counts(int alwaysOn, int processing, int auxiliary, int displays, int amplifiers, int calls) {
+record PanelMix(int alwaysOn, int processing, int auxiliary, int displays, int amplifiers, int calls) {
     static final int MOST_PROCESSING = 5;
     static final int MOST_AUXILIARY = 5;
     static final int MOST_DISPLAYS = 4;
     static final int MOST_AMPLIFIERS = 14;
 
     /** Splits {@code loads}, 6 to 30, by a draw. */
-    static Counts of(int loads, Draw draw) {
+    static PanelMix of(int loads, SeededDraws draw) {
         int alwaysOn = loads >= 20 ? 2 : loads >= 8 ? 1 : 0;
         int processing = bounded(loads / 6 + draw.whole(-1, 1), 2, MOST_PROCESSING);
         int auxiliary = bounded(loads / 7 + draw.whole(-1, 1), 1, MOST_AUXILIARY);
@@ -24,7 +24,7 @@ record Counts(int alwaysOn, int processing, int auxiliary, int displays, int amp
         int calls = loads >= 16 && draw.chance(0.3) ? draw.whole(2, 4) : 0;
         int rest = loads - alwaysOn - processing - auxiliary - displays - calls;
         int amplifiers = Math.min(rest, MOST_AMPLIFIERS);
-        return new Counts(alwaysOn, processing, auxiliary, displays, amplifiers, calls + rest - amplifiers);
+        return new PanelMix(alwaysOn, processing, auxiliary, displays, amplifiers, calls + rest - amplifiers);
     }
 
     private static int bounded(int value, int from, int to) {

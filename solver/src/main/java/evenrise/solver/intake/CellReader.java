@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Reads the cells of one sheet as numbers with a unit; what cannot be read is a problem with its place. */
-final class Figures {
+final class CellReader {
     private static final int LONGEST_NAME = 120;
 
     private final Sheet sheet;
@@ -13,7 +13,7 @@ final class Figures {
     private final Notices notices;
     private final boolean isCommaDecimal;
 
-    Figures(Sheet sheet, Header header, Notices notices) {
+    CellReader(Sheet sheet, Header header, Notices notices) {
         this.sheet = sheet;
         this.header = header;
         this.notices = notices;
