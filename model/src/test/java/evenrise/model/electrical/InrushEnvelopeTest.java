@@ -140,4 +140,29 @@ class InrushEnvelopeTest {
                             aLoad().idleAmps(2).inrushPeakAmps(30).build(), 0.05));
         }
     }
+
+    /** 10 A that stay and 80 A on top that halve every 0.5 s. */
+    @Nested
+    class InPart {
+        @Test
+        void isInProportion() {
+            InrushEnvelope fourfold = envelope.times(4);
+
+            assertThat(fourfold.baseAmps()).isEqualTo(40);
+            assertThat(fourfold.excessAmps()).isEqualTo(320);
+            assertThat(fourfold.halfLifeSeconds()).isEqualTo(0.5);
+        }
+
+        @Test
+        void isTheExcessWithoutWhatStays() {
+            assertThat(envelope.excessAlone().amps(3, 3)).isEqualTo(80);
+            assertThat(envelope.excessAlone().amps(3, 100)).isCloseTo(0, EXACTLY);
+        }
+
+        @Test
+        void isLeftOfTheExcessAfterAKnownClosing() {
+            assertThat(envelope.excessLeftAmps(0)).isEqualTo(80);
+            assertThat(envelope.excessLeftAmps(1)).isCloseTo(20, EXACTLY);
+        }
+    }
 }

@@ -95,4 +95,32 @@ class NeutralCurrentTest {
         // 8 + 4 A and 6 + 3 A in quadrature
         assertThat(neutral.amps()).isCloseTo(15, within(1e-9));
     }
+
+    /** 10 A on A and a bare 10 A on B: the two at 120° add to 10 A, as at any equal lag; with 60° between them to √3·10 A. */
+    @Test
+    void addsBareFundamentalsToLoads() {
+        NeutralCurrent neutral = on(PhaseSystem.THREE_PHASE);
+        neutral.add(Phase.A, 10, Lag.behind(0.5), 0);
+        neutral.addFundamental(Phase.B, 10, Lag.behind(0.5));
+        NeutralCurrent apart = on(PhaseSystem.THREE_PHASE);
+        apart.add(Phase.A, 10, Lag.behind(0.5), 0); // at −60°
+        apart.addFundamental(Phase.B, 10, Lag.NONE); // at −120°
+
+        assertThat(neutral.amps()).isCloseTo(10, within(1e-9));
+        assertThat(apart.amps()).isCloseTo(10 * Math.sqrt(3), within(1e-9));
+    }
+
+    /** Third harmonics of split-phase legs oppose each other, those of three phases coincide: 10 A with r = 0.75 have 6 A. */
+    @Test
+    void signsTheThirdHarmonicOfASecondLegAlone() {
+        assertThat(NeutralCurrent.share(PhaseSystem.SPLIT_PHASE, Phase.A, 10, Lag.NONE, 0.75)
+                        .thirdAmps())
+                .isCloseTo(6, within(1e-9));
+        assertThat(NeutralCurrent.share(PhaseSystem.SPLIT_PHASE, Phase.B, 10, Lag.NONE, 0.75)
+                        .thirdAmps())
+                .isCloseTo(-6, within(1e-9));
+        assertThat(NeutralCurrent.share(PhaseSystem.THREE_PHASE, Phase.B, 10, Lag.NONE, 0.75)
+                        .thirdAmps())
+                .isCloseTo(6, within(1e-9));
+    }
 }

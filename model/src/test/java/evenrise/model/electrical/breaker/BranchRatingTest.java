@@ -1,8 +1,10 @@
 package evenrise.model.electrical.breaker;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import evenrise.model.project.Practice;
+import evenrise.model.project.TripCurve;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -86,5 +88,46 @@ class BranchRatingTest {
         assertThat(Practice.usualAt(230, 50)).isEqualTo(Practice.IEC);
         assertThat(Practice.usualAt(220, 60)).isEqualTo(Practice.IEC);
         assertThat(Practice.usualAt(120, 50)).isEqualTo(Practice.IEC);
+    }
+
+    /** NEC 240.6(A), IEC 60898-1: a rating is at most itself, and above the last there is none. */
+    @Test
+    void standardRatingsIncludeThemselves() {
+        assertThat(StandardRatings.atMost(Practice.NEC, 175)).hasValue(175);
+        assertThat(StandardRatings.atMost(Practice.NEC, 174.9)).hasValue(150);
+        assertThat(StandardRatings.atMost(Practice.NEC, 14.9)).isEmpty();
+        assertThat(StandardRatings.atLeast(Practice.NEC, 6000)).hasValue(6000);
+        assertThat(StandardRatings.atLeast(Practice.NEC, 6000.1)).isEmpty();
+        assertThat(StandardRatings.atLeast(Practice.IEC, 125)).hasValue(125);
+        assertThat(StandardRatings.atMost(Practice.IEC, 9.9)).hasValue(6);
+    }
+
+    /** 125 % of 12 A is 15 A, of 16 A 20 A: standard ratings, which need not be exceeded (NEC 450.3(B)). */
+    @Test
+    void ofATransformerIsNoMoreWhereFiveFourthsAreStandard() {
+        assertThat(BranchRating.ofTransformer(12)).hasValue(15);
+        assertThat(BranchRating.ofTransformer(16)).hasValue(20);
+    }
+
+    /** IEC 60898-1: B 3–5, C 5–10, D 10–20; an adjustable trip 30 % below to 40 % above its setting (from memory). */
+    @Test
+    void tripsWithinItsBand() {
+        assertThat(InstantaneousBand.of(TripCurve.B)).isEqualTo(new InstantaneousBand(3, 5));
+        assertThat(InstantaneousBand.of(TripCurve.C)).isEqualTo(new InstantaneousBand(5, 10));
+        assertThat(InstantaneousBand.of(TripCurve.D)).isEqualTo(new InstantaneousBand(10, 20));
+        assertThat(InstantaneousBand.adjustable(10)).isEqualTo(new InstantaneousBand(7, 14));
+    }
+
+    /**
+     * A crest of 141.42 A is 100 A of a sine, and no pulse counts for more. A pulse of 1000 A that halves every 0.5 ms, at 50
+     * Hz: τ = 0.72135 ms, ∫i²dt = 10⁶·τ/2·(1 − 9.1·10⁻¹³) = 360.67 A²s over 10 ms: √36,067 = 189.9 A.
+     */
+    @Test
+    void countsAShortPulseForLess() {
+        assertThat(TripEquivalent.sineAmps(141.421356)).isCloseTo(100, within(1e-6));
+        assertThat(TripEquivalent.pulseAmps(141.421356, 10, 50)).isCloseTo(100, within(1e-6));
+        assertThat(TripEquivalent.pulseAmps(1000, 0.0005, 50)).isCloseTo(189.9, within(0.05));
+        // 10 A rms stay, 1000 A above their crest of 14.142 A
+        assertThat(TripEquivalent.inrushAmps(10, 1014.142, 0.0005, 50)).isCloseTo(199.9, within(0.05));
     }
 }

@@ -1,6 +1,7 @@
 package evenrise.model.electrical.conductor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -58,5 +59,50 @@ class ConductorSizeTest {
     void laysNothingSmallerThanOneNoughtInParallel() {
         assertThat(ConductorSize.of("1 AWG").orElseThrow().mayBeParallel()).isFalse();
         assertThat(ConductorSize.of("1/0 AWG").orElseThrow().mayBeParallel()).isTrue();
+    }
+
+    /** Practice, no source. */
+    @Test
+    void laysNoMetricConductorBelowFiftySquareMillimetresInParallel() {
+        assertThat(ConductorSize.of("35 mm2").orElseThrow().mayBeParallel()).isFalse();
+        assertThat(ConductorSize.of("50 mm2").orElseThrow().mayBeParallel()).isTrue();
+    }
+
+    /** ASTM B258: 12 AWG is 2.053 mm across, 3.309 mm²; 4/0 11.684 mm, 107.2 mm²; 250 kcmil are 126.7 mm². */
+    @Test
+    void hasItsCrossSection() {
+        assertThat(ConductorSize.of("12 AWG").orElseThrow().squareMillimetres()).isCloseTo(3.309, within(0.001));
+        assertThat(ConductorSize.of("4/0 AWG").orElseThrow().squareMillimetres())
+                .isCloseTo(107.2, within(0.05));
+        assertThat(ConductorSize.of("250 kcmil").orElseThrow().squareMillimetres())
+                .isCloseTo(126.7, within(0.05));
+        assertThat(ConductorSize.meant("650 kcmil").orElseThrow().squareMillimetres())
+                .isCloseTo(329.4, within(0.05));
+        assertThat(ConductorSize.meant("13 AWG").orElseThrow().squareMillimetres())
+                .isCloseTo(2.624, within(0.001));
+    }
+
+    @Test
+    void knowsTheNextSizeThatHasATable() {
+        assertThat(ConductorSize.meant("650 kcmil")
+                        .orElseThrow()
+                        .orLarger()
+                        .orElseThrow()
+                        .name())
+                .isEqualTo("700 kcmil");
+        assertThat(ConductorSize.meant("13 AWG")
+                        .orElseThrow()
+                        .orLarger()
+                        .orElseThrow()
+                        .name())
+                .isEqualTo("12 AWG");
+        assertThat(ConductorSize.meant("16 mm2")
+                        .orElseThrow()
+                        .orLarger()
+                        .orElseThrow()
+                        .name())
+                .isEqualTo("16 mm2");
+        assertThat(ConductorSize.meant("400 mm2").orElseThrow().orLarger()).isEmpty();
+        assertThat(ConductorSize.meant("thick")).isEmpty();
     }
 }

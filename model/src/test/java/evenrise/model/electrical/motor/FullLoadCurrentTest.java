@@ -49,4 +49,17 @@ class FullLoadCurrentTest {
         assertThat(FullLoadCurrent.singlePhaseAmps(1, 277)).isEmpty();
         assertThat(FullLoadCurrent.singlePhaseAmps(1, 480)).isEmpty();
     }
+
+    /** The tables' own ranges of system voltage and half a volt either side; 200 and 208 V part half-way. */
+    @ParameterizedTest
+    @CsvSource({
+        "1, 109.4, 0", "1, 109.5, 8.4", "1, 120.5, 8.4", "1, 120.6, 0", "1, 194.9, 0", "1, 195, 4.8", "1, 203.9, 4.8",
+        "1, 204, 4.6", "1, 215.9, 4.6", "1, 216, 0", "1, 219.4, 0", "1, 219.5, 4.2", "1, 240.5, 4.2", "1, 240.6, 0",
+        "1, 439.4, 0", "1, 439.5, 2.1", "1, 480.5, 2.1", "1, 480.6, 0", "1, 549.4, 0", "1, 549.5, 1.7", "1, 600.5, 1.7",
+        "1, 600.6, 0"
+    })
+    void goesByTheColumnOfTheSystemsVoltage(double horsepower, double volts, double amps) {
+        assertThat(FullLoadCurrent.threePhaseAmps(horsepower, volts))
+                .isEqualTo(amps == 0 ? OptionalDouble.empty() : OptionalDouble.of(amps));
+    }
 }

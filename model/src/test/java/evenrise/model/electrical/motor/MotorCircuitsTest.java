@@ -87,6 +87,35 @@ class MotorCircuitsTest {
             assertThat(feeder.standardDeviceAmps()).isEqualTo(500);
         }
 
+        /** NEC 430.62(A): of two with a largest device of 90 A, 34 A and 30 A, either may be it: 90 + 34 A, in any order. */
+        @Test
+        void takesTheOtherMotorAsItAllowsMore() {
+            for (double[] motors : new double[][] {{34, 30}, {30, 34}}) {
+                MotorFeeder feeder = new MotorFeeder();
+                feeder.addMotor(motors[0], 90);
+                feeder.addMotor(motors[1], 90);
+
+                assertThat(feeder.deviceAmps()).isCloseTo(124, within(1e-9));
+            }
+        }
+
+        /** NEC 430.24, 215.3, 430.63: 10 A and, running on, 125 % of 40 A beside a motor of 20 A with a device of 50 A. */
+        @Test
+        void countsOtherLoadsWithTheirAllowance() {
+            MotorFeeder feeder = new MotorFeeder();
+            feeder.addMotor(20, 50);
+            feeder.addOther(10, 10);
+            feeder.addOther(40, 50);
+
+            assertThat(feeder.conductorAmps()).isCloseTo(25 + 10 + 50, within(1e-9));
+            assertThat(feeder.correctedConductorAmps()).isCloseTo(25 + 10 + 40, within(1e-9));
+            assertThat(feeder.ratingAmps()).isCloseTo(20 + 10 + 50, within(1e-9));
+            assertThat(feeder.deviceAmps()).isCloseTo(50 + 10 + 50, within(1e-9));
+            assertThat(feeder.hasUnknown()).isFalse();
+            feeder.addUnknown();
+            assertThat(feeder.hasUnknown()).isTrue();
+        }
+
         /** Four motors of 28 A, an examination page: 35 + 84 = 119 A. */
         @Test
         void addsEqualMotorsOnceAtTheirAllowance() {

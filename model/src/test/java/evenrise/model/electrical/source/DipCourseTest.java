@@ -34,4 +34,18 @@ class DipCourseTest {
     void lastsNoTimeWhereItNeverLeaves() {
         assertThat(of(9, 0.1, 0.01, 0).secondsAbove(10)).isZero();
     }
+
+    /** What it departs by at most is not above. */
+    @Test
+    void isNotAboveWhatItJustReaches() {
+        assertThat(of(10, 0.1, 0.01, 0).secondsAbove(10)).isZero();
+    }
+
+    /** It leaves twice, for the last time from 0.2 s to 0.4 s; back for good at 0.4 s. */
+    @Test
+    void endsWithTheLastTimeThatItLeaves() {
+        DipCourse twice = new DipCourse(seconds -> seconds < 0.05 || seconds > 0.2 && seconds < 0.4 ? 20 : 0, 0, 0.1);
+
+        assertThat(twice.secondsAbove(10)).isCloseTo(0.4, within(1e-5));
+    }
 }
