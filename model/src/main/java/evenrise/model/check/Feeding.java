@@ -114,7 +114,8 @@ final class Feeding {
             error(
                     at + "/fed_from",
                     Shown.quoted(node.fedFrom().get()) + " though the node is a source",
-                    "nothing: a source is fed by nothing",
+                    "nothing: a source is fed by nothing, and sources in parallel are not modelled, for how they share"
+                            + " a current depends on their impedances and controls",
                     "Maybe leave out source, or fed_from.");
         }
         if (node.source().isPresent() && node.transformer().isPresent()) {

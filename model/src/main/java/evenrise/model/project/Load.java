@@ -158,7 +158,13 @@ public record Load(
                 min = 0,
                 max = 86_400,
                 byDefault = "0")
-        double offAfterSeconds)
+        double offAfterSeconds,
+
+        @Field(
+                meaning = "The contactor that it is switched by, for the electrical review; of loads that come with it,"
+                        + " too",
+                optional = true)
+        Optional<Contactor> contactor)
         implements LoadBuilder.With {
     public Load {
         name = name == null || name.isBlank() ? id : name;
@@ -198,7 +204,8 @@ public record Load(
                 comesWith,
                 rack,
                 lineToNeutralVolts,
-                offAfterSeconds);
+                offAfterSeconds,
+                contactor);
         comesAfter = List.copyOf(comesAfter);
         panels = List.copyOf(panels);
         apartFrom = List.copyOf(apartFrom);

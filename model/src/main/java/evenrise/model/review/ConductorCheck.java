@@ -97,7 +97,7 @@ final class ConductorCheck implements ElectricalCheck {
                 point.id(),
                 "the feeder of " + point.label(),
                 lines.isEmpty() ? 0 : Collections.max(lines.values()),
-                feeder.breakerAmps().orElse(point.ratedAmps()),
+                feeder.breakerAmps().orElse(Feeders.ratedAmps(point)),
                 true,
                 feeder.fullyRated(),
                 thirdPercent > LOADED_NEUTRAL_PERCENT ? phases + 1 : Math.max(2, phases),

@@ -72,7 +72,7 @@ final class Devices {
         return new Rated(
                 point.id(),
                 "the feeder device of " + point.label(),
-                stated.orElse(breaker.orElse(point.ratedAmps())),
+                stated.orElse(breaker.orElse(Feeders.ratedAmps(point))),
                 device.flatMap(Devices::band));
     }
 

@@ -50,6 +50,13 @@ final class Feeders {
                 .flatMap(cable -> Run.of(
                         project,
                         cable,
-                        point.feeder().orElseThrow().breakerAmps().orElse(point.ratedAmps())));
+                        point.feeder().orElseThrow().breakerAmps().orElse(ratedAmps(point))));
+    }
+
+    /** What the feeder of a panel or node is rated for where it says nothing: of a transformer as its primary sees it. */
+    static double ratedAmps(Point point) {
+        return point.transformer()
+                .map(any -> point.ratedAmps() * RatedTransformer.primaryOverSecondary(point))
+                .orElse(point.ratedAmps());
     }
 }

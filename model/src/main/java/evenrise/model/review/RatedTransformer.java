@@ -26,11 +26,11 @@ record RatedTransformer(Point point, Transformer transformer, double kva) {
 
     /** Rated line current of the primary. */
     double primaryAmps() {
-        return secondaryAmps() * primaryOverSecondary();
+        return secondaryAmps() * primaryOverSecondary(point);
     }
 
     /** Of balanced line currents. */
-    double primaryOverSecondary() {
+    static double primaryOverSecondary(Point point) {
         double ratio = point.transformer().orElseThrow().ratio();
         return point.system() == PhaseSystem.SPLIT_PHASE ? 2 * ratio : ratio;
     }

@@ -129,7 +129,7 @@ final class Room {
         String what = point.transformer().isPresent() ? " of its transformer" : "";
         point.feeder()
                 .ifPresent(feeder -> limits.add(
-                        new Limit("the feeder's device" + what, deviceAmps(layout, feeder, point.ratedAmps()))));
+                        new Limit("the feeder's device" + what, deviceAmps(layout, feeder, Feeders.ratedAmps(point)))));
         FeederCable.of(layout, point)
                 .ifPresent(cable -> limits.add(new Limit("the feeder's cable" + what, cable.lineAmps())));
         return limits;

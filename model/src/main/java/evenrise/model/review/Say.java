@@ -30,6 +30,15 @@ final class Say {
         return Decimals.apart(percent, beside, 1) + " %";
     }
 
+    static String kva(double kva) {
+        return Decimals.toThousandths(kva) + " kVA";
+    }
+
+    /** A number without a unit beside the one that it is held against. */
+    static String number(double number, double beside) {
+        return Decimals.apart(number, beside, 2);
+    }
+
     static String watts(double watts) {
         return String.format(Locale.ROOT, "%.0f W", watts);
     }

@@ -44,6 +44,7 @@ public final class Layout {
     private List<NodeFigures> nodes;
     private NodeLoads nodeLoads;
     private UseCurrents fullUse;
+    private List<UseCurrents> sceneUses;
     private List<Double> worstNeutralAmps;
     private List<List<EventPeak>> eventPeaks;
     private PeakBasis peakBasis;
@@ -180,6 +181,17 @@ public final class Layout {
             nodeLoads = new NodeLoads(this);
         }
         return nodeLoads;
+    }
+
+    /** What every point carries in each scene, in the project's order; computed when first asked for. */
+    public synchronized List<UseCurrents> sceneUses() {
+        if (sceneUses == null) {
+            sceneUses = SceneCurrents.of(index).scenes().stream()
+                    .map(scene ->
+                            UseCurrents.of(this, load -> scene.runningAmps().get(load.id())))
+                    .toList();
+        }
+        return sceneUses;
     }
 
     /** What every point carries with each load at its running current, whatever the scenes; computed when first asked for. */

@@ -40,9 +40,7 @@ final class Nodes {
 
     /** The supply first, then panels and nodes in the project's order. A load that fits nowhere draws nowhere. */
     List<NodeFigures> figures() {
-        List<UseCurrents> uses = scenes.scenes().stream()
-                .map(scene -> UseCurrents.of(layout, load -> scene.runningAmps().get(load.id())))
-                .toList();
+        List<UseCurrents> uses = layout.sceneUses();
         return distribution.points().stream().map(point -> figures(point, uses)).toList();
     }
 

@@ -1,0 +1,225 @@
+package evenrise.model.review;
+
+import evenrise.model.electrical.breaker.MakingCapacity;
+import evenrise.model.plan.Grade;
+import evenrise.model.plan.Quantity;
+import evenrise.model.plan.Remark;
+import evenrise.model.project.Contactor;
+import evenrise.model.project.ContactorCategory;
+import evenrise.model.project.Load;
+import evenrise.model.project.Phase;
+import evenrise.model.project.SwitchedBy;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeLoads;
+import evenrise.model.rules.Placement;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * Contactors against all that is behind them, which they close onto at once, phase by phase: running current against the
+ * rating of the category, peaks against what they make; and what a point peaks at if all contactors below it have dropped
+ * out and close again together.
+ */
+final class ContactorCheck implements ElectricalCheck {
+    private static final String ID = "contactor";
+    private static final double LAST_BITS = 1e-9;
+
+    private static final Set<ContactorCategory> FOR_MOTORS =
+            EnumSet.of(ContactorCategory.AC_3, ContactorCategory.AC_4, ContactorCategory.AC_7B);
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public void review(Layout layout, Findings findings) {
+        List<String> bare = new ArrayList<>();
+        List<String> makers = new ArrayList<>();
+        List<String> withoutInrush = new ArrayList<>();
+        for (Load lead : layout.project().loads()) {
+            if (lead.switchedBy() != SwitchedBy.CONTACTOR || lead.comesWith().isPresent()) {
+                continue;
+            }
+            List<Placement> behind = behind(layout, lead);
+            behind.stream()
+                    .filter(each -> each.load().inrushPeakAmps().isEmpty())
+                    .forEach(each -> withoutInrush.add(each.id()));
+            Optional<Contactor> contactor = lead.contactor();
+            if (contactor.isEmpty()) {
+                bare.add(lead.id());
+                continue;
+            }
+            findings.made(ID, lead.id());
+            running(lead, contactor.get(), behind, findings);
+            if (makingPeak(contactor.get()).isEmpty()) {
+                makers.add(lead.id());
+            } else {
+                making(lead, contactor.get(), behind, findings);
+            }
+            motors(lead, contactor.get(), behind, findings);
+        }
+        Fed.all(layout).forEach(fed -> together(layout, fed, findings));
+        findings.notChecked(ID, bare, "contactor.category and rated_a");
+        findings.notChecked(ID, makers, "contactor.making_peak_a, which only makers state for this category");
+        findings.notChecked(ID, withoutInrush, "inrush_peak_a; what contactors close onto leaves these inrushes out");
+    }
+
+    /** The load and those that come with it, that sit somewhere. */
+    private static List<Placement> behind(Layout layout, Load lead) {
+        return layout.placements().stream()
+                .filter(Placement::fits)
+                .filter(each -> each.id().equals(lead.id())
+                        || each.load().comesWith().filter(lead.id()::equals).isPresent())
+                .toList();
+    }
+
+    private static void running(Load lead, Contactor contactor, List<Placement> behind, Findings findings) {
+        double most = most(behind, ContactorCheck::useAmps);
+        findings.add(new Quantity(lead.id(), "running current of its contactor's fullest pole", most, "A"));
+        if (most > contactor.ratedAmps() + LAST_BITS) {
+            findings.add(remark(
+                    Grade.BREAKS,
+                    lead,
+                    most,
+                    contactor.ratedAmps(),
+                    "IEC 60947-4-1, rated operational current",
+                    "the contactor of load " + Say.quoted(lead.id()) + " carries "
+                            + Say.amps(most, contactor.ratedAmps()) + " on its fullest pole, with what comes with it ("
+                            + behind.size() + " circuits), it is rated "
+                            + Say.amps(contactor.ratedAmps(), most) + " in " + name(contactor)
+                            + ". Maybe take a larger one, or put fewer circuits behind it."));
+        }
+    }
+
+    private static void making(Load lead, Contactor contactor, List<Placement> behind, Findings findings) {
+        double peak = most(behind, load -> Math.max(load.inrushAmps(), load.baseAmps()));
+        double allowed = makingPeak(contactor).getAsDouble();
+        findings.add(new Quantity(lead.id(), "peak that its contactor closes onto", peak, "A"));
+        if (peak > allowed + LAST_BITS) {
+            boolean isStated = contactor.makingPeakAmps().isPresent();
+            findings.add(remark(
+                    isStated ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
+                    lead,
+                    peak,
+                    allowed,
+                    isStated ? "" : "IEC 60947-4-1, IEC 61095: making capacity (multiples from memory)",
+                    "the contactor of load " + Say.quoted(lead.id()) + " closes onto " + Say.amps(peak, allowed)
+                            + " on its fullest pole, all circuits behind it at once; "
+                            + (isStated ? "its maker allows " : "a making capacity in " + name(contactor) + " is ")
+                            + Say.amps(allowed, peak)
+                            + ". Maybe put fewer circuits behind it, limit their inrush, or take one whose maker states"
+                            + " a peak."));
+        }
+    }
+
+    private static void motors(Load lead, Contactor contactor, List<Placement> behind, Findings findings) {
+        List<Load> motors =
+                behind.stream().map(Placement::load).filter(Load::isMotor).toList();
+        if (!motors.isEmpty() && !FOR_MOTORS.contains(contactor.category())) {
+            findings.add(Remark.builder()
+                    .check(ID)
+                    .grade(Grade.EXCEEDS_RECOMMENDATION)
+                    .place(lead.id())
+                    .clause("IEC 60947-4-1, utilisation categories")
+                    .message("the contactor of load " + Say.quoted(lead.id()) + " is rated in " + name(contactor)
+                            + ", and behind it are motors: " + Say.named(motors)
+                            + ". Maybe take one with a rating in AC-3.")
+                    .build());
+        }
+    }
+
+    /** All contactors below a point close at once on what is in full use beside them. */
+    private static void together(Layout layout, Fed fed, Findings findings) {
+        if (fed.seen().stream().noneMatch(each -> isBehindContactor(layout, each.placement()))) {
+            return;
+        }
+        double most = 0;
+        for (Phase phase : fed.point().system().phases()) {
+            double sum = 0;
+            for (NodeLoads.Seen each : fed.seen()) {
+                Load load = each.placement().load();
+                double crest = Math.sqrt(2) * useAmps(load);
+                double drawn = isBehindContactor(layout, each.placement()) ? crest + load.excessAmps() : crest;
+                sum += each.parts()[phase.ordinal()] * drawn;
+            }
+            most = Math.max(most, sum);
+        }
+        findings.add(new Quantity(fed.node(), "peak if all contactors close together in full use", most, "A"));
+        OptionalDouble limit = fed.limits().inrushLimitAmps();
+        if (limit.isPresent()) {
+            findings.made(ID, fed.node());
+        }
+        if (limit.isPresent() && most > limit.getAsDouble() + LAST_BITS) {
+            findings.add(Remark.builder()
+                    .check(ID)
+                    .grade(Grade.EXCEEDS_RECOMMENDATION)
+                    .place(fed.node())
+                    .figure(most)
+                    .limit(limit)
+                    .unit("A")
+                    .clause("IEC 60947-4-1: drop-out between 75 and 20 % of the coil's voltage (from memory)")
+                    .message("after a sag that lets contactors drop out, those below " + fed.label()
+                            + " may close again together while all else is in full use, a peak of "
+                            + Say.amps(most, limit.getAsDouble()) + ", inrush_limit_a allows "
+                            + Say.amps(limit.getAsDouble(), most)
+                            + ". Maybe hold their coils through a sag, or let the control open its outputs then and start"
+                            + " the sequence anew.")
+                    .build());
+        }
+    }
+
+    private static boolean isBehindContactor(Layout layout, Placement placement) {
+        return placement.load().switchedBy() == SwitchedBy.CONTACTOR
+                || placement.load().comesWith().isPresent();
+    }
+
+    private static OptionalDouble makingPeak(Contactor contactor) {
+        if (contactor.makingPeakAmps().isPresent()) {
+            return contactor.makingPeakAmps();
+        }
+        OptionalDouble ratio = MakingCapacity.ratio(contactor.category());
+        return ratio.isPresent()
+                ? OptionalDouble.of(Math.sqrt(2) * ratio.getAsDouble() * contactor.ratedAmps())
+                : OptionalDouble.empty();
+    }
+
+    private static double useAmps(Load load) {
+        return Math.max(load.runningAmps(), load.idleAmps());
+    }
+
+    private static double most(List<Placement> behind, ToDoubleFunction<Load> amps) {
+        Map<Phase, Double> sums = new EnumMap<>(Phase.class);
+        behind.forEach(each -> each.phases().stream()
+                .distinct()
+                .forEach(phase -> sums.merge(phase, amps.applyAsDouble(each.load()), Double::sum)));
+        return sums.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+    }
+
+    private static String name(Contactor contactor) {
+        String name = contactor.category().name().replace('_', '-');
+        return name.endsWith("A") || name.endsWith("B")
+                ? name.substring(0, name.length() - 1) + Character.toLowerCase(name.charAt(name.length() - 1))
+                : name;
+    }
+
+    private static Remark remark(Grade grade, Load lead, double figure, double limit, String clause, String message) {
+        return Remark.builder()
+                .check(ID)
+                .grade(grade)
+                .place(lead.id())
+                .figure(figure)
+                .limit(limit)
+                .unit("A")
+                .clause(clause)
+                .message(message)
+                .build();
+    }
+}
