@@ -50,7 +50,7 @@ final class BreakerRatingCheck implements ElectricalCheck {
             return;
         }
         OptionalDouble next = StandardRatings.atLeast(practice, load.breakerAmps());
-        String cure = next.isPresent() ? " Maybe take " + Say.amps(next.getAsDouble()) + "." : "";
+        String cure = next.isPresent() ? "take " + Say.amps(next.getAsDouble()) : "";
         findings.add(Remark.builder()
                 .check(ID)
                 .kind("no-standard-rating")
@@ -61,7 +61,8 @@ final class BreakerRatingCheck implements ElectricalCheck {
                 .unit("A")
                 .clause(practice == Practice.NEC ? "NEC 240.6(A)" : "IEC 60898-1 clause 5.3.2 (clause from memory)")
                 .message("the breaker of load " + Say.quoted(load.id()) + " is rated " + Say.amps(load.breakerAmps())
-                        + ", which is no standard rating." + cure)
+                        + ", which is no standard rating" + (cure.isEmpty() ? "." : ""))
+                .cure(cure)
                 .build());
     }
 
@@ -89,9 +90,9 @@ final class BreakerRatingCheck implements ElectricalCheck {
                 .clause(practice == Practice.NEC ? "NEC 210.20(A)" : "IEC 60364-4-43 clause 433.1")
                 .message("load " + Say.quoted(load.id()) + " runs at "
                         + Say.amps(load.runningAmps(), load.breakerAmps()) + rule
-                        + ", its breaker is rated " + Say.amps(load.breakerAmps(), needed) + soon
-                        + ". Maybe split the load"
-                        + (next.isPresent() ? " or take " + Say.amps(next.getAsDouble()) + " and its conductor." : "."))
+                        + ", its breaker is rated " + Say.amps(load.breakerAmps(), needed) + soon)
+                .cure("split the load"
+                        + (next.isPresent() ? " or take " + Say.amps(next.getAsDouble()) + " and its conductor" : ""))
                 .build());
     }
 }

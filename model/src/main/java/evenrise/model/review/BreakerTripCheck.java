@@ -72,8 +72,8 @@ final class BreakerTripCheck implements ElectricalCheck {
                         + " rms over a half-cycle; its breaker of "
                         + Say.amps(load.breakerAmps()) + " holds up to " + Say.amps(holds, counts)
                         + " and trips at once above "
-                        + Say.amps(trips, counts) + ": it " + (surely ? "trips" : "may trip") + " at switch-on."
-                        + cure(load, counts, holds, advice))
+                        + Say.amps(trips, counts) + ": it " + (surely ? "trips" : "may trip") + " at switch-on")
+                .cure(cure(load, counts, holds, advice))
                 .build());
     }
 
@@ -92,7 +92,7 @@ final class BreakerTripCheck implements ElectricalCheck {
         int devices = load.circuit().map(Circuit::devices).orElse(1);
         if (devices > 1) {
             int fit = (int) Math.floor(devices * holds / counts);
-            return String.format(Locale.ROOT, " Maybe put at most %d of its %d devices on one breaker.", fit, devices);
+            return String.format(Locale.ROOT, "put at most %d of its %d devices on one breaker", fit, devices);
         }
         return advice.later(load, counts);
     }
@@ -103,7 +103,7 @@ final class BreakerTripCheck implements ElectricalCheck {
             Optional<Point> panel =
                     layout.placement(load.id()).flatMap(Placement::panel).map(layout.distribution()::of);
             if (panel.isEmpty()) {
-                return " Maybe take a device that limits its inrush.";
+                return "take a device that limits its inrush";
             }
             String needs = loops.isEmpty()
                     ? FaultLoops.needs(layout.project())

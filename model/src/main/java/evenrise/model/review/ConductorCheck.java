@@ -135,8 +135,8 @@ final class ConductorCheck implements ElectricalCheck {
         List<Sizing.Shortfall> lacks = Sizing.shortfalls(run, carrying.get(), duty, practice);
         if (!lacks.isEmpty()) {
             String enough = Sizing.enough(run, duty, practice)
-                    .map(larger -> "Maybe take " + larger.text())
-                    .orElse("Maybe split what it feeds");
+                    .map(larger -> "take " + larger.text())
+                    .orElse("split what it feeds");
             lacks.forEach(each -> findings.add(remark(run, duty, each, enough)));
         }
     }
@@ -167,8 +167,8 @@ final class ConductorCheck implements ElectricalCheck {
         String needed = Say.amps(lack.neededAmps(), lack.allowedAmps());
         String allowed = Say.amps(lack.allowedAmps(), lack.neededAmps()) + " (" + lack.arithmetic() + ")";
         String what = lack.isProtection()
-                ? " is protected at " + needed + ", allowed are " + allowed + ". " + cure + " or a smaller breaker."
-                : " carries " + allowed + ", " + lack.what() + " needs " + needed + ". " + cure + ".";
+                ? " is protected at " + needed + ", allowed are " + allowed
+                : " carries " + allowed + ", " + lack.what() + " needs " + needed;
         return Remark.builder()
                 .check(ID)
                 .kind("conductor-too-small")
@@ -179,6 +179,7 @@ final class ConductorCheck implements ElectricalCheck {
                 .unit("A")
                 .clause(lack.clause())
                 .message(duty.label() + " (" + run.text() + ")" + what)
+                .cure(lack.isProtection() ? cure + " or a smaller breaker" : cure)
                 .build();
     }
 }

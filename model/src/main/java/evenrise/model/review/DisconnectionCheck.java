@@ -149,11 +149,12 @@ final class DisconnectionCheck implements ElectricalCheck {
                         .clause("NEC 250.4(A)(5)")
                         .message(what(worst.device(), worst.loop())
                                 + "; American practice sets no time, but the path is there to let the device act."
-                                + also
-                                + FaultCure.text(
+                                + also + " "
+                                + FaultCure.most(
                                         worst.device(),
                                         worst.loop(),
                                         worst.loop().volts()))
+                        .cure(FaultCure.text(worst.device(), worst.loop()))
                         .build());
             });
         }
@@ -187,7 +188,8 @@ final class DisconnectionCheck implements ElectricalCheck {
                         .grade(Grade.BREAKS)
                         .clause("IEC 60364-4-41 clauses 411.3.2 and 411.4.4")
                         .message(what(device, loop) + ", so that " + Decimals.toThousandths(seconds)
-                                + " s are not shown." + FaultCure.text(device, loop, volts))
+                                + " s are not shown. " + FaultCure.most(device, loop, volts))
+                        .cure(FaultCure.text(device, loop))
                         .build());
             }
         }

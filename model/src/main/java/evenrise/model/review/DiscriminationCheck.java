@@ -137,16 +137,18 @@ final class DiscriminationCheck implements ElectricalCheck {
         if (limit < behind.tripsAmps() - 1e-9) {
             findings.add(remark(
                     layout,
+                    "may-open-both",
                     Grade.EXCEEDS_RECOMMENDATION,
                     before,
                     behind.tripsAmps(),
                     limit,
-                    "a fault behind " + behind.text() + " may open both: " + before.text()
-                            + ". Maybe take a branch that trips sooner, or a device before it that trips later"
-                            + FaultCure.room(layout, before.place()) + "."));
+                    "a fault behind " + behind.text() + " may open both: " + before.text(),
+                    "take a branch that trips sooner, or a device before it that trips later"
+                            + FaultCure.room(layout, before.place())));
         } else if (fault.isEmpty() || fault.getAsDouble() > limit) {
             findings.add(remark(
                     layout,
+                    "shown-up-to",
                     Grade.NOTE,
                     before,
                     fault.orElse(behind.tripsAmps()),
@@ -156,17 +158,25 @@ final class DiscriminationCheck implements ElectricalCheck {
                             + (fault.isPresent()
                                     ? "; faults are up to " + Say.amps(fault.getAsDouble())
                                             + ", and for those it is not shown"
-                                    : "; beyond, it is not shown")
-                            + ". Maybe look it up in the maker's tables of discrimination."));
+                                    : "; beyond, it is not shown"),
+                    "look it up in the maker's tables of discrimination"));
         }
     }
 
     private static Remark remark(
-            Layout layout, Grade grade, Devices.Rated before, double figure, double limit, String message) {
+            Layout layout,
+            String kind,
+            Grade grade,
+            Devices.Rated before,
+            double figure,
+            double limit,
+            String message,
+            String cure) {
         boolean isIec = layout.project().electrical().flatMap(Electrical::practice).stream()
                 .anyMatch(Practice.IEC::equals);
         return Remark.builder()
                 .check(ID)
+                .kind(kind)
                 .grade(grade)
                 .place(before.place())
                 .figure(figure)
@@ -177,6 +187,7 @@ final class DiscriminationCheck implements ElectricalCheck {
                                 ? "IEC 60364-5-53 clause 536 (clause from memory)"
                                 : "NEC 240.12 and 700.32, for information (from memory)")
                 .message(message)
+                .cure(cure)
                 .build();
     }
 }

@@ -17,52 +17,56 @@ import java.util.stream.Stream;
 final class FaultCure {
     private FaultCure() {}
 
-    /** For a loop that does not trip its device. */
-    static String text(TrippingDevice device, FaultLoops.Loop loop, double volts) {
+    /** What the loop may have at most, as a sentence without its full stop. */
+    static String most(TrippingDevice device, FaultLoops.Loop loop, double volts) {
         double most = Disconnection.mostLoopOhms(FaultCurrent.LEAST_VOLTAGE_FACTOR, volts, device.tripsAmps());
+        return "The loop may have at most " + Decimals.apart(most, loop.ohms(), 3) + " Ω";
+    }
+
+    /** For a loop that does not trip its device. */
+    static String text(TrippingDevice device, FaultLoops.Loop loop) {
         String band = device.isMiniature()
                 ? latest(device, loop)
                         .map(curve -> " a band up to " + curve + " if the inrush allows,")
                         .orElse("")
                 : " a trip that is sure by " + Say.amps(loop.leastAmps()) + " if the inrush allows,";
-        return " The loop may have at most " + Decimals.apart(most, loop.ohms(), 3) + " Ω. Maybe take" + band
-                + " a larger protective conductor, or a residual-current device.";
+        return "take" + band + " a larger protective conductor, or a residual-current device";
     }
 
     /** For an inrush that the present band does not hold, once it is known whether the loop would trip a later one. */
     static String later(TrippingDevice device, Optional<FaultLoops.Loop> loop, double inrushAmps, String needs) {
         String otherwise = " a device that limits its inrush";
         if (loop.isEmpty()) {
-            return " Maybe take" + otherwise
+            return "take" + otherwise
                     + ", or a band that trips later where its fault loop still trips it, which is"
-                    + " not checked: needs " + needs + ".";
+                    + " not checked: needs " + needs;
         }
         double amps = loop.get().leastAmps();
         if (device.residualTripsAt(amps)) {
-            return " Maybe take a band that trips later, since its residual-current device disconnects a fault, or"
-                    + otherwise + ".";
+            return "take a band that trips later, since its residual-current device disconnects a fault, or"
+                    + otherwise;
         }
         if (!device.isMiniature()) {
             return inrushAmps < amps
-                    ? " Maybe take a setting or device that holds " + Say.amps(inrushAmps, amps)
+                    ? "take a setting or device that holds " + Say.amps(inrushAmps, amps)
                             + " and trips at once by " + Say.amps(amps, inrushAmps)
                             + ", which a fault draws at least, or"
-                            + otherwise + "."
+                            + otherwise
                     : none(device, loop.get(), otherwise);
         }
         Optional<TripCurve> enough = Stream.of(TripCurve.values())
                 .filter(curve -> InstantaneousBand.of(curve).leastRatio() * device.ratedAmps() >= inrushAmps)
                 .filter(curve -> InstantaneousBand.of(curve).mostRatio() * device.ratedAmps() <= amps)
                 .findFirst();
-        return enough.map(curve -> " Maybe take curve " + curve + ", which holds it and which a fault ("
-                        + loop.get().text() + ") still trips at once, or" + otherwise + ".")
+        return enough.map(curve -> "take curve " + curve + ", which holds it and which a fault ("
+                        + loop.get().text() + ") still trips at once, or" + otherwise)
                 .orElseGet(() -> none(device, loop.get(), otherwise));
     }
 
     private static String none(TrippingDevice device, FaultLoops.Loop loop, String otherwise) {
-        return " Maybe take" + otherwise + "; a later trip is of no use here, for a fault draws " + loop.text()
+        return "take" + otherwise + "; a later trip is of no use here, for a fault draws " + loop.text()
                 + String.format(Locale.ROOT, ", %.1f times the rating", loop.leastAmps() / device.ratedAmps())
-                + ", unless a residual-current device disconnects it.";
+                + ", unless a residual-current device disconnects it";
     }
 
     /** How far the trip of a device before others may be raised, by the loop that it has to see; for the end of a cure. */

@@ -117,9 +117,9 @@ final class FaultLevelCheck implements ElectricalCheck {
         if (most > rated) {
             findings.add(remark(layout, point, most)
                     .grade(Grade.BREAKS)
-                    .message(point.label() + " can see a fault of " + kiloamps(most, rated)
-                            + " (" + levels.greatestHow(point) + "), it interrupts " + kiloamps(rated, most) + "."
-                            + cure(practice(layout), most))
+                    .message(point.label() + " can see a fault of " + kiloamps(most, rated) + " ("
+                            + levels.greatestHow(point) + "), it interrupts " + kiloamps(rated, most))
+                    .cure(cure(practice(layout), most))
                     .build());
         } else if (atAnyAngle.isPresent() && atAnyAngle.getAsDouble() > rated) {
             double worst = atAnyAngle.getAsDouble();
@@ -166,8 +166,8 @@ final class FaultLevelCheck implements ElectricalCheck {
                 .filter(step -> step >= amps)
                 .findFirst();
         return next.isPresent()
-                ? " Maybe take breakers of " + Decimals.toThousandths(next.getAsDouble() / 1000) + " kA."
-                : " Maybe put a limiting device before it.";
+                ? "take breakers of " + Decimals.toThousandths(next.getAsDouble() / 1000) + " kA"
+                : "put a limiting device before it";
     }
 
     private static Remark shown(List<String> places, FaultLevels levels, Point point) {

@@ -112,40 +112,46 @@ final class MotorCircuitCheck implements ElectricalCheck {
         String clause = duty.count() > 1 ? "NEC 430.53(C) (from memory)" : ABOVE_TABLE;
         if (load.breakerAmps() > utmost + 1e-9) {
             findings.add(remark(
+                    "breaker-far-above-table",
                     Grade.BREAKS,
                     load,
                     load.breakerAmps(),
                     utmost,
                     clause,
                     motor + " is more than the " + Say.amps(utmost)
-                            + " that are allowed where it does not start otherwise. Maybe take " + Say.amps(table)
-                            + "."));
+                            + " that are allowed where it does not start otherwise",
+                    "take " + Say.amps(table)));
         } else if (load.breakerAmps() > table + 1e-9) {
             findings.add(remark(
+                    "breaker-above-table",
                     Grade.EXCEEDS_RECOMMENDATION,
                     load,
                     load.breakerAmps(),
                     table,
                     clause,
                     motor + " is more than the " + Say.amps(table) + " of the table, allowed up to " + Say.amps(utmost)
-                            + " only where the motor does not start with less. Maybe take " + Say.amps(table) + "."));
+                            + " only where the motor does not start with less",
+                    "take " + Say.amps(table)));
         } else if (load.breakerAmps() < duty.lineAmps() - 1e-9) {
             findings.add(remark(
+                    "breaker-below-full-load",
                     Grade.BREAKS,
                     load,
                     duty.lineAmps(),
                     load.breakerAmps(),
                     "NEC 430.52(B)",
-                    motor + " does not carry it. Maybe take up to " + Say.amps(table) + "."));
+                    motor + " does not carry it",
+                    "take up to " + Say.amps(table)));
         } else if (load.breakerAmps() < MotorBranch.DISCONNECT_RATIO * duty.lineAmps() - 1e-9) {
             findings.add(remark(
+                    "breaker-below-disconnecting-size",
                     Grade.EXCEEDS_RECOMMENDATION,
                     load,
                     MotorBranch.DISCONNECT_RATIO * duty.lineAmps(),
                     load.breakerAmps(),
                     "NEC 430.110(A) (from memory)",
-                    motor + " is less than 115 % of it, which a breaker that disconnects a motor has. Maybe take up to "
-                            + Say.amps(table) + "."));
+                    motor + " is less than 115 % of it, which a breaker that disconnects a motor has",
+                    "take up to " + Say.amps(table)));
         }
     }
 
@@ -160,6 +166,7 @@ final class MotorCircuitCheck implements ElectricalCheck {
             findings.add(new Quantity(load.id(), "ampacity", each.amps(), "A", Optional.of(each.text())));
             if (needed > each.amps() + 1e-9) {
                 findings.add(remark(
+                        "cable-too-small",
                         Grade.BREAKS,
                         load,
                         needed,
@@ -167,7 +174,8 @@ final class MotorCircuitCheck implements ElectricalCheck {
                         clause,
                         "the cable of motor " + Say.quoted(load.id()) + " (" + run.text() + ") carries "
                                 + Say.amps(each.amps(), needed) + " (" + each.text() + "), " + what + " needs "
-                                + Say.amps(needed, each.amps()) + ". Maybe take a larger size."));
+                                + Say.amps(needed, each.amps()),
+                        "take a larger size"));
             }
         });
         return carrying.isPresent();
@@ -186,22 +194,25 @@ final class MotorCircuitCheck implements ElectricalCheck {
         String device = "the overload device of motor " + Say.quoted(duty.load().id()) + " is set to " + Say.amps(set);
         if (set > most + 1e-9) {
             findings.add(remark(
+                    "overload-set-too-high",
                     set > utmost + 1e-9 ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
                     duty.load(),
                     set,
                     set > utmost + 1e-9 ? utmost : most,
                     "NEC 430.32(A)(1) and (C)",
                     device + ", allowed are " + Say.amps(most) + ", and up to " + Say.amps(utmost)
-                            + " only where the motor does not start with less. Maybe set " + Say.amps(most) + "."));
+                            + " only where the motor does not start with less",
+                    "set " + Say.amps(most)));
         } else if (set < nameplate - 1e-9) {
             findings.add(remark(
+                    "overload-set-too-low",
                     Grade.EXCEEDS_RECOMMENDATION,
                     duty.load(),
                     nameplate,
                     set,
                     "NEC 430.32(A)(1)",
-                    device + ", less than the nameplate's " + Say.amps(nameplate)
-                            + ": it trips at full load. Maybe set up to " + Say.amps(most) + "."));
+                    device + ", less than the nameplate's " + Say.amps(nameplate) + ": it trips at full load",
+                    "set up to " + Say.amps(most)));
         }
         return true;
     }
@@ -219,6 +230,7 @@ final class MotorCircuitCheck implements ElectricalCheck {
             double set = duty.count() * duty.motor().overloadAmps().getAsDouble();
             if (set < duty.load().runningAmps() - 1e-9) {
                 findings.add(remark(
+                        "overload-set-too-low",
                         Grade.BREAKS,
                         duty.load(),
                         duty.load().runningAmps(),
@@ -226,7 +238,8 @@ final class MotorCircuitCheck implements ElectricalCheck {
                         "IEC 60364-4-43 clause 433.1",
                         "motor " + Say.quoted(duty.load().id()) + " runs at "
                                 + Say.amps(duty.load().runningAmps()) + ", its overload device is set to "
-                                + Say.amps(set) + ": it trips. Maybe set it to the nameplate's current."));
+                                + Say.amps(set) + ": it trips",
+                        "set it to the nameplate's current"));
             }
             Optional<Cable> cable = duty.load().circuit().flatMap(Circuit::cable);
             if (cable.isEmpty()) {
@@ -251,9 +264,18 @@ final class MotorCircuitCheck implements ElectricalCheck {
                         + "IEC 60364-4-43 clause 435)");
     }
 
-    private static Remark remark(Grade grade, Load load, double figure, double limit, String clause, String message) {
+    private static Remark remark(
+            String kind,
+            Grade grade,
+            Load load,
+            double figure,
+            double limit,
+            String clause,
+            String message,
+            String cure) {
         return Remark.builder()
                 .check(ID)
+                .kind(kind)
                 .grade(grade)
                 .place(load.id())
                 .figure(figure)
@@ -261,6 +283,7 @@ final class MotorCircuitCheck implements ElectricalCheck {
                 .unit("A")
                 .clause(clause)
                 .message(message)
+                .cure(cure)
                 .build();
     }
 }

@@ -146,6 +146,7 @@ final class MotorFeederCheck implements ElectricalCheck {
                     .flatMap(each -> each.load().equipment().flatMap(Equipment::motor).stream())
                     .anyMatch(Motor::hoist);
             findings.add(remark(
+                    "cable-too-small",
                     // Two hoists and more may count for less, by factors that no second copy was read of.
                     hasHoist ? Grade.EXCEEDS_RECOMMENDATION : Grade.BREAKS,
                     panel,
@@ -159,7 +160,8 @@ final class MotorFeederCheck implements ElectricalCheck {
                                     ? carrying.get().terminals()
                                     : carrying.get().text()) + ")"
                             + ", 125 % of the largest motor, the other motors and the other loads need "
-                            + Say.amps(needed, has) + ". Maybe take a larger size, or move a motor to another panel."));
+                            + Say.amps(needed, has),
+                    "take a larger size, or move a motor to another panel"));
         }
         return OptionalDouble.of(carries);
     }
@@ -176,16 +178,18 @@ final class MotorFeederCheck implements ElectricalCheck {
         String device = "the feeder of " + panel.label() + " has a device of " + Say.amps(rated);
         if (feeder.ratingAmps() > rated + 1e-9) {
             findings.add(remark(
+                    "device-too-small",
                     Grade.BREAKS,
                     panel,
                     feeder.ratingAmps(),
                     rated,
                     "NEC 215.3 and 430.63",
                     device + ", its motors at full load and its other loads need "
-                            + Say.amps(feeder.ratingAmps(), rated)
-                            + ". Maybe take a larger device and conductor, or move loads to another panel."));
+                            + Say.amps(feeder.ratingAmps(), rated),
+                    "take a larger device and conductor, or move loads to another panel"));
         } else if (rated > allowed + 1e-9) {
             findings.add(remark(
+                    "device-too-large",
                     ampacity.isPresent() ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
                     panel,
                     rated,
@@ -197,8 +201,8 @@ final class MotorFeederCheck implements ElectricalCheck {
                             + Say.amps(allowed)
                             + (ampacity.isPresent()
                                     ? ", its cable no more"
-                                    : " (a cable of more ampacity, not stated, would allow more)")
-                            + ". Maybe take a smaller device."));
+                                    : " (a cable of more ampacity, not stated, would allow more)"),
+                    "take a smaller device"));
         }
     }
 
@@ -215,9 +219,18 @@ final class MotorFeederCheck implements ElectricalCheck {
                         StandardRatings.atLeast(Practice.NEC, carries).orElse(carries));
     }
 
-    private static Remark remark(Grade grade, Point panel, double figure, double limit, String clause, String message) {
+    private static Remark remark(
+            String kind,
+            Grade grade,
+            Point panel,
+            double figure,
+            double limit,
+            String clause,
+            String message,
+            String cure) {
         return Remark.builder()
                 .check(ID)
+                .kind(kind)
                 .grade(grade)
                 .place(panel.id())
                 .figure(figure)
@@ -225,6 +238,7 @@ final class MotorFeederCheck implements ElectricalCheck {
                 .unit("A")
                 .clause(clause)
                 .message(message)
+                .cure(cure)
                 .build();
     }
 }

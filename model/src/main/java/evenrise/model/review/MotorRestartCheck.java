@@ -2,6 +2,7 @@ package evenrise.model.review;
 
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Remark;
+import evenrise.model.plan.RemarkBuilder;
 import evenrise.model.project.Load;
 import evenrise.model.project.Resume;
 import evenrise.model.rules.Layout;
@@ -33,25 +34,29 @@ final class MotorRestartCheck implements ElectricalCheck {
         String which = motors.size() + (motors.size() == 1 ? " motor (" : " motors (") + Say.named(motors) + ")";
         Grade grade =
                 stated.isEmpty() ? Grade.NOT_CHECKED : stated.get() == Resume.SEQUENCE ? Grade.BREAKS : Grade.NOTE;
-        String message = stated.isEmpty()
-                ? "not checked: needs behaviour.motors_resume; " + which
-                        + " must not start unasked when the mains return or an emergency is released. They are planned"
-                        + " to stay off; every peak then is computed both ways and the greater told. Test it before"
-                        + " use"
-                : stated.get() == Resume.SEQUENCE
-                        ? which + (motors.size() == 1 ? " starts" : " start")
-                                + " unasked when the mains return or an emergency is released. Maybe let the control"
-                                + " keep them off until somebody asks, and state motors_resume: stay-off"
-                        : which + (motors.size() == 1 ? " stays" : " stay")
-                                + " off when the mains return or an emergency is released, as the project states of its"
-                                + " control. Test it before use";
-        findings.add(Remark.builder()
+        RemarkBuilder remark = Remark.builder()
                 .check(ID)
                 .grade(grade)
                 .place(motors.size() == 1 ? motors.get(0).id() : Findings.PLANT)
                 .clause(CLAUSE)
-                .subjects(Subjects.loads(motors.stream().map(Load::id).toList()))
-                .message(message + ".")
-                .build());
+                .subjects(Subjects.loads(motors.stream().map(Load::id).toList()));
+        if (stated.isEmpty()) {
+            remark.kind("not-checked")
+                    .message("not checked: needs behaviour.motors_resume; " + which
+                            + " must not start unasked when the mains return or an emergency is released. They are"
+                            + " planned to stay off; every peak then is computed both ways and the greater told. Test it"
+                            + " before use.");
+        } else if (stated.get() == Resume.SEQUENCE) {
+            remark.kind("start-unasked")
+                    .message(which + (motors.size() == 1 ? " starts" : " start")
+                            + " unasked when the mains return or an emergency is released")
+                    .cure("let the control keep them off until somebody asks, and state motors_resume: stay-off");
+        } else {
+            remark.kind("stay-off")
+                    .message(which + (motors.size() == 1 ? " stays" : " stay")
+                            + " off when the mains return or an emergency is released, as the project states of its"
+                            + " control. Test it before use.");
+        }
+        findings.add(remark.build());
     }
 }

@@ -55,14 +55,15 @@ final class SteadyVoltage {
         boolean hasBranch = FullUse.branch(layout, worst.load()).isPresent();
         String others = below.size() > 1 ? " (" + (below.size() - 1) + " more loads of its panel are too low)" : "";
         return Optional.of(remark(
+                "low-at-full-use",
                 worst.id(),
                 percent,
                 DipVerdict.RANGE_A_PERCENT,
                 "at full use the voltage at load " + Say.quoted(worst.id()) + " in panel " + Say.quoted(panel.id())
                         + " is low by " + Say.percent(percent, DipVerdict.RANGE_A_PERCENT) + " behind source, feeder"
                         + (hasBranch ? " and branch" : ", its branch not counted") + others + ", allowed are "
-                        + Say.percent(DipVerdict.RANGE_A_PERCENT, percent)
-                        + ". Maybe take a larger feeder or branch, or a stiffer source."));
+                        + Say.percent(DipVerdict.RANGE_A_PERCENT, percent),
+                "take a larger feeder or branch, or a stiffer source"));
     }
 
     private static Optional<Remark> high(Panel panel, FullUse use) {
@@ -70,19 +71,21 @@ final class SteadyVoltage {
         return percent <= DipVerdict.RANGE_A_ABOVE_PERCENT
                 ? Optional.empty()
                 : Optional.of(remark(
+                        "high-at-full-use",
                         panel.id(),
                         percent,
                         DipVerdict.RANGE_A_ABOVE_PERCENT,
                         "at full use a voltage of panel " + Say.quoted(panel.id()) + " is "
                                 + Say.percent(percent, DipVerdict.RANGE_A_ABOVE_PERCENT)
                                 + " above nominal, lifted through the feeder's neutral, allowed are "
-                                + Say.percent(DipVerdict.RANGE_A_ABOVE_PERCENT, percent)
-                                + ". Maybe balance its phases or take a larger neutral."));
+                                + Say.percent(DipVerdict.RANGE_A_ABOVE_PERCENT, percent),
+                        "balance its phases or take a larger neutral"));
     }
 
-    private static Remark remark(String place, double percent, double limit, String message) {
+    private static Remark remark(String kind, String place, double percent, double limit, String message, String cure) {
         return Remark.builder()
                 .check(VoltageDipCheck.ID)
+                .kind(kind)
                 .grade(Grade.BREAKS)
                 .place(place)
                 .figure(percent)
@@ -90,6 +93,7 @@ final class SteadyVoltage {
                 .unit("%")
                 .clause(CLAUSE)
                 .message(message)
+                .cure(cure)
                 .build();
     }
 }

@@ -49,6 +49,7 @@ final class UpsLimitCheck implements ElectricalCheck {
         if (peak > limit) {
             boolean surely = peaks.nominalAmps() > limit || !layout.peakBasis().voltageAssumed();
             findings.add(remark(
+                    "over-crest-limit",
                     surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
                     peak,
                     limit,
@@ -56,18 +57,21 @@ final class UpsLimitCheck implements ElectricalCheck {
                             + layout.peakBasis().voltageFrom() + "; " + Say.amps(peaks.nominalAmps(), limit)
                             + " at nominal voltage), the UPS limits its crest at "
                             + Say.amps(limit, peak)
-                            + ": its voltage collapses or it goes to bypass. Maybe spread the loads with the largest "
-                            + "inrush, or limit it, or state as supply.voltage_range what the inverter holds."));
+                            + ": its voltage collapses or it goes to bypass",
+                    "spread the loads with the largest inrush, or limit it, or state as supply.voltage_range what the"
+                            + " inverter holds"));
         }
         findings.notChecked(
                 ID, layout.peakBasis().withoutInrush(), "inrush_peak_a, without which the peak is no upper bound");
         if (running > rated) {
             findings.add(remark(
+                    "over-rating",
                     Grade.BREAKS,
                     running,
                     rated,
                     "the highest phase runs at " + Say.amps(running, rated) + ", the UPS is rated "
-                            + Say.amps(rated, running) + ". Maybe move loads to another supply."));
+                            + Say.amps(rated, running),
+                    "move loads to another supply"));
         }
     }
 
@@ -79,9 +83,10 @@ final class UpsLimitCheck implements ElectricalCheck {
         return 1000 * kva / perAmp;
     }
 
-    private static Remark remark(Grade grade, double figure, double limit, String message) {
+    private static Remark remark(String kind, Grade grade, double figure, double limit, String message, String cure) {
         return Remark.builder()
                 .check(ID)
+                .kind(kind)
                 .grade(grade)
                 .place(NodeFigures.SUPPLY)
                 .figure(figure)
@@ -89,6 +94,7 @@ final class UpsLimitCheck implements ElectricalCheck {
                 .unit("A")
                 .clause("")
                 .message(message)
+                .cure(cure)
                 .build();
     }
 }

@@ -1,5 +1,7 @@
 package evenrise.model.review;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import evenrise.model.file.ProjectFile;
 import evenrise.model.plan.Plan;
 import evenrise.model.plan.Quantity;
@@ -22,7 +24,19 @@ final class Reviews {
     static Reviews of(ElectricalCheck check, Project project, Plan plan) {
         Reviews reviews = new Reviews(project);
         check.review(Layout.of(project, plan), reviews.findings);
+        reviews.remarks().forEach(Reviews::hasItsParts);
         return reviews;
+    }
+
+    /** Whatever a check says in words it says in parts, too. */
+    private static void hasItsParts(Remark remark) {
+        assertThat(remark.kind()).as(remark.message()).isNotEmpty();
+        assertThat(remark.message().contains("Maybe"))
+                .as(remark.message())
+                .isEqualTo(!remark.cure().isEmpty());
+        assertThat(remark.message())
+                .endsWith(remark.cure().isEmpty() ? "" : ". Maybe " + remark.cure() + ".")
+                .doesNotContain("..");
     }
 
     /** A project beside the tests of this package. */
