@@ -15,6 +15,8 @@ public final class ProjectChecks {
             Circles::check,
             Relations::check,
             Feeding::check,
+            Transfers::check,
+            ControlSupplies::check,
             BoardKinds::check,
             Systems::check,
             Scenes::check,

@@ -86,6 +86,57 @@ public final class TransformerDraw {
         return drawn;
     }
 
+    /**
+     * Voltages to neutral of the secondary, of its nominal one, for those of the primary, of theirs; seen from any one
+     * angle. A primary phase that is dead is taken to be at earth.
+     *
+     * @param volts of the primary, by phase
+     */
+    public Phasor[] voltages(Phasor[] volts) {
+        Phasor[] made = {Phasor.ZERO, Phasor.ZERO, Phasor.ZERO};
+        switch (connection) {
+            case WYE_WYE -> secondary.phases().forEach(phase -> made[phase.ordinal()] = volts[phase.ordinal()]);
+            case DELTA_WYE ->
+                secondary
+                        .phases()
+                        .forEach(phase -> made[phase.ordinal()] = volts[phase.ordinal()]
+                                .minus(volts[windingTo(phase).ordinal()])
+                                .times(1 / ROOT_3));
+            case SINGLE -> {
+                Phasor first = volts[primaryPhases.get(0).ordinal()];
+                Phasor across = primaryPhases.size() == 1
+                        ? first
+                        : first.minus(volts[primaryPhases.get(1).ordinal()]).times(1 / windingRatio());
+                made[0] = across;
+                made[1] = secondary.phases().size() > 1 ? across.times(-1) : Phasor.ZERO;
+            }
+        }
+        return made;
+    }
+
+    /**
+     * Primary phases of which each must be alive for a phase of the secondary to be at its full voltage: the ends of its
+     * winding.
+     */
+    public List<Phase> windingPhases(Phase secondaryPhase) {
+        return switch (connection) {
+            case WYE_WYE -> List.of(secondaryPhase);
+            case DELTA_WYE -> List.of(secondaryPhase, windingTo(secondaryPhase));
+            case SINGLE -> primaryPhases;
+        };
+    }
+
+    /** Whether a winding between a dead line and a live one is fed through another winding, as in a delta. */
+    public boolean isDelta() {
+        return connection == TransformerConnection.DELTA_WYE;
+    }
+
+    /** The other end of the winding that begins at a primary phase: under a delta-wye's secondary phase of that name. */
+    private Phase windingTo(Phase phase) {
+        List<Phase> phases = primary.phases();
+        return phases.get(Math.floorMod(phase.ordinal() + (shiftDegrees > 0 ? 1 : -1), phases.size()));
+    }
+
     /** What running currents of the secondary are on the primary: R, Z and H there. */
     public LineSums running(LineSums fed) {
         LineSums drawn = new LineSums(primary);

@@ -10,6 +10,8 @@ final class Agenda {
         TRIP,
         /** The supply was steady for its wait. */
         RESUME,
+        /** A point that was transferred is on its other source. */
+        TRANSFERRED,
         OPEN,
         /** The nominal time of a switch-on: from now on the control believes that the breaker is closed. */
         NOMINAL,

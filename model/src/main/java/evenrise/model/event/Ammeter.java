@@ -22,6 +22,7 @@ final class Ammeter {
     private final List<Feeding> byStart;
     private final List<Feeding> byBoundStart;
     private final List<Feeding> byEnd;
+    private final List<List<Phase>> phases;
     private final double[][] standing;
     private final double[][] boundStanding;
     private List<Feeding> decaying = new ArrayList<>();
@@ -47,8 +48,15 @@ final class Ammeter {
         byStart = sorted(lasting, Comparator.comparingDouble(Feeding::fromSeconds));
         byBoundStart = sorted(lasting, Comparator.comparingDouble(Feeding::boundFromSeconds));
         byEnd = sorted(lasting, Comparator.comparingDouble(Feeding::toSeconds));
-        standing = new double[connected.nodes.size()][connected.systemPhases.size()];
-        boundStanding = new double[connected.nodes.size()][connected.systemPhases.size()];
+        phases = connected.layout.distribution().points().stream()
+                .map(point -> point.system().phases())
+                .toList();
+        standing = nothing();
+        boundStanding = nothing();
+    }
+
+    private double[][] nothing() {
+        return phases.stream().map(each -> new double[each.size()]).toArray(double[][]::new);
     }
 
     private static List<Feeding> sorted(List<Feeding> feedings, Comparator<Feeding> by) {
@@ -116,8 +124,7 @@ final class Ammeter {
             Feeding each = byEnd.get(nextEnd);
             stand(standing, each, -1);
             stand(boundStanding, each, -1);
-            touched[0] = true;
-            touched[connected.node[each.load()]] = true;
+            touch(each, touched);
         }
     }
 
@@ -126,8 +133,7 @@ final class Ammeter {
             Feeding each = byStart.get(nextStart);
             stand(standing, each, 1);
             decaying.add(each);
-            touched[0] = true;
-            touched[connected.node[each.load()]] = true;
+            touch(each, touched);
         }
         for (;
                 nextBoundStart < byBoundStart.size()
@@ -141,12 +147,13 @@ final class Ammeter {
 
     private void stand(double[][] sums, Feeding feeding, int sign) {
         int load = feeding.load();
-        double base = sign * (feeding.isInUse() ? connected.useAmps[load] : connected.exact[load].baseAmps());
-        for (int phase : feeding.phases()) {
-            sums[0][phase] += base;
-            if (connected.node[feeding.load()] > 0) {
-                sums[connected.node[feeding.load()]][phase] += base;
-            }
+        double base = feeding.isInUse() ? connected.useAmps[load] : connected.exact[load].baseAmps();
+        feeding.shares().addTo(sums, sign * base);
+    }
+
+    private static void touch(Feeding feeding, boolean[] touched) {
+        for (int node : feeding.shares().nodes()) {
+            touched[node] = true;
         }
     }
 
@@ -175,14 +182,7 @@ final class Ammeter {
             sums[node] = bases[node].clone();
         }
         for (Feeding each : some) {
-            double amps = excess(each, now, isBound);
-            int node = connected.node[each.load()];
-            for (int phase : each.phases()) {
-                sums[0][phase] += amps;
-                if (node > 0) {
-                    sums[node][phase] += amps;
-                }
-            }
+            each.shares().addTo(sums, excess(each, now, isBound));
         }
         return sums;
     }
@@ -199,7 +199,7 @@ final class Ammeter {
         for (int node = 0; node < touched.length; node++) {
             if (touched[node]) {
                 for (int phase = 0; phase < real[node].length; phase++) {
-                    Phase name = connected.systemPhases.get(phase);
+                    Phase name = phases.get(node).get(phase);
                     readings.add(new PhaseReading(now, nodeName(node), name, real[node][phase], bound[node][phase]));
                 }
             }

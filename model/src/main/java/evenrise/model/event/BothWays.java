@@ -2,7 +2,6 @@ package evenrise.model.event;
 
 import evenrise.model.project.Load;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.NodeFigures;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -26,10 +25,10 @@ public final class BothWays {
         Trace planned = Rehearsal.of(ConnectedLoads.of(layout, use), script);
         boolean isOpen = layout.project().behaviourOrDefault().motorsResume().isEmpty()
                 && layout.project().loads().stream().anyMatch(Load::isMotor);
-        return isOpen ? greater(planned, Rehearsal.of(ConnectedLoads.of(layout, use, true), script)) : planned;
+        return isOpen ? greater(layout, planned, Rehearsal.of(ConnectedLoads.of(layout, use, true), script)) : planned;
     }
 
-    private static Trace greater(Trace planned, Trace other) {
+    private static Trace greater(Layout layout, Trace planned, Trace other) {
         Map<String, Episode> others = new HashMap<>();
         List<String> keys = keys(other.episodes());
         for (int i = 0; i < keys.size(); i++) {
@@ -45,7 +44,7 @@ public final class BothWays {
             episodes.add(episode.withPeaks(greater(episode.peaks(), its.peaks())));
             matching.add(its);
         }
-        findings.addAll(raised(planned.episodes(), matching));
+        findings.addAll(raised(layout, planned.episodes(), matching));
         Set<String> said = new HashSet<>();
         planned.findings().forEach(each -> said.add(each.text()));
         other.findings().stream()
@@ -78,7 +77,7 @@ public final class BothWays {
     }
 
     /** Of each node the highest bound that only motors coming back reach. */
-    private static List<EventFinding> raised(List<Episode> planned, List<Episode> other) {
+    private static List<EventFinding> raised(Layout layout, List<Episode> planned, List<Episode> other) {
         Map<String, EventFinding> found = new LinkedHashMap<>();
         Map<String, Double> highest = new HashMap<>();
         for (int i = 0; i < planned.size(); i++) {
@@ -87,20 +86,19 @@ public final class BothWays {
                 double amps = other.get(i).peaks().get(node).boundAmps();
                 if (amps > off.boundAmps() + SAME_AMPS && amps > highest.getOrDefault(off.node(), 0.0)) {
                     highest.put(off.node(), amps);
-                    found.put(off.node(), finding(planned.get(i), off, amps));
+                    found.put(off.node(), finding(layout, planned.get(i), off, amps));
                 }
             }
         }
         return List.copyOf(found.values());
     }
 
-    private static EventFinding finding(Episode episode, NodePeak off, double amps) {
-        String node = off.node().equals(NodeFigures.SUPPLY) ? "the supply" : "panel " + off.node();
+    private static EventFinding finding(Layout layout, Episode episode, NodePeak off, double amps) {
         return new EventFinding(
                 episode.fromSeconds(),
                 EventFinding.Grade.NOTE,
                 "motors",
-                node + " may peak at " + Words.amps(amps) + " after '" + episode.text()
+                Words.place(layout, off.node()) + " may peak at " + Words.amps(amps) + " after '" + episode.text()
                         + "' if motors come back by themselves, at " + Words.amps(off.boundAmps())
                         + " if they stay off: behaviour.motors_resume does not state which");
     }

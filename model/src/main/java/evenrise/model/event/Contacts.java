@@ -1,5 +1,6 @@
 package evenrise.model.event;
 
+import evenrise.model.rules.Upstream;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -7,31 +8,44 @@ import java.util.List;
 /**
  * Which breakers are closed, which phases are alive, hence who draws current from when to when. Knows nothing of why.
  * A load that loses any of its phases for too long draws its inrush anew when it has all of them again, on all its poles;
- * meanwhile it is taken to draw its base on those that are alive.
+ * meanwhile it is taken to draw its base on those that are alive. What is behind a contactor loses its phases when that
+ * drops out, until it closes.
  */
 final class Contacts {
     private final ConnectedLoads connected;
     private final boolean[] closed;
-    private final double[] voltPercent;
+    private final boolean[] fed;
     private final double[] darkSince;
     private final Feeding[] current;
+    private final Feeding[] energising;
     private final List<Feeding> past = new ArrayList<>();
+    private Grid grid;
     private int loadsOn;
 
     /** All that is unswitched is on, and has been for long; nothing else is. */
-    Contacts(ConnectedLoads connected) {
+    Contacts(ConnectedLoads connected, Grid grid) {
         this.connected = connected;
+        this.grid = grid;
         closed = new boolean[connected.count()];
-        voltPercent = new double[connected.systemPhases.size()];
-        Arrays.fill(voltPercent, 100);
+        fed = new boolean[connected.count()];
         darkSince = new double[connected.count()];
         Arrays.fill(darkSince, Double.NaN);
         current = new Feeding[connected.count()];
+        energising = new Feeding[connected.windings.size()];
         for (int n = 0; n < connected.count(); n++) {
             if (!connected.switched[n]) {
                 closed[n] = true;
-                current[n] =
-                        new Feeding(n, connected.phases[n], -1e9, -1e9, Double.POSITIVE_INFINITY, Double.NaN, 0, false);
+                fed[n] = true;
+                current[n] = new Feeding(
+                        n,
+                        connected.phases[n],
+                        shares(n, connected.phases[n]),
+                        -1e9,
+                        -1e9,
+                        Double.POSITIVE_INFINITY,
+                        Double.NaN,
+                        0,
+                        false);
             }
         }
     }
@@ -40,13 +54,23 @@ final class Contacts {
         return closed[load];
     }
 
+    /** Whether it is connected to a phase that is alive. */
+    boolean isAlive(int load) {
+        return closed[load] && alive(load).length > 0;
+    }
+
+    /** Whether what it draws is what it is used for. */
+    boolean isInUse(int load) {
+        return current[load] != null && current[load].isInUse();
+    }
+
+    Grid grid() {
+        return grid;
+    }
+
     /** Switched loads whose breaker is closed. */
     int loadsOn() {
         return loadsOn;
-    }
-
-    double voltPercent(int phase) {
-        return voltPercent[phase];
     }
 
     /**
@@ -62,15 +86,16 @@ final class Contacts {
         closed[load] = true;
         loadsOn++;
         int[] alive = alive(load);
-        boolean isFed = isFed(load);
-        darkSince[load] = isFed ? Double.NaN : Double.NEGATIVE_INFINITY;
+        fed[load] = isFed(load, false);
+        darkSince[load] = fed[load] ? Double.NaN : Double.NEGATIVE_INFINITY;
         current[load] = new Feeding(
                 load,
                 alive,
+                shares(load, alive),
                 atSeconds,
                 Math.min(atSeconds, earliestSeconds),
                 Double.POSITIVE_INFINITY,
-                isFed ? atSeconds : Double.NaN,
+                fed[load] ? atSeconds : Double.NaN,
                 Math.max(atSeconds, latestSeconds),
                 false);
     }
@@ -96,31 +121,40 @@ final class Contacts {
     }
 
     /**
-     * The voltage of a phase changes.
+     * What was drawn anew.
      *
-     * @return loads that draw their inrush anew
+     * @param loads that draw their inrush
+     * @param windings transformers that draw theirs
      */
-    List<Integer> energise(double[] percent, double atSeconds) {
-        boolean[] wasFed = new boolean[connected.count()];
+    record Anew(List<Integer> loads, List<Integer> windings) {
+        boolean isNothing() {
+            return loads.isEmpty() && windings.isEmpty();
+        }
+    }
+
+    /** Voltages change, or what feeds what. */
+    Anew energise(Grid after, double atSeconds) {
         int[][] wasAlive = new int[connected.count()][];
         for (int n = 0; n < connected.count(); n++) {
-            wasFed[n] = isFed(n);
             wasAlive[n] = alive(n);
         }
-        System.arraycopy(percent, 0, voltPercent, 0, voltPercent.length);
+        Grid before = grid;
+        grid = after;
         List<Integer> anew = new ArrayList<>();
         for (int n = 0; n < connected.count(); n++) {
             if (!closed[n] || connected.phases[n].length == 0) {
                 continue;
             }
-            boolean isFed = isFed(n);
+            boolean wasFed = fed[n];
+            fed[n] = isFed(n, wasFed);
             double inrush = current[n] == null ? Double.NaN : current[n].inrushSeconds();
             double fullUntil = current[n] == null ? 0 : current[n].boundFullUntilSeconds();
             boolean isInUse = current[n] != null && current[n].isInUse();
-            boolean changes = !Arrays.equals(wasAlive[n], alive(n));
-            if (wasFed[n] && !isFed) {
+            boolean changes = !Arrays.equals(wasAlive[n], alive(n))
+                    || !Upstream.isSame(before.path(connected.node[n]), grid.path(connected.node[n]));
+            if (wasFed && !fed[n]) {
                 darkSince[n] = atSeconds;
-            } else if (!wasFed[n] && isFed) {
+            } else if (!wasFed && fed[n]) {
                 double darkMillis = (atSeconds - darkSince[n]) * 1000;
                 darkSince[n] = Double.NaN;
                 if (darkMillis > connected.keepsChargeMillis[n] + 1e-6 && !staysStopped(n, darkMillis)) {
@@ -132,8 +166,56 @@ final class Contacts {
             }
             if (changes) {
                 end(n, atSeconds);
+                int[] alive = alive(n);
                 current[n] = new Feeding(
-                        n, alive(n), atSeconds, atSeconds, Double.POSITIVE_INFINITY, inrush, fullUntil, isInUse);
+                        n,
+                        alive,
+                        shares(n, alive),
+                        atSeconds,
+                        atSeconds,
+                        Double.POSITIVE_INFINITY,
+                        inrush,
+                        fullUntil,
+                        isInUse);
+            }
+        }
+        return new Anew(anew, windings(before, atSeconds));
+    }
+
+    /** A transformer whose primary returns, on any of its phases, draws its inrush in full; one that loses it ends to. */
+    private List<Integer> windings(Grid before, double atSeconds) {
+        List<Integer> anew = new ArrayList<>();
+        for (int k = 0; k < energising.length; k++) {
+            ConnectedLoads.Winding it = connected.windings.get(k);
+            boolean returns = false;
+            List<Integer> alive = new ArrayList<>();
+            for (int phase : it.primaryPhases()) {
+                double now = grid.incoming(it.point(), phase);
+                double needed = connected.behaviour.reinrushPercent();
+                returns |= before.incoming(it.point(), phase) < needed && now >= needed;
+                if (now > 0) {
+                    alive.add(phase);
+                }
+            }
+            int parent = grid.distribution.points().get(it.point()).parent();
+            boolean moves = before.distribution.points().get(it.point()).parent() != parent;
+            if (energising[k] != null && (returns || alive.isEmpty() || moves)) {
+                past.add(energising[k].until(atSeconds));
+                energising[k] = null;
+            }
+            if (returns) {
+                anew.add(k);
+                int[] phases = alive.stream().mapToInt(Integer::intValue).toArray();
+                energising[k] = new Feeding(
+                        connected.winding(k),
+                        phases,
+                        Shares.of(grid.path(parent), phases),
+                        atSeconds,
+                        atSeconds,
+                        Double.POSITIVE_INFINITY,
+                        atSeconds,
+                        atSeconds,
+                        false);
             }
         }
         return anew;
@@ -157,6 +239,11 @@ final class Contacts {
                 all.add(each);
             }
         }
+        for (Feeding each : energising) {
+            if (each != null) {
+                all.add(each);
+            }
+        }
         return all;
     }
 
@@ -167,19 +254,36 @@ final class Contacts {
         }
     }
 
-    private int[] alive(int load) {
-        return Arrays.stream(connected.phases[load])
-                .filter(phase -> voltPercent[phase] > 0)
-                .toArray();
+    private Shares shares(int load, int[] alive) {
+        return Shares.of(grid.path(connected.node[load]), alive);
     }
 
-    /** Whether every phase of the load has enough voltage to keep it charged. */
-    private boolean isFed(int load) {
+    private int[] alive(int load) {
+        return grid.isOpen(load)
+                ? new int[0]
+                : Arrays.stream(connected.phases[load])
+                        .filter(phase -> grid.most(connected.node[load], phase) > 0)
+                        .toArray();
+    }
+
+    /** Whether every phase of the load has enough voltage to keep it charged, and its contactor, if it has one, closed. */
+    private boolean isFed(int load, boolean wasFed) {
+        if (grid.isOpen(load)) {
+            return false;
+        }
         for (int phase : connected.phases[load]) {
-            if (voltPercent[phase] < connected.neededPercent[load]) {
+            if (grid.least(connected.node[load], phase) < connected.neededPercent[load]) {
                 return false;
             }
         }
-        return true;
+        return connected.closesFromPercent[load] == 0 || isHeld(load, wasFed);
+    }
+
+    /** A contactor that has dropped out needs more to close than it did to stay; whichever phase its coil is on. */
+    private boolean isHeld(int load, boolean wasFed) {
+        double needed = wasFed ? connected.behaviour.contactorDropsPercent() : connected.closesFromPercent[load];
+        int point = connected.node[load];
+        return grid.distribution.points().get(point).system().phases().stream()
+                .allMatch(phase -> grid.least(point, phase.ordinal()) >= needed);
     }
 }

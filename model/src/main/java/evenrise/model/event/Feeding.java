@@ -3,8 +3,9 @@ package evenrise.model.event;
 /**
  * A load draws current from one instant to another.
  *
- * @param load its index
- * @param phases of the supply on which it draws
+ * @param load its index, or that of a transformer's inrush
+ * @param phases of its panel on which it draws
+ * @param shares where that is seen
  * @param fromSeconds when it really begins
  * @param boundFromSeconds when it may begin at the earliest
  * @param toSeconds when it ends; infinite where it does not
@@ -15,6 +16,7 @@ package evenrise.model.event;
 record Feeding(
         int load,
         int[] phases,
+        Shares shares,
         double fromSeconds,
         double boundFromSeconds,
         double toSeconds,
@@ -29,13 +31,29 @@ record Feeding(
 
     Feeding until(double seconds) {
         return new Feeding(
-                load, phases, fromSeconds, boundFromSeconds, seconds, inrushSeconds, boundFullUntilSeconds, isInUse);
+                load,
+                phases,
+                shares,
+                fromSeconds,
+                boundFromSeconds,
+                seconds,
+                inrushSeconds,
+                boundFullUntilSeconds,
+                isInUse);
     }
 
     /** The same load, in use from {@code seconds} on. */
     Feeding inUseFrom(double seconds) {
         return new Feeding(
-                load, phases, seconds, seconds, Double.POSITIVE_INFINITY, inrushSeconds, boundFullUntilSeconds, true);
+                load,
+                phases,
+                shares,
+                seconds,
+                seconds,
+                Double.POSITIVE_INFINITY,
+                inrushSeconds,
+                boundFullUntilSeconds,
+                true);
     }
 
     /** What is left of {@code excessAmps} by the instant at which the breaker really closed. */

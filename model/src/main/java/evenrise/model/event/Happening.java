@@ -29,5 +29,15 @@ public enum Happening {
     /** From now on a load's breaker closes early, though not before the sequence begins. */
     EARLY,
     /** A load's breaker is mended, and its board told where it stands. */
-    MENDED
+    MENDED,
+    /** The device that feeds a panel or node, or a load's breaker, trips; the control is not told. */
+    TRIP,
+    /** Somebody closes what has tripped. */
+    RESET,
+    /** A panel or node is transferred to its alternate: dead for its transfer time, then fed from there. */
+    TRANSFER,
+    /** It is transferred back to what feeds it as usual. */
+    TRANSFER_BACK,
+    /** A neutral breaks on the way to a panel or node; what comes of the voltages is told, not played. */
+    NEUTRAL_LOST
 }

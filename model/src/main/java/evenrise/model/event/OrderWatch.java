@@ -2,7 +2,7 @@ package evenrise.model.event;
 
 import evenrise.model.rules.Tolerances;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +40,7 @@ final class OrderWatch {
     private final Contacts contacts;
     private final double graceSeconds;
     private final double[] settledAt;
-    private final Map<Watched, Break> breaks = new HashMap<>();
+    private final Map<Watched, Break> breaks = new EnumMap<>(Watched.class);
     private final List<EventFinding> found = new ArrayList<>();
     private String lastBehind = "";
 
@@ -110,7 +110,8 @@ final class OrderWatch {
     /** Said once for each row of such loads. */
     private void behindAmplifiers(int load, double now) {
         for (int n = 0; n < connected.count(); n++) {
-            boolean mayBeHeard = !connected.isProcessing[load] || connected.needs(n, load);
+            boolean isOwn = connected.system[n] == connected.system[load];
+            boolean mayBeHeard = isOwn && !connected.isProcessing[load] || connected.needs(n, load);
             if (connected.isAmplifier[n] && mayBeHeard && contacts.isClosed(n) && settledAt[n] < now - graceSeconds) {
                 if (!lastBehind.equals(connected.id(n))) {
                     lastBehind = connected.id(n);
@@ -140,9 +141,10 @@ final class OrderWatch {
     /**
      * All that happens at {@code now} is through.
      *
+     * @param emergency contacts that are closed, by system
      * @param excused loads that an emergency took off, as the project wants, and that have not come back
      */
-    void look(double now, boolean emergency, boolean[] excused) {
+    void look(double now, boolean[] emergency, boolean[] excused) {
         List<Integer> missing = new ArrayList<>();
         boolean allExcused = true;
         List<Integer> without = new ArrayList<>();
@@ -168,7 +170,7 @@ final class OrderWatch {
             if (lacks) {
                 without.add(n);
             }
-            if (emergency && connected.drops[n]) {
+            if (emergency[connected.system[n]] && connected.drops[n]) {
                 dropped.add(n);
             }
             boolean isEarly = false;

@@ -1,5 +1,6 @@
 package evenrise.model.event;
 
+import evenrise.model.project.Phase;
 import evenrise.model.rules.NodeFigures;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,7 +42,7 @@ final class PeakKeeper {
             peaks.add(new NodePeak(
                     node == 0 ? NodeFigures.SUPPLY : connected.nodes.get(node).node(),
                     real[node],
-                    connected.systemPhases.get(phase[node]),
+                    Phase.values()[phase[node]],
                     at[node],
                     bound[node],
                     connected.nodes.get(node).inrushLimitAmps()));

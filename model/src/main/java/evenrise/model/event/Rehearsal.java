@@ -5,6 +5,7 @@ import evenrise.model.project.Resume;
 import evenrise.model.project.SequenceInEmergency;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
@@ -37,23 +38,32 @@ public final class Rehearsal {
     private final boolean[] outByEmergency;
 
     private boolean locked;
-    private double releasedAt = Double.NEGATIVE_INFINITY;
-    private Optional<ScriptEvent> kept = Optional.empty();
+    private final double[] releasedAt;
+    private final List<ScriptEvent> kept = new ArrayList<>();
+    private final Mains mains;
+    private final SourceEvents sources;
+    private final boolean[] clockWasQuiet;
     private boolean wasQuiet = true;
     private double quietSince = Double.NEGATIVE_INFINITY;
 
     private Rehearsal(ConnectedLoads connected, EventScript script, ContactTiming timing) {
         this.connected = connected;
         this.script = script;
-        contacts = new Contacts(connected);
+        mains = new Mains(connected);
+        contacts = new Contacts(connected, mains.grid());
         diary = new Diary(connected, contacts);
-        wishes = new Wishes(connected);
         sequencer = new Sequencer(connected, timing, contacts, diary);
+        supply = new SupplyWatch(connected, sequencer.agenda());
+        wishes = new Wishes(connected, supply);
         watch = new OrderWatch(connected, contacts, timing == ContactTiming.NOMINAL);
         outByEmergency = new boolean[connected.count()];
-        supply = new SupplyWatch(connected, sequencer.agenda());
         refusals = new Refusals(connected, wishes, sequencer);
         atRest = new RestWatch(connected, contacts, wishes, sequencer, watch);
+        sources = new SourceEvents(connected, mains, contacts, supply, watch, diary);
+        releasedAt = new double[connected.clocks];
+        Arrays.fill(releasedAt, Double.NEGATIVE_INFINITY);
+        clockWasQuiet = new boolean[connected.clocks];
+        Arrays.fill(clockWasQuiet, true);
     }
 
     /** Plays {@code script} with breakers that close on time. */
@@ -94,7 +104,7 @@ public final class Rehearsal {
                 while (agenda.nextSeconds() <= now + SAME_INSTANT) {
                     decides |= act(agenda.take(), now);
                 }
-                if (decides) {
+                if (decides || turnsCome(now)) {
                     follow(now);
                 }
             }
@@ -112,20 +122,24 @@ public final class Rehearsal {
     private boolean act(Agenda.Entry entry, double now) {
         switch (entry.kind()) {
             case TRIP -> {
-                if (supply.trips(entry) && !wishes.tripped) {
-                    trip(now);
-                    return true;
+                int[] low = supply.trips(entry);
+                if (low.length > 0) {
+                    trip(low, now);
                 }
-                return false;
+                return low.length > 0;
             }
             case RESUME -> {
-                if (supply.resumes(entry) && wishes.tripped) {
-                    open(now, "supply steady for " + Words.seconds(connected.behaviour.steadyWaitSeconds()));
-                    wishes.tripped = false;
-                    wishes.commandedOn &= connected.behaviour.onReturn() == Resume.SEQUENCE;
-                    return true;
+                int[] steady = supply.resumes(entry);
+                if (steady.length > 0) {
+                    resume(steady, now);
                 }
-                return false;
+                return steady.length > 0;
+            }
+            case TRANSFERRED -> {
+                int point = entry.load();
+                open(now, connected.pointName(point) + " is on " + sources.arrives(point));
+                energised(now);
+                return true;
             }
             default -> {
                 boolean wasClosed = contacts.isClosed(entry.load());
@@ -139,34 +153,97 @@ public final class Rehearsal {
         }
     }
 
-    private void trip(double now) {
-        open(now, "supply low for " + Words.seconds(connected.behaviour.brownoutHoldSeconds()));
-        wishes.tripped = true;
-        latchMotors(n -> true, now);
-        kept = Optional.empty();
-        int opened = sequencer.dropNow(n -> true, this::canAct, now);
+    private void trip(int[] low, double now) {
+        open(
+                now,
+                "supply low" + supply.where(low) + " for " + Words.seconds(connected.behaviour.brownoutHoldSeconds()));
+        supply.trip(low, true);
+        latchMotors(n -> connected.switched[n] ? supply.isTripped(connected.watch(n)) : sources.isLow(n, low), now);
+        kept.removeIf(event -> connected.clocksOf(event).stream()
+                .flatMapToInt(c -> Arrays.stream(connected.watchesOf(c)))
+                .anyMatch(supply::isTripped));
+        int opened = sequencer.dropNow(n -> isOf(low, n), this::canAct, now);
+        if (low.length < supply.count()) {
+            for (int board = 0; board < connected.boards.size(); board++) {
+                if (contains(low, connected.watchOf[board])) {
+                    sequencer.lose(board, wishes, now);
+                }
+            }
+        }
         diary.note(now, StepKind.TRIPS, Words.counted(opened, "load") + " opened in one go");
-        waitForSteady(now);
+        waitForSteady(low, now);
     }
 
-    private void waitForSteady(double now) {
-        if (supply.waitForSteady(now)) {
+    private void resume(int[] steady, double now) {
+        open(
+                now,
+                "supply steady" + supply.where(steady) + " for "
+                        + Words.seconds(connected.behaviour.steadyWaitSeconds()));
+        supply.trip(steady, false);
+        if (connected.behaviour.onReturn() == Resume.SEQUENCE) {
+            return;
+        }
+        for (int c = 0; c < connected.clocks; c++) {
+            boolean all = Arrays.stream(connected.watchesOf(c)).allMatch(each -> contains(steady, each));
+            wishes.commandedOn[c] &= !all;
+        }
+        for (int n = 0; n < connected.count(); n++) {
+            wishes.latched[n] |= wishes.commandedOn[connected.clock[n]] && connected.switched[n] && isOf(steady, n);
+        }
+    }
+
+    private boolean isOf(int[] watches, int load) {
+        return contains(watches, connected.watch(load));
+    }
+
+    private static boolean contains(int[] some, int one) {
+        return Arrays.stream(some).anyMatch(each -> each == one);
+    }
+
+    private void waitForSteady(int[] watches, double now) {
+        int[] steady = supply.waitForSteady(watches, now);
+        if (steady.length > 0) {
             diary.note(
                     now,
                     StepKind.STEADY,
-                    "supply steady: the sequence waits " + Words.seconds(connected.behaviour.steadyWaitSeconds()));
+                    "supply steady" + supply.where(steady) + ": the sequence waits "
+                            + Words.seconds(connected.behaviour.steadyWaitSeconds()));
         }
+    }
+
+    /** Whether a system's sequence has come to its end, so that one that waited for it may begin. */
+    private boolean turnsCome(double now) {
+        boolean come = false;
+        for (int c = 0; connected.hasClocks && c < connected.clocks; c++) {
+            boolean isQuiet = sequencer.isQuiet(c);
+            if (isQuiet && !clockWasQuiet[c]) {
+                come = true;
+                diary.note(now, StepKind.ENDS, connected.clockName(c) + Words.counted(on(c), "load") + " on");
+            }
+            clockWasQuiet[c] = isQuiet;
+        }
+        return come;
+    }
+
+    private int on(int clock) {
+        int on = 0;
+        for (int n = 0; n < connected.count(); n++) {
+            on += connected.switched[n] && connected.clock[n] == clock && contacts.isClosed(n) ? 1 : 0;
+        }
+        return on;
     }
 
     /** Notes the end of a sequence, and obeys a command that waited for it. */
     private void through(double now) {
         if (sequencer.isQuiet() && !wasQuiet) {
-            diary.note(now, StepKind.ENDS, Words.counted(contacts.loadsOn(), "load") + " on");
+            if (!connected.hasClocks) {
+                diary.note(now, StepKind.ENDS, Words.counted(contacts.loadsOn(), "load") + " on");
+            }
             quietSince = now;
-            if (kept.isPresent()) {
-                ScriptEvent event = kept.get();
-                kept = Optional.empty();
-                Optional<String> refusal = refusals.of(event, locked, supply.isLow());
+        }
+        for (ScriptEvent event : List.copyOf(kept)) {
+            if (connected.clocksOf(event).stream().allMatch(sequencer::isQuiet) && kept.remove(event)) {
+                Optional<String> refusal = refusals.of(event, locked, supply);
                 if (refusal.isPresent()) {
                     diary.note(now, StepKind.REFUSED, event.text() + ", which had waited: " + refusal.get());
                 } else {
@@ -175,20 +252,36 @@ public final class Rehearsal {
                 }
             }
         }
+        turnsCome(now);
         wasQuiet = sequencer.isQuiet();
     }
 
     // ---- what happens from outside
 
     private void happen(ScriptEvent event, double now) {
-        Optional<String> refusal = refusals.of(event, locked, supply.isLow());
+        boolean isOn = event.event() == Happening.SYSTEM_ON;
+        boolean isOff = event.event() == Happening.SYSTEM_OFF;
+        if (connected.hasClocks && event.system().isEmpty() && (isOn || isOff)) {
+            List<String> systems = new ArrayList<>(connected.systems);
+            if (isOff) {
+                Collections.reverse(systems);
+            }
+            systems.forEach(each -> happenOnce(event.withSystem(each), now));
+        } else {
+            happenOnce(event, now);
+        }
+    }
+
+    private void happenOnce(ScriptEvent event, double now) {
+        Optional<String> refusal = refusals.of(event, locked, supply);
         if (refusal.isPresent()) {
             diary.note(now, StepKind.REFUSED, event.text() + ": " + refusal.get());
             watch.addOnce(now, EventFinding.Grade.NOTE, "refused", event.text() + " is refused: " + refusal.get());
             return;
         }
         if (refusals.waits(event)) {
-            kept = Optional.of(event);
+            kept.removeIf(each -> connected.clocksOf(each).equals(connected.clocksOf(event)));
+            kept.add(event);
             diary.note(now, StepKind.KEPT, event.text() + ": it waits until the sequence is through");
             return;
         }
@@ -202,6 +295,7 @@ public final class Rehearsal {
                 load(event).ifPresent(n -> sequencer.late(n, event.bySeconds().orElse(0)));
             case EARLY ->
                 load(event).ifPresent(n -> sequencer.late(n, -event.bySeconds().orElse(0)));
+            case NEUTRAL_LOST -> sources.neutralLost(event, now);
             default -> {
                 open(now, event.text());
                 obey(event, now);
@@ -212,26 +306,26 @@ public final class Rehearsal {
     private void obey(ScriptEvent event, double now) {
         switch (event.event()) {
             case SYSTEM_ON -> {
-                wishes.commandedOn = true;
-                Arrays.fill(wishes.groupOff, false);
-                Arrays.fill(wishes.latched, false);
+                connected.clocksOf(event).forEach(this::commandOn);
             }
-            case SYSTEM_OFF -> {
-                wishes.commandedOn = false;
-                kept = Optional.empty();
-            }
+            case SYSTEM_OFF -> commandOff(event, now);
             case GROUP_ON ->
                 groupOn(connected.group(event.group().orElseThrow()).orElseThrow());
             case GROUP_OFF ->
                 groupOff(connected.group(event.group().orElseThrow()).orElseThrow(), now);
-            case EMERGENCY -> emergency(now);
+            case EMERGENCY -> connected.systemsOf(event).forEach(system -> emergency(system, now));
             case RELEASE -> {
-                if (wishes.emergency) {
-                    wishes.emergency = false;
-                    releasedAt = now;
+                for (int system : connected.systemsOf(event)) {
+                    if (wishes.emergency[system]) {
+                        wishes.emergency[system] = false;
+                        releasedAt[connected.hasClocks ? system : 0] = now;
+                    }
                 }
             }
-            case MAINS -> mains(event, now);
+            case MAINS, TRIP, RESET, TRANSFER, TRANSFER_BACK -> {
+                sources.obey(event, now, sequencer.agenda());
+                energised(now);
+            }
             case BOARD_DEAD ->
                 boardDies(connected.board(event.board().orElseThrow()).orElseThrow(), now);
             case BOARD_BACK ->
@@ -240,6 +334,41 @@ public final class Rehearsal {
             default -> throw new IllegalStateException(event.toString());
         }
         follow(now);
+        for (int c : connected.clocksOf(event)) {
+            boolean isOn = event.event() == Happening.SYSTEM_ON;
+            if (isOn && sequencer.hasToWait(c, wishes, this::canAct, this::canRise)) {
+                diary.note(now, StepKind.KEPT, connected.clockName(c) + "it waits for another system to be through");
+            }
+        }
+    }
+
+    private void commandOn(int clock) {
+        wishes.commandedOn[clock] = true;
+        for (int group = 0; group < wishes.groupOff.length; group++) {
+            wishes.groupOff[group] &= connected.hasClocks && connected.systemOf(group) != clock;
+        }
+        for (int n = 0; n < connected.count(); n++) {
+            wishes.latched[n] &= connected.clock[n] != clock;
+        }
+    }
+
+    /** What needs the system goes off with it, and before it. */
+    private void commandOff(ScriptEvent event, double now) {
+        List<Integer> scope = connected.clocksOf(event);
+        List<Integer> along = refusals.needing(scope);
+        along.forEach(c -> wishes.commandedOn[c] = false);
+        scope.forEach(c -> wishes.commandedOn[c] = false);
+        kept.removeIf(each -> scope.containsAll(connected.clocksOf(each)));
+        if (!along.isEmpty()) {
+            watch.addOnce(
+                    now,
+                    EventFinding.Grade.NOTE,
+                    "taken-along",
+                    event.text() + " takes along "
+                            + String.join(
+                                    ", ",
+                                    along.stream().map(connected.systems::get).toList()) + ", which needs it");
+        }
     }
 
     private void groupOn(int group) {
@@ -274,30 +403,55 @@ public final class Rehearsal {
                                         + " no needs_groups, so that all processing counts as needed"));
     }
 
-    private void emergency(double now) {
-        if (wishes.emergency) {
+    private void emergency(int system, double now) {
+        if (wishes.emergency[system]) {
             return;
         }
-        wishes.emergency = true;
+        wishes.emergency[system] = true;
+        boolean stops = connected.behaviour.sequenceInEmergency() == SequenceInEmergency.STOP;
+        IntPredicate isOwn = n -> connected.system[n] == system;
         if (connected.behaviour.onRelease() == Resume.STAY_OFF) {
-            boolean stops = connected.behaviour.sequenceInEmergency() == SequenceInEmergency.STOP;
             for (int n = 0; n < connected.count(); n++) {
-                wishes.latched[n] |= connected.drops[n] || stops && !sequencer.believedOn[n];
+                wishes.latched[n] |= isOwn.test(n) && (connected.drops[n] || stops && !sequencer.believedOn[n]);
             }
         }
-        boolean waits = connected.behaviour.sequenceInEmergency() == SequenceInEmergency.STOP;
-        latchMotors(n -> connected.switched[n] && (connected.drops[n] || waits && !sequencer.believedOn[n]), now);
+        latchMotors(
+                n -> isOwn.test(n)
+                        && connected.switched[n]
+                        && (connected.drops[n] || stops && !sequencer.believedOn[n]),
+                now);
         for (int n = 0; n < connected.count(); n++) {
-            outByEmergency[n] |= connected.drops[n] && contacts.isClosed(n);
+            outByEmergency[n] |= isOwn.test(n) && connected.drops[n] && contacts.isClosed(n);
         }
-        sequencer.dropNow(n -> connected.drops[n], this::canAct, now);
+        coolingLost(isOwn, now);
+        sequencer.dropNow(n -> isOwn.test(n) && connected.drops[n], this::canAct, now);
+    }
+
+    /** An emergency knows no off delays. */
+    private void coolingLost(IntPredicate isOwn, double now) {
+        List<Integer> cut = new ArrayList<>();
+        for (int n = 0; n < connected.count(); n++) {
+            if (isOwn.test(n) && connected.drops[n] && connected.offAfter[n] > 0 && contacts.isClosed(n)) {
+                cut.add(n);
+            }
+        }
+        if (!cut.isEmpty()) {
+            watch.addOnce(
+                    now,
+                    EventFinding.Grade.NOTE,
+                    "off-delay",
+                    connected.named(cut) + (cut.size() == 1 ? " goes" : " go")
+                            + " off at once, though off_after_s asks for time to cool or shut down");
+        }
     }
 
     /** Motors that an event takes off, or keeps from coming on, stay off until somebody asks for them. */
     private void latchMotors(IntPredicate which, double now) {
         List<Integer> motors = new ArrayList<>();
         for (int n = 0; n < connected.count(); n++) {
-            if (connected.isMotor[n] && (wishes.commandedOn || !connected.switched[n]) && which.test(n)) {
+            if (connected.isMotor[n]
+                    && (wishes.commandedOn[connected.clock[n]] || !connected.switched[n])
+                    && which.test(n)) {
                 motors.add(n);
                 wishes.latched[n] |= !connected.motorsReturn;
             }
@@ -327,56 +481,25 @@ public final class Rehearsal {
         sequencer.lose(board, wishes, now);
     }
 
-    private void mains(ScriptEvent event, double now) {
-        double[] volts = supply.with(event.voltagePercent().orElse(100), event.phases());
-        List<Integer> anew = contacts.energise(volts, now);
-        if (!anew.isEmpty()) {
-            returned(anew, now);
+    /** Voltages or what feeds what have changed. */
+    private void energised(double now) {
+        int[] turned = sources.energise(now);
+        if (turned.length > 0) {
+            waitForSteady(turned, now);
         }
-        if (supply.change(volts, now) && wishes.tripped) {
-            waitForSteady(now);
-        }
-    }
-
-    private void returned(List<Integer> anew, double now) {
-        List<Integer> switched =
-                anew.stream().filter(n -> connected.switched[n]).toList();
-        diary.note(
-                now,
-                StepKind.INRUSH,
-                Words.counted(anew.size(), "load") + " draw" + (anew.size() == 1 ? "s its" : " their")
-                        + " inrush anew, " + switched.size() + " of them switched");
-        if (switched.isEmpty()) {
-            return;
-        }
-        boolean hadTripped = wishes.tripped;
-        long processing =
-                switched.stream().filter(n -> connected.isProcessing[n]).count();
-        boolean amplifiers = false;
-        for (int n = 0; n < connected.count(); n++) {
-            amplifiers |= connected.isAmplifier[n] && contacts.isClosed(n);
-        }
-        watch.add(
-                now,
-                hadTripped ? EventFinding.Grade.BROKEN : EventFinding.Grade.NOTE,
-                hadTripped ? "return" : "ridden-through",
-                "the voltage returns on " + Words.counted(switched.size(), "closed breaker") + " ("
-                        + connected.named(switched) + "), which draw their inrush at once"
-                        + (processing > 0 && amplifiers
-                                ? "; " + processing + " of them processing, which starts anew behind live amplifiers"
-                                : ""));
     }
 
     // ---- what follows
 
     private void follow(double now) {
         wishes.settle(sequencer.believedOn);
-        sequencer.follow(
-                wishes,
-                this::canAct,
-                n -> canAct(n) && !wishes.chainIsDead(n),
-                now,
-                releasedAt + connected.behaviour.releaseWaitSeconds());
+        double[] earliest = new double[connected.clocks];
+        Arrays.setAll(earliest, c -> releasedAt[c] + connected.behaviour.releaseWaitSeconds());
+        sequencer.follow(wishes, this::canAct, this::canRise, now, earliest);
+    }
+
+    private boolean canRise(int load) {
+        return canAct(load) && !wishes.chainIsDead(load);
     }
 
     private boolean canAct(int load) {
@@ -396,13 +519,13 @@ public final class Rehearsal {
     }
 
     private Display shown() {
-        if (wishes.emergency) {
+        if (wishes.anyEmergency()) {
             return Display.EMERGENCY;
         }
-        if (supply.isLow() || wishes.tripped && !supply.isSteady()) {
+        if (supply.isLow() || supply.isUnsteady()) {
             return Display.SUPPLY_LOW;
         }
-        if (wishes.tripped) {
+        if (supply.hasTripped()) {
             return Display.WAITING;
         }
         if (sequencer.isComingUp()) {
@@ -411,7 +534,7 @@ public final class Rehearsal {
         if (sequencer.isGoingDown()) {
             return Display.GOING_DOWN;
         }
-        if (!wishes.commandedOn) {
+        if (!wishes.anyCommandedOn()) {
             return sequencer.believesAnyOn() ? Display.NOT_CLEAR : Display.DOWN;
         }
         for (int n = 0; n < connected.count(); n++) {

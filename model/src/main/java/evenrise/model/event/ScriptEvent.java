@@ -24,7 +24,9 @@ public record ScriptEvent(
         @Field(meaning = "Board, of board-dead and board-back", optional = true)
         Optional<String> board,
 
-        @Field(meaning = "Load, of stays-closed, stays-open, late, early and mended", optional = true)
+        @Field(
+                meaning = "Load, of stays-closed, stays-open, late, early and mended, and of trip and reset",
+                optional = true)
         Optional<String> load,
 
         @Field(meaning = "Voltage from now on, of the nominal one; of mains", min = 0, max = 200, optional = true)
@@ -34,9 +36,29 @@ public record ScriptEvent(
         List<Phase> phases,
 
         @Field(meaning = "Time by which late closes late, and early early", min = 0, max = 3600, optional = true)
-        OptionalDouble bySeconds) {
+        OptionalDouble bySeconds,
+
+        @Field(meaning = "System, of system-on, system-off, emergency and release; all when absent", optional = true)
+        Optional<String> system,
+
+        @Field(
+                meaning = "Panel, node or supply, of mains, trip, reset, transfer, transfer-back and neutral-lost; of"
+                        + " mains the supply when absent",
+                optional = true)
+        Optional<String> node) {
     public ScriptEvent {
-        Contract.check(ScriptEvent.class, atSeconds, event, group, board, load, voltagePercent, phases, bySeconds);
+        Contract.check(
+                ScriptEvent.class,
+                atSeconds,
+                event,
+                group,
+                board,
+                load,
+                voltagePercent,
+                phases,
+                bySeconds,
+                system,
+                node);
         phases = List.copyOf(phases);
     }
 
@@ -50,43 +72,70 @@ public record ScriptEvent(
                 Optional.empty(),
                 OptionalDouble.empty(),
                 List.of(),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     public ScriptEvent withGroup(String id) {
-        return new ScriptEvent(atSeconds, event, Optional.of(id), board, load, voltagePercent, phases, bySeconds);
+        return new ScriptEvent(
+                atSeconds, event, Optional.of(id), board, load, voltagePercent, phases, bySeconds, system, node);
+    }
+
+    public ScriptEvent withSystem(String id) {
+        return new ScriptEvent(
+                atSeconds, event, group, board, load, voltagePercent, phases, bySeconds, Optional.of(id), node);
+    }
+
+    /** At a panel, a node or the supply. */
+    public ScriptEvent atNode(String id) {
+        return new ScriptEvent(
+                atSeconds, event, group, board, load, voltagePercent, phases, bySeconds, system, Optional.of(id));
     }
 
     public ScriptEvent withBoard(String id) {
-        return new ScriptEvent(atSeconds, event, group, Optional.of(id), load, voltagePercent, phases, bySeconds);
+        return new ScriptEvent(
+                atSeconds, event, group, Optional.of(id), load, voltagePercent, phases, bySeconds, system, node);
     }
 
     public ScriptEvent withLoad(String id) {
-        return new ScriptEvent(atSeconds, event, group, board, Optional.of(id), voltagePercent, phases, bySeconds);
+        return new ScriptEvent(
+                atSeconds, event, group, board, Optional.of(id), voltagePercent, phases, bySeconds, system, node);
     }
 
     public ScriptEvent late(String id, double seconds) {
         return new ScriptEvent(
-                atSeconds, event, group, board, Optional.of(id), voltagePercent, phases, OptionalDouble.of(seconds));
+                atSeconds,
+                event,
+                group,
+                board,
+                Optional.of(id),
+                voltagePercent,
+                phases,
+                OptionalDouble.of(seconds),
+                system,
+                node);
     }
 
     /** Of some phases, or of all where {@code some} is empty. */
     public ScriptEvent voltage(double percent, List<Phase> some) {
-        return new ScriptEvent(atSeconds, event, group, board, load, OptionalDouble.of(percent), some, bySeconds);
+        return new ScriptEvent(
+                atSeconds, event, group, board, load, OptionalDouble.of(percent), some, bySeconds, system, node);
     }
 
     /** What happens, in a few words. */
     public String text() {
-        String about = group.or(() -> board).or(() -> load).orElse("");
+        String about = group.or(() -> board).or(() -> load).or(() -> node).orElse("");
+        String of = system.map(" of system "::concat).orElse("");
         return switch (event) {
-            case SYSTEM_ON -> "on command";
-            case SYSTEM_OFF -> "off command";
+            case SYSTEM_ON -> "on command" + of;
+            case SYSTEM_OFF -> "off command" + of;
             case GROUP_ON -> "group " + about + " on";
             case GROUP_OFF -> "group " + about + " off";
             case LOCK -> "lock";
             case UNLOCK -> "unlock";
-            case EMERGENCY -> "emergency begins";
-            case RELEASE -> "emergency released";
+            case EMERGENCY -> "emergency begins" + of.replace(" of", " in");
+            case RELEASE -> "emergency released" + of.replace(" of", " in");
             case MAINS -> mains();
             case BOARD_DEAD -> "board " + about + " dies";
             case BOARD_BACK -> "board " + about + " works again";
@@ -95,12 +144,23 @@ public record ScriptEvent(
             case LATE -> "load " + about + " closes " + Words.seconds(bySeconds.orElse(0)) + " late";
             case EARLY -> "load " + about + " closes " + Words.seconds(bySeconds.orElse(0)) + " early";
             case MENDED -> "load " + about + " is mended";
+            case TRIP -> load.isPresent() ? "breaker of load " + about + " trips" : "feeder of " + about + " trips";
+            case RESET ->
+                load.isPresent()
+                        ? "breaker of load " + about + " closes again"
+                        : "feeder of " + about + " closes again";
+            case TRANSFER -> about + " goes to its alternate";
+            case TRANSFER_BACK -> about + " goes back to what feeds it";
+            case NEUTRAL_LOST -> "neutral of " + about + " is lost";
         };
     }
 
     private String mains() {
         double percent = voltagePercent.orElse(100);
-        String what = percent == 0 ? "mains fail" : "mains at " + Words.number(percent) + " %";
+        String place =
+                node.map(id -> "feed of " + id + (percent == 0 ? " fails" : "")).orElse("mains fail");
+        String source = node.map("feed of "::concat).orElse("mains");
+        String what = percent == 0 ? place : source + " at " + Words.number(percent) + " %";
         return phases.isEmpty() ? what : what + " on " + phases.toString().replaceAll("[\\[\\]]", "");
     }
 }

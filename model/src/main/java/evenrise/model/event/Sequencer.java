@@ -1,12 +1,15 @@
 package evenrise.model.event;
 
 import evenrise.model.project.Restart;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.IntPredicate;
 
 /**
  * Runs sequences: tells breakers to close and to open at the times of the plan, counted from the begin of a run. A run up
  * goes through all of the sequence from its start; what is on already stays on. A run down mirrors it: of what is to go
- * off, what comes on last goes first. The control believes what it told; a breaker that fails does not report back.
+ * off, what comes on last goes first. Systems with commands of their own have runs of their own. The control believes what it told; a breaker that fails does not report back.
  */
 final class Sequencer {
     private final ConnectedLoads connected;
@@ -23,8 +26,14 @@ final class Sequencer {
     private final boolean[] staysClosed;
     private final boolean[] staysOpen;
     private final double[] lateSeconds;
-    private double upBeganSeconds = Double.NEGATIVE_INFINITY;
-    private double upToldSeconds;
+    /** Nominal instant of each load's latest switch-on. */
+    private final double[] onSince;
+    /** By command. */
+    private final double[] upBeganSeconds;
+
+    private final double[] upToldSeconds;
+    private final int[] toCloseOf;
+    private final int[] toOpenOf;
     private int toClose;
     private int toOpen;
 
@@ -42,6 +51,12 @@ final class Sequencer {
         staysClosed = new boolean[count];
         staysOpen = new boolean[count];
         lateSeconds = new double[count];
+        onSince = new double[count];
+        upBeganSeconds = new double[connected.clocks];
+        Arrays.fill(upBeganSeconds, Double.NEGATIVE_INFINITY);
+        upToldSeconds = new double[connected.clocks];
+        toCloseOf = new int[connected.clocks];
+        toOpenOf = new int[connected.clocks];
     }
 
     Agenda agenda() {
@@ -56,9 +71,33 @@ final class Sequencer {
         return toOpen > 0;
     }
 
-    /** Whether the load's breaker does not close when it is told. */
+    boolean isComingUp(int clock) {
+        return toCloseOf[clock] > 0;
+    }
+
+    boolean isGoingDown(int clock) {
+        return toOpenOf[clock] > 0;
+    }
+
+    boolean isQuiet(int clock) {
+        return toCloseOf[clock] == 0 && toOpenOf[clock] == 0;
+    }
+
+    private void willClose(int load, boolean will) {
+        isToClose[load] = will;
+        toClose += will ? 1 : -1;
+        toCloseOf[connected.clock[load]] += will ? 1 : -1;
+    }
+
+    private void willOpen(int load, boolean will) {
+        isToOpen[load] = will;
+        toOpen += will ? 1 : -1;
+        toOpenOf[connected.clock[load]] += will ? 1 : -1;
+    }
+
+    /** Whether the load's breaker, or the contactor that it is behind, does not close when it is told. */
     boolean staysOpen(int load) {
-        return staysOpen[load];
+        return staysOpen[connected.actuator[load]];
     }
 
     void fail(int load, boolean closed) {
@@ -74,8 +113,10 @@ final class Sequencer {
         staysClosed[load] = false;
         staysOpen[load] = false;
         lateSeconds[load] = 0;
-        if (!isToClose[load] && !isToOpen[load]) {
-            believedOn[load] = contacts.isClosed(load);
+        for (int n = 0; n < connected.count(); n++) {
+            if (connected.actuator[n] == load && !isToClose[n] && !isToOpen[n]) {
+                believedOn[n] = contacts.isClosed(n);
+            }
         }
     }
 
@@ -84,11 +125,11 @@ final class Sequencer {
      *
      * @param canAct whether the load's board can tell its breaker anything
      * @param canRise whether its board comes to its turn in a run up
-     * @param earliestSeconds when a run up may begin
+     * @param earliestSeconds when a run up of each command may begin
      */
-    void follow(Wishes wishes, IntPredicate canAct, IntPredicate canRise, double now, double earliestSeconds) {
-        boolean newDown = false;
-        boolean newUp = false;
+    void follow(Wishes wishes, IntPredicate canAct, IntPredicate canRise, double now, double[] earliestSeconds) {
+        boolean[] newDown = new boolean[connected.clocks];
+        boolean[] newUp = new boolean[connected.clocks];
         for (int n = 0; n < connected.count(); n++) {
             if (isToOpen[n] && wishes.keep[n]) {
                 callOffOpening(n);
@@ -96,64 +137,87 @@ final class Sequencer {
             if (isToClose[n] && !wishes.rise[n]) {
                 callOffClosing(n);
             }
-            newDown |= believedOn[n] && !wishes.keep[n] && !isToOpen[n] && canAct.test(n);
-            newUp |= !believedOn[n] && wishes.rise[n] && !isToClose[n] && canRise.test(n);
+            newDown[connected.clock[n]] |= believedOn[n] && !wishes.keep[n] && !isToOpen[n] && canAct.test(n);
+            newUp[connected.clock[n]] |= !believedOn[n] && wishes.rise[n] && !isToClose[n] && canRise.test(n);
         }
-        if (newDown) {
-            runDown(wishes, canAct, now);
+        Turns turns = new Turns(connected, this, wishes, canAct, canRise);
+        for (int c = connected.clocks - 1; c >= 0; c--) { // what needs others goes before them
+            if (newDown[c] && turns.mayGoDown(c)) {
+                runDown(c, wishes, canAct, now);
+            }
         }
-        if (newUp) {
-            runUp(wishes, canRise, Math.max(now, earliestSeconds));
+        for (int c = 0; c < connected.clocks; c++) {
+            if (newUp[c] && turns.mayComeUp(c)) {
+                runUp(
+                        c,
+                        wishes,
+                        canRise,
+                        Math.max(now, Math.max(earliestSeconds[c], turns.settledSeconds(c, onSince))));
+            }
         }
     }
 
-    private void runDown(Wishes wishes, IntPredicate canAct, double now) {
+    /** Whether a command has to wait for that of another system before it can be followed. */
+    boolean hasToWait(int clock, Wishes wishes, IntPredicate canAct, IntPredicate canRise) {
+        boolean isWanted = false;
+        for (int n = 0; n < connected.count(); n++) {
+            isWanted |=
+                    connected.clock[n] == clock && !believedOn[n] && wishes.rise[n] && !isToClose[n] && canRise.test(n);
+        }
+        return isWanted && !new Turns(connected, this, wishes, canAct, canRise).mayComeUp(clock);
+    }
+
+    private void runDown(int clock, Wishes wishes, IntPredicate canAct, double now) {
         double last = Double.NEGATIVE_INFINITY;
-        IntPredicate goes = n -> believedOn[n] && !wishes.keep[n] && canAct.test(n);
+        IntPredicate goes = n -> connected.clock[n] == clock && believedOn[n] && !wishes.keep[n] && canAct.test(n);
         for (int n = 0; n < connected.count(); n++) {
             if (goes.test(n)) {
                 last = Math.max(last, connected.on[n]);
             }
         }
+        double lastOff = 0;
         for (int n = 0; n < connected.count(); n++) {
             if (goes.test(n)) {
                 callOffOpening(n);
-                isToOpen[n] = true;
-                toOpen++;
-                agenda.add(now + last - connected.on[n], Agenda.Kind.OPEN, n, ++version[n], 0);
+                willOpen(n, true);
+                double due = now + last - connected.on[n] + connected.offAfter[n];
+                agenda.add(due, Agenda.Kind.OPEN, n, ++version[n], 0);
+                lastOff = Math.max(lastOff, last - connected.on[n] + connected.offAfter[n]);
             }
         }
         diary.note(
                 now,
                 StepKind.GOES_DOWN,
-                Words.counted(toOpen, "load") + " to go off in reverse, the last after "
-                        + Words.seconds(last - earliestOn(isToOpen)));
+                connected.clockName(clock) + Words.counted(toOpenOf[clock], "load")
+                        + " to go off in reverse, the last after " + Words.seconds(lastOff));
     }
 
-    private void runUp(Wishes wishes, IntPredicate canRise, double told) {
-        IntPredicate comes = n -> !believedOn[n] && wishes.rise[n] && canRise.test(n);
-        upBeganSeconds = beginSeconds(comes, told);
-        upToldSeconds = told;
+    private void runUp(int clock, Wishes wishes, IntPredicate canRise, double told) {
+        IntPredicate comes = n -> connected.clock[n] == clock && !believedOn[n] && wishes.rise[n] && canRise.test(n);
+        upBeganSeconds[clock] = beginSeconds(clock, comes, told);
+        upToldSeconds[clock] = told;
+        Map<Integer, Double> offsets = new HashMap<>();
         for (int n = 0; n < connected.count(); n++) {
             if (comes.test(n)) {
                 callOffClosing(n);
-                isToClose[n] = true;
-                toClose++;
-                double nominal = upBeganSeconds + connected.on[n];
-                double due = nominal + lateSeconds[n];
-                double real = Math.max(told, due + timing.offsetSeconds(connected.id(n), closings[n]));
-                closings[n]++;
+                willClose(n, true);
+                int by = connected.actuator[n];
+                double nominal = upBeganSeconds[clock] + connected.on[n];
+                double due = nominal + lateSeconds[by];
+                int closing = closings[n]++;
+                double offset = offsets.computeIfAbsent(by, any -> timing.offsetSeconds(connected.id(by), closing));
+                double real = Math.max(told, due + offset);
                 version[n]++;
                 agenda.add(nominal, Agenda.Kind.NOMINAL, n, version[n], nominal);
                 agenda.add(real, Agenda.Kind.CLOSE, n, version[n], due);
             }
         }
-        double passed = told - upBeganSeconds;
+        double passed = told - upBeganSeconds[clock];
         diary.note(
                 told,
                 StepKind.BEGINS,
-                Words.counted(toClose, "load") + " to come on, the last after "
-                        + Words.seconds(latestOn(isToClose) - passed)
+                connected.clockName(clock) + Words.counted(toCloseOf[clock], "load") + " to come on, the last after "
+                        + Words.seconds(latestOn(clock) - passed)
                         + (passed > 0 ? "; " + Words.seconds(passed) + " of the sequence are passed over" : ""));
     }
 
@@ -161,7 +225,7 @@ final class Sequencer {
      * When the sequence counts from. Where it begins at the first missing load, it never counts from before the run before:
      * so whatever is on has been on for as long as in the plan, and order and settling hold.
      */
-    private double beginSeconds(IntPredicate comes, double told) {
+    private double beginSeconds(int clock, IntPredicate comes, double told) {
         if (connected.behaviour.restart() == Restart.WHOLE) {
             return told;
         }
@@ -169,37 +233,27 @@ final class Sequencer {
         for (int n = 0; n < connected.count(); n++) {
             first = comes.test(n) ? Math.min(first, connected.on[n]) : first;
         }
-        return Math.max(told - first, upBeganSeconds);
+        return Math.max(told - first, upBeganSeconds[clock]);
     }
 
-    private double latestOn(boolean[] in) {
+    private double latestOn(int clock) {
         double latest = 0;
-        for (int n = 0; n < in.length; n++) {
-            latest = in[n] ? Math.max(latest, connected.on[n]) : latest;
+        for (int n = 0; n < isToClose.length; n++) {
+            latest = isToClose[n] && connected.clock[n] == clock ? Math.max(latest, connected.on[n]) : latest;
         }
         return latest;
     }
 
-    private double earliestOn(boolean[] in) {
-        double earliest = Double.POSITIVE_INFINITY;
-        for (int n = 0; n < in.length; n++) {
-            earliest = in[n] ? Math.min(earliest, connected.on[n]) : earliest;
-        }
-        return earliest;
-    }
-
     private void callOffOpening(int load) {
         if (isToOpen[load]) {
-            isToOpen[load] = false;
-            toOpen--;
+            willOpen(load, false);
             version[load]++;
         }
     }
 
     private void callOffClosing(int load) {
         if (isToClose[load]) {
-            isToClose[load] = false;
-            toClose--;
+            willClose(load, false);
             version[load]++;
             believedOn[load] = contacts.isClosed(load); // one that has closed early is told to open like any other
         }
@@ -213,7 +267,7 @@ final class Sequencer {
             }
             boolean own = connected.board[n] == board;
             boolean waits = wishes.follows(connected.board[n], board)
-                    && upBeganSeconds + connected.boardBegin[connected.board[n]] > now + 1e-9;
+                    && upBeganSeconds[connected.clock[n]] + connected.boardBegin[connected.board[n]] > now + 1e-9;
             if (own || waits) {
                 callOffClosing(n);
             }
@@ -249,7 +303,7 @@ final class Sequencer {
         if (!contacts.isClosed(load)) {
             return false;
         }
-        if (staysClosed[load]) {
+        if (staysClosed[connected.actuator[load]]) {
             diary.fails(now, load, "it does not open");
             return false;
         }
@@ -266,23 +320,22 @@ final class Sequencer {
         }
         switch (entry.kind()) {
             case OPEN -> {
-                isToOpen[load] = false;
-                toOpen--;
+                willOpen(load, false);
                 version[load]++;
                 believedOn[load] = false;
                 open(load, now);
             }
             case NOMINAL -> {
-                isToClose[load] = false;
-                toClose--;
+                willClose(load, false);
                 believedOn[load] = true;
-                if (staysOpen[load] && !contacts.isClosed(load)) {
+                onSince[load] = now;
+                if (staysOpen(load) && !contacts.isClosed(load)) {
                     version[load]++;
                     diary.fails(now, load, "it does not close");
                 }
             }
             case CLOSE -> {
-                if (!staysOpen[load]) {
+                if (!staysOpen(load)) {
                     close(entry, now);
                 }
             }
@@ -296,7 +349,11 @@ final class Sequencer {
         }
         double due = entry.nominalSeconds();
         double tolerance = connected.toleranceSeconds;
-        contacts.close(entry.load(), now, Math.max(upToldSeconds, due - tolerance), due + tolerance);
+        contacts.close(
+                entry.load(),
+                now,
+                Math.max(upToldSeconds[connected.clock[entry.load()]], due - tolerance),
+                due + tolerance);
         diary.closes(now, entry.load());
     }
 

@@ -2,89 +2,185 @@ package evenrise.model.event;
 
 import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseWatch;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoublePredicate;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
-/** What the control sees of the mains: whether the supply is low or steady, and since when it waits for either. */
+/**
+ * What boards see of what feeds them: whether it is low or steady, and since when they wait for either. What is watched by
+ * several boards is one watch; what turns at one instant does so together.
+ */
 final class SupplyWatch {
     private final ConnectedLoads connected;
     private final Agenda agenda;
-    private final double[] voltPercent;
-    private boolean isLow;
-    private boolean isSteady = true;
-    private int lowVersion;
-    private int steadyVersion;
+    private final boolean[] low;
+    private final boolean[] steady;
+    private final boolean[] tripped;
+    private final int[] lowVersion;
+    private final int[] steadyVersion;
+    private final List<Turn> turns = new ArrayList<>();
 
-    /** Every phase at its nominal voltage. */
+    /** Watches that turned at one instant, with their versions then. */
+    private record Turn(int[] watches, int[] versions) {}
+
+    /** All steady. */
     SupplyWatch(ConnectedLoads connected, Agenda agenda) {
         this.connected = connected;
         this.agenda = agenda;
-        voltPercent = new double[connected.systemPhases.size()];
-        Arrays.fill(voltPercent, 100);
+        int count = connected.watches.size();
+        low = new boolean[count];
+        steady = new boolean[count];
+        Arrays.fill(steady, true);
+        tripped = new boolean[count];
+        lowVersion = new int[count];
+        steadyVersion = new int[count];
     }
 
+    int count() {
+        return low.length;
+    }
+
+    /** Whether any is low. */
     boolean isLow() {
-        return isLow;
+        return all().anyMatch(each -> low[each]);
     }
 
-    boolean isSteady() {
-        return isSteady;
+    /** Whether all of these are low. */
+    boolean areLow(int[] watches) {
+        return Arrays.stream(watches).allMatch(each -> low[each]);
     }
 
-    /** Voltage of each phase, with some or all of them at another. */
-    double[] with(double percent, List<Phase> phases) {
-        double[] changed = voltPercent.clone();
-        for (int p = 0; p < changed.length; p++) {
-            if (phases.isEmpty() || phases.contains(connected.systemPhases.get(p))) {
-                changed[p] = percent;
-            }
+    /** Whether any has tripped and waits. */
+    boolean hasTripped() {
+        return all().anyMatch(each -> tripped[each]);
+    }
+
+    /** Whether any has tripped whose supply is not steady. */
+    boolean isUnsteady() {
+        return all().anyMatch(each -> tripped[each] && !steady[each]);
+    }
+
+    boolean isTripped(int watch) {
+        return tripped[watch];
+    }
+
+    /** Watches, as far as {@code which}. */
+    int[] of(IntPredicate which) {
+        return all().filter(which).toArray();
+    }
+
+    void trip(int[] watches, boolean isTripped) {
+        for (int each : watches) {
+            tripped[each] = isTripped;
         }
-        return changed;
     }
 
     /**
-     * The voltages change; a supply that turns low is due to trip after its hold time.
+     * The voltages change; what turns low is due to trip after its hold time.
      *
-     * @return whether the supply has turned steady, or is so no longer
+     * @return what has tripped and has turned steady, or is so no longer
      */
-    boolean change(double[] percent, double now) {
-        System.arraycopy(percent, 0, voltPercent, 0, percent.length);
-        boolean wasLow = isLow;
-        isLow = isBelow(connected.behaviour.brownoutPercent());
-        if (isLow && !wasLow) {
-            lowVersion++;
-            double due = now + connected.behaviour.brownoutHoldSeconds();
-            agenda.add(due, Agenda.Kind.TRIP, ConnectedLoads.NONE, lowVersion, 0);
+    int[] change(Grid grid, double now) {
+        List<Integer> fell = new ArrayList<>();
+        List<Integer> turned = new ArrayList<>();
+        for (int each = 0; each < low.length; each++) {
+            boolean wasLow = low[each];
+            low[each] = isBelow(grid, each, connected.behaviour.brownoutPercent());
+            if (low[each] && !wasLow) {
+                lowVersion[each]++;
+                fell.add(each);
+            }
+            boolean wasSteady = steady[each];
+            steady[each] = !isBelow(grid, each, connected.behaviour.steadyFromPercent());
+            if (steady[each] != wasSteady && tripped[each]) {
+                turned.add(each);
+            }
         }
-        boolean wasSteady = isSteady;
-        isSteady = !isBelow(connected.behaviour.steadyFromPercent());
-        return isSteady != wasSteady;
+        due(fell, lowVersion, Agenda.Kind.TRIP, now + connected.behaviour.brownoutHoldSeconds());
+        return turned.stream().mapToInt(Integer::intValue).toArray();
     }
 
-    /** Waits anew until the supply has been steady for long enough, where it is so now. */
-    boolean waitForSteady(double now) {
-        steadyVersion++;
-        if (isSteady) {
-            double due = now + connected.behaviour.steadyWaitSeconds();
-            agenda.add(due, Agenda.Kind.RESUME, ConnectedLoads.NONE, steadyVersion, 0);
+    /**
+     * Waits anew until these have been steady for long enough.
+     *
+     * @return those that are steady now
+     */
+    int[] waitForSteady(int[] watches, double now) {
+        List<Integer> waiting = new ArrayList<>();
+        for (int each : watches) {
+            steadyVersion[each]++;
+            if (steady[each]) {
+                waiting.add(each);
+            }
         }
-        return isSteady;
+        due(waiting, steadyVersion, Agenda.Kind.RESUME, now + connected.behaviour.steadyWaitSeconds());
+        return waiting.stream().mapToInt(Integer::intValue).toArray();
     }
 
-    /** Whether the supply has been low ever since the entry was made. */
-    boolean trips(Agenda.Entry entry) {
-        return entry.version() == lowVersion && isLow;
+    private void due(List<Integer> watches, int[] versions, Agenda.Kind kind, double atSeconds) {
+        if (!watches.isEmpty()) {
+            int[] all = watches.stream().mapToInt(Integer::intValue).toArray();
+            turns.add(
+                    new Turn(all, Arrays.stream(all).map(each -> versions[each]).toArray()));
+            agenda.add(atSeconds, kind, turns.size() - 1, 0, 0);
+        }
     }
 
-    /** Whether the supply has been steady ever since the entry was made. */
-    boolean resumes(Agenda.Entry entry) {
-        return entry.version() == steadyVersion && isSteady;
+    /** Those that have been low ever since the entry was made, and have not tripped yet. */
+    int[] trips(Agenda.Entry entry) {
+        return standing(entry, lowVersion, each -> low[each] && !tripped[each]);
+    }
+
+    /** Those that have been steady ever since the entry was made, and had tripped. */
+    int[] resumes(Agenda.Entry entry) {
+        return standing(entry, steadyVersion, each -> steady[each] && tripped[each]);
+    }
+
+    private int[] standing(Agenda.Entry entry, int[] versions, IntPredicate stands) {
+        Turn turn = turns.get(entry.load());
+        return IntStream.range(0, turn.watches().length)
+                .filter(i -> versions[turn.watches()[i]] == turn.versions()[i])
+                .map(i -> turn.watches()[i])
+                .filter(stands)
+                .toArray();
+    }
+
+    /** " at P1, P2" where these are not all. */
+    String where(int[] watches) {
+        if (watches.length == low.length) {
+            return "";
+        }
+        return " at "
+                + String.join(
+                        ", ",
+                        Arrays.stream(watches)
+                                .mapToObj(each -> connected.watchName(each))
+                                .distinct()
+                                .toList());
+    }
+
+    private IntStream all() {
+        return IntStream.range(0, low.length);
     }
 
     /** Whether the phases that are watched are below: any, or all. */
-    private boolean isBelow(double percent) {
-        return connected.behaviour.phaseWatch() == PhaseWatch.ANY
-                ? Arrays.stream(voltPercent).anyMatch(each -> each < percent)
-                : Arrays.stream(voltPercent).allMatch(each -> each < percent);
+    private boolean isBelow(Grid grid, int watch, double percent) {
+        ConnectedLoads.Watch it = connected.watches.get(watch);
+        DoublePredicate below = volts -> volts < percent;
+        boolean isAny = connected.behaviour.phaseWatch() == PhaseWatch.ANY;
+        double[] volts = it.load() == ConnectedLoads.NONE
+                ? grid.distribution.points().get(it.point()).system().phases().stream()
+                        .mapToInt(Phase::ordinal)
+                        .mapToDouble(phase -> grid.least(it.point(), phase))
+                        .toArray()
+                : Arrays.stream(connected.phases[it.load()])
+                        .mapToDouble(phase -> grid.isOpen(it.load()) ? 0 : grid.least(it.point(), phase))
+                        .toArray();
+        return isAny
+                ? Arrays.stream(volts).anyMatch(below)
+                : Arrays.stream(volts).allMatch(below);
     }
 }

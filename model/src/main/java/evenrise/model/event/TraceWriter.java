@@ -1,7 +1,6 @@
 package evenrise.model.event;
 
 import evenrise.model.plan.Cautions;
-import evenrise.model.rules.NodeFigures;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -115,7 +114,7 @@ final class TraceWriter {
                         peak.peakAtSeconds(),
                         EventFinding.Grade.BROKEN,
                         "inrush-limit",
-                        (peak.node().equals(NodeFigures.SUPPLY) ? "the supply" : "panel " + peak.node())
+                        Words.place(connected.layout, peak.node())
                                 + " may peak at "
                                 + Words.amps(peak.boundAmps(), peak.limitAmps().orElse(0)) + " after '" + episode.text()
                                 + "', its inrush_limit_a is "

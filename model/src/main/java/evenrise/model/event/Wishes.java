@@ -10,13 +10,16 @@ import java.util.Map;
 
 /**
  * What the control wants: which loads may stay on, and which may come on. It follows from what was commanded, the contact
- * and the supply; times do not enter.
+ * contacts and the supply; times do not enter.
  */
 final class Wishes {
     private final ConnectedLoads connected;
-    boolean commandedOn;
-    boolean emergency;
-    boolean tripped;
+    private final SupplyWatch supply;
+    /** By command: one, or one for each system. */
+    final boolean[] commandedOn;
+    /** Emergency contacts that are closed, by system. */
+    final boolean[] emergency;
+
     final boolean[] groupOff;
     /** Loads that stay off after an emergency until the next command. */
     final boolean[] latched;
@@ -28,8 +31,11 @@ final class Wishes {
     /** What of it may come on now. */
     boolean[] rise;
 
-    Wishes(ConnectedLoads connected) {
+    Wishes(ConnectedLoads connected, SupplyWatch supply) {
         this.connected = connected;
+        this.supply = supply;
+        commandedOn = new boolean[connected.clocks];
+        emergency = new boolean[Math.max(1, connected.systems.size())];
         groupOff = new boolean[connected.groups.size()];
         latched = new boolean[connected.count()];
         boardDead = new boolean[connected.boards.size()];
@@ -42,12 +48,16 @@ final class Wishes {
         boolean[] commanded = commanded(groupOff);
         keep = new boolean[connected.count()];
         for (int n = 0; n < connected.count(); n++) {
-            keep[n] = commanded[n] && !tripped && !(emergency && connected.drops[n]) && !latched[n];
+            keep[n] = commanded[n]
+                    && !supply.isTripped(connected.watch(n))
+                    && !(emergency[connected.system[n]] && connected.drops[n])
+                    && !latched[n];
         }
         rise = keep.clone();
         boolean stops = connected.behaviour.deadBoard() == DeadBoard.STOP;
-        boolean waits = emergency && connected.behaviour.sequenceInEmergency() == SequenceInEmergency.STOP;
+        boolean isToWait = connected.behaviour.sequenceInEmergency() == SequenceInEmergency.STOP;
         for (int n = 0; n < connected.count(); n++) {
+            boolean waits = isToWait && emergency[connected.system[n]];
             rise[n] &= !waits && !(stops && !believedOn[n] && chainIsDead(n));
         }
         close(rise);
@@ -55,10 +65,15 @@ final class Wishes {
 
     /** What commands alone leave on, needs included, if these groups were off. */
     boolean[] commanded(boolean[] off) {
+        return commanded(off, commandedOn);
+    }
+
+    /** The same if these commands stood. */
+    boolean[] commanded(boolean[] off, boolean[] on) {
         boolean[] wanted = new boolean[connected.count()];
         for (int n = 0; n < connected.count(); n++) {
             wanted[n] = connected.switched[n]
-                    && commandedOn
+                    && on[connected.clock[n]]
                     && (connected.group[n] == ConnectedLoads.NONE || !off[connected.group[n]]);
         }
         close(wanted);
@@ -89,6 +104,11 @@ final class Wishes {
                     in[n] = false;
                     changes = true;
                 }
+                if (in[n] != in[connected.actuator[n]]) { // behind one contactor: all or none
+                    in[n] = false;
+                    in[connected.actuator[n]] = false;
+                    changes = true;
+                }
             }
         }
     }
@@ -97,13 +117,30 @@ final class Wishes {
         return Arrays.stream(needed).allMatch(each -> in[each]);
     }
 
-    /** Whether the load's board, or one that starts it, is dead. */
+    boolean anyCommandedOn() {
+        return any(commandedOn);
+    }
+
+    boolean anyEmergency() {
+        return any(emergency);
+    }
+
+    private static boolean any(boolean[] all) {
+        for (boolean each : all) {
+            if (each) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether the load's board, or one that starts it, is dead, or has tripped and waits. */
     boolean chainIsDead(int load) {
         int steps = 0;
         for (int b = connected.board[load];
                 b != ConnectedLoads.NONE && steps <= connected.boards.size();
                 b = connected.boardAfter[b]) {
-            if (boardDead[b]) {
+            if (boardDead[b] || supply.isTripped(connected.watchOf[b])) {
                 return true;
             }
             steps++;

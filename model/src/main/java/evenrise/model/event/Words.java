@@ -1,6 +1,8 @@
 package evenrise.model.event;
 
 import evenrise.model.contract.Decimals;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeFigures;
 import java.util.Locale;
 
 /** Figures in the words of a trace, the same on every machine. */
@@ -13,6 +15,14 @@ final class Words {
 
     static String seconds(double value) {
         return number(value) + " s";
+    }
+
+    /** The supply, a panel or a node, as messages call it. */
+    static String place(Layout layout, String node) {
+        if (node.equals(NodeFigures.SUPPLY)) {
+            return "the supply";
+        }
+        return (layout.index().panel(node).isPresent() ? "panel " : "node ") + node;
     }
 
     static String amps(double value) {

@@ -101,7 +101,23 @@ public record Behaviour(
                         + " or stay off until somebody commands them; when absent they are planned to stay off,"
                         + " and every peak is computed both ways and the greater told",
                 optional = true)
-        Optional<Resume> motorsResume)
+        Optional<Resume> motorsResume,
+
+        @Field(
+                meaning = "Voltage below which a contactor may drop out, of the nominal one; IEC 60947-4-1: somewhere"
+                        + " between 75 and 20 % for alternating current",
+                above = 0,
+                max = 100,
+                byDefault = "75")
+        double contactorDropsPercent,
+
+        @Field(
+                meaning = "Voltage from which a contactor surely closes, of the nominal one; IEC 60947-4-1: 85 %;"
+                        + " contactor_drops_pct where that is higher",
+                above = 0,
+                max = 100,
+                byDefault = "85")
+        double contactorClosesPercent)
         implements BehaviourBuilder.With {
 
     /** What holds where a project states nothing. */
@@ -129,13 +145,20 @@ public record Behaviour(
                 reinrushPercent,
                 reinrushAfterMillis,
                 inrushLimitHoldsFor,
-                motorsResume);
+                motorsResume,
+                contactorDropsPercent,
+                contactorClosesPercent);
         inrushLimitHoldsFor = List.copyOf(inrushLimitHoldsFor);
     }
 
     /** Whether motors are known to stay off after the mains or an emergency; else their return has to be counted. */
     public boolean motorsStayOff() {
         return motorsResume.filter(Resume.STAY_OFF::equals).isPresent();
+    }
+
+    /** The voltage from which a contactor closes. */
+    public double contactorClosesFromPercent() {
+        return Math.max(contactorClosesPercent, contactorDropsPercent);
     }
 
     /** The voltage from which the supply is steady. */

@@ -39,10 +39,17 @@ public record Board(
         OptionalDouble outputVolts,
 
         @Field(meaning = "System that it serves; whichever its loads belong to when absent", optional = true)
-        Optional<String> system)
+        Optional<String> system,
+
+        @Field(
+                meaning = "What feeds the board itself: a panel, a node, or a load that is not switched; its panel when"
+                        + " absent. Without voltage there for longer than behaviour.brownout_hold_s its outputs"
+                        + " open",
+                optional = true)
+        Optional<String> fedBy)
         implements BoardBuilder.With {
     public Board {
-        Contract.check(Board.class, id, type, panel, reaches, after, outputVolts, system);
+        Contract.check(Board.class, id, type, panel, reaches, after, outputVolts, system, fedBy);
         reaches = reaches.isEmpty() ? List.of(panel) : List.copyOf(reaches);
     }
 

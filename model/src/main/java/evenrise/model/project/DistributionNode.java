@@ -58,7 +58,22 @@ public record DistributionNode(
                 meaning = "What is known of the device before all that the node feeds: of a transformer the one on its"
                         + " secondary side",
                 optional = true)
-        Optional<Device> main)
+        Optional<Device> main,
+
+        @Field(
+                meaning = "Node or panel, of the same voltage, that it can be transferred to from what feeds it",
+                optional = true)
+        Optional<String> alternateFedFrom,
+
+        @Field(
+                meaning = "Time without voltage while it is transferred, either way; where there is an alternate",
+                min = 0,
+                max = 3600,
+                optional = true)
+        OptionalDouble transferSeconds,
+
+        @Field(meaning = "Whether the transfer switches the neutral, too; not judged when absent", optional = true)
+        Optional<Boolean> neutralSwitched)
         implements DistributionNodeBuilder.With {
     public DistributionNode {
         Contract.check(
@@ -73,7 +88,10 @@ public record DistributionNode(
                 source,
                 feeder,
                 interruptingAmps,
-                main);
+                main,
+                alternateFedFrom,
+                transferSeconds,
+                neutralSwitched);
     }
 
     /** Begins with what a file gives that leaves everything out. */

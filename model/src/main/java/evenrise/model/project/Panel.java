@@ -81,7 +81,22 @@ public record Panel(
         Optional<String> fedFrom,
 
         @Field(meaning = "Room to be left in it; the project's when absent", optional = true)
-        Optional<Spare> spare)
+        Optional<Spare> spare,
+
+        @Field(
+                meaning = "Node or panel, of the same voltage, that it can be transferred to from what feeds it",
+                optional = true)
+        Optional<String> alternateFedFrom,
+
+        @Field(
+                meaning = "Time without voltage while it is transferred, either way; where there is an alternate",
+                min = 0,
+                max = 3600,
+                optional = true)
+        OptionalDouble transferSeconds,
+
+        @Field(meaning = "Whether the transfer switches the neutral, too; not judged when absent", optional = true)
+        Optional<Boolean> neutralSwitched)
         implements PanelBuilder.With {
     public Panel {
         Contract.check(
@@ -101,7 +116,10 @@ public record Panel(
                 main,
                 withdrawableUnderLoad,
                 fedFrom,
-                spare);
+                spare,
+                alternateFedFrom,
+                transferSeconds,
+                neutralSwitched);
         phaseRotation = List.copyOf(phaseRotation);
         reservedSlots = List.copyOf(reservedSlots);
         switchedSlots = switchedSlots.map(List::copyOf);

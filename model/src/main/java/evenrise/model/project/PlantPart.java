@@ -75,11 +75,11 @@ public enum PlantPart {
     }
 
     /**
-     * Parts of a project that no plan is sought for yet: limits that are to hold when something happens, where events are not
-     * worked out.
+     * Parts of a project that no plan is sought for yet: with limits that are to hold when something happens, which the
+     * search keeps for one supply and one command alone.
      */
     public static List<PlantPart> beyondSearch(Project project) {
-        return project.behaviourOrDefault().inrushLimitHoldsFor().isEmpty() ? List.of() : beyondEvents(project);
+        return project.behaviourOrDefault().inrushLimitHoldsFor().isEmpty() ? List.of() : beyondDocuments(project);
     }
 
     /** Parts of a project that no bound is proven with yet, and no layout reworked. */
@@ -87,8 +87,8 @@ public enum PlantPart {
         return Stream.of(values()).filter(part -> part.isUsed.test(project)).toList();
     }
 
-    /** Parts of a project that events, and peaks when something happens, are not worked out with yet. */
-    public static List<PlantPart> beyondEvents(Project project) {
+    /** Parts of a project that documents do not show, and trials do not draw, yet. */
+    public static List<PlantPart> beyondDocuments(Project project) {
         return beyondProof(project).stream()
                 .filter(part -> !TIDY.contains(part))
                 .toList();

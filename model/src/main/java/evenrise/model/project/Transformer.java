@@ -93,6 +93,17 @@ public record Transformer(
         primaryPhases = List.copyOf(primaryPhases);
     }
 
+    /**
+     * What is left of its inrush some time after it was energised; 0 where it states none. One that does not state how long
+     * it lasts is taken to last.
+     */
+    public double energisingAmps(double afterSeconds) {
+        double left = inrushHalfMillis.isPresent()
+                ? Math.pow(2, -Math.max(0, afterSeconds) * 1000 / inrushHalfMillis.getAsDouble())
+                : 1;
+        return inrushPeakAmps.orElse(0) * left;
+    }
+
     /** Begins with what a file gives that leaves everything out. */
     public static TransformerBuilder builder() {
         return Defaults.into(TransformerBuilder.unset(), Transformer.class);

@@ -5,7 +5,6 @@ import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Load;
-import evenrise.model.project.PlantPart;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.Placement;
@@ -58,12 +57,6 @@ final class DeviceTripCheck implements ElectricalCheck {
                 ID,
                 bare.stream().filter(each -> !each.equals(NodeFigures.SUPPLY)).toList(),
                 "the instantaneous range or curve of feeder.device or of the panel's main");
-        if (!PlantPart.beyondEvents(layout.project()).isEmpty()) {
-            findings.notChecked(
-                    ID,
-                    nodes.stream().map(Fed::node).toList(),
-                    "events that understand the plant; devices are held against the sequence alone");
-        }
         findings.notChecked(
                 ID,
                 layout.placements().stream()

@@ -48,8 +48,6 @@ public final class ElectricalReview {
             new ServiceCheck());
 
     /** What is said of parts of a plant that events do not understand yet. */
-    private static final String PLANT = "plant";
-
     private ElectricalReview() {}
 
     public static Review of(Layout layout) {
@@ -74,30 +72,18 @@ public final class ElectricalReview {
                 .toList();
     }
 
-    private static void events(Layout layout, Findings findings) {
-        List<PlantPart> beyond = PlantPart.beyondEvents(layout.project());
-        if (!beyond.isEmpty()) {
-            findings.notCheckedAnywhere(
-                    PLANT,
-                    Findings.PLANT,
-                    places(layout),
-                    "events that understand " + PlantPart.listed(beyond)
-                            + "; no peak when something happens is worked out, nor the hard rule event-inrush judged");
-        }
-    }
-
     /** @param earlier plan that a motor's rotation is held against, too */
     public static Review of(Layout layout, Optional<Plan> earlier) {
         Findings findings = new Findings(layout.project());
         ALL.forEach(check -> review(check, layout, findings));
-        events(layout, findings);
         earlier.ifPresent(plan -> RotationCheck.against(plan, layout, findings));
         return Review.builder()
                 .practice(layout.project().electrical().flatMap(Electrical::practice))
                 .remarks(findings.remarks())
                 .quantities(findings.quantities())
-                .checks(Stream.concat(
-                                ALL.stream().filter(ElectricalCheck::judges).map(ElectricalCheck::id), Stream.of(PLANT))
+                .checks(ALL.stream()
+                        .filter(ElectricalCheck::judges)
+                        .map(ElectricalCheck::id)
                         .map(findings::count)
                         .filter(count -> count.made() + count.notMade() > 0)
                         .toList())

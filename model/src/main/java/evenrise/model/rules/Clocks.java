@@ -100,10 +100,10 @@ public final class Clocks {
             precedences.add(new Precedence(Optional.empty(), on, processing(on)));
             return;
         }
-        Map<String, List<String>> needs = new HashMap<>();
-        layout.project().systems().forEach(each -> needs.put(each.id(), each.needs()));
         for (SwitchedSystem system : layout.project().systems()) {
-            Set<String> known = hasClocks ? Set.of(system.id()) : needed(system.id(), needs);
+            Set<String> known = hasClocks
+                    ? Set.of(system.id())
+                    : needed(system.id(), layout.project().systems());
             precedences.add(new Precedence(
                     Optional.of(system.id()),
                     on.stream()
@@ -123,7 +123,9 @@ public final class Clocks {
     }
 
     /** A system and all that it needs, directly or not. */
-    private static Set<String> needed(String system, Map<String, List<String>> needs) {
+    public static Set<String> needed(String system, List<SwitchedSystem> systems) {
+        Map<String, List<String>> needs = new HashMap<>();
+        systems.forEach(each -> needs.put(each.id(), each.needs()));
         Set<String> known = new HashSet<>();
         Deque<String> open = new ArrayDeque<>(List.of(system));
         while (!open.isEmpty()) {

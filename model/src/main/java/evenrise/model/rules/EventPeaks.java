@@ -1,6 +1,5 @@
 package evenrise.model.rules;
 
-import evenrise.model.electrical.Draw;
 import evenrise.model.electrical.FullUse;
 import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.electrical.PeakInrush;
@@ -9,40 +8,46 @@ import evenrise.model.project.Behaviour;
 import evenrise.model.project.Board;
 import evenrise.model.project.DeadBoard;
 import evenrise.model.project.DeadContacts;
-import evenrise.model.project.Panel;
+import evenrise.model.project.Overlap;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PlanEvent;
+import evenrise.model.project.Transformer;
+import evenrise.model.rules.Distribution.Point;
+import evenrise.model.rules.NodeLoads.Seen;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Predicate;
 
 /**
  * What a node peaks at, at most, when the mains return, when an emergency is released, when the worst single board fails
  * and when a deep dip is ridden through: figures of the plan alone, each from a state of rest in which the show runs. What
- * is on draws what it does in full use, what comes on its envelope. docs/events.md has the argument for each. A switched
- * load without an output never comes on and counts nowhere.
+ * is on draws what it does in full use, what comes on its envelope, as the node sees them through transformers, which draw
+ * their own inrush when energised. docs/events.md has the argument for each. A switched load without an output never comes
+ * on and counts nowhere.
  *
  * <p>Time, for each node: loads, and for each board the square of its loads there; the release is as dear as a peak.
  */
 final class EventPeaks {
     private final Layout layout;
     private final Behaviour behaviour;
-    private final List<Phase> phases;
     private final double toleranceSeconds;
     private final Map<String, Set<String>> chains = new HashMap<>();
     private final boolean hasDrops;
+    private final boolean hasClocks;
+    private final Upstream upstream;
 
     EventPeaks(Layout layout) {
         this.layout = layout;
         this.behaviour = layout.project().behaviourOrDefault();
-        this.phases = layout.project().supply().system().phases();
         this.toleranceSeconds = layout.project().timingToleranceSeconds();
+        this.hasClocks = layout.project().hasClocks();
+        this.upstream = Upstream.of(layout.distribution());
         this.hasDrops = layout.project().loads().stream()
                 .anyMatch(each -> each.switched() && layout.index().drops(each));
         layout.project().boards().forEach(board -> chains.put(board.id(), new HashSet<>(Set.of(board.id()))));
@@ -51,14 +56,7 @@ final class EventPeaks {
 
     /** As {@link Layout#nodes()}; the peaks of a node in the order of {@link PlanEvent}. */
     List<List<EventPeak>> ofAllNodes() {
-        List<List<EventPeak>> all = new ArrayList<>();
-        all.add(of(
-                layout.nodes().get(0),
-                layout.placements().stream().filter(Placement::fits).toList()));
-        for (Panel panel : layout.project().panels()) {
-            all.add(of(layout.nodes().get(all.size()), layout.in(panel)));
-        }
-        return List.copyOf(all);
+        return layout.distribution().points().stream().map(this::of).toList();
     }
 
     /** A board is in the chain of each board that starts it, directly or by others. */
@@ -74,101 +72,181 @@ final class EventPeaks {
         }
     }
 
-    private List<EventPeak> of(NodeFigures node, List<Placement> fed) {
-        List<Placement> live = fed.stream()
-                .filter(each -> each.isSequenced() || !each.load().switched())
+    /** What one node sees: loads that are on at all, transformers, the peak of the sequence. */
+    private record Seeing(List<Seen> live, double[] normal, double[] energising, double[] energisingLater) {}
+
+    private List<EventPeak> of(Point point) {
+        List<Seen> live = layout.nodeLoads().seen(point.index()).stream()
+                .filter(each -> each.placement().isSequenced()
+                        || !each.placement().load().switched())
                 .toList();
         double[] normal = new double[Phase.values().length];
-        node.peaks().forEach(peak -> normal[peak.phase().ordinal()] = peak.amps());
+        if (hasClocks) {
+            normal = systemsFromRest(live);
+        } else {
+            for (PhasePeak peak : layout.nodes().get(point.index()).peaks()) {
+                normal[peak.phase().ordinal()] = peak.amps();
+            }
+        }
+        Seeing at = new Seeing(live, normal, energising(point, 0), energising(point, waitSeconds()));
+        List<Phase> phases = point.system().phases();
         List<EventPeak> peaks = new ArrayList<>();
-        peaks.add(returning(live, normal));
+        peaks.add(worst(phases, PlanEvent.RETURN, Optional.empty(), returning(at)));
         if (hasDrops) {
-            peaks.add(release(live));
+            peaks.add(worst(phases, PlanEvent.RELEASE, Optional.empty(), release(live)));
         }
         if (!layout.project().boards().isEmpty()) {
-            peaks.add(boardFailure(live, normal));
+            peaks.add(boardFailure(phases, at));
         }
-        peaks.add(worst(PlanEvent.DIP, Optional.empty(), sum(live, EventPeaks::anewAmps)));
+        double[] dip = added(sum(live, EventPeaks::anewAmps), at.energising());
+        peaks.add(worst(phases, PlanEvent.DIP, Optional.empty(), dip));
         return List.copyOf(peaks);
     }
 
-    /** Unswitched loads at once; then the sequence, with those in use and what is left of their excess after the wait. */
-    private EventPeak returning(List<Placement> live, double[] normal) {
-        List<Placement> always = unswitched(live);
-        return worst(PlanEvent.RETURN, Optional.empty(), larger(atOnce(always), later(always, normal)));
+    /** What transformers below a node draw of it by themselves, some time after they were energised. */
+    private double[] energising(Point node, double afterSeconds) {
+        double[] amps = new double[Phase.values().length];
+        for (Point each : layout.distribution().points()) {
+            if (each.transformer().isEmpty()) {
+                continue;
+            }
+            Transformer it = each.node().orElseThrow().transformer().orElseThrow();
+            double left = it.energisingAmps(afterSeconds);
+            for (Upstream.At at : upstream.from(each.parent())) {
+                for (int phase = 0; at.point() == node.index() && phase < amps.length; phase++) {
+                    for (Phase drawn : each.transformer().get().primaryPhases()) {
+                        amps[phase] += at.parts()[phase][drawn.ordinal()] * left;
+                    }
+                }
+            }
+        }
+        return amps;
     }
 
-    private double[] atOnce(List<Placement> always) {
+    private double waitSeconds() {
+        return Math.max(0, behaviour.steadyWaitSeconds() - toleranceSeconds);
+    }
+
+    /** Unswitched loads at once; then the sequence, with those in use and what is left of their excess after the wait. */
+    private double[] returning(Seeing at) {
+        return larger(atOnce(at), later(at));
+    }
+
+    private double[] atOnce(Seeing at) {
+        return added(atOnce(unswitched(at.live())), at.energising());
+    }
+
+    private double[] later(Seeing at) {
+        double[] kept = added(at.normal(), at.energisingLater());
+        return added(
+                kept,
+                sum(
+                        unswitched(at.live()),
+                        each -> (hasClocks ? 0 : useAmps(each) - baseAmps(each)) + excessAfterWaitAmps(each)));
+    }
+
+    private double[] atOnce(List<Seen> always) {
         return sum(
                 always,
                 each -> useAmps(each) + (staysOff(each) ? 0 : envelope(each).excessAmps()));
     }
 
-    private double[] later(List<Placement> always, double[] normal) {
-        return added(normal, sum(always, each -> useAmps(each) - baseAmps(each) + excessAfterWaitAmps(each)));
-    }
-
     /** What drops comes on as in the sequence, onto all that holds, in use. */
-    private EventPeak release(List<Placement> live) {
-        List<Placement> dropped =
-                live.stream().filter(each -> each.isSequenced() && drops(each)).toList();
+    private double[] release(List<Seen> live) {
+        List<Seen> dropped = live.stream()
+                .filter(each -> each.placement().isSequenced() && drops(each.placement()))
+                .toList();
         double[] held = added(sum(live, EventPeaks::useAmps), negative(sum(dropped, EventPeaks::useAmps)));
-        List<Placement> back = dropped.stream().filter(each -> !staysOff(each)).toList();
-        return worst(PlanEvent.RELEASE, Optional.empty(), added(held, sequence(back)));
+        List<Seen> back =
+                dropped.stream().filter(each -> !staysOff(each.placement())).toList();
+        return added(held, comingBack(back));
     }
 
     /** Never below the return, which is what a board without loads here leaves, nor below all in use, as it fails. */
-    private EventPeak boardFailure(List<Placement> live, double[] normal) {
-        List<Placement> always = unswitched(live);
-        double[] atOnce = atOnce(always);
-        double[] later = later(always, normal);
+    private EventPeak boardFailure(List<Phase> phases, Seeing at) {
+        List<Seen> live = at.live();
+        double[] atOnce = atOnce(at);
+        double[] later = later(at);
         double[] inUse = sum(live, EventPeaks::useAmps);
         double[] anyhow = larger(added(inUse, waited(live)), larger(atOnce, later));
-        EventPeak worst = worst(PlanEvent.BOARD_FAILURE, Optional.empty(), anyhow);
-        Map<String, List<Placement>> byBoard = new HashMap<>();
+        EventPeak worst = worst(phases, PlanEvent.BOARD_FAILURE, Optional.empty(), anyhow);
+        Map<String, List<Seen>> byBoard = new HashMap<>();
         live.stream()
-                .filter(Placement::isSequenced)
-                .forEach(each -> byBoard.computeIfAbsent(Say.boardOf(each), any -> new ArrayList<>())
+                .filter(each -> each.placement().isSequenced())
+                .forEach(each -> byBoard.computeIfAbsent(switching(each.placement()), any -> new ArrayList<>())
                         .add(each));
         for (Board board : layout.project().boards()) {
             double[] amps = new double[Phase.values().length];
-            List<Placement> here = byBoard.getOrDefault(board.id(), List.of());
+            List<Seen> here = byBoard.getOrDefault(board.id(), List.of());
             if (behaviour.deadContacts() == DeadContacts.STAY && !here.isEmpty()) {
                 amps = larger(amps, added(atOnce, atOnce(here)));
                 amps = larger(amps, added(later, sum(here, each -> useAmps(each) + excessAfterWaitAmps(each))));
             }
-            List<Placement> chain = chains.get(board.id()).stream()
+            List<Seen> chain = chains.get(board.id()).stream()
                     .flatMap(each -> byBoard.getOrDefault(each, List.of()).stream())
                     .toList();
             double[] others = added(inUse, negative(sum(chain, EventPeaks::useAmps)));
-            amps = larger(amps, added(others, sequence(chain)));
-            EventPeak peak = worst(PlanEvent.BOARD_FAILURE, Optional.of(board.id()), amps);
+            amps = larger(amps, added(others, comingBack(chain)));
+            EventPeak peak = worst(phases, PlanEvent.BOARD_FAILURE, Optional.of(board.id()), amps);
             worst = peak.peakInrushAmps() > worst.peakInrushAmps() ? peak : worst;
         }
         return worst;
+    }
+
+    /** The board that switches a load, or the contactor that it is behind. */
+    private String switching(Placement placement) {
+        return Say.boardOf(
+                placement.load().comesWith().flatMap(layout::placement).orElse(placement));
     }
 
     /**
      * Inrush that may come beside all that is in use when a board works again: where the others stop, what needs its loads
      * has waited and comes on with them, whichever it is. In which case each load is counted in use throughout.
      */
-    private double[] waited(List<Placement> live) {
+    private double[] waited(List<Seen> live) {
+        double[] most = new double[Phase.values().length];
         if (behaviour.deadBoard() == DeadBoard.CARRY_ON) {
-            return new double[Phase.values().length];
+            return most;
         }
-        return perPhase(PeakInrush.of(live.stream()
-                .filter(Placement::isSequenced)
-                .map(each -> new Draw(
-                        envelope(each).excessAlone(),
-                        each.phases().stream().distinct().toList(),
-                        each.onSeconds()))
-                .toList()));
+        for (List<Seen> system : bySystem(live)) {
+            double[] amps = perPhase(PeakInrush.of(system.stream()
+                    .filter(each -> each.placement().isSequenced())
+                    .flatMap(each -> each.draws(envelope(each.placement()).excessAlone()).stream())
+                    .toList()));
+            most = layout.project().overlap() == Overlap.ANY ? added(most, amps) : larger(most, amps);
+        }
+        return most;
     }
 
-    /** What these peak at if they come on as in the sequence, alone. */
-    private double[] sequence(List<Placement> some) {
-        return perPhase(PeakInrush.of(
-                some.stream().map(each -> draw(each, each.onSeconds())).toList()));
+    /** Those of each clock. */
+    private Collection<List<Seen>> bySystem(List<Seen> some) {
+        if (!hasClocks) {
+            return List.of(some);
+        }
+        Map<Optional<String>, List<Seen>> parts = new LinkedHashMap<>();
+        some.forEach(each -> parts.computeIfAbsent(each.placement().load().system(), any -> new ArrayList<>())
+                .add(each));
+        return parts.values();
+    }
+
+    /** What these peak at if they come on as in the sequence, alone; of several clocks each as the overlap lets it. */
+    private double[] comingBack(List<Seen> some) {
+        return hasClocks
+                ? systemsFromRest(some)
+                : perPhase(PeakInrush.of(some.stream()
+                        .flatMap(each -> each.draws(envelope(each.placement())).stream())
+                        .toList()));
+    }
+
+    /** The systems' starts, what does not start in full use, whatever the scenes. */
+    private double[] systemsFromRest(List<Seen> some) {
+        SystemPeaks peaks =
+                new SystemPeaks(layout, some, load -> InrushEnvelope.of(load, toleranceSeconds), FullUse::amps);
+        double[] amps = new double[Phase.values().length];
+        for (Phase phase : Phase.values()) {
+            amps[phase.ordinal()] = peaks.peak(phase).amps();
+        }
+        return amps;
     }
 
     /** A motor of which the project states that it stays off until somebody asks, after the mains and an emergency. */
@@ -180,9 +258,8 @@ final class EventPeaks {
         return layout.index().drops(placement.load());
     }
 
-    private static List<Placement> unswitched(List<Placement> live) {
-        Predicate<Placement> isSequenced = Placement::isSequenced;
-        return live.stream().filter(isSequenced.negate()).toList();
+    private static List<Seen> unswitched(List<Seen> live) {
+        return live.stream().filter(each -> !each.placement().isSequenced()).toList();
     }
 
     private double baseAmps(Placement placement) {
@@ -201,36 +278,31 @@ final class EventPeaks {
 
     /** What is left of the excess when the first breaker of the sequence may close after the wait. */
     private double excessAfterWaitAmps(Placement placement) {
-        return staysOff(placement)
-                ? 0
-                : envelope(placement).excessLeftAmps(Math.max(0, behaviour.steadyWaitSeconds() - toleranceSeconds));
+        return staysOff(placement) ? 0 : envelope(placement).excessLeftAmps(waitSeconds());
     }
 
     private InrushEnvelope envelope(Placement placement) {
         return InrushEnvelope.of(placement.load(), toleranceSeconds);
     }
 
-    private Draw draw(Placement placement, OptionalDouble onSeconds) {
-        return new Draw(
-                envelope(placement), placement.phases().stream().distinct().toList(), onSeconds);
-    }
-
     private interface Amps {
         double of(Placement placement);
     }
 
-    private static double[] sum(List<Placement> placements, Amps amps) {
+    private static double[] sum(List<Seen> some, Amps amps) {
         double[] sums = new double[Phase.values().length];
-        for (Placement each : placements) {
-            double value = amps.of(each);
-            each.phases().stream().distinct().forEach(phase -> sums[phase.ordinal()] += value);
+        for (Seen each : some) {
+            double value = amps.of(each.placement());
+            for (int phase = 0; phase < sums.length; phase++) {
+                sums[phase] += each.parts()[phase] * value;
+            }
         }
         return sums;
     }
 
-    private double[] perPhase(PeakInrush inrush) {
+    private static double[] perPhase(PeakInrush inrush) {
         double[] amps = new double[Phase.values().length];
-        phases.forEach(phase -> amps[phase.ordinal()] = inrush.amps(phase));
+        List.of(Phase.values()).forEach(phase -> amps[phase.ordinal()] = inrush.amps(phase));
         return amps;
     }
 
@@ -258,7 +330,7 @@ final class EventPeaks {
         return turned;
     }
 
-    private EventPeak worst(PlanEvent event, Optional<String> board, double[] amps) {
+    private static EventPeak worst(List<Phase> phases, PlanEvent event, Optional<String> board, double[] amps) {
         Phase worst = phases.get(0);
         for (Phase phase : phases) {
             worst = amps[phase.ordinal()] > amps[worst.ordinal()] ? phase : worst;

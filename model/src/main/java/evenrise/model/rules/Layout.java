@@ -10,7 +10,6 @@ import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
-import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
 import evenrise.model.sequence.StepTimes;
@@ -215,17 +214,10 @@ public final class Layout {
         return worstNeutralAmps;
     }
 
-    /**
-     * What each of those nodes peaks at when something happens; computed when first asked for. Nothing where the project
-     * has parts that are not understood here, {@link PlantPart#beyondEvents}.
-     */
+    /** What each of those nodes peaks at when something happens; computed when first asked for. */
     public synchronized List<List<EventPeak>> eventPeaks() {
         if (eventPeaks == null) {
-            eventPeaks = PlantPart.beyondEvents(project()).isEmpty()
-                    ? new EventPeaks(this).ofAllNodes()
-                    : distribution().points().stream()
-                            .map(point -> List.<EventPeak>of())
-                            .toList();
+            eventPeaks = new EventPeaks(this).ofAllNodes();
         }
         return eventPeaks;
     }

@@ -30,11 +30,11 @@ import java.util.Random;
  * A distribution from a seed: nodes, transformers of every connection, sources and panels, nested at will, with loads that
  * are always on in their panels, of one to three poles, leading and lagging.
  */
-final class RandomTree {
+public final class RandomTree {
     private static final double[] VOLTS = {120, 127, 230, 277};
 
-    final Project project;
-    final Plan plan;
+    public final Project project;
+    public final Plan plan;
 
     private final Random random;
     private final double harmonics;
@@ -45,7 +45,7 @@ final class RandomTree {
     private final Map<String, PhaseSystem> systems = new HashMap<>(Map.of("supply", PhaseSystem.THREE_PHASE));
 
     /** @param harmonics greatest third harmonic over fundamental */
-    RandomTree(long seed, double harmonics) {
+    public RandomTree(long seed, double harmonics) {
         this.random = new Random(seed * 0x9E3779B97F4A7C15L + 11);
         this.harmonics = harmonics;
         List<String> points = new ArrayList<>(List.of("supply"));

@@ -72,12 +72,12 @@ final class Inputs {
     }
 
     /**
-     * Says with which parts of a project no events are worked out yet, nor documents written.
+     * Says with which parts of a project no documents are written yet, nor trials drawn.
      *
      * @throws JobFailed that names them all
      */
     static void refuseUnshown(Source source, Project project) {
-        refuse(source, PlantPart.beyondEvents(project), "does not show");
+        refuse(source, PlantPart.beyondDocuments(project), "does not show");
     }
 
     private static void refuse(Source source, List<PlantPart> beyond, String what) {

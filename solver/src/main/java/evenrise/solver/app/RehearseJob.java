@@ -38,7 +38,6 @@ final class RehearseJob {
         request.script().ifPresent(inputs::add);
         request.trace().ifPresent(path -> Outputs.refuseInputs(path, inputs));
         AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan(), watch.notes());
-        Inputs.refuseUnshown(request.project(), subject.project());
         Evaluation evaluation = subject.evaluation(Optional.empty());
         EventScript script = script(request, subject.project(), watch);
         watch.at(Stage.JUDGING);

@@ -156,7 +156,10 @@ class RehearseCommandTest {
 
             assertThat(result.code()).isEqualTo(ExitCode.USAGE);
             assertThat(result.err())
-                    .contains("'onn' is not understood", "group-off, lock", "'D' is no phase, expected A, B or C");
+                    .contains(
+                            "'onn' is not understood",
+                            "group-off, lock",
+                            "'D' is no phase, panel or node, expected A, B, C or a name");
         }
 
         @Test

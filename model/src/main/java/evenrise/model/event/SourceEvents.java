@@ -1,0 +1,223 @@
+package evenrise.model.event;
+
+import evenrise.model.rules.Distribution;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** What comes of sources, feeders, transfers and breakers that trip: voltages, inrush that is drawn anew, what is said of it. */
+final class SourceEvents {
+    private final ConnectedLoads connected;
+    private final Mains mains;
+    private final Contacts contacts;
+    private final SupplyWatch supply;
+    private final OrderWatch watch;
+    private final Diary diary;
+    /** Whether the latest change was of a part of the plant alone. */
+    private boolean isPartial;
+
+    SourceEvents(
+            ConnectedLoads connected,
+            Mains mains,
+            Contacts contacts,
+            SupplyWatch supply,
+            OrderWatch watch,
+            Diary diary) {
+        this.connected = connected;
+        this.mains = mains;
+        this.contacts = contacts;
+        this.supply = supply;
+        this.watch = watch;
+        this.diary = diary;
+    }
+
+    /** Changes what feeds the plant; {@link #energise} makes the voltages follow. */
+    void obey(ScriptEvent event, double now, Agenda agenda) {
+        boolean isTrip = event.event() == Happening.TRIP;
+        isPartial = event.event() != Happening.MAINS || event.node().isPresent();
+        if (event.load().isPresent()) {
+            connected.load(event.load().get()).ifPresent(n -> mains.tripLoad(n, isTrip));
+            return;
+        }
+        int point = event.node().flatMap(connected::point).orElse(Distribution.SUPPLY);
+        switch (event.event()) {
+            case MAINS -> mains.set(point, event.voltagePercent().orElse(100), event.phases());
+            case TRIP, RESET -> mains.trip(point, isTrip);
+            case TRANSFER -> transfer(point, true, now, agenda);
+            case TRANSFER_BACK -> transfer(point, false, now, agenda);
+            default -> throw new IllegalStateException(event.toString());
+        }
+    }
+
+    private void transfer(int point, boolean toAlternate, double now, Agenda agenda) {
+        if (mains.isOnAlternate(point) == toAlternate) {
+            watch.addOnce(
+                    now,
+                    EventFinding.Grade.NOTE,
+                    "transfer",
+                    connected.pointName(point) + " is where it is to be transferred to already");
+            return;
+        }
+        mains.beginTransfer(point, toAlternate);
+        agenda.add(now + connected.transferSeconds(point), Agenda.Kind.TRANSFERRED, point, 0, 0);
+    }
+
+    /**
+     * The point is fed from where it was transferred to.
+     *
+     * @return the name of that
+     */
+    String arrives(int point) {
+        mains.endTransfer(point);
+        Grid after = mains.grid();
+        return connected.pointName(after.distribution.points().get(point).parent());
+    }
+
+    /**
+     * Voltages follow what has changed.
+     *
+     * @return what has tripped and turned steady or unsteady
+     */
+    int[] energise(double now) {
+        Grid before = contacts.grid();
+        Grid after = mains.grid();
+        Contacts.Anew anew = contacts.energise(after, now);
+        if (!anew.isNothing()) {
+            returned(anew, now);
+        }
+        if (isPartial) {
+            withoutPower(before, after, now);
+        }
+        return supply.change(after, now);
+    }
+
+    private void returned(Contacts.Anew anew, double now) {
+        List<Integer> switched =
+                anew.loads().stream().filter(n -> connected.switched[n]).toList();
+        if (!anew.loads().isEmpty()) {
+            diary.note(
+                    now,
+                    StepKind.INRUSH,
+                    Words.counted(anew.loads().size(), "load") + " draw"
+                            + (anew.loads().size() == 1 ? "s its" : " their")
+                            + " inrush anew, " + switched.size() + " of them switched");
+        }
+        energising(anew.windings(), now);
+        List<Integer> hadTripped = switched.stream()
+                .filter(n -> supply.isTripped(connected.watch(n)))
+                .toList();
+        List<Integer> riddenThrough =
+                switched.stream().filter(n -> !hadTripped.contains(n)).toList();
+        say(hadTripped, EventFinding.Grade.BROKEN, "return", now);
+        say(riddenThrough, EventFinding.Grade.NOTE, "ridden-through", now);
+        contactors(switched, now);
+    }
+
+    private void say(List<Integer> loads, EventFinding.Grade grade, String rule, double now) {
+        if (loads.isEmpty()) {
+            return;
+        }
+        long processing = loads.stream().filter(n -> connected.isProcessing[n]).count();
+        boolean amplifiers =
+                IntStream.range(0, connected.count()).anyMatch(n -> connected.isAmplifier[n] && contacts.isClosed(n));
+        watch.add(
+                now,
+                grade,
+                rule,
+                "the voltage returns on " + Words.counted(loads.size(), "closed breaker") + " ("
+                        + connected.named(loads) + "), which draw their inrush at once"
+                        + (processing > 0 && amplifiers
+                                ? "; " + processing + " of them processing, which starts anew behind live amplifiers"
+                                : ""));
+    }
+
+    private void contactors(List<Integer> switched, double now) {
+        List<Integer> behind = switched.stream()
+                .filter(n -> connected.closesFromPercent[n] > 0)
+                .toList();
+        if (!behind.isEmpty()) {
+            long contactors =
+                    behind.stream().map(n -> connected.actuator[n]).distinct().count();
+            watch.addOnce(
+                    now,
+                    EventFinding.Grade.NOTE,
+                    "contactors",
+                    Words.counted((int) contactors, "contactor") + " may have dropped out and"
+                            + (contactors == 1 ? " closes" : " close") + " again with the voltage: "
+                            + Words.counted(behind.size(), "load") + " behind "
+                            + (contactors == 1 ? "it" : "them") + " (" + connected.named(behind)
+                            + ") come on together, out of sequence");
+        }
+    }
+
+    private void energising(List<Integer> windings, double now) {
+        List<String> silent = new ArrayList<>();
+        for (int k : windings) {
+            ConnectedLoads.Winding it = connected.windings.get(k);
+            diary.note(
+                    now,
+                    StepKind.INRUSH,
+                    "transformer " + it.id() + " is energised"
+                            + it.envelope()
+                                    .map(envelope -> " and draws up to " + Words.amps(envelope.excessAmps()))
+                                    .orElse(""));
+            if (it.envelope().isEmpty()) {
+                silent.add(it.id());
+            }
+        }
+        if (!silent.isEmpty()) {
+            watch.addOnce(
+                    now,
+                    EventFinding.Grade.NOTE,
+                    "transformer-inrush",
+                    String.join(", ", silent) + (silent.size() == 1 ? " states" : " state")
+                            + " no inrush_peak_a: what " + (silent.size() == 1 ? "it draws" : "they draw")
+                            + " when energised is in no peak here, which is no bound upstream");
+        }
+    }
+
+    /** Amplifiers that stay live while processing that they need has lost its feed. */
+    private void withoutPower(Grid before, Grid after, double now) {
+        List<Integer> dead = IntStream.range(0, connected.count())
+                .filter(n ->
+                        connected.isProcessing[n] && contacts.isClosed(n) && isDead(after, n) && !isDead(before, n))
+                .boxed()
+                .toList();
+        if (dead.isEmpty()) {
+            return;
+        }
+        List<Integer> live = IntStream.range(0, connected.count())
+                .filter(n -> connected.isAmplifier[n] && contacts.isAlive(n))
+                .filter(n -> dead.stream().anyMatch(each -> connected.needs(n, each)))
+                .boxed()
+                .toList();
+        if (!live.isEmpty()) {
+            watch.addOnce(
+                    now,
+                    EventFinding.Grade.NOTE,
+                    "without-power",
+                    Words.counted(live.size(), "amplifier") + " (" + connected.named(live) + ") "
+                            + (live.size() == 1 ? "stays" : "stay") + " live while processing "
+                            + connected.named(dead) + " has lost its feed");
+        }
+    }
+
+    /** Whether no pole of a load is alive. */
+    private boolean isDead(Grid grid, int load) {
+        return connected.phases[load].length > 0
+                && (grid.isOpen(load)
+                        || Arrays.stream(connected.phases[load])
+                                .allMatch(phase -> grid.most(connected.node[load], phase) <= 0));
+    }
+
+    /** Whether a load that is not switched is fed below the voltage that these watches trip at. */
+    boolean isLow(int load, int[] watches) {
+        return watches.length == supply.count()
+                || Arrays.stream(connected.phases[load])
+                        .anyMatch(phase -> contacts.grid().least(connected.node[load], phase)
+                                < connected.behaviour.brownoutPercent());
+    }
+
+    void neutralLost(ScriptEvent event, double now) {}
+}
