@@ -86,6 +86,7 @@ final class ContactorCheck implements ElectricalCheck {
         findings.add(new Quantity(lead.id(), "running current of its contactor's fullest pole", most, "A"));
         if (most > contactor.ratedAmps() + LAST_BITS) {
             findings.add(remark(
+                    "over-rated-current",
                     Grade.BREAKS,
                     lead,
                     most,
@@ -94,8 +95,8 @@ final class ContactorCheck implements ElectricalCheck {
                     "the contactor of load " + Say.quoted(lead.id()) + " carries "
                             + Say.amps(most, contactor.ratedAmps()) + " on its fullest pole, with what comes with it ("
                             + behind.size() + " circuits), it is rated "
-                            + Say.amps(contactor.ratedAmps(), most) + " in " + name(contactor)
-                            + ". Maybe take a larger one, or put fewer circuits behind it."));
+                            + Say.amps(contactor.ratedAmps(), most) + " in " + name(contactor),
+                    "take a larger one, or put fewer circuits behind it"));
         }
     }
 
@@ -106,6 +107,7 @@ final class ContactorCheck implements ElectricalCheck {
         if (peak > allowed + LAST_BITS) {
             boolean isStated = contactor.makingPeakAmps().isPresent();
             findings.add(remark(
+                    "over-making-capacity",
                     isStated ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
                     lead,
                     peak,
@@ -114,9 +116,8 @@ final class ContactorCheck implements ElectricalCheck {
                     "the contactor of load " + Say.quoted(lead.id()) + " closes onto " + Say.amps(peak, allowed)
                             + " on its fullest pole, all circuits behind it at once; "
                             + (isStated ? "its maker allows " : "a making capacity in " + name(contactor) + " is ")
-                            + Say.amps(allowed, peak)
-                            + ". Maybe put fewer circuits behind it, limit their inrush, or take one whose maker states"
-                            + " a peak."));
+                            + Say.amps(allowed, peak),
+                    "put fewer circuits behind it, limit their inrush, or take one whose maker states" + " a peak"));
         }
     }
 
@@ -126,12 +127,13 @@ final class ContactorCheck implements ElectricalCheck {
         if (!motors.isEmpty() && !FOR_MOTORS.contains(contactor.category())) {
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("motors-without-rating")
                     .grade(Grade.EXCEEDS_RECOMMENDATION)
                     .place(lead.id())
                     .clause("IEC 60947-4-1, utilisation categories")
                     .message("the contactor of load " + Say.quoted(lead.id()) + " is rated in " + name(contactor)
-                            + ", and behind it are motors: " + Say.named(motors)
-                            + ". Maybe take one with a rating in AC-3.")
+                            + ", and behind it are motors: " + Say.named(motors))
+                    .cure("take one with a rating in AC-3")
                     .build());
         }
     }
@@ -160,6 +162,7 @@ final class ContactorCheck implements ElectricalCheck {
         if (limit.isPresent() && most > limit.getAsDouble() + LAST_BITS) {
             findings.add(Remark.builder()
                     .check(ID)
+                    .kind("close-again-together")
                     .grade(Grade.EXCEEDS_RECOMMENDATION)
                     .place(fed.node())
                     .figure(most)
@@ -169,9 +172,10 @@ final class ContactorCheck implements ElectricalCheck {
                     .message("after a sag that lets contactors drop out, those below " + fed.label()
                             + " may close again together while all else is in full use, a peak of "
                             + Say.amps(most, limit.getAsDouble()) + ", inrush_limit_a allows "
-                            + Say.amps(limit.getAsDouble(), most)
-                            + ". Maybe hold their coils through a sag, or let the control open its outputs then and start"
-                            + " the sequence anew.")
+                            + Say.amps(limit.getAsDouble(), most))
+                    .cure(
+                            "hold their coils through a sag, or let the control open its outputs then and start the sequence"
+                                    + " anew")
                     .build());
         }
     }
@@ -210,9 +214,18 @@ final class ContactorCheck implements ElectricalCheck {
                 : name;
     }
 
-    private static Remark remark(Grade grade, Load lead, double figure, double limit, String clause, String message) {
+    private static Remark remark(
+            String kind,
+            Grade grade,
+            Load lead,
+            double figure,
+            double limit,
+            String clause,
+            String message,
+            String cure) {
         return Remark.builder()
                 .check(ID)
+                .kind(kind)
                 .grade(grade)
                 .place(lead.id())
                 .figure(figure)
@@ -220,6 +233,7 @@ final class ContactorCheck implements ElectricalCheck {
                 .unit("A")
                 .clause(clause)
                 .message(message)
+                .cure(cure)
                 .build();
     }
 }

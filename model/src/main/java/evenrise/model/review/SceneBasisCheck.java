@@ -104,6 +104,7 @@ final class SceneBasisCheck implements ElectricalCheck {
                 .collect(Collectors.joining(", "));
         findings.add(Remark.builder()
                 .check(ID)
+                .kind("kept-by-scenes-alone")
                 .grade(bare.isEmpty() ? Grade.NOTE : Grade.EXCEEDS_RECOMMENDATION)
                 .place(fed.node())
                 .figure(connected)
@@ -113,16 +114,19 @@ final class SceneBasisCheck implements ElectricalCheck {
                 .message(fed.label() + " " + limit.does() + " " + Say.amps(connected, limit.amps())
                         + " with all that is connected in full use, allowed are " + Say.amps(limit.amps(), connected)
                         + " " + limit.of() + ", and at most " + Say.amps(most, limit.amps())
-                        + " in the scenes, which alone keep it. "
-                        + (bases.isEmpty() ? "" : "They rest on: " + bases + ". ")
+                        + " in the scenes, which alone keep it"
+                        + (bases.isEmpty() ? "" : ". They rest on: " + bases)
                         + (bare.isEmpty()
-                                ? "Maybe look whether that holds as long as the plant does."
-                                : "No basis states "
+                                ? ""
+                                : ". No basis states "
                                         + bare.stream()
                                                 .map(scene -> Say.quoted(scene.id()))
-                                                .collect(Collectors.joining(", "))
-                                        + ". Maybe say in the scene's basis what keeps those loads from running"
-                                        + " together, an interlock for one, or take a larger rating."))
+                                                .collect(Collectors.joining(", "))))
+                .cure(
+                        bare.isEmpty()
+                                ? "look whether that holds as long as the plant does"
+                                : "say in the scene's basis what keeps those loads from running together, an interlock"
+                                        + " for one, or take a larger rating")
                 .build());
     }
 

@@ -93,6 +93,7 @@ final class TransformerCheck implements ElectricalCheck {
         findings.add(new Quantity(point.id(), "load of its fullest line", percent, "%"));
         if (line > it.secondaryAmps() + LAST_BITS) {
             findings.add(remark(
+                    "over-nameplate",
                     Grade.BREAKS,
                     point,
                     line,
@@ -102,7 +103,8 @@ final class TransformerCheck implements ElectricalCheck {
                     "the transformer of " + point.label() + " runs at " + Say.amps(line, it.secondaryAmps())
                             + " on its fullest line in the worst scene, it is rated "
                             + Say.amps(it.secondaryAmps(), line) + " (" + Say.kva(it.kva())
-                            + "). Maybe balance its lines, move loads, or take a larger one."));
+                            + ")",
+                    "balance its lines, move loads, or take a larger one"));
         }
     }
 
@@ -134,6 +136,7 @@ final class TransformerCheck implements ElectricalCheck {
                 new Quantity(point.id(), "K-factor of its load, over its own current", shape, "", Optional.of(how)));
         if (loading > built + LAST_BITS && shape > 1 + LAST_BITS) {
             findings.add(remark(
+                    "over-k-factor",
                     Grade.EXCEEDS_RECOMMENDATION,
                     point,
                     loading,
@@ -143,8 +146,8 @@ final class TransformerCheck implements ElectricalCheck {
                     "the harmonics of what " + point.label() + " feeds make a K-factor of "
                             + Say.number(loading, built)
                             + " over its rated current, by their third harmonics alone; its"
-                            + " transformer is built for " + Say.number(built, loading)
-                            + ". Maybe take one for a higher K-factor, a larger one, or spread the load."));
+                            + " transformer is built for " + Say.number(built, loading),
+                    "take one for a higher K-factor, a larger one, or spread the load"));
         }
         return it.transformer().kFactor().isEmpty() && shape > 1 + LAST_BITS;
     }
@@ -180,6 +183,7 @@ final class TransformerCheck implements ElectricalCheck {
         if (counts > device.holdsAmps() + LAST_BITS) {
             boolean surely = counts > device.tripsAmps() + LAST_BITS;
             findings.add(remark(
+                    "trips-when-energised",
                     surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
                     point,
                     counts,
@@ -189,9 +193,8 @@ final class TransformerCheck implements ElectricalCheck {
                     device.text() + "; its transformer draws a peak of " + Say.amps(peak.getAsDouble())
                             + " when it is energised at the worst moment, at most "
                             + Say.amps(counts, surely ? device.tripsAmps() : device.holdsAmps())
-                            + " rms over a half-cycle: it " + (surely ? "trips" : "may trip")
-                            + ". Maybe take a later range" + protectionRoom(layout, point)
-                            + ", or a transformer with less inrush."));
+                            + " rms over a half-cycle: it " + (surely ? "trips" : "may trip"),
+                    "take a later range" + protectionRoom(layout, point) + ", or a transformer with less inrush"));
         }
     }
 
@@ -204,9 +207,18 @@ final class TransformerCheck implements ElectricalCheck {
     }
 
     static Remark remark(
-            Grade grade, Point point, double figure, OptionalDouble limit, String unit, String clause, String message) {
+            String kind,
+            Grade grade,
+            Point point,
+            double figure,
+            OptionalDouble limit,
+            String unit,
+            String clause,
+            String message,
+            String cure) {
         return Remark.builder()
                 .check(ID)
+                .kind(kind)
                 .grade(grade)
                 .place(point.id())
                 .figure(figure)
@@ -214,6 +226,7 @@ final class TransformerCheck implements ElectricalCheck {
                 .unit(unit)
                 .clause(clause)
                 .message(message)
+                .cure(cure)
                 .build();
     }
 }

@@ -125,17 +125,20 @@ final class TransformerProtectionReview {
                 + Say.amps(primary);
         if (primary > beside + LAST_BITS) {
             breaks(
+                    "primary-device-too-large",
                     it,
                     primary,
                     beside,
                     what + ", allowed are 250 %, " + Say.amps(beside, primary)
                             + ", with a device on the secondary, and " + Say.amps(alone)
-                            + " without. Maybe take a smaller device.");
+                            + " without",
+                    "take a smaller device");
         } else if (secondary.isEmpty()) {
             bareSecondary.add(it.point().id());
         } else if (secondary.get().amps() > behind + LAST_BITS
                 || secondary.get().count() > MOST_DEVICES) {
             breaks(
+                    "devices-too-large",
                     it,
                     secondary.get().amps(),
                     behind,
@@ -145,8 +148,8 @@ final class TransformerProtectionReview {
                                     : secondary.get().count() + " devices")
                             + " on the secondary of " + Say.amps(secondary.get().amps(), behind)
                             + " in all, allowed are up to six of "
-                            + Say.amps(behind, secondary.get().amps())
-                            + ". Maybe take a smaller device on either side.");
+                            + Say.amps(behind, secondary.get().amps()),
+                    "take a smaller device on either side");
         }
     }
 
@@ -174,11 +177,13 @@ final class TransformerProtectionReview {
         double seen = primary / RatedTransformer.primaryOverSecondary(point);
         if (line > carries + LAST_BITS) {
             conductor(
+                    "secondary-cable-too-small",
                     point,
                     line,
                     carries,
                     "NEC 215.2(A)",
-                    what + ", all that is connected needs " + Say.amps(line) + ". Maybe take a larger size.");
+                    what + ", all that is connected needs " + Say.amps(line),
+                    "take a larger size");
         }
         if (it.isTwoWire() && seen <= carries + LAST_BITS) {
             return;
@@ -189,19 +194,21 @@ final class TransformerProtectionReview {
         }
         if (end > carries + LAST_BITS) {
             conductor(
+                    "secondary-cable-below-device",
                     point,
                     end,
                     carries,
                     "NEC 240.21(C), 240.4(B)",
                     what + ", and end in " + Say.amps(end, carries)
-                            + " of devices; the next size up is not allowed behind a transformer. Maybe take a larger"
-                            + " size or a smaller device.");
+                            + " of devices; the next size up is not allowed behind a transformer",
+                    "take a larger size or a smaller device");
             return;
         }
         double metres = cable.lengthMetres();
         double needed = TransformerProtection.conductorAmps(seen, metres);
         if (metres > TransformerProtection.LONG_METRES + LAST_BITS) {
             findings.add(TransformerCheck.remark(
+                    "long-secondary",
                     Grade.EXCEEDS_RECOMMENDATION,
                     point,
                     metres,
@@ -211,23 +218,26 @@ final class TransformerProtectionReview {
                     String.format(
                             Locale.ROOT,
                             "the secondary conductors of %s are %.1f m long, without a device at their beginning at most"
-                                    + " %.1f m are allowed indoors (25 ft). Maybe put a device at the transformer.",
+                                    + " %.1f m are allowed indoors (25 ft)",
                             point.label(),
                             metres,
-                            TransformerProtection.LONG_METRES)));
+                            TransformerProtection.LONG_METRES),
+                    "put a device at the transformer"));
         } else if (needed > carries + LAST_BITS) {
             conductor(
+                    "secondary-cable-unprotected",
                     point,
                     needed,
                     carries,
                     metres <= TransformerProtection.SHORT_METRES ? "NEC 240.21(C)(2)" : "NEC 240.21(C)(6)",
                     what + ", at this length they need "
                             + (metres <= TransformerProtection.SHORT_METRES ? "a tenth" : "a third") + " of the "
-                            + Say.amps(seen) + " that the primary device lets through, " + Say.amps(needed, carries)
-                            + ". Maybe take a larger size or a smaller primary device.");
+                            + Say.amps(seen) + " that the primary device lets through, " + Say.amps(needed, carries),
+                    "take a larger size or a smaller primary device");
         } else if (metres > TransformerProtection.SHORT_METRES + LAST_BITS
                 && secondary.get().count() > 1) {
             findings.add(TransformerCheck.remark(
+                    "several-devices",
                     Grade.BREAKS,
                     point,
                     secondary.get().count(),
@@ -235,17 +245,27 @@ final class TransformerProtectionReview {
                     "",
                     "NEC 240.21(C)(6)",
                     what + ", and end in " + secondary.get().count()
-                            + " devices; conductors of more than 10 ft end in one. Maybe put a main before them."));
+                            + " devices; conductors of more than 10 ft end in one",
+                    "put a main before them"));
         }
     }
 
-    private void breaks(RatedTransformer it, double figure, double limit, String message) {
+    private void breaks(String kind, RatedTransformer it, double figure, double limit, String message, String cure) {
         findings.add(TransformerCheck.remark(
-                Grade.BREAKS, it.point(), figure, OptionalDouble.of(limit), "A", "NEC table 450.3(B)", message));
+                kind,
+                Grade.BREAKS,
+                it.point(),
+                figure,
+                OptionalDouble.of(limit),
+                "A",
+                "NEC table 450.3(B)",
+                message,
+                cure));
     }
 
-    private void conductor(Point point, double figure, double limit, String clause, String message) {
-        findings.add(
-                TransformerCheck.remark(Grade.BREAKS, point, figure, OptionalDouble.of(limit), "A", clause, message));
+    private void conductor(
+            String kind, Point point, double figure, double limit, String clause, String message, String cure) {
+        findings.add(TransformerCheck.remark(
+                kind, Grade.BREAKS, point, figure, OptionalDouble.of(limit), "A", clause, message, cure));
     }
 }
