@@ -52,6 +52,7 @@ final class Rooms {
             "solver.bounds",
             "solver.exact",
             "solver.sample",
+            "solver.table",
             "solver.intake",
             "solver.rework",
             "solver.compare",

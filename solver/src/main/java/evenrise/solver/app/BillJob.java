@@ -4,6 +4,7 @@ import evenrise.model.estimate.BillOfMaterials;
 import evenrise.model.file.WholeFile;
 import evenrise.model.project.Project;
 import evenrise.solver.document.BillTable;
+import evenrise.solver.table.Csv;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,7 +27,9 @@ final class BillJob {
         }
         watch.at(Stage.WRITING);
         BillOfMaterials bill = BillOfMaterials.of(project);
-        request.csv().ifPresent(path -> Outputs.write(() -> WholeFile.write(path, Csv.of(BillTable.of(bill)))));
+        request.csv()
+                .ifPresent(path -> Outputs.write(
+                        () -> WholeFile.write(path, Csv.of(BillTable.of(bill).values()))));
         return new BillResult(project.name(), bill);
     }
 }

@@ -14,6 +14,7 @@ import evenrise.solver.compare.Scenarios;
 import evenrise.solver.compare.Sweep;
 import evenrise.solver.report.CompareChart;
 import evenrise.solver.report.CompareText;
+import evenrise.solver.table.Csv;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

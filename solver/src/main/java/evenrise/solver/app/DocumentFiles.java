@@ -13,6 +13,7 @@ import evenrise.solver.rendering.HtmlPage;
 import evenrise.solver.rendering.PrintedSheets;
 import evenrise.solver.rendering.WorkbookFile;
 import evenrise.solver.report.Sanitizer;
+import evenrise.solver.table.Csv;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -65,7 +66,7 @@ final class DocumentFiles {
         }
         if (wanted.formats().contains(DocumentFormat.CSV)) {
             for (DocumentTable<?> table : document.tables().all()) {
-                files.put(table.id() + ".csv", Csv.of(table).getBytes(StandardCharsets.UTF_8));
+                files.put(table.id() + ".csv", Csv.of(table.values()).getBytes(StandardCharsets.UTF_8));
             }
         }
         refuse(files.keySet());

@@ -5,10 +5,8 @@ import evenrise.model.project.Project;
 import evenrise.solver.report.Sanitizer;
 import evenrise.solver.rework.Measured;
 import evenrise.solver.rework.MeasuredCsv;
+import evenrise.solver.table.TextTable;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -31,13 +29,13 @@ final class Readings {
 
     private static String text(Path file) {
         try {
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
-                    .toString();
-        } catch (CharacterCodingException e) {
-            throw new JobFailed(
-                    JobFailed.Reason.INPUT, file + ": this is not UTF-8 text. Save the table as CSV in UTF-8.");
+            byte[] bytes = Files.readAllBytes(file);
+            if (bytes.length > 1 && bytes[0] == 'P' && bytes[1] == 'K') {
+                throw new JobFailed(
+                        JobFailed.Reason.INPUT,
+                        Sanitizer.clean(file.toString()) + ": this is a workbook. Save its table as CSV.");
+            }
+            return TextTable.decoded(bytes);
         } catch (IOException e) {
             throw new JobFailed(
                     JobFailed.Reason.INPUT,

@@ -16,6 +16,7 @@ import evenrise.model.scatter.Trials;
 import evenrise.solver.report.Json;
 import evenrise.solver.report.RehearsalCsv;
 import evenrise.solver.report.ScatterSheet;
+import evenrise.solver.table.Csv;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

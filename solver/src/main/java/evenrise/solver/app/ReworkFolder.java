@@ -17,6 +17,7 @@ import evenrise.solver.report.WorkSheetText;
 import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
 import evenrise.solver.rework.WorkOrder;
+import evenrise.solver.table.Csv;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;

@@ -9,6 +9,6 @@
  * <p>May touch model.check, model.contract, model.estimate, model.evaluation, model.event, model.file, model.intake,
  * model.plan, model.project, model.review, model.rules, model.scatter, solver.bounds, solver.compare, solver.document,
  * solver.engine, solver.engine.nearby, solver.engine.search, solver.intake, solver.rendering, solver.report,
- * solver.rework, solver.sample.
+ * solver.rework, solver.sample, solver.table.
  */
 package evenrise.solver.app;

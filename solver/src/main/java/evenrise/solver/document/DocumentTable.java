@@ -1,5 +1,6 @@
 package evenrise.solver.document;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -32,5 +33,17 @@ public record DocumentTable<R>(
     static <R> DocumentTable<R> ofLoads(
             String id, String title, String note, List<Column<R>> columns, List<R> rows, Function<R, String> load) {
         return new DocumentTable<>(id, title, note, columns, rows, row -> Optional.of(load.apply(row)));
+    }
+
+    /** Headers first; numbers in full. */
+    public List<List<String>> values() {
+        List<List<String>> values = new ArrayList<>();
+        values.add(columns.stream().map(Column::header).toList());
+        for (R row : rows) {
+            values.add(columns.stream()
+                    .map(column -> String.valueOf(column.of(row)))
+                    .toList());
+        }
+        return values;
     }
 }

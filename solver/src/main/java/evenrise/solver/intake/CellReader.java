@@ -1,5 +1,8 @@
 package evenrise.solver.intake;
 
+import evenrise.solver.table.Amount;
+import evenrise.solver.table.Cell;
+import evenrise.solver.table.ReadTable;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -8,25 +11,23 @@ import java.util.OptionalDouble;
 final class CellReader {
     private static final int LONGEST_NAME = 120;
 
-    private final Sheet sheet;
+    private final ReadTable sheet;
     private final Header header;
     private final Notices notices;
     private final boolean isCommaDecimal;
 
-    CellReader(Sheet sheet, Header header, Notices notices) {
+    CellReader(ReadTable sheet, Header header, Notices notices) {
         this.sheet = sheet;
         this.header = header;
         this.notices = notices;
-        this.isCommaDecimal = sheet.rows().stream()
-                .flatMap(row -> row.cells().stream())
-                .anyMatch(cell -> cell.kind() == Cell.Kind.TEXT && Amount.showsDecimalComma(cell.text()));
+        this.isCommaDecimal = sheet.hasDecimalComma();
         if (isCommaDecimal) {
             notices.guess("the decimal mark is a comma, as some cells can only be read so");
         }
     }
 
     /** Empty where the cell is empty, or is a problem that is noted. */
-    OptionalDouble amount(Sheet.Row row, Meaning meaning, String unit) {
+    OptionalDouble amount(ReadTable.Row row, Meaning meaning, String unit) {
         Cell cell = cell(row, meaning);
         if (isSilent(cell) || !isReadable(row, meaning)) {
             return OptionalDouble.empty();
@@ -39,7 +40,7 @@ final class CellReader {
         String stated = amount.get().unit().isEmpty()
                 ? header.units().getOrDefault(meaning, unit)
                 : amount.get().unit();
-        Optional<Double> scale = scale(stated, unit);
+        Optional<Double> scale = Amount.scale(stated, unit);
         if (scale.isEmpty()) {
             problem(
                     row,
@@ -52,7 +53,7 @@ final class CellReader {
     }
 
     /** Shaft power in horsepower, where the cell states it so. */
-    OptionalDouble horsepower(Sheet.Row row, Meaning meaning) {
+    OptionalDouble horsepower(ReadTable.Row row, Meaning meaning) {
         Cell cell = cell(row, meaning);
         return Amount.of(cell.text(), isCommaDecimal && cell.kind() == Cell.Kind.TEXT)
                 .filter(amount -> (amount.unit().isEmpty() ? header.units().getOrDefault(meaning, "") : amount.unit())
@@ -67,7 +68,7 @@ final class CellReader {
     }
 
     /** Whether the cell holds text or a number; else that is noted. */
-    boolean isReadable(Sheet.Row row, Meaning meaning) {
+    boolean isReadable(ReadTable.Row row, Meaning meaning) {
         Cell cell = cell(row, meaning);
         switch (cell.kind()) {
             case DATE ->
@@ -85,7 +86,7 @@ final class CellReader {
         return false;
     }
 
-    void problem(Sheet.Row row, Meaning meaning, String text) {
+    void problem(ReadTable.Row row, Meaning meaning, String text) {
         Integer column = header.columns().get(meaning);
         notices.add(
                 column == null
@@ -93,12 +94,12 @@ final class CellReader {
                         : Notice.problem(sheet, row.number(), column, text));
     }
 
-    Cell cell(Sheet.Row row, Meaning meaning) {
+    Cell cell(ReadTable.Row row, Meaning meaning) {
         Integer column = header.columns().get(meaning);
         return column == null ? Cell.EMPTY : row.cell(column);
     }
 
-    String text(Sheet.Row row, Meaning meaning) {
+    String text(ReadTable.Row row, Meaning meaning) {
         return cell(row, meaning).text();
     }
 
@@ -108,21 +109,5 @@ final class CellReader {
 
     private static String cure(String stated) {
         return stated.matches("hp|ps|cv|ch") ? " Maybe state the motor's full-load current in ampere." : "";
-    }
-
-    private static Optional<Double> scale(String stated, String wanted) {
-        if (wanted.isEmpty()) {
-            return stated.isEmpty() || stated.matches("x|pcs?|st|stk|%|pieces?") ? Optional.of(1.0) : Optional.empty();
-        }
-        String bare = stated.replaceAll("(ac|rms|eff)$", "");
-        if (bare.equals(wanted)
-                || wanted.equals("a") && bare.matches("amps?|ampere|apk|apeak")
-                || wanted.equals("w") && bare.matches("watts?")) {
-            return Optional.of(1.0);
-        }
-        if (bare.equals("k" + wanted)) {
-            return Optional.of(1000.0);
-        }
-        return bare.equals("m" + wanted) ? Optional.of(0.001) : Optional.empty();
     }
 }

@@ -1,6 +1,7 @@
 package evenrise.solver.intake;
 
 import evenrise.model.project.PhaseSystem;
+import evenrise.solver.table.HeaderWords;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -41,14 +42,14 @@ record Connection(int poles, String assumed, String question, String problem) {
         if (written.length() > LONGEST) {
             return problem("'" + CellReader.cut(written) + "' is no voltage. Maybe another column holds it.");
         }
-        String text = Meaning.folded(written).replaceAll("\\s", "");
+        String text = HeaderWords.folded(written).replaceAll("\\s", "");
         if (text.matches("[-–—]*|n/?a|\\?")) {
             return new Connection(1, "one pole where no voltage is stated", "", "");
         }
         if (text.matches(".*[0-9]k?v?dc\\b.*|dc[0-9].*|.*⎓.*")) {
             return problem("'" + written + "' is direct current. Maybe list the power supply that makes it.");
         }
-        Optional<String> other = OtherSystem.named(Meaning.folded(written).strip());
+        Optional<String> other = OtherSystem.named(HeaderWords.folded(written).strip());
         if (other.isPresent()) {
             return problem(OtherSystem.problem(written, other.get()));
         }

@@ -3,6 +3,7 @@ package evenrise.solver.intake;
 import evenrise.model.intake.Columns;
 import evenrise.model.intake.Mapping;
 import evenrise.model.project.Project;
+import evenrise.solver.table.ReadTable;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -38,13 +39,13 @@ public record EquipmentList(
      * @throws IOException with a message for the user where the file cannot be read at all
      */
     public static EquipmentList read(Path file, Mapping mapping, String name) throws IOException {
-        List<Sheet> sheets = SheetReader.read(file);
+        List<ReadTable> sheets = SheetReader.read(file);
         Columns columns = mapping.columns().orElse(Columns.BY_THEIR_WORDS);
         Notices notices = new Notices();
         List<Item> items = new ArrayList<>();
         int lists = 0;
         boolean isAsMapped = true;
-        for (Sheet sheet : sheets) {
+        for (ReadTable sheet : sheets) {
             if (mapping.sheet().isPresent() && !mapping.sheet().get().equals(sheet.name())) {
                 continue;
             }
@@ -64,8 +65,8 @@ public record EquipmentList(
         return of(isAsMapped ? items : List.of(), notices, mapping, name);
     }
 
-    private static List<Notice> noList(List<Sheet> sheets, Mapping mapping, Columns columns) {
-        List<Sheet> wanted = sheets.stream()
+    private static List<Notice> noList(List<ReadTable> sheets, Mapping mapping, Columns columns) {
+        List<ReadTable> wanted = sheets.stream()
                 .filter(sheet -> mapping.sheet().map(sheet.name()::equals).orElse(true))
                 .toList();
         if (wanted.isEmpty()) {

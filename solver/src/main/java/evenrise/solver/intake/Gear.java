@@ -1,6 +1,7 @@
 package evenrise.solver.intake;
 
 import evenrise.model.project.Role;
+import evenrise.solver.table.HeaderWords;
 import java.util.regex.Pattern;
 
 /**
@@ -93,7 +94,7 @@ enum Gear {
 
     /** @param text of role and name */
     static Gear of(Role role, String text) {
-        String plain = Meaning.words(text);
+        String plain = HeaderWords.words(text);
         return switch (role) {
             case PROCESSING ->
                 SMALL_PROCESSING.isIn(plain) ? SMALL_PROCESSING : COMPUTER.isIn(plain) ? COMPUTER : PROCESSING;

@@ -1,11 +1,12 @@
 package evenrise.solver.intake;
 
 import evenrise.model.intake.Columns;
+import evenrise.solver.table.HeaderWords;
+import evenrise.solver.table.ReadTable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -26,9 +27,9 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
     private static final int FEWEST = 2;
 
     /** Empty where no row looks like headers. */
-    static Optional<Header> of(Sheet sheet, Columns mapped, OptionalInt row) {
+    static Optional<Header> of(ReadTable sheet, Columns mapped, OptionalInt row) {
         Optional<Header> best = Optional.empty();
-        for (Sheet.Row each : sheet.rows().stream().limit(LOOK_AT_ROWS).toList()) {
+        for (ReadTable.Row each : sheet.rows().stream().limit(LOOK_AT_ROWS).toList()) {
             if (row.isPresent() && each.number() != row.getAsInt()) {
                 continue;
             }
@@ -48,12 +49,12 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
         return notices.stream().noneMatch(notice -> notice.kind() == Notice.Kind.PROBLEM);
     }
 
-    private static Header read(Sheet sheet, Sheet.Row row, Columns mapped) {
+    private static Header read(ReadTable sheet, ReadTable.Row row, Columns mapped) {
         Map<Meaning, Integer> columns = new EnumMap<>(Meaning.class);
         Map<Meaning, String> units = new EnumMap<>(Meaning.class);
         List<Notice> notices = new ArrayList<>();
         List<String> plain =
-                row.cells().stream().map(cell -> Meaning.plain(cell.text())).toList();
+                row.cells().stream().map(cell -> HeaderWords.plain(cell.text())).toList();
         for (Meaning meaning : Meaning.values()) {
             int found = column(row, plain, meaning, mapped, columns);
             if (found < 0) {
@@ -85,10 +86,10 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
     }
 
     private static String column(int index, String header) {
-        return "column " + Sheet.letters(index) + " '" + CellReader.cut(header) + "'";
+        return "column " + ReadTable.letters(index) + " '" + CellReader.cut(header) + "'";
     }
 
-    private static Notice missing(Sheet sheet, Sheet.Row row, Meaning meaning, String name) {
+    private static Notice missing(ReadTable sheet, ReadTable.Row row, Meaning meaning, String name) {
         return Notice.problem(
                 sheet,
                 row.number(),
@@ -97,7 +98,7 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
     }
 
     /** The headers of a row, as a person would name them. */
-    private static String headers(Sheet.Row row) {
+    private static String headers(ReadTable.Row row) {
         return row.cells().stream()
                 .filter(cell -> !cell.isEmpty())
                 .map(cell -> "'" + CellReader.cut(cell.text()) + "'")
@@ -105,8 +106,8 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
     }
 
     /** What a mapping names that no row of the sheet has, where no row can be taken for headers. */
-    static Optional<Notice> unmatched(Sheet sheet, Columns mapped, OptionalInt row) {
-        Optional<Sheet.Row> fullest = sheet.rows().stream()
+    static Optional<Notice> unmatched(ReadTable sheet, Columns mapped, OptionalInt row) {
+        Optional<ReadTable.Row> fullest = sheet.rows().stream()
                 .limit(LOOK_AT_ROWS)
                 .filter(each -> row.isEmpty() || each.number() == row.getAsInt())
                 .max(Comparator.comparingLong(each ->
@@ -117,7 +118,7 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
     }
 
     private static int column(
-            Sheet.Row row, List<String> plain, Meaning meaning, Columns mapped, Map<Meaning, Integer> taken) {
+            ReadTable.Row row, List<String> plain, Meaning meaning, Columns mapped, Map<Meaning, Integer> taken) {
         Optional<String> wanted = meaning.mapped(mapped);
         int best = -1;
         int bestMatch = 0;
@@ -139,12 +140,11 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
 
     /** The unit in brackets, or that the header itself is. */
     private static Optional<String> unit(String header, Meaning meaning) {
-        java.util.regex.Matcher brackets = java.util.regex.Pattern.compile("[(\\[]\\s*([\\p{L}%]+)\\s*[)\\]]")
-                .matcher(header);
-        if (brackets.find()) {
-            return Optional.of(brackets.group(1).toLowerCase(Locale.ROOT));
+        Optional<String> stated = HeaderWords.unit(header);
+        if (stated.isPresent()) {
+            return stated;
         }
-        String plain = Meaning.plain(header);
+        String plain = HeaderWords.plain(header);
         return meaning.isAmount() && plain.matches("k?w|k?va|m?a|k?v") ? Optional.of(plain) : Optional.empty();
     }
 }

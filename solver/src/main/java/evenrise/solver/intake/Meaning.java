@@ -1,7 +1,7 @@
 package evenrise.solver.intake;
 
 import evenrise.model.intake.Columns;
-import java.text.Normalizer;
+import evenrise.solver.table.HeaderWords;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -179,7 +179,7 @@ enum Meaning {
 
     Meaning(Function<Columns, Optional<String>> mapped, String... words) {
         this.mapped = mapped;
-        this.words = Stream.of(words).map(Meaning::plain).toList();
+        this.words = Stream.of(words).map(HeaderWords::plain).toList();
     }
 
     Optional<String> mapped(Columns columns) {
@@ -198,7 +198,7 @@ enum Meaning {
     /**
      * How well a header says this: 2 where it is one of the words, 1 where it begins or ends with one, else 0.
      *
-     * @param plain the header, {@link #plain}
+     * @param plain the header, {@link HeaderWords#plain}
      */
     int match(String plain) {
         if (plain.isEmpty() || plain.length() > LONGEST_HEADER) {
@@ -214,26 +214,5 @@ enum Meaning {
             }
         }
         return best;
-    }
-
-    /** Lower case without accents, units in brackets and punctuation. */
-    static String plain(String header) {
-        String bare = header.replaceAll("[(\\[][^(\\[)\\]]*+[)\\]]", " ");
-        if (bare.isBlank()) {
-            bare = header;
-        }
-        return words(bare);
-    }
-
-    /** Lower case without accents and punctuation. */
-    static String words(String text) {
-        return folded(text).replaceAll("[^\\p{L}\\p{N}/'φ]+", " ").strip();
-    }
-
-    /** Lower case without accents. */
-    static String folded(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFD)
-                .replaceAll("\\p{M}", "")
-                .toLowerCase(Locale.ROOT);
     }
 }

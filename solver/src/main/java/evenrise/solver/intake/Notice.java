@@ -1,5 +1,7 @@
 package evenrise.solver.intake;
 
+import evenrise.solver.table.ReadTable;
+
 /**
  * Something to tell the user about one place of the list.
  *
@@ -19,11 +21,11 @@ record Notice(Kind kind, String place, String text) {
         NOT_READ
     }
 
-    static Notice problem(Sheet sheet, int row, int column, String text) {
-        return new Notice(Kind.PROBLEM, place(sheet, row) + ", column " + Sheet.letters(column), text);
+    static Notice problem(ReadTable sheet, int row, int column, String text) {
+        return new Notice(Kind.PROBLEM, place(sheet, row) + ", column " + ReadTable.letters(column), text);
     }
 
-    static Notice problem(Sheet sheet, int row, String text) {
+    static Notice problem(ReadTable sheet, int row, String text) {
         return new Notice(Kind.PROBLEM, place(sheet, row), text);
     }
 
@@ -35,11 +37,11 @@ record Notice(Kind kind, String place, String text) {
         return new Notice(Kind.GUESS, "", text);
     }
 
-    static Notice guess(Sheet sheet, int row, String text) {
+    static Notice guess(ReadTable sheet, int row, String text) {
         return new Notice(Kind.GUESS, place(sheet, row), text);
     }
 
-    static String place(Sheet sheet, int row) {
+    static String place(ReadTable sheet, int row) {
         return (sheet.name().isEmpty() ? "" : "sheet '" + sheet.name() + "', ") + "row " + row;
     }
 

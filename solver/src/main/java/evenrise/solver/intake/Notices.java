@@ -1,5 +1,6 @@
 package evenrise.solver.intake;
 
+import evenrise.solver.table.ReadTable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -27,7 +28,7 @@ final class Notices {
     }
 
     /** Turns what was assumed about rows into guesses, each with the number of rows. */
-    void sumUp(Sheet sheet) {
+    void sumUp(ReadTable sheet) {
         String where = sheet.name().isEmpty() ? "" : "sheet '" + sheet.name() + "': ";
         assumed.forEach((text, rows) -> guess(where + text + " (" + rows + (rows == 1 ? " row)" : " rows)")));
         assumed.clear();

@@ -1,5 +1,6 @@
 package evenrise.solver.intake;
 
+import evenrise.solver.table.HeaderWords;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,7 +16,7 @@ final class Outlet {
 
     /** Empty where the text does not tell. */
     static OptionalDouble amps(String text) {
-        String folded = Meaning.folded(text);
+        String folded = HeaderWords.folded(text);
         if (NUMBER.matcher(folded).matches()) {
             return positive(folded);
         }

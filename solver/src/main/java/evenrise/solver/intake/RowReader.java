@@ -5,6 +5,9 @@ import evenrise.model.electrical.motor.FullLoadCurrent;
 import evenrise.model.intake.Mapping;
 import evenrise.model.project.Practice;
 import evenrise.model.project.Role;
+import evenrise.solver.table.Cell;
+import evenrise.solver.table.HeaderWords;
+import evenrise.solver.table.ReadTable;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -24,7 +27,7 @@ final class RowReader {
 
     private static final double LEAST_POWER_FACTOR = 0.01;
 
-    private final Sheet sheet;
+    private final ReadTable sheet;
     private final Header header;
     private final Mapping mapping;
     private final Notices notices;
@@ -33,7 +36,7 @@ final class RowReader {
     private final List<Item> items = new ArrayList<>();
     private final Map<Meaning, String> above = new EnumMap<>(Meaning.class);
 
-    RowReader(Sheet sheet, Header header, Mapping mapping, Notices notices) {
+    RowReader(ReadTable sheet, Header header, Mapping mapping, Notices notices) {
         this.sheet = sheet;
         this.header = header;
         this.mapping = mapping;
@@ -49,7 +52,7 @@ final class RowReader {
         return items;
     }
 
-    private void row(Sheet.Row row) {
+    private void row(ReadTable.Row row) {
         String name = figures.text(row, Meaning.NAME);
         boolean hasFigures = List.of(Meaning.WATTS, Meaning.VOLT_AMPS, Meaning.AMPS).stream()
                 .anyMatch(meaning -> !figures.cell(row, meaning).isEmpty());
@@ -72,11 +75,11 @@ final class RowReader {
         }
     }
 
-    private void leaveOut(Sheet.Row row, String why) {
+    private void leaveOut(ReadTable.Row row, String why) {
         notices.add(Notice.guess(sheet, row.number(), why));
     }
 
-    private void pieces(Sheet.Row row, String name) {
+    private void pieces(ReadTable.Row row, String name) {
         int before = notices.problems();
         if (name.isEmpty()) {
             figures.problem(row, Meaning.NAME, "no name. Maybe it is in a merged cell above.");
@@ -90,7 +93,7 @@ final class RowReader {
         if (service.filter(it -> it == Service.LIFE_SAFETY).isPresent()) {
             return;
         }
-        if (Meaning.folded(figures.text(row, Meaning.VOLTS)).matches(".*\\bpoe\\b.*")) {
+        if (HeaderWords.folded(figures.text(row, Meaning.VOLTS)).matches(".*\\bpoe\\b.*")) {
             leaveOut(
                     row,
                     "'" + CellReader.cut(name)
@@ -149,7 +152,7 @@ final class RowReader {
         }
     }
 
-    private int quantity(Sheet.Row row) {
+    private int quantity(ReadTable.Row row) {
         OptionalDouble quantity = figures.amount(row, Meaning.QUANTITY, "");
         if (quantity.isEmpty()) {
             if (CellReader.isSilent(figures.cell(row, Meaning.QUANTITY))) {
@@ -170,7 +173,7 @@ final class RowReader {
     }
 
     /** A merged or omitted cell of these columns goes on from above. */
-    private void fillDown(Sheet.Row row) {
+    private void fillDown(ReadTable.Row row) {
         for (Meaning meaning : List.of(Meaning.ROOM, Meaning.RACK)) {
             String own = figures.text(row, meaning);
             if (!own.isEmpty()) {
@@ -190,7 +193,7 @@ final class RowReader {
         return CellReader.cut(room.isEmpty() || rack.isEmpty() ? room + rack : room + ", " + rack);
     }
 
-    private String zone(Sheet.Row row) {
+    private String zone(ReadTable.Row row) {
         String own = figures.text(row, Meaning.ZONE);
         if (own.isEmpty()) {
             notices.assume("a row without a zone is in no shutdown group: it holds on an emergency");
@@ -198,7 +201,7 @@ final class RowReader {
         return CellReader.cut(own);
     }
 
-    private String feed(Sheet.Row row) {
+    private String feed(ReadTable.Row row) {
         String own = figures.text(row, Meaning.FEED).toUpperCase(Locale.ROOT);
         if (own.matches("([A-Z]+ ?)?[AB]")) {
             return own.substring(own.length() - 1);
@@ -209,7 +212,7 @@ final class RowReader {
         return "";
     }
 
-    private Role role(Sheet.Row row, String name, Set<String> guessed) {
+    private Role role(ReadTable.Row row, String name, Set<String> guessed) {
         Optional<Role> byColumn = RoleWords.of(figures.text(row, Meaning.ROLE));
         if (byColumn.isPresent()) {
             return byColumn.get();
@@ -222,7 +225,7 @@ final class RowReader {
     }
 
     /** 0 where the voltage is a problem, which is noted. */
-    private int poles(Sheet.Row row, Set<String> guessed) {
+    private int poles(ReadTable.Row row, Set<String> guessed) {
         if (!figures.isReadable(row, Meaning.VOLTS)) {
             return 0;
         }
@@ -245,7 +248,7 @@ final class RowReader {
     }
 
     /** 0 where it is a problem, which is noted. */
-    private double powerFactor(Sheet.Row row, Gear gear, Set<String> guessed) {
+    private double powerFactor(ReadTable.Row row, Gear gear, Set<String> guessed) {
         int before = notices.problems();
         OptionalDouble stated = figures.amount(row, Meaning.POWER_FACTOR, "");
         if (stated.isEmpty()) {
@@ -265,7 +268,7 @@ final class RowReader {
     }
 
     /** Empty where it is not stated, or a problem that is noted. */
-    private OptionalDouble figure(Sheet.Row row, Meaning meaning, String key, double most, Set<String> guessed) {
+    private OptionalDouble figure(ReadTable.Row row, Meaning meaning, String key, double most, Set<String> guessed) {
         OptionalDouble stated = figures.amount(row, meaning, "a");
         if (stated.isEmpty()) {
             guessed.add(key);
@@ -283,7 +286,7 @@ final class RowReader {
         return stated;
     }
 
-    private OptionalDouble outlet(Sheet.Row row) {
+    private OptionalDouble outlet(ReadTable.Row row) {
         Cell cell = figures.cell(row, Meaning.OUTLET);
         if (CellReader.isSilent(cell) || !figures.isReadable(row, Meaning.OUTLET)) {
             return OptionalDouble.empty();
@@ -296,7 +299,7 @@ final class RowReader {
     }
 
     /** Full-load current by the tables of NEC 430.6(A)(1), or a problem that is noted. */
-    private OptionalDouble motorAmps(Sheet.Row row, int poles, double horsepower) {
+    private OptionalDouble motorAmps(ReadTable.Row row, int poles, double horsepower) {
         double phase = mapping.lineToNeutralVolts();
         double volts = LinePower.voltAmpsPerAmp(mapping.system(), Math.min(poles, 2), phase);
         OptionalDouble found = OptionalDouble.empty();
@@ -322,7 +325,7 @@ final class RowReader {
     }
 
     /** Line current of one piece, from ampere where stated, else from volt-amperes or watts. */
-    private OptionalDouble amps(Sheet.Row row, int poles, double powerFactor, boolean isShaftPower) {
+    private OptionalDouble amps(ReadTable.Row row, int poles, double powerFactor, boolean isShaftPower) {
         double perAmp = LinePower.voltAmpsPerAmp(mapping.system(), poles, mapping.lineToNeutralVolts());
         OptionalDouble amps = figures.amount(row, Meaning.AMPS, "a");
         OptionalDouble voltAmps = figures.amount(row, Meaning.VOLT_AMPS, "va");

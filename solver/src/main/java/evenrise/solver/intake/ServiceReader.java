@@ -1,16 +1,18 @@
 package evenrise.solver.intake;
 
+import evenrise.solver.table.HeaderWords;
+import evenrise.solver.table.ReadTable;
 import java.util.List;
 import java.util.Optional;
 
 /** Tells whether a control may switch what a row holds: by the columns for it, else by words of role, name and remarks. */
 final class ServiceReader {
-    private final Sheet sheet;
+    private final ReadTable sheet;
     private final CellReader figures;
     private final Notices notices;
     private final boolean placesLifeSafety;
 
-    ServiceReader(Sheet sheet, CellReader figures, Notices notices, boolean placesLifeSafety) {
+    ServiceReader(ReadTable sheet, CellReader figures, Notices notices, boolean placesLifeSafety) {
         this.sheet = sheet;
         this.figures = figures;
         this.notices = notices;
@@ -18,9 +20,9 @@ final class ServiceReader {
     }
 
     /** Empty where a cell says something else, which is a problem that is noted. */
-    Optional<Service> of(Sheet.Row row, String name, int pieces) {
-        String safety = Meaning.words(figures.text(row, Meaning.LIFE_SAFETY));
-        String switched = Meaning.words(figures.text(row, Meaning.SWITCHED));
+    Optional<Service> of(ReadTable.Row row, String name, int pieces) {
+        String safety = HeaderWords.words(figures.text(row, Meaning.LIFE_SAFETY));
+        String switched = HeaderWords.words(figures.text(row, Meaning.SWITCHED));
         String words = words(row, name);
         boolean isHere = Service.isHere(safety) || Service.isHere(switched);
         boolean isSafety = isHere
@@ -39,7 +41,7 @@ final class ServiceReader {
         if (Service.isNo(switched) || switched.isEmpty() && Service.saysLeaveOn(words)) {
             return Optional.of(Service.UNSWITCHED);
         }
-        Optional<String> asked = switched.isEmpty() ? Service.asked(Meaning.words(name)) : Optional.empty();
+        Optional<String> asked = switched.isEmpty() ? Service.asked(HeaderWords.words(name)) : Optional.empty();
         asked.ifPresent(why -> ask(
                 row,
                 "may '" + CellReader.cut(name) + "' be switched? " + why
@@ -47,16 +49,16 @@ final class ServiceReader {
         return Optional.of(asked.isPresent() ? Service.ASKED : Service.SWITCHED);
     }
 
-    String clauses(Sheet.Row row, String name) {
+    String clauses(ReadTable.Row row, String name) {
         return Service.clauses(words(row, name));
     }
 
-    private String words(Sheet.Row row, String name) {
-        return Meaning.words(
+    private String words(ReadTable.Row row, String name) {
+        return HeaderWords.words(
                 String.join(" ; ", List.of(figures.text(row, Meaning.ROLE), name, figures.text(row, Meaning.NOTES))));
     }
 
-    private Service lifeSafety(Sheet.Row row, String name, int pieces, boolean isPlaced) {
+    private Service lifeSafety(ReadTable.Row row, String name, int pieces, boolean isPlaced) {
         String what = (pieces == 1 ? "'" : pieces + " × '") + CellReader.cut(name) + "'";
         if (isPlaced) {
             ask(
@@ -74,13 +76,13 @@ final class ServiceReader {
         return Service.LIFE_SAFETY;
     }
 
-    private Optional<Service> odd(Sheet.Row row, Meaning meaning, String expected) {
+    private Optional<Service> odd(ReadTable.Row row, Meaning meaning, String expected) {
         figures.problem(
                 row, meaning, "'" + CellReader.cut(figures.text(row, meaning)) + "', expected " + expected + ".");
         return Optional.empty();
     }
 
-    private void ask(Sheet.Row row, String text) {
+    private void ask(ReadTable.Row row, String text) {
         notices.add(new Notice(Notice.Kind.QUESTION, Notice.place(sheet, row.number()), text));
     }
 }

@@ -1,15 +1,11 @@
 package evenrise.solver.intake;
 
-import evenrise.model.plan.Cautions;
+import evenrise.solver.table.Cell;
+import evenrise.solver.table.ReadTable;
+import evenrise.solver.table.TextTable;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.Reader;
-import java.io.StringReader;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,9 +13,6 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 
@@ -42,7 +35,7 @@ final class SheetReader {
     private SheetReader() {}
 
     /** @throws IOException with a message for the user where it cannot be read */
-    static List<Sheet> read(Path file) throws IOException {
+    static List<ReadTable> read(Path file) throws IOException {
         if (Files.isDirectory(file)) {
             throw new IOException("it is a directory");
         }
@@ -60,12 +53,13 @@ final class SheetReader {
             }
             return isZip
                     ? workbook(in, WorkbookGuard.unpackedBytes(file, MOST_BYTES))
-                    : List.of(text(in.readAllBytes()));
+                    : List.of(TextTable.of(TextTable.decoded(in.readAllBytes()), MOST_CELLS)
+                            .table());
         }
     }
 
-    private static List<Sheet> workbook(InputStream in, long unpackedBytes) throws IOException {
-        List<Sheet> sheets = new ArrayList<>();
+    private static List<ReadTable> workbook(InputStream in, long unpackedBytes) throws IOException {
+        List<ReadTable> sheets = new ArrayList<>();
         long cells = 0;
         try (ReadableWorkbook workbook = new ReadableWorkbook(in, new ReadingOptions(true, false))) {
             List<org.dhatim.fastexcel.reader.Sheet> all = workbook.getSheets().toList();
@@ -74,10 +68,10 @@ final class SheetReader {
                 throw new TooMany("it has " + all.size() + " sheets, too many or too large for an equipment list");
             }
             for (org.dhatim.fastexcel.reader.Sheet sheet : all) {
-                List<Sheet.Row> rows = new ArrayList<>();
+                List<ReadTable.Row> rows = new ArrayList<>();
                 try (Stream<org.dhatim.fastexcel.reader.Row> stream = sheet.openStream()) {
                     for (Iterator<org.dhatim.fastexcel.reader.Row> each = stream.iterator(); each.hasNext(); ) {
-                        Sheet.Row row = row(each.next());
+                        ReadTable.Row row = row(each.next());
                         cells += 1 + row.cells().size();
                         if (cells > MOST_CELLS) {
                             throw new TooMany();
@@ -85,13 +79,9 @@ final class SheetReader {
                         rows.add(row);
                     }
                 }
-                boolean isCautions = !rows.isEmpty() && rows.stream().allMatch(SheetReader::isCaution);
+                boolean isCautions = !rows.isEmpty() && rows.stream().allMatch(ReadTable.Row::isCaution);
                 if (!isCautions) {
-                    sheets.add(new Sheet(
-                            sheet.getName() == null ? "" : sheet.getName(),
-                            rows.stream()
-                                    .filter(row -> !row.isBlank() && !isCaution(row))
-                                    .toList()));
+                    sheets.add(new ReadTable(sheet.getName() == null ? "" : sheet.getName(), rows));
                 }
             }
         } catch (TooMany e) {
@@ -102,11 +92,6 @@ final class SheetReader {
             throw new IOException(NOT_WHOLE, e);
         }
         return sheets;
-    }
-
-    /** Our own tables end with cautions. */
-    private static boolean isCaution(Sheet.Row row) {
-        return Cautions.isComment(row.cell(0).text());
     }
 
     /** More cells than a list has. */
@@ -122,13 +107,13 @@ final class SheetReader {
         }
     }
 
-    private static Sheet.Row row(org.dhatim.fastexcel.reader.Row row) {
+    private static ReadTable.Row row(org.dhatim.fastexcel.reader.Row row) {
         List<Cell> cells = new ArrayList<>();
         for (int column = 0; column < Math.min(row.getCellCount(), MOST_COLUMNS); column++) {
             org.dhatim.fastexcel.reader.Cell cell = row.getCell(column);
             cells.add(cell == null ? Cell.EMPTY : cell(cell));
         }
-        return new Sheet.Row(row.getRowNum(), cells);
+        return new ReadTable.Row(row.getRowNum(), cells);
     }
 
     private static Cell cell(org.dhatim.fastexcel.reader.Cell cell) {
@@ -156,70 +141,5 @@ final class SheetReader {
                 && format.toLowerCase(Locale.ROOT)
                         .replaceAll("\\[[^]]*]|\"[^\"]*\"", "")
                         .matches(".*(yy|d/|/d|mmm|hh).*");
-    }
-
-    private static Sheet text(byte[] bytes) throws IOException {
-        String text = decoded(bytes);
-        List<Sheet.Row> rows = new ArrayList<>();
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setDelimiter(delimiter(text))
-                .setIgnoreEmptyLines(false)
-                .get();
-        long last = 0;
-        long all = 0;
-        try (Reader reader = new StringReader(text);
-                CSVParser parser = CSVParser.parse(reader, format)) {
-            for (CSVRecord each : parser) {
-                last = parser.getCurrentLineNumber();
-                all += each.size();
-                if (all > MOST_CELLS) {
-                    throw new TooMany();
-                }
-                List<Cell> cells = new ArrayList<>();
-                each.stream().limit(MOST_COLUMNS).forEach(cell -> cells.add(Cell.text(cell)));
-                Sheet.Row row = new Sheet.Row((int) each.getRecordNumber(), cells);
-                if (!row.isBlank() && !isCaution(row)) {
-                    rows.add(row);
-                }
-            }
-        } catch (TooMany e) {
-            throw e;
-        } catch (IOException | IllegalStateException | java.io.UncheckedIOException e) {
-            // The parser's words are about its own classes and would help nobody.
-            throw new IOException(
-                    "it is no whole table of values after line " + last
-                            + ". Maybe a quote is not closed, or text follows a closing one",
-                    e);
-        }
-        return new Sheet("", rows);
-    }
-
-    /** UTF-8 where it is that, else the western eight-bit set that spreadsheets write. */
-    private static String decoded(byte[] bytes) {
-        Charset wide = bytes.length >= 2 && (bytes[0] & 0xff) == 0xff && (bytes[1] & 0xff) == 0xfe
-                ? StandardCharsets.UTF_16LE
-                : StandardCharsets.UTF_8;
-        try {
-            String text = wide.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-            return text.startsWith("\ufeff") ? text.substring(1) : text;
-        } catch (CharacterCodingException e) {
-            return new String(bytes, Charset.forName("windows-1252"));
-        }
-    }
-
-    /** The separator that stands most often in the first lines, outside quotes. */
-    private static char delimiter(String text) {
-        String head = text.lines().limit(20).reduce("", (a, b) -> a + "\n" + b).replaceAll("\"[^\"]*\"", "");
-        char best = ',';
-        long most = 0;
-        for (char candidate : new char[] {';', '\t', ',', '|'}) {
-            long count = head.chars().filter(c -> c == candidate).count();
-            if (count > most) {
-                most = count;
-                best = candidate;
-            }
-        }
-        return best;
     }
 }

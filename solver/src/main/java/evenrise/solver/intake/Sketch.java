@@ -16,6 +16,7 @@ import evenrise.model.project.Role;
 import evenrise.model.project.ShutdownGroup;
 import evenrise.model.project.SlotNumbering;
 import evenrise.model.project.Supply;
+import evenrise.solver.table.HeaderWords;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -343,7 +344,7 @@ final class Sketch {
     }
 
     private static String slug(String name) {
-        String plain = Meaning.plain(name).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String plain = HeaderWords.plain(name).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
         String cut = plain.length() > 24 ? plain.substring(0, 24).replaceAll("-$", "") : plain;
         return cut.isEmpty() ? "load" : cut;
     }

@@ -1,14 +1,13 @@
 package evenrise.solver.intake;
 
 import evenrise.model.plan.Cautions;
+import evenrise.solver.table.Csv;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -77,15 +76,9 @@ public final class Template {
 
     /** As CSV, UTF-8. */
     public static byte[] csv() {
-        StringWriter text = new StringWriter();
-        try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.DEFAULT)) {
-            printer.printRecord(HEADERS);
-            printer.printRecords(EXAMPLES);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        Cautions.comments().forEach(line -> text.append(line).append("\r\n"));
-        return text.toString().getBytes(StandardCharsets.UTF_8);
+        List<List<String>> rows = new ArrayList<>(List.of(HEADERS));
+        EXAMPLES.forEach(row -> rows.add(row.stream().map(String::valueOf).toList()));
+        return Csv.of(rows).getBytes(StandardCharsets.UTF_8);
     }
 
     /** As a workbook. */

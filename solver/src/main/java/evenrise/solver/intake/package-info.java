@@ -3,6 +3,6 @@
  * only package that reads workbooks.
  *
  * <p>May touch model.electrical, model.electrical.breaker, model.electrical.motor, model.intake, model.plan,
- * model.project.
+ * model.project, solver.table.
  */
 package evenrise.solver.intake;

@@ -1,7 +1,7 @@
 package evenrise.solver.report;
 
 import evenrise.model.plan.Cautions;
-import evenrise.solver.rework.MeasuredCsv;
+import evenrise.solver.rework.MeasuredColumn;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -26,13 +26,13 @@ public final class MeasuredTable {
                 "tableSchema",
                 Map.of(
                         "columns",
-                        Stream.of(MeasuredCsv.Column.values())
+                        Stream.of(MeasuredColumn.values())
                                 .map(MeasuredTable::column)
                                 .toList()));
         return Json.of(table) + "\n";
     }
 
-    private static Map<String, Object> column(MeasuredCsv.Column column) {
+    private static Map<String, Object> column(MeasuredColumn column) {
         Map<String, Object> described = new LinkedHashMap<>();
         described.put("name", column.names().get(0));
         described.put("titles", column.names());
@@ -42,7 +42,7 @@ public final class MeasuredTable {
         return described;
     }
 
-    private static Object datatype(MeasuredCsv.Column column) {
+    private static Object datatype(MeasuredColumn column) {
         Map<String, Object> type = new LinkedHashMap<>();
         if (column.mostAmps().isPresent()) {
             type.put("base", "number");
@@ -50,7 +50,7 @@ public final class MeasuredTable {
             type.put("maximum", column.mostAmps().getAsDouble());
         } else {
             type.put("base", "string");
-            if (column == MeasuredCsv.Column.PHASE) {
+            if (column == MeasuredColumn.PHASE) {
                 type.put("format", PHASE);
             }
         }

@@ -2,6 +2,7 @@ package evenrise.solver.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.solver.table.HeaderWords;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -29,7 +30,7 @@ class ServiceTest {
                 "Alumbrado de emergencia"
             })
     void knowsLifeSafety(String text) {
-        assertThat(Service.saysLifeSafety(Meaning.words(text))).isTrue();
+        assertThat(Service.saysLifeSafety(HeaderWords.words(text))).isTrue();
     }
 
     @ParameterizedTest
@@ -46,7 +47,7 @@ class ServiceTest {
                 "Lichtpult"
             })
     void takesNothingElseForIt(String text) {
-        assertThat(Service.saysLifeSafety(Meaning.words(text))).isFalse();
+        assertThat(Service.saysLifeSafety(HeaderWords.words(text))).isFalse();
     }
 
     @Test
@@ -54,10 +55,10 @@ class ServiceTest {
         for (String text : new String[] {
             "UPS 3 kVA", "USV Regie", "Onduleur", "SAI", "Core network switch A", "Core switch", "Netzwerkkern"
         }) {
-            assertThat(Service.asked(Meaning.words(text))).as(text).isPresent();
+            assertThat(Service.asked(HeaderWords.words(text))).as(text).isPresent();
         }
         for (String text : new String[] {"Amplifier", "Stage switch", "Score display", "Backups"}) {
-            assertThat(Service.asked(Meaning.words(text))).as(text).isEmpty();
+            assertThat(Service.asked(HeaderWords.words(text))).as(text).isEmpty();
         }
     }
 
@@ -71,8 +72,8 @@ class ServiceTest {
             "no conmutar",
             "un-switched (unswitched)"
         }) {
-            assertThat(Service.saysLeaveOn(Meaning.words(text))).as(text).isTrue();
+            assertThat(Service.saysLeaveOn(HeaderWords.words(text))).as(text).isTrue();
         }
-        assertThat(Service.saysLeaveOn(Meaning.words("switch off last"))).isFalse();
+        assertThat(Service.saysLeaveOn(HeaderWords.words("switch off last"))).isFalse();
     }
 }

@@ -1,4 +1,4 @@
-package evenrise.solver.intake;
+package evenrise.solver.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,12 +1,9 @@
-package evenrise.solver.app;
+package evenrise.solver.table;
 
 import evenrise.model.plan.Cautions;
-import evenrise.solver.document.Column;
-import evenrise.solver.document.DocumentTable;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -15,21 +12,10 @@ import org.apache.commons.csv.CSVPrinter;
  * Tables of values as RFC 4180 has them, with the cautions as lines of comment below. A text that a spreadsheet would
  * take for a formula begins with an apostrophe; one that begins like a comment is quoted.
  */
-final class Csv {
+public final class Csv {
     private Csv() {}
 
-    /** Header first; numbers in full. */
-    static <R> String of(DocumentTable<R> table) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(table.columns().stream().map(Column::header).toList());
-        table.rows()
-                .forEach(row -> rows.add(table.columns().stream()
-                        .map(column -> String.valueOf(column.of(row)))
-                        .toList()));
-        return of(rows);
-    }
-
-    static String of(List<List<String>> rows) {
+    public static String of(List<List<String>> rows) {
         StringWriter text = new StringWriter();
         try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
             for (List<String> row : rows) {

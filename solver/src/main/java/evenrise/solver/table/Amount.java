@@ -1,4 +1,4 @@
-package evenrise.solver.intake;
+package evenrise.solver.table;
 
 import java.util.Locale;
 import java.util.Optional;
@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  *
  * @param unit as written, lower case; empty where there is none
  */
-record Amount(double value, String unit) {
+public record Amount(double value, String unit) {
     private static final Pattern SHAPE =
             Pattern.compile("([-+]?[0-9][0-9.,' \u00a0\u202f]*(?:[eE][-+]?[0-9]+)?)\\s*([\\p{L}%Ωµ/.]*)");
 
@@ -21,7 +21,7 @@ record Amount(double value, String unit) {
     private static final int LONGEST = 60;
 
     /** The same where nothing tells whether a comma is a decimal mark. */
-    static Optional<Amount> of(String text) {
+    public static Optional<Amount> of(String text) {
         return of(text, false);
     }
 
@@ -30,7 +30,7 @@ record Amount(double value, String unit) {
      *
      * @param isCommaDecimal whether other cells of the sheet show that a comma is its decimal mark
      */
-    static Optional<Amount> of(String text, boolean isCommaDecimal) {
+    public static Optional<Amount> of(String text, boolean isCommaDecimal) {
         Matcher matcher = SHAPE.matcher(text.strip());
         if (text.length() > LONGEST || !matcher.matches()) {
             return Optional.empty();
@@ -40,7 +40,7 @@ record Amount(double value, String unit) {
     }
 
     /** Whether the text can only be read with a comma as its decimal mark. */
-    static boolean showsDecimalComma(String text) {
+    public static boolean showsDecimalComma(String text) {
         return text.length() <= LONGEST && DECIMAL_COMMA.matcher(text.strip()).matches();
     }
 
@@ -68,5 +68,26 @@ record Amount(double value, String unit) {
         } catch (NumberFormatException e) {
             return Optional.empty();
         }
+    }
+
+    /**
+     * What an amount of one unit is multiplied by to be one of another; empty where the units are not of one kind.
+     *
+     * @param wanted a, va, w or v; empty where no unit is expected
+     */
+    public static Optional<Double> scale(String stated, String wanted) {
+        if (wanted.isEmpty()) {
+            return stated.isEmpty() || stated.matches("x|pcs?|st|stk|%|pieces?") ? Optional.of(1.0) : Optional.empty();
+        }
+        String bare = stated.replaceAll("(ac|rms|eff)$", "");
+        if (bare.equals(wanted)
+                || wanted.equals("a") && bare.matches("amps?|ampere|apk|apeak")
+                || wanted.equals("w") && bare.matches("watts?")) {
+            return Optional.of(1.0);
+        }
+        if (bare.equals("k" + wanted)) {
+            return Optional.of(1000.0);
+        }
+        return bare.equals("m" + wanted) ? Optional.of(0.001) : Optional.empty();
     }
 }

@@ -1,13 +1,13 @@
-package evenrise.solver.intake;
+package evenrise.solver.table;
 
 /**
- * One cell as a sheet has it.
+ * One cell as a table has it.
  *
  * @param text as people see it, without blanks at its ends; empty for an empty cell
- * @param kind what the sheet says that it is
+ * @param kind what the table says that it is
  */
-record Cell(String text, Kind kind) {
-    enum Kind {
+public record Cell(String text, Kind kind) {
+    public enum Kind {
         TEXT,
         NUMBER,
         DATE,
@@ -17,13 +17,13 @@ record Cell(String text, Kind kind) {
         ERROR
     }
 
-    static final Cell EMPTY = new Cell("", Kind.TEXT);
+    public static final Cell EMPTY = new Cell("", Kind.TEXT);
 
-    static Cell text(String text) {
+    public static Cell text(String text) {
         return new Cell(text.replace('\u00a0', ' ').strip(), Kind.TEXT);
     }
 
-    boolean isEmpty() {
+    public boolean isEmpty() {
         return text.isEmpty() && kind != Kind.FORMULA && kind != Kind.ERROR;
     }
 }

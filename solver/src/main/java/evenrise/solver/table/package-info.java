@@ -1,0 +1,7 @@
+/**
+ * Tables of values as people and other programs make them: read whatever their separator, characters and decimal mark,
+ * and written.
+ *
+ * <p>May touch model.plan.
+ */
+package evenrise.solver.table;
