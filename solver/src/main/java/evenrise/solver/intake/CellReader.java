@@ -94,6 +94,20 @@ final class CellReader {
                         : Notice.problem(sheet, row.number(), column, text));
     }
 
+    /** Of the row as a whole. */
+    void problem(ReadTable.Row row, String text) {
+        notices.add(Notice.problem(sheet, row.number(), text));
+    }
+
+    /** Notes that a row counts for nothing. */
+    void leaveOut(ReadTable.Row row, String why) {
+        notices.add(Notice.guess(sheet, row.number(), why));
+    }
+
+    boolean hasColumn(Meaning meaning) {
+        return header.columns().containsKey(meaning);
+    }
+
     Cell cell(ReadTable.Row row, Meaning meaning) {
         Integer column = header.columns().get(meaning);
         return column == null ? Cell.EMPTY : row.cell(column);

@@ -1,6 +1,8 @@
 package evenrise.solver.intake;
 
+import evenrise.model.check.Nearest;
 import evenrise.model.intake.Columns;
+import evenrise.solver.table.Cell;
 import evenrise.solver.table.HeaderWords;
 import evenrise.solver.table.ReadTable;
 import java.util.ArrayList;
@@ -93,8 +95,14 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
         return Notice.problem(
                 sheet,
                 row.number(),
-                "the mapping reads " + meaning.word() + " from a column '" + name
-                        + "', which is not there. The headers are: " + headers(row) + ".");
+                "the mapping reads " + meaning.word() + " from a column '" + name + "', which is not there. "
+                        + maybe(name, row) + "The headers are: " + headers(row) + ".");
+    }
+
+    private static String maybe(String name, ReadTable.Row row) {
+        return Nearest.to(name, row.cells().stream().map(Cell::text).toList())
+                .map(header -> "Maybe it is '" + CellReader.cut(header) + "'. ")
+                .orElse("");
     }
 
     /** The headers of a row, as a person would name them. */

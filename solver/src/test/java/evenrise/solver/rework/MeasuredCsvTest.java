@@ -90,6 +90,55 @@ class MeasuredCsvTest {
         }
     }
 
+    @Nested
+    class AnAmount {
+        private OptionalDouble running(String text) {
+            Measured measured = read(text);
+            assertThat(measured.problems()).isEmpty();
+            return measured.currents().get("fan").runningAmps();
+        }
+
+        /** 2900 mA are 2.9 A. */
+        @Test
+        void mayBeInAnotherUnitThatItsHeaderOrItsCellSays() {
+            assertThat(running("load,current (mA)\nfan,2900\n")).hasValue(2.9);
+            assertThat(running("load,current\nfan,2900 mA\n")).hasValue(2.9);
+            assertThat(running("load,running (rms)\nfan,2.9\n")).hasValue(2.9);
+        }
+
+        /** A load takes no thousand amperes because a program parts thousands. */
+        @Test
+        void withALoneMarkBeforeThreeDigitsIsAFractionWhereNothingElseIsMeant() {
+            assertThat(running("load,current\nfan,2.912\n")).hasValue(2.912);
+            assertThat(running("load;current\nfan;2,912\n")).hasValue(2.912);
+        }
+
+        @Test
+        void thatCanBeReadInTwoWaysIsAskedFor() {
+            assertThat(read("load,current\nfan,\"2,912\"\n").problems())
+                    .singleElement()
+                    .asString()
+                    .contains("'2,912'", "12.4");
+            assertThat(read("load;current\nfan;2,9\namp-1;7.912\n").problems())
+                    .singleElement()
+                    .asString()
+                    .contains("'7.912'");
+        }
+
+        @Test
+        void inAnotherQuantityIsNone() {
+            assertThat(read("load,running (W)\nfan,300\n").problems()).isNotEmpty();
+        }
+    }
+
+    @Test
+    void aMisspeltLoadIsGuessed() {
+        assertThat(read("load,amps\nhiost,5\n").problems())
+                .singleElement()
+                .asString()
+                .contains("Maybe it is 'hoist'");
+    }
+
     @Test
     void skipsTheCautionsOfOurOwnTables() {
         String text =

@@ -1,0 +1,168 @@
+package evenrise.solver.intake;
+
+import evenrise.model.electrical.LinePower;
+import evenrise.model.electrical.motor.FullLoadCurrent;
+import evenrise.model.intake.Mapping;
+import evenrise.model.project.Practice;
+import evenrise.solver.table.ReadTable;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** What one piece of a row draws: its line current, power factor, idle current and inrush; what is wrong is noted. */
+final class CurrentReader {
+    private static final double MOST_AMPS = 6300;
+    private static final double MOST_INRUSH_AMPS = 1e6;
+
+    /** Below it no piece draws anything that counts, and ratios of its figures say nothing. */
+    private static final double LEAST_AMPS = 0.001;
+
+    private static final double LEAST_POWER_FACTOR = 0.01;
+
+    /**
+     * @param amps empty where neither it nor a power is stated, or where that is a problem
+     * @param powerFactor 0 where it is a problem
+     * @param horsepower of a motor, where stated
+     */
+    record Current(
+            OptionalDouble amps,
+            double idleAmps,
+            double inrushPeakAmps,
+            double powerFactor,
+            OptionalDouble horsepower) {}
+
+    private final CellReader cells;
+    private final Mapping mapping;
+    private final Notices notices;
+
+    CurrentReader(CellReader cells, Mapping mapping, Notices notices) {
+        this.cells = cells;
+        this.mapping = mapping;
+        this.notices = notices;
+    }
+
+    /**
+     * @param poles 0 where they are a problem, which is noted
+     * @param guessed gets the keys of what is not stated
+     * @param before problems that were noted above this row: of a row with others, that nothing tells its current says little
+     */
+    Current of(ReadTable.Row row, String name, Gear gear, int poles, Set<String> guessed, int before) {
+        double powerFactor = powerFactor(row, gear, guessed);
+        OptionalDouble horsepower = gear == Gear.MOTOR ? cells.horsepower(row, Meaning.WATTS) : OptionalDouble.empty();
+        OptionalDouble amps = OptionalDouble.empty();
+        if (poles > 0 && powerFactor > 0) {
+            boolean isByTable = horsepower.isPresent()
+                    && cells.amount(row, Meaning.AMPS, "a").isEmpty();
+            amps = isByTable
+                    ? motorAmps(row, poles, horsepower.getAsDouble())
+                    : amps(row, poles, powerFactor, horsepower.isPresent());
+        }
+        if (amps.isEmpty() && notices.problems() == before) {
+            cells.problem(
+                    row,
+                    "'" + CellReader.cut(name) + "' has neither watts, volt-amperes nor amperes. Maybe the "
+                            + "column is headed otherwise: name it in a mapping file.");
+        }
+        double drawn = amps.orElse(0);
+        return new Current(
+                amps,
+                stated(row, Meaning.IDLE, "idle_a", MOST_AMPS, guessed)
+                        .orElse(gear.usual().idleRatio() * drawn),
+                stated(row, Meaning.INRUSH, "inrush_peak_a", MOST_INRUSH_AMPS, guessed)
+                        .orElse(gear.usual().inrushPeakAmps(drawn)),
+                powerFactor,
+                horsepower);
+    }
+
+    private double powerFactor(ReadTable.Row row, Gear gear, Set<String> guessed) {
+        int before = notices.problems();
+        OptionalDouble stated = cells.amount(row, Meaning.POWER_FACTOR, "");
+        if (stated.isEmpty()) {
+            guessed.add("power_factor");
+            notices.assume("no power factor is stated: what is usual for its kind of gear");
+            return notices.problems() == before ? gear.usual().powerFactor() : 0;
+        }
+        String text = cells.text(row, Meaning.POWER_FACTOR);
+        double factor = stated.getAsDouble();
+        factor = factor > 1 && text.contains("%") ? factor / 100 : factor;
+        if (!(factor >= LEAST_POWER_FACTOR && factor <= 1)) {
+            cells.problem(
+                    row, Meaning.POWER_FACTOR, "'" + CellReader.cut(text) + "', expected at least 0.01, at most 1.");
+            return 0;
+        }
+        return factor;
+    }
+
+    /** Empty where it is not stated, or a problem that is noted. */
+    private OptionalDouble stated(ReadTable.Row row, Meaning meaning, String key, double most, Set<String> guessed) {
+        OptionalDouble stated = cells.amount(row, meaning, "a");
+        if (stated.isEmpty()) {
+            guessed.add(key);
+            notices.assume("no " + meaning.word() + " current is stated: what is usual for its kind of gear");
+        } else if (stated.getAsDouble() < 0 || stated.getAsDouble() > most) {
+            cells.problem(
+                    row,
+                    meaning,
+                    String.format(
+                            Locale.ROOT,
+                            "'%s', expected 0 to %,.0f A.",
+                            CellReader.cut(cells.text(row, meaning)),
+                            most));
+        }
+        return stated;
+    }
+
+    /** Full-load current by the tables of NEC 430.6(A)(1), or a problem that is noted. */
+    private OptionalDouble motorAmps(ReadTable.Row row, int poles, double horsepower) {
+        double phase = mapping.lineToNeutralVolts();
+        double volts = LinePower.voltAmpsPerAmp(mapping.system(), Math.min(poles, 2), phase);
+        OptionalDouble found = OptionalDouble.empty();
+        if (mapping.practiceOfRatings() == Practice.NEC) {
+            found = poles == 3
+                    ? FullLoadCurrent.threePhaseAmps(horsepower, volts)
+                    : FullLoadCurrent.singlePhaseAmps(horsepower, volts);
+        }
+        if (found.isPresent()) {
+            notices.assume("a motor's full-load current is that of NEC tables 430.248 and 430.250 for its horsepower");
+        } else {
+            cells.problem(
+                    row,
+                    Meaning.WATTS,
+                    String.format(
+                            Locale.ROOT,
+                            "'%s': no table has the full-load current of that at %.0f V. Maybe state it in ampere, by"
+                                    + " the nameplate.",
+                            CellReader.cut(cells.text(row, Meaning.WATTS)),
+                            volts));
+        }
+        return found;
+    }
+
+    /** Line current of one piece, from ampere where stated, else from volt-amperes or watts. */
+    private OptionalDouble amps(ReadTable.Row row, int poles, double powerFactor, boolean isShaftPower) {
+        double perAmp = LinePower.voltAmpsPerAmp(mapping.system(), poles, mapping.lineToNeutralVolts());
+        OptionalDouble found = cells.amount(row, Meaning.AMPS, "a");
+        OptionalDouble voltAmps = cells.amount(row, Meaning.VOLT_AMPS, "va");
+        OptionalDouble watts = isShaftPower ? OptionalDouble.empty() : cells.amount(row, Meaning.WATTS, "w");
+        Meaning from = Meaning.AMPS;
+        if (found.isEmpty() && voltAmps.isPresent()) {
+            found = OptionalDouble.of(voltAmps.getAsDouble() / perAmp);
+            from = Meaning.VOLT_AMPS;
+        } else if (found.isEmpty() && watts.isPresent()) {
+            found = OptionalDouble.of(watts.getAsDouble() / perAmp / powerFactor);
+            from = Meaning.WATTS;
+        }
+        if (found.isPresent() && !(found.getAsDouble() >= LEAST_AMPS && found.getAsDouble() <= MOST_AMPS)) {
+            cells.problem(
+                    row,
+                    from,
+                    String.format(
+                            Locale.ROOT,
+                            "'%s' makes %s A a piece, expected at least 0.001, at most 6300 A.",
+                            CellReader.cut(cells.text(row, from)),
+                            found.getAsDouble()));
+            return OptionalDouble.empty();
+        }
+        return found;
+    }
+}

@@ -1,0 +1,165 @@
+package evenrise.solver.intake;
+
+import evenrise.model.intake.Mapping;
+import evenrise.model.project.Role;
+import evenrise.solver.table.Cell;
+import evenrise.solver.table.HeaderWords;
+import evenrise.solver.table.ReadTable;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Reads one row into the pieces of equipment that it stands for, or into problems with their places. */
+final class PieceReader {
+    private static final int MOST_PIECES = 10_000;
+
+    private final ReadTable sheet;
+    private final Header header;
+    private final Mapping mapping;
+    private final Notices notices;
+    private final CellReader cells;
+    private final Whereabouts whereabouts;
+    private final ServiceReader services;
+    private final CurrentReader currents;
+
+    PieceReader(
+            ReadTable sheet,
+            Header header,
+            Mapping mapping,
+            Notices notices,
+            CellReader cells,
+            Whereabouts whereabouts) {
+        this.sheet = sheet;
+        this.header = header;
+        this.mapping = mapping;
+        this.notices = notices;
+        this.cells = cells;
+        this.whereabouts = whereabouts;
+        this.services = new ServiceReader(sheet, cells, notices, mapping.placesLifeSafety());
+        this.currents = new CurrentReader(cells, mapping, notices);
+    }
+
+    /** Empty where there is no piece to be fed, or a problem, which is noted. */
+    Optional<Item> of(ReadTable.Row row, String name) {
+        int before = notices.problems();
+        if (name.isEmpty()) {
+            cells.problem(row, Meaning.NAME, "no name. Maybe it is in a merged cell above.");
+        }
+        int pieces = quantity(row);
+        if (pieces == 0) {
+            cells.leaveOut(row, "'" + CellReader.cut(name) + "' has quantity 0 and is left out");
+            return Optional.empty();
+        }
+        Optional<Service> service = services.of(row, name, pieces);
+        if (service.filter(it -> it == Service.LIFE_SAFETY).isPresent()) {
+            return Optional.empty();
+        }
+        if (HeaderWords.folded(cells.text(row, Meaning.VOLTS)).matches(".*\\bpoe\\b.*")) {
+            cells.leaveOut(
+                    row,
+                    "'" + CellReader.cut(name)
+                            + "' lives on its network (PoE) and is left out: its power is its switch's");
+            return Optional.empty();
+        }
+        Set<String> guessed = new TreeSet<>(Set.of("breaker_a", "inrush_half_ms", "third_harmonic"));
+        service.filter(it -> it == Service.ASKED).ifPresent(it -> guessed.add("switched"));
+        Role role = role(row, name, guessed);
+        Gear gear = Gear.of(role, cells.text(row, Meaning.ROLE) + " " + name);
+        int poles = poles(row, guessed);
+        CurrentReader.Current current = currents.of(row, name, gear, poles, guessed, before);
+        OptionalDouble outlet = outlet(row);
+        if (role == Role.PROCESSING) {
+            guessed.add("settle_s");
+        }
+        return notices.problems() > before
+                ? Optional.empty()
+                : Optional.of(new Item(
+                        Notice.place(sheet, row.number()),
+                        pieces,
+                        CellReader.cut(name),
+                        whereabouts.room(),
+                        role,
+                        whereabouts.zone(row),
+                        whereabouts.feed(row),
+                        gear,
+                        service.orElseThrow(),
+                        outlet,
+                        poles,
+                        current.amps().orElseThrow(),
+                        current.idleAmps(),
+                        current.inrushPeakAmps(),
+                        current.powerFactor(),
+                        current.horsepower(),
+                        Set.copyOf(guessed),
+                        service.get() == Service.LIFE_SAFETY_HERE ? services.clauses(row, name) : ""));
+    }
+
+    private int quantity(ReadTable.Row row) {
+        OptionalDouble quantity = cells.amount(row, Meaning.QUANTITY, "");
+        if (quantity.isEmpty()) {
+            if (CellReader.isSilent(cells.cell(row, Meaning.QUANTITY))) {
+                notices.assume("a row without a quantity counts for one piece");
+            }
+            return 1;
+        }
+        double value = quantity.getAsDouble();
+        if (value != Math.rint(value) || value < 0 || value > MOST_PIECES) {
+            cells.problem(
+                    row,
+                    Meaning.QUANTITY,
+                    "'" + CellReader.cut(cells.text(row, Meaning.QUANTITY)) + "', expected a whole number from 1 to "
+                            + MOST_PIECES + ".");
+            return 1;
+        }
+        return (int) value;
+    }
+
+    private Role role(ReadTable.Row row, String name, Set<String> guessed) {
+        Optional<Role> byColumn = RoleWords.of(cells.text(row, Meaning.ROLE));
+        if (byColumn.isPresent()) {
+            return byColumn.get();
+        }
+        guessed.add("role");
+        Optional<Role> byName = RoleWords.of(name);
+        notices.assume(byName.map(role -> "role " + role.name().toLowerCase(Locale.ROOT) + " told by words of the name")
+                .orElse("role auxiliary, for want of any word that tells"));
+        return byName.orElse(Role.AUXILIARY);
+    }
+
+    /** 0 where the voltage is a problem, which is noted. */
+    private int poles(ReadTable.Row row, Set<String> guessed) {
+        if (!cells.isReadable(row, Meaning.VOLTS)) {
+            return 0;
+        }
+        Connection connection = Connection.of(
+                cells.text(row, Meaning.VOLTS),
+                header.units().getOrDefault(Meaning.VOLTS, "v"),
+                mapping.system(),
+                mapping.lineToNeutralVolts());
+        if (connection.poles() == 0) {
+            cells.problem(row, Meaning.VOLTS, connection.problem());
+        }
+        if (!connection.assumed().isEmpty()) {
+            notices.assume(connection.assumed());
+            guessed.add("poles");
+        }
+        if (!connection.question().isEmpty()) {
+            notices.add(new Notice(Notice.Kind.QUESTION, Notice.place(sheet, row.number()), connection.question()));
+        }
+        return connection.poles();
+    }
+
+    private OptionalDouble outlet(ReadTable.Row row) {
+        Cell cell = cells.cell(row, Meaning.OUTLET);
+        if (CellReader.isSilent(cell) || !cells.isReadable(row, Meaning.OUTLET)) {
+            return OptionalDouble.empty();
+        }
+        OptionalDouble rating = Outlet.amps(cell.text());
+        if (rating.isEmpty()) {
+            notices.assume("outlet '" + CellReader.cut(cell.text()) + "' tells no rating");
+        }
+        return rating;
+    }
+}

@@ -1,0 +1,61 @@
+package evenrise.solver.intake;
+
+import evenrise.solver.table.ReadTable;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Where a piece is: its room and rack, which go on from row to row, its shutdown zone, its feed. */
+final class Whereabouts {
+    private final CellReader cells;
+    private final Notices notices;
+    private final Map<Meaning, String> above = new EnumMap<>(Meaning.class);
+
+    Whereabouts(CellReader cells, Notices notices) {
+        this.cells = cells;
+        this.notices = notices;
+    }
+
+    /** Goes on to a row: a merged or omitted cell of room and rack says what the row above says. */
+    void at(ReadTable.Row row) {
+        for (Meaning meaning : List.of(Meaning.ROOM, Meaning.RACK)) {
+            String own = cells.text(row, meaning);
+            if (!own.isEmpty()) {
+                above.put(meaning, own);
+                if (meaning == Meaning.ROOM && cells.text(row, Meaning.RACK).isEmpty()) {
+                    above.remove(Meaning.RACK);
+                }
+            } else if (above.containsKey(meaning) && cells.hasColumn(meaning)) {
+                notices.assume("an empty " + meaning.word() + " goes on from the row above");
+            }
+        }
+    }
+
+    /** Room and rack of the row gone to. */
+    String room() {
+        String room = above.getOrDefault(Meaning.ROOM, "");
+        String rack = above.getOrDefault(Meaning.RACK, "");
+        return CellReader.cut(room.isEmpty() || rack.isEmpty() ? room + rack : room + ", " + rack);
+    }
+
+    String zone(ReadTable.Row row) {
+        String own = cells.text(row, Meaning.ZONE);
+        if (own.isEmpty()) {
+            notices.assume("a row without a zone is in no shutdown group: it holds on an emergency");
+        }
+        return CellReader.cut(own);
+    }
+
+    /** A or B; empty where it is not redundant. */
+    String feed(ReadTable.Row row) {
+        String own = cells.text(row, Meaning.FEED).toUpperCase(Locale.ROOT);
+        if (own.matches("([A-Z]+ ?)?[AB]")) {
+            return own.substring(own.length() - 1);
+        }
+        if (!own.isEmpty()) {
+            notices.assume("feed '" + CellReader.cut(own) + "' is neither A nor B: not redundant");
+        }
+        return "";
+    }
+}
