@@ -1,12 +1,18 @@
 package evenrise.model.sequence;
 
 import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aBoardType;
 import static evenrise.model.Fixtures.aProject;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.BoardBuilder;
+import evenrise.model.BoardTypeBuilder;
 import evenrise.model.plan.BoardSetting;
+import evenrise.model.project.BoardTiming;
+import evenrise.model.project.OfferedTimes;
+import evenrise.model.project.PassesOn;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
@@ -112,6 +118,74 @@ class StepTimesTest {
             Map<String, Integer> lastUsed = Map.of("B0", 1, "B19999", 1);
 
             assertThat(times(lastUsed, boards).durationSeconds()).isEqualTo(4);
+        }
+    }
+
+    /** Boards of other kinds: all of B1's outputs pass on, or each output has a time of its own of 0, 0.5, … 10 s. */
+    @Nested
+    class OtherKinds {
+        private final BoardBuilder first = aBoard("B1");
+        private final BoardBuilder second = aBoard("B2").after("B1");
+
+        private StepTimes times(BoardTypeBuilder type, Map<String, Integer> lastUsed, Map<Integer, Double> asked) {
+            return new StepTimes(
+                    aProject()
+                            .boardTypes(type, aBoardType("plain"))
+                            .boards(first, second.type("plain"))
+                            .build(),
+                    Map.of("B1", new BoardSetting("B1", 2, 0.5), "B2", new BoardSetting("B2", 2, 0.5)),
+                    lastUsed,
+                    asked.isEmpty() ? Map.of() : Map.of("B1", asked));
+        }
+
+        private BoardTypeBuilder passingOnAfterAll() {
+            return aBoardType(BoardTypeBuilder.EIGHT).with(type -> type.passesOn(PassesOn.ALL));
+        }
+
+        private BoardTypeBuilder timedByOutput() {
+            return aBoardType(BoardTypeBuilder.EIGHT)
+                    .with(type -> type.startDelaySeconds(List.of())
+                            .stepSeconds(List.of())
+                            .timing(BoardTiming.EACH)
+                            .timesSeconds(OfferedTimes.builder()
+                                    .from(0)
+                                    .to(10)
+                                    .by(0.5)
+                                    .build()));
+        }
+
+        /** Output 8 would come on at 2 + 7·0.5 = 5.5 s, though output 3 is the last in use. */
+        @Test
+        void passOnWhenTheLastOutputWouldComeOn() {
+            StepTimes times = times(passingOnAfterAll(), Map.of("B1", 3, "B2", 1), Map.of());
+
+            assertThat(times.beginSeconds("B2")).isEqualTo(5.5);
+            assertThat(times.durationSeconds()).isEqualTo(7.5);
+        }
+
+        @Test
+        void passOnAtOnceWhereNoOutputIsInUse() {
+            assertThat(times(passingOnAfterAll(), Map.of("B2", 1), Map.of()).beginSeconds("B2"))
+                    .isZero();
+        }
+
+        @Test
+        void comeOnAtTheOfferedTimeNextToTheOneThatIsAsked() {
+            StepTimes times = times(timedByOutput(), Map.of("B1", 3, "B2", 1), Map.of(1, 4.2, 3, 1.3));
+
+            assertThat(times.onSeconds("B1", 1)).isEqualTo(4);
+            assertThat(times.onSeconds("B1", 3)).isEqualTo(1.5);
+            assertThat(times.onSeconds("B1", 2)).isZero();
+        }
+
+        /** The latest output, not the highest: 4 s; the next board's first output 2 s later. */
+        @Test
+        void passOnWithTheLatestOfTheirOutputs() {
+            StepTimes times = times(timedByOutput(), Map.of("B1", 3, "B2", 1), Map.of(1, 4.2, 3, 1.3));
+
+            assertThat(times.beginSeconds("B2")).isEqualTo(4);
+            assertThat(times.finishSeconds("B1")).isEqualTo(4);
+            assertThat(times.durationSeconds()).isEqualTo(6);
         }
     }
 }
