@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.function.Function;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -30,6 +31,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * What the review says of drops, dips, swells and currents beside an independent nodal solution of the same plants. A few
  * plants as a rule; {@code -Devenrise.plants=1000} for many.
  */
+@Tag("random")
 class NodalReviewTest {
     private static final int PLANTS = Integer.getInteger("evenrise.plants", 40);
 

@@ -26,6 +26,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class RefereeTest {
@@ -133,6 +134,7 @@ class RefereeTest {
     }
 
     @Nested
+    @Tag("random")
     class WhateverThePlan {
         @Test
         void keepsPlantedPlans() {

@@ -12,12 +12,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.BiFunction;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * What transformers draw, held against the circuit of their windings ({@link Windings}) on random trees. A running current or
  * an envelope below the circuit's would hide an overload; where nothing is rounded up, the two are the same.
  */
+@Tag("random")
 class TransformerTreesTest {
     private static final int TREES = 300;
     private static final double SLACK = 1 + 1e-9;
