@@ -4,7 +4,11 @@ import static evenrise.model.Fixtures.aBoard;
 import static evenrise.model.Fixtures.aProject;
 import static evenrise.model.file.Samples.onlyProblem;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
+import evenrise.model.plan.BrokenRule;
+import evenrise.model.plan.Plan;
+import evenrise.model.plan.Remark;
 import evenrise.model.project.Project;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
@@ -54,6 +58,30 @@ class PlanFileTest {
         Problem problem = onlyProblem(read(PLAN.replace("\"slot\": 3", "\"slot\": \"three\"")));
 
         assertThat(problem.message()).contains("slot of assignment of load 'amp' is 'three'");
+    }
+
+    /** As plans had it before findings had parts. */
+    @Test
+    void readsFindingsThatAreWordsAlone() {
+        String old = PLAN.stripTrailing().replaceAll("}$", """
+                , "violations": [{"rule": "slot", "message": "load 'amp' sticks out."}],
+                 "review": {"remarks": [{"check": "breaker-trip", "grade": "breaks", "place": "amp", "message": "It trips."}]}}
+                """);
+
+        Reading<Plan> reading =
+                PlanFile.read(new ByteArrayInputStream(old.getBytes(StandardCharsets.UTF_8)), "-", project);
+
+        assertThat(reading.problems()).isEmpty();
+        Plan plan = reading.value().orElseThrow();
+        assertThat(plan.violations())
+                .containsExactly(BrokenRule.builder()
+                        .rule("slot")
+                        .message("load 'amp' sticks out.")
+                        .build());
+        assertThat(plan.violations().get(0).subjects()).isEmpty();
+        assertThat(plan.review().orElseThrow().remarks())
+                .extracting(Remark::kind, Remark::cure)
+                .containsExactly(tuple("", ""));
     }
 
     private Reading<?> read(String text) {

@@ -10,6 +10,7 @@ import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import evenrise.model.rules.Verdict;
 import evenrise.model.scatter.NodeScatter;
+import evenrise.solver.report.Folded;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,8 +31,8 @@ public final class Documents {
                 imprint,
                 evaluation.assessment(),
                 Cover.facts(evaluation),
-                verdict.violations().stream()
-                        .map(each -> Plain.text(each.rule() + ": " + each.message(), 2000))
+                Folded.of(verdict.violations(), layout.project()).stream()
+                        .map(each -> Plain.text(each.first().rule() + ": " + each.text(), 2000))
                         .toList(),
                 Cautions.ALL,
                 new Schedules(layout).all(),

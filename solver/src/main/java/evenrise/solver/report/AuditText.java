@@ -19,7 +19,10 @@ public final class AuditText {
         List<List<String>> sections = new ArrayList<>();
         sections.add(AssessmentText.lines(sheet.assessment(), paint));
         sections.add(title(project, sheet, paint));
-        sections.add(BrokenRules.lines(sheet.violations(), all ? Integer.MAX_VALUE : PLACES_A_RULE, paint));
+        sections.add(
+                all
+                        ? BrokenRules.all(sheet.violations(), paint)
+                        : BrokenRules.folded(sheet.violations(), project, PLACES_A_RULE, paint));
         sections.add(KeyFigures.lines(evaluation, all ? Integer.MAX_VALUE : LOADS_BY_NAME, paint));
         if (!sheet.differences().isEmpty()) {
             sections.add(differences(sheet.differences(), paint));
@@ -37,7 +40,10 @@ public final class AuditText {
         }
         sections.add(PeakTable.lines(
                 sheet.metrics(), sheet.peakShares(), all ? Integer.MAX_VALUE : LOADS_AT_THE_PEAK, paint));
-        sections.add(ReviewText.lines(sheet.review(), all ? Integer.MAX_VALUE : PLACES_A_RULE, paint));
+        sections.add(
+                all
+                        ? ReviewText.all(sheet.review(), paint)
+                        : ReviewText.folded(sheet.review(), project, PLACES_A_RULE, paint));
         sections.add(CautionText.lines(sheet.cautions(), paint));
         return Sections.joined(sections);
     }

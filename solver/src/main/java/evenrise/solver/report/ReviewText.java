@@ -3,6 +3,7 @@ package evenrise.solver.report;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Remark;
 import evenrise.model.plan.Review;
+import evenrise.model.project.Project;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -18,23 +19,29 @@ final class ReviewText {
 
     private ReviewText() {}
 
-    /** @param places how many remarks of one check and grade are shown */
-    static List<String> lines(Review review, int places, Paint paint) {
+    /** @param places how many remarks of one check and grade are shown, equal ones as one */
+    static List<String> folded(Review review, Project project, int places, Paint paint) {
+        return lines(review, Folded.of(review.remarks(), project), places, paint);
+    }
+
+    /** Every remark by itself. */
+    static List<String> all(Review review, Paint paint) {
+        return lines(review, Folded.unfolded(review.remarks()), Integer.MAX_VALUE, paint);
+    }
+
+    private static List<String> lines(Review review, List<Folded<Remark>> folded, int places, Paint paint) {
         Section section = new Section(paint, "Electrical review");
         String practice = review.practice()
                 .map(it -> "by the practice of " + it.name())
                 .orElse("by no practice: the project names none (electrical.practice: nec or iec)");
         section.text(counts(review) + ", " + practice + ".");
         for (Grade grade : Grade.values()) {
-            Map<String, List<Remark>> checks = review.remarks().stream()
-                    .filter(remark -> remark.grade() == grade)
-                    .collect(Collectors.groupingBy(Remark::check, TreeMap::new, Collectors.toList()));
+            Map<String, List<Folded<Remark>>> checks = folded.stream()
+                    .filter(each -> each.first().grade() == grade)
+                    .collect(Collectors.groupingBy(each -> each.first().check(), TreeMap::new, Collectors.toList()));
             checks.forEach((check, remarks) -> {
-                section.text(tone(grade), check + ", " + WORDS.get(grade) + ": " + remarks.size());
-                remarks.stream().limit(places).forEach(remark -> section.item(text(remark)));
-                if (remarks.size() > places) {
-                    section.item("and " + (remarks.size() - places) + " more");
-                }
+                section.text(tone(grade), check + ", " + WORDS.get(grade) + ": " + BrokenRules.count(remarks));
+                BrokenRules.items(remarks.stream().map(ReviewText::withClause).toList(), places, section);
             });
         }
         return section.lines();
@@ -55,9 +62,9 @@ final class ReviewText {
                 + review.checksMade() + " of " + (review.checksMade() + review.checksNotMade()) + " checks made)";
     }
 
-    private static String text(Remark remark) {
-        String clause = remark.clause().isEmpty() ? "" : " [" + remark.clause() + "]";
-        return remark.message() + clause;
+    private static Folded<Remark> withClause(Folded<Remark> remarks) {
+        String clause = remarks.first().clause();
+        return clause.isEmpty() ? remarks : new Folded<>(remarks.all(), remarks.text() + " [" + clause + "]");
     }
 
     private static Tone tone(Grade grade) {

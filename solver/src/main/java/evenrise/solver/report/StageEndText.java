@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.plan.Finding;
 import evenrise.model.plan.Grade;
 import evenrise.model.project.Project;
 import evenrise.model.review.ElectricalReview;
@@ -17,11 +18,10 @@ final class StageEndText {
 
     static void into(Section end, Project project, WorkStage stage, boolean isLast) {
         Layout layout = Layout.of(project, stage.after());
-        List<String> broken = new ArrayList<>();
-        Referee.judge(layout).violations().forEach(each -> broken.add(each.rule() + ": " + each.message()));
+        List<Finding> broken = new ArrayList<>(Referee.judge(layout).violations());
         ElectricalReview.of(layout).remarks().stream()
                 .filter(remark -> remark.grade() == Grade.BREAKS)
-                .forEach(remark -> broken.add(remark.check() + ": " + remark.message()));
+                .forEach(broken::add);
         if (broken.isEmpty()) {
             end.text("The plant is whole and may run" + (isLast ? "." : "; the next stage can wait.")
                     + " It keeps every hard rule, and nothing that the electrical review could check breaks a limit.");
@@ -30,9 +30,11 @@ final class StageEndText {
         end.text("The plant is NOT whole: " + Numbers.counted(broken.size(), "limit")
                 + (broken.size() == 1 ? " is" : " are") + " broken. Whoever is responsible for it decides whether it"
                 + " runs like this" + (isLast ? ":" : " until the next stage:"));
-        broken.stream().limit(MOST_SHOWN).forEach(end::item);
-        if (broken.size() > MOST_SHOWN) {
-            end.item("and " + (broken.size() - MOST_SHOWN) + " more; audit the plan to see them");
+        List<Folded<Finding>> folded = Folded.of(broken, project);
+        folded.stream().limit(MOST_SHOWN).forEach(each -> end.item(each.first().check() + ": " + each.text()));
+        if (folded.size() > MOST_SHOWN) {
+            end.item("and " + BrokenRules.count(folded.subList(MOST_SHOWN, folded.size()))
+                    + " more; audit the plan to see them");
         }
     }
 }

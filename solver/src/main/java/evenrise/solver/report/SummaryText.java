@@ -32,7 +32,7 @@ public final class SummaryText {
             sections.add(section.lines());
         }
         sections.add(KeyFigures.lines(evaluation, LOADS_BY_NAME, paint));
-        sections.add(BrokenRules.lines(verdict.violations(), PLACES_A_RULE, paint));
+        sections.add(BrokenRules.folded(verdict.violations(), evaluation.project(), PLACES_A_RULE, paint));
         if (!verdict.violations().isEmpty() && findings.isEmpty()) {
             sections.add(new Section(paint, "What may help")
                     .text("Nothing shows that the rules cannot be kept. Maybe search longer, with another seed, or"

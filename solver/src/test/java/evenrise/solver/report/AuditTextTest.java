@@ -9,6 +9,7 @@ import static evenrise.model.Fixtures.aSupply;
 import static evenrise.model.Fixtures.anAssignment;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.PlanBuilder;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.MadeBy;
@@ -66,6 +67,40 @@ class AuditTextTest {
                     .movesAllowed(1)
                     .build(),
             ProvenBounds.of(project));
+
+    @Nested
+    class OfEqualFindings {
+        /** Twelve amplifiers of one name that may sit in P2 alone, all in P1: one line a rule, or twelve. */
+        @Test
+        void showsThemAsOneOrEachByItself() {
+            Project racks = aProject()
+                    .panels(aPanel("P1"), aPanel("P2"))
+                    .loads(IntStream.rangeClosed(1, 12)
+                            .mapToObj(i -> aLoad("amp-" + i)
+                                    .name("4-channel amplifier " + i)
+                                    .unswitched()
+                                    .panels("P2"))
+                            .toList())
+                    .build();
+            PlanBuilder inP1 = aPlan();
+            IntStream.rangeClosed(1, 12)
+                    .forEach(i -> inP1.assignments(anAssignment("amp-" + i).at("P1", i)));
+            Evaluation evaluation = Evaluation.of(
+                    Layout.of(racks, PlanFinisher.timed(racks, inP1.build())), () -> ProvenBounds.of(racks));
+            AuditSheet sheet = AuditSheet.of(evaluation, SHA);
+
+            String folded = String.join("\n", squeezed(AuditText.lines(evaluation, sheet, false, Paint.NONE)));
+            String all = String.join("\n", squeezed(AuditText.lines(evaluation, sheet, true, Paint.NONE)));
+
+            assertThat(folded)
+                    .contains(
+                            "1 rule broken, in 12 places.",
+                            "panel-allowed: 12 places",
+                            "12 × 4-channel amplifier: load 'amp-1' sits in panel 'P1'");
+            assertThat(folded).doesNotContain("load 'amp-2' sits");
+            assertThat(all).contains("load 'amp-1' sits", "load 'amp-12' sits").doesNotContain("12 ×");
+        }
+    }
 
     @Nested
     class OfASoundPlan {
