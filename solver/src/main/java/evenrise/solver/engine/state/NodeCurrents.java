@@ -103,10 +103,11 @@ public final class NodeCurrents {
         return largest;
     }
 
+    /** Of the phases that the node has: what else it feeds, if anything, is no part of its mean. */
     private long total(int scene) {
         long total = 0;
         for (int phase = 0; phase < phases; phase++) {
-            total += runningNano[scene * phases + phase];
+            total += (had >> phase & 1) != 0 ? runningNano[scene * phases + phase] : 0;
         }
         return total;
     }

@@ -92,9 +92,16 @@ class ScoreTest {
     }
 
     private static void isWhatANaiveEvaluatorSays(Project project, long seed) {
-        CompiledProject compiled = new CompiledProject(project);
-        WorkingPlan start = WorkingPlan.of(compiled, FirstPlan.build(compiled).snapshot());
-        SolverConfig config = Search.config(new TerminationConfig().withScoreCalculationCountLimit(MOVES), seed)
+        isWhatANaiveEvaluatorSays(project, Optional.empty(), seed, MOVES);
+    }
+
+    /** @param earlier a plan to start from, from which every move costs */
+    static void isWhatANaiveEvaluatorSays(Project project, Optional<Plan> earlier, long seed, long moves) {
+        CompiledProject compiled = new CompiledProject(project, false, earlier);
+        PlanSums sums = earlier.map(new PlanMapper(compiled)::toSums).orElseGet(() -> FirstPlan.build(compiled));
+        earlier.ifPresent(plan -> NaiveScoreCalculator.compare(compiled, plan));
+        WorkingPlan start = WorkingPlan.of(compiled, sums.snapshot());
+        SolverConfig config = Search.config(new TerminationConfig().withScoreCalculationCountLimit(moves), seed)
                 .withEnvironmentMode(EnvironmentMode.FULL_ASSERT);
         config.getScoreDirectorFactoryConfig()
                 .withAssertionScoreDirectorFactory(
