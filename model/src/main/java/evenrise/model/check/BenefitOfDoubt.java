@@ -62,7 +62,7 @@ final class BenefitOfDoubt {
     }
 
     /** The finding with the load's position in the project that has all loads. */
-    static Finding asIn(Project all, Project sound, Finding finding) {
+    static Objection asIn(Project all, Project sound, Objection finding) {
         Matcher part = PART.matcher(finding.pointer());
         if (all == sound || !part.matches() || !part.group(1).equals("loads")) {
             return finding;
@@ -73,7 +73,7 @@ final class BenefitOfDoubt {
             index++;
         }
         String pointer = "/loads/" + index + (part.group(3) == null ? "" : part.group(3));
-        return new Finding(finding.severity(), pointer, finding.value(), finding.expected(), finding.cure());
+        return new Objection(finding.severity(), pointer, finding.value(), finding.expected(), finding.cure());
     }
 
     private Optional<Project> relaxed() {

@@ -8,7 +8,7 @@ import java.util.function.Consumer;
 final class BoardKinds {
     private BoardKinds() {}
 
-    static void check(ProjectParts parts, Consumer<Finding> found) {
+    static void check(ProjectParts parts, Consumer<Objection> found) {
         List<BoardType> types = parts.project.boardTypes();
         for (int i = 0; i < types.size(); i++) {
             String at = "/board_types/" + i;
@@ -18,7 +18,7 @@ final class BoardKinds {
             if (types.get(i).spareOutputs() > types.get(i).outputs()
                     && parts.knows(at + "/outputs")
                     && parts.knows(at + "/spare_outputs")) {
-                found.accept(Finding.error(
+                found.accept(Objection.error(
                         at + "/spare_outputs",
                         "" + types.get(i).spareOutputs(),
                         "at most " + types.get(i).outputs() + ", the outputs of the board",
@@ -27,12 +27,12 @@ final class BoardKinds {
         }
     }
 
-    private static void times(ProjectParts parts, BoardType type, String at, Consumer<Finding> found) {
+    private static void times(ProjectParts parts, BoardType type, String at, Consumer<Objection> found) {
         if (type.isTimedByOutput()) {
             none(type.startDelaySeconds(), at + "/start_delay_s", found);
             none(type.stepSeconds(), at + "/step_s", found);
             if (type.timesSeconds().isEmpty() && parts.knows(at + "/times_s")) {
-                found.accept(Finding.error(
+                found.accept(Objection.error(
                         at + "/times_s",
                         "missing",
                         "a list of numbers, or a range with from, to and by: each output has a time of its own",
@@ -40,7 +40,7 @@ final class BoardKinds {
             }
             type.timesSeconds()
                     .filter(times -> !times.isWhole() && parts.knows(at + "/times_s"))
-                    .ifPresent(times -> found.accept(Finding.error(
+                    .ifPresent(times -> found.accept(Objection.error(
                             at + "/times_s",
                             "no range",
                             "from, to and by, and to no less than from",
@@ -50,7 +50,7 @@ final class BoardKinds {
         some(parts, type.startDelaySeconds(), "start_delay_s", at, found);
         some(parts, type.stepSeconds(), "step_s", at, found);
         if (type.timesSeconds().isPresent()) {
-            found.accept(Finding.error(
+            found.accept(Objection.error(
                     at + "/times_s",
                     "there though the board has one start delay and one step",
                     "nothing, or timing each",
@@ -58,9 +58,9 @@ final class BoardKinds {
         }
     }
 
-    private static void none(List<Double> times, String at, Consumer<Finding> found) {
+    private static void none(List<Double> times, String at, Consumer<Objection> found) {
         if (!times.isEmpty()) {
-            found.accept(Finding.error(
+            found.accept(Objection.error(
                     at,
                     "there though each output has a time of its own",
                     "nothing, or timing stepped",
@@ -68,9 +68,9 @@ final class BoardKinds {
         }
     }
 
-    private static void some(ProjectParts parts, List<Double> times, String key, String at, Consumer<Finding> found) {
+    private static void some(ProjectParts parts, List<Double> times, String key, String at, Consumer<Objection> found) {
         if (times.isEmpty() && parts.knows(at + "/" + key)) {
-            found.accept(Finding.error(at + "/" + key, "missing", "a list of numbers", "Maybe add \"" + key + "\"."));
+            found.accept(Objection.error(at + "/" + key, "missing", "a list of numbers", "Maybe add \"" + key + "\"."));
         }
     }
 }

@@ -35,7 +35,7 @@ final class BoardsForEachGroup {
         }
     }
 
-    static void check(Candidates candidates, Consumer<Finding> found) {
+    static void check(Candidates candidates, Consumer<Objection> found) {
         BoardsForEachGroup check = new BoardsForEachGroup(candidates);
         Map<String, List<Load>> members = new HashMap<>();
         for (Load load : check.parts.loads.values()) {
@@ -54,7 +54,7 @@ final class BoardsForEachGroup {
         }
     }
 
-    private void group(ShutdownGroup group, List<Load> loads, String pointer, Consumer<Finding> found) {
+    private void group(ShutdownGroup group, List<Load> loads, String pointer, Consumer<Objection> found) {
         boolean whole = loads.size() <= largest;
         boolean possible = group.samePanel()
                 ? common(loads).stream().anyMatch(p -> inPanel(group, loads, p, whole))
@@ -65,7 +65,7 @@ final class BoardsForEachGroup {
             String size = loads.size() + (loads.size() == 1 ? " load" : " loads");
             String boards = whole ? "one board that has as many outputs" : "boards of its own with as many outputs";
             String panel = group.samePanel() ? ", and one panel that takes them all" : "";
-            found.accept(Finding.impossible(
+            found.accept(Objection.impossible(
                     pointer,
                     "too much for any board: its " + size
                             + " find none that is large enough, reaches their panels, keeps"

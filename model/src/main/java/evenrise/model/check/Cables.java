@@ -18,7 +18,7 @@ final class Cables {
 
     private Cables() {}
 
-    static void check(ProjectParts parts, Consumer<Finding> found) {
+    static void check(ProjectParts parts, Consumer<Objection> found) {
         Project project = parts.project;
         for (int i = 0; i < project.loads().size(); i++) {
             Optional<Cable> cable = project.loads().get(i).circuit().flatMap(Circuit::cable);
@@ -30,7 +30,7 @@ final class Cables {
         }
     }
 
-    private static void check(String pointer, Optional<Cable> stated, Consumer<Finding> found) {
+    private static void check(String pointer, Optional<Cable> stated, Consumer<Objection> found) {
         if (stated.isEmpty()) {
             return;
         }
@@ -46,7 +46,7 @@ final class Cables {
             double celsius = cable.conductorCelsius().getAsDouble();
             if (!columns.contains(celsius)) {
                 String expected = size.get().isMetric() ? "70 or 90" : "60, 75 or 90";
-                found.accept(Finding.error(
+                found.accept(Objection.error(
                         pointer + "/conductor_c",
                         Double.toString(celsius),
                         expected + " for a conductor of " + size.get().name(),
@@ -57,11 +57,11 @@ final class Cables {
                 .flatMap(american -> cable.insulationCelsius().stream().boxed().findFirst())
                 .filter(celsius -> !List.of(60.0, 75.0, 90.0).contains(celsius))
                 .ifPresent(celsius -> found.accept(
-                        Finding.error(pointer + "/insulation_c", Double.toString(celsius), "60, 75 or 90", "")));
+                        Objection.error(pointer + "/insulation_c", Double.toString(celsius), "60, 75 or 90", "")));
     }
 
-    private static Finding unknown(String pointer, String size, int sets) {
-        return Finding.error(
+    private static Objection unknown(String pointer, String size, int sets) {
+        return Objection.error(
                 pointer, Shown.quoted(size), "one of: " + names().collect(Collectors.joining(", ")), cure(size, sets));
     }
 

@@ -16,7 +16,7 @@ import java.util.function.Consumer;
 final class Circles {
     private Circles() {}
 
-    static void check(ProjectParts parts, Consumer<Finding> found) {
+    static void check(ProjectParts parts, Consumer<Objection> found) {
         Map<String, List<String>> boards = new LinkedHashMap<>();
         List<Board> allBoards = parts.project.boards();
         for (Board board : allBoards) {
@@ -64,7 +64,7 @@ final class Circles {
                 .orElse(0);
     }
 
-    private static Finding finding(String pointer, List<String> circle, String expected) {
+    private static Objection finding(String pointer, List<String> circle, String expected) {
         List<String> named = new ArrayList<>();
         circle.stream().limit(8).forEach(id -> named.add(Shown.quoted(id)));
         if (circle.size() > named.size()) {
@@ -74,7 +74,7 @@ final class Circles {
         String value = circle.size() == 1
                 ? Shown.quoted(circle.get(0)) + ", itself"
                 : "part of a circle: " + String.join(" after ", named);
-        return Finding.error(pointer, value, expected, "Maybe leave one of them out.");
+        return Objection.error(pointer, value, expected, "Maybe leave one of them out.");
     }
 
     /** Circles of the graph, each from its first node on along the arrows; no two share a node. */

@@ -8,14 +8,14 @@ import java.util.function.Consumer;
 /** Loads behind a contactor say nothing that their contactor's load says, and times are asked only of what is switched. */
 final class Contactors {
     private final ProjectParts parts;
-    private final Consumer<Finding> found;
+    private final Consumer<Objection> found;
 
-    private Contactors(ProjectParts parts, Consumer<Finding> found) {
+    private Contactors(ProjectParts parts, Consumer<Objection> found) {
         this.parts = parts;
         this.found = found;
     }
 
-    static void check(ProjectParts parts, Consumer<Finding> found) {
+    static void check(ProjectParts parts, Consumer<Objection> found) {
         Contactors check = new Contactors(parts, found);
         for (int i = 0; i < parts.project.loads().size(); i++) {
             Load load = parts.project.loads().get(i);
@@ -102,6 +102,6 @@ final class Contactors {
     }
 
     private void error(String pointer, String value, String expected, String cure) {
-        found.accept(Finding.error(pointer, value, expected, cure));
+        found.accept(Objection.error(pointer, value, expected, cure));
     }
 }

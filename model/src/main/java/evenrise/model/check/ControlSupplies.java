@@ -10,7 +10,7 @@ import java.util.function.Consumer;
 final class ControlSupplies {
     private ControlSupplies() {}
 
-    static void check(ProjectParts parts, Consumer<Finding> found) {
+    static void check(ProjectParts parts, Consumer<Objection> found) {
         if (!parts.knows("/nodes") || !parts.knows("/panels") || !parts.knows("/loads")) {
             return;
         }
@@ -21,7 +21,7 @@ final class ControlSupplies {
         }
     }
 
-    private static void one(ProjectParts parts, String id, String at, Consumer<Finding> found) {
+    private static void one(ProjectParts parts, String id, String at, Consumer<Objection> found) {
         if (id.equals(ProjectParts.SUPPLY) || parts.panels.containsKey(id) || parts.nodes.containsKey(id)) {
             return;
         }
@@ -31,9 +31,9 @@ final class ControlSupplies {
             known.addAll(parts.panels.keySet());
             known.addAll(parts.nodes.keySet());
             String cure = Nearest.cure(id, known, "Maybe it was renamed or removed.");
-            found.accept(Finding.error(at, Shown.quoted(id), "the id of a panel, a node or a load", cure));
+            found.accept(Objection.error(at, Shown.quoted(id), "the id of a panel, a node or a load", cure));
         } else if (load.switched()) {
-            found.accept(Finding.error(
+            found.accept(Objection.error(
                     at,
                     Shown.quoted(id) + ", which is switched",
                     "a load that is not switched: a board cannot wait for another to feed it",

@@ -28,7 +28,7 @@ final class EmergencyClasses {
                 .isPresent();
     }
 
-    static void check(Candidates candidates, Consumer<Finding> found) {
+    static void check(Candidates candidates, Consumer<Objection> found) {
         ProjectParts parts = candidates.parts;
         int dropping = 0;
         int holding = 0;
@@ -43,7 +43,7 @@ final class EmergencyClasses {
             String board = load.fixed().board().orElse(null);
             Load first = board == null ? null : fixedFirst.putIfAbsent(board, load);
             if (first != null && drops(parts, first) != drops) {
-                found.accept(Finding.impossible(
+                found.accept(Objection.impossible(
                         parts.pointer(load) + "/fixed/board",
                         Shown.quoted(board) + ", where load " + Shown.quoted(first.id())
                                 + " is fixed, and only one of the" + " two drops on an emergency",
@@ -59,7 +59,7 @@ final class EmergencyClasses {
                 <= outputs.stream().mapToInt(Integer::intValue).sum();
         int needed = boards(dropping, outputs) + boards(holding, outputs);
         if (enough && needed > outputs.size()) {
-            found.accept(Finding.impossible(
+            found.accept(Objection.impossible(
                     "/boards",
                     "a list too short: " + dropping + " loads that drop on an emergency and " + holding
                             + " that hold need at least " + needed + " boards, as no board may mix them",

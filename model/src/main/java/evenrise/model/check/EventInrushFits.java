@@ -22,7 +22,7 @@ final class EventInrushFits {
 
     private EventInrushFits() {}
 
-    static void check(Candidates candidates, Consumer<Finding> found) {
+    static void check(Candidates candidates, Consumer<Objection> found) {
         List<PlanEvent> asked = candidates.parts.project.behaviourOrDefault().inrushLimitHoldsFor();
         if (asked.isEmpty()) {
             return;
@@ -47,7 +47,7 @@ final class EventInrushFits {
             String pointer,
             List<Load> loads,
             OptionalDouble limit,
-            Consumer<Finding> found) {
+            Consumer<Objection> found) {
         if (limit.isEmpty()) {
             return;
         }
@@ -56,7 +56,7 @@ final class EventInrushFits {
                 && !candidates.parts.project.boards().isEmpty();
         boolean asksReturn = asked.contains(PlanEvent.RETURN) || asksBoards;
         Sum sum = new Sum(candidates, pointer, limit.getAsDouble());
-        Optional<Finding> first = asked.contains(PlanEvent.DIP)
+        Optional<Objection> first = asked.contains(PlanEvent.DIP)
                 ? sum.tooMuch(
                         loads, EventInrushFits::anewAmps, "in a deep dip", INRUSH, "raise it if the feeder allows")
                 : Optional.empty();
@@ -82,7 +82,8 @@ final class EventInrushFits {
 
     /** Loads that draw at once, held against one limit. */
     private record Sum(Candidates candidates, String pointer, double limitAmps) {
-        Optional<Finding> tooMuch(List<Load> loads, ToDoubleFunction<Load> amps, String when, String how, String cure) {
+        Optional<Objection> tooMuch(
+                List<Load> loads, ToDoubleFunction<Load> amps, String when, String how, String cure) {
             Optional<Load> worst = loads.stream().max(Comparator.comparingDouble(amps));
             double mean = loads.stream()
                             .mapToDouble(it -> amps.applyAsDouble(it) * it.poles())
@@ -92,7 +93,7 @@ final class EventInrushFits {
             if (needed <= limitAmps + Candidates.AMPS_TOLERANCE) {
                 return Optional.empty();
             }
-            return Optional.of(Finding.impossible(
+            return Optional.of(Objection.impossible(
                     pointer + "/inrush_limit_a",
                     Shown.number(limitAmps, needed) + ", and " + when + " " + loads.size()
                             + (loads.size() == 1 ? " load draws" : " loads draw") + " at once " + how + ", "

@@ -14,7 +14,7 @@ import java.util.function.Consumer;
  * every hard rule; where all hold, a plan may still not exist.
  */
 public final class Feasibility {
-    private static final List<BiConsumer<Candidates, Consumer<Finding>>> OF_LOADS = List.of(
+    private static final List<BiConsumer<Candidates, Consumer<Objection>>> OF_LOADS = List.of(
             SlotForEachLoad::check,
             SlotsForAllLoads::check,
             OutputsForAllLoads::check,
@@ -24,13 +24,13 @@ public final class Feasibility {
             TimeSuffices::check,
             PanelsToKeepApart::check,
             SamePhasesFixed::check);
-    private static final List<BiConsumer<Candidates, Consumer<Finding>>> OF_GROUPS =
+    private static final List<BiConsumer<Candidates, Consumer<Objection>>> OF_GROUPS =
             List.of(BoardsForEachGroup::check, EmergencyClasses::check);
 
     private Feasibility() {}
 
     /** Of a project without errors. */
-    public static List<Finding> impossible(Project project) {
+    public static List<Objection> impossible(Project project) {
         return impossible(project, Set.of());
     }
 
@@ -39,13 +39,13 @@ public final class Feasibility {
      *
      * @param errors pointers to what is wrong in the project
      */
-    public static List<Finding> impossible(Project project, Set<String> errors) {
+    public static List<Objection> impossible(Project project, Set<String> errors) {
         Optional<Project> sound = BenefitOfDoubt.of(project, errors);
         if (sound.isEmpty() || !PlantPart.beyondProof(project).isEmpty()) {
             return List.of(); // the arguments are made for one supply, one command and boards of one kind
         }
         Candidates candidates = new Candidates(new ProjectParts(sound.get(), Set.of()));
-        List<Finding> found = new ArrayList<>();
+        List<Objection> found = new ArrayList<>();
         OF_LOADS.forEach(check -> check.accept(candidates, found::add));
         if (BenefitOfDoubt.leavesGroupsSure(errors)) {
             OF_GROUPS.forEach(check -> check.accept(candidates, found::add));

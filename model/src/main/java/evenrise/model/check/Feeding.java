@@ -20,14 +20,14 @@ import java.util.function.Consumer;
 /** Every node and panel is fed by something, in the end by the supply or a source, and transformers fit both sides. */
 final class Feeding {
     private final ProjectParts parts;
-    private final Consumer<Finding> found;
+    private final Consumer<Objection> found;
 
-    private Feeding(ProjectParts parts, Consumer<Finding> found) {
+    private Feeding(ProjectParts parts, Consumer<Objection> found) {
         this.parts = parts;
         this.found = found;
     }
 
-    static void check(ProjectParts parts, Consumer<Finding> found) {
+    static void check(ProjectParts parts, Consumer<Objection> found) {
         Feeding check = new Feeding(parts, found);
         check.names();
         check.circles();
@@ -214,6 +214,6 @@ final class Feeding {
     }
 
     private void error(String pointer, String value, String expected, String cure) {
-        found.accept(Finding.error(pointer, value, expected, cure));
+        found.accept(Objection.error(pointer, value, expected, cure));
     }
 }

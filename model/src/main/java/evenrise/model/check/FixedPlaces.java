@@ -14,16 +14,16 @@ import java.util.function.Consumer;
 /** What is fixed of a load's place exists, agrees with itself, and is not fixed for another load. */
 final class FixedPlaces {
     private final ProjectParts parts;
-    private final Consumer<Finding> found;
+    private final Consumer<Objection> found;
     private final Map<String, String> slotOwners = new HashMap<>();
     private final Map<String, String> outputOwners = new HashMap<>();
 
-    private FixedPlaces(ProjectParts parts, Consumer<Finding> found) {
+    private FixedPlaces(ProjectParts parts, Consumer<Objection> found) {
         this.parts = parts;
         this.found = found;
     }
 
-    static void check(ProjectParts parts, Consumer<Finding> found) {
+    static void check(ProjectParts parts, Consumer<Objection> found) {
         FixedPlaces check = new FixedPlaces(parts, found);
         List<Load> loads = parts.project.loads();
         for (int i = 0; i < loads.size(); i++) {
@@ -115,6 +115,6 @@ final class FixedPlaces {
     }
 
     private void error(String pointer, String value, String expected, String cure) {
-        found.accept(Finding.error(pointer, value, expected, cure));
+        found.accept(Objection.error(pointer, value, expected, cure));
     }
 }

@@ -20,7 +20,7 @@ import java.util.function.Function;
 final class Identity {
     private Identity() {}
 
-    static void check(ProjectParts parts, Consumer<Finding> found) {
+    static void check(ProjectParts parts, Consumer<Objection> found) {
         Project project = parts.project;
         if (!FormatVersion.isRead(project.format(), Project.FORMAT)) {
             found.accept(format(project.format(), Project.FORMAT));
@@ -35,20 +35,20 @@ final class Identity {
         unique("/loads", project.loads(), Load::id, found);
     }
 
-    static Finding format(String format, String expected) {
-        return Finding.error(
+    static Objection format(String format, String expected) {
+        return Objection.error(
                 "/format",
                 Shown.quoted(format),
                 Shown.quoted(expected),
                 "Maybe the file is of another kind, or of a newer version.");
     }
 
-    static <T> void unique(String list, List<T> parts, Function<T, String> id, Consumer<Finding> found) {
+    static <T> void unique(String list, List<T> parts, Function<T, String> id, Consumer<Objection> found) {
         Map<String, Integer> first = new HashMap<>();
         for (int i = 0; i < parts.size(); i++) {
             Integer earlier = first.putIfAbsent(id.apply(parts.get(i)), i);
             if (earlier != null) {
-                found.accept(Finding.error(
+                found.accept(Objection.error(
                         list + "/" + i + "/id",
                         Shown.quoted(id.apply(parts.get(i))) + " again",
                         "an id of its own (" + list + "/" + earlier + " has it already)",

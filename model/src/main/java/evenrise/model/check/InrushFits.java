@@ -14,7 +14,7 @@ import java.util.function.Consumer;
 final class InrushFits {
     private InrushFits() {}
 
-    static void check(Candidates candidates, Consumer<Finding> found) {
+    static void check(Candidates candidates, Consumer<Objection> found) {
         List<Load> all = List.copyOf(candidates.parts.loads.values());
         node(candidates, "/supply", all, candidates.parts.project.supply().inrushLimitAmps(), found);
         for (int p = 0; p < candidates.panels.size(); p++) {
@@ -25,7 +25,7 @@ final class InrushFits {
     }
 
     private static void node(
-            Candidates candidates, String pointer, List<Load> loads, OptionalDouble limit, Consumer<Finding> found) {
+            Candidates candidates, String pointer, List<Load> loads, OptionalDouble limit, Consumer<Objection> found) {
         if (limit.isEmpty() || loads.isEmpty()) {
             return;
         }
@@ -44,7 +44,7 @@ final class InrushFits {
                             + Shown.number(single, limit.getAsDouble()) + " A"
                     : ", and with all loads on the mean of the phases' crests is "
                             + Shown.number(mean, limit.getAsDouble()) + " A";
-            found.accept(Finding.impossible(
+            found.accept(Objection.impossible(
                     pointer + "/inrush_limit_a",
                     Shown.number(limit.getAsDouble(), needed) + why,
                     "at least " + Shown.number(Math.ceil(needed)),

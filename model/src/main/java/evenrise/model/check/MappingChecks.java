@@ -9,7 +9,7 @@ public final class MappingChecks {
     private MappingChecks() {}
 
     /** The format is ours. */
-    public static List<Finding> errors(Mapping mapping) {
+    public static List<Objection> errors(Mapping mapping) {
         return FormatVersion.isRead(mapping.format(), Mapping.FORMAT)
                 ? List.of()
                 : List.of(Identity.format(mapping.format(), Mapping.FORMAT));

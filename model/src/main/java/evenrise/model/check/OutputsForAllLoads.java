@@ -16,7 +16,7 @@ import java.util.function.Consumer;
 final class OutputsForAllLoads {
     private OutputsForAllLoads() {}
 
-    static void check(Candidates candidates, Consumer<Finding> found) {
+    static void check(Candidates candidates, Consumer<Objection> found) {
         List<Board> boards = candidates.parts.project.boards();
         Map<BitSet, Integer> wanting = new LinkedHashMap<>();
         Map<List<Object>, BitSet> known = new LinkedHashMap<>();
@@ -42,7 +42,7 @@ final class OutputsForAllLoads {
                 : Shown.quoted(
                         crowded.stream().mapToObj(b -> boards.get(b).id()).toList());
         String pointer = crowded.cardinality() == 1 ? "/boards/" + crowded.nextSetBit(0) : "/boards";
-        found.accept(Finding.impossible(
+        found.accept(Objection.impossible(
                 pointer,
                 (crowded.cardinality() == 1 ? "too small: " : "a list too short: ") + needed
                         + " switched loads can only be on " + where + ", with " + there + " outputs",

@@ -20,7 +20,7 @@ import java.util.function.Function;
 final class PanelsToKeepApart {
     private PanelsToKeepApart() {}
 
-    static void check(Candidates candidates, Consumer<Finding> found) {
+    static void check(Candidates candidates, Consumer<Objection> found) {
         Map<String, Set<String>> apart = new HashMap<>();
         Map<String, Load> placeable = new java.util.LinkedHashMap<>();
         candidates.placeable().forEach(load -> placeable.put(load.id(), load));
@@ -62,11 +62,11 @@ final class PanelsToKeepApart {
         return new Flow(Collections.nCopies(clique.size(), 1), ways, once).left() == 0;
     }
 
-    private static void report(Load load, List<String> clique, Candidates candidates, Consumer<Finding> found) {
+    private static void report(Load load, List<String> clique, Candidates candidates, Consumer<Objection> found) {
         BitSet panels = new BitSet();
         Function<String, BitSet> of = candidates.ofLoad::get;
         clique.stream().map(of).forEach(panels::or);
-        found.accept(Finding.impossible(
+        found.accept(Objection.impossible(
                 candidates.parts.pointer(load) + "/apart_from",
                 "more than the panels allow: " + Shown.quoted(clique)
                         + " must sit in different panels, and can only sit in " + candidates.names(panels),

@@ -15,8 +15,8 @@ public final class PlanChecks {
     private PlanChecks() {}
 
     /** The format is ours and no board is set twice. */
-    public static List<Finding> errors(Plan plan) {
-        List<Finding> found = new ArrayList<>();
+    public static List<Objection> errors(Plan plan) {
+        List<Objection> found = new ArrayList<>();
         if (!FormatVersion.isRead(plan.format(), Plan.FORMAT)) {
             found.add(Identity.format(plan.format(), Plan.FORMAT));
         }
@@ -25,14 +25,14 @@ public final class PlanChecks {
     }
 
     /** Every board that is set is one of the project's. */
-    public static List<Finding> errors(Plan plan, Project project) {
+    public static List<Objection> errors(Plan plan, Project project) {
         Set<String> known = project.boards().stream().map(Board::id).collect(Collectors.toSet());
-        List<Finding> found = new ArrayList<>();
+        List<Objection> found = new ArrayList<>();
         for (int i = 0; i < plan.boards().size(); i++) {
             String id = plan.boards().get(i).id();
             if (!known.contains(id)) {
                 String cure = Nearest.cure(id, known, "Maybe the plan is of another project, or of an earlier state.");
-                found.add(Finding.error(
+                found.add(Objection.error(
                         "/boards/" + i + "/id", Shown.quoted(id), "the id of one of the project's boards", cure));
             }
         }

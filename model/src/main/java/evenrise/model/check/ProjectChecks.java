@@ -9,7 +9,7 @@ import java.util.function.Consumer;
 
 /** Finds where the parts of a project contradict each other. What a record checks of itself is not repeated. */
 public final class ProjectChecks {
-    private static final List<BiConsumer<ProjectParts, Consumer<Finding>>> CHECKS = List.of(
+    private static final List<BiConsumer<ProjectParts, Consumer<Objection>>> CHECKS = List.of(
             Identity::check,
             References::check,
             Circles::check,
@@ -29,13 +29,13 @@ public final class ProjectChecks {
     private ProjectChecks() {}
 
     /** Every contradiction: errors, in the order of the checks. */
-    public static List<Finding> errors(Project project) {
+    public static List<Objection> errors(Project project) {
         return errors(project, Set.of());
     }
 
     /** @param unread pointers to what could not be read, so that a stand-in took its place */
-    public static List<Finding> errors(Project project, Set<String> unread) {
-        List<Finding> found = new ArrayList<>();
+    public static List<Objection> errors(Project project, Set<String> unread) {
+        List<Objection> found = new ArrayList<>();
         ProjectParts parts = new ProjectParts(project, unread);
         CHECKS.forEach(check -> check.accept(parts, found::add));
         return found;

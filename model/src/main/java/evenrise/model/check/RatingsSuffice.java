@@ -15,15 +15,15 @@ import java.util.function.Consumer;
 final class RatingsSuffice {
     private final Candidates candidates;
     private final Supply supply;
-    private final Consumer<Finding> found;
+    private final Consumer<Objection> found;
 
-    private RatingsSuffice(Candidates candidates, Consumer<Finding> found) {
+    private RatingsSuffice(Candidates candidates, Consumer<Objection> found) {
         this.candidates = candidates;
         this.supply = candidates.parts.project.supply();
         this.found = found;
     }
 
-    static void check(Candidates candidates, Consumer<Finding> found) {
+    static void check(Candidates candidates, Consumer<Objection> found) {
         RatingsSuffice check = new RatingsSuffice(candidates, found);
         List<Load> all = List.copyOf(candidates.parts.loads.values());
         check.node(
@@ -53,7 +53,7 @@ final class RatingsSuffice {
         double single = loads.stream().mapToDouble(Load::runningAmps).max().orElse(0);
         double needed = Math.max(mean, single);
         if (needed > allowed + Candidates.AMPS_TOLERANCE) {
-            found.accept(Finding.impossible(
+            found.accept(Objection.impossible(
                     pointer + "/rated_a",
                     Shown.number(rated) + ", so " + Shown.number(allowed, needed) + " A a phase may run, and "
                             + (single > mean ? "one load alone draws " : "the mean of the phases is at least ")
@@ -63,7 +63,7 @@ final class RatingsSuffice {
         }
         double third = supply.system() == PhaseSystem.SPLIT_PHASE ? 0 : thirdHarmonicAmps(loads);
         if (third > rated * neutralFactor + Candidates.AMPS_TOLERANCE) {
-            found.accept(Finding.impossible(
+            found.accept(Objection.impossible(
                     pointer + "/neutral_factor",
                     Shown.number(neutralFactor) + ", so " + Shown.number(rated * neutralFactor, third)
                             + " A may run in the neutral, and third harmonics alone add up to "
@@ -80,7 +80,7 @@ final class RatingsSuffice {
                 .sum();
         double needed = poleAmps(all);
         if (needed > allowed + Candidates.AMPS_TOLERANCE * candidates.panels.size() * 3) {
-            found.accept(Finding.impossible(
+            found.accept(Objection.impossible(
                     "/panels",
                     "a set too small: all phases of all panels may carry " + Shown.number(allowed, needed)
                             + " A, the loads draw " + Shown.number(needed, allowed) + " A",

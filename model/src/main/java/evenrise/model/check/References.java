@@ -20,15 +20,15 @@ final class References {
             .collect(Collectors.toUnmodifiableSet());
 
     private final ProjectParts parts;
-    private final Consumer<Finding> found;
+    private final Consumer<Objection> found;
     private int sought;
 
-    private References(ProjectParts parts, Consumer<Finding> found) {
+    private References(ProjectParts parts, Consumer<Objection> found) {
         this.parts = parts;
         this.found = found;
     }
 
-    static void check(ProjectParts parts, Consumer<Finding> found) {
+    static void check(ProjectParts parts, Consumer<Objection> found) {
         new References(parts, found).check();
     }
 
@@ -68,7 +68,7 @@ final class References {
             if (!FIELDS_OF_A_LOAD.contains(name)) {
                 String cure = Nearest.cure(name, FIELDS_OF_A_LOAD, "Maybe take it out.");
                 found.accept(
-                        Finding.error(pointer + "/" + k, Shown.quoted(name), "the name of a field of a load", cure));
+                        Objection.error(pointer + "/" + k, Shown.quoted(name), "the name of a field of a load", cure));
             }
         }
     }
@@ -85,6 +85,7 @@ final class References {
         }
         String otherwise = known.isEmpty() ? "There are none." : "Maybe it was renamed or removed.";
         String cure = sought++ < MOST_SOUGHT ? Nearest.cure(id, known, otherwise) : otherwise;
-        found.accept(Finding.error(pointer, Shown.quoted(id), "the id of one of the " + list.replace('_', ' '), cure));
+        found.accept(
+                Objection.error(pointer, Shown.quoted(id), "the id of one of the " + list.replace('_', ' '), cure));
     }
 }

@@ -11,7 +11,7 @@ final class Relations {
 
     private Relations() {}
 
-    static void check(ProjectParts parts, Consumer<Finding> found) {
+    static void check(ProjectParts parts, Consumer<Objection> found) {
         List<Load> loads = parts.project.loads();
         for (int i = 0; i < loads.size(); i++) {
             Load load = loads.get(i);
@@ -27,7 +27,7 @@ final class Relations {
                 if (before != null && !before.switched() && load.switched()) {
                     String value = Shown.quoted(before.id()) + ", which is unswitched";
                     found.accept(
-                            Finding.error(at + "/comes_after/" + k, value, "a switched load", "Maybe leave it out."));
+                            Objection.error(at + "/comes_after/" + k, value, "a switched load", "Maybe leave it out."));
                 }
             }
             for (int k = 0; k < load.apartFrom().size(); k++) {
@@ -42,15 +42,15 @@ final class Relations {
                 if (known && other.poles() != load.poles()) {
                     String value = Shown.quoted(other.id()) + ", which has " + poles(other.poles());
                     String expected = "a load with " + poles(load.poles()) + " like this one";
-                    found.accept(Finding.error(pointer, value, expected, "Maybe one of the pole counts is wrong."));
+                    found.accept(Objection.error(pointer, value, expected, "Maybe one of the pole counts is wrong."));
                 }
             }
         }
     }
 
-    private static void needs(ProjectParts parts, Load load, String at, Consumer<Finding> found) {
+    private static void needs(ProjectParts parts, Load load, String at, Consumer<Objection> found) {
         if (!load.switched() || load.role() == Role.PROCESSING) {
-            found.accept(Finding.error(
+            found.accept(Objection.error(
                     at,
                     Shown.quoted(load.needsGroups().orElseThrow()) + " though the load "
                             + (load.switched() ? "is processing" : "is unswitched"),
@@ -66,7 +66,7 @@ final class Relations {
                             && each.role() == Role.PROCESSING
                             && each.shutdownGroup().filter(group::equals).isPresent());
             if (parts.groups.containsKey(group) && !hasProcessing) {
-                found.accept(Finding.error(
+                found.accept(Objection.error(
                         at + "/" + k,
                         Shown.quoted(group) + ", in which nothing is processing",
                         "a group with processing in it",
@@ -75,15 +75,15 @@ final class Relations {
         }
     }
 
-    private static void unswitched(Load load, String at, Consumer<Finding> found) {
+    private static void unswitched(Load load, String at, Consumer<Objection> found) {
         load.shutdownGroup()
-                .ifPresent(id -> found.accept(Finding.error(
+                .ifPresent(id -> found.accept(Objection.error(
                         at + "/shutdown_group",
                         Shown.quoted(id) + " though the load is unswitched",
                         "no group for an unswitched load",
                         SWITCH_IT)));
         if (!load.comesAfter().isEmpty()) {
-            found.accept(Finding.error(
+            found.accept(Objection.error(
                     at + "/comes_after",
                     Shown.quoted(load.comesAfter()) + " though the load is unswitched",
                     "no order for an unswitched load",
@@ -91,24 +91,24 @@ final class Relations {
         }
         load.fixed()
                 .board()
-                .ifPresent(id -> found.accept(Finding.error(
+                .ifPresent(id -> found.accept(Objection.error(
                         at + "/fixed/board",
                         Shown.quoted(id) + " though the load is unswitched",
                         "no board for an unswitched load",
                         SWITCH_IT)));
         load.fixed()
                 .output()
-                .ifPresent(output -> found.accept(Finding.error(
+                .ifPresent(output -> found.accept(Objection.error(
                         at + "/fixed/output",
                         output + " though the load is unswitched",
                         "no output for an unswitched load",
                         SWITCH_IT)));
     }
 
-    private static void notItself(Load load, String other, String pointer, Consumer<Finding> found) {
+    private static void notItself(Load load, String other, String pointer, Consumer<Objection> found) {
         if (other.equals(load.id())) {
             String value = Shown.quoted(other) + ", the load itself";
-            found.accept(Finding.error(pointer, value, "another load", "Maybe a copied entry was not changed."));
+            found.accept(Objection.error(pointer, value, "another load", "Maybe a copied entry was not changed."));
         }
     }
 

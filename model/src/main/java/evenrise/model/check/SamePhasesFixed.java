@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 final class SamePhasesFixed {
     private SamePhasesFixed() {}
 
-    static void check(Candidates candidates, Consumer<Finding> found) {
+    static void check(Candidates candidates, Consumer<Objection> found) {
         ProjectParts parts = candidates.parts;
         for (Load load : parts.loads.values()) {
             Optional<Set<Phase>> mine = phases(parts, load);
@@ -21,7 +21,7 @@ final class SamePhasesFixed {
                 Load other = parts.loads.get(load.samePhaseAs().get(k));
                 Optional<Set<Phase>> theirs = other == null ? Optional.empty() : phases(parts, other);
                 if (theirs.isPresent() && !theirs.equals(mine)) {
-                    found.accept(Finding.impossible(
+                    found.accept(Objection.impossible(
                             parts.pointer(load) + "/same_phase_as/" + k,
                             Shown.quoted(other.id()) + ", which is fixed to phases " + theirs.get()
                                     + ", while this load is fixed to " + mine.get(),

@@ -10,7 +10,7 @@ import java.util.function.Consumer;
 final class Scenes {
     private Scenes() {}
 
-    static void check(ProjectParts parts, Consumer<Finding> found) {
+    static void check(ProjectParts parts, Consumer<Objection> found) {
         List<Scene> scenes = parts.project.scenes();
         for (int i = 0; i < scenes.size(); i++) {
             List<SceneUse> uses = scenes.get(i).use();
@@ -20,7 +20,7 @@ final class Scenes {
         }
         double weights = scenes.stream().mapToDouble(Scene::weight).sum();
         if (!scenes.isEmpty() && weights == 0 && parts.knows("/scenes")) {
-            found.accept(Finding.error(
+            found.accept(Objection.error(
                     "/scenes/0/weight",
                     "0, as that of every scene",
                     "more than 0 for one scene at least",
@@ -28,7 +28,7 @@ final class Scenes {
         }
     }
 
-    private static void use(ProjectParts parts, SceneUse use, String at, Consumer<Finding> found) {
+    private static void use(ProjectParts parts, SceneUse use, String at, Consumer<Objection> found) {
         List<String> loads = use.loads().orElse(List.of());
         for (int j = 0; j < loads.size(); j++) {
             known(loads.get(j), parts.loads.keySet(), "loads", at + "/loads/" + j, parts, found);
@@ -38,10 +38,10 @@ final class Scenes {
     }
 
     private static void known(
-            String id, Set<String> known, String list, String at, ProjectParts parts, Consumer<Finding> found) {
+            String id, Set<String> known, String list, String at, ProjectParts parts, Consumer<Objection> found) {
         if (!known.contains(id) && parts.knows("/" + list)) {
             String cure = Nearest.cure(id, known, known.isEmpty() ? "There are none." : "Maybe it was renamed.");
-            found.accept(Finding.error(at, Shown.quoted(id), "the id of one of the " + list.replace('_', ' '), cure));
+            found.accept(Objection.error(at, Shown.quoted(id), "the id of one of the " + list.replace('_', ' '), cure));
         }
     }
 }

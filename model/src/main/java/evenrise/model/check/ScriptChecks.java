@@ -29,14 +29,14 @@ public final class ScriptChecks {
             Set.of(Happening.MAINS, Happening.TRANSFER, Happening.TRANSFER_BACK, Happening.NEUTRAL_LOST);
 
     private final Project project;
-    private final List<Finding> found = new ArrayList<>();
+    private final List<Objection> found = new ArrayList<>();
 
     private ScriptChecks(Project project) {
         this.project = project;
     }
 
     /** The format is ours, times do not go back, and each happening names what it is about, which exists. */
-    public static List<Finding> errors(EventScript script, Project project) {
+    public static List<Objection> errors(EventScript script, Project project) {
         ScriptChecks checks = new ScriptChecks(project);
         if (!FormatVersion.isRead(script.format(), EventScript.FORMAT)) {
             checks.found.add(Identity.format(script.format(), EventScript.FORMAT));
@@ -53,7 +53,7 @@ public final class ScriptChecks {
         for (int i = 0; i < script.events().size(); i++) {
             double at = script.events().get(i).atSeconds().orElse(last);
             if (at < last) {
-                found.add(Finding.error(
+                found.add(Objection.error(
                         "/events/" + i + "/at_s",
                         Shown.number(at),
                         "at least " + Shown.number(last) + ", the time of what stands before it",
@@ -97,7 +97,7 @@ public final class ScriptChecks {
     /** A load, a panel or a node, and one of them. */
     private void tripped(String at, ScriptEvent event) {
         if (event.load().isPresent() && event.node().isPresent()) {
-            found.add(Finding.error(
+            found.add(Objection.error(
                     at + "/node", Shown.quoted(event.node().get()), "nothing beside a load", "Maybe delete it."));
         } else if (event.node().isPresent()) {
             reference(at + "/node", event.node(), true, "panels and nodes", points());
@@ -115,7 +115,7 @@ public final class ScriptChecks {
         project.loads().stream()
                 .filter(each -> isWanted && event.load().equals(Optional.of(each.id())))
                 .flatMap(each -> each.comesWith().stream())
-                .forEach(lead -> found.add(Finding.error(
+                .forEach(lead -> found.add(Objection.error(
                         at,
                         Shown.quoted(event.load().get()),
                         "a load with an output of its own",
@@ -140,7 +140,7 @@ public final class ScriptChecks {
         boolean isCommand = event.event() == Happening.SYSTEM_ON || event.event() == Happening.SYSTEM_OFF;
         boolean isContact = event.event() == Happening.EMERGENCY || event.event() == Happening.RELEASE;
         if (event.system().isPresent() && isCommand && !project.hasClocks()) {
-            found.add(Finding.error(
+            found.add(Objection.error(
                     at,
                     Shown.quoted(event.system().get()),
                     "nothing, as all starts by one command",
@@ -172,11 +172,11 @@ public final class ScriptChecks {
 
     private void reference(String at, Optional<String> id, boolean isWanted, String list, Set<String> known) {
         if (id.isEmpty() && isWanted) {
-            found.add(Finding.error(at, "missing", "the id of one of the " + list, ""));
+            found.add(Objection.error(at, "missing", "the id of one of the " + list, ""));
         } else if (id.isPresent() && !isWanted) {
-            found.add(Finding.error(at, Shown.quoted(id.get()), "nothing with this event", "Maybe delete it."));
+            found.add(Objection.error(at, Shown.quoted(id.get()), "nothing with this event", "Maybe delete it."));
         } else if (id.isPresent() && !known.contains(id.get())) {
-            found.add(Finding.error(
+            found.add(Objection.error(
                     at,
                     Shown.quoted(id.get()),
                     "the id of one of the " + list,
@@ -186,7 +186,7 @@ public final class ScriptChecks {
 
     private void number(String at, boolean isThere, boolean isWanted, String what) {
         if (isThere != isWanted) {
-            found.add(Finding.error(
+            found.add(Objection.error(
                     at,
                     isWanted ? "missing" : "stated",
                     isWanted ? what : "nothing with this event",
@@ -199,9 +199,9 @@ public final class ScriptChecks {
         Set<Phase> strange = new HashSet<>(event.phases());
         there.forEach(strange::remove);
         if (!event.phases().isEmpty() && !isMains) {
-            found.add(Finding.error(at, "stated", "nothing with this event", "Maybe delete it."));
+            found.add(Objection.error(at, "stated", "nothing with this event", "Maybe delete it."));
         } else if (!strange.isEmpty()) {
-            found.add(Finding.error(
+            found.add(Objection.error(
                     at,
                     strange.stream().map(Phase::name).sorted().collect(Collectors.joining(", ")),
                     "phases of "

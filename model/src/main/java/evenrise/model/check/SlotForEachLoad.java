@@ -12,7 +12,7 @@ final class SlotForEachLoad {
 
     private SlotForEachLoad() {}
 
-    static void check(Candidates candidates, Consumer<Finding> found) {
+    static void check(Candidates candidates, Consumer<Objection> found) {
         for (Load load : candidates.parts.loads.values()) {
             if (!candidates.ofLoad.get(load.id()).isEmpty()) {
                 continue;
@@ -27,7 +27,7 @@ final class SlotForEachLoad {
                 reasons.add("and " + (stated.cardinality() - MOST_REASONS) + " panels more");
             }
             String kind = (load.switched() ? "switched, " : "unswitched, ") + load.poles() + "-pole";
-            found.accept(Finding.impossible(
+            found.accept(Objection.impossible(
                     candidates.parts.pointer(load),
                     kind + ", and no slot can take it (" + String.join("; ", reasons) + ")",
                     "a slot in at least one of its panels",

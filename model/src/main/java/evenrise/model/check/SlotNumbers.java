@@ -12,7 +12,7 @@ import java.util.function.Consumer;
 final class SlotNumbers {
     private SlotNumbers() {}
 
-    static void check(ProjectParts parts, Consumer<Finding> found) {
+    static void check(ProjectParts parts, Consumer<Objection> found) {
         boolean systemKnown = parts.knows("/supply/system");
         List<Panel> panels = parts.project.panels();
         for (int i = 0; i < panels.size(); i++) {
@@ -27,7 +27,7 @@ final class SlotNumbers {
                 if (!system.phases().contains(phase)) {
                     String expected = "one of: " + system.phases();
                     String cure = "Maybe the supply's system is another.";
-                    found.accept(Finding.error(at + "/phase_rotation/" + k, phase.name(), expected, cure));
+                    found.accept(Objection.error(at + "/phase_rotation/" + k, phase.name(), expected, cure));
                 }
             }
         }
@@ -43,17 +43,17 @@ final class SlotNumbers {
                 String expected =
                         "at most " + most + ", the phases of " + (isFlat ? "the supply" : "the system with most");
                 String cure = "Maybe the supply's system is another.";
-                found.accept(Finding.error(
+                found.accept(Objection.error(
                         "/loads/" + i + "/poles", "" + loads.get(i).poles(), expected, cure));
             }
         }
     }
 
-    private static void within(Panel panel, List<Integer> slots, String at, Consumer<Finding> found) {
+    private static void within(Panel panel, List<Integer> slots, String at, Consumer<Objection> found) {
         for (int k = 0; k < slots.size(); k++) {
             if (slots.get(k) > panel.slots()) {
                 String expected = "at most " + panel.slots() + ", the slots of the panel";
-                found.accept(Finding.error(at + k, "" + slots.get(k), expected, ""));
+                found.accept(Objection.error(at + k, "" + slots.get(k), expected, ""));
             }
         }
     }

@@ -15,13 +15,13 @@ import java.util.function.Consumer;
 final class SlotsForAllLoads {
     private SlotsForAllLoads() {}
 
-    static void check(Candidates candidates, Consumer<Finding> found) {
+    static void check(Candidates candidates, Consumer<Objection> found) {
         if (!check(candidates, false, found)) {
             check(candidates, true, found);
         }
     }
 
-    private static boolean check(Candidates candidates, boolean switchedOnly, Consumer<Finding> found) {
+    private static boolean check(Candidates candidates, boolean switchedOnly, Consumer<Objection> found) {
         Map<BitSet, Integer> poles = new LinkedHashMap<>();
         for (Load load : candidates.placeable()) {
             if (load.switched() || !switchedOnly) {
@@ -44,7 +44,7 @@ final class SlotsForAllLoads {
         int free = panels.stream().map(p -> slots[p]).sum();
         String what = switchedOnly ? "poles of switched loads" : "poles";
         String pointer = panels.cardinality() == 1 ? "/panels/" + panels.nextSetBit(0) : "/panels";
-        found.accept(Finding.impossible(
+        found.accept(Objection.impossible(
                 pointer,
                 (panels.cardinality() == 1 ? "too small: " : "a set too small: ") + needed + " " + what
                         + " can only sit in " + candidates.names(panels) + ", which "

@@ -13,14 +13,14 @@ import java.util.function.Consumer;
 /** Systems need no circle of each other, and all that is switched belongs to one. */
 final class Systems {
     private final ProjectParts parts;
-    private final Consumer<Finding> found;
+    private final Consumer<Objection> found;
 
-    private Systems(ProjectParts parts, Consumer<Finding> found) {
+    private Systems(ProjectParts parts, Consumer<Objection> found) {
         this.parts = parts;
         this.found = found;
     }
 
-    static void check(ProjectParts parts, Consumer<Finding> found) {
+    static void check(ProjectParts parts, Consumer<Objection> found) {
         if (parts.knows("/systems")) {
             new Systems(parts, found).check();
         }
@@ -129,6 +129,6 @@ final class Systems {
     }
 
     private void error(String pointer, String value, String expected, String cure) {
-        found.accept(Finding.error(pointer, value, expected, cure));
+        found.accept(Objection.error(pointer, value, expected, cure));
     }
 }

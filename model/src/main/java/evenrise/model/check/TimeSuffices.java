@@ -23,16 +23,16 @@ final class TimeSuffices {
     static final double SECONDS_TOLERANCE = 5e-4;
 
     private final Candidates candidates;
-    private final Consumer<Finding> found;
+    private final Consumer<Objection> found;
     private final WaitGraph waits = new WaitGraph();
     private final List<Load> switched = new ArrayList<>();
 
-    private TimeSuffices(Candidates candidates, Consumer<Finding> found) {
+    private TimeSuffices(Candidates candidates, Consumer<Objection> found) {
         this.candidates = candidates;
         this.found = found;
     }
 
-    static void check(Candidates candidates, Consumer<Finding> found) {
+    static void check(Candidates candidates, Consumer<Objection> found) {
         new TimeSuffices(candidates, found).check();
     }
 
@@ -89,7 +89,7 @@ final class TimeSuffices {
                         load.role() != Role.AMPLIFIER && !load.comesAfter().isEmpty())
                 .findFirst()
                 .orElse(inIt.get(0));
-        found.accept(Finding.impossible(
+        found.accept(Objection.impossible(
                 candidates.parts.pointer(one) + "/comes_after",
                 "at odds with the order of roles: "
                         + Shown.quoted(inIt.stream().map(Load::id).toList()) + " wait for each other to settle",
@@ -123,7 +123,7 @@ final class TimeSuffices {
     }
 
     private void tooShort(double most, String why, double enough) {
-        found.accept(Finding.impossible(
+        found.accept(Objection.impossible(
                 "/max_duration_s",
                 Shown.number(most, enough) + ", and " + why,
                 "more time, at least about " + Shown.number(enough, most),

@@ -20,7 +20,7 @@ final class Transfers {
     private static final double SAME_VOLTS = 0.05;
 
     private final ProjectParts parts;
-    private final Consumer<Finding> found;
+    private final Consumer<Objection> found;
 
     private record Fed(
             String at,
@@ -31,12 +31,12 @@ final class Transfers {
             Optional<Boolean> neutral,
             boolean isSource) {}
 
-    private Transfers(ProjectParts parts, Consumer<Finding> found) {
+    private Transfers(ProjectParts parts, Consumer<Objection> found) {
         this.parts = parts;
         this.found = found;
     }
 
-    static void check(ProjectParts parts, Consumer<Finding> found) {
+    static void check(ProjectParts parts, Consumer<Objection> found) {
         if (!parts.knows("/nodes") || !parts.knows("/panels")) {
             return;
         }
@@ -171,6 +171,6 @@ final class Transfers {
     }
 
     private void error(String pointer, String value, String expected, String cure) {
-        found.accept(Finding.error(pointer, value, expected, cure));
+        found.accept(Objection.error(pointer, value, expected, cure));
     }
 }

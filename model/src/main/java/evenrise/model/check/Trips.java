@@ -14,7 +14,7 @@ import java.util.function.Consumer;
 final class Trips {
     private Trips() {}
 
-    static void check(ProjectParts parts, Consumer<Finding> found) {
+    static void check(ProjectParts parts, Consumer<Objection> found) {
         Project project = parts.project;
         device("/supply/main", project.supply().main(), found);
         for (int i = 0; i < project.panels().size(); i++) {
@@ -31,25 +31,25 @@ final class Trips {
         }
     }
 
-    private static void device(String pointer, Optional<Device> device, Consumer<Finding> found) {
+    private static void device(String pointer, Optional<Device> device, Consumer<Objection> found) {
         range(pointer + "/instantaneous", device.flatMap(Device::instantaneous), found);
     }
 
-    private static void range(String pointer, Optional<InstantaneousRange> stated, Consumer<Finding> found) {
+    private static void range(String pointer, Optional<InstantaneousRange> stated, Consumer<Objection> found) {
         stated.filter(range -> range.high() < range.low())
-                .ifPresent(range -> found.accept(Finding.error(
+                .ifPresent(range -> found.accept(Objection.error(
                         pointer + "/high",
                         Double.toString(range.high()),
                         "at least low, which is " + range.low(),
                         "Maybe low and high are exchanged.")));
     }
 
-    private static void rating(String pointer, Optional<Feeder> feeder, Consumer<Finding> found) {
+    private static void rating(String pointer, Optional<Feeder> feeder, Consumer<Objection> found) {
         OptionalDouble breaker = feeder.map(Feeder::breakerAmps).orElse(OptionalDouble.empty());
         OptionalDouble device =
                 feeder.flatMap(Feeder::device).map(Device::ratedAmps).orElse(OptionalDouble.empty());
         if (breaker.isPresent() && device.isPresent() && breaker.getAsDouble() != device.getAsDouble()) {
-            found.accept(Finding.error(
+            found.accept(Objection.error(
                     pointer,
                     Double.toString(device.getAsDouble()),
                     "the feeder's breaker_a, " + breaker.getAsDouble() + ", which is of the same device",

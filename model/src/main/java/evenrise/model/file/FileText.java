@@ -98,7 +98,7 @@ final class FileText {
         if (value instanceof String text) {
             return text(text);
         }
-        return value instanceof Double number ? Numbers.shortest(number) : value.toString();
+        return value instanceof Double number ? ShortestNumber.of(number) : value.toString();
     }
 
     private String note(Node value) {
@@ -115,7 +115,7 @@ final class FileText {
         }
         if (value instanceof Node.Num number) {
             return number.number() instanceof Double it
-                    ? Numbers.shortest(it)
+                    ? ShortestNumber.of(it)
                     : number.number().toString();
         }
         return value instanceof Node.Bool bool ? Boolean.toString(bool.truth()) : "null";

@@ -1,6 +1,6 @@
 package evenrise.model.file;
 
-import evenrise.model.check.Finding;
+import evenrise.model.check.Objection;
 import evenrise.model.check.Severity;
 import evenrise.model.check.Shown;
 import java.util.ArrayList;
@@ -89,7 +89,7 @@ final class Problems {
     }
 
     /** Adds what a check found, unless it is about a value that could not be bound. */
-    void add(Finding finding) {
+    void add(Objection finding) {
         for (String at = finding.pointer(); !at.isEmpty(); at = Pointers.parent(at)) {
             if (unbound.contains(at)) {
                 return;

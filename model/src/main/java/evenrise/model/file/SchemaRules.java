@@ -141,7 +141,7 @@ final class SchemaRules {
         double bound = of.applyAsDouble(of(scope));
         Class<?> type = scope.getType().getErasedType();
         boolean number = Number.class.isAssignableFrom(type) || type.isPrimitive() && type != boolean.class;
-        return number && Double.isFinite(bound) ? new BigDecimal(Numbers.shortest(bound)) : null;
+        return number && Double.isFinite(bound) ? new BigDecimal(ShortestNumber.of(bound)) : null;
     }
 
     private Integer fewest(FieldScope scope, Class<?> type) {

@@ -79,7 +79,7 @@ public final class Findings {
      * @param needs what is missing, by its field
      */
     public void notCheckedAnywhere(String check, String where, Collection<String> places, String needs) {
-        addNotChecked(check, where, places, needs + " ('" + where + "')");
+        add(Remark.notChecked(check, where, needs + " ('" + where + "')"));
         notMade.computeIfAbsent(check, any -> new HashSet<>()).addAll(places);
     }
 

@@ -25,7 +25,7 @@ final class ApartRule implements Rule {
                                     .load(placement.id())
                                     .other(other)
                                     .panel(placement.assignment().panel())
-                                    .at(Say.seatOf(placement))
+                                    .at(RuleWords.seatOf(placement))
                                     .build()));
                 }
             }

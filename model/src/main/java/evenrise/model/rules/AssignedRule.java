@@ -29,14 +29,14 @@ final class AssignedRule implements Rule {
             if (layout.index().load(assignment.load()).isEmpty()) {
                 broken.add(Broken.by(BrokenKind.UNKNOWN_LOAD)
                         .load(assignment.load())
-                        .at(Say.seatOf(assignment))
+                        .at(RuleWords.seatOf(assignment))
                         .build());
             } else if (!seen.add(assignment.load())) {
                 broken.add(Broken.by(BrokenKind.ASSIGNED_TWICE)
                         .load(assignment.load())
                         .panel(assignment.panel())
                         .word("slot", assignment.slot())
-                        .at(Say.seatOf(assignment))
+                        .at(RuleWords.seatOf(assignment))
                         .build());
             }
         }

@@ -28,7 +28,7 @@ final class BoardSettingRule implements Rule {
                 broken.add(about(BrokenKind.UNKNOWN_BOARD, setting.id()).build());
             } else if (again) {
                 broken.add(about(BrokenKind.SET_TWICE, setting.id())
-                        .word("set", Say.seconds(setting.startDelaySeconds()))
+                        .word("set", RuleWords.seconds(setting.startDelaySeconds()))
                         .build());
             }
         }
@@ -39,7 +39,7 @@ final class BoardSettingRule implements Rule {
                 offered(board, layout, broken);
             } else {
                 broken.add(about(BrokenKind.NOT_SET, board.id())
-                        .word("type", Say.quoted(board.type()))
+                        .word("type", RuleWords.quoted(board.type()))
                         .build());
             }
         }
@@ -64,7 +64,7 @@ final class BoardSettingRule implements Rule {
     private static BrokenRule needless(Board board, String what, double seconds) {
         return about(BrokenKind.NEEDLESS_TIME, board.id())
                 .word("what", what)
-                .word("set", Say.seconds(seconds))
+                .word("set", RuleWords.seconds(seconds))
                 .figure(seconds, "s")
                 .build();
     }
@@ -78,9 +78,9 @@ final class BoardSettingRule implements Rule {
         if (set.isEmpty()) {
             broken.add(about(BrokenKind.WITHOUT_TIME, board.id())
                     .word("what", what)
-                    .word("type", Say.quoted(board.type()))
-                    .word("offered", Say.listed(offered))
-                    .word("first", Say.seconds(offered.get(0)))
+                    .word("type", RuleWords.quoted(board.type()))
+                    .word("offered", RuleWords.listed(offered))
+                    .word("first", RuleWords.seconds(offered.get(0)))
                     .build());
             return;
         }
@@ -91,10 +91,10 @@ final class BoardSettingRule implements Rule {
                     .orElseThrow();
             broken.add(about(BrokenKind.NOT_OFFERED, board.id())
                     .word("what", what)
-                    .word("set", Say.seconds(seconds))
-                    .word("type", Say.quoted(board.type()))
-                    .word("offered", Say.listed(offered))
-                    .word("nearest", Say.seconds(nearest))
+                    .word("set", RuleWords.seconds(seconds))
+                    .word("type", RuleWords.quoted(board.type()))
+                    .word("offered", RuleWords.listed(offered))
+                    .word("nearest", RuleWords.seconds(nearest))
                     .figure(seconds, nearest, "s")
                     .build());
         }

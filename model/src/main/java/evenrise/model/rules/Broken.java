@@ -58,12 +58,12 @@ final class Broken {
 
     Broken one(String name, SubjectKind of, String id) {
         add(of, id);
-        return word(name, Say.quoted(id));
+        return word(name, RuleWords.quoted(id));
     }
 
     Broken all(String name, SubjectKind of, Collection<String> ids) {
         ids.forEach(id -> add(of, id));
-        return word(name, Say.quoted(ids));
+        return word(name, RuleWords.quoted(ids));
     }
 
     /** A plan that was written by hand may name what has no id at all. */

@@ -85,7 +85,7 @@ public final class Distribution {
 
         /** As messages call it. */
         public String label() {
-            return isSupply() ? "the supply" : (panel.isPresent() ? "panel " : "node ") + Say.quoted(id);
+            return isSupply() ? "the supply" : (panel.isPresent() ? "panel " : "node ") + RuleWords.quoted(id);
         }
 
         /** Whether it is a source beside the supply. */

@@ -39,12 +39,12 @@ final class DurationRule implements Rule {
                         && (system.isEmpty() || each.load().system().equals(system)))
                 .max(Comparator.comparingDouble(Placement::on))
                 .orElseThrow();
-        Broken broken = Broken.by(BrokenKind.TOO_LONG).load(last.id()).board(Say.boardOf(last));
+        Broken broken = Broken.by(BrokenKind.TOO_LONG).load(last.id()).board(RuleWords.boardOf(last));
         system.ifPresent(id -> broken.one("system", SubjectKind.SYSTEM, id));
         return broken.word(
                         "whose",
-                        system.map(id -> " of system " + Say.quoted(id)).orElse(""))
-                .at(Say.leadOf(last))
+                        system.map(id -> " of system " + RuleWords.quoted(id)).orElse(""))
+                .at(RuleWords.leadOf(last))
                 .figure(duration, longest, "s")
                 .build();
     }

@@ -10,11 +10,11 @@ final class Early {
     static BrokenRule by(BrokenKind kind, Placement load, Placement first, double atSeconds) {
         return Broken.by(kind)
                 .load(load.id())
-                .word("who", Say.who(load))
-                .board(Say.boardOf(load))
+                .word("who", RuleWords.who(load))
+                .board(RuleWords.boardOf(load))
                 .other(first.id())
-                .word("last", Say.who(first))
-                .at(Say.leadOf(load))
+                .word("last", RuleWords.who(first))
+                .at(RuleWords.leadOf(load))
                 .figure(load.on(), atSeconds, "s")
                 .build();
     }

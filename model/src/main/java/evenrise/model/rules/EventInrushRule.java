@@ -46,7 +46,7 @@ final class EventInrushRule implements Rule {
                 broken.add(over.word(
                                 "failing",
                                 peak.board()
-                                        .map(id -> "board " + Say.quoted(id))
+                                        .map(id -> "board " + RuleWords.quoted(id))
                                         .orElse("a board"))
                         .word("phase", peak.peakPhase())
                         .at(limits.place() + " phase " + peak.peakPhase())

@@ -195,7 +195,7 @@ final class EventPeaks {
 
     /** The board that switches a load, or the contactor that it is behind. */
     private String switching(Placement placement) {
-        return Say.boardOf(
+        return RuleWords.boardOf(
                 placement.load().comesWith().flatMap(layout::placement).orElse(placement));
     }
 

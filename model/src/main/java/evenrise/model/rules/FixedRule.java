@@ -36,9 +36,9 @@ final class FixedRule implements Rule {
         if (!placement.isSequenced() || Math.abs(placement.on() - fixed) > Tolerances.SECONDS) {
             broken.add(Broken.by(BrokenKind.NOT_WHEN_FIXED)
                     .load(placement.id())
-                    .word("fixed", Say.seconds(fixed))
-                    .word("has", Say.seconds(placement.onSeconds()))
-                    .at(Say.leadOf(placement))
+                    .word("fixed", RuleWords.seconds(fixed))
+                    .word("has", RuleWords.seconds(placement.onSeconds()))
+                    .at(RuleWords.leadOf(placement))
                     .times(placement.onSeconds(), fixed)
                     .build());
         }
@@ -57,7 +57,7 @@ final class FixedRule implements Rule {
                     .word("what", what)
                     .word("fixed", fixed)
                     .word("has", has)
-                    .at(Say.seatOf(placement))
+                    .at(RuleWords.seatOf(placement))
                     .build());
         }
     }

@@ -29,7 +29,7 @@ final class GroupRunRule implements Rule {
                     broken.add(Broken.by(BrokenKind.INTERRUPTED_GROUP)
                             .group(group)
                             .board(board.id())
-                            .word("outputs", Say.listed(starts))
+                            .word("outputs", RuleWords.listed(starts))
                             .at("board " + board.id())
                             .figure(starts.size(), 1, "")
                             .build());

@@ -46,7 +46,8 @@ final class GroupWholeRule implements Rule {
         layout.groups().forEach((group, all) -> {
             List<Placement> members =
                     all.stream().filter(each -> !each.isBehindAnother()).toList();
-            Set<String> boards = members.stream().map(Say::boardOf).collect(Collectors.toCollection(TreeSet::new));
+            Set<String> boards =
+                    members.stream().map(RuleWords::boardOf).collect(Collectors.toCollection(TreeSet::new));
             if (boards.stream().noneMatch(whole::contains)) {
                 return;
             }

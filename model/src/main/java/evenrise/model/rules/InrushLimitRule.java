@@ -34,7 +34,7 @@ final class InrushLimitRule implements Rule {
                 broken.add(Broken.by(BrokenKind.OVER_INRUSH_LIMIT)
                         .node(limits)
                         .word("phase", peak.phase())
-                        .word("at", Say.seconds(peak.atSeconds()))
+                        .word("at", RuleWords.seconds(peak.atSeconds()))
                         .at(limits.place() + " phase " + peak.phase())
                         .figure(peak.amps(), limit, "A")
                         .build());

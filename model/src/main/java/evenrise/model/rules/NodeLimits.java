@@ -52,7 +52,7 @@ public record NodeLimits(
             all.add(new NodeLimits(
                     SubjectKind.PANEL,
                     panel.id(),
-                    "panel " + Say.quoted(panel.id()),
+                    "panel " + RuleWords.quoted(panel.id()),
                     new SlotLayout(panel, distribution.of(panel).system()).phases(),
                     panel.ratedAmps(),
                     panel.continuousFractionUnder(supply),
@@ -63,7 +63,7 @@ public record NodeLimits(
             all.add(new NodeLimits(
                     SubjectKind.NODE,
                     node.id(),
-                    "node " + Say.quoted(node.id()),
+                    "node " + RuleWords.quoted(node.id()),
                     distribution.points().get(all.size()).system().phases(),
                     node.ratedAmps(),
                     node.continuousFraction().orElse(supply.continuousFraction()),

@@ -31,15 +31,15 @@ final class OutputRule implements Rule {
 
     private static void unswitched(Placement placement, List<BrokenRule> broken) {
         Assignment said = placement.assignment();
-        said.board().ifPresent(board -> broken.add(refused(placement, "board " + Say.quoted(board))));
+        said.board().ifPresent(board -> broken.add(refused(placement, "board " + RuleWords.quoted(board))));
         said.output().ifPresent(output -> broken.add(refused(placement, "output " + output)));
-        said.onSeconds().ifPresent(on -> broken.add(refused(placement, "switch-on time " + Say.seconds(on))));
-        said.offSeconds().ifPresent(off -> broken.add(refused(placement, "switch-off time " + Say.seconds(off))));
+        said.onSeconds().ifPresent(on -> broken.add(refused(placement, "switch-on time " + RuleWords.seconds(on))));
+        said.offSeconds().ifPresent(off -> broken.add(refused(placement, "switch-off time " + RuleWords.seconds(off))));
     }
 
     private static void behindAnother(Placement placement, List<BrokenRule> broken) {
         Assignment said = placement.assignment();
-        said.board().ifPresent(board -> broken.add(behind(placement, "board " + Say.quoted(board))));
+        said.board().ifPresent(board -> broken.add(behind(placement, "board " + RuleWords.quoted(board))));
         said.output().ifPresent(output -> broken.add(behind(placement, "output " + output)));
     }
 
@@ -48,7 +48,7 @@ final class OutputRule implements Rule {
                 .load(placement.id())
                 .other(placement.load().comesWith().orElseThrow())
                 .word("what", what)
-                .at(Say.seatOf(placement))
+                .at(RuleWords.seatOf(placement))
                 .build();
     }
 
@@ -56,7 +56,7 @@ final class OutputRule implements Rule {
         return Broken.by(BrokenKind.NEEDLESS_SWITCHING)
                 .load(placement.id())
                 .word("what", what)
-                .at(Say.seatOf(placement))
+                .at(RuleWords.seatOf(placement))
                 .build();
     }
 
@@ -78,7 +78,7 @@ final class OutputRule implements Rule {
         said.board().ifPresent(broken::board);
         return broken.panel(said.panel())
                 .word("missing", missing(said, layout))
-                .at(Say.seatOf(placement))
+                .at(RuleWords.seatOf(placement))
                 .build();
     }
 
@@ -89,9 +89,9 @@ final class OutputRule implements Rule {
         String name = said.board().get();
         Optional<Board> board = layout.index().board(name);
         if (board.isEmpty()) {
-            return "the project has no board " + Say.quoted(name);
+            return "the project has no board " + RuleWords.quoted(name);
         }
-        String outputs = "board " + Say.quoted(name) + " has outputs 1 to "
+        String outputs = "board " + RuleWords.quoted(name) + " has outputs 1 to "
                 + layout.index().typeOf(board.get()).outputs();
         return said.output().isPresent()
                 ? outputs + ", not " + said.output().getAsInt()

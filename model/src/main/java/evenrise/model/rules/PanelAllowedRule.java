@@ -19,8 +19,8 @@ final class PanelAllowedRule implements Rule {
                 .map(each -> Broken.by(BrokenKind.REFUSED_PANEL)
                         .load(each.id())
                         .panel(each.assignment().panel())
-                        .word("allowed", Say.quoted(each.load().panels()))
-                        .at(Say.seatOf(each))
+                        .word("allowed", RuleWords.quoted(each.load().panels()))
+                        .at(RuleWords.seatOf(each))
                         .build())
                 .toList();
     }

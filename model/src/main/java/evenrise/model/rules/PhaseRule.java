@@ -21,10 +21,10 @@ final class PhaseRule implements Rule {
                 broken.add(Broken.by(BrokenKind.STALE_PHASES)
                         .load(placement.id())
                         .panel(placement.assignment().panel())
-                        .word("said", said.isEmpty() ? "no phase" : "phases " + Say.listed(said))
-                        .word("slots", Say.listed(placement.slots()))
-                        .word("phases", Say.listed(placement.phases()))
-                        .at(Say.seatOf(placement))
+                        .word("said", said.isEmpty() ? "no phase" : "phases " + RuleWords.listed(said))
+                        .word("slots", RuleWords.listed(placement.slots()))
+                        .word("phases", RuleWords.listed(placement.phases()))
+                        .at(RuleWords.seatOf(placement))
                         .build());
             }
         }

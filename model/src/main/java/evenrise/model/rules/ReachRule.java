@@ -23,8 +23,8 @@ final class ReachRule implements Rule {
                             .load(placement.id())
                             .panel(placement.assignment().panel())
                             .board(board.id())
-                            .word("reached", Say.quoted(board.reaches()))
-                            .at(Say.seatOf(placement))
+                            .word("reached", RuleWords.quoted(board.reaches()))
+                            .at(RuleWords.seatOf(placement))
                             .build()));
         }
         return broken;

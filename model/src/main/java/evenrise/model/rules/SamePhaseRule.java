@@ -35,8 +35,8 @@ final class SamePhaseRule implements Rule {
                     broken.add(Broken.by(BrokenKind.OTHER_PHASES)
                             .load(load.id())
                             .other(other)
-                            .word("here", Say.listed(here))
-                            .word("there", Say.listed(there))
+                            .word("here", RuleWords.listed(here))
+                            .word("there", RuleWords.listed(there))
                             .at(seat(layout, load.id()))
                             .build());
                 }
@@ -46,7 +46,7 @@ final class SamePhaseRule implements Rule {
     }
 
     private static String seat(Layout layout, String load) {
-        return layout.placement(load).map(Say::seatOf).orElse("");
+        return layout.placement(load).map(RuleWords::seatOf).orElse("");
     }
 
     private static boolean differInOrigin(Layout layout, String one, String other) {

@@ -47,12 +47,12 @@ final class SlotRule implements Rule {
                 .size();
         if (poles > phases) {
             return about(BrokenKind.TOO_MANY_POLES, placement)
-                    .word("phases", Say.counted(phases, "phase"))
+                    .word("phases", RuleWords.counted(phases, "phase"))
                     .figure(poles, phases, "")
                     .build();
         }
         return about(BrokenKind.DOES_NOT_FIT, placement)
-                .word("poles", Say.counted(poles, "pole"))
+                .word("poles", RuleWords.counted(poles, "pole"))
                 .word("slot", placement.assignment().slot())
                 .word("slots", placement.panel().get().slots())
                 .build();
@@ -62,7 +62,7 @@ final class SlotRule implements Rule {
         return Broken.by(kind)
                 .load(placement.id())
                 .panel(placement.assignment().panel())
-                .at(Say.seatOf(placement));
+                .at(RuleWords.seatOf(placement));
     }
 
     private static void overlaps(Placement placement, Map<Integer, String> taken, List<BrokenRule> broken) {
@@ -85,8 +85,8 @@ final class SlotRule implements Rule {
         long touched = placement.phases().stream().distinct().count();
         if (touched != poles) {
             broken.add(about(BrokenKind.POLES_ON_ONE_PHASE, placement)
-                    .word("slots", Say.listed(placement.slots()))
-                    .word("phases", Say.listed(placement.phases()))
+                    .word("slots", RuleWords.listed(placement.slots()))
+                    .word("phases", RuleWords.listed(placement.phases()))
                     .figure(touched, poles, "")
                     .build());
         }

@@ -50,7 +50,7 @@ final class SpareRule implements Rule {
         if (has < wanted) {
             broken.add(Broken.by(kind)
                     .panel(panel.id())
-                    .word("poles", Say.counted(spare.poles(), "pole"))
+                    .word("poles", RuleWords.counted(spare.poles(), "pole"))
                     .at("panel " + panel.id())
                     .figure(has, wanted, "")
                     .build());
@@ -65,8 +65,8 @@ final class SpareRule implements Rule {
                 broken.add(Broken.by(BrokenKind.LITTLE_CURRENT)
                         .node(limits)
                         .word("phase", phase)
-                        .word("spare", Say.percent(spare.runningPercent() / 100))
-                        .word("allowed", Say.amps(allowed))
+                        .word("spare", RuleWords.percent(spare.runningPercent() / 100))
+                        .word("allowed", RuleWords.amps(allowed))
                         .at(limits.place() + " phase " + phase)
                         .figure(amps, most, "A")
                         .build());

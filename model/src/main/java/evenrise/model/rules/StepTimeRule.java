@@ -31,8 +31,8 @@ final class StepTimeRule implements Rule {
         return placement
                 .load()
                 .comesWith()
-                .map(lead -> "the contactor of load " + Say.quoted(lead))
-                .orElseGet(() -> Say.outputOf(placement));
+                .map(lead -> "the contactor of load " + RuleWords.quoted(lead))
+                .orElseGet(() -> RuleWords.outputOf(placement));
     }
 
     private static void compare(
@@ -41,10 +41,10 @@ final class StepTimeRule implements Rule {
             broken.add(Broken.by(BrokenKind.STALE_TIME)
                     .load(placement.id())
                     .word("what", what)
-                    .word("said", Say.seconds(said))
+                    .word("said", RuleWords.seconds(said))
                     .word("giver", giver(placement))
-                    .word("given", Say.seconds(given))
-                    .at(Say.leadOf(placement))
+                    .word("given", RuleWords.seconds(given))
+                    .at(RuleWords.leadOf(placement))
                     .times(said, given)
                     .build());
         }

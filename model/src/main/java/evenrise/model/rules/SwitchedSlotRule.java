@@ -47,7 +47,9 @@ final class SwitchedSlotRule implements Rule {
                 .load(placement.id())
                 .panel(placement.assignment().panel())
                 .word("slot", slot)
-                .word("which", allowed.isEmpty() ? "none does" : "slots " + Say.listed(new TreeSet<>(allowed)) + " do")
+                .word(
+                        "which",
+                        allowed.isEmpty() ? "none does" : "slots " + RuleWords.listed(new TreeSet<>(allowed)) + " do")
                 .at("panel " + placement.assignment().panel() + " slot " + slot)
                 .build();
     }

@@ -24,7 +24,7 @@ final class VoltageRule implements Rule {
                     broken.add(Broken.by(BrokenKind.OTHER_VOLTAGE)
                             .load(placement.id())
                             .panel(placement.assignment().panel())
-                            .at(Say.seatOf(placement))
+                            .at(RuleWords.seatOf(placement))
                             .figure(has, stated, "V")
                             .build());
                 }

@@ -28,7 +28,7 @@ final class WithRule implements Rule {
                             .panel(placement.assignment().panel())
                             .other(lead.id())
                             .one("there", SubjectKind.PANEL, lead.assignment().panel())
-                            .at(Say.seatOf(placement))
+                            .at(RuleWords.seatOf(placement))
                             .build()));
         }
         return broken;

@@ -31,7 +31,7 @@ class FeasibilityTest {
     private static List<String> impossible(ProjectBuilder project) {
         Project built = project.build();
         assertThat(ProjectChecks.errors(built)).isEmpty();
-        return Feasibility.impossible(built).stream().map(Finding::pointer).toList();
+        return Feasibility.impossible(built).stream().map(Objection::pointer).toList();
     }
 
     private static List<LoadBuilder> loads(int count) {
@@ -78,7 +78,7 @@ class FeasibilityTest {
         ProjectBuilder project = aProject().boards(aBoard("B1"), aBoard("B2")).loads(loads(1001));
 
         assertThat(Feasibility.impossible(project.build(), Set.of("/boards/0/type", "/board_types/0/price")))
-                .extracting(Finding::pointer)
+                .extracting(Objection::pointer)
                 .contains("/panels/0");
     }
 

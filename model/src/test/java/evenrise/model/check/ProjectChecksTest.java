@@ -27,12 +27,12 @@ class ProjectChecksTest {
                 .groups(aGroup("stage"));
     }
 
-    private static List<Finding> errors(ProjectBuilder project) {
+    private static List<Objection> errors(ProjectBuilder project) {
         return ProjectChecks.errors(project.build());
     }
 
-    private static Finding only(ProjectBuilder project) {
-        List<Finding> errors = errors(project);
+    private static Objection only(ProjectBuilder project) {
+        List<Objection> errors = errors(project);
         assertThat(errors).hasSize(1);
         assertThat(errors.get(0).severity()).isEqualTo(Severity.ERROR);
         return errors.get(0);
@@ -52,7 +52,7 @@ class ProjectChecksTest {
                             .boards(aBoard("B1"))
                             .groups(aGroup("stage"))
                             .loads(aLoad("x"), aLoad("x"))))
-                    .extracting(Finding::pointer)
+                    .extracting(Objection::pointer)
                     .containsExactly("/panels/2/id", "/boards/2/id", "/shutdown_groups/1/id", "/loads/1/id");
         }
 
@@ -64,7 +64,7 @@ class ProjectChecksTest {
 
     @Nested
     class Guessed {
-        private static List<Finding> errorsWhereGuessed(String... fields) {
+        private static List<Objection> errorsWhereGuessed(String... fields) {
             Project project = parts().loads(aLoad("x")).build();
             Load load = project.loads().get(0).withGuessed(List.of(fields));
             return ProjectChecks.errors(project.withLoads(List.of(load)));
@@ -88,7 +88,7 @@ class ProjectChecksTest {
     class Referring {
         @Test
         void namesTheNearestKnownId() {
-            Finding finding = only(parts().loads(aLoad("amp-left"), aLoad("b").comesAfter("amp-letf")));
+            Objection finding = only(parts().loads(aLoad("amp-left"), aLoad("b").comesAfter("amp-letf")));
 
             assertThat(finding.pointer()).isEqualTo("/loads/1/comes_after/0");
             assertThat(finding.cure()).isEqualTo("Maybe 'amp-left'.");
@@ -109,7 +109,7 @@ class ProjectChecksTest {
                                     .samePhaseAs("c")
                                     .fixedPanel("P7")
                                     .fixedBoard("B7"))))
-                    .extracting(Finding::pointer)
+                    .extracting(Objection::pointer)
                     .containsExactly(
                             "/boards/2/type",
                             "/boards/2/panel",
@@ -129,7 +129,7 @@ class ProjectChecksTest {
     class GoingInACircle {
         @Test
         void namesTheLoadsOfIt() {
-            Finding finding = only(parts().loads(
+            Objection finding = only(parts().loads(
                             aLoad("a").comesAfter("b"),
                             aLoad("b").comesAfter("c"),
                             aLoad("c").comesAfter("a"),
@@ -147,7 +147,7 @@ class ProjectChecksTest {
         @Test
         void ofNeedsAndOrderAreNamed() {
             // the amplifier needs the room's processing, which is to come after it
-            Finding finding = only(parts().groups(aGroup("room").holds())
+            Objection finding = only(parts().groups(aGroup("room").holds())
                     .loads(
                             aLoad("amp").amplifier().needsGroups("room"),
                             aLoad("dsp").processing().group("room").comesAfter("amp")));
@@ -186,7 +186,7 @@ class ProjectChecksTest {
                                     aLoad("b").comesAfter("a"),
                                     aLoad("c").comesAfter("a", "d"),
                                     aLoad("d").comesAfter("c"))))
-                    .extracting(Finding::pointer)
+                    .extracting(Objection::pointer)
                     .containsExactly("/loads/0/comes_after/0", "/loads/2/comes_after/1");
         }
 
@@ -235,7 +235,7 @@ class ProjectChecksTest {
                                             .comesAfter("a")
                                             .fixedBoard("B1")
                                             .fixedOutput(1))))
-                    .extracting(Finding::pointer)
+                    .extracting(Objection::pointer)
                     .containsExactly(
                             "/loads/1/shutdown_group",
                             "/loads/1/comes_after",
@@ -257,7 +257,7 @@ class ProjectChecksTest {
         void refusesSlotsBeyondThePanel() {
             assertThat(errors(aProject()
                             .panels(aPanel().slots(12).reservedSlots(12, 13).switchedSlots(1, 14))))
-                    .extracting(Finding::pointer)
+                    .extracting(Objection::pointer)
                     .containsExactly("/panels/0/reserved_slots/1", "/panels/0/switched_slots/1");
         }
 
@@ -267,7 +267,7 @@ class ProjectChecksTest {
                             .supply(aSupply().splitPhase())
                             .panels(aPanel().phaseRotation(Phase.B, Phase.C))
                             .loads(aLoad().threePole(), aLoad("two").twoPole())))
-                    .extracting(Finding::pointer)
+                    .extracting(Objection::pointer)
                     .contains("/panels/0/phase_rotation/1", "/loads/0/poles")
                     .doesNotContain("/panels/0/phase_rotation/0", "/loads/1/poles");
         }
@@ -298,7 +298,7 @@ class ProjectChecksTest {
                                     aLoad("d").fixedBoard("B1").fixedOutput(9),
                                     aLoad("e").fixedSlot(12),
                                     aLoad("f").fixedOutput(8))))
-                    .extracting(Finding::pointer)
+                    .extracting(Objection::pointer)
                     .containsExactly(
                             "/loads/0/fixed/slot",
                             "/loads/1/fixed/slot",
@@ -308,7 +308,7 @@ class ProjectChecksTest {
 
         @Test
         void refusesOverlappingBreakers() {
-            Finding finding = only(parts().loads(
+            Objection finding = only(parts().loads(
                             aLoad("a").fixedPanel("P1").fixedSlot(1).threePole(), // takes 1, 3, 5
                             aLoad("b").fixedPanel("P1").fixedSlot(4),
                             aLoad("c").fixedPanel("P2").fixedSlot(5),
@@ -320,7 +320,7 @@ class ProjectChecksTest {
 
         @Test
         void refusesOneOutputForTwoLoads() {
-            Finding finding = only(parts().loads(
+            Objection finding = only(parts().loads(
                             aLoad("a").fixedBoard("B1").fixedOutput(3),
                             aLoad("b").fixedBoard("B2").fixedOutput(3),
                             aLoad("c").fixedBoard("B1").fixedOutput(3)));

@@ -112,7 +112,7 @@ class FileTextTest {
                 -17.25
             })
     void keepsEveryNumberToTheLastBit(double number) {
-        String text = Numbers.shortest(number);
+        String text = ShortestNumber.of(number);
 
         assertThat(Double.doubleToLongBits(Double.parseDouble(text))).isEqualTo(Double.doubleToLongBits(number));
         assertThat(text.length()).isLessThanOrEqualTo(24);
@@ -120,11 +120,11 @@ class FileTextTest {
 
     @Test
     void writesNumbersInTheirShortestForm() {
-        assertThat(Numbers.shortest(20)).isEqualTo("20");
-        assertThat(Numbers.shortest(0.1)).isEqualTo("0.1");
-        assertThat(Numbers.shortest(0.002)).isEqualTo("0.002");
-        assertThat(Numbers.shortest(2e23)).isEqualTo("2.0e+23");
-        assertThat(Numbers.shortest(-1.5e-9)).isEqualTo("-1.5e-9");
+        assertThat(ShortestNumber.of(20)).isEqualTo("20");
+        assertThat(ShortestNumber.of(0.1)).isEqualTo("0.1");
+        assertThat(ShortestNumber.of(0.002)).isEqualTo("0.002");
+        assertThat(ShortestNumber.of(2e23)).isEqualTo("2.0e+23");
+        assertThat(ShortestNumber.of(-1.5e-9)).isEqualTo("-1.5e-9");
     }
 
     @Test

@@ -14,14 +14,14 @@ import java.util.Map;
  * that sits on one board are that board's alone.
  */
 final class BoardRoom {
-    private final Subject subject;
+    private final BoundedProject subject;
     private final Map<String, Integer> boardsOfType = new HashMap<>();
     private final long switched;
     private final long amplifiers;
     private final Map<String, int[]> groups = new HashMap<>();
     private final int largest;
 
-    BoardRoom(Subject subject) {
+    BoardRoom(BoundedProject subject) {
         this.subject = subject;
         Project project = subject.project;
         List<Load> loads = project.loads().stream().filter(Load::switched).toList();
@@ -68,7 +68,7 @@ final class BoardRoom {
 
     private static int passed(BoardType type, double seconds, boolean fromStart) {
         double step = least(type.stepSeconds());
-        double left = seconds + Subject.FORGIVEN_SECONDS - (fromStart ? least(type.startDelaySeconds()) : 0);
+        double left = seconds + BoundedProject.FORGIVEN_SECONDS - (fromStart ? least(type.startDelaySeconds()) : 0);
         if (left < 0) {
             return 0;
         }

@@ -30,7 +30,7 @@ final class Clusters {
     private Clusters() {}
 
     /** Time: loads. */
-    static List<Cluster> of(Subject subject, Windows windows) {
+    static List<Cluster> of(BoundedProject subject, Windows windows) {
         Map<List<Integer>, Cluster> found = new LinkedHashMap<>();
         for (int i = 0; i < subject.loads.size(); i++) {
             SwitchedLoad load = subject.loads.get(i);

@@ -9,7 +9,7 @@ final class Decay {
     private final double[] afterFull;
     private final double[] aStep;
 
-    Decay(Subject subject) {
+    Decay(BoundedProject subject) {
         TimeGrid grid = subject.grid;
         int slack = grid.exact() ? 0 : 1;
         double step = grid.stepSeconds();

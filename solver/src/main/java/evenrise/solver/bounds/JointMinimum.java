@@ -16,7 +16,7 @@ final class JointMinimum {
     private static final int ROUNDS = 100;
     private static final int CLOSER_LOOKS = 3;
 
-    private final Subject subject;
+    private final BoundedProject subject;
     private final SpreadPeak spread;
     private final PackedPeak packed;
     private final BoardRoom room;
@@ -46,7 +46,7 @@ final class JointMinimum {
      * @param leastPeakAmps a bound on the peak of all plans
      * @param stop whether to leave it at what is proven so far
      */
-    JointMinimum(Subject subject, double leastPeakAmps, int effort, BooleanSupplier stop) {
+    JointMinimum(BoundedProject subject, double leastPeakAmps, int effort, BooleanSupplier stop) {
         this.subject = subject;
         this.spread = new SpreadPeak(subject);
         this.packed = new PackedPeak(subject);

@@ -17,7 +17,7 @@ final class PackedPeak {
     private static final int STEPS = 60;
     private static final double SLACK = 1e-9;
 
-    private final Subject subject;
+    private final BoundedProject subject;
     private final int count;
 
     /** Whether what comes after another load never comes at an earlier instant: times are forgiven less than a step. */
@@ -28,14 +28,14 @@ final class PackedPeak {
     private final double[][] drawn;
     private final double unitAmps;
 
-    PackedPeak(Subject subject) {
+    PackedPeak(BoundedProject subject) {
         this.subject = subject;
         this.count = subject.loads.size() <= MOST_LOADS ? subject.loads.size() : 0;
         this.ancestors = new BitSet[count];
         this.settleSteps = new int[count];
         this.drawn = new double[count][LAGS[LAGS.length - 1] + 1];
         TimeGrid grid = subject.grid;
-        this.isStrict = grid.exact() && grid.stepSeconds() > Subject.FORGIVEN_SECONDS;
+        this.isStrict = grid.exact() && grid.stepSeconds() > BoundedProject.FORGIVEN_SECONDS;
         int slack = grid.exact() ? 0 : 1;
         for (int i = 0; i < count; i++) {
             SwitchedLoad load = subject.loads.get(i);
@@ -44,7 +44,7 @@ final class PackedPeak {
                 ancestors[i].set(before);
                 ancestors[i].or(ancestors[before]);
             }
-            double settle = load.settleSeconds() - Subject.FORGIVEN_SECONDS;
+            double settle = load.settleSeconds() - BoundedProject.FORGIVEN_SECONDS;
             settleSteps[i] = isStrict ? Math.max(0, grid.first(settle)) : 0;
             for (int lag = 0; lag < drawn[i].length; lag++) {
                 double decaying = Math.max(0, (lag + slack) * grid.stepSeconds() - 2 * subject.toleranceSeconds);

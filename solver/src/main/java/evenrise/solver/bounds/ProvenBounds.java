@@ -51,7 +51,7 @@ public final class ProvenBounds {
         if (!PlantPart.beyondProof(project).isEmpty()) {
             return NOTHING_PROVEN;
         }
-        Subject subject = new Subject(project);
+        BoundedProject subject = new BoundedProject(project);
         int effort = project.loads().size() > MANY_LOADS ? EFFORT_FOR_MANY : EFFORT;
         ObjectiveWeights weights = project.objective();
         LeastDeviation deviation = new LeastDeviation(project);
@@ -93,6 +93,6 @@ public final class ProvenBounds {
      * forgive one that comes a little before.
      */
     public static boolean tellsRolesApart(Project project) {
-        return new Subject(project).tellsRolesApart();
+        return new BoundedProject(project).tellsRolesApart();
     }
 }

@@ -2,10 +2,10 @@ package evenrise.solver.bounds;
 
 /** The first end of the sequence by which order, settling and boards leave every load a time to come on. */
 final class ShortestDuration {
-    private final Subject subject;
+    private final BoundedProject subject;
     private final BoardRoom room;
 
-    ShortestDuration(Subject subject) {
+    ShortestDuration(BoundedProject subject) {
         this.subject = subject;
         this.room = new BoardRoom(subject);
     }

@@ -22,10 +22,10 @@ final class SpreadPeak {
 
     private static final double ON_ALL = 0.1;
 
-    private final Subject subject;
+    private final BoundedProject subject;
     private final Decay decay;
 
-    SpreadPeak(Subject subject) {
+    SpreadPeak(BoundedProject subject) {
         this.subject = subject;
         this.decay = new Decay(subject);
     }

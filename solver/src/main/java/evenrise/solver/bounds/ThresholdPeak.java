@@ -12,10 +12,10 @@ import java.util.List;
  * rating for it: the least over their number counts.
  */
 final class ThresholdPeak {
-    private final Subject subject;
+    private final BoundedProject subject;
     private final PhaseRoom room;
 
-    ThresholdPeak(Subject subject) {
+    ThresholdPeak(BoundedProject subject) {
         this.subject = subject;
         this.room = new PhaseRoom(subject.project);
     }

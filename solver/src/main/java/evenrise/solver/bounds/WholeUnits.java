@@ -13,7 +13,7 @@ final class WholeUnits {
     private WholeUnits() {}
 
     /** 0 where there is no such unit. */
-    static double amps(Subject subject) {
+    static double amps(BoundedProject subject) {
         TimeGrid grid = subject.grid;
         if (!grid.exact() || subject.standingAmps > 0) {
             return 0;

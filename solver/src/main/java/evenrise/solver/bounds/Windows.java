@@ -17,7 +17,7 @@ final class Windows {
     }
 
     /** Time: loads and relations. */
-    static Windows in(Box box, Subject subject) {
+    static Windows in(Box box, BoundedProject subject) {
         TimeGrid grid = subject.grid;
         List<SwitchedLoad> loads = subject.loads;
         double[] from = new double[loads.size()];
@@ -35,10 +35,11 @@ final class Windows {
                 if (load.role() == role) {
                     double least = load.firstSeconds();
                     if (role == Role.AUXILIARY) {
-                        least = Math.max(least, processingOn - Subject.FORGIVEN_SECONDS);
+                        least = Math.max(least, processingOn - BoundedProject.FORGIVEN_SECONDS);
                     } else if (role == Role.AMPLIFIER) {
                         least = Math.max(least, grid.earliestSeconds(box.amplifierFrom()));
-                        least = Math.max(least, Math.max(processingReady, auxiliaryOn) - Subject.FORGIVEN_SECONDS);
+                        least = Math.max(
+                                least, Math.max(processingReady, auxiliaryOn) - BoundedProject.FORGIVEN_SECONDS);
                     }
                     from[i] = up(grid, Math.max(least, afterThoseBefore(load, loads, from)));
                 }
@@ -59,15 +60,15 @@ final class Windows {
                 SwitchedLoad load = loads.get(i);
                 if (load.role() == role) {
                     if (role == Role.PROCESSING) {
-                        to[i] = Math.min(to[i], auxiliaryTo + Subject.FORGIVEN_SECONDS);
+                        to[i] = Math.min(to[i], auxiliaryTo + BoundedProject.FORGIVEN_SECONDS);
                     }
                     if (splits && role != Role.AMPLIFIER) {
                         double settle = role == Role.PROCESSING ? load.settleSeconds() : 0;
-                        to[i] = Math.min(to[i], split - settle + Subject.FORGIVEN_SECONDS);
+                        to[i] = Math.min(to[i], split - settle + BoundedProject.FORGIVEN_SECONDS);
                     }
                     to[i] = down(grid, to[i]);
                     for (int earlier : load.before()) {
-                        double settled = to[i] - loads.get(earlier).settleSeconds() + Subject.FORGIVEN_SECONDS;
+                        double settled = to[i] - loads.get(earlier).settleSeconds() + BoundedProject.FORGIVEN_SECONDS;
                         to[earlier] = Math.min(to[earlier], settled);
                     }
                 }
@@ -82,7 +83,7 @@ final class Windows {
         }
         int[] first = new int[from.length];
         int[] last = new int[from.length];
-        boolean possible = !splits || processingReady - Subject.FORGIVEN_SECONDS <= split + 1e-9;
+        boolean possible = !splits || processingReady - BoundedProject.FORGIVEN_SECONDS <= split + 1e-9;
         for (int i = 0; i < from.length; i++) {
             first[i] = Math.max(0, grid.first(from[i]));
             last[i] = Math.min(grid.count() - 1, grid.last(to[i]));
@@ -95,7 +96,7 @@ final class Windows {
         double least = 0;
         for (int earlier : load.before()) {
             double settled = from[earlier] + loads.get(earlier).settleSeconds();
-            least = Math.max(least, settled - Subject.FORGIVEN_SECONDS);
+            least = Math.max(least, settled - BoundedProject.FORGIVEN_SECONDS);
         }
         return least;
     }

@@ -36,7 +36,8 @@ class PlantedPlanTest {
     void norWhereTimesHaveNoCommonDivisor() {
         for (long seed = 0; seed < PROJECTS / 4; seed++) {
             ARandomProject.Planted stretched = Stretched.by(Math.PI / 3, ARandomProject.planted(seed));
-            boolean coarse = stretched.project().boards().isEmpty() || !new Subject(stretched.project()).grid.exact();
+            boolean coarse =
+                    stretched.project().boards().isEmpty() || !new BoundedProject(stretched.project()).grid.exact();
 
             assertThat(coarse).isTrue();
             hold(seed, stretched);

@@ -4,15 +4,15 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 
 /** Writes numbers in their shortest form that reads back as the same number, the same on every Java version. */
-final class Numbers {
-    private Numbers() {}
+final class ShortestNumber {
+    private ShortestNumber() {}
 
     /**
      * Without exponent between 1e-6 and 1e15 in size; an exponent always has its sign, which YAML wants.
      *
      * @throws IllegalArgumentException for what is not finite, which JSON cannot say
      */
-    static String shortest(double number) {
+    static String of(double number) {
         if (!Double.isFinite(number)) {
             throw new IllegalArgumentException("not a finite number: " + number);
         }

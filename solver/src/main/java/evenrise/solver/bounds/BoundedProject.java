@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A project as the bounds see it: numbers by index, each load after those that it comes after. */
-final class Subject {
+final class BoundedProject {
     /** What comparisons of times forgive, and what sums of doubles may lose. */
     static final double FORGIVEN_SECONDS = Tolerances.SECONDS + 1e-9;
 
@@ -32,7 +32,7 @@ final class Subject {
     final double[] halfLifeSeconds;
     final TimeGrid grid;
 
-    Subject(Project project) {
+    BoundedProject(Project project) {
         if (!PlantPart.beyondProof(project).isEmpty()) {
             throw new IllegalArgumentException("no bound is proven with these parts yet");
         }

@@ -10,10 +10,10 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /** Puts ids, figures and lists into the words of a message, the same on every machine. */
-final class Say {
+final class RuleWords {
     private static final int LONGEST_LIST = 12;
 
-    private Say() {}
+    private RuleWords() {}
 
     static String seconds(double seconds) {
         return Decimals.toThousandths(seconds) + " s";
@@ -47,7 +47,7 @@ final class Say {
 
     /** Ids in quotes, cut short where there are very many. */
     static String quoted(Collection<String> ids) {
-        return listed(ids.stream().map(Say::quoted).toList());
+        return listed(ids.stream().map(RuleWords::quoted).toList());
     }
 
     /** Words with commas between, cut short where there are very many. */
