@@ -12,6 +12,8 @@ final class BoardFilling {
 
     /** As bad as a panel that is a tenth too full: nothing that follows can be timed well. */
     private static final double OUT_OF_TURN = 40;
+    /** Where panels are part of nodes that may be too full, too. */
+    private static final double OUT_OF_TURN_AMONG_NODES = 200;
 
     private final CompiledProject compiled;
     private final int[] boardOf;
@@ -27,6 +29,7 @@ final class BoardFilling {
     private final BitSet takenOutputs = new BitSet();
 
     private final IndexSet outOfTurn;
+    private final double outOfTurnCost;
     private double strain;
 
     BoardFilling(CompiledProject compiled) {
@@ -40,6 +43,7 @@ final class BoardFilling {
         dropping = new int[compiled.boardCount];
         loadsOfLargeGroups = new int[compiled.boardCount];
         outOfTurn = new IndexSet(compiled.boardCount);
+        outOfTurnCost = compiled.hasFurtherParts ? OUT_OF_TURN_AMONG_NODES : OUT_OF_TURN;
     }
 
     /** The board of each load, {@link CompiledProject#NONE} where it has none. */
@@ -173,7 +177,7 @@ final class BoardFilling {
 
     /** Of a board and of those that start after it. */
     private double strainFrom(int board) {
-        double sum = MIXED * Math.max(0, rolesOn(board) - 1) + (outOfTurn.contains(board) ? OUT_OF_TURN : 0);
+        double sum = MIXED * Math.max(0, rolesOn(board) - 1) + (outOfTurn.contains(board) ? outOfTurnCost : 0);
         for (int follower : compiled.followers[board]) {
             sum += strainFrom(follower);
         }

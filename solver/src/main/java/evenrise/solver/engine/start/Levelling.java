@@ -83,6 +83,7 @@ final class Levelling {
             int block = placing ? drawUnplaced() : drawStrained();
             tryOne(block, placing ? PLACING : HOT * Math.pow(COLD / HOT, move / (double) moves));
         }
+        if (System.getenv("LV") != null) System.err.println("levelling: moves " + moves + " blocks " + blocks.size() + " unplaced " + unplaced.size() + " crowded " + filling.panels.crowded().size() + " turn " + filling.boards.outOfTurn().size() + " strain " + filling.strain());
         return IntStream.range(0, boardOf.length)
                 .filter(block -> boardOf[block] == CompiledProject.NONE)
                 .mapToObj(blocks::get)
@@ -198,7 +199,12 @@ final class Levelling {
             int board = outOfTurn.get(drawn - crowded.size());
             return onAnyOf(new int[] {board, compiled.after[board]}, any);
         }
-        List<Integer> loads = filling.panels.loadsIn(crowded.get(drawn));
+        int[] panels = compiled.tree.panelsBelow[crowded.get(drawn)];
+        int panel = panels.length == 1 ? panels[0] : panels[random.nextInt(panels.length)];
+        List<Integer> loads = filling.panels.loadsIn(panel);
+        if (loads.isEmpty()) {
+            return any;
+        }
         int load = loads.get(random.nextInt(loads.size()));
         return compiled.needsOutput[load] ? blockOf[load] : any;
     }

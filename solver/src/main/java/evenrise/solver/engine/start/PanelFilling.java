@@ -15,6 +15,8 @@ import java.util.Optional;
 final class PanelFilling {
     /** A panel filled further than this can hardly be spread evenly over its phases and whole rows of slots. */
     private static final double EASY = 0.95;
+    /** Nodes above carry many panels, whose phases even out. */
+    private static final double EASY_ABOVE = 0.98;
 
     /** For each part of a panel that is filled beyond what is easy: a per cent there is worse than mixing two roles. */
     private static final double CROWDED = 400;
@@ -23,7 +25,18 @@ final class PanelFilling {
     private final int[] panelOf;
     private final int[] freeSlots;
     private final int[] freeSwitchedSlots;
-    private final long[] runningNano;
+    /** By node, current of all poles together; of nodes above panels only where there is more than a supply. */
+    private final double[] runningNano;
+    /** By node, third harmonics that return by the neutral. */
+    private final double[] thirdNano;
+    /** By panel: nodes above it that fill up, too. */
+    private final int[][] above;
+
+    private final double[][] ratioAbove;
+    private final double[][] returningAbove;
+    private final int[] freeOrdinarySlots;
+    private final boolean[] leavesRoom;
+    private final double[] loadThirdNano;
     private final List<List<Integer>> loadsIn = new ArrayList<>();
     private final IndexSet crowded;
     private double strain;
@@ -34,8 +47,29 @@ final class PanelFilling {
         Arrays.fill(panelOf, CompiledProject.NONE);
         freeSlots = new int[compiled.panelCount];
         freeSwitchedSlots = new int[compiled.panelCount];
-        runningNano = new long[compiled.panelCount];
-        crowded = new IndexSet(compiled.panelCount);
+        int nodes = compiled.tree.nodeCount;
+        runningNano = new double[nodes];
+        thirdNano = new double[nodes];
+        crowded = new IndexSet(nodes);
+        above = new int[compiled.panelCount][];
+        ratioAbove = new double[compiled.panelCount][];
+        returningAbove = new double[compiled.panelCount][];
+        for (int each = 0; each < compiled.panelCount; each++) {
+            int panel = each;
+            above[panel] = compiled.hasFurtherParts ? compiled.tree.above(panel) : new int[0];
+            ratioAbove[panel] = Arrays.stream(above[panel])
+                    .mapToDouble(node -> compiled.tree.ratio(panel, node))
+                    .toArray();
+            returningAbove[panel] = Arrays.stream(above[panel])
+                    .mapToDouble(node -> compiled.tree.returning(panel, node))
+                    .toArray();
+        }
+        freeOrdinarySlots = new int[compiled.panelCount];
+        leavesRoom = new boolean[compiled.panelCount];
+        loadThirdNano = new double[compiled.loadCount()];
+        for (int load = 0; load < loadThirdNano.length; load++) {
+            loadThirdNano[load] = compiled.hasFurtherParts ? compiled.currents.mostThirdNano(load) : 0;
+        }
         for (int panel = 0; panel < compiled.panelCount; panel++) {
             loadsIn.add(new ArrayList<>());
         }
@@ -43,6 +77,7 @@ final class PanelFilling {
             if (place.poles() == 1) {
                 freeSlots[place.panel()]++;
                 freeSwitchedSlots[place.panel()] += place.takesSwitched() ? 1 : 0;
+                freeOrdinarySlots[place.panel()] += place.takesSwitched() ? 0 : 1;
             }
         }
         for (int panel = 0; panel < compiled.panelCount; panel++) {
@@ -50,6 +85,8 @@ final class PanelFilling {
                     compiled.project.spareIn(compiled.project.panels().get(panel));
             freeSlots[panel] -= spare.map(wanted -> Math.max(wanted.slots(), wanted.fits() * wanted.poles()))
                     .orElse(0);
+            leavesRoom[panel] = spare.filter(wanted -> wanted.slots() + wanted.fits() > 0)
+                    .isPresent();
             freeSwitchedSlots[panel] -= spare.map(Spare::switchedSlots).orElse(0);
         }
     }
@@ -64,7 +101,7 @@ final class PanelFilling {
         return Arrays.stream(block).map(load -> panelOf[load]).toArray();
     }
 
-    /** Panels that are filled further than is easy. */
+    /** Panels and nodes that are filled further than is easy, by node. */
     IndexSet crowded() {
         return crowded;
     }
@@ -106,16 +143,42 @@ final class PanelFilling {
     }
 
     private void fill(int load, int panel, int sign) {
-        strain -= crowding(panel);
+        strain -= crowdingFrom(panel);
         for (int each : compiled.bundle[load]) {
             freeSlots[panel] -= sign * compiled.poles[each];
             if (compiled.needsSwitchedSlot[each]) {
                 freeSwitchedSlots[panel] -= sign * compiled.poles[each];
+            } else {
+                freeOrdinarySlots[panel] -= sign * compiled.poles[each];
             }
-            runningNano[panel] += sign * compiled.currents.runningNano[each] * compiled.poles[each];
+            double nano = (double) compiled.currents.runningNano[each] * compiled.poles[each];
+            runningNano[panel + 1] += sign * nano;
+            thirdNano[panel + 1] += sign * loadThirdNano[each];
+            for (int i = 0; i < above[panel].length; i++) {
+                runningNano[above[panel][i]] += sign * ratioAbove[panel][i] * nano;
+                thirdNano[above[panel][i]] += sign * returningAbove[panel][i] * loadThirdNano[each];
+            }
         }
-        strain += crowding(panel);
-        crowded.set(panel, crowding(panel) > 0);
+        strain += crowdingFrom(panel);
+        crowded.set(panel + 1, crowding(panel) > 0);
+        for (int node : above[panel]) {
+            crowded.set(node, crowdingAbove(node) > 0);
+        }
+    }
+
+    /** Of a panel and of the nodes above it. */
+    private double crowdingFrom(int panel) {
+        double sum = crowding(panel);
+        for (int node : above[panel]) {
+            sum += crowdingAbove(node);
+        }
+        return sum;
+    }
+
+    private double crowdingAbove(int node) {
+        return node > 0 && node <= compiled.panelCount
+                ? crowding(node - 1)
+                : CROWDED * Math.max(0, partByCurrents(node, 0, 0) - EASY_ABOVE);
     }
 
     private int emptiest(int load, BitSet offered) {
@@ -129,10 +192,7 @@ final class PanelFilling {
             added += (double) compiled.currents.runningNano[each] * compiled.poles[each];
         }
         for (int panel = offered.nextSetBit(0); panel >= 0; panel = offered.nextSetBit(panel + 1)) {
-            boolean hasRoom = compiled.bundle[load].length == 1
-                    ? (compiled.needsSwitchedSlot[load] ? freeSwitchedSlots[panel] : freeSlots[panel]) >= poles
-                    : freeSlots[panel] >= poles && freeSwitchedSlots[panel] >= switchedPoles(load);
-            if (allowed.get(panel) && hasRoom && !meetsApart(load, panel)) {
+            if (allowed.get(panel) && hasRoom(load, panel, poles) && !meetsApart(load, panel)) {
                 double part = part(panel, poles, added);
                 if (part < least) {
                     least = part;
@@ -141,6 +201,16 @@ final class PanelFilling {
             }
         }
         return best;
+    }
+
+    private boolean hasRoom(int load, int panel, int poles) {
+        if (!compiled.hasFurtherParts) {
+            return (compiled.needsSwitchedSlot[load] ? freeSwitchedSlots[panel] : freeSlots[panel]) >= poles;
+        }
+        int switchedPoles = switchedPoles(load);
+        // What finds no ordinary slot takes one that a switched breaker could.
+        int overflow = Math.max(0, poles - switchedPoles - freeOrdinarySlots[panel]);
+        return freeSlots[panel] >= poles && freeSwitchedSlots[panel] >= switchedPoles + overflow;
     }
 
     private int switchedPoles(int load) {
@@ -180,10 +250,19 @@ final class PanelFilling {
     private double part(int panel, int poles, double nano) {
         int slots = compiled.firstSlot[panel + 1] - compiled.firstSlot[panel];
         double bySlots = 1 - (freeSlots[panel] - poles) / (double) slots;
-        double byRating = (runningNano[panel] + nano)
-                / Integer.bitCount(compiled.phasesOf[panel + 1])
-                / compiled.limits.spareNano[panel + 1];
-        return Math.max(bySlots, byRating);
+        if (leavesRoom[panel]) {
+            bySlots *= EASY; // what is to stay free is room enough
+        }
+        return Math.max(bySlots, partByCurrents(panel + 1, nano, 0));
+    }
+
+    private double partByCurrents(int node, double nano, double third) {
+        double byRating = (runningNano[node] + nano)
+                / Integer.bitCount(compiled.phasesOf[node])
+                / compiled.limits.spareNano[node];
+        return compiled.hasFurtherParts
+                ? Math.max(byRating, (thirdNano[node] + third) / compiled.limits.neutralNano[node])
+                : byRating;
     }
 
     private double crowding(int panel) {

@@ -15,10 +15,12 @@ import java.util.stream.IntStream;
 final class SlotPacking {
     private final PlanSums sums;
     private final CompiledProject compiled;
+    private final KeptSlots spare;
 
     SlotPacking(PlanSums sums) {
         this.sums = sums;
         this.compiled = sums.compiled;
+        this.spare = new KeptSlots(sums);
     }
 
     /** Places every load in its panel where a spot is left; {@link CompiledProject#NONE} is no panel. */
@@ -32,8 +34,14 @@ final class SlotPacking {
                         .thenComparing(load -> -compiled.currents.runningNano[load])
                         .thenComparing(load -> load))
                 .toList();
+        boolean keepsSpare = false;
         for (int load : order) {
-            Place place = best(load, panels[load]);
+            if (!keepsSpare && compiled.fixedSlot[load] == CompiledProject.NONE) {
+                keepsSpare = true;
+                spare.reserve();
+            }
+            Place place = best(load, panels[load], true);
+            place = place == null ? best(load, panels[load], false) : place;
             if (place != null) {
                 sums.place(load, place);
                 sums.settle();
@@ -41,22 +49,23 @@ final class SlotPacking {
         }
     }
 
-    private Place best(int load, int panel) {
+    /** @param keepsSpare whether slots that are to stay free are out of reach */
+    private Place best(int load, int panel, boolean keepsSpare) {
         Place best = null;
         double least = Double.POSITIVE_INFINITY;
         int phases = compiled.phaseCount;
         int slots = compiled.firstSlot[panel + 1] - compiled.firstSlot[panel];
         for (int slot = 1; slot <= slots; slot++) {
             Place place = compiled.placeAt[panel][slot][compiled.poles[load]];
-            if (place == null || !compiled.mayTake(load, place) || !isFree(place)) {
+            if (place == null || !compiled.mayTake(load, place) || !isFree(place) || (keepsSpare && spare.isKept(place))) {
                 continue;
             }
             // A three-pole breaker on a row of its own kind keeps the next one's row whole.
             boolean broken = place.poles() == phases && (row(place) - 1) % phases != 0;
-            boolean wasteful = !compiled.needsSwitchedSlot[load] && place.takesSwitched();
+            int wasted = compiled.needsSwitchedSlot[load] ? 0 : switchedSlots(place);
             double cost = carried(place)
                     + (broken ? 1e15 : 0)
-                    + (wasteful ? 1e16 : 0)
+                    + wasted * 1e16
                     + (leavesPhase(load, place) ? 1e17 : 0);
             if (cost < least) {
                 least = cost;
@@ -81,6 +90,20 @@ final class SlotPacking {
     private int row(Place place) {
         boolean alternating = place.slots().length < 2 || place.slots()[1] - place.slots()[0] == 2;
         return alternating ? (place.slot() + 1) / 2 : place.slot();
+    }
+
+    /** Slots of a place that take a switched breaker; in a plain project all or none. */
+    private int switchedSlots(Place place) {
+        if (!compiled.hasFurtherParts) {
+            return place.takesSwitched() ? 1 : 0;
+        }
+        int count = 0;
+        for (int slot : place.slots()) {
+            int own = slot - compiled.firstSlot[place.panel()] + 1;
+            Place single = compiled.placeAt[place.panel()][own][1];
+            count += single != null && single.takesSwitched() ? 1 : 0;
+        }
+        return count;
     }
 
     private boolean isFree(Place place) {

@@ -121,6 +121,12 @@ public final class Currents {
         return angles;
     }
 
+    /** Third harmonic of a one-pole load in the scene where it is greatest; 0 for others, which return none. */
+    public double mostThirdNano(int load) {
+        double ratio = loads[load].harmonicRatio();
+        return loads[load].poles() == 1 ? runningNano[load] * ratio / Math.sqrt(1 + ratio * ratio) : 0;
+    }
+
     int neutralIndex(int load, int phase) {
         return 3 * (phaseCount * load + phase);
     }

@@ -222,6 +222,29 @@ public final class FeederTree {
                         .orElse(1));
     }
 
+    /** Nodes other than the panel itself that carry what sits in it, as it is or through transformers. */
+    public int[] above(int panel) {
+        IntStream direct = Arrays.stream(carriers[panel]).filter(node -> node != panel + 1);
+        return IntStream.concat(direct, Arrays.stream(seen[panel][1]).mapToInt(Seen::node))
+                .toArray();
+    }
+
+    /** How much current a node carries for a current in a panel, by their voltages. */
+    public double ratio(int panel, int node) {
+        return volts[panel + 1] / volts[node];
+    }
+
+    /** How much of a one-pole load in a panel returns by the neutral of a node. */
+    public double returning(int panel, int node) {
+        if (Arrays.stream(carriers[panel]).anyMatch(each -> each == node)) {
+            return 1;
+        }
+        return Arrays.stream(returned[panel][1])
+                .filter(each -> each.node() == node)
+                .mapToDouble(Returned::part)
+                .sum();
+    }
+
     /** How many nodes see what sits in a panel. */
     int depth(int panel) {
         return carriers[panel].length + seen[panel][1].length;

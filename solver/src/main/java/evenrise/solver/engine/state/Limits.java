@@ -11,7 +11,7 @@ public final class Limits {
     /** The same, less what is to be left of it in a panel with spare. */
     public final long[] spareNano;
 
-    final double[] neutralNano;
+    public final double[] neutralNano;
     /** Infinite where the project states none. */
     final double[] inrushAmps;
 
