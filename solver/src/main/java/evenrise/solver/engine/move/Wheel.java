@@ -1,5 +1,6 @@
 package evenrise.solver.engine.move;
 
+import evenrise.model.project.ObjectiveWeights;
 import evenrise.solver.engine.state.PlanSums;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,6 +35,11 @@ public final class Wheel {
         if (sums.compiled.hasTimes()) {
             Neighbourhood times = new OutputRetime();
             wheel.addAll(List.of(times, times, times, times));
+        }
+        ObjectiveWeights weights = sums.compiled.project.objective();
+        if (weights.rackPanels() + weights.rackBoards() + weights.rackRows() > 0) {
+            Neighbourhood racks = new RackGather(sums.compiled);
+            wheel.addAll(List.of(racks, racks, racks, racks, racks));
         }
         return List.copyOf(wheel);
     }

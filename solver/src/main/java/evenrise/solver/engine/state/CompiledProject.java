@@ -94,6 +94,9 @@ public final class CompiledProject {
     public final int[] rackOf;
 
     public final int rackCount;
+    /** By rack: its loads. */
+    public final int[][] rackMembers;
+
     /** Whether it matters which rows a rack's breakers take, or what a place was in an earlier plan. */
     public final boolean rowsCount;
 
@@ -326,6 +329,10 @@ public final class CompiledProject {
             fixedOutput[load] = given.fixed().output().orElse(NONE);
         }
         rackCount = rackIndex.size();
+        rackMembers = new int[rackCount][];
+        Arrays.setAll(rackMembers, rack -> IntStream.range(0, count)
+                .filter(load -> rackOf[load] == rack)
+                .toArray());
         bundle = bundles();
         int largestBoard = index.largestBoardOutputs();
         groupMembers = new int[groupCount][];
@@ -432,9 +439,15 @@ public final class CompiledProject {
         return hasSystems ? systemOf[load] : 0;
     }
 
-    /** Row of a slot of a panel. */
-    int rowOf(int panel, int slot) {
+    /** Row of a panel's project-wide slot, from 1. */
+    public int rowOf(int panel, int slot) {
         return alternates[panel] ? (slot - firstSlot[panel]) / 2 + 1 : slot - firstSlot[panel] + 1;
+    }
+
+    /** Slot in a row of a panel, as people number it: the only one, or one of two sides; {@link #NONE} where there is none. */
+    public int slotInRow(int panel, int row, boolean isRight) {
+        int slot = alternates[panel] ? 2 * row - (isRight ? 0 : 1) : row;
+        return slot >= 1 && slot <= firstSlot[panel + 1] - firstSlot[panel] ? slot : NONE;
     }
 
     private int[][] bundles() {
