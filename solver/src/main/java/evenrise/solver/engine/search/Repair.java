@@ -12,15 +12,20 @@ final class Repair {
     private static final double HOT = 5_000;
     private static final double COLD = 50;
     private static final double HOTTER = 5;
+    /** Where many rules tie panels, nodes and systems to each other, heat breaks more than it mends. */
+    private static final double HOTTER_AMONG_NODES = 1.5;
+
     private static final int FEWEST_MOVES = 1_250;
     private static final int MOVES_PER_LOAD = 10;
 
+    private final double hotter;
     private double cycle;
     private double move;
     private double hot = MILD;
     private double temperature = MILD;
 
     Repair(CompiledProject compiled) {
+        hotter = compiled.hasFurtherParts ? HOTTER_AMONG_NODES : HOTTER;
         cycle = FEWEST_MOVES + (double) MOVES_PER_LOAD * compiled.loadCount();
     }
 
@@ -28,7 +33,7 @@ final class Repair {
         if (++move > cycle) {
             move = 0;
             cycle *= 2;
-            hot = Math.min(HOT, HOTTER * hot);
+            hot = Math.min(HOT, hotter * hot);
         }
         temperature = hot * Math.pow(COLD / hot, move / cycle);
     }

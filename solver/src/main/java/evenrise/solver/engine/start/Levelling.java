@@ -83,7 +83,6 @@ final class Levelling {
             int block = placing ? drawUnplaced() : drawStrained();
             tryOne(block, placing ? PLACING : HOT * Math.pow(COLD / HOT, move / (double) moves));
         }
-        if (System.getenv("LV") != null) System.err.println("levelling: moves " + moves + " blocks " + blocks.size() + " unplaced " + unplaced.size() + " crowded " + filling.panels.crowded().size() + " turn " + filling.boards.outOfTurn().size() + " strain " + filling.strain());
         return IntStream.range(0, boardOf.length)
                 .filter(block -> boardOf[block] == CompiledProject.NONE)
                 .mapToObj(blocks::get)
