@@ -85,8 +85,8 @@ final class PanelFilling {
                     compiled.project.spareIn(compiled.project.panels().get(panel));
             freeSlots[panel] -= spare.map(wanted -> Math.max(wanted.slots(), wanted.fits() * wanted.poles()))
                     .orElse(0);
-            leavesRoom[panel] = spare.filter(wanted -> wanted.slots() + wanted.fits() > 0)
-                    .isPresent();
+            leavesRoom[panel] =
+                    spare.filter(wanted -> wanted.slots() + wanted.fits() > 0).isPresent();
             freeSwitchedSlots[panel] -= spare.map(Spare::switchedSlots).orElse(0);
         }
     }

@@ -57,16 +57,16 @@ final class SlotPacking {
         int slots = compiled.firstSlot[panel + 1] - compiled.firstSlot[panel];
         for (int slot = 1; slot <= slots; slot++) {
             Place place = compiled.placeAt[panel][slot][compiled.poles[load]];
-            if (place == null || !compiled.mayTake(load, place) || !isFree(place) || (keepsSpare && spare.isKept(place))) {
+            if (place == null
+                    || !compiled.mayTake(load, place)
+                    || !isFree(place)
+                    || (keepsSpare && spare.isKept(place))) {
                 continue;
             }
             // A three-pole breaker on a row of its own kind keeps the next one's row whole.
             boolean broken = place.poles() == phases && (row(place) - 1) % phases != 0;
             int wasted = compiled.needsSwitchedSlot[load] ? 0 : switchedSlots(place);
-            double cost = carried(place)
-                    + (broken ? 1e15 : 0)
-                    + wasted * 1e16
-                    + (leavesPhase(load, place) ? 1e17 : 0);
+            double cost = carried(place) + (broken ? 1e15 : 0) + wasted * 1e16 + (leavesPhase(load, place) ? 1e17 : 0);
             if (cost < least) {
                 least = cost;
                 best = place;

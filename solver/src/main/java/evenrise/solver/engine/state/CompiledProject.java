@@ -330,9 +330,11 @@ public final class CompiledProject {
         }
         rackCount = rackIndex.size();
         rackMembers = new int[rackCount][];
-        Arrays.setAll(rackMembers, rack -> IntStream.range(0, count)
-                .filter(load -> rackOf[load] == rack)
-                .toArray());
+        Arrays.setAll(
+                rackMembers,
+                rack -> IntStream.range(0, count)
+                        .filter(load -> rackOf[load] == rack)
+                        .toArray());
         bundle = bundles();
         int largestBoard = index.largestBoardOutputs();
         groupMembers = new int[groupCount][];
