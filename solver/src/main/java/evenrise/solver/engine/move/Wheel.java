@@ -1,6 +1,5 @@
 package evenrise.solver.engine.move;
 
-import evenrise.model.project.ObjectiveWeights;
 import evenrise.solver.engine.state.PlanSums;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,8 +35,7 @@ public final class Wheel {
             Neighbourhood times = new OutputRetime();
             wheel.addAll(List.of(times, times, times, times));
         }
-        ObjectiveWeights weights = sums.compiled.project.objective();
-        if (weights.rackPanels() + weights.rackBoards() + weights.rackRows() > 0) {
+        if (sums.compiled.racksCount) {
             Neighbourhood racks = new RackGather(sums.compiled);
             wheel.addAll(List.of(racks, racks, racks, racks, racks));
         }

@@ -97,8 +97,11 @@ public final class CompiledProject {
     /** By rack: its loads. */
     public final int[][] rackMembers;
 
-    /** Whether it matters which rows a rack's breakers take, or what a place was in an earlier plan. */
+    /** Whether it matters which rows a rack's breakers take. */
     public final boolean rowsCount;
+
+    /** Whether it matters how far racks are spread. */
+    public final boolean racksCount;
 
     /** Whether there is more than one supply with panels, one command and plain boards. */
     public final boolean hasFurtherParts;
@@ -362,6 +365,7 @@ public final class CompiledProject {
                 || weights.rackRows() > 0
                 || weights.move() > 0;
         rowsCount = weights.rackRows() > 0;
+        racksCount = weights.rackPanels() + weights.rackBoards() + weights.rackRows() > 0;
         hasFurtherParts = PlantPart.isUsedIn(project);
         this.earlier = earlier.map(plan -> new EarlierPlan(this, plan)).orElse(null);
         eventLoad = new EventLoad(this);
