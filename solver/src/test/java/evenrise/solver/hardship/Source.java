@@ -9,6 +9,7 @@ import evenrise.model.file.Problem;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
 import evenrise.model.file.ScriptFile;
+import evenrise.model.file.SideNotes;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.intake.Mapping;
 import evenrise.model.plan.Plan;
@@ -25,6 +26,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 
@@ -46,7 +48,7 @@ enum Source {
         List<String> read(byte[] bytes, String name, Path folder) {
             Reading<Project> reading = ProjectFile.read(bytes, name);
             reading.value().ifPresent(project -> {
-                readsBack(project, bytes.length % 2 == 0 ? Format.JSON : Format.YAML);
+                readsBack(project, reading.notes(), bytes.length % 2 == 0 ? Format.JSON : Format.YAML);
             });
             return messages(reading);
         }
@@ -204,12 +206,16 @@ enum Source {
 
     /** What we write, we read as the same. */
     private static void readsBack(Project project, Format format) {
+        readsBack(project, SideNotes.NONE, format);
+    }
+
+    private static void readsBack(Project project, SideNotes notes, Format format) {
         if (project.loads().size() > MOST_READ_BACK) {
             return;
         }
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
-            ProjectFile.write(project, out, format);
+            ProjectFile.write(project, notes, out, format);
         } catch (WriteFailed e) {
             throw new IllegalStateException(e);
         }
@@ -218,7 +224,8 @@ enum Source {
         boolean isSame = again.value()
                 .map(read -> read.withCautions(project.cautions()).equals(project))
                 .orElse(false);
-        if (!isSame) {
+        boolean isNoted = new HashSet<>(again.notes().places()).equals(new HashSet<>(notes.places()));
+        if (!isSame || !isNoted) {
             throw new IllegalStateException("what is written is not read back as " + format + ": " + messages(again));
         }
     }

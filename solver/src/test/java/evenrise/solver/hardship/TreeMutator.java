@@ -137,7 +137,7 @@ final class TreeMutator {
             case 2 -> at.set(schema.value(at.schema(), chance, names));
             case 3 -> at.remove();
             case 4 -> added(at, root);
-            case 5 -> added(at, root);
+            case 5 -> noted(at);
             case 6 -> list(at);
             case 7 -> everywhere(at, root);
             case 8 -> at.set(places.get(chance.nextInt(places.size())).value().deepCopy());
@@ -194,6 +194,20 @@ final class TreeMutator {
             of.path("properties").fieldNames().forEachRemaining(keys::add);
             String key = keys.get(chance.nextInt(keys.size()));
             object.set(key, schema.value(of.path("properties").path(key), chance, names));
+        }
+    }
+
+    /** Something that the format lets anybody write, or nearly so. */
+    private void noted(Place at) {
+        if (at.owner() instanceof ObjectNode object) {
+            List<String> keys = List.of("notes", "$schema", "x-rev", "x-", "x-" + HostileTexts.any(chance, names));
+            object.set(
+                    keys.get(chance.nextInt(keys.size())),
+                    chance.nextInt(3) == 0
+                            ? nested()
+                            : chance.nextBoolean()
+                                    ? NODES.textNode(HostileTexts.any(chance, names))
+                                    : new POJONode(NUMBERS.get(chance.nextInt(NUMBERS.size()))));
         }
     }
 
