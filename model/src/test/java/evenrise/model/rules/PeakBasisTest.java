@@ -15,6 +15,7 @@ import evenrise.model.ProjectBuilder;
 import evenrise.model.SupplyBuilder;
 import evenrise.model.plan.PeakBasis;
 import evenrise.model.project.Electrical;
+import evenrise.model.project.Phase;
 import evenrise.model.project.Practice;
 import evenrise.model.project.Scatter;
 import org.junit.jupiter.api.Nested;
@@ -74,6 +75,23 @@ class PeakBasisTest {
             assertThat(basis.withoutWaveform()).containsExactly("L2");
             assertThat(basis.supply().nominalBound()).isTrue();
             assertThat(basis.supply().rangeBound()).isFalse();
+        }
+
+        /** What idles at nothing has no crest: its inrush alone counts. */
+        @Test
+        void needsNoWaveformOfALoadThatIdlesAtNothing() {
+            PeakBasis basis = basis(sound("L1"), aLoad("L2").idleAmps(0).inrushPeakAmps(80), aSupply());
+
+            assertThat(basis.withoutWaveform()).isEmpty();
+            assertThat(basis.supply().rangeBound()).isTrue();
+        }
+
+        /** Two poles, so that both phases peak alike: the first is told. */
+        @Test
+        void tellsTheFirstOfEquallyHighPhases() {
+            PeakBasis basis = basis(sound("L1").twoPole(), sound("L2").twoPole(), aSupply());
+
+            assertThat(basis.supply().rangePhase()).isEqualTo(Phase.A);
         }
 
         @Test

@@ -112,6 +112,35 @@ class PlantFiguresTest {
             assertThat(peakAmps(Overlap.TOGETHER)).isCloseTo(2 * ROOT_2 + 3 * ROOT_2 + 60, NEARLY);
         }
 
+        /** Hall starts: 60 A of H4 with its base in it, 3√2 of the rest, and core, 3 A in use: C1 and what is on A. */
+        @Test
+        void shareThePeakAmongThemselves() throws Exception {
+            for (Overlap overlap : Overlap.values()) {
+                Project changed =
+                        project("kept-core-and-hall").with().overlap(overlap).build();
+                Verdict verdict = Referee.judge(changed, plan("kept-core-and-hall"));
+
+                assertThat(verdict.peakShares().stream()
+                                .mapToDouble(PeakShare::amps)
+                                .sum())
+                        .isCloseTo(verdict.metrics().peakInrushAmps(), NEARLY);
+                assertThat(verdict.peakShares()).allMatch(share -> share.amps() > 0);
+                assertThat(verdict.peakShares().get(0).load()).isEqualTo("H4");
+                assertThat(verdict.peakShares().get(0).amps()).isCloseTo(60, NEARLY);
+            }
+        }
+
+        /** One at a time core is in use while hall starts: C1 draws √2·3 A of its running current, by the total above. */
+        @Test
+        void shareWhatIsInUseByItsRunningCurrent() throws Exception {
+            Verdict verdict = Referee.judge(project("kept-core-and-hall"), plan("kept-core-and-hall"));
+
+            assertThat(verdict.peakShares())
+                    .filteredOn(share -> share.load().equals("C1"))
+                    .singleElement()
+                    .satisfies(share -> assertThat(share.amps()).isCloseTo(3 * ROOT_2, NEARLY));
+        }
+
         @Test
         void haveClocksOfTheirOwn() throws Exception {
             Clocks clocks = Layout.of(project("kept-core-and-hall"), plan("kept-core-and-hall"))

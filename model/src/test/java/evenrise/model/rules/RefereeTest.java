@@ -1,6 +1,7 @@
 package evenrise.model.rules;
 
 import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aBoardType;
 import static evenrise.model.Fixtures.aLoad;
 import static evenrise.model.Fixtures.aPanel;
 import static evenrise.model.Fixtures.aPlan;
@@ -91,6 +92,50 @@ class RefereeTest {
             assertThat(Judging.verdict(project(), plan()).peakShares())
                     .extracting(PeakShare::load)
                     .containsExactly("L2", "L1");
+        }
+
+        /**
+         * Tolerance 0.1 s, halving every 0.5 s: L1 came on at 1 s, L2 at 2.2 s, when L1 has died down for 1.2 − 0.2 s, two
+         * half-lives. Bases 10√2 = 14.142 A: 14.142 + (80 − 14.142)/4 = 30.607 A beside 80 A. L3 draws nothing yet.
+         */
+        @Test
+        void takeSharesAtTheInstantOfThePeak() {
+            ProjectBuilder three = aProject()
+                    .timingToleranceSeconds(0.1)
+                    .boardTypes(aBoardType("eight").startDelaySeconds(1).stepSeconds(1.2))
+                    .boards(aBoard("B1"))
+                    .loads(
+                            aLoad("L1").idleAmps(10).inrushPeakAmps(80).inrushHalfMillis(500),
+                            aLoad("L2").idleAmps(10).inrushPeakAmps(80).inrushHalfMillis(500),
+                            aLoad("L3").idleAmps(0).inrushPeakAmps(5).inrushHalfMillis(1));
+            PlanBuilder plan = aPlan().board("B1", 1, 1.2)
+                    .assignments(
+                            anAssignment("L1").at("P1", 1).on("B1", 1),
+                            anAssignment("L2").at("P1", 7).on("B1", 2),
+                            anAssignment("L3").at("P1", 13).on("B1", 3));
+
+            Verdict verdict = Judging.verdict(three, plan);
+
+            assertThat(verdict.metrics().peakInrushAmps()).isCloseTo(110.607, within(0.001));
+            assertThat(verdict.peakShares()).extracting(PeakShare::load).containsExactly("L2", "L1");
+            assertThat(verdict.peakShares().get(1).amps()).isCloseTo(30.607, within(0.001));
+            assertThat(verdict.peakShares().get(1).baseAmps()).isCloseTo(14.142, within(0.001));
+        }
+
+        /** 10 A at unity and 10 A at power factor 0.5 on one phase: 20 A as numbers, 20·cos 30° = 17.321 A as a meter shows. */
+        @Test
+        void tellWhatAMeterShows() {
+            ProjectBuilder two = aProject()
+                    .loads(
+                            aLoad("L1").unswitched().runningAmps(10),
+                            aLoad("L2").unswitched().runningAmps(10).powerFactor(0.5));
+            PlanBuilder plan = aPlan().assignments(
+                            anAssignment("L1").at("P1", 1), anAssignment("L2").at("P1", 7));
+
+            NodeFigures supply = Judging.verdict(two, plan).nodes().get(0);
+
+            assertThat(supply.runningAmps().get(Phase.A)).isEqualTo(20);
+            assertThat(supply.phasorAmps().get(Phase.A)).isCloseTo(17.3205, within(0.0001));
         }
 
         @Test
