@@ -14,12 +14,10 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every folder in cases/ gets the verdict that an independent program gave it; see the README there. */
-@Tag("random")
 class CasesTest {
     private static final Offset<Double> NEARLY = within(1e-6);
 

@@ -267,6 +267,34 @@ class PlantRulesTest {
                     .contains("of 3 poles: 1,");
         }
 
+        /** Three outputs, of which one is to stay free: two in use leave one, three leave none; an idle board is not asked. */
+        @Test
+        void refusesABoardWithTooFewOutputsLeft() {
+            ProjectBuilder project = aProject()
+                    .boardTypes(aBoardType().outputs(3).with(type -> type.spareOutputs(1)))
+                    .boards(aBoard("B1"), aBoard("B2"))
+                    .loads(aLoad("L1"), aLoad("L2"), aLoad("L3"));
+            PlanBuilder two = aPlan().board("B1", 0, 1)
+                    .board("B2", 0, 1)
+                    .assignments(
+                            anAssignment("L1").at("P1", 1).on("B1", 1),
+                            anAssignment("L2").at("P1", 3).on("B1", 2),
+                            anAssignment("L3").at("P1", 5).on("B2", 3));
+            PlanBuilder three = aPlan().board("B1", 0, 1)
+                    .board("B2", 0, 1)
+                    .assignments(
+                            anAssignment("L1").at("P1", 1).on("B1", 1),
+                            anAssignment("L2").at("P1", 3).on("B1", 2),
+                            anAssignment("L3").at("P1", 5).on("B1", 3));
+
+            assertThat(broken("spare", project, two)).isEmpty();
+            assertThat(broken("spare", project, three))
+                    .hasSize(1)
+                    .first()
+                    .asString()
+                    .contains("'B1'", "0", "1");
+        }
+
         @Test
         void refusesCurrentsThatLeaveLess() {
             assertThat(asked(spare().runningPercent(15.1))).hasSize(2).allMatch(each -> each.contains("runs at 68 A"));
