@@ -61,6 +61,14 @@ public record LineMatrix(LineValues a, LineValues b, LineValues c) {
         return plus(IDENTITY);
     }
 
+    /** Conjugated and turned over: what a transformer makes of voltages by the numbers that it makes of currents by. */
+    public LineMatrix adjoint() {
+        return of((i, j) -> {
+            Phasor value = at(j, i);
+            return new Phasor(value.real(), -value.imaginary());
+        });
+    }
+
     /** By cofactors; it is not singular where it is one plus a product of passive parts. */
     public LineMatrix inverse() {
         Phasor scale = at(0, 0).times(cofactor(0, 0))

@@ -148,6 +148,36 @@ public final class TransformerDraw {
         return drawn;
     }
 
+    /** Fundamentals that it draws from each line of its primary for one ampere in each of its secondary, as phasors. */
+    public LineMatrix lines() {
+        List<Phase> legs = secondary.phases();
+        return LineMatrix.of((row, column) -> {
+            Phase line = Phase.values()[row];
+            Phase leg = Phase.values()[column];
+            if (!primary.phases().contains(line) || !legs.contains(leg)) {
+                return Phasor.ZERO;
+            }
+            return switch (connection) {
+                case WYE_WYE -> line == leg ? new Phasor(ratio, 0) : Phasor.ZERO;
+                case DELTA_WYE -> {
+                    double sign = line == leg ? 1 : partner(line) == leg ? -1 : 0;
+                    yield Phasor.polar(sign * ratio / ROOT_3, Math.toRadians(shiftDegrees));
+                }
+                case SINGLE -> {
+                    int place = primaryPhases.indexOf(line);
+                    double sign = (place == 1 ? -1 : 1) * (leg == Phase.A ? 1 : -1);
+                    yield place < 0 ? Phasor.ZERO : Phasor.polar(sign * ratio, windingRadians());
+                }
+            };
+        });
+    }
+
+    private double windingRadians() {
+        return primaryPhases.size() == 1
+                ? PhaseAngle.radians(primary, primaryPhases.get(0))
+                : PhaseAngle.radiansBetween(primary, primaryPhases.get(0), primaryPhases.get(1));
+    }
+
     private void wye(int phase, LineSums fed, LineSums drawn) {
         drawn.running[phase] = ratio * fed.running[phase];
         drawn.fundamental[phase] = fed.fundamental[phase].times(ratio);
@@ -168,9 +198,7 @@ public final class TransformerDraw {
     /** One winding: what flows in it is the sum of the legs, that of the second turned round. */
     private void single(LineSums fed, LineSums drawn) {
         Phasor winding = fed.fundamental[0].plus(fed.fundamental[1].times(-1)).times(ratio);
-        double angle = primaryPhases.size() == 1
-                ? PhaseAngle.radians(primary, primaryPhases.get(0))
-                : PhaseAngle.radiansBetween(primary, primaryPhases.get(0), primaryPhases.get(1));
+        double angle = windingRadians();
         double sign = 1;
         for (Phase phase : primaryPhases) {
             drawn.running[phase.ordinal()] = ratio * sum(fed.running);

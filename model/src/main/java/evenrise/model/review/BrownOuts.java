@@ -7,6 +7,7 @@ import evenrise.model.electrical.conductor.VoltageDrop;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
 import evenrise.model.project.RideThrough;
 import evenrise.model.review.DipVerdict.Way;
 import evenrise.model.rules.Layout;
@@ -18,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -39,26 +41,32 @@ final class BrownOuts {
 
     private final Layout layout;
     private final StepDips dips;
+    private final Set<Panel> told;
 
-    private BrownOuts(Layout layout, StepDips dips) {
+    private BrownOuts(Layout layout, StepDips dips, Set<Panel> told) {
         this.layout = layout;
         this.dips = dips;
+        this.told = told;
     }
 
-    static void review(Layout layout, StepDips dips, Findings findings) {
-        new BrownOuts(layout, dips).review(findings);
+    /** @param told panels whose sources are known */
+    static void review(Layout layout, StepDips dips, List<Panel> told, Findings findings) {
+        new BrownOuts(layout, dips, Set.copyOf(told)).review(findings);
     }
 
     private void review(Findings findings) {
         List<String> unknown = new ArrayList<>();
         Map<String, List<Victim>> byStep = new LinkedHashMap<>();
         for (Placement each : layout.placements()) {
-            if (each.fits() && each.load().rideThrough().isPresent()) {
+            if (!each.fits() || !told.contains(each.panel().orElseThrow())) {
+                continue;
+            }
+            if (each.load().rideThrough().isPresent()) {
                 findings.made(VoltageDipCheck.ID, each.id());
                 victim(each, each.load().rideThrough().get())
                         .ifPresent(found -> byStep.computeIfAbsent(key(found), any -> new ArrayList<>())
                                 .add(found));
-            } else if (each.fits()) {
+            } else {
                 unknown.add(each.id());
             }
         }
@@ -82,8 +90,7 @@ final class BrownOuts {
 
     /** By phasors first; by the bound where they keep it. */
     private Optional<Victim> victim(Placement each, RideThrough needs) {
-        double on = each.onSeconds().orElse(Double.NEGATIVE_INFINITY);
-        List<DipStep> later = dips.after(each.assignment().panel(), each.phases(), on);
+        List<DipStep> later = dips.after(each);
         return Stream.<Function<DipStep, Dip>>of(DipStep::phasors, DipStep::bound)
                 .flatMap(reading -> Stream.concat(
                         sag(each, needs, later, reading).stream(), swell(each, needs, later, reading).stream()))

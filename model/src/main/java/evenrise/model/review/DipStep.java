@@ -2,7 +2,6 @@ package evenrise.model.review;
 
 import evenrise.model.electrical.source.DipCourse;
 import evenrise.model.electrical.source.Instant;
-import evenrise.model.electrical.source.RadialPlant;
 import evenrise.model.electrical.source.Terminals;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
@@ -21,6 +20,7 @@ final class DipStep {
     }
 
     private final String node;
+    private final String label;
     private final Terminals at;
     private final double atSeconds;
     private final String load;
@@ -30,11 +30,20 @@ final class DipStep {
     private Dip bound;
 
     /**
+     * @param label how messages call the node
      * @param load that switches, the greatest of those at the same instant that are fed between these terminals
      * @param steadyPercent the voltage before, of which no inrush is left
      */
-    DipStep(String node, Terminals at, double atSeconds, String load, double steadyPercent, Aftermath aftermath) {
+    DipStep(
+            String node,
+            String label,
+            Terminals at,
+            double atSeconds,
+            String load,
+            double steadyPercent,
+            Aftermath aftermath) {
         this.node = node;
+        this.label = label;
         this.at = at;
         this.atSeconds = atSeconds;
         this.load = load;
@@ -114,12 +123,7 @@ final class DipStep {
     /** As messages begin. */
     String text() {
         return String.format(
-                Locale.ROOT,
-                "when load '%s' comes on at %.2f s, %s %s",
-                load,
-                atSeconds,
-                node.equals(RadialPlant.SUPPLY) ? "the supply" : "panel '" + node + "'",
-                at.text());
+                Locale.ROOT, "when load '%s' comes on at %.2f s, %s %s", load, atSeconds, label, at.text());
     }
 
     private Dip dip(ToDoubleFunction<Instant> low, ToDoubleFunction<Instant> high) {

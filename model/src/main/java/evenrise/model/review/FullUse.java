@@ -1,17 +1,16 @@
 package evenrise.model.review;
 
-import evenrise.model.electrical.Impedance;
 import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.LineCurrents;
 import evenrise.model.electrical.LinePower;
 import evenrise.model.electrical.LineValues;
 import evenrise.model.electrical.Phasor;
+import evenrise.model.electrical.source.Plant;
 import evenrise.model.electrical.source.RadialPlant;
 import evenrise.model.electrical.source.Terminals;
 import evenrise.model.project.Circuit;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
-import evenrise.model.project.PhaseSystem;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import java.util.LinkedHashMap;
@@ -25,13 +24,13 @@ import java.util.OptionalDouble;
  */
 final class FullUse {
     private final Layout layout;
-    private final RadialPlant plant;
+    private final Plant plant;
     private final RadialPlant.Voltages volts;
 
-    /** @param source zero where only what comes after it counts */
-    FullUse(Layout layout, Impedance source) {
+    /** @param plant with stiff sources where only what comes after them counts */
+    FullUse(Layout layout, Plant plant) {
         this.layout = layout;
-        this.plant = Feeders.plant(layout, source);
+        this.plant = plant;
         Map<String, RadialPlant.Draw> draws = new LinkedHashMap<>();
         for (Panel panel : layout.project().panels()) {
             LineValues lines = LineValues.ZERO;
@@ -45,8 +44,7 @@ final class FullUse {
 
     /** A load's fundamental line currents. */
     static LineValues lines(Layout layout, Placement each, double rmsAmps) {
-        PhaseSystem system = layout.project().supply().system();
-        LineCurrents one = new LineCurrents(system);
+        LineCurrents one = new LineCurrents(Level.of(layout, each.load()).system());
         Load load = each.load();
         one.add(each.phases(), rmsAmps / LinePower.rmsOverFundamental(load.harmonicRatio()), Lag.of(load));
         return one.lines();
@@ -61,13 +59,13 @@ final class FullUse {
 
     /** By how much the voltage at a panel is low, of the nominal one. */
     double lowPercent(String panel, Terminals at) {
-        return percent(at, at.volts(volts.at(panel)));
+        return percent(panel, at, at.volts(volts.at(panel)));
     }
 
     /** The same at a load, of its terminals the lowest; its branch counts for nothing where it is unknown. */
     double lowPercent(Placement each) {
         return Terminals.of(each.phases()).stream()
-                .mapToDouble(at -> percent(at, arriving(each, at)))
+                .mapToDouble(at -> percent(each.assignment().panel(), at, arriving(each, at)))
                 .max()
                 .orElse(0);
     }
@@ -95,7 +93,7 @@ final class FullUse {
         return atPanel.minus(drop);
     }
 
-    private double percent(Terminals at, Phasor arriving) {
-        return 100 * (1 - arriving.length() / at.volts(plant.nominal()).length());
+    private double percent(String panel, Terminals at, Phasor arriving) {
+        return 100 * (1 - arriving.length() / at.volts(plant.nominal(panel)).length());
     }
 }

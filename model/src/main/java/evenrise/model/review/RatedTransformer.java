@@ -1,5 +1,7 @@
 package evenrise.model.review;
 
+import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.source.SourceImpedance;
 import evenrise.model.project.DistributionNode;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
@@ -16,6 +18,18 @@ record RatedTransformer(Point point, Transformer transformer, double kva) {
         return transformer
                 .filter(it -> it.ratedKva().isPresent())
                 .map(it -> new RatedTransformer(point, it, it.ratedKva().getAsDouble()));
+    }
+
+    /** Of its windings, on the secondary, between line and neutral; X/R as it is usual where none is stated. */
+    Optional<Impedance> impedance() {
+        return transformer.impedancePercent().isPresent()
+                ? Optional.of(SourceImpedance.ofPercent(
+                        point.system(),
+                        point.lineToNeutralVolts(),
+                        kva,
+                        transformer.impedancePercent().getAsDouble(),
+                        transformer.xOverR().orElse(SourceModel.TRANSFORMER_X_OVER_R)))
+                : Optional.empty();
     }
 
     /** Rated line current of the secondary. */

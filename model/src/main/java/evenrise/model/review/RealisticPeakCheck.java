@@ -1,16 +1,18 @@
 package evenrise.model.review;
 
 import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.LineValues;
+import evenrise.model.electrical.Phasor;
+import evenrise.model.electrical.source.Plant;
 import evenrise.model.electrical.source.SharedSource;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.RangePeak;
-import evenrise.model.project.PlantPart;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** The peak that the source's and the feeders' impedance leaves of each node's peak, at nominal voltage and over the voltage range. */
 final class RealisticPeakCheck implements ElectricalCheck {
@@ -27,24 +29,27 @@ final class RealisticPeakCheck implements ElectricalCheck {
     }
 
     @Override
-    public Set<PlantPart> beyond() {
-        return Set.of(PlantPart.NODES, PlantPart.FED_FROM);
-    }
-
-    @Override
     public void review(Layout layout, Findings findings) {
         Optional<SourceModel> model = SourceModel.of(layout.project());
         Optional<Impedance> source = model.flatMap(SourceModel::forDips);
-        if (source.isEmpty()) {
+        List<Point> known = Feeders.behindKnownSources(layout);
+        if (known.isEmpty()) {
             String needs = model.map(SourceModel::needs).orElse("electrical.source");
             findings.notChecked(ID, List.of(NodeFigures.SUPPLY), needs);
             return;
         }
-        double crestVolts = Math.sqrt(2) * layout.project().supply().lineToNeutralVolts();
-        double mostVolts = crestVolts * layout.peakBasis().mostVoltagePercent() / 100;
         Map<String, Impedance> feeders = Feeders.impedances(layout);
+        Plant plant = Feeders.behindSources(layout);
         for (RangePeak peak : layout.peakBasis().peaks()) {
-            Impedance path = source.get().plus(feeders.getOrDefault(peak.node(), Impedance.ZERO));
+            Point point = layout.distribution().point(peak.node()).orElseThrow();
+            if (!known.contains(point)) {
+                continue;
+            }
+            double crestVolts = Math.sqrt(2) * point.lineToNeutralVolts();
+            double mostVolts = crestVolts * layout.peakBasis().mostVoltagePercent() / 100;
+            Impedance path = Feeders.isStar(layout)
+                    ? source.get().plus(feeders.getOrDefault(peak.node(), Impedance.ZERO))
+                    : path(plant, point);
             findings.add(new Quantity(peak.node(), "peak inrush at nominal voltage", peak.nominalAmps(), "A"));
             findings.add(new Quantity(
                     peak.node(),
@@ -57,5 +62,12 @@ final class RealisticPeakCheck implements ElectricalCheck {
                     SharedSource.crestAmps(peak.rangeAmps(), mostVolts, path),
                     "A"));
         }
+    }
+
+    /** What balanced currents meet on the way to a point, sources and transformers with it. */
+    private static Impedance path(Plant plant, Point point) {
+        LineValues even = LineValues.nominal(point.system(), 1);
+        Phasor drop = plant.dropAt(point.id(), point.id(), even).a();
+        return new Impedance(drop.real(), drop.imaginary());
     }
 }

@@ -1,6 +1,6 @@
 package evenrise.model.review;
 
-import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.source.Plant;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
@@ -18,9 +18,10 @@ final class SteadyVoltage {
 
     private SteadyVoltage() {}
 
-    static void review(Layout layout, Impedance source, Findings findings) {
-        FullUse use = new FullUse(layout, source);
-        for (Panel panel : layout.project().panels()) {
+    /** @param told panels whose sources are known */
+    static void review(Layout layout, Plant plant, List<Panel> told, Findings findings) {
+        FullUse use = new FullUse(layout, plant);
+        for (Panel panel : told) {
             layout.in(panel)
                     .forEach(each -> findings.add(
                             new Quantity(each.id(), "voltage low at full use", use.lowPercent(each), "%")));
@@ -28,7 +29,7 @@ final class SteadyVoltage {
         if (!layout.project().electrical().orElseThrow().dipCriteria().contains(DipCriterion.ANSI_C84_1)) {
             return;
         }
-        for (Panel panel : layout.project().panels()) {
+        for (Panel panel : told) {
             low(layout, panel, use).ifPresent(findings::add);
             high(panel, use).ifPresent(findings::add);
         }

@@ -8,13 +8,14 @@ import evenrise.model.electrical.breaker.TripEquivalent;
 import evenrise.model.electrical.source.Drawn;
 import evenrise.model.electrical.source.Inrush;
 import evenrise.model.electrical.source.Instant;
-import evenrise.model.electrical.source.RadialPlant;
+import evenrise.model.electrical.source.Plant;
 import evenrise.model.electrical.source.Terminals;
 import evenrise.model.project.Load;
-import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
+import evenrise.model.rules.Distribution;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import java.util.ArrayList;
@@ -29,7 +30,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 
 /**
  * The voltages of the supply and of every panel at every switch-on of the sequence, to neutral and between lines. A load's inrush
@@ -37,6 +37,9 @@ import java.util.stream.Stream;
  * of theirs is added. Loads that are on draw their idle current, of the fundamental, at their power factor.
  */
 final class StepDips {
+    /** In the place of a system's name, which is never empty. */
+    private static final String ONE_CLOCK = "";
+
     /** A part of the excess below which a load no longer counts. */
     private static final double NOTHING_RATIO = 1e-6;
 
@@ -68,7 +71,9 @@ final class StepDips {
         final Map<Drawn, Double> known = new LinkedHashMap<>();
 
         Standing() {
-            project.panels().forEach(panel -> currents.put(panel.id(), new LineCurrents(system)));
+            project.panels()
+                    .forEach(panel -> currents.put(
+                            panel.id(), new LineCurrents(distribution.of(panel).system())));
         }
 
         void add(Draw draw) {
@@ -90,35 +95,72 @@ final class StepDips {
     }
 
     private final Project project;
-    private final PhaseSystem system;
-    private final RadialPlant plant;
+    private final Distribution distribution;
+    private final Map<List<String>, Map<Drawn, double[]>> units = new HashMap<>();
+    private final Plant plant;
     private final List<Terminals> terminals;
     private final Map<String, Set<Terminals>> used = new LinkedHashMap<>();
-    private final Map<String, Map<Terminals, TreeMap<Double, DipStep>>> steps = new HashMap<>();
 
-    private StepDips(Layout layout, RadialPlant plant) {
+    /** By what the steps belong to: a system with a clock of its own, or the one clock. */
+    private final Map<String, Map<String, Map<Terminals, TreeMap<Double, DipStep>>>> steps = new LinkedHashMap<>();
+
+    private StepDips(Layout layout, Plant plant) {
         this.project = layout.project();
-        this.system = project.supply().system();
+        this.distribution = layout.distribution();
         this.plant = plant;
-        this.terminals = Terminals.all(system);
-        List<Draw> draws = draws(layout);
-        used.put(RadialPlant.SUPPLY, new LinkedHashSet<>());
-        for (Panel panel : project.panels()) {
-            used.put(panel.id(), new LinkedHashSet<>());
+        this.terminals = distribution.points().stream()
+                .flatMap(point -> Terminals.all(point.system()).stream())
+                .distinct()
+                .toList();
+        distribution.points().forEach(point -> used.put(point.id(), new LinkedHashSet<>()));
+        draws(layout, Optional.empty()).forEach(this::use);
+        if (layout.project().hasClocks()) {
+            project.systems().forEach(system -> sweep(system.id(), draws(layout, Optional.of(system.id()))));
+        } else {
+            sweep(ONE_CLOCK, draws(layout, Optional.empty()));
         }
-        draws.forEach(draw -> used(draw.phases()).forEach(at -> {
-            used.get(draw.panel()).add(at);
-            used.get(RadialPlant.SUPPLY).add(at);
-        }));
-        sweep(draws);
     }
 
-    static StepDips of(Layout layout, RadialPlant plant) {
+    /** Terminals that a load is fed from, at its panel and all that carries its current; before transformers what those draw from. */
+    private void use(Draw draw) {
+        Point panel = point(draw.panel());
+        used(panel.system(), draw.phases()).forEach(at -> {
+            used.get(draw.panel()).add(at);
+            distribution.onward(panel.index()).stream()
+                    .skip(1)
+                    .forEach(index ->
+                            used.get(distribution.points().get(index).id()).add(at));
+        });
+        for (Point origin = distribution.points().get(panel.origin());
+                origin.transformer().isPresent();
+                origin = distribution
+                        .points()
+                        .get(distribution.points().get(origin.parent()).origin())) {
+            List<Terminals> drawn = drawnFrom(origin);
+            distribution
+                    .onward(origin.parent())
+                    .forEach(index ->
+                            used.get(distribution.points().get(index).id()).addAll(drawn));
+        }
+    }
+
+    private List<Terminals> drawnFrom(Point transformer) {
+        List<Phase> primary = transformer.transformer().orElseThrow().primaryPhases();
+        return transformer.transformer().orElseThrow().passesNeutralOn()
+                ? primary.stream().map(Terminals::neutral).toList()
+                : Terminals.of(primary);
+    }
+
+    private Point point(String id) {
+        return distribution.point(id).orElseThrow();
+    }
+
+    static StepDips of(Layout layout, Plant plant) {
         return new StepDips(layout, plant);
     }
 
     /** A one-pole load has a neutral by it, through which it moves the other phases, too. */
-    private List<Terminals> used(List<Phase> phases) {
+    private static List<Terminals> used(PhaseSystem system, List<Phase> phases) {
         return phases.size() == 1
                 ? system.phases().stream().map(Terminals::neutral).toList()
                 : Terminals.of(phases);
@@ -126,7 +168,8 @@ final class StepDips {
 
     /** Every switch-on as a node sees it, wherever in the plant, between all terminals that feed a load there. */
     List<DipStep> steps(String node) {
-        return steps.getOrDefault(node, Map.of()).values().stream()
+        return steps.values().stream()
+                .flatMap(clock -> clock.getOrDefault(node, Map.of()).values().stream())
                 .flatMap(each -> each.values().stream())
                 .toList();
     }
@@ -156,13 +199,24 @@ final class StepDips {
         return Optional.ofNullable(greatest);
     }
 
-    /** The switch-ons after {@code seconds} as what is fed in that panel by those phases sees them. */
-    List<DipStep> after(String panel, List<Phase> phases, double seconds) {
-        Map<Terminals, TreeMap<Double, DipStep>> here = steps.getOrDefault(panel, Map.of());
-        return Terminals.of(phases).stream()
-                .flatMap(at ->
-                        here.containsKey(at) ? here.get(at).tailMap(seconds, false).values().stream() : Stream.empty())
-                .toList();
+    /**
+     * The switch-ons after a load came on, on its own clock, and all of other clocks, as what is fed by its phases in its panel
+     * sees them.
+     */
+    List<DipStep> after(Placement load) {
+        double on = load.onSeconds().orElse(Double.NEGATIVE_INFINITY);
+        String own = load.load().system().orElse(ONE_CLOCK);
+        List<DipStep> all = new ArrayList<>();
+        steps.forEach((clock, nodes) -> {
+            Map<Terminals, TreeMap<Double, DipStep>> here =
+                    nodes.getOrDefault(load.assignment().panel(), Map.of());
+            boolean isOwn = clock.equals(own) || clock.equals(ONE_CLOCK);
+            Terminals.of(load.phases()).stream()
+                    .filter(here::containsKey)
+                    .map(here::get)
+                    .forEach(each -> all.addAll((isOwn ? each.tailMap(on, false) : each).values()));
+        });
+        return all;
     }
 
     /** Gear that is alike in these is taken to be alike. */
@@ -170,7 +224,8 @@ final class StepDips {
         return List.of(Lag.of(load).radians(), load.harmonicRatio(), load.inrushHalfMillis());
     }
 
-    private List<Draw> draws(Layout layout) {
+    /** @param starting the system that starts while all else is in full use; empty where all have one clock */
+    private List<Draw> draws(Layout layout, Optional<String> starting) {
         double frequency = project.supply().frequencyHertz();
         double tolerance = project.timingToleranceSeconds();
         List<Draw> all = new ArrayList<>();
@@ -178,7 +233,10 @@ final class StepDips {
             if (each.fits()) {
                 Load load = each.load();
                 double excess = load.excessAmps();
-                double on = each.onSeconds().orElse(Double.NEGATIVE_INFINITY);
+                boolean isStarting = starting.isEmpty()
+                        || each.load().switched() && each.load().system().equals(starting);
+                double on = isStarting ? each.onSeconds().orElse(Double.NEGATIVE_INFINITY) : Double.NEGATIVE_INFINITY;
+                double steady = isStarting ? load.idleAmps() : Math.max(load.runningAmps(), load.idleAmps());
                 all.add(new Draw(
                         load,
                         each.assignment().panel(),
@@ -188,19 +246,19 @@ final class StepDips {
                         each.isSequenced()
                                 ? TripEquivalent.pulseAmps(excess, load.inrushHalfMillis() / 1000, frequency)
                                 : 0,
-                        load.idleAmps() / LinePower.rmsOverFundamental(load.harmonicRatio())));
+                        steady / LinePower.rmsOverFundamental(load.harmonicRatio())));
             }
         }
         all.sort(Comparator.comparingDouble(Draw::startSeconds));
         return all;
     }
 
-    private void sweep(List<Draw> inOrder) {
+    private void sweep(String clock, List<Draw> inOrder) {
         Standing standing = new Standing();
         List<Draw> active = new ArrayList<>();
         for (int next = 0; next < inOrder.size(); ) {
             double now = inOrder.get(next).startSeconds();
-            Instant before = new Instant(plant, terminals, standing.amps(), standing.known(), List.of());
+            Instant before = new Instant(plant, terminals, standing.amps(), standing.known(), List.of(), units);
             List<Draw> closing = new ArrayList<>();
             for (; next < inOrder.size() && inOrder.get(next).startSeconds() <= now + SAME_SECONDS; next++) {
                 closing.add(inOrder.get(next));
@@ -208,14 +266,14 @@ final class StepDips {
             }
             active.addAll(closing);
             if (now > Double.NEGATIVE_INFINITY) {
-                note(new Moment(now, active, standing), before, closing);
+                note(clock, new Moment(now, active, standing), before, closing);
                 active.removeIf(draw ->
                         draw.excessAt(now, project.timingToleranceSeconds()) <= NOTHING_RATIO * draw.excessAmps());
             }
         }
     }
 
-    private void note(Moment moment, Instant before, List<Draw> closing) {
+    private void note(String clock, Moment moment, Instant before, List<Draw> closing) {
         Draw greatest = closing.stream()
                 .max(Comparator.comparingDouble(draw -> draw.excessAmps() + draw.idleAmps()))
                 .orElseThrow();
@@ -224,9 +282,16 @@ final class StepDips {
                     .filter(draw -> Terminals.of(draw.phases()).contains(at))
                     .max(Comparator.comparingDouble(draw -> draw.excessAmps() + draw.idleAmps()))
                     .orElse(greatest);
-            DipStep step =
-                    new DipStep(node, at, named.onSeconds(), named.load().id(), before.steadyPercent(node, at), moment);
-            steps.computeIfAbsent(node, any -> new LinkedHashMap<>())
+            DipStep step = new DipStep(
+                    node,
+                    point(node).label(),
+                    at,
+                    named.onSeconds(),
+                    named.load().id(),
+                    before.steadyPercent(node, at),
+                    moment);
+            steps.computeIfAbsent(clock, any -> new HashMap<>())
+                    .computeIfAbsent(node, any -> new LinkedHashMap<>())
                     .computeIfAbsent(at, any -> new TreeMap<>())
                     .put(step.atSeconds(), step);
         }));
@@ -274,7 +339,7 @@ final class StepDips {
                             kind(draw.load())));
                 }
             }
-            return new Instant(plant, terminals, this.amps, known, left);
+            return new Instant(plant, terminals, this.amps, known, left, units);
         }
     }
 }

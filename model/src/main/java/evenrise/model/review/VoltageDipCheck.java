@@ -1,24 +1,24 @@
 package evenrise.model.review;
 
-import evenrise.model.electrical.Impedance;
+import evenrise.model.electrical.source.Plant;
 import evenrise.model.electrical.source.StepDip;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.DipCriterion;
 import evenrise.model.project.Electrical;
+import evenrise.model.project.Overlap;
 import evenrise.model.project.Panel;
-import evenrise.model.project.PlantPart;
 import evenrise.model.project.SourceKind;
+import evenrise.model.project.SwitchedSystem;
 import evenrise.model.review.DipVerdict.Way;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -35,42 +35,58 @@ final class VoltageDipCheck implements ElectricalCheck {
     }
 
     @Override
-    public Set<PlantPart> beyond() {
-        return Set.of(PlantPart.NODES, PlantPart.FED_FROM, PlantPart.SYSTEMS);
-    }
-
-    @Override
     public void review(Layout layout, Findings findings) {
         Optional<SourceModel> model = SourceModel.of(layout.project());
-        Optional<Impedance> source = model.flatMap(SourceModel::forDips);
-        if (source.isEmpty()) {
+        List<Point> known = Feeders.behindKnownSources(layout);
+        if (known.isEmpty()) {
             String needs = model.map(SourceModel::needs).orElse("electrical.source");
             List<String> places = new ArrayList<>(nodes(layout));
             layout.project().loads().forEach(load -> places.add(load.id()));
             findings.notCheckedAnywhere(ID, NodeFigures.SUPPLY, places, needs);
             return;
         }
-        Map<String, Impedance> feeders = Feeders.impedances(layout);
+        boolean isStar = Feeders.isStar(layout);
         findings.notChecked(
                 ID,
-                layout.project().panels().stream()
-                        .map(Panel::id)
-                        .filter(panel -> !feeders.containsKey(panel))
+                Feeders.bare(layout),
+                "feeder.cable; the dip is taken as "
+                        + (isStar ? "the supply's" : "that of what feeds it, as far as feeders go"));
+        findings.notChecked(
+                ID, Feeders.bareTransformers(layout), "transformer.rated_kva and impedance_pct; it is taken for ideal");
+        findings.notChecked(
+                ID,
+                layout.distribution().points().stream()
+                        .filter(point -> !known.contains(point))
+                        .map(Point::id)
                         .toList(),
-                "feeder.cable; the dip is taken as the supply's");
+                "electrical.source, or source.behind of the node that feeds it");
+        if (layout.project().overlap() == Overlap.ANY && layout.project().hasClocks()) {
+            findings.notChecked(
+                    ID,
+                    layout.project().systems().stream().map(SwitchedSystem::id).toList(),
+                    "dips when several systems start at once; each was taken to start while the others are in full use");
+        }
         findings.notChecked(
                 ID, layout.peakBasis().withoutInrush(), "inrush_peak_a; these dip for their idle current alone");
-        StepDips dips = StepDips.of(layout, Feeders.plant(layout, source.get()));
-        nodes(layout).forEach(node -> quantities(model.get(), node, dips.steps(node), findings));
-        criteria(layout, dips, findings);
-        SteadyVoltage.review(layout, source.get(), findings);
-        BrownOuts.review(layout, dips, findings);
+        // What is behind unknown sources is not told.
+        Plant plant = Feeders.behindSources(layout);
+        StepDips dips = StepDips.of(layout, plant);
+        List<Panel> panels =
+                known.stream().flatMap(point -> point.panel().stream()).toList();
+        List<String> told = known.stream().map(Point::id).toList();
+        known.forEach(point -> quantities(
+                SourceModel.of(layout.project(), layout.distribution().top(point))
+                        .orElseThrow(),
+                point.id(),
+                dips.steps(point.id()),
+                findings));
+        criteria(layout, told, dips, findings);
+        SteadyVoltage.review(layout, plant, panels, findings);
+        BrownOuts.review(layout, dips, panels, findings);
     }
 
     private static List<String> nodes(Layout layout) {
-        List<String> nodes = new ArrayList<>(List.of(NodeFigures.SUPPLY));
-        layout.project().panels().forEach(panel -> nodes.add(panel.id()));
-        return nodes;
+        return layout.distribution().points().stream().map(Point::id).toList();
     }
 
     private static void quantities(SourceModel model, String node, List<DipStep> steps, Findings findings) {
@@ -120,13 +136,13 @@ final class VoltageDipCheck implements ElectricalCheck {
     }
 
     /** Of each node and criterion the gravest step by phasors; where they keep it, the gravest that the bound does not. */
-    private static void criteria(Layout layout, StepDips dips, Findings findings) {
+    private static void criteria(Layout layout, List<String> told, StepDips dips, Findings findings) {
         Electrical electrical = layout.project().electrical().orElseThrow();
         if (electrical.dipCriteria().isEmpty()) {
-            findings.notCheckedAnywhere(ID, Findings.PLANT, nodes(layout), "electrical.dip_criteria");
+            findings.notCheckedAnywhere(ID, Findings.PLANT, told, "electrical.dip_criteria");
         }
         for (DipCriterion criterion : electrical.dipCriteria()) {
-            for (String node : nodes(layout)) {
+            for (String node : told) {
                 findings.made(ID, node);
                 for (Way way : Way.values()) {
                     gravest(criterion, way, dips.steps(node), DipStep::phasors)
@@ -136,7 +152,7 @@ final class VoltageDipCheck implements ElectricalCheck {
             }
         }
         if (electrical.dipCriteria().stream().noneMatch(VoltageDipCheck::judgesSwells)) {
-            nodes(layout).forEach(node -> swell(dips.steps(node)).ifPresent(findings::add));
+            told.forEach(node -> swell(dips.steps(node)).ifPresent(findings::add));
         }
     }
 

@@ -9,9 +9,8 @@ import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Load;
-import evenrise.model.project.Panel;
-import evenrise.model.project.PlantPart;
 import evenrise.model.project.Practice;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import java.util.ArrayList;
@@ -19,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /**
  * Steady voltage drop at full use from the supply to each load: the feeder's by phasors of what the plan puts on each phase,
@@ -37,21 +35,13 @@ final class VoltageDropCheck implements ElectricalCheck {
     }
 
     @Override
-    public Set<PlantPart> beyond() {
-        return Set.of(PlantPart.NODES, PlantPart.FED_FROM);
-    }
-
-    @Override
     public void review(Layout layout, Findings findings) {
         Map<String, Impedance> impedances = Feeders.impedances(layout);
-        FullUse use = new FullUse(layout, Impedance.ZERO);
-        List<String> bareFeeders = new ArrayList<>();
-        for (Panel panel : layout.project().panels()) {
-            if (impedances.containsKey(panel.id())) {
-                findings.made(ID, panel.id());
-                feeder(layout, panel, use, findings);
-            } else {
-                bareFeeders.add(panel.id());
+        FullUse use = new FullUse(layout, Feeders.stiff(layout));
+        for (Point point : layout.distribution().points()) {
+            if (point.parent() >= 0 && isKnown(layout, impedances, point)) {
+                findings.made(ID, point.id());
+                feeder(layout, point, use, findings);
             }
         }
         List<String> bareBranches = new ArrayList<>();
@@ -62,24 +52,42 @@ final class VoltageDropCheck implements ElectricalCheck {
                     bareBranches.add(each.id());
                 } else {
                     findings.made(ID, each.id());
-                    boolean isFed = impedances.containsKey(each.assignment().panel());
+                    boolean isFed = isKnown(
+                            layout,
+                            impedances,
+                            layout.distribution().of(each.panel().orElseThrow()));
                     OptionalDouble all = isFed ? OptionalDouble.of(use.lowPercent(each)) : OptionalDouble.empty();
                     branch(layout, each.load(), run.get(), all, findings);
                 }
             }
         }
-        findings.notChecked(ID, bareFeeders, "feeder.cable");
+        findings.notChecked(ID, Feeders.bare(layout), "feeder.cable");
+        findings.notChecked(ID, Feeders.bareTransformers(layout), "transformer.rated_kva and impedance_pct");
         findings.notChecked(ID, bareBranches, "circuit.cable");
     }
 
+    /** All cables and transformers from the source down to a point. */
+    private static boolean isKnown(Layout layout, Map<String, Impedance> impedances, Point point) {
+        if (point.parent() < 0) {
+            return true;
+        }
+        boolean isOwn = impedances.containsKey(point.id())
+                && (point.transformer().isEmpty()
+                        || RatedTransformer.of(point)
+                                .flatMap(RatedTransformer::impedance)
+                                .isPresent());
+        return isOwn
+                && isKnown(layout, impedances, layout.distribution().points().get(point.parent()));
+    }
+
     /** To neutral on every phase, and between the lines that feed a load of several poles. */
-    private static void feeder(Layout layout, Panel panel, FullUse use, Findings findings) {
-        for (Terminals at : Terminals.all(layout.project().supply().system())) {
-            boolean isUsed = layout.in(panel).stream()
+    private static void feeder(Layout layout, Point panel, FullUse use, Findings findings) {
+        String name = Feeders.isStar(layout) ? "voltage drop of the feeder, " : "voltage drop in all, ";
+        for (Terminals at : Terminals.all(panel.system())) {
+            boolean isUsed = layout.nodeLoads().direct(panel.index()).stream()
                     .anyMatch(each -> Terminals.of(each.phases()).contains(at));
             if (at.to().isEmpty() || isUsed) {
-                findings.add(new Quantity(
-                        panel.id(), "voltage drop of the feeder, " + at.text(), use.lowPercent(panel.id(), at), "%"));
+                findings.add(new Quantity(panel.id(), name + at.text(), use.lowPercent(panel.id(), at), "%"));
             }
         }
     }
@@ -110,7 +118,10 @@ final class VoltageDropCheck implements ElectricalCheck {
                     load,
                     total,
                     TOTAL_PERCENT,
-                    where + " loses " + Say.percent(total, TOTAL_PERCENT) + " on feeder and branch",
+                    where + " loses " + Say.percent(total, TOTAL_PERCENT)
+                            + (Feeders.isStar(layout)
+                                    ? " on feeder and branch"
+                                    : " on transformers, feeders and branch, taps not counted"),
                     findings);
         }
     }
@@ -137,7 +148,6 @@ final class VoltageDropCheck implements ElectricalCheck {
     }
 
     private static double volts(Layout layout, Load load) {
-        double perAmp = Demand.voltAmpsPerAmp(layout, load);
-        return load.poles() == 3 ? perAmp / Math.sqrt(3) : perAmp;
+        return Level.of(layout, load).volts(load.poles());
     }
 }

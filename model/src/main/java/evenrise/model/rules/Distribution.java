@@ -146,6 +146,15 @@ public final class Distribution {
         return points.stream().filter(each -> each.id().equals(id)).findFirst();
     }
 
+    /** The supply or the source that feeds a point in the end. */
+    public Point top(Point point) {
+        Point at = point;
+        while (at.parent() >= 0) {
+            at = points.get(at.parent());
+        }
+        return at;
+    }
+
     /** Places of all points, each after what feeds it. */
     public int[] topDown() {
         return topDown.clone();

@@ -18,7 +18,11 @@ final class Circuit {
     private record Driven(int from, int to, Phasor amps) {}
 
     private final List<Branch> branches = new ArrayList<>();
+    /** A current of siemens times the sum of weights times voltages, that leaves each node by its weight. */
+    private record Coupled(int[] nodes, double[] weights, Phasor siemens) {}
+
     private final List<Driven> driven = new ArrayList<>();
+    private final List<Coupled> coupled = new ArrayList<>();
     private int nodes = 1;
     private double[] volts;
 
@@ -41,6 +45,17 @@ final class Circuit {
         driven.add(new Driven(from, to, amps));
     }
 
+    /**
+     * Two windings of one core: the second has the voltage of the first times {@code turns}, behind an impedance, and their
+     * ampere-turns are equal.
+     */
+    void windings(int from, int to, int secondFrom, int secondTo, double turns, Impedance impedance) {
+        double squared = impedance.magnitudeOhms() * impedance.magnitudeOhms();
+        Phasor siemens = new Phasor(impedance.resistanceOhms() / squared, -impedance.reactanceOhms() / squared);
+        coupled.add(
+                new Coupled(new int[] {from, to, secondFrom, secondTo}, new double[] {turns, -turns, -1, 1}, siemens));
+    }
+
     private int branch(int from, int to, Impedance impedance, Phasor volts) {
         double squared = impedance.magnitudeOhms() * impedance.magnitudeOhms();
         Phasor siemens = new Phasor(impedance.resistanceOhms() / squared, -impedance.reactanceOhms() / squared);
@@ -60,6 +75,18 @@ final class Circuit {
             Phasor amps = product(each.siemens(), each.drivenVolts());
             inject(right, each.to(), amps, 1);
             inject(right, each.from(), amps, -1);
+        }
+        for (Coupled each : coupled) {
+            for (int i = 0; i < each.nodes().length; i++) {
+                for (int j = 0; j < each.nodes().length; j++) {
+                    add(
+                            matrix,
+                            each.nodes()[i],
+                            each.nodes()[j],
+                            each.siemens().times(each.weights()[i] * each.weights()[j]),
+                            1);
+                }
+            }
         }
         for (Driven each : driven) {
             inject(right, each.from(), each.amps(), -1);

@@ -52,11 +52,7 @@ class NodalReviewTest {
     private static final double BRANCH_PERCENT = 0.1;
 
     private static StepDips dips(Layout layout) {
-        return StepDips.of(
-                layout,
-                Feeders.plant(
-                        layout,
-                        SourceModel.of(layout.project()).orElseThrow().forDips().orElseThrow()));
+        return StepDips.of(layout, Feeders.behindSources(layout));
     }
 
     private static double fundamental(Load load, double amps) {
@@ -90,14 +86,7 @@ class NodalReviewTest {
                 nodal.draw(load.id(), Drawing.current(fundamental(load, load.runningAmps()), load.powerFactor()));
             }
             nodal.solve();
-            FullUse ours = new FullUse(
-                    layout,
-                    hasSource
-                            ? SourceModel.of(layout.project())
-                                    .orElseThrow()
-                                    .forDips()
-                                    .orElseThrow()
-                            : evenrise.model.electrical.Impedance.ZERO);
+            FullUse ours = new FullUse(layout, hasSource ? Feeders.behindSources(layout) : Feeders.stiff(layout));
 
             for (Panel panel : layout.project().panels()) {
                 for (Terminals at : Terminals.all(layout.project().supply().system())) {

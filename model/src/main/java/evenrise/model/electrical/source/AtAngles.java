@@ -13,24 +13,19 @@ import java.util.function.ToDoubleFunction;
 
 /** The voltages of a plant where each inrush is an impedance of a known angle. */
 final class AtAngles {
-    private final RadialPlant plant;
     private final RadialPlant.Voltages voltages;
     private final Map<Terminals, Set<Object>> kinds = new HashMap<>();
-    private final Map<Object, LineValues> missing = new HashMap<>();
-    private final Map<String, Map<Object, LineValues>> missingIn = new HashMap<>();
+    private final Map<Object, Plant.Drops> missing = new HashMap<>();
 
     /** @param steady currents of each panel's steady loads */
-    AtAngles(
-            RadialPlant plant,
-            Map<String, LineValues> steady,
-            List<Inrush> inrushes,
-            ToDoubleFunction<Inrush> lagRadians) {
-        this.plant = plant;
+    AtAngles(Plant plant, Map<String, LineValues> steady, List<Inrush> inrushes, ToDoubleFunction<Inrush> lagRadians) {
         Map<String, LineMatrix> siemens = new HashMap<>();
         for (Inrush each : inrushes) {
             Phasor lag = Phasor.polar(1, -lagRadians.applyAsDouble(each));
             siemens.merge(
-                    each.drawn().panel(), each.drawn().siemens(plant.nominal()).times(lag), LineMatrix::plus);
+                    each.drawn().panel(),
+                    each.drawn().siemens(plant.nominal(each.drawn().panel())).times(lag),
+                    LineMatrix::plus);
         }
         Map<String, RadialPlant.Draw> draws = new LinkedHashMap<>();
         steady.forEach((panel, amps) ->
@@ -38,11 +33,10 @@ final class AtAngles {
         this.voltages = plant.voltages(draws);
         for (Inrush each : inrushes) {
             Drawn drawn = each.drawn();
-            LineValues whole = drawn.lines(plant.nominal());
-            LineValues flowing = drawn.siemens(plant.nominal()).times(voltages.at(drawn.panel()));
+            LineValues whole = drawn.lines(plant.nominal(drawn.panel()));
+            LineValues flowing = drawn.siemens(plant.nominal(drawn.panel())).times(voltages.at(drawn.panel()));
             LineValues more = whole.minus(flowing).times(Phasor.polar(1, -lagRadians.applyAsDouble(each)));
-            missing.merge(each.kind(), more, LineValues::plus);
-            missingIn.computeIfAbsent(drawn.panel(), any -> new HashMap<>()).merge(each.kind(), more, LineValues::plus);
+            missing.computeIfAbsent(each.kind(), any -> plant.drops()).add(drawn.panel(), more);
             for (Terminals at : Terminals.of(drawn.phases())) {
                 kinds.computeIfAbsent(at, any -> new HashSet<>()).add(each.kind());
             }
@@ -57,10 +51,7 @@ final class AtAngles {
     double leastVolts(String node, Terminals at) {
         Phasor more = Phasor.ZERO;
         for (Object kind : kinds.getOrDefault(at, Set.of())) {
-            LineValues drop = plant.source().times(missing.get(kind));
-            LineValues here = missingIn.getOrDefault(node, Map.of()).get(kind);
-            more = more.plus(
-                    at.volts(here == null ? drop : drop.plus(plant.feeder(node).times(here))));
+            more = more.plus(at.volts(missing.get(kind).at(node)));
         }
         return distance(volts(node, at), more);
     }

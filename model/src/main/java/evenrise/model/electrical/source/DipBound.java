@@ -37,7 +37,7 @@ final class DipBound {
     /** A length is at most so many times its greatest projection on directions that are {@link #STEP} apart. */
     private static final double BETWEEN_DIRECTIONS = 1 / Math.cos(STEP / 2);
 
-    private final RadialPlant plant;
+    private final Plant plant;
     private final RadialPlant.Voltages steady;
     private final List<Terminals> terminals;
     private final List<Inrush> inrushes = new ArrayList<>();
@@ -46,23 +46,33 @@ final class DipBound {
     /** An inrush's drops, in phase with its own voltage. */
     private final class Inrush {
         final Drawn drawn;
-        final Drops elsewhere;
-        final Drops atHome;
+        final LineValues most;
+        final Map<List<String>, Drops> drops = new HashMap<>();
+        final Map<String, Drops> byNode = new HashMap<>();
         double grown;
         double turned;
 
         Inrush(Drawn drawn) {
             this.drawn = drawn;
-            LineValues lines = drawn.lines(plant.nominal());
-            LineValues whole =
-                    plant.source().times(lines).plus(plant.feeder(drawn.panel()).times(lines));
+            LineValues nominal = plant.nominal(drawn.panel());
+            LineValues lines = drawn.lines(nominal);
+            LineValues whole = plant.dropAt(drawn.panel(), drawn.panel(), lines);
             Terminals own = Terminals.of(drawn.phases()).get(0);
-            double part = own.volts(whole).length() / own.volts(plant.nominal()).length();
+            double part = own.volts(whole).length() / own.volts(nominal).length();
             // More than a fault's current does not flow.
-            LineValues most = lines.times(new Phasor(part > 1 ? 1 / part : 1, 0));
-            this.elsewhere = new Drops(plant.source().times(most));
-            this.atHome = new Drops(
-                    plant.source().times(most).plus(plant.feeder(drawn.panel()).times(most)));
+            this.most = lines.times(new Phasor(part > 1 ? 1 / part : 1, 0));
+        }
+
+        /** Points in the same zones that it touches see the same. */
+        Drops drops(String node) {
+            return byNode.computeIfAbsent(node, this::dropsAt);
+        }
+
+        private Drops dropsAt(String node) {
+            List<String> touched = plant.zones(node).stream()
+                    .filter(zone -> plant.touches(zone, drawn.panel()))
+                    .toList();
+            return drops.computeIfAbsent(touched, any -> new Drops(plant.dropAt(node, drawn.panel(), most)));
         }
 
         void grow(double by, double turnedRadians) {
@@ -71,12 +81,12 @@ final class DipBound {
         }
 
         double dropVolts(String panel, int at) {
-            return (drawn.panel().equals(panel) ? atHome : elsewhere).volts[at];
+            return drops(panel).volts[at];
         }
 
         /** The most of a drop along a direction, over the range of its angle. */
         double along(String panel, int at, double direction) {
-            Drops drops = drawn.panel().equals(panel) ? atHome : elsewhere;
+            Drops drops = drops(panel);
             double ahead = drops.radians[at] - direction;
             ahead -= 2 * Math.PI * Math.rint(ahead / (2 * Math.PI));
             double before = Math.max(0, -turned - ahead);
@@ -102,15 +112,34 @@ final class DipBound {
     }
 
     /** Sums of the magnitudes of the steady drops of one panel's loads, and how far its voltages may lie from nominal. */
-    private static final class Standing {
-        final double[] atSource;
-        final double[] atFeeder;
+    private final class Standing {
+        final String panel;
+        final List<Drawn> known = new ArrayList<>();
+        final Map<String, double[]> byZone = new HashMap<>();
         final Set<Terminals> used = new HashSet<>();
         double away;
 
-        Standing(int terminals) {
-            atSource = new double[terminals];
-            atFeeder = new double[terminals];
+        Standing(String panel) {
+            this.panel = panel;
+        }
+
+        double volts(String node, int at) {
+            double sum = 0;
+            for (String zone : plant.zones(node)) {
+                sum += plant.touches(zone, panel) ? byZone.computeIfAbsent(zone, this::sums)[at] : 0;
+            }
+            return sum;
+        }
+
+        private double[] sums(String zone) {
+            double[] sums = new double[terminals.size()];
+            for (Drawn each : known) {
+                LineValues drop = plant.drop(zone, panel, each.lines(plant.nominal(panel)));
+                for (int i = 0; i < sums.length; i++) {
+                    sums[i] += star(each) * terminals.get(i).volts(drop).length();
+                }
+            }
+            return sums;
         }
 
         double mayDiffer() {
@@ -123,7 +152,7 @@ final class DipBound {
      * @param known the steady loads' currents
      */
     DipBound(
-            RadialPlant plant,
+            Plant plant,
             List<Terminals> terminals,
             RadialPlant.Voltages steady,
             List<Drawn> known,
@@ -131,7 +160,9 @@ final class DipBound {
         this.plant = plant;
         this.terminals = terminals;
         this.steady = steady;
-        steady.panels().keySet().forEach(panel -> standing.put(panel, new Standing(terminals.size())));
+        steady.panels().keySet().stream()
+                .filter(plant::isPanel)
+                .forEach(panel -> standing.put(panel, new Standing(panel)));
         known.forEach(this::addStanding);
         inrushes.forEach(drawn -> this.inrushes.add(new Inrush(drawn)));
         for (int round = 0; round < ROUNDS; round++) {
@@ -163,8 +194,8 @@ final class DipBound {
             double turned = 0;
             for (Terminals at : Terminals.of(each.drawn.phases())) {
                 String panel = each.drawn.panel();
-                double nominal = at.volts(plant.nominal()).length();
-                double unturned = at.volts(plant.nominal()).angleRadians();
+                double nominal = at.volts(plant.nominal(panel)).length();
+                double unturned = at.volts(plant.nominal(panel)).angleRadians();
                 double least = projection(panel, at, unturned + Math.PI, each);
                 double aside = Math.max(
                         projection(panel, at, unturned + Math.PI / 2, each),
@@ -180,7 +211,7 @@ final class DipBound {
 
     /** Of a voltage from nominal, as a part of it. */
     private double farthest(String panel, Terminals at) {
-        Phasor nominal = at.volts(plant.nominal());
+        Phasor nominal = at.volts(plant.nominal(panel));
         double most = 0;
         for (int i = 0; i < ROUND; i++) {
             double direction = i * 2 * Math.PI / ROUND;
@@ -238,23 +269,17 @@ final class DipBound {
     }
 
     private void addStanding(Drawn known) {
-        LineValues lines = known.lines(plant.nominal());
-        LineValues atSource = plant.source().times(lines);
-        LineValues atFeeder = plant.feeder(known.panel()).times(lines);
         Standing here = standing.get(known.panel());
-        double star = star(known);
         here.used.addAll(Terminals.of(known.phases()));
-        for (int i = 0; i < terminals.size(); i++) {
-            here.atSource[i] += star * terminals.get(i).volts(atSource).length();
-            here.atFeeder[i] += star * terminals.get(i).volts(atFeeder).length();
-        }
+        here.known.add(known);
     }
 
     private void growApart() {
         for (Map.Entry<String, Standing> each : standing.entrySet()) {
             double most = 0;
             for (Terminals at : terminals) {
-                most = Math.max(most, away(each.getKey(), at, null));
+                boolean isThere = at.volts(plant.nominal(each.getKey())).length() > 0;
+                most = isThere ? Math.max(most, away(each.getKey(), at, null)) : most;
             }
             each.getValue().away = Math.min(1, most);
         }
@@ -262,7 +287,7 @@ final class DipBound {
 
     /** How far a voltage may lie from its nominal phasor, as a part of it, whatever one inrush does. */
     private double away(String panel, Terminals at, Inrush without) {
-        Phasor nominal = at.volts(plant.nominal());
+        Phasor nominal = at.volts(plant.nominal(panel));
         double volts = at.volts(steady.at(panel)).minus(nominal).length() + unsure(panel, at);
         for (Inrush each : inrushes) {
             if (each != without) {
@@ -279,8 +304,7 @@ final class DipBound {
         double volts = 0;
         for (Map.Entry<String, Standing> each : standing.entrySet()) {
             Standing loads = each.getValue();
-            double drop = loads.atSource[index] + (each.getKey().equals(panel) ? loads.atFeeder[index] : 0);
-            volts += loads.mayDiffer() * drop;
+            volts += loads.mayDiffer() * loads.volts(panel, index);
         }
         return volts;
     }

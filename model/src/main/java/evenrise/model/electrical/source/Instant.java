@@ -18,7 +18,7 @@ import java.util.function.ToDoubleFunction;
  * itself, see {@link DipBound}.
  *
  * <p>Two credits are not taken. Between the terminals that an inrush is drawn from, all of it flows, and all of its kind,
- * however low the voltage, as no inrush is quite an impedance. And a panel is never said to be less low than the supply, as what lifts a phase through a
+ * however low the voltage, as no inrush is quite an impedance. And a point is never said to be less low than what feeds it at its voltage, as what lifts a phase through a
  * neutral may not be there.
  */
 public final class Instant {
@@ -31,7 +31,7 @@ public final class Instant {
     /** Kinds, the greatest first, that are turned by themselves. */
     private static final int MOST_TURNED = 5;
 
-    private final RadialPlant plant;
+    private final Plant plant;
     private final List<Terminals> terminals;
     private final Map<String, LineValues> steady;
     private final List<Drawn> known;
@@ -39,6 +39,7 @@ public final class Instant {
     private final List<Object> kinds;
     private final AtAngles withoutInrush;
     private final Map<List<Integer>, AtAngles> byAngles = new LinkedHashMap<>();
+    private final Map<List<String>, Map<Drawn, double[]>> units;
     private AtAngles stated;
     private DipBound bound;
     private Reach reach;
@@ -58,18 +59,21 @@ public final class Instant {
      * @param terminals all that may be asked about
      * @param steady currents of each panel's steady loads; a panel without any is there with none
      * @param known the same loads one by one
+     * @param units what one ampere drops, kept from instant to instant of one plant with these terminals
      */
     public Instant(
-            RadialPlant plant,
+            Plant plant,
             List<Terminals> terminals,
             Map<String, LineValues> steady,
             List<Drawn> known,
-            List<Inrush> inrushes) {
+            List<Inrush> inrushes,
+            Map<List<String>, Map<Drawn, double[]>> units) {
         this.plant = plant;
         this.terminals = terminals;
         this.steady = steady;
         this.known = List.copyOf(known);
         this.inrushes = List.copyOf(inrushes);
+        this.units = units;
         Map<Object, Double> amps = new LinkedHashMap<>();
         inrushes.forEach(each -> amps.merge(each.kind(), each.drawn().amps(), Double::sum));
         this.kinds = amps.keySet().stream()
@@ -80,31 +84,43 @@ public final class Instant {
 
     /** What the steady loads leave. */
     public double steadyPercent(String node, Terminals at) {
-        return percent(withoutInrush.volts(node, at).length(), at);
+        return percent(withoutInrush.volts(node, at).length(), node, at);
     }
 
     /**
      * By how much the voltage may at most be lower or higher than {@link #steadyPercent}, by phasors or by the bound: every
-     * inrush at twice its current, as none meets more than twice its voltage, and every steady load at twice its own,
+     * inrush at twice its current, as none meets more than twice its voltage (of a star without neutral at more), and every steady load at twice its own,
      * whatever their angles. Quick and far away.
      */
     public double reachPercent(String node, Terminals at) {
         if (reach == null) {
-            reach = new Reach(plant, terminals);
-            inrushes.forEach(each -> reach.add(each.drawn(), 2));
+            reach = new Reach(plant, terminals, units);
+            inrushes.forEach(
+                    each -> reach.add(each.drawn(), each.drawn().phases().size() == 3 ? 1 + DipBound.STAR : 2));
             known.forEach(each -> reach.add(each, DipBound.STAR));
         }
-        return percent(Math.max(reach.volts(node, at), reach.volts(RadialPlant.SUPPLY, at)), at);
+        double here = withoutInrush.volts(node, at).length();
+        // What feeds it may stand lower than the point itself, which is said to be as low.
+        double most = plant.carrying(node).stream()
+                .mapToDouble(each -> reach.volts(each, at)
+                        + here
+                        - withoutInrush.volts(each, at).length())
+                .max()
+                .orElseThrow();
+        return percent(most, node, at);
     }
 
     public Span phasors(String node, Terminals at) {
         return new Span(
-                percent(-search(node, at, each -> -leastVolts(each, node, at)), at),
-                percent(search(node, at, each -> each.volts(node, at).length()), at));
+                percent(-search(node, at, each -> -leastVolts(each, node, at)), node, at),
+                percent(search(node, at, each -> each.volts(node, at).length()), node, at));
     }
 
-    private static double leastVolts(AtAngles each, String node, Terminals at) {
-        return Math.min(each.leastVolts(node, at), each.leastVolts(RadialPlant.SUPPLY, at));
+    private double leastVolts(AtAngles each, String node, Terminals at) {
+        return plant.carrying(node).stream()
+                .mapToDouble(carrying -> each.leastVolts(carrying, at))
+                .min()
+                .orElseThrow();
     }
 
     /** The most of a figure among the candidates, where the two greatest kinds turn, and then one kind after the other. */
@@ -146,8 +162,11 @@ public final class Instant {
         if (stated == null) {
             stated = new AtAngles(plant, steady, inrushes, Inrush::lagRadians);
         }
-        double here = stated.volts(node, at).length();
-        return percent(Math.min(here, stated.volts(RadialPlant.SUPPLY, at).length()), at);
+        double least = plant.carrying(node).stream()
+                .mapToDouble(each -> stated.volts(each, at).length())
+                .min()
+                .orElseThrow();
+        return percent(least, node, at);
     }
 
     public Span bound(String node, Terminals at) {
@@ -155,8 +174,11 @@ public final class Instant {
             RadialPlant.Voltages volts = plant.voltages(draws());
             bound = new DipBound(plant, terminals, volts, known, together());
         }
-        double least = Math.min(bound.leastVolts(node, at), bound.leastVolts(RadialPlant.SUPPLY, at));
-        return new Span(percent(least, at), percent(bound.greatestVolts(node, at), at));
+        double least = plant.carrying(node).stream()
+                .mapToDouble(each -> bound.leastVolts(each, at))
+                .min()
+                .orElseThrow();
+        return new Span(percent(least, node, at), percent(bound.greatestVolts(node, at), node, at));
     }
 
     /** One angle for all, and the angles that pull a voltage down, and lift it, most if none of them moved another. */
@@ -168,9 +190,7 @@ public final class Instant {
         if (kinds.size() > 1) {
             all.add(worst(node, at, 0));
             all.add(worst(node, at, Math.PI));
-            if (!node.equals(RadialPlant.SUPPLY)) {
-                all.add(worst(RadialPlant.SUPPLY, at, 0));
-            }
+            plant.carrying(node).stream().skip(1).forEach(each -> all.add(worst(each, at, 0)));
         }
         return all;
     }
@@ -186,11 +206,8 @@ public final class Instant {
         double direction = withoutInrush.volts(node, at).angleRadians() + turnedRadians;
         Map<Object, Phasor> drops = new HashMap<>();
         for (Inrush each : inrushes) {
-            LineValues lines = each.drawn().lines(plant.nominal());
-            LineValues drop = plant.source().times(lines);
-            if (each.drawn().panel().equals(node)) {
-                drop = drop.plus(plant.feeder(node).times(lines));
-            }
+            String panel = each.drawn().panel();
+            LineValues drop = plant.dropAt(node, panel, each.drawn().lines(plant.nominal(panel)));
             drops.merge(each.kind(), at.volts(drop), Phasor::plus);
         }
         return kinds.stream().map(kind -> step(drops.get(kind), direction)).toList();
@@ -226,7 +243,7 @@ public final class Instant {
         return together;
     }
 
-    private double percent(double volts, Terminals at) {
-        return 100 * volts / at.volts(plant.nominal()).length();
+    private double percent(double volts, String node, Terminals at) {
+        return 100 * volts / at.volts(plant.nominal(node)).length();
     }
 }

@@ -7,6 +7,7 @@ import evenrise.model.electrical.Phasor;
 import evenrise.model.project.PhaseSystem;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -14,9 +15,9 @@ import java.util.Map;
  * stands its nominal voltage; its neutral is stiff, so that on three phases its zero-sequence impedance is the positive one. A
  * feeder's neutral joins all its one-pole loads.
  */
-public final class RadialPlant {
+public final class RadialPlant implements Plant {
     /** What the node behind the source is called, beside the panels. */
-    public static final String SUPPLY = "supply";
+    public static final String SUPPLY = Plant.SUPPLY;
 
     private final LineValues nominal;
     private final LineMatrix source;
@@ -50,11 +51,16 @@ public final class RadialPlant {
     public RadialPlant(
             PhaseSystem system, double lineToNeutralVolts, Impedance source, Map<String, LineMatrix> feeders) {
         this.nominal = LineValues.nominal(system, lineToNeutralVolts);
+        this.source = behind(system, source);
+        this.feeders = Map.copyOf(feeders);
+    }
+
+    /** A source, or a transformer's windings, between its lines and neutral. */
+    public static LineMatrix behind(PhaseSystem system, Impedance source) {
         // SourceImpedance tells a leg of split-phase; between the legs there is three times as much, so currents that
         // leave by one leg and return by the other meet half a leg's more in each.
         Phasor mutual = system == PhaseSystem.SPLIT_PHASE ? source.complex().times(-0.5) : Phasor.ZERO;
-        this.source = LineMatrix.coupled(system, source.complex(), mutual);
-        this.feeders = Map.copyOf(feeders);
+        return LineMatrix.coupled(system, source.complex(), mutual);
     }
 
     /** A feeder whose neutral carries what its lines do not return among themselves. */
@@ -74,7 +80,59 @@ public final class RadialPlant {
         return feeders.getOrDefault(panel, LineMatrix.ZERO);
     }
 
+    @Override
+    public LineValues nominal(String node) {
+        return nominal;
+    }
+
+    @Override
+    public List<String> carrying(String node) {
+        return node.equals(SUPPLY) ? List.of(SUPPLY) : List.of(node, SUPPLY);
+    }
+
+    @Override
+    public List<String> zones(String node) {
+        return node.equals(SUPPLY) ? List.of(SUPPLY) : List.of(SUPPLY, node);
+    }
+
+    @Override
+    public boolean touches(String zone, String panel) {
+        return zone.equals(SUPPLY) || zone.equals(panel);
+    }
+
+    @Override
+    public LineValues drop(String zone, String panel, LineValues lines) {
+        return (zone.equals(SUPPLY) ? source : feeder(panel)).times(lines);
+    }
+
+    @Override
+    public boolean isPanel(String node) {
+        return true;
+    }
+
+    @Override
+    public Drops drops() {
+        Map<String, LineValues> own = new HashMap<>();
+        return new Drops() {
+            private LineValues all = LineValues.ZERO;
+
+            @Override
+            public void add(String panel, LineValues lines) {
+                all = all.plus(lines);
+                own.merge(panel, lines, LineValues::plus);
+            }
+
+            @Override
+            public LineValues at(String node) {
+                LineValues drop = source.times(all);
+                LineValues here = own.get(node);
+                return here == null ? drop : drop.plus(feeder(node).times(here));
+            }
+        };
+    }
+
     /** Where every panel draws what {@code draws} says. Time: linear in the panels. */
+    @Override
     public Voltages voltages(Map<String, Draw> draws) {
         LineValues known = LineValues.ZERO;
         LineMatrix seen = LineMatrix.ZERO;

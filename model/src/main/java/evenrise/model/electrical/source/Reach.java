@@ -1,39 +1,58 @@
 package evenrise.model.electrical.source;
 
 import evenrise.model.electrical.LineValues;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Sums of the magnitudes of drops, at the supply and along each feeder. */
+/** Sums of the magnitudes of drops, in every zone of a plant. */
 final class Reach {
-    private final RadialPlant plant;
+    private final Plant plant;
     private final List<Terminals> terminals;
-    private final double[] atSource;
-    private final Map<String, double[]> atFeeder = new HashMap<>();
+    private final List<Drawn> drawn = new ArrayList<>();
+    private final List<Double> times = new ArrayList<>();
+    private final Map<String, double[]> byZone = new HashMap<>();
+    private final Map<List<String>, Map<Drawn, double[]>> units;
 
-    Reach(RadialPlant plant, List<Terminals> terminals) {
+    /** @param units volts that one ampere drops, by zone and panel, kept for the next */
+    Reach(Plant plant, List<Terminals> terminals, Map<List<String>, Map<Drawn, double[]>> units) {
         this.plant = plant;
         this.terminals = terminals;
-        this.atSource = new double[terminals.size()];
+        this.units = units;
     }
 
-    void add(Drawn drawn, double times) {
-        LineValues lines = drawn.lines(plant.nominal());
-        add(atSource, plant.source().times(lines), times);
-        double[] own = atFeeder.computeIfAbsent(drawn.panel(), any -> new double[terminals.size()]);
-        add(own, plant.feeder(drawn.panel()).times(lines), times);
+    void add(Drawn more, double moreTimes) {
+        drawn.add(more);
+        times.add(moreTimes);
     }
 
     double volts(String node, Terminals at) {
         int index = terminals.indexOf(at);
-        double[] own = atFeeder.get(node);
-        return atSource[index] + (own == null ? 0 : own[index]);
+        double sum = 0;
+        for (String zone : plant.zones(node)) {
+            sum += byZone.computeIfAbsent(zone, this::sums)[index];
+        }
+        return sum;
     }
 
-    private void add(double[] sums, LineValues drops, double times) {
-        for (int i = 0; i < sums.length; i++) {
-            sums[i] += times * terminals.get(i).volts(drops).length();
+    private double[] sums(String zone) {
+        double[] sums = new double[terminals.size()];
+        for (int k = 0; k < drawn.size(); k++) {
+            Drawn each = drawn.get(k);
+            if (plant.touches(zone, each.panel())) {
+                double[] unit = units.computeIfAbsent(List.of(zone, each.panel()), any -> new HashMap<>())
+                        .computeIfAbsent(new Drawn(each.panel(), each.phases(), 1), one -> volts(zone, one));
+                for (int i = 0; i < sums.length; i++) {
+                    sums[i] += times.get(k) * each.amps() * unit[i];
+                }
+            }
         }
+        return sums;
+    }
+
+    private double[] volts(String zone, Drawn one) {
+        LineValues drop = plant.drop(zone, one.panel(), one.lines(plant.nominal(one.panel())));
+        return terminals.stream().mapToDouble(at -> at.volts(drop).length()).toArray();
     }
 }
