@@ -22,7 +22,6 @@ import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -168,7 +167,7 @@ class TreeNodalReviewTest {
         steady.forEach((panel, lines) -> amps.put(panel, lines.lines()));
         List<Terminals> terminals = Terminals.all(PhaseSystem.THREE_PHASE);
 
-        Instant ours = new Instant(plant, terminals, amps, known, inrushes, new HashMap<>());
+        Instant ours = new Instant(plant, terminals, amps, known, inrushes);
 
         for (Point point : layout.distribution().points()) {
             for (Terminals at : Terminals.all(point.system())) {

@@ -55,6 +55,16 @@ public final class Instant {
         }
     }
 
+    /** One instant alone; see the other. */
+    public Instant(
+            Plant plant,
+            List<Terminals> terminals,
+            Map<String, LineValues> steady,
+            List<Drawn> known,
+            List<Inrush> inrushes) {
+        this(plant, terminals, steady, known, inrushes, new HashMap<>());
+    }
+
     /**
      * @param terminals all that may be asked about
      * @param steady currents of each panel's steady loads; a panel without any is there with none
