@@ -45,7 +45,7 @@ record Harm(List<BrokenRule> places, List<Double> excessAmps) {
     }
 
     /** What is worse here than at the start; empty where nothing is: no rule in more places, no conductor by more. */
-    Optional<String> worseThan(Harm start) {
+    Optional<BrokenRule> worseThan(Harm start) {
         Set<String> rules = new HashSet<>();
         places.forEach(each -> rules.add(each.rule()));
         for (String rule : rules.stream().sorted().toList()) {
@@ -56,12 +56,12 @@ record Harm(List<BrokenRule> places, List<Double> excessAmps) {
                         .filter(each -> !then.contains(each))
                         .findFirst()
                         .orElse(now.get(0));
-                return Optional.of(rule + ": " + added.message());
+                return Optional.of(added);
             }
         }
         for (int i = 0; i < excessAmps.size(); i++) {
             if (excessAmps.get(i) > start.excessAmps.get(i) + Tolerances.AMPS) {
-                return Optional.of("a conductor carries more over its limit than at the start; " + electrical(places));
+                return Optional.of(moreOverLimit());
             }
         }
         return Optional.empty();
@@ -71,11 +71,19 @@ record Harm(List<BrokenRule> places, List<Double> excessAmps) {
         return places.stream().filter(each -> each.rule().equals(rule)).toList();
     }
 
-    private static String electrical(List<BrokenRule> places) {
+    /** That of the first conductor over its limit, by whatever rule finds it so. */
+    private BrokenRule moreOverLimit() {
+        BrokenRule more = WorkKind.MORE_OVER_LIMIT.about();
         return places.stream()
-                .filter(each -> Set.of("rating", "neutral", "inrush-limit").contains(each.rule()))
-                .map(each -> each.rule() + ": " + each.message())
+                .filter(each -> ELECTRICAL.contains(each.rule()))
                 .findFirst()
-                .orElse("its excess alone grew");
+                .map(over -> over.with()
+                        .rule(more.rule())
+                        .kind(more.kind())
+                        .message("a conductor carries more over its limit than at the start; " + Breach.text(over))
+                        .build())
+                .orElse(more);
     }
+
+    private static final Set<String> ELECTRICAL = Set.of("rating", "neutral", "inrush-limit");
 }

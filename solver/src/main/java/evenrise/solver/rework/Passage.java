@@ -123,7 +123,9 @@ final class Passage {
     Optional<String> worse(BitSet done) {
         Optional<String> known = judged.get(done);
         if (known == null) {
-            known = Harm.of(Layout.of(index, after(done)), any -> true).worseThan(start);
+            known = Harm.of(Layout.of(index, after(done)), any -> true)
+                    .worseThan(start)
+                    .map(Breach::text);
             judged.put((BitSet) done.clone(), known);
         }
         return known;

@@ -2,7 +2,9 @@ package evenrise.solver.rework;
 
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.BoardSetting;
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Plan;
+import evenrise.model.plan.Subject;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Project;
@@ -71,6 +73,10 @@ public final class Replay {
             this.load = load;
         }
 
+        Subject subject() {
+            return WorkKind.load(load.id());
+        }
+
         boolean hasSlot() {
             return panel != null;
         }
@@ -115,8 +121,8 @@ public final class Replay {
         return List.copyOf(replay.breaches);
     }
 
-    private void breach(String message) {
-        breaches.add(new Breach(stage, step, message));
+    private void breach(BrokenRule found) {
+        breaches.add(Breach.of(stage, step, found));
     }
 
     private void play(WorkStep next) {
@@ -146,7 +152,7 @@ public final class Replay {
             case MAKE_READY -> notReady.clear();
             case FUNCTION_TEST -> {
                 if (!seat(next).isOn) {
-                    breach("load '" + seat(next).load.id() + "' is tried while it is off.");
+                    breach(WorkKind.TRIED_WHILE_OFF.about(seat(next).subject()));
                 }
                 untested.remove(seat(next).load.id());
             }
@@ -195,7 +201,7 @@ public final class Replay {
 
     private void wantsLock(Seat seat) {
         if (seat.isOn || !locked.contains(seat.load.id())) {
-            breach("load '" + seat.load.id() + "' is worked on without being off and locked out.");
+            breach(WorkKind.NOT_LOCKED_OUT.about(seat.subject()));
         }
     }
 
@@ -208,7 +214,7 @@ public final class Replay {
         seats.values().stream()
                 .filter(seat -> seat.isOn && (panel.equals(seat.panel) || isDeadBoard(seat.board)))
                 .forEach(seat ->
-                        breach("panel '" + panel + "' is isolated while load '" + seat.load.id() + "' is on by it."));
+                        breach(WorkKind.PANEL_ISOLATED_UNDER_LOAD.about(WorkKind.panel(panel), seat.subject())));
     }
 
     private void isolateBoard(String board) {
@@ -216,7 +222,7 @@ public final class Replay {
         seats.values().stream()
                 .filter(seat -> seat.isOn && isDeadBoard(seat.board))
                 .forEach(seat ->
-                        breach("board '" + board + "' is isolated while load '" + seat.load.id() + "' is on by it."));
+                        breach(WorkKind.BOARD_ISOLATED_UNDER_LOAD.about(WorkKind.board(board), seat.subject())));
     }
 
     /** A board has no supply where it is isolated, or the panel that houses it. */
@@ -230,8 +236,8 @@ public final class Replay {
 
     private void wantsReady() {
         if (!notReady.isEmpty()) {
-            breach("voltage comes back before load '" + notReady.iterator().next()
-                    + "' was found without a fault and covers are on.");
+            breach(WorkKind.VOLTAGE_TOO_EARLY.about(
+                    WorkKind.load(notReady.iterator().next())));
         }
     }
 
@@ -240,8 +246,7 @@ public final class Replay {
         panel.filter(id -> !deadPanels.contains(id))
                 .flatMap(index::panel)
                 .filter(found -> found.withdrawableUnderLoad().isEmpty())
-                .ifPresent(found -> breach("the breaker of load '" + seat.load.id() + "' is worked on in panel '"
-                        + found.id() + "', which is live."));
+                .ifPresent(found -> breach(WorkKind.LIVE_PANEL.about(seat.subject(), WorkKind.panel(found.id()))));
     }
 
     /** Leads are moved on a dead board, or on one of extra-low voltage. */
@@ -249,13 +254,12 @@ public final class Replay {
         board.filter(id -> !isDeadBoard(board))
                 .flatMap(index::board)
                 .filter(found -> found.outputVolts().orElse(Double.POSITIVE_INFINITY) >= Isolation.LIVE_VOLTS)
-                .ifPresent(found -> breach("the lead of load '" + seat.load.id() + "' is worked on at board '"
-                        + found.id() + "', which is live."));
+                .ifPresent(found -> breach(WorkKind.LIVE_BOARD.about(seat.subject(), WorkKind.board(found.id()))));
     }
 
     private void wantsSupply(Seat seat) {
         if (seat.hasSlot() && deadPanels.contains(seat.panel) || seat.load.switched() && isDeadBoard(seat.board)) {
-            breach("load '" + seat.load.id() + "' is to come on while its panel or its board is isolated.");
+            breach(WorkKind.WITHOUT_SUPPLY.about(seat.subject()));
         }
     }
 
@@ -265,14 +269,13 @@ public final class Replay {
         if (seat.load.switched()) {
             seats.values().stream()
                     .filter(other -> other.isOn && other.load.comesAfter().contains(seat.load.id()))
-                    .forEach(other -> breach("load '" + other.load.id() + "' is on while load '" + seat.load.id()
-                            + "', which it comes after, is off."));
+                    .forEach(other -> breach(WorkKind.ON_WITHOUT_EARLIER.about(other.subject(), seat.subject())));
         }
     }
 
     private void unlock(Seat seat) {
         if (!locked.remove(seat.load.id())) {
-            breach("load '" + seat.load.id() + "' is unlocked, but was not locked out.");
+            breach(WorkKind.UNLOCKED_UNASKED.about(seat.subject()));
         }
         wantsReady();
         wantsPlace(seat);
@@ -280,7 +283,7 @@ public final class Replay {
 
     private void wantsPlace(Seat seat) {
         if (!seat.hasSlot() || seat.load.switched() && (seat.board.isEmpty() || seat.output.isEmpty())) {
-            breach("load '" + seat.load.id() + "' is to come on without a slot or an output.");
+            breach(WorkKind.WITHOUT_PLACE.about(seat.subject()));
         }
     }
 
@@ -289,18 +292,16 @@ public final class Replay {
         wantsPlace(seat);
         wantsSupply(seat);
         if (locked.contains(seat.load.id())) {
-            breach("load '" + seat.load.id() + "' is to come on, but is locked out.");
+            breach(WorkKind.ON_WHILE_LOCKED_OUT.about(seat.subject()));
         }
         if (seat.load.switched()) {
             for (Seat other : seats.values()) {
                 boolean later = other.load.switched() && other.load.role().compareTo(seat.load.role()) > 0;
                 if (other.isOn && later) {
-                    breach("load '" + seat.load.id() + "' comes on while load '" + other.load.id()
-                            + "', of a later role, is on.");
+                    breach(WorkKind.ON_AFTER_LATER_ROLE.about(seat.subject(), other.subject()));
                 }
                 if (!other.isOn && seat.load.comesAfter().contains(other.load.id())) {
-                    breach("load '" + seat.load.id() + "' comes on while load '" + other.load.id()
-                            + "', which it comes after, is off.");
+                    breach(WorkKind.ON_BEFORE_EARLIER.about(seat.subject(), other.subject()));
                 }
             }
         }
@@ -318,15 +319,14 @@ public final class Replay {
         all.stream()
                 .filter(each -> each.id().equals(seat.load.id()))
                 .filter(each -> !RestartAlone.holds(each, all, limits))
-                .forEach(each -> breach("load '" + each.id()
-                        + "' comes on by itself while all others are on, and its peak passes an inrush limit."));
+                .forEach(each -> breach(WorkKind.OVER_BY_ITSELF.about(seat.subject())));
     }
 
     private void systemOn() {
         for (Seat seat : seats.values()) {
             if (seat.load.switched() && seat.board.isPresent() && seat.hasSlot()) {
                 if (locked.contains(seat.load.id())) {
-                    breach("load '" + seat.load.id() + "' is locked out at the on command.");
+                    breach(WorkKind.LOCKED_OUT_AT_COMMAND.about(seat.subject()));
                 }
                 wantsSupply(seat);
                 seat.isOn = true;
@@ -343,15 +343,14 @@ public final class Replay {
         int slot = next.slot().orElseThrow();
         Set<String> taken = slots(seat.load, panel, slot);
         if (taken.isEmpty()) {
-            breach("load '" + seat.load.id() + "' does not fit in slot " + slot + " of panel '" + panel + "'.");
+            breach(WorkKind.DOES_NOT_FIT.inSlot(slot, seat.subject(), WorkKind.panel(panel)));
         }
         for (Seat other : seats.values()) {
             if (other != seat && other.hasSlot()) {
                 Set<String> held = slots(other.load, other.panel, other.slot);
                 held.retainAll(taken);
                 if (!held.isEmpty()) {
-                    breach("load '" + seat.load.id() + "' goes to slot " + slot + " of panel '" + panel
-                            + "', where the breaker of load '" + other.load.id() + "' is.");
+                    breach(WorkKind.TAKEN_SLOT.inSlot(slot, seat.subject(), WorkKind.panel(panel), other.subject()));
                 }
             }
         }
@@ -365,7 +364,7 @@ public final class Replay {
             for (int each : index.slotsOf(found).span(slot, load.poles())) {
                 slots.add(panel + "\n" + each);
                 if (isReserved(found, each)) {
-                    breach("slot " + each + " of panel '" + panel + "' takes no breaker.");
+                    breach(WorkKind.RESERVED_SLOT.inSlot(each, WorkKind.panel(panel)));
                 }
             }
         });
@@ -386,8 +385,7 @@ public final class Replay {
                     && other.board.isPresent()
                     && other.board.equals(next.board())
                     && other.output.equals(next.output())) {
-                breach("the lead of load '" + seat.load.id() + "' goes to an output that load '" + other.load.id()
-                        + "' has.");
+                breach(WorkKind.TAKEN_OUTPUT.about(seat.subject(), other.subject()));
             }
         }
         seat.board = next.board();
@@ -416,17 +414,17 @@ public final class Replay {
         step = 0;
         seats.values().stream()
                 .filter(seat -> seat.hasSlot() && !seat.isOn)
-                .forEach(seat -> breach("load '" + seat.load.id() + "' is still off."));
-        deadPanels.forEach(panel -> breach("panel '" + panel + "' is still isolated."));
-        deadBoards.forEach(board -> breach("board '" + board + "' is still isolated."));
-        untested.forEach(load -> breach("load '" + load + "' was moved and is not tried."));
-        unlabelled.forEach(load -> breach("load '" + load + "' was moved and its labels are not."));
+                .forEach(seat -> breach(WorkKind.STILL_OFF.about(seat.subject())));
+        deadPanels.forEach(panel -> breach(WorkKind.PANEL_STILL_ISOLATED.about(WorkKind.panel(panel))));
+        deadBoards.forEach(board -> breach(WorkKind.BOARD_STILL_ISOLATED.about(WorkKind.board(board))));
+        untested.forEach(load -> breach(WorkKind.NOT_TRIED.about(WorkKind.load(load))));
+        unlabelled.forEach(load -> breach(WorkKind.NOT_LABELLED.about(WorkKind.load(load))));
         Harm.of(Layout.of(index, plan(false)), any -> true).worseThan(start).ifPresent(this::breach);
     }
 
     private void arrivedAt(Plan target) {
         Changes left = Changes.between(plan(false), target);
-        left.loads().forEach(each -> breach("load '" + each.load() + "' is not where the new plan has it."));
-        left.settings().forEach(each -> breach("board '" + each.board() + "' is not set as in the new plan."));
+        left.loads().forEach(each -> breach(WorkKind.NOT_AS_PLANNED.about(WorkKind.load(each.load()))));
+        left.settings().forEach(each -> breach(WorkKind.NOT_SET_AS_PLANNED.about(WorkKind.board(each.board()))));
     }
 }

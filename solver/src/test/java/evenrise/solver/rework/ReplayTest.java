@@ -12,6 +12,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.BoardBuilder;
 import evenrise.model.plan.Plan;
+import evenrise.model.plan.Subject;
+import evenrise.model.plan.SubjectKind;
 import evenrise.model.project.Project;
 import java.util.List;
 import java.util.Optional;
@@ -62,6 +64,8 @@ class ReplayTest {
 
     private static void says(List<Breach> breaches, String... words) {
         assertThat(breaches).anySatisfy(breach -> assertThat(breach.message()).contains(words));
+        assertThat(breaches)
+                .allSatisfy(breach -> assertThat(breach.found().kind()).isNotEmpty());
     }
 
     @Test
@@ -246,5 +250,34 @@ class ReplayTest {
                         anAssignment("two").at("P1", 4).on("B3", 2),
                         anAssignment("three").at("P1", 5).on("B4", 1))
                 .build();
+    }
+
+    @Test
+    void saysWhatItFoundInParts() {
+        Breach first = replay(plan(1, 3, 3), lock("sub"), move("sub", 3), energise("sub")).stream()
+                .filter(breach -> breach.found().kind().equals("taken-slot"))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(first.message())
+                .isEqualTo("load 'sub' goes to slot 3 of panel 'P1', where the breaker of load 'amp' is.");
+        assertThat(first.found().rule()).isEqualTo("work");
+        assertThat(first.found().subjects())
+                .containsExactly(
+                        new Subject(SubjectKind.LOAD, "sub"),
+                        new Subject(SubjectKind.PANEL, "P1"),
+                        new Subject(SubjectKind.LOAD, "amp"));
+    }
+
+    /** The rule itself is told, with its figure: 14 A + 12 A on phase B, allowed are 0.8 · 30 A = 24 A. */
+    @Test
+    void handsOnTheBrokenRule() {
+        assertThat(replay(plan(1, 3, 4), lock("sub"), move("sub", 4), energise("sub")))
+                .extracting(Breach::found)
+                .anySatisfy(found -> {
+                    assertThat(found.rule()).isEqualTo("rating");
+                    assertThat(found.figure()).hasValue(26);
+                    assertThat(found.limit()).hasValue(24);
+                });
     }
 }
