@@ -116,6 +116,33 @@ public final class DraftMove {
         return false;
     }
 
+    /** Whether no two loads of this change take one slot, and whoever has one of their slots now leaves it. */
+    boolean keepsRoom() {
+        for (int i = 0; i < loadCount; i++) {
+            for (int other = 0; other < i && places[i] != null; other++) {
+                if (places[other] != null && shares(places[i], places[other])) {
+                    return false;
+                }
+            }
+            for (int k = 0; places[i] != null && k < places[i].slots().length; k++) {
+                int occupant = sums.loadInSlot(places[i].slots()[k]);
+                if (occupant != CompiledProject.NONE && !isDrawn(occupant)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private boolean isDrawn(int load) {
+        for (int i = 0; i < loadCount; i++) {
+            if (loads[i] == load) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static boolean shares(Place one, Place other) {
         for (int slot : one.slots()) {
             for (int taken : other.slots()) {

@@ -32,10 +32,15 @@ public final class PlaceExchange implements Neighbourhood {
                 }
             }
         }
-        if (best != null && best.panel() != from.panel() && !bringBundle(sums, load, best.panel(), random, draft)) {
+        if (best == null) {
             return false;
         }
-        return best != null && swap(sums, load, from, best, draft) && draft.keepsRanges();
+        boolean leaves = best.panel() != from.panel();
+        if (leaves && !bringBundle(sums, load, best.panel(), random, draft)) {
+            return false;
+        }
+        // Each exchange knows the plan as it is, and nothing of those drawn before it.
+        return swap(sums, load, from, best, draft) && draft.keepsRanges() && (!leaves || draft.keepsRoom());
     }
 
     /** Whoever is behind the same contactor takes spots of the other panel, too; false where that leads nowhere. */

@@ -207,7 +207,31 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
             return best;
         }
 
+        /** No move may put two loads on one output or in one slot: what never happens is not charged. */
+        private void expectRoomOfItsOwnForEachLoad() {
+            Map<Object, Seat> taken = new HashMap<>();
+            for (Seat seat : seats) {
+                List<Object> takes = new ArrayList<>();
+                if (seat.place != null) {
+                    for (int slot : seat.place.slots()) {
+                        takes.add(slot);
+                    }
+                }
+                if (seat.hasOutput()) {
+                    takes.add(seat.output);
+                }
+                for (Object each : takes) {
+                    Seat other = taken.put(each, seat);
+                    if (other != null) {
+                        throw new AssertionError("loads '" + other.load.id() + "' and '" + seat.load.id()
+                                + "' both take " + (each instanceof Output ? each : "project-wide slot " + each));
+                    }
+                }
+            }
+        }
+
         HardSoftLongScore score() {
+            expectRoomOfItsOwnForEachLoad();
             long hard = unassignedAndUnreached()
                     + pairs()
                     + roles()
