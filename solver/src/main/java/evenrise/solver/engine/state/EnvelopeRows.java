@@ -35,7 +35,7 @@ public final class EnvelopeRows {
         for (int i = 0; i < count; i++) {
             envelopes[i] = InrushEnvelope.of(compiled.loads[i], compiled.project.timingToleranceSeconds());
             double most = envelopes[i].baseAmps() + envelopes[i].excessAmps();
-            if (compiled.clockCount > 1 || compiled.tree.transformers.length > 0) {
+            if (compiled.hasClocks || compiled.tree.transformers.length > 0) {
                 most = Math.max(most, useAmps(compiled, i)) * mostOf(compiled, i);
             }
             sumOfPeaks += most;
