@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Field;
 import evenrise.model.plan.Cautions;
 import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
@@ -9,7 +10,17 @@ import java.util.Locale;
 
 /** A front of plans as records, for JSON and CSV. */
 public record FrontSheet(
-        String format, List<String> cautions, String project, FrontRow asBuilt, List<FrontRow> points) {
+        @Field(meaning = "Name and version of this format") String format,
+
+        @Field(meaning = "What whoever uses these figures has to know")
+        List<String> cautions,
+
+        @Field(meaning = "Name of the project") String project,
+
+        @Field(meaning = "The plan as it is built, without a change")
+        FrontRow asBuilt,
+
+        @Field(meaning = "Plans that are better than every other with as few moves, by moves") List<FrontRow> points) {
     public static final String FORMAT = "evenrise-front/1";
 
     /** Name of the file that holds the plan with so many moves. */

@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Field;
 import evenrise.solver.rework.Breach;
 import evenrise.solver.rework.OrderCost;
 import evenrise.solver.rework.WorkOrder;
@@ -10,26 +11,57 @@ import java.util.List;
 
 /** An order of work for other programs. */
 public record WorkFile(
-        String format,
+        @Field(meaning = "Name and version of this format") String format,
+
+        @Field(meaning = "What whoever uses these figures has to know")
         List<String> cautions,
+
+        @Field(meaning = "What the order costs, the dearest first")
         OrderCost cost,
+
+        @Field(meaning = "Whether no order is cheaper, by a look at every one")
         boolean isProven,
+
+        @Field(
+                meaning =
+                        "What keeps the work from being done in smaller stages, or what is broken on the way; a line each")
         List<String> obstacles,
+
+        @Field(meaning = "What is broken on the way and was whole at the start")
         List<Breach> breaches,
-        List<Stage> stages) {
+
+        @Field(meaning = "Stages, in their order") List<Stage> stages) {
     public static final String FORMAT = "evenrise-work/1";
 
     /** One stage of it. */
     record Stage(
-            int number,
+            @Field(meaning = "Number, from 1") int number,
+
+            @Field(meaning = "Whether everything that boards switch is off meanwhile")
             boolean isSystemOff,
+
+            @Field(meaning = "Panels that are isolated meanwhile")
             List<String> deadPanels,
+
+            @Field(meaning = "Boards that are isolated beside those in these panels")
             List<String> deadBoards,
-            List<String> lockedOut,
+
+            @Field(meaning = "Loads that are worked on") List<String> lockedOut,
+
+            @Field(
+                    meaning =
+                            "Loads that are off besides, by their panel or board or by what they need; where the system is off, only those that no board switches")
             List<String> standingBy,
+
+            @Field(
+                    meaning =
+                            "Shutdown groups of which a load is off; loads without a group are together the one without a name")
             List<String> outages,
+
+            @Field(meaning = "Places where the plant breaks a hard rule afterwards")
             int brokenAfter,
-            List<WorkStep> steps) {}
+
+            @Field(meaning = "Steps, in their order") List<WorkStep> steps) {}
 
     public static WorkFile of(List<String> cautions, WorkOrder order) {
         List<Stage> stages = new ArrayList<>();
