@@ -20,7 +20,8 @@ public record FrontSheet(
         @Field(meaning = "The plan as it is built, without a change")
         FrontRow asBuilt,
 
-        @Field(meaning = "Plans that are better than every other with as few moves, by moves") List<FrontRow> points) {
+        @Field(meaning = "Plans that are better than every other with as few moves, by moves")
+        List<FrontRow> points) {
     public static final String FORMAT = "evenrise-front/1";
 
     /** Name of the file that holds the plan with so many moves. */
