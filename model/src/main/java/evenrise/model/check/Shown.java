@@ -1,6 +1,7 @@
 package evenrise.model.check;
 
 import evenrise.model.contract.Decimals;
+import evenrise.model.contract.Signs;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -29,17 +30,14 @@ public final class Shown {
         return isLong ? safe(text.substring(0, text.offsetByCodePoints(0, LONGEST))) + "…" : safe(text);
     }
 
-    /** The text in full; control, format and unpaired surrogate characters become {@code \}{@code uXXXX}. */
+    /** The text in full; signs that are {@linkplain Signs#isHidden hidden} become {@code \}{@code uXXXX}. */
     public static String safe(String text) {
         StringBuilder out = new StringBuilder();
         text.codePoints().forEach(c -> {
-            switch (Character.getType(c)) {
-                case Character.CONTROL,
-                        Character.FORMAT,
-                        Character.SURROGATE,
-                        Character.LINE_SEPARATOR,
-                        Character.PARAGRAPH_SEPARATOR -> out.append(String.format(Locale.ROOT, "\\u%04X", c));
-                default -> out.appendCodePoint(c);
+            if (Signs.isHidden(c)) {
+                out.append(String.format(Locale.ROOT, "\\u%04X", c));
+            } else {
+                out.appendCodePoint(c);
             }
         });
         return out.toString();

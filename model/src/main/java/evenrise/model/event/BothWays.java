@@ -98,8 +98,9 @@ public final class BothWays {
                 episode.fromSeconds(),
                 EventFinding.Grade.NOTE,
                 "motors",
-                Words.place(layout, off.node()) + " may peak at " + Words.amps(amps) + " after '" + episode.text()
-                        + "' if motors come back by themselves, at " + Words.amps(off.boundAmps())
+                TraceWords.place(layout, off.node()) + " may peak at " + TraceWords.amps(amps) + " after '"
+                        + episode.text()
+                        + "' if motors come back by themselves, at " + TraceWords.amps(off.boundAmps())
                         + " if they stay off: behaviour.motors_resume does not state which");
     }
 }

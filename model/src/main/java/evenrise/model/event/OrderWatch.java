@@ -104,7 +104,7 @@ final class OrderWatch {
                 what.rule(),
                 connected.named(loads) + (loads.size() == 1 ? " comes" : " come") + " on before load "
                         + connected.id(what.needed()) + " has settled, which it does at "
-                        + Words.seconds(what.settledAt()));
+                        + TraceWords.seconds(what.settledAt()));
     }
 
     /** Said once for each row of such loads. */
@@ -190,7 +190,7 @@ final class OrderWatch {
                 !without.isEmpty(),
                 now,
                 allExcused,
-                () -> Words.counted(without.size(), noun(without)) + (without.size() == 1 ? " is" : " are")
+                () -> TraceWords.counted(without.size(), noun(without)) + (without.size() == 1 ? " is" : " are")
                         + " on without processing " + connected.named(missing)
                         + (isExcused ? EXCUSE : ""));
         boolean isOrderExcused = earlyExcused;

@@ -156,7 +156,8 @@ public final class Rehearsal {
     private void trip(int[] low, double now) {
         open(
                 now,
-                "supply low" + supply.where(low) + " for " + Words.seconds(connected.behaviour.brownoutHoldSeconds()));
+                "supply low" + supply.where(low) + " for "
+                        + TraceWords.seconds(connected.behaviour.brownoutHoldSeconds()));
         supply.trip(low, true);
         latchMotors(n -> connected.switched[n] ? supply.isTripped(connected.watch(n)) : sources.isLow(n, low), now);
         kept.removeIf(event -> connected.clocksOf(event).stream()
@@ -170,7 +171,7 @@ public final class Rehearsal {
                 }
             }
         }
-        diary.note(now, StepKind.TRIPS, Words.counted(opened, "load") + " opened in one go");
+        diary.note(now, StepKind.TRIPS, TraceWords.counted(opened, "load") + " opened in one go");
         waitForSteady(low, now);
     }
 
@@ -178,7 +179,7 @@ public final class Rehearsal {
         open(
                 now,
                 "supply steady" + supply.where(steady) + " for "
-                        + Words.seconds(connected.behaviour.steadyWaitSeconds()));
+                        + TraceWords.seconds(connected.behaviour.steadyWaitSeconds()));
         supply.trip(steady, false);
         if (connected.behaviour.onReturn() == Resume.SEQUENCE) {
             return;
@@ -207,7 +208,7 @@ public final class Rehearsal {
                     now,
                     StepKind.STEADY,
                     "supply steady" + supply.where(steady) + ": the sequence waits "
-                            + Words.seconds(connected.behaviour.steadyWaitSeconds()));
+                            + TraceWords.seconds(connected.behaviour.steadyWaitSeconds()));
         }
     }
 
@@ -218,7 +219,7 @@ public final class Rehearsal {
             boolean isQuiet = sequencer.isQuiet(c);
             if (isQuiet && !clockWasQuiet[c]) {
                 come = true;
-                diary.note(now, StepKind.ENDS, connected.clockName(c) + Words.counted(on(c), "load") + " on");
+                diary.note(now, StepKind.ENDS, connected.clockName(c) + TraceWords.counted(on(c), "load") + " on");
             }
             clockWasQuiet[c] = isQuiet;
         }
@@ -237,7 +238,7 @@ public final class Rehearsal {
     private void through(double now) {
         if (sequencer.isQuiet() && !wasQuiet) {
             if (!connected.hasClocks) {
-                diary.note(now, StepKind.ENDS, Words.counted(contacts.loadsOn(), "load") + " on");
+                diary.note(now, StepKind.ENDS, TraceWords.counted(contacts.loadsOn(), "load") + " on");
             }
             quietSince = now;
         }
@@ -394,11 +395,12 @@ public final class Rehearsal {
                 EventFinding.Grade.NOTE,
                 "taken-along",
                 "taking off group " + connected.groups.get(group) + " takes along "
-                        + Words.counted(along.size(), "load") + " of other groups or of none (" + connected.named(along)
+                        + TraceWords.counted(along.size(), "load") + " of other groups or of none ("
+                        + connected.named(along)
                         + "), which " + (along.size() == 1 ? "needs" : "need") + " what is in it"
                         + (silent == 0
                                 ? ""
-                                : "; " + Words.counted((int) silent, "amplifier") + " of them "
+                                : "; " + TraceWords.counted((int) silent, "amplifier") + " of them "
                                         + (silent == 1 ? "states" : "state")
                                         + " no needs_groups, so that all processing counts as needed"));
     }
@@ -462,7 +464,7 @@ public final class Rehearsal {
     }
 
     private String motorText(List<Integer> motors) {
-        String which = Words.counted(motors.size(), "motor") + " (" + connected.named(motors) + ")";
+        String which = TraceWords.counted(motors.size(), "motor") + " (" + connected.named(motors) + ")";
         boolean isOne = motors.size() == 1;
         return connected.motorsReturn
                 ? which + (isOne ? " comes" : " come") + " back in the sequence without that anybody asks"

@@ -44,7 +44,7 @@ final class RestWatch {
                         EventFinding.Grade.NOTE,
                         "group-half-on",
                         "group " + connected.groups.get(group) + " is half on: " + on + " of "
-                                + Words.counted(all, "load"));
+                                + TraceWords.counted(all, "load"));
             }
         }
     }
@@ -82,7 +82,7 @@ final class RestWatch {
                     now,
                     grade,
                     rule,
-                    Words.counted(loads.size(), "load") + " (" + connected.named(loads) + ")" + verb + text);
+                    TraceWords.counted(loads.size(), "load") + " (" + connected.named(loads) + ")" + verb + text);
         }
     }
 }

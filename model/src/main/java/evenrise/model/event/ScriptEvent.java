@@ -141,8 +141,8 @@ public record ScriptEvent(
             case BOARD_BACK -> "board " + about + " works again";
             case STAYS_CLOSED -> "load " + about + " no longer opens";
             case STAYS_OPEN -> "load " + about + " no longer closes";
-            case LATE -> "load " + about + " closes " + Words.seconds(bySeconds.orElse(0)) + " late";
-            case EARLY -> "load " + about + " closes " + Words.seconds(bySeconds.orElse(0)) + " early";
+            case LATE -> "load " + about + " closes " + TraceWords.seconds(bySeconds.orElse(0)) + " late";
+            case EARLY -> "load " + about + " closes " + TraceWords.seconds(bySeconds.orElse(0)) + " early";
             case MENDED -> "load " + about + " is mended";
             case TRIP -> load.isPresent() ? "breaker of load " + about + " trips" : "feeder of " + about + " trips";
             case RESET ->
@@ -160,7 +160,7 @@ public record ScriptEvent(
         String place =
                 node.map(id -> "feed of " + id + (percent == 0 ? " fails" : "")).orElse("mains fail");
         String source = node.map("feed of "::concat).orElse("mains");
-        String what = percent == 0 ? place : source + " at " + Words.number(percent) + " %";
+        String what = percent == 0 ? place : source + " at " + TraceWords.number(percent) + " %";
         return phases.isEmpty() ? what : what + " on " + phases.toString().replaceAll("[\\[\\]]", "");
     }
 }

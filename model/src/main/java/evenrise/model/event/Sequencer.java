@@ -188,8 +188,8 @@ final class Sequencer {
         diary.note(
                 now,
                 StepKind.GOES_DOWN,
-                connected.clockName(clock) + Words.counted(toOpenOf[clock], "load")
-                        + " to go off in reverse, the last after " + Words.seconds(lastOff));
+                connected.clockName(clock) + TraceWords.counted(toOpenOf[clock], "load")
+                        + " to go off in reverse, the last after " + TraceWords.seconds(lastOff));
     }
 
     private void runUp(int clock, Wishes wishes, IntPredicate canRise, double told) {
@@ -216,9 +216,10 @@ final class Sequencer {
         diary.note(
                 told,
                 StepKind.BEGINS,
-                connected.clockName(clock) + Words.counted(toCloseOf[clock], "load") + " to come on, the last after "
-                        + Words.seconds(latestOn(clock) - passed)
-                        + (passed > 0 ? "; " + Words.seconds(passed) + " of the sequence are passed over" : ""));
+                connected.clockName(clock) + TraceWords.counted(toCloseOf[clock], "load")
+                        + " to come on, the last after "
+                        + TraceWords.seconds(latestOn(clock) - passed)
+                        + (passed > 0 ? "; " + TraceWords.seconds(passed) + " of the sequence are passed over" : ""));
     }
 
     /**

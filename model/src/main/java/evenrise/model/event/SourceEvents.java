@@ -99,7 +99,7 @@ final class SourceEvents {
             diary.note(
                     now,
                     StepKind.INRUSH,
-                    Words.counted(anew.loads().size(), "load") + " draw"
+                    TraceWords.counted(anew.loads().size(), "load") + " draw"
                             + (anew.loads().size() == 1 ? "s its" : " their")
                             + " inrush anew, " + switched.size() + " of them switched");
         }
@@ -125,7 +125,7 @@ final class SourceEvents {
                 now,
                 grade,
                 rule,
-                "the voltage returns on " + Words.counted(loads.size(), "closed breaker") + " ("
+                "the voltage returns on " + TraceWords.counted(loads.size(), "closed breaker") + " ("
                         + connected.named(loads) + "), which draw their inrush at once"
                         + (processing > 0 && amplifiers
                                 ? "; " + processing + " of them processing, which starts anew behind live amplifiers"
@@ -143,9 +143,9 @@ final class SourceEvents {
                     now,
                     EventFinding.Grade.NOTE,
                     "contactors",
-                    Words.counted((int) contactors, "contactor") + " may have dropped out and"
+                    TraceWords.counted((int) contactors, "contactor") + " may have dropped out and"
                             + (contactors == 1 ? " closes" : " close") + " again with the voltage: "
-                            + Words.counted(behind.size(), "load") + " behind "
+                            + TraceWords.counted(behind.size(), "load") + " behind "
                             + (contactors == 1 ? "it" : "them") + " (" + connected.named(behind)
                             + ") come on together, out of sequence");
         }
@@ -160,7 +160,7 @@ final class SourceEvents {
                     StepKind.INRUSH,
                     "transformer " + it.id() + " is energised"
                             + it.envelope()
-                                    .map(envelope -> " and draws up to " + Words.amps(envelope.excessAmps()))
+                                    .map(envelope -> " and draws up to " + TraceWords.amps(envelope.excessAmps()))
                                     .orElse(""));
             if (it.envelope().isEmpty()) {
                 silent.add(it.id());
@@ -197,7 +197,7 @@ final class SourceEvents {
                     now,
                     EventFinding.Grade.NOTE,
                     "without-power",
-                    Words.counted(live.size(), "amplifier") + " (" + connected.named(live) + ") "
+                    TraceWords.counted(live.size(), "amplifier") + " (" + connected.named(live) + ") "
                             + (live.size() == 1 ? "stays" : "stay") + " live while processing "
                             + connected.named(dead) + " has lost its feed");
         }

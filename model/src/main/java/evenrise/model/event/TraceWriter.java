@@ -57,7 +57,7 @@ final class TraceWriter {
                     0,
                     EventFinding.Grade.BROKEN,
                     "bound",
-                    "a current was " + Words.amps(ammeter.worstOvershootAmps())
+                    "a current was " + TraceWords.amps(ammeter.worstOvershootAmps())
                             + " above its bound: breakers close outside the tolerance, or this software is wrong"));
         }
         found.sort(Comparator.comparingDouble(EventFinding::atSeconds));
@@ -114,11 +114,12 @@ final class TraceWriter {
                         peak.peakAtSeconds(),
                         EventFinding.Grade.BROKEN,
                         "inrush-limit",
-                        Words.place(connected.layout, peak.node())
+                        TraceWords.place(connected.layout, peak.node())
                                 + " may peak at "
-                                + Words.amps(peak.boundAmps(), peak.limitAmps().orElse(0)) + " after '" + episode.text()
+                                + TraceWords.amps(
+                                        peak.boundAmps(), peak.limitAmps().orElse(0)) + " after '" + episode.text()
                                 + "', its inrush_limit_a is "
-                                + Words.amps(peak.limitAmps().orElse(0), peak.boundAmps())));
+                                + TraceWords.amps(peak.limitAmps().orElse(0), peak.boundAmps())));
             }
         }
     }

@@ -1,5 +1,6 @@
 package evenrise.model.file;
 
+import evenrise.model.contract.Signs;
 import java.util.Locale;
 import java.util.Set;
 
@@ -22,7 +23,7 @@ final class Quotes {
                 case '\r' -> out.append("\\r");
                 case '\t' -> out.append("\\t");
                 default -> {
-                    if (Character.isBmpCodePoint(c) && isHidden(c)) {
+                    if (Character.isBmpCodePoint(c) && Signs.isHidden(c)) {
                         out.append(String.format(Locale.ROOT, "\\u%04x", c));
                     } else {
                         out.appendCodePoint(c);
@@ -46,17 +47,5 @@ final class Quotes {
                 && !text.endsWith(" ")
                 && !text.contains("  ")
                 && text.chars().allMatch(c -> c < 128 && (Character.isLetterOrDigit(c) || " _./-".indexOf(c) >= 0));
-    }
-
-    private static boolean isHidden(int c) {
-        return switch (Character.getType(c)) {
-            case Character.CONTROL,
-                    Character.FORMAT,
-                    Character.SURROGATE,
-                    Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR,
-                    Character.UNASSIGNED -> true;
-            default -> false;
-        };
     }
 }

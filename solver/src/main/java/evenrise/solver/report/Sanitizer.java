@@ -1,5 +1,7 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Signs;
+
 /**
  * Makes text from a file fit for a screen. Names come from outside: a terminal escape in one could hide a line, a
  * bidirectional mark could turn figures round, a line break could forge a row.
@@ -19,7 +21,7 @@ public final class Sanitizer {
         text.codePoints().forEach(c -> {
             marks[0] = isCombining(c) ? marks[0] + 1 : 0;
             if (marks[0] <= MOST_MARKS_IN_A_ROW) {
-                clean.appendCodePoint(isHarmless(c) ? c : SUBSTITUTE);
+                clean.appendCodePoint(Signs.isHidden(c) ? SUBSTITUTE : c);
             }
         });
         return clean.toString();
@@ -28,18 +30,5 @@ public final class Sanitizer {
     private static boolean isCombining(int codePoint) {
         int type = Character.getType(codePoint);
         return type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK;
-    }
-
-    private static boolean isHarmless(int codePoint) {
-        return switch (Character.getType(codePoint)) {
-            case Character.CONTROL,
-                    Character.FORMAT,
-                    Character.SURROGATE,
-                    Character.PRIVATE_USE,
-                    Character.UNASSIGNED,
-                    Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR -> false;
-            default -> true;
-        };
     }
 }

@@ -6,8 +6,8 @@ import evenrise.model.rules.NodeFigures;
 import java.util.Locale;
 
 /** Figures in the words of a trace, the same on every machine. */
-final class Words {
-    private Words() {}
+final class TraceWords {
+    private TraceWords() {}
 
     static String number(double value) {
         return Decimals.toThousandths(value);
