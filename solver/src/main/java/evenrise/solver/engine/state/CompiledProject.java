@@ -493,6 +493,10 @@ public final class CompiledProject {
                                     loads[member].offAfterSeconds() > 0),
                             alike -> boardsThatSuit(member)));
                 }
+                if (fitting.isEmpty() && whole) {
+                    fitting = boardsThatSuit(load); // no board for all of the group, but for a part of it
+                    fitting.andNot(boardsForWholeGroups());
+                }
             }
             boards[load] = known.computeIfAbsent(fitting, set -> set.stream().toArray());
         }
@@ -504,6 +508,12 @@ public final class CompiledProject {
         IntStream.range(0, boardCount)
                 .filter(board -> usableOutputs(board) >= outputs || !seatsGroupsWhole[board])
                 .forEach(boards::set);
+        return boards;
+    }
+
+    private BitSet boardsForWholeGroups() {
+        BitSet boards = new BitSet();
+        IntStream.range(0, boardCount).filter(board -> seatsGroupsWhole[board]).forEach(boards::set);
         return boards;
     }
 

@@ -1,11 +1,17 @@
 package evenrise.solver.engine.search;
 
+import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aBoardType;
+import static evenrise.model.Fixtures.aGroup;
+import static evenrise.model.Fixtures.aLoad;
+import static evenrise.model.Fixtures.aProject;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.ARandomProject;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.FixedPlace;
+import evenrise.model.project.GroupSeating;
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Referee;
@@ -77,6 +83,29 @@ class PlannerTest {
                     .ifPresent(output ->
                             assertThat(assignment.output().orElseThrow()).isEqualTo(output));
         }
+    }
+
+    /** Of a and b each is fixed to another board; both boards seat groups anyhow, so c may join either. */
+    @Test
+    void spreadsAGroupThatNoBoardCouldHoldWhole() {
+        Project project = aProject()
+                .boardTypes(
+                        aBoardType("whole"),
+                        aBoardType("anyhow").outputs(2).with(type -> type.groups(GroupSeating.ANY)))
+                .boards(
+                        aBoard("B1").type("anyhow"),
+                        aBoard("B2").type("anyhow"),
+                        aBoard("B3").type("whole"))
+                .groups(aGroup("g"))
+                .loads(
+                        aLoad("a").group("g").fixedBoard("B1"),
+                        aLoad("b").group("g").fixedBoard("B2"),
+                        aLoad("c").group("g"))
+                .build();
+
+        Plan found = Plans.judged(project, plan(project, Optional.empty(), 1, 1));
+
+        assertThat(found.violations()).isEmpty();
     }
 
     /** A prover may run out of memory, miss a native symbol or have a bug. */

@@ -36,6 +36,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PlantScoreTest {
     private static final long FEW = 60;
     private static final long MOVES = 400;
+    /** What the search charges nothing for, since it draws nothing that breaks it. */
+    private static final Set<String> NEVER_BROKEN = Set.of(
+            "board-setting",
+            "output",
+            "step-time",
+            "phase",
+            "slot",
+            "switched-slot",
+            "panel-allowed",
+            "voltage",
+            "off-delay");
 
     @ParameterizedTest
     @EnumSource
@@ -76,6 +87,37 @@ class PlantScoreTest {
 
         ScoreTest.isWhatANaiveEvaluatorSays(
                 project, Optional.of(planned(project, Optional.empty(), 300, seed)), seed, MOVES);
+    }
+
+    /** Loads and boards that the earlier plan does not have cost nothing; one panel of it is gone. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {231, 232, 233, 234})
+    void isTheSameBesideAPlanOfAnotherProject(long seed) {
+        Set<Part> parts = Plantful.some(seed, 30);
+        parts.add(Part.WEIGHTS);
+        Project project = Plantful.of(seed, parts);
+        Plan whole = planned(project, Optional.empty(), 300, seed);
+        String gone = project.panels().get(0).id();
+        Plan part = whole.with()
+                .boards(whole.boards().subList(1, whole.boards().size()))
+                .assignments(whole.assignments().stream()
+                        .skip(2)
+                        .map(each -> each.panel().equals(gone) ? each.withPanel("gone") : each)
+                        .toList())
+                .build();
+
+        ScoreTest.isWhatANaiveEvaluatorSays(project, Optional.of(part), seed, MOVES);
+    }
+
+    /** Parts that change neither currents nor times, where limits hold for events. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {241, 242, 243, 244, 245, 246})
+    void isTheSameOfTidyPlantsWhereLimitsHoldForEvents(long seed) {
+        Project tidy = Plantful.of(seed, EnumSet.of(Part.RACKS, Part.SPARE, Part.FIXED_TIMES, Part.WEIGHTS));
+        Project project = Eventful.of(tidy, seed);
+
+        ScoreTest.isWhatANaiveEvaluatorSays(project, Optional.empty(), seed, MOVES);
+        agreesWithTheReferee(project, seed);
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -157,6 +199,10 @@ class PlantScoreTest {
             CompiledProject compiled = new CompiledProject(project, false, kept);
             PlanSums sums = new PlanMapper(compiled).toSums(plan);
 
+            assertThat(verdict.violations())
+                    .as("what no move may break")
+                    .noneMatch(each ->
+                            NEVER_BROKEN.contains(each.rule()) || each.kind().equals("not-where-fixed"));
             assertThat(sums.hardCharge() == 0)
                     .as("hard charge %d, violations %s", sums.hardCharge(), verdict.violations())
                     .isEqualTo(verdict.violations().isEmpty());

@@ -216,9 +216,10 @@ final class Plantful {
         if (random.nextBoolean()) {
             return range(random.nextInt(2), 5 + random.nextInt(20), random.nextBoolean() ? 0.25 : 0.1);
         }
+        boolean isOdd = oneOf(3); // times that share no interval worth a grid
         List<Double> listed = new ArrayList<>(IntStream.range(0, 60)
-                .filter(each -> random.nextInt(4) == 0 || each == 0)
-                .mapToObj(each -> each * 0.25)
+                .filter(each -> random.nextInt(isOdd ? 8 : 4) == 0 || each == 0)
+                .mapToObj(each -> isOdd ? each * 0.25 + random.nextInt(1000) / 1e5 : each * 0.25)
                 .toList());
         Collections.shuffle(listed, random);
         return OfferedTimes.builder().listed(listed).build();
