@@ -1,6 +1,9 @@
 package evenrise.model.event;
 
+import evenrise.model.electrical.LostNeutral;
+import evenrise.model.project.Load;
 import evenrise.model.rules.Distribution;
+import evenrise.model.rules.NeutralLoss;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -8,6 +11,8 @@ import java.util.stream.IntStream;
 
 /** What comes of sources, feeders, transfers and breakers that trip: voltages, inrush that is drawn anew, what is said of it. */
 final class SourceEvents {
+    private static final String NEUTRAL = "neutral-lost";
+
     private final ConnectedLoads connected;
     private final Mains mains;
     private final Contacts contacts;
@@ -219,5 +224,70 @@ final class SourceEvents {
                                 < connected.behaviour.brownoutPercent());
     }
 
-    void neutralLost(ScriptEvent event, double now) {}
+    /** What a neutral that breaks does to the voltages of what is on: in full use and idling, whichever is worse. */
+    void neutralLost(ScriptEvent event, double now) {
+        int point = event.node().flatMap(connected::point).orElse(Distribution.SUPPLY);
+        Distribution.Point it = contacts.grid().distribution.points().get(point);
+        NeutralLoss used = NeutralLoss.of(connected.layout, point, load -> amps(load, point, load.runningAmps()));
+        NeutralLoss idle = NeutralLoss.of(connected.layout, point, load -> amps(load, point, load.idleAmps()));
+        if (used.percents().isEmpty() && idle.percents().isEmpty()) {
+            watch.addOnce(
+                    now,
+                    EventFinding.Grade.NOTE,
+                    NEUTRAL,
+                    event.text() + ": nothing is on that would draw it off its place"
+                            + (it.system().phases().size() < 2 ? "; on one phase all that it feeds is off" : ""));
+            return;
+        }
+        NeutralLoss worst = highest(idle) > highest(used) ? idle : used;
+        double volts = it.lineToNeutralVolts();
+        String phases = String.join(
+                ", ",
+                worst.percents().entrySet().stream()
+                        .map(each -> each.getKey() + " "
+                                + Words.number(Math.round(each.getValue() * volts / 10) / 10.0) + " V ("
+                                + Words.number(Math.round(each.getValue())) + " %)")
+                        .toList());
+        String most = Words.number(Math.round(LostNeutral.mostPercent(it.system()) * volts / 100));
+        watch.add(
+                now,
+                worst.endangered().isEmpty() ? EventFinding.Grade.NOTE : EventFinding.Grade.BROKEN,
+                NEUTRAL,
+                event.text() + ": by what is on, as impedances of "
+                        + (worst == used ? "full use" : "their idle currents")
+                        + ", " + phases + " of " + Words.number(volts) + " V; with other loads on a phase may come to "
+                        + most + " V" + endangered(worst));
+    }
+
+    /** Nothing of a load that is off, or that is fed from elsewhere now. */
+    private double amps(Load load, int point, double amps) {
+        return connected
+                        .load(load.id())
+                        .filter(contacts::isAlive)
+                        .filter(n -> contacts.grid().path(connected.node[n]).stream()
+                                .anyMatch(each -> each.point() == point))
+                        .isPresent()
+                ? amps
+                : 0;
+    }
+
+    private static double highest(NeutralLoss loss) {
+        return loss.percents().values().stream()
+                .mapToDouble(Double::doubleValue)
+                .max()
+                .orElse(0);
+    }
+
+    private String endangered(NeutralLoss loss) {
+        if (loss.endangered().isEmpty()) {
+            return "";
+        }
+        List<Integer> loads = loss.endangered().stream()
+                .flatMap(each -> connected.load(each.load().id()).stream())
+                .toList();
+        long usual = loss.endangered().stream().filter(each -> !each.isStated()).count();
+        return "; over what " + (loads.size() == 1 ? "it stands" : "they stand") + ": " + connected.named(loads)
+                + (usual == 0 ? "" : " (" + usual + " by the usual 110 %, as no ride_through.most_pct is stated)")
+                + ". Isolate at once";
+    }
 }

@@ -460,4 +460,36 @@ class PlantEventsTest {
             assertThat(moves(play(mains(10, 0, "P2")))).isEqualTo(onThen("12.0 -dsp", "12.0 -amp"));
         }
     }
+
+    @Nested
+    class ALostNeutral {
+        /** In use amp draws 20 A on A, ctl 1 A on B of 240 V: 207.846·2 V divide as 1 to 20: 19.8 V and 395.9 V. */
+        @Test
+        void isToldByPhaseWithTheLoadsThatItEndangers() {
+            Trace trace = play(at(10, Happening.NEUTRAL_LOST).atNode("M"));
+
+            assertThat(trace.findings())
+                    .filteredOn(each -> each.rule().equals("neutral-lost"))
+                    .singleElement()
+                    .satisfies(each -> {
+                        assertThat(each.grade()).isEqualTo(EventFinding.Grade.BROKEN);
+                        assertThat(each.text())
+                                .contains("A 19.8 V (8 %), B 395.9 V (165 %) of 240 V")
+                                .contains("may come to 416 V")
+                                .contains("over what it stands: ctl (1 by the usual 110 %");
+                    });
+            assertThat(moves(trace)).isEqualTo(ON);
+        }
+
+        /** Off, dsp leaves fan alone on T: what is on a phase by itself has nothing to return through. */
+        @Test
+        void countsWhatIsOnAlone() {
+            Trace trace = play(
+                    at(10, Happening.SYSTEM_OFF), at(60, Happening.NEUTRAL_LOST).atNode("T"));
+
+            assertThat(trace.findings())
+                    .anyMatch(each ->
+                            each.rule().equals("neutral-lost") && each.text().contains("B 0 V (0 %)"));
+        }
+    }
 }
