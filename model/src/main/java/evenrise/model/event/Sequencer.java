@@ -152,7 +152,7 @@ final class Sequencer {
                         c,
                         wishes,
                         canRise,
-                        Math.max(now, Math.max(earliestSeconds[c], turns.settledSeconds(c, onSince))));
+                        Math.max(now, Math.max(earliestSeconds[c], turns.earliestSeconds(c, onSince))));
             }
         }
     }

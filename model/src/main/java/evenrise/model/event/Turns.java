@@ -73,18 +73,23 @@ final class Turns {
         return false;
     }
 
-    /** When all processing that is on of the systems that it needs has settled. */
-    double settledSeconds(int clock, double[] onSince) {
-        double settled = Double.NEGATIVE_INFINITY;
-        for (int n = 0; n < connected.count(); n++) {
-            if (connected.isProcessing[n]
-                    && sequencer.believedOn[n]
-                    && connected.clock[n] != clock
-                    && needs(clock, connected.clock[n])) {
-                settled = Math.max(
-                        settled, onSince[n] + connected.loads.get(n).load().settleSeconds());
+    /**
+     * When a system may begin at the earliest: those that it waits for have been through for a while, and all processing that
+     * is on of those that it needs has settled.
+     */
+    double earliestSeconds(int clock, double[] onSince) {
+        boolean oneAtATime = connected.layout.project().overlap() == Overlap.ONE_AT_A_TIME;
+        double earliest = Double.NEGATIVE_INFINITY;
+        for (int n = 0; connected.hasClocks && n < connected.count(); n++) {
+            boolean isNeeded = needs(clock, connected.clock[n]);
+            if (!sequencer.believedOn[n] || connected.clock[n] == clock || !isNeeded && !oneAtATime) {
+                continue;
             }
+            double settle = isNeeded && connected.isProcessing[n]
+                    ? connected.loads.get(n).load().settleSeconds()
+                    : 0;
+            earliest = Math.max(earliest, onSince[n] + Math.max(connected.behaviour.betweenSystemsSeconds(), settle));
         }
-        return settled;
+        return earliest;
     }
 }

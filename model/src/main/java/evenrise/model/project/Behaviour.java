@@ -117,7 +117,15 @@ public record Behaviour(
                 above = 0,
                 max = 100,
                 byDefault = "85")
-        double contactorClosesPercent)
+        double contactorClosesPercent,
+
+        @Field(
+                meaning = "Time from the last switch-on of a system until another begins that waits for it; common"
+                        + " practice, no source",
+                min = 0,
+                max = 3600,
+                byDefault = "5")
+        double betweenSystemsSeconds)
         implements BehaviourBuilder.With {
 
     /** What holds where a project states nothing. */
@@ -147,7 +155,8 @@ public record Behaviour(
                 inrushLimitHoldsFor,
                 motorsResume,
                 contactorDropsPercent,
-                contactorClosesPercent);
+                contactorClosesPercent,
+                betweenSystemsSeconds);
         inrushLimitHoldsFor = List.copyOf(inrushLimitHoldsFor);
     }
 

@@ -171,6 +171,15 @@ public final class Distribution {
         return path;
     }
 
+    /** The supply's place or that of the source that feeds a point in the end. */
+    public int root(int from) {
+        int at = from;
+        while (points.get(at).parent() >= 0) {
+            at = points.get(at).parent();
+        }
+        return at;
+    }
+
     /** Places of the transformers that a point feeds, not through another transformer. */
     List<Integer> transformersAt(int point) {
         return behindTransformers.get(point);

@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * What a node peaks at, at most, when the mains return, when an emergency is released, when the worst single board fails
@@ -41,6 +42,8 @@ final class EventPeaks {
     private final boolean hasDrops;
     private final boolean hasClocks;
     private final Upstream upstream;
+    /** The source that feeds each board itself in the end. */
+    private final Map<String, Integer> boardRoots = new HashMap<>();
 
     EventPeaks(Layout layout) {
         this.layout = layout;
@@ -52,6 +55,21 @@ final class EventPeaks {
                 .anyMatch(each -> each.switched() && layout.index().drops(each));
         layout.project().boards().forEach(board -> chains.put(board.id(), new HashSet<>(Set.of(board.id()))));
         layout.project().boards().forEach(this::joinChains);
+        layout.project().boards().forEach(board -> boardRoots.put(board.id(), root(board)));
+    }
+
+    private int root(Board board) {
+        Distribution distribution = layout.distribution();
+        String fedBy = board.fedBy().orElse(board.panel());
+        return distribution.points().stream()
+                .filter(each -> each.id().equals(fedBy))
+                .findFirst()
+                .or(() -> layout.placement(fedBy)
+                        .flatMap(Placement::panel)
+                        .or(() -> layout.index().panel(board.panel()))
+                        .map(distribution::of))
+                .map(each -> distribution.root(each.index()))
+                .orElse(Distribution.SUPPLY);
     }
 
     /** As {@link Layout#nodes()}; the peaks of a node in the order of {@link PlanEvent}. */
@@ -72,8 +90,22 @@ final class EventPeaks {
         }
     }
 
-    /** What one node sees: loads that are on at all, transformers, the peak of the sequence. */
-    private record Seeing(List<Seen> live, double[] normal, double[] energising, double[] energisingLater) {}
+    /**
+     * What one node sees.
+     *
+     * @param live loads that are on at all
+     * @param staying of these, switched ones whose board is fed from another source, and does not see this one fail
+     * @param dropping of these, for each other source, those whose board is fed from that one
+     * @param normal the peak of the sequence
+     * @param energising what its transformers draw when they are energised, and after the wait
+     */
+    private record Seeing(
+            List<Seen> live,
+            List<Seen> staying,
+            List<List<Seen>> dropping,
+            double[] normal,
+            double[] energising,
+            double[] energisingLater) {}
 
     private List<EventPeak> of(Point point) {
         List<Seen> live = layout.nodeLoads().seen(point.index()).stream()
@@ -88,7 +120,21 @@ final class EventPeaks {
                 normal[peak.phase().ordinal()] = peak.amps();
             }
         }
-        Seeing at = new Seeing(live, normal, energising(point, 0), energising(point, waitSeconds()));
+        int root = layout.distribution().root(point.index());
+        Map<Integer, List<Seen>> byRoot = new TreeMap<>();
+        for (Seen each : live) {
+            int its =
+                    each.placement().isSequenced() ? boardRoots.getOrDefault(switching(each.placement()), root) : root;
+            byRoot.computeIfAbsent(its, any -> new ArrayList<>()).add(each);
+        }
+        byRoot.remove(root);
+        Seeing at = new Seeing(
+                live,
+                byRoot.values().stream().flatMap(List::stream).toList(),
+                List.copyOf(byRoot.values()),
+                normal,
+                energising(point, 0),
+                energising(point, waitSeconds()));
         List<Phase> phases = point.system().phases();
         List<EventPeak> peaks = new ArrayList<>();
         peaks.add(worst(phases, PlanEvent.RETURN, Optional.empty(), returning(at)));
@@ -129,15 +175,26 @@ final class EventPeaks {
 
     /** Unswitched loads at once; then the sequence, with those in use and what is left of their excess after the wait. */
     private double[] returning(Seeing at) {
-        return larger(atOnce(at), later(at));
+        double[] amps = larger(atOnce(at), later(at));
+        if (layout.distribution().points().stream().anyMatch(Point::isFurtherSource)) {
+            amps = larger(
+                    amps, sum(at.live(), EventPeaks::useAmps)); // another source returns, and nothing changes here
+        }
+        for (List<Seen> dropped : at.dropping()) { // or with it boards that switch loads here
+            double[] others = added(sum(at.live(), EventPeaks::useAmps), negative(sum(dropped, EventPeaks::useAmps)));
+            amps = larger(amps, added(others, comingBack(dropped)));
+        }
+        return amps;
     }
 
     private double[] atOnce(Seeing at) {
-        return added(atOnce(unswitched(at.live())), at.energising());
+        return added(added(atOnce(unswitched(at.live())), atOnce(at.staying())), at.energising());
     }
 
     private double[] later(Seeing at) {
-        double[] kept = added(at.normal(), at.energisingLater());
+        double[] kept = added(
+                added(at.normal(), at.energisingLater()),
+                sum(at.staying(), each -> useAmps(each) + excessAfterWaitAmps(each)));
         return added(
                 kept,
                 sum(
@@ -151,11 +208,25 @@ final class EventPeaks {
                 each -> useAmps(each) + (staysOff(each) ? 0 : envelope(each).excessAmps()));
     }
 
-    /** What drops comes on as in the sequence, onto all that holds, in use. */
+    /** What drops comes on as in the sequence, onto all that holds, in use: released everywhere, or in one system alone. */
     private double[] release(List<Seen> live) {
         List<Seen> dropped = live.stream()
                 .filter(each -> each.placement().isSequenced() && drops(each.placement()))
                 .toList();
+        double[] amps = released(live, dropped);
+        Map<Optional<String>, List<Seen>> bySystem = new LinkedHashMap<>();
+        dropped.forEach(each -> bySystem.computeIfAbsent(each.placement().load().system(), any -> new ArrayList<>())
+                .add(each));
+        if (layout.project().systems().size() > 1) {
+            amps = larger(amps, sum(live, EventPeaks::useAmps)); // one of which nothing is fed from here
+            for (List<Seen> each : bySystem.values()) {
+                amps = larger(amps, released(live, each));
+            }
+        }
+        return amps;
+    }
+
+    private double[] released(List<Seen> live, List<Seen> dropped) {
         double[] held = added(sum(live, EventPeaks::useAmps), negative(sum(dropped, EventPeaks::useAmps)));
         List<Seen> back =
                 dropped.stream().filter(each -> !staysOff(each.placement())).toList();
@@ -246,7 +317,15 @@ final class EventPeaks {
         for (Phase phase : Phase.values()) {
             amps[phase.ordinal()] = peaks.peak(phase).amps();
         }
-        return amps;
+        return layout.project().overlap() == Overlap.ONE_AT_A_TIME
+                ? added(amps, sum(some, this::excessAfterAnotherAmps))
+                : amps;
+    }
+
+    /** What is left of the excess of a system that has just come up when the next begins. */
+    private double excessAfterAnotherAmps(Placement placement) {
+        double seconds = Math.max(0, behaviour.betweenSystemsSeconds() - 2 * toleranceSeconds);
+        return placement.isSequenced() ? envelope(placement).excessLeftAmps(seconds) : 0;
     }
 
     /** A motor of which the project states that it stays off until somebody asks, after the mains and an emergency. */

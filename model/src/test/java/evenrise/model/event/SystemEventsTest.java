@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 /**
- * A core (desk, processing, at 0 s, settled after 4 s; screen at 1 s) and a hall that needs it (rack, processing, at 0 s; amp
+ * A core (desk, processing, at 0 s, settled after 8 s; screen at 1 s) and a hall that needs it (rack, processing, at 0 s; amp
  * at 1 s, in a group that drops), on phase A of one panel, each with a board and a command of its own. In ampere, running,
  * idle, peak: each load 10, 1, 50, the inrush gone by the next instant.
  */
@@ -50,7 +50,7 @@ class SystemEventsTest {
                 .boards(aBoard("C"), aBoard("H"))
                 .groups(aGroup("stage").drops(), aGroup("video").drops())
                 .loads(
-                        load("desk", "core").processing().settleSeconds(4),
+                        load("desk", "core").processing().settleSeconds(8),
                         load("screen", "core").auxiliary().group("video"),
                         load("rack", "hall").processing(),
                         load("amp", "hall").amplifier().group("stage"))
@@ -156,20 +156,20 @@ class SystemEventsTest {
             assertThat(moves(trace)).isEmpty();
         }
 
-        /** The core is through at 1 s, its desk settled at 4 s. */
+        /** The core is through at 1 s, which would let another begin at 6 s; its desk is settled at 8 s. */
         @Test
         void waitsUntilWhatItNeedsIsOnAndSettled() {
             Trace trace = play(on(0, "core"), on(0.5, "hall"));
 
-            assertThat(moves(trace)).containsExactly("0.0 +desk", "1.0 +screen", "4.0 +rack", "5.0 +amp");
+            assertThat(moves(trace)).containsExactly("0.0 +desk", "1.0 +screen", "8.0 +rack", "9.0 +amp");
             assertThat(trace.findings()).noneMatch(each -> each.grade() == EventFinding.Grade.BROKEN);
         }
 
         @Test
         void startsAtOnceWhereThatHasSettled() {
-            Trace trace = play(on(0, "core"), on(4, "hall"));
+            Trace trace = play(on(0, "core"), on(8, "hall"));
 
-            assertThat(moves(trace)).containsExactly("0.0 +desk", "1.0 +screen", "4.0 +rack", "5.0 +amp");
+            assertThat(moves(trace)).containsExactly("0.0 +desk", "1.0 +screen", "8.0 +rack", "9.0 +amp");
         }
 
         @Test
@@ -178,7 +178,17 @@ class SystemEventsTest {
 
             Trace trace = play(on(0, "hall"), on(0.5, "core"));
 
-            assertThat(moves(trace)).containsExactly("0.0 +rack", "1.0 +amp", "1.0 +desk", "2.0 +screen");
+            assertThat(moves(trace)).containsExactly("0.0 +rack", "1.0 +amp", "6.0 +desk", "7.0 +screen");
+        }
+
+        /** Amp comes on at 1 s; 5 s later the core may begin, sooner it has to wait. */
+        @Test
+        void comesNoSoonerAfterAnotherThanTheTimeBetweenThem() {
+            hallNeedsCore = false;
+
+            assertThat(moves(play(on(0, "hall"), on(5.5, "core")))).contains("6.0 +desk");
+            assertThat(moves(play(on(0, "hall"), on(6, "core")))).contains("6.0 +desk");
+            assertThat(moves(play(on(0, "hall"), on(6.5, "core")))).contains("6.5 +desk");
         }
 
         @Test
@@ -199,8 +209,8 @@ class SystemEventsTest {
                     .containsExactly(
                             "0.0 +desk",
                             "1.0 +screen",
-                            "4.0 +rack",
-                            "5.0 +amp",
+                            "8.0 +rack",
+                            "9.0 +amp",
                             "60.0 -amp",
                             "61.0 -rack",
                             "61.0 -screen",
@@ -293,7 +303,7 @@ class SystemEventsTest {
             Trace trace = play(at(0, Happening.SYSTEM_ON), at(60, Happening.EMERGENCY), at(90, Happening.RELEASE));
 
             assertThat(moves(trace).subList(4, 8))
-                    .containsExactly("60.0 -screen", "60.0 -amp", "91.0 +screen", "92.0 +amp");
+                    .containsExactly("60.0 -screen", "60.0 -amp", "91.0 +screen", "97.0 +amp");
         }
 
         @Test
@@ -312,7 +322,7 @@ class SystemEventsTest {
             Trace trace = play(at(0, Happening.SYSTEM_ON), mains(60, 0), mains(90, 100));
 
             assertThat(moves(trace).subList(8, 12))
-                    .containsExactly("95.0 +desk", "96.0 +screen", "99.0 +rack", "100.0 +amp");
+                    .containsExactly("95.0 +desk", "96.0 +screen", "103.0 +rack", "104.0 +amp");
         }
 
         @Test
