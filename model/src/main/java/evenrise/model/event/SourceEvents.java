@@ -245,17 +245,18 @@ final class SourceEvents {
                 ", ",
                 worst.percents().entrySet().stream()
                         .map(each -> each.getKey() + " "
-                                + Words.number(Math.round(each.getValue() * volts / 10) / 10.0) + " V ("
-                                + Words.number(Math.round(each.getValue())) + " %)")
+                                + TraceWords.number(Math.round(each.getValue() * volts / 10) / 10.0) + " V ("
+                                + TraceWords.number(Math.round(each.getValue())) + " %)")
                         .toList());
-        String most = Words.number(Math.round(LostNeutral.mostPercent(it.system()) * volts / 100));
+        String most = TraceWords.number(Math.round(LostNeutral.mostPercent(it.system()) * volts / 100));
         watch.add(
                 now,
                 worst.endangered().isEmpty() ? EventFinding.Grade.NOTE : EventFinding.Grade.BROKEN,
                 NEUTRAL,
                 event.text() + ": by what is on, as impedances of "
                         + (worst == used ? "full use" : "their idle currents")
-                        + ", " + phases + " of " + Words.number(volts) + " V; with other loads on a phase may come to "
+                        + ", " + phases + " of " + TraceWords.number(volts)
+                        + " V; with other loads on a phase may come to "
                         + most + " V" + endangered(worst));
     }
 
