@@ -2,6 +2,7 @@ package evenrise.solver.rendering;
 
 import evenrise.solver.document.Document;
 import evenrise.solver.document.Envelope;
+import evenrise.solver.report.Axis;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -30,9 +31,11 @@ final class CurveSvg {
                 Plot.WIDTH, Plot.HEIGHT, Plot.WIDTH, Plot.HEIGHT);
         add("<title>Current of the supply by the envelopes at nominal voltage, on each phase over time</title><g"
                 + " class=\"amps\">");
-        Plot.ticks(plot.mostAmps()).forEach(this::ampsTick);
+        Axis amps = Axis.fromZero(plot.mostAmps());
+        amps.ticks().forEach(tick -> ampsTick(amps, tick));
         add("</g><g class=\"seconds\">");
-        Plot.ticks(plot.endSeconds()).forEach(this::secondsTick);
+        Axis seconds = Axis.fromZero(plot.endSeconds());
+        seconds.ticks().forEach(tick -> secondsTick(seconds, tick));
         add("</g>");
         for (int phase = 0; phase < document.envelopes().size(); phase++) {
             curve(phase);
@@ -43,7 +46,7 @@ final class CurveSvg {
         return svg.append("</svg>").toString();
     }
 
-    private void ampsTick(double amps) {
+    private void ampsTick(Axis axis, double amps) {
         double y = plot.y(amps);
         add(
                 "<line class=\"grid\" stroke=\"#c9c9c9\" stroke-width=\"0.6\" x1=\"%d\" x2=\"%d\" y1=\"%.1f\""
@@ -51,10 +54,10 @@ final class CurveSvg {
                 Plot.LEFT, Plot.WIDTH - Plot.RIGHT, y, y);
         add(
                 "<text class=\"tick\" x=\"%d\" y=\"%.1f\" text-anchor=\"end\">%s A</text>",
-                Plot.LEFT - 6, y + 4, Plot.number(amps));
+                Plot.LEFT - 6, y + 4, axis.label(amps));
     }
 
-    private void secondsTick(double seconds) {
+    private void secondsTick(Axis axis, double seconds) {
         double x = plot.x(seconds);
         int bottom = Plot.HEIGHT - Plot.BOTTOM;
         add(
@@ -63,7 +66,7 @@ final class CurveSvg {
                 x, x, bottom, bottom + 5);
         add(
                 "<text class=\"tick\" x=\"%.1f\" y=\"%d\" text-anchor=\"%s\">%s s</text>",
-                x, bottom + 19, x > Plot.WIDTH - 40 ? "end" : "middle", Plot.number(seconds));
+                x, bottom + 19, x > Plot.WIDTH - 40 ? "end" : "middle", axis.label(seconds));
     }
 
     /** A light edge below the line keeps a dark conductor's colour legible on dark paper. */

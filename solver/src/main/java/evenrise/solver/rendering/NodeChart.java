@@ -4,6 +4,7 @@ import evenrise.solver.document.Document;
 import evenrise.solver.document.Envelope;
 import evenrise.solver.document.NodeCurves;
 import evenrise.solver.document.Unrounded;
+import evenrise.solver.report.Axis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -67,14 +68,14 @@ public record NodeChart(
         double top = roundedUp(Math.max(1, node.peakAmps() * 1.18));
         double limit = node.inrushLimitAmps().orElse(0);
         boolean isLimitDrawn = limit > 0 && limit <= top;
-        double step = step(end / 6);
-        List<Tick> ticks = new ArrayList<>();
-        for (int i = 0; i * step < end; i++) {
-            ticks.add(new Tick(
-                    format(step < 1 ? "%.1f s" : "%.0f s", i * step),
-                    format("%.1f", width * i * step / end),
-                    format("%.3f", 100 * i * step / end)));
-        }
+        Axis seconds = Axis.fromZero(end);
+        List<Tick> ticks = seconds.ticks().stream()
+                .filter(tick -> tick < end)
+                .map(tick -> new Tick(
+                        seconds.label(tick) + " s",
+                        format("%.1f", width * tick / end),
+                        format("%.3f", 100 * tick / end)))
+                .toList();
         List<Lane> lanes = new ArrayList<>();
         for (int i = 0; i < node.phases().size(); i++) {
             Envelope phase = node.phases().get(i);
@@ -117,13 +118,6 @@ public record NodeChart(
                     height * (1 - phase.amps().get(i) / top)));
         }
         return path.toString();
-    }
-
-    /** The next of 1, 2, 5 times a power of ten. */
-    private static double step(double least) {
-        double power = Math.pow(10, Math.floor(Math.log10(least)));
-        double digits = least / power;
-        return power * (digits <= 1 ? 1 : digits <= 2 ? 2 : digits <= 5 ? 5 : 10);
     }
 
     /** Two figures, the second even. */

@@ -22,35 +22,13 @@ public final class CompareChart {
     private final List<ScenarioResult> sound;
     private final List<ScenarioResult> front;
     private final StringBuilder svg = new StringBuilder();
-    private final Scale price;
-    private final Scale peak;
-
-    /** A range of values from a round one to a round one, in round steps. */
-    private record Scale(double least, double step, int steps) {
-        static Scale of(double least, double most) {
-            double span = Math.max(most - least, 0.01 * Math.max(1, most));
-            double rough = 1.2 * span / TICKS;
-            double power = Math.pow(10, Math.floor(Math.log10(rough)));
-            double step = power * (rough / power <= 1 ? 1 : rough / power <= 2 ? 2 : rough / power <= 5 ? 5 : 10);
-            double from = Math.floor((least - 0.05 * span) / step) * step;
-            return new Scale(from, step, (int) Math.ceil((most + 0.05 * span - from) / step));
-        }
-
-        double part(double value) {
-            return (value - least) / (step * steps);
-        }
-
-        String tick(int i) {
-            return step < 1
-                    ? String.format(Locale.ROOT, "%.1f", least + step * i)
-                    : String.format(Locale.ROOT, "%.0f", least + step * i);
-        }
-    }
+    private final Axis price;
+    private final Axis peak;
 
     private CompareChart(List<ScenarioResult> findings) {
         sound = findings.stream().filter(ScenarioResult::isSound).toList();
         front = UnbeatenScenarios.of(findings);
-        price = Scale.of(
+        price = Axis.around(
                 sound.stream()
                         .mapToDouble(each -> each.scenario().price())
                         .min()
@@ -59,7 +37,7 @@ public final class CompareChart {
                         .mapToDouble(each -> each.scenario().price())
                         .max()
                         .orElse(1));
-        peak = Scale.of(
+        peak = Axis.around(
                 sound.stream()
                         .mapToDouble(each -> each.metrics().peakInrushAmps())
                         .min()
@@ -89,15 +67,17 @@ public final class CompareChart {
                 "<text x=\"%d\" y=\"40\" fill=\"#444\">Numbered as in the table: no other plan is better at once in"
                         + " price, peak and time. A larger mark is a longer sequence.</text>\n",
                 LEFT);
-        for (int i = 0; i <= price.steps(); i++) {
-            double x = LEFT + (WIDTH - LEFT - RIGHT) * i / (double) price.steps();
+        for (double tick : price.ticks()) {
+            double x = x(tick);
             add("<line x1=\"%.1f\" x2=\"%.1f\" y1=\"%d\" y2=\"%d\" stroke=\"#e3e3e3\"/>\n", x, x, TOP, HEIGHT - BOTTOM);
-            add("<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%s</text>\n", x, HEIGHT - BOTTOM + 18, price.tick(i));
+            add(
+                    "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%s</text>\n",
+                    x, HEIGHT - BOTTOM + 18, price.label(tick));
         }
-        for (int i = 0; i <= peak.steps(); i++) {
-            double y = HEIGHT - BOTTOM - (HEIGHT - BOTTOM - TOP) * i / (double) peak.steps();
+        for (double tick : peak.ticks()) {
+            double y = y(tick);
             add("<line x1=\"%d\" x2=\"%d\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#e3e3e3\"/>\n", LEFT, WIDTH - RIGHT, y, y);
-            add("<text x=\"%d\" y=\"%.1f\" text-anchor=\"end\">%s</text>\n", LEFT - 8, y + 4, peak.tick(i));
+            add("<text x=\"%d\" y=\"%.1f\" text-anchor=\"end\">%s</text>\n", LEFT - 8, y + 4, peak.label(tick));
         }
         add(
                 "<text x=\"%d\" y=\"%d\" text-anchor=\"middle\">price, %s</text>\n",
@@ -125,10 +105,8 @@ public final class CompareChart {
                 .mapToDouble(one -> one.metrics().durationSeconds())
                 .max()
                 .orElse(1);
-        double x = LEFT + (WIDTH - LEFT - RIGHT) * price.part(each.scenario().price());
-        double y = HEIGHT
-                - BOTTOM
-                - (HEIGHT - BOTTOM - TOP) * peak.part(each.metrics().peakInrushAmps());
+        double x = x(each.scenario().price());
+        double y = y(each.metrics().peakInrushAmps());
         double radius = 7 + 6 * each.metrics().durationSeconds() / Math.max(longest, 1e-9);
         add(
                 "<g><title>%s: %.2f, %.1f A, %.2f s</title><circle cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\" fill=\"%s\""
@@ -148,6 +126,14 @@ public final class CompareChart {
                     x, y + 3.5, front.indexOf(each) + 1);
         }
         svg.append("</g>\n");
+    }
+
+    private double x(double value) {
+        return LEFT + (WIDTH - LEFT - RIGHT) * price.part(value);
+    }
+
+    private double y(double value) {
+        return HEIGHT - BOTTOM - (HEIGHT - BOTTOM - TOP) * peak.part(value);
     }
 
     private static String escaped(String text) {
