@@ -38,6 +38,11 @@ public final class Evaluation {
         this.assessment = new Once<>(this::assessed);
     }
 
+    /** Of a state on the way, for which nothing is to be proven: its bounds are 0, which no plan stays below. */
+    public static Evaluation of(Layout layout) {
+        return of(layout, () -> Bounds.builder().build());
+    }
+
     /** @param bounds what no plan of the project can stay below; asked for only where somebody wants to see it */
     public static Evaluation of(Layout layout, Supplier<Bounds> bounds) {
         return of(layout, bounds, Optional.empty());

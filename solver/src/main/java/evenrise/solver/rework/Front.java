@@ -1,10 +1,11 @@
 package evenrise.solver.rework;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.PlanFinisher;
-import evenrise.model.rules.Referee;
+import evenrise.model.rules.ProjectIndex;
 import evenrise.model.rules.Verdict;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -37,16 +38,19 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
      * bare as they come; {@link #finished} completes them.
      */
     public static Front of(Project project, Plan built, List<Plan> found) {
-        FrontPoint asBuilt = point(project, built, built);
-        Harm start = Harm.of(Layout.of(project, asBuilt.plan()), any -> true);
+        ProjectIndex index = new ProjectIndex(project);
+        Evaluation before = judged(index, built);
+        FrontPoint asBuilt = point(before, built, built);
+        Harm start = Harm.of(before, any -> true);
         List<FrontPoint> all = new ArrayList<>(List.of(asBuilt));
-        found.stream()
-                .map(plan -> point(project, built, plan))
-                .filter(point -> point.violations() == 0
-                        || Harm.of(Layout.of(project, point.plan()), any -> true)
-                                .worseThan(start)
-                                .isEmpty())
-                .forEach(all::add);
+        for (Plan plan : found) {
+            Evaluation evaluation = judged(index, plan);
+            FrontPoint point = point(evaluation, built, plan);
+            if (point.violations() == 0
+                    || Harm.of(evaluation, any -> true).worseThan(start).isEmpty()) {
+                all.add(point);
+            }
+        }
         all.sort(Comparator.comparingInt(FrontPoint::moves)
                 .thenComparingInt(FrontPoint::violations)
                 .thenComparingDouble(FrontPoint::objective)
@@ -64,14 +68,17 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
                 clean.stream().filter(each -> each.violations() > least).toList());
     }
 
-    private static FrontPoint point(Project project, Plan built, Plan plan) {
-        Plan timed = PlanFinisher.timed(project, plan);
-        Verdict verdict = Referee.judge(project, timed);
+    private static Evaluation judged(ProjectIndex index, Plan bare) {
+        return Evaluation.of(Layout.of(index, PlanFinisher.timed(index.project(), bare)));
+    }
+
+    private static FrontPoint point(Evaluation evaluation, Plan built, Plan bare) {
+        Verdict verdict = evaluation.verdict();
         return new FrontPoint(
-                Changes.between(built, plan),
+                Changes.between(built, bare),
                 verdict.violations().size(),
                 verdict.metrics().objective(),
-                timed);
+                evaluation.layout().plan());
     }
 
     /**

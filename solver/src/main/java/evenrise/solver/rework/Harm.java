@@ -1,11 +1,11 @@
 package evenrise.solver.rework;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.NodeLimits;
 import evenrise.model.rules.PhasePeak;
-import evenrise.model.rules.Referee;
 import evenrise.model.rules.Tolerances;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -24,8 +24,13 @@ import java.util.function.Predicate;
 record Harm(List<BrokenRule> places, List<Double> excessAmps) {
     /** @param counts which broken places count */
     static Harm of(Layout layout, Predicate<BrokenRule> counts) {
+        return of(Evaluation.of(layout), counts);
+    }
+
+    static Harm of(Evaluation evaluation, Predicate<BrokenRule> counts) {
+        Layout layout = evaluation.layout();
         List<BrokenRule> places =
-                Referee.judge(layout).violations().stream().filter(counts).toList();
+                evaluation.verdict().violations().stream().filter(counts).toList();
         List<Double> excess = new ArrayList<>();
         List<NodeLimits> limits = NodeLimits.of(layout.project());
         for (int i = 0; i < limits.size(); i++) {

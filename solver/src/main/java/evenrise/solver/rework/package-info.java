@@ -1,7 +1,7 @@
 /**
  * Reworks a plan as built: what to change, in which order, and proof that nothing is broken on the way.
  *
- * <p>May touch model.check, model.contract, model.electrical, model.plan, model.project, model.rules,
+ * <p>May touch model.check, model.contract, model.electrical, model.evaluation, model.plan, model.project, model.rules,
  * solver.table.
  */
 package evenrise.solver.rework;
