@@ -1,9 +1,9 @@
 package evenrise.solver.app;
 
 import evenrise.model.evaluation.Evaluation;
+import evenrise.model.file.Json;
 import evenrise.solver.report.AuditSheet;
 import evenrise.solver.report.AuditText;
-import evenrise.solver.report.Json;
 import java.util.List;
 
 /**

@@ -2,6 +2,7 @@ package evenrise.solver.app;
 
 import evenrise.model.file.FileSet;
 import evenrise.model.file.Format;
+import evenrise.model.file.Json;
 import evenrise.model.file.PlanFile;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.file.SideNotes;
@@ -10,7 +11,6 @@ import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.report.FrontSheet;
-import evenrise.solver.report.Json;
 import evenrise.solver.report.Sanitizer;
 import evenrise.solver.report.WorkFile;
 import evenrise.solver.report.WorkSheetText;

@@ -1,9 +1,9 @@
 package evenrise.solver.rendering;
 
+import evenrise.model.file.Json;
 import evenrise.solver.document.Document;
 import evenrise.solver.document.PlayedLoad;
 import evenrise.solver.document.PlayedNode;
-import evenrise.solver.report.Json;
 import java.util.List;
 import java.util.function.Function;
 
@@ -83,8 +83,8 @@ public record Played(
                 Columns.of(document.loads()));
     }
 
-    /** A script element ends at its own end tag alone, so no name may hold one; line breaks stand between values only. */
+    /** A script element ends at its own end tag alone, so no name may hold one. */
     String json() {
-        return Json.of(this).replaceAll("\\n *", "").replace("<", "\\u003c");
+        return Json.compact(this).replace("<", "\\u003c");
     }
 }

@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.file.Json;
 import evenrise.model.plan.Cautions;
 import evenrise.solver.rework.MeasuredColumn;
 import java.util.LinkedHashMap;

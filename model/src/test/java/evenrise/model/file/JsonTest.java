@@ -1,4 +1,4 @@
-package evenrise.solver.report;
+package evenrise.model.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -57,7 +57,7 @@ class JsonTest {
     void escapesWhatCouldActOnATerminalOrBreakAString() {
         record Named(String name) {}
 
-        assertThat(Json.of(new Named("a\"\\\n\u001bé"))).contains("\"a\\\"\\\\\\u000a\\u001b\\u00e9\"");
+        assertThat(Json.of(new Named("a\"\\\n\u001bé"))).contains("\"a\\\"\\\\\\n\\u001B\\u00E9\"");
     }
 
     @Test
