@@ -1,12 +1,8 @@
 package evenrise.solver.report;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Finding;
 import evenrise.model.plan.Grade;
-import evenrise.model.project.Project;
-import evenrise.model.review.ElectricalReview;
-import evenrise.model.rules.Layout;
-import evenrise.model.rules.Referee;
-import evenrise.solver.rework.WorkStage;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,10 +12,10 @@ final class StageEndText {
 
     private StageEndText() {}
 
-    static void into(Section end, Project project, WorkStage stage, boolean isLast) {
-        Layout layout = Layout.of(project, stage.after());
-        List<Finding> broken = new ArrayList<>(Referee.judge(layout).violations());
-        ElectricalReview.of(layout).remarks().stream()
+    /** @param after the plant as the stage leaves it */
+    static void into(Section end, Evaluation after, boolean isLast) {
+        List<Finding> broken = new ArrayList<>(after.verdict().violations());
+        after.review().remarks().stream()
                 .filter(remark -> remark.grade() == Grade.BREAKS)
                 .forEach(broken::add);
         if (broken.isEmpty()) {
@@ -30,7 +26,7 @@ final class StageEndText {
         end.text("The plant is NOT whole: " + Numbers.counted(broken.size(), "limit")
                 + (broken.size() == 1 ? " is" : " are") + " broken. Whoever is responsible for it decides whether it"
                 + " runs like this" + (isLast ? ":" : " until the next stage:"));
-        List<Folded<Finding>> folded = Folded.of(broken, project);
+        List<Folded<Finding>> folded = Folded.of(broken, after.project());
         folded.stream().limit(MOST_SHOWN).forEach(each -> end.item(each.first().check() + ": " + each.text()));
         if (folded.size() > MOST_SHOWN) {
             end.item("and " + BrokenRules.count(folded.subList(MOST_SHOWN, folded.size()))

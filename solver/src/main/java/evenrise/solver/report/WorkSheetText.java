@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
@@ -77,9 +78,10 @@ public final class WorkSheetText {
         Section back = new Section(Paint.NONE, "If a step fails");
         WayBackText.into(back, before, stage);
         sections.add(back.lines());
-        sections.add(currents(project, before, stage));
+        Evaluation after = Evaluation.of(Layout.of(project, stage.after()));
+        sections.add(currents(after, before, stage));
         Section end = new Section(Paint.NONE, "After this stage");
-        StageEndText.into(end, project, stage, number == order.stages().size());
+        StageEndText.into(end, after, number == order.stages().size());
         end.text("Done by ____________________   Checked by ____________________   Date ____________");
         sections.add(end.lines());
         sections.add(CautionText.lines(Cautions.ALL, Paint.NONE));
@@ -130,7 +132,8 @@ public final class WorkSheetText {
     }
 
     /** What a clamp meter must not find more than, where something was moved. */
-    private static List<String> currents(Project project, Plan before, WorkStage stage) {
+    private static List<String> currents(Evaluation evaluation, Plan before, WorkStage stage) {
+        Layout after = evaluation.layout();
         Set<String> nodes = new LinkedHashSet<>(List.of(NodeFigures.SUPPLY));
         Stream.concat(before.assignments().stream(), stage.after().assignments().stream())
                 .filter(each -> stage.lockedOut().contains(each.load()))
@@ -141,11 +144,10 @@ public final class WorkSheetText {
                 "Check afterwards: running current at full use, A, no more than (sums of magnitudes; by phasors, what"
                         + " a meter shows)");
         Table table = new Table().words("where");
-        List<Phase> phases = project.supply().system().phases();
+        List<Phase> phases = after.project().supply().system().phases();
         phases.forEach(phase -> table.number(phase.name()));
         table.number("neutral, whatever is on").number("allowed a phase");
-        List<NodeLimits> limits = NodeLimits.of(project);
-        Layout after = Layout.of(project, stage.after());
+        List<NodeLimits> limits = NodeLimits.of(after.project());
         List<NodeFigures> figures = after.nodes();
         for (int i = 0; i < figures.size(); i++) {
             NodeFigures node = figures.get(i);
