@@ -7,7 +7,7 @@ import evenrise.solver.rework.FrontPoint;
 /**
  * One point of a front for other programs.
  */
-record FrontRow(
+public record FrontRow(
         @Field(meaning = "Breakers, leads and settings that change, together")
         int moves,
 

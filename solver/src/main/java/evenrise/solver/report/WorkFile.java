@@ -34,7 +34,7 @@ public record WorkFile(
     public static final String FORMAT = "evenrise-work/1";
 
     /** One stage of it. */
-    record Stage(
+    public record Stage(
             @Field(meaning = "Number, from 1") int number,
 
             @Field(meaning = "Whether everything that boards switch is off meanwhile")
