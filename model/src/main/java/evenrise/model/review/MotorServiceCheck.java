@@ -7,7 +7,6 @@ import evenrise.model.plan.Remark;
 import evenrise.model.project.DipCriterion;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Panel;
-import evenrise.model.project.PlantPart;
 import evenrise.model.project.RideThrough;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
@@ -17,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /**
  * A motor that starts in service, across the line, while everything else is in full use: its branch breaker, the peak at
@@ -32,11 +30,6 @@ final class MotorServiceCheck implements ElectricalCheck {
     }
 
     @Override
-    public Set<PlantPart> beyond() {
-        return Set.of(PlantPart.NODES, PlantPart.FED_FROM);
-    }
-
-    @Override
     public void review(Layout layout, Findings findings) {
         List<Placement> motors = layout.placements().stream()
                 .filter(Placement::fits)
@@ -47,6 +40,15 @@ final class MotorServiceCheck implements ElectricalCheck {
         }
         motors.forEach(each -> branch(layout, each, findings));
         Fed.all(layout).forEach(fed -> peak(layout, fed, findings));
+        if (!Feeders.isStar(layout)) {
+            findings.notCheckedAnywhere(
+                    ID,
+                    Findings.PLANT,
+                    motors.stream().map(Placement::id).toList(),
+                    "dips when a motor starts in service computed through nodes and transformers, which they are not;"
+                            + " breakers and peaks were");
+            return;
+        }
         Optional<Impedance> source = SourceModel.of(layout.project()).flatMap(SourceModel::forDips);
         if (source.isEmpty()) {
             findings.notCheckedAnywhere(

@@ -32,6 +32,7 @@ class ValidationTest {
                         MotorChecks.all(),
                         WiringChecks.all(),
                         SourceChecks.all(),
+                        TreeChecks.all(),
                         EventChecks.all())
                 .flatMap(List::stream)
                 .toList();

@@ -18,7 +18,7 @@ public final class TreePlant implements Plant {
     private final List<Point> points = new ArrayList<>();
     private final Map<String, Integer> places = new HashMap<>();
     private final Map<String, List<String>> carrying = new HashMap<>();
-    private final Map<List<String>, Optional<LineMatrix>> transfers = new HashMap<>();
+    private final Map<String, Map<String, Optional<LineMatrix>>> transfers = new HashMap<>();
 
     /**
      * One point.
@@ -82,20 +82,20 @@ public final class TreePlant implements Plant {
     @Override
     public Drops drops() {
         Map<String, LineValues> sums = new LinkedHashMap<>();
-        Map<String, LineValues> known = new HashMap<>();
         return new Drops() {
             @Override
             public void add(String panel, LineValues lines) {
                 sums.merge(panel, lines, LineValues::plus);
-                known.clear();
             }
 
             @Override
             public LineValues at(String node) {
-                if (known.isEmpty()) {
-                    known.putAll(all(sums));
+                LineValues drop = LineValues.ZERO;
+                for (Map.Entry<String, LineValues> each : sums.entrySet()) {
+                    Optional<LineMatrix> transfer = transfer(node, each.getKey());
+                    drop = transfer.isPresent() ? drop.plus(transfer.get().times(each.getValue())) : drop;
                 }
-                return known.get(node);
+                return drop;
             }
         };
     }
@@ -150,36 +150,11 @@ public final class TreePlant implements Plant {
         return new RadialPlant.Voltages(volts.get(points.get(0).name()), volts);
     }
 
-    private Map<String, LineValues> all(Map<String, LineValues> currents) {
-        LineValues[] amps = new LineValues[points.size()];
-        for (int i = 0; i < amps.length; i++) {
-            amps[i] = currents.getOrDefault(points.get(i).name(), LineValues.ZERO);
-        }
-        for (int i = amps.length - 1; i >= 0; i--) {
-            Point it = points.get(i);
-            if (it.parent().isPresent()) {
-                int up = places.get(it.parent().get());
-                LineValues drawn = amps[i];
-                amps[up] =
-                        amps[up].plus(it.drawn().map(each -> each.times(drawn)).orElse(drawn));
-            }
-        }
-        Map<String, LineValues> drops = new HashMap<>();
-        for (int i = 0; i < amps.length; i++) {
-            Point it = points.get(i);
-            LineValues above = it.parent()
-                    .map(drops::get)
-                    .map(each ->
-                            it.drawn().map(drawn -> across(drawn).times(each)).orElse(each))
-                    .orElse(LineValues.ZERO);
-            drops.put(it.name(), above.plus(it.before().times(amps[i])));
-        }
-        return drops;
-    }
-
     /** Volts at a point for amperes at a panel; empty where they share no source. */
     private Optional<LineMatrix> transfer(String node, String panel) {
-        return transfers.computeIfAbsent(List.of(node, panel), any -> transferred(node, panel));
+        return transfers
+                .computeIfAbsent(node, any -> new HashMap<>())
+                .computeIfAbsent(panel, any -> transferred(node, panel));
     }
 
     private Optional<LineMatrix> transferred(String node, String panel) {
