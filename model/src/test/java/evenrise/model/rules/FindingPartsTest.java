@@ -1,6 +1,7 @@
 package evenrise.model.rules;
 
 import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aBoardType;
 import static evenrise.model.Fixtures.aGroup;
 import static evenrise.model.Fixtures.aLoad;
 import static evenrise.model.Fixtures.aPanel;
@@ -10,18 +11,22 @@ import static evenrise.model.Fixtures.anAssignment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import evenrise.model.BoardTypeBuilder;
 import evenrise.model.PlanBuilder;
 import evenrise.model.ProjectBuilder;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Subject;
 import evenrise.model.plan.SubjectKind;
+import evenrise.model.project.BoardTiming;
+import evenrise.model.project.OfferedTimes;
 import evenrise.model.project.Project;
 import evenrise.model.project.Scene;
 import evenrise.model.project.SceneUse;
 import evenrise.model.project.SwitchedBy;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -96,7 +101,7 @@ class FindingPartsTest {
                             subject(SubjectKind.LOAD, "L1"),
                             subject(SubjectKind.BOARD, "B1"),
                             subject(SubjectKind.PANEL, "P1"));
-            assertThat(broken.place()).contains("P1", "1");
+            assertThat(broken.place()).isEqualTo("panel P1 slot 1");
         }
 
         /** What is behind a contactor has neither board nor output of its own: each is refused. */
@@ -119,11 +124,37 @@ class FindingPartsTest {
             assertThat(broken).allSatisfy(each -> {
                 assertThat(each.subjects())
                         .containsExactly(subject(SubjectKind.LOAD, "L2"), subject(SubjectKind.LOAD, "L1"));
-                assertThat(each.place()).contains("P1", "3");
+                assertThat(each.place()).isEqualTo("panel P1 slot 3");
             });
             assertThat(broken).extracting(BrokenRule::message).anyMatch(text -> text.contains("output 2"));
             assertThat(broken).extracting(BrokenRule::message).anyMatch(text -> text.contains("board 'B1'"));
         }
+    }
+
+    /** A board whose outputs have times of their own has neither delay nor step: each that is stated is refused. */
+    @Test
+    void aBoardWithTimesByOutputHasNeitherDelayNorStep() {
+        ProjectBuilder project = aProject()
+                .boardTypes(aBoardType(BoardTypeBuilder.EIGHT)
+                        .with(type -> type.startDelaySeconds(List.of())
+                                .stepSeconds(List.of())
+                                .timing(BoardTiming.EACH)
+                                .timesSeconds(OfferedTimes.builder()
+                                        .listed(List.of(0.0, 1.0))
+                                        .build())))
+                .boards(aBoard("B1"))
+                .loads(aLoad("L1"));
+
+        List<BrokenRule> broken = of(
+                "board-setting",
+                project,
+                aPlan().board("B1", 2, 0.5)
+                        .assignments(anAssignment("L1").at("P1", 1).on("B1", 1)));
+
+        assertThat(broken).extracting(each -> each.figure().orElseThrow()).containsExactly(2.0, 0.5);
+        assertThat(broken).extracting(BrokenRule::place).containsExactly("board B1", "board B1");
+        assertThat(broken.get(0).message()).contains("a start delay", "2 s");
+        assertThat(broken.get(1).message()).contains("a step", "0.5 s");
     }
 
     /** The last output at 2 s + 7·1 s, where 5 s are allowed. */
@@ -139,6 +170,20 @@ class FindingPartsTest {
         assertThat(broken.figure()).hasValue(9);
         assertThat(broken.limit()).hasValue(5);
         assertThat(broken.unit()).isEqualTo("s");
+        assertThat(broken.place()).isEqualTo("board B1 output 8");
+    }
+
+    /** Long lists are cut, and the rest is counted: none is lost where there is room for all. */
+    @Test
+    void listsAreCutWithACount() {
+        List<Integer> all = IntStream.range(0, 500).boxed().toList();
+        String cut = RuleWords.listed(all);
+        long shown = cut.chars().filter(each -> each == ',').count() + 1;
+
+        assertThat(cut).endsWith(" and " + (500 - shown) + " more");
+        assertThat(RuleWords.listed(all.subList(0, (int) shown)))
+                .doesNotContain("more")
+                .endsWith(", " + (shown - 1));
     }
 
     /** Uses by list, by group and by role narrow each other; what no use names draws what others do. */

@@ -178,6 +178,23 @@ class StepTimesTest {
             assertThat(times.onSeconds("B1", 2)).isZero();
         }
 
+        /** B1 ends at 2 + 2·0.5 = 3 s, where B2 begins; 4.6 s after the command are 1.6 s after that, next to 1.5 s. */
+        @Test
+        void countTheOfferedTimesFromTheirOwnBeginning() {
+            StepTimes times = new StepTimes(
+                    aProject()
+                            .boardTypes(timedByOutput(), aBoardType("plain"))
+                            .boards(aBoard("B1").type("plain"), aBoard("B2").after("B1"))
+                            .build(),
+                    Map.of("B1", new BoardSetting("B1", 2, 0.5), "B2", new BoardSetting("B2", 2, 0.5)),
+                    Map.of("B1", 3, "B2", 1),
+                    Map.of("B2", Map.of(1, 4.6)));
+
+            assertThat(times.beginSeconds("B2")).isEqualTo(3);
+            assertThat(times.onSeconds("B2", 1)).isEqualTo(4.5);
+            assertThat(times.durationSeconds()).isEqualTo(4.5);
+        }
+
         /** The latest output, not the highest: 4 s; the next board's first output 2 s later. */
         @Test
         void passOnWithTheLatestOfTheirOutputs() {

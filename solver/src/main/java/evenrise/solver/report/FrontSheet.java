@@ -20,7 +20,7 @@ public record FrontSheet(
         @Field(meaning = "The plan as it is built, without a change")
         FrontRow asBuilt,
 
-        @Field(meaning = "Plans that are better than every other with as few moves, by moves")
+        @Field(meaning = "Plans of which none is as good with fewer moves; the first cures all that can be cured")
         List<FrontRow> points) {
     public static final String FORMAT = "evenrise-front/1";
 
