@@ -126,16 +126,16 @@ public record ScriptEvent(
     /** What happens, in a few words. */
     public String text() {
         String about = group.or(() -> board).or(() -> load).or(() -> node).orElse("");
-        String of = system.map(" of system "::concat).orElse("");
+        String in = system.map(" in "::concat).orElse("");
         return switch (event) {
-            case SYSTEM_ON -> "on command" + of;
-            case SYSTEM_OFF -> "off command" + of;
+            case SYSTEM_ON -> system.map(id -> "system " + id + " on").orElse("on command");
+            case SYSTEM_OFF -> system.map(id -> "system " + id + " off").orElse("off command");
             case GROUP_ON -> "group " + about + " on";
             case GROUP_OFF -> "group " + about + " off";
             case LOCK -> "lock";
             case UNLOCK -> "unlock";
-            case EMERGENCY -> "emergency begins" + of.replace(" of", " in");
-            case RELEASE -> "emergency released" + of.replace(" of", " in");
+            case EMERGENCY -> "emergency begins" + in;
+            case RELEASE -> "emergency released" + in;
             case MAINS -> mains();
             case BOARD_DEAD -> "board " + about + " dies";
             case BOARD_BACK -> "board " + about + " works again";

@@ -6,7 +6,9 @@ import evenrise.model.rules.Distribution;
 import evenrise.model.rules.NeutralLoss;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /** What comes of sources, feeders, transfers and breakers that trip: voltages, inrush that is drawn anew, what is said of it. */
@@ -240,6 +242,12 @@ final class SourceEvents {
             return;
         }
         NeutralLoss worst = highest(idle) > highest(used) ? idle : used;
+        Map<Integer, Boolean> loads = new LinkedHashMap<>();
+        for (NeutralLoss each : List.of(worst, worst == used ? idle : used)) {
+            each.endangered()
+                    .forEach(one ->
+                            connected.load(one.load().id()).ifPresent(n -> loads.putIfAbsent(n, one.isStated())));
+        }
         double volts = it.lineToNeutralVolts();
         String phases = String.join(
                 ", ",
@@ -251,13 +259,13 @@ final class SourceEvents {
         String most = TraceWords.number(Math.round(LostNeutral.mostPercent(it.system()) * volts / 100));
         watch.add(
                 now,
-                worst.endangered().isEmpty() ? EventFinding.Grade.NOTE : EventFinding.Grade.BROKEN,
+                loads.isEmpty() ? EventFinding.Grade.NOTE : EventFinding.Grade.BROKEN,
                 NEUTRAL,
                 event.text() + ": by what is on, as impedances of "
                         + (worst == used ? "full use" : "their idle currents")
                         + ", " + phases + " of " + TraceWords.number(volts)
                         + " V; with other loads on a phase may come to "
-                        + most + " V" + endangered(worst));
+                        + most + " V" + endangered(loads));
     }
 
     /** Nothing of a load that is off, or that is fed from elsewhere now. */
@@ -279,15 +287,14 @@ final class SourceEvents {
                 .orElse(0);
     }
 
-    private String endangered(NeutralLoss loss) {
-        if (loss.endangered().isEmpty()) {
+    /** @param loads over what they stand, in full use or idling; whether that is stated */
+    private String endangered(Map<Integer, Boolean> loads) {
+        if (loads.isEmpty()) {
             return "";
         }
-        List<Integer> loads = loss.endangered().stream()
-                .flatMap(each -> connected.load(each.load().id()).stream())
-                .toList();
-        long usual = loss.endangered().stream().filter(each -> !each.isStated()).count();
-        return "; over what " + (loads.size() == 1 ? "it stands" : "they stand") + ": " + connected.named(loads)
+        long usual = loads.values().stream().filter(each -> !each).count();
+        return "; over what " + (loads.size() == 1 ? "it stands" : "they stand") + ", in use or idling: "
+                + connected.named(List.copyOf(loads.keySet()))
                 + (usual == 0 ? "" : " (" + usual + " by the usual 110 %, as no ride_through.most_pct is stated)")
                 + ". Isolate at once";
     }

@@ -476,7 +476,7 @@ class PlantEventsTest {
                         assertThat(each.text())
                                 .contains("A 19.8 V (8 %), B 395.9 V (165 %) of 240 V")
                                 .contains("may come to 416 V")
-                                .contains("over what it stands: ctl (1 by the usual 110 %");
+                                .contains("over what it stands, in use or idling: ctl (1 by the usual 110 %");
                     });
             assertThat(moves(trace)).isEqualTo(ON);
         }

@@ -151,8 +151,7 @@ class SystemEventsTest {
         void isRefusedWhereWhatItNeedsIsOff() {
             Trace trace = play(on(0, "hall"));
 
-            assertThat(refused(trace))
-                    .containsExactly("on command of system hall: system hall needs core, which is off");
+            assertThat(refused(trace)).containsExactly("system hall on: system hall needs core, which is off");
             assertThat(moves(trace)).isEmpty();
         }
 
@@ -221,7 +220,7 @@ class SystemEventsTest {
         void toGoOffIsRefusedWhileAnotherNeedsIt() {
             Trace trace = play(at(0, Happening.SYSTEM_ON), off(60, "core"));
 
-            assertThat(refused(trace)).containsExactly("off command of system core: system hall needs it");
+            assertThat(refused(trace)).containsExactly("system core off: system hall needs it");
         }
 
         @Test
@@ -311,7 +310,7 @@ class SystemEventsTest {
             Trace trace = play(at(0, Happening.EMERGENCY).withSystem("hall"), on(1, "core"), on(60, "hall"));
 
             assertThat(moves(trace)).containsExactly("1.0 +desk", "2.0 +screen");
-            assertThat(refused(trace)).containsExactly("on command of system hall: the emergency contact is closed");
+            assertThat(refused(trace)).containsExactly("system hall on: the emergency contact is closed");
         }
     }
 
