@@ -92,6 +92,10 @@ class SystemSpreadTest {
         add(CORE_LOAD, B1);
         add(HALL_LOAD, B3);
         assertThat(places()).as("B3 behind B1").isEqualTo(1);
+        remove(CORE_LOAD, B1);
+        assertThat(places()).as("B3 behind none").isZero();
+        add(CORE_LOAD, B1);
+        assertThat(places()).as("B3 behind B1 again").isEqualTo(1);
 
         add(HALL_LOAD + 1, B2);
         assertThat(places()).as("B2 behind B1, B3 behind B2").isEqualTo(1);
