@@ -90,7 +90,7 @@ final class FaultLevelCheck implements ElectricalCheck {
                 .filter(levels::knows)
                 .findFirst()
                 .orElseThrow();
-        findings.add(shown(shown, levels, first));
+        findings.add(shown(layout, shown, levels, first));
         unknown.forEach((needs, places) -> findings.notChecked(ID, places, needs));
         findings.notChecked(
                 ID,
@@ -170,15 +170,17 @@ final class FaultLevelCheck implements ElectricalCheck {
                 : "put a limiting device before it";
     }
 
-    private static Remark shown(List<String> places, FaultLevels levels, Point point) {
+    private static Remark shown(Layout layout, List<String> places, FaultLevels levels, Point point) {
+        boolean isStar = Feeders.isStar(layout);
+        String others = isStar ? "" : ", of others as its figure says";
         String more = places.size() > LISTED ? "; and " + (places.size() - LISTED) + " more" : "";
         return Remark.builder()
                 .check(ID)
                 .kind("levels")
                 .grade(Grade.NOTE)
                 .place(NodeFigures.SUPPLY)
-                .message("greatest fault current (" + levels.greatestHow(point) + ") and least to neutral ("
-                        + levels.leastHow(point) + "): "
+                .message("greatest fault current (" + levels.greatestHow(point) + others + ") and least to neutral ("
+                        + levels.leastHow(point) + others + "): "
                         + places.stream().limit(LISTED).collect(Collectors.joining("; ")) + more
                         + ". The greatest is for interrupting ratings, the least for what must trip.")
                 .build();
