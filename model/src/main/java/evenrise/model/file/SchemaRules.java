@@ -103,7 +103,9 @@ final class SchemaRules {
             ((ObjectNode) list).put("type", "array");
             ObjectNode either = MAPPER.createObjectNode();
             either.putArray("anyOf").add(list).add(object);
-            return new CustomDefinition(either);
+            // Nothing beside the two: forbidding further properties there would forbid those of the object.
+            return new CustomDefinition(
+                    either, CustomDefinition.DefinitionType.STANDARD, CustomDefinition.AttributeInclusion.NO);
         }
     }
 

@@ -134,9 +134,8 @@ public final class Jobs {
 
     /** Draws an invented venue; a plan of it that keeps every hard rule exists. */
     public Project generate(GenerateRequest request) {
-        return request.name()
-                .map(name -> Sample.venue(request.seed(), request.size(), name))
-                .orElseGet(() -> Sample.venue(request.seed(), request.size()))
+        String name = request.name().orElseGet(() -> Sample.usualName(request.seed(), request.size()));
+        return Sample.venue(request.seed(), request.size(), name, request.plant())
                 .project();
     }
 

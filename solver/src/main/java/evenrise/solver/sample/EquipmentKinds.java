@@ -28,13 +28,19 @@ final class EquipmentKinds {
             processing("camera control rack", 1.6, 3.4, 3, 6),
             processing("show control computer", 1.2, 2.4, 4, 8));
 
+    private static final Kit FOLLOW_SPOT = auxiliary("follow spot", 1, 20, 6, 11, 0.12, 0.97, 0.15, 4, SOFT_START);
+    private static final Kit PROJECTOR = auxiliary("projector", 2, 20, 6, 12, 0.15, 0.96, 0.1, 3.5, SOFT_START);
+
+    /** What has a lamp that cools before it goes off. */
+    static final List<Kit> COOLS = List.of(FOLLOW_SPOT, PROJECTOR);
+
     static final List<Kit> AUXILIARY_KITS = List.of(
             auxiliary("programme displays", 1, 20, 2, 6, 0.9, 0.95, 0.35, 15, RECTIFIER),
             auxiliary("picture monitors", 1, 20, 1.5, 4, 0.9, 0.95, 0.4, 16, RECTIFIER),
             auxiliary("lighting network rack", 1, 20, 1.2, 3, 0.95, 0.93, 0.42, 18, RECTIFIER),
             auxiliary("desk lights", 1, 20, 3, 7, 1.0, 0.98, 0.08, 11, TRANSFORMER),
-            auxiliary("follow spot", 1, 20, 6, 11, 0.12, 0.97, 0.15, 4, SOFT_START),
-            auxiliary("projector", 2, 20, 6, 12, 0.15, 0.96, 0.1, 3.5, SOFT_START),
+            FOLLOW_SPOT,
+            PROJECTOR,
             auxiliary("hoist controller", 3, 30, 6, 14, 0.1, 0.88, 0, 3.5, SOFT_START));
 
     static final List<Kit> DISPLAY_KITS = List.of(

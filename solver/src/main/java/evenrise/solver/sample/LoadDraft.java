@@ -1,8 +1,10 @@
 package evenrise.solver.sample;
 
 import evenrise.model.plan.Assignment;
+import evenrise.model.project.Contactor;
 import evenrise.model.project.FixedPlace;
 import evenrise.model.project.Load;
+import evenrise.model.project.SwitchedBy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +13,9 @@ import java.util.OptionalInt;
 
 /** A load being drawn, with the place that the layout gives it. */
 final class LoadDraft {
+    private static final int NEAREST_METRES = 9;
+    private static final int METRES_APART = 14;
+
     final String id;
     final String name;
     final Kit kit;
@@ -21,7 +26,7 @@ final class LoadDraft {
     final List<String> comesAfter = new ArrayList<>();
     final List<String> apartFrom = new ArrayList<>();
     final List<String> samePhaseAs = new ArrayList<>();
-    private final double peakAmps;
+    final double peakAmps;
     private final double halfMillis;
     private final double settleSeconds;
     Optional<String> group = Optional.empty();
@@ -29,7 +34,17 @@ final class LoadDraft {
     FixedPlace fixed = FixedPlace.NONE;
     Optional<String> board = Optional.empty();
     OptionalInt output = OptionalInt.empty();
+    OptionalDouble onSeconds = OptionalDouble.empty();
+    Optional<String> system = Optional.empty();
+    SwitchedBy switchedBy = SwitchedBy.BREAKER;
+    Optional<Contactor> contactor = Optional.empty();
+    Optional<String> rack = Optional.empty();
+    OptionalDouble lineToNeutralVolts = OptionalDouble.empty();
+    double offAfterSeconds;
+    boolean statesInrush;
+    boolean isWired;
     int slot;
+    private Optional<String> comesWith = Optional.empty();
 
     LoadDraft(String id, String name, Kit kit, int mostPoles, String panel, boolean switched, SeededDraws draw) {
         this.id = id;
@@ -54,6 +69,19 @@ final class LoadDraft {
         this.output = OptionalInt.of(output);
     }
 
+    /** Behind the contactor of another load, whose group and system it shares and whose output switches it. */
+    void behind(String leader) {
+        comesWith = Optional.of(leader);
+        board = Optional.empty();
+        output = OptionalInt.empty();
+        onSeconds = OptionalDouble.empty();
+    }
+
+    /** Invented; a little longer from load to load. */
+    private double branchMetres() {
+        return NEAREST_METRES + Math.floorMod(id.hashCode(), METRES_APART);
+    }
+
     Load load() {
         return Load.builder()
                 .id(id)
@@ -66,15 +94,23 @@ final class LoadDraft {
                 .idleAmps(idleAmps())
                 .powerFactor(kit.powerFactor())
                 .thirdHarmonic(kit.thirdHarmonic())
-                .inrushPeakAmps(switched ? OptionalDouble.of(peakAmps) : OptionalDouble.empty())
+                .inrushPeakAmps(statesInrush ? OptionalDouble.of(peakAmps) : OptionalDouble.empty())
                 .inrushHalfMillis(halfMillis)
                 .settleSeconds(settleSeconds)
-                .shutdownGroup(group)
+                .shutdownGroup(comesWith.isPresent() ? Optional.empty() : group)
                 .comesAfter(comesAfter)
                 .panels(panels)
                 .apartFrom(apartFrom)
                 .samePhaseAs(samePhaseAs)
                 .fixed(fixed)
+                .system(comesWith.isPresent() ? Optional.empty() : system)
+                .switchedBy(switchedBy)
+                .comesWith(comesWith)
+                .rack(rack)
+                .lineToNeutralVolts(lineToNeutralVolts)
+                .offAfterSeconds(offAfterSeconds)
+                .contactor(contactor)
+                .circuit(isWired ? Optional.of(Wiring.branch(kit.breakerAmps(), branchMetres())) : Optional.empty())
                 .build();
     }
 
@@ -86,6 +122,7 @@ final class LoadDraft {
                 .slot(slot)
                 .board(board)
                 .output(output)
+                .onSeconds(onSeconds)
                 .build();
     }
 }

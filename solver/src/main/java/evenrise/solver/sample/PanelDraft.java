@@ -11,6 +11,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /** One panel being drawn: its loads with their outputs, their groups, its boards. */
@@ -30,16 +31,21 @@ final class PanelDraft {
     private final SeededDraws draw;
 
     /** @param wideGroup the group that all its amplifiers belong to, shared with another panel; empty for groups of its own */
-    PanelDraft(
-            int index, int panels, PanelMix counts, Optional<String> wideGroup, PhaseSystem system, SeededDraws draw) {
+    PanelDraft(int index, VenueFrame frame, PanelMix counts, Optional<String> wideGroup, SeededDraws draw) {
         this.index = index;
         this.counts = counts;
-        this.system = system;
+        this.system = frame.tree().system(index);
         this.draw = draw;
-        id = VenueZones.id(index);
-        place = VenueZones.name(index);
-        zone = VenueZones.zoneOf(index, panels);
-        boards = new Boards(index, id, draw.chance(0.35) ? reaching() : List.of(id), counts);
+        id = frame.zones().id(index);
+        place = frame.zones().name(index);
+        zone = frame.zones().zoneOf(index, frame.size().panels());
+        boards = new Boards(
+                index,
+                id,
+                draw.chance(0.35) ? reaching() : List.of(id),
+                counts,
+                frame.kinds(),
+                frame.halls().system(index));
         processing();
         auxiliaries();
         if (wideGroup.isPresent()) {
@@ -50,6 +56,31 @@ final class PanelDraft {
         calls();
         for (int n = 0; n < counts.alwaysOn(); n++) {
             add(draw.of(EquipmentKinds.ALWAYS_ON_KITS), false);
+        }
+        furnish(frame);
+    }
+
+    private void furnish(VenueFrame frame) {
+        Plant plant = frame.plant();
+        for (LoadDraft load : loads) {
+            load.system = frame.halls().system(index);
+            load.onSeconds = load.board.isPresent()
+                    ? boards.ownSeconds(load.board.get(), load.output.orElseThrow())
+                    : OptionalDouble.empty();
+            load.statesInrush = load.switched || !plant.isFlat();
+            load.isWired = plant.has(PlantOption.WIRING);
+            if (plant.has(PlantOption.TRANSFORMERS)) {
+                load.lineToNeutralVolts = OptionalDouble.of(FeederTree.PANEL_VOLTS);
+            }
+        }
+        if (plant.has(PlantOption.CONTACTORS)) {
+            Furnishing.contactors(this);
+        }
+        if (plant.has(PlantOption.RACKS)) {
+            Furnishing.racks(this);
+        }
+        if (plant.has(PlantOption.OFF_DELAYS)) {
+            Furnishing.offDelays(this, frame.kinds(), index);
         }
     }
 
@@ -168,12 +199,19 @@ final class PanelDraft {
         return loads.stream().filter(load -> load.kit == kit).findFirst().orElseThrow();
     }
 
+    /** Invented; by its place in the zone. */
+    double feederMetres() {
+        return 9 + 5 * (index % VenueZones.PANELS_IN_ZONE);
+    }
+
     /** Places the loads in the smallest panel that leaves about a sixth of its slots spare; it has no limits yet. */
-    Panel panel() {
+    Panel panel(VenueFrame frame) {
         int poles = loads.stream().mapToInt(load -> load.poles).sum();
         boolean splits = counts.alwaysOn() > 0 && draw.chance(0.2);
         int reserved = draw.whole(0, 2);
-        int needed = (int) Math.ceil(poles * 1.18) + reserved + (splits ? UNSWITCHED_SLOTS : 0);
+        int needed = (int) Math.ceil(poles * (frame.plant().isFlat() ? 1.18 : 1.35))
+                + reserved
+                + (splits ? UNSWITCHED_SLOTS : 0);
         int slots = Ratings.slots(needed);
         int last = slots - reserved;
         List<Phase> rotation = new ArrayList<>(system.phases());
@@ -194,6 +232,12 @@ final class PanelDraft {
                                 : Optional.empty())
                 .build();
         new SlotFill(panel, system).fill(loads);
-        return panel;
+        return panel.with()
+                .fedFrom(frame.tree().feeds(index))
+                .spare(
+                        frame.plant().has(PlantOption.SPARE)
+                                ? Optional.of(Furnishing.spare(panel, system, loads))
+                                : Optional.empty())
+                .build();
     }
 }

@@ -13,11 +13,25 @@ public final class Sample {
 
     /** A venue of {@code size} with a name that tells how it was drawn. */
     public static Venue venue(long seed, VenueSize size) {
-        return venue(seed, size, "Drawn venue of " + size.panels() + " panels, seed " + seed);
+        return venue(seed, size, usualName(seed, size));
+    }
+
+    /** How a venue without a name of its own is called. */
+    public static String usualName(long seed, VenueSize size) {
+        return "Drawn venue of " + size.panels() + " panels, seed " + seed;
     }
 
     /** A venue of {@code size}, with a layout that keeps its rules. Time: linear in the loads, but for the peaks. */
     public static Venue venue(long seed, VenueSize size, String name) {
-        return new VenueDraft(new SeededDraws(seed), size).venue(name);
+        return venue(seed, size, name, Plant.FLAT);
+    }
+
+    /**
+     * The same with parts of a plant.
+     *
+     * @throws IllegalArgumentException where the venue has no room for one of them
+     */
+    public static Venue venue(long seed, VenueSize size, String name, Plant plant) {
+        return new VenueDraft(new SeededDraws(seed), VenueFrame.of(plant, size)).venue(name);
     }
 }

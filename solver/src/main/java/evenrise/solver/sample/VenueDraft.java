@@ -1,6 +1,8 @@
 package evenrise.solver.sample;
 
 import evenrise.model.plan.Plan;
+import evenrise.model.project.DistributionNode;
+import evenrise.model.project.Electrical;
 import evenrise.model.project.FixedPlace;
 import evenrise.model.project.ObjectiveWeights;
 import evenrise.model.project.OnEmergency;
@@ -11,30 +13,42 @@ import evenrise.model.project.Supply;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** A venue being drawn: panels with their loads, what ties them together, then the limits that its layout keeps. */
 final class VenueDraft {
     private static final double MAX_DURATION_SECONDS = 70;
+    private static final double ROOMY_DURATION_SECONDS = 90;
+
+    private static final double NODE_WEIGHT = 0.5;
+    private static final double RACK_PANELS_WEIGHT = 2;
+    private static final double RACK_BOARDS_WEIGHT = 1;
+    private static final double RACK_ROWS_WEIGHT = 0.2;
 
     private final SeededDraws draw;
     private final VenueSize size;
+    private final VenueFrame frame;
     private final List<PanelDraft> drafts = new ArrayList<>();
     private final List<ShutdownGroup> wideGroups = new ArrayList<>();
 
-    VenueDraft(SeededDraws draw, VenueSize size) {
+    VenueDraft(SeededDraws draw, VenueFrame frame) {
         this.draw = draw;
-        this.size = size;
+        this.frame = frame;
+        size = frame.size();
         List<PanelMix> counts = counts();
         Optional<String> open = Optional.empty();
         for (int n = 0; n < size.panels(); n++) {
             Optional<String> wide = open;
             open = Optional.empty();
             if (wide.isEmpty() && canShare(counts, n) && draw.chance(0.5)) {
-                wide = Optional.of(VenueZones.id(n) + "-main-array");
+                wide = Optional.of(frame.zones().id(n) + "-main-array");
                 wideGroups.add(ShutdownGroup.builder()
                         .id(wide.get())
                         .onEmergency(OnEmergency.DROP)
@@ -42,7 +56,7 @@ final class VenueDraft {
                         .build());
                 open = wide;
             }
-            drafts.add(new PanelDraft(n, size.panels(), counts.get(n), wide, size.system(), draw));
+            drafts.add(new PanelDraft(n, frame, counts.get(n), wide, draw));
         }
         tieTogether();
     }
@@ -68,8 +82,9 @@ final class VenueDraft {
         }
         PanelMix here = counts.get(panel);
         PanelMix next = counts.get(panel + 1);
-        int largest = Boards.TYPES.get(Boards.TYPES.size() - 1).outputs();
-        return here.displays() == 0 && next.displays() == 0 && here.amplifiers() + next.amplifiers() > largest;
+        return here.displays() == 0
+                && next.displays() == 0
+                && here.amplifiers() + next.amplifiers() > BoardKinds.LARGEST_OUTPUTS;
     }
 
     private void tieTogether() {
@@ -84,11 +99,14 @@ final class VenueDraft {
         }
         LoadDraft spare = null;
         for (PanelDraft draft : drafts) {
-            draft.first(EquipmentKinds.SWITCH).comesAfter.add(core.id);
+            boolean waits = frame.halls().canWait(draft.loads.get(0).system, core.system);
+            if (waits) {
+                draft.first(EquipmentKinds.SWITCH).comesAfter.add(core.id);
+            }
             List<LoadDraft> processors = draft.loads.stream()
                     .filter(load -> load.kit == EquipmentKinds.PROCESSOR)
                     .toList();
-            processors.forEach(processor -> processor.comesAfter.add(core.id));
+            processors.stream().filter(each -> waits).forEach(each -> each.comesAfter.add(core.id));
             if (processors.size() > 1 && draw.chance(0.5)) {
                 processors.get(1).samePhaseAs.add(processors.get(0).id);
             }
@@ -103,26 +121,39 @@ final class VenueDraft {
 
     /** The venue with the limits that its layout keeps. */
     Venue venue(String name) {
-        List<Panel> panels = drafts.stream().map(PanelDraft::panel).toList();
+        List<Panel> panels = drafts.stream().map(draft -> draft.panel(frame)).toList();
         drafts.forEach(this::fixSome);
-        Project open = project(name, supply(Ratings.UNKNOWN_AMPS, 1, OptionalDouble.empty()), panels);
+        List<DistributionNode> nodes = frame.tree().nodes;
+        Project open = project(name, supply(Ratings.UNKNOWN_AMPS, 1, OptionalDouble.empty()), nodes, panels);
         Plan layout = layout();
-        List<NodeFigures> nodes = Layout.of(open, layout).nodes();
-        NodeFigures supply = nodes.get(0);
-        double rated = Ratings.ratedAmps(supply);
-        List<Panel> limited = new ArrayList<>();
-        for (int n = 0; n < panels.size(); n++) {
-            limited.add(limited(panels.get(n), nodes.get(n + 1)));
-        }
+        Map<String, NodeFigures> figures = Layout.of(open, layout).nodes().stream()
+                .collect(Collectors.toMap(NodeFigures::node, Function.identity()));
+        Map<String, Double> metres = new HashMap<>();
+        drafts.forEach(draft -> metres.put(draft.id, draft.feederMetres()));
+        NodeFigures supply = figures.get(NodeFigures.SUPPLY);
+        double rated = rated(supply);
         return new Venue(
                 project(
                         name,
                         supply(
                                 rated,
                                 Ratings.neutralFactor(supply, rated),
-                                OptionalDouble.of(Ratings.inrushLimitAmps(supply))),
-                        limited),
+                                OptionalDouble.of(inrushLimit(supply, rated, Ratings.MAIN_HOLDS))),
+                        nodes.stream()
+                                .map(node -> limited(node, figures.get(node.id())))
+                                .toList(),
+                        panels.stream()
+                                .map(panel -> limited(panel, figures.get(panel.id()), metres.get(panel.id())))
+                                .toList()),
                 layout);
+    }
+
+    private double rated(NodeFigures figures) {
+        return frame.plant().isFlat() ? Ratings.ratedAmps(figures) : Ratings.roomyAmps(figures);
+    }
+
+    private double inrushLimit(NodeFigures figures, double rated, double holds) {
+        return frame.plant().isFlat() ? Ratings.inrushLimitAmps(figures) : Ratings.passingAmps(rated, holds);
     }
 
     private void fixSome(PanelDraft draft) {
@@ -134,25 +165,43 @@ final class VenueDraft {
         }
     }
 
-    private Panel limited(Panel panel, NodeFigures node) {
-        double rated = Ratings.ratedAmps(node);
+    private Panel limited(Panel panel, NodeFigures figures, double metres) {
+        double rated = rated(figures);
         boolean limits = draw.chance(0.3);
+        boolean isWired = frame.plant().has(PlantOption.WIRING);
         return panel.with()
                 .ratedAmps(rated)
-                .neutralFactor(Ratings.neutralFactor(node, rated))
-                .inrushLimitAmps(limits ? OptionalDouble.of(Ratings.inrushLimitAmps(node)) : OptionalDouble.empty())
+                .neutralFactor(Ratings.neutralFactor(figures, rated))
+                .inrushLimitAmps(
+                        limits ? OptionalDouble.of(inrushLimit(figures, rated, Ratings.HOLDS)) : OptionalDouble.empty())
+                .feeder(isWired ? Optional.of(Wiring.feeder(metres, rated, Wiring.DEVICE)) : Optional.empty())
+                .interruptingAmps(isWired ? OptionalDouble.of(Wiring.PANEL_INTERRUPTS_AMPS) : OptionalDouble.empty())
                 .build();
+    }
+
+    private DistributionNode limited(DistributionNode node, NodeFigures figures) {
+        double rated = rated(figures);
+        boolean isMain = node.transformer().isEmpty() && node.source().isEmpty();
+        double holds = isMain ? Ratings.MAIN_HOLDS : Ratings.HOLDS;
+        DistributionNode limited = node.with()
+                .ratedAmps(rated)
+                .neutralFactor(Ratings.neutralFactor(figures, rated))
+                .inrushLimitAmps(OptionalDouble.of(inrushLimit(figures, rated, holds)))
+                .transformer(node.transformer().map(it -> Ratings.built(it, rated)))
+                .build();
+        return frame.plant().has(PlantOption.WIRING) ? Wiring.wired(limited) : limited;
     }
 
     private Supply supply(double rated, double neutralFactor, OptionalDouble inrushLimit) {
         return Supply.builder()
                 .system(size.system())
-                .lineToNeutralVolts(120)
+                .lineToNeutralVolts(frame.tree().supplyVolts())
                 .frequencyHertz(60)
                 .ratedAmps(rated)
                 .continuousFraction(Ratings.CONTINUOUS_FRACTION)
                 .neutralFactor(neutralFactor)
                 .inrushLimitAmps(inrushLimit)
+                .main(frame.plant().has(PlantOption.WIRING) ? Optional.of(Wiring.MAIN_DEVICE) : Optional.empty())
                 .build();
     }
 
@@ -168,16 +217,20 @@ final class VenueDraft {
                 .build();
     }
 
-    private Project project(String name, Supply supply, List<Panel> panels) {
+    private Project project(String name, Supply supply, List<DistributionNode> nodes, List<Panel> panels) {
         List<ShutdownGroup> groups = new ArrayList<>(wideGroups);
         drafts.forEach(draft -> groups.addAll(draft.groups));
         return Project.builder()
                 .name(name)
                 .supply(supply)
                 .timingToleranceSeconds(0.02)
-                .maxDurationSeconds(MAX_DURATION_SECONDS)
+                .maxDurationSeconds(frame.plant().isFlat() ? MAX_DURATION_SECONDS : ROOMY_DURATION_SECONDS)
+                .nodes(nodes)
                 .panels(panels)
-                .boardTypes(Boards.TYPES)
+                .systems(frame.halls().systems())
+                .overlap(frame.plant().overlap())
+                .scenes(frame.halls().scenes())
+                .boardTypes(frame.kinds().all())
                 .boards(drafts.stream()
                         .flatMap(draft -> draft.boards.boards.stream())
                         .toList())
@@ -186,7 +239,19 @@ final class VenueDraft {
                         .flatMap(draft -> draft.loads.stream())
                         .map(LoadDraft::load)
                         .toList())
-                .objective(ObjectiveWeights.DEFAULT)
+                .electrical(frame.plant().has(PlantOption.WIRING) ? Wiring.electrical(supply) : Electrical.UNKNOWN)
+                .objective(objective())
+                .build();
+    }
+
+    private ObjectiveWeights objective() {
+        boolean hasRacks = frame.plant().has(PlantOption.RACKS);
+        return ObjectiveWeights.DEFAULT
+                .with()
+                .nodeImbalance(frame.tree().nodes.isEmpty() ? 0 : NODE_WEIGHT)
+                .rackPanels(hasRacks ? RACK_PANELS_WEIGHT : 0)
+                .rackBoards(hasRacks ? RACK_BOARDS_WEIGHT : 0)
+                .rackRows(hasRacks ? RACK_ROWS_WEIGHT : 0)
                 .build();
     }
 }

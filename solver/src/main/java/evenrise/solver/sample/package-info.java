@@ -10,6 +10,10 @@
  * 20 s and carry amplifiers only. The order on each board keeps every group in one run. Ratings, neutrals and inrush
  * limits are set a little above what this layout draws.
  *
+ * <p>Parts of a plant keep that layout: commands of halls start at the same 0 s each; what waits for the core of another
+ * system does not; an output with a time of its own has that of the step; loads behind a contactor come on with its first,
+ * no later than they would. Limits of a plant are those of the devices before its nodes, and ratings leave two fifths.
+ *
  * <p>May touch model.plan, model.project, model.rules.
  */
 package evenrise.solver.sample;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
 import evenrise.model.plan.Cautions;
+import evenrise.model.project.Overlap;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
 import evenrise.solver.app.Jobs;
@@ -20,6 +21,8 @@ import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 @DisplayName("evenrise generate")
 class GenerateCommandTest {
@@ -77,16 +80,52 @@ class GenerateCommandTest {
         assertThat(read.value().orElseThrow().loads()).hasSize(30);
     }
 
-    @Test
-    void drawsTheLargeDatasetAsItsPageSays() throws IOException {
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "harbour-arena, --panels 40 --loads 1000 --seed 7, Harbour Arena",
+        "orchard-campus, --panels 28 --loads 600 --seed 3 --with all, Orchard Campus"
+    })
+    void drawsADatasetAsItsPageSays(String folderName, String options, String name) throws IOException {
         Path drawn = folder.resolve("project.json");
-        Path kept = Path.of("..", "datasets", "harbour-arena");
-        String command = "--panels 40 --loads 1000 --seed 7 --name \"Harbour Arena\"";
+        Path kept = Path.of("..", "datasets", folderName);
+        List<String> arguments = new ArrayList<>(List.of(options.split(" ")));
+        arguments.addAll(List.of("--name", name, "-o", drawn.toString()));
 
-        run("--panels", "40", "--loads", "1000", "--seed", "7", "--name", "Harbour Arena", "-o", drawn.toString());
+        run(arguments.toArray(String[]::new));
 
-        assertThat(Files.readString(kept.resolve("README.md"))).contains("evenrise generate " + command);
+        assertThat(Files.readString(kept.resolve("README.md")))
+                .contains("evenrise generate " + options + " --name \"" + name + "\"");
         assertThat(drawn).hasSameBinaryContentAs(kept.resolve("project.json"));
+    }
+
+    @Test
+    void drawsThePartsThatAreNamed() {
+        run("--panels", "3", "--with", "racks,Off-Delays", "--with", "systems", "--overlap", "any", "-o", "-");
+
+        Project project = ProjectFile.read(new ByteArrayInputStream(data.toByteArray()), "-")
+                .value()
+                .orElseThrow();
+        assertThat(project.overlap()).isEqualTo(Overlap.ANY);
+        assertThat(project.systems()).isNotEmpty();
+        assertThat(project.loads()).anyMatch(load -> load.rack().isPresent());
+        assertThat(project.nodes()).isEmpty();
+        assertThat(project.scenes()).isEmpty();
+    }
+
+    @Test
+    void refusesAPartThatIsNoneAsAUsageError() {
+        int code = run("--panels", "3", "--with", "lifts", "-o", "-");
+
+        assertThat(code).isEqualTo(2);
+        assertThat(err.toString()).contains("'lifts', expected nodes, transformers, source, systems, scenes, boards,");
+    }
+
+    @Test
+    void refusesAnOverlapOfNothingAndASourceWithoutRoomAsUsageErrors() {
+        assertThat(run("--panels", "3", "--overlap", "any", "-o", "-")).isEqualTo(2);
+        assertThat(err.toString()).contains("Maybe ask for systems, too.");
+        assertThat(run("--panels", "3", "--with", "source", "-o", "-")).isEqualTo(2);
+        assertThat(err.toString()).contains("Maybe ask for 5 panels.");
     }
 
     @Test

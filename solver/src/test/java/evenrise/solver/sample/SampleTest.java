@@ -39,7 +39,7 @@ class SampleTest {
             .timeUsedSeconds(0)
             .build();
 
-    private static Verdict verdictOnTheLayout(Venue venue) {
+    static Verdict verdictOnTheLayout(Venue venue) {
         Plan finished = PlanFinisher.finish(
                 venue.project(),
                 venue.layout(),

@@ -45,6 +45,7 @@ class DatasetsPlanTest {
         "meridian-hall, 60000",
         "willow-chapel, 30000",
         "lumen-theatre, 600000",
+        "orchard-campus, 60000",
         "tin-shed, 30000",
         "quay-works, 30000"
     })
