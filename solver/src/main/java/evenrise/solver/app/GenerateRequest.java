@@ -20,7 +20,13 @@ import java.util.stream.Collectors;
  * @since 0.1.0
  */
 public record GenerateRequest(
-        int panels, OptionalInt loads, PhaseSystem system, long seed, Optional<String> name, Set<VenuePart> parts, Overlap overlap) {
+        int panels,
+        OptionalInt loads,
+        PhaseSystem system,
+        long seed,
+        Optional<String> name,
+        Set<VenuePart> parts,
+        Overlap overlap) {
     public static final int FEWEST_LOADS_A_PANEL = VenueSize.FEWEST_LOADS;
     public static final int MOST_LOADS_A_PANEL = VenueSize.MOST_LOADS;
     public static final int USUAL_LOADS_A_PANEL = VenueSize.USUAL_LOADS;
