@@ -18,17 +18,30 @@
 
   // The loads in columns; those that are always on start before everything.
   const base = numbers(loads.base_a), excess = numbers(loads.excess_a), half = numbers(loads.half_life_s), on = numbers(loads.on_s);
-  const start = on.map(function (seconds) { return seconds < 0 ? -Infinity : seconds - data.tolerance_s; });
+  // Where systems have commands of their own, one is played: what it does not switch is at its worst throughout, as the
+  // node's rest says, and drawn by no load of its own.
+  const systems = data.systems, many = systems.length > 0;
+  let system = data.system;
+  const switches = function (i) { return !many || loads.system[i] === system; };
+  const start = new Float64Array(count);
+  const ways = data.ways.nodes.map(function (places, k) { return new Map(places.map(function (node, j) { return [node, numbers(data.ways.parts[k][j])]; })); });
+  const flows = ways.map(function (way) { return Array.from(way); });
   const touched = Uint8Array.from(loads.phases, function (letters) {
     return phases.reduce(function (mask, letter, p) { return letters.indexOf(letter) < 0 ? mask : mask | 1 << p; }, 0);
   });
   const indexOf = new Map(loads.id.map(function (id, i) { return [id, i]; }));
   const nodeOf = new Map(nodes.slice(1).map(function (node, i) { return [node.id, i + 1]; }));
   const home = Int32Array.from(loads.panel, function (panel) { return nodeOf.get(panel); });
-  const order = Array.from(loads.id.keys()).sort(function (a, b) { return start[a] - start[b] || a - b; });
-  const starts = numbers(order.map(function (i) { return start[i]; }));
+  let order = [], starts = numbers([]);
   const fed = nodes.map(function () { return []; });
-  order.forEach(function (i) { fed[0].push(i); fed[home[i]].push(i); });
+  function arrange() {
+    for (let i = 0; i < count; i++) start[i] = on[i] < 0 || !switches(i) ? -Infinity : on[i] - data.tolerance_s;
+    order = Array.from(loads.id.keys()).sort(function (a, b) { return start[a] - start[b] || a - b; });
+    starts = numbers(order.map(function (i) { return start[i]; }));
+  }
+  arrange();
+  order.forEach(function (i) { ways[loads.way[i]].forEach(function (_, at) { fed[at].push(i); }); });
+  const begun = function (which) { return nodes[which].starts[many ? system : 0]; };
 
   // One pole's current by its envelope at nominal voltage, as the plan's referee computes it.
   function drawn(i, seconds) {
@@ -44,13 +57,14 @@
     while (low < high) { const middle = low + high >> 1; if (starts[middle] <= seconds + 1e-12) low = middle + 1; else high = middle; }
     return low;
   }
-  const sums = new Float64Array(nodes.length * phases.length), now = new Float64Array(count);
+  const sums = new Float64Array(nodes.length * phases.length), now = new Float64Array(count), through = new Float64Array(ways.length);
   function sum(seconds, lit) {
-    sums.fill(0);
-    for (let k = 0; k < lit; k++) {
-      const i = order[k], each = now[i] = drawn(i, seconds), at = home[i] * phases.length;
-      for (let p = 0; p < phases.length; p++) if (touched[i] & 1 << p) { sums[p] += each; sums[at + p] += each; }
-    }
+    nodes.forEach(function (_, n) { sums.set(begun(n).rest_a, n * phases.length); });
+    through.fill(0);
+    for (let k = 0; k < lit; k++) { const i = order[k]; if (switches(i)) through[loads.way[i]] += now[i] = drawn(i, seconds); }
+    flows.forEach(function (flow, w) {
+      if (through[w] !== 0) flow.forEach(function (each) { for (let p = 0; p < phases.length; p++) sums[each[0] * phases.length + p] += each[1][p] * through[w]; });
+    });
   }
 
   // Wherever a load stands: elements by its place in the columns.
@@ -71,11 +85,12 @@
   // The house: every panel with its breakers in their slots.
   const house = by("house"), cards = [], visible = new Set();
   nodes.slice(1).forEach(function (node, k) {
+    if (node.kind !== "panel") return;
     const card = make("section", "board"), head = make("h3"), name = make("button", "", plain(node.id)), tally = make("span"), slots = make("div", "slots");
     name.type = "button"; name.dataset.node = k + 1; name.setAttribute("aria-label", "Show the current of panel " + plain(node.id));
     head.append(name, tally);
     slots.setAttribute("role", "group"); slots.setAttribute("aria-label", "Loads of panel " + plain(node.id));
-    const inSlots = fed[k + 1].slice().sort(function (a, b) { return parseInt(loads.slots[a], 10) - parseInt(loads.slots[b], 10); });
+    const inSlots = fed[k + 1].filter(function (i) { return home[i] === k + 1; }).sort(function (a, b) { return parseInt(loads.slots[a], 10) - parseInt(loads.slots[b], 10); });
     const taken = new Set(), most = node.slots, two = node.is_two_sided;
     if (two) slots.classList.add("two");
     inSlots.forEach(function (i, place) {
@@ -96,14 +111,14 @@
       slots.append(free);
     }
     const list = make("dl"), values = [], bars = [];
-    phases.forEach(function (letter) {
-      const row = make("div"), bar = make("dd", "bar"), fill = make("i"), value = make("dd", "amps");
+    node.phases.forEach(function (p) {
+      const letter = phases[p], row = make("div"), bar = make("dd", "bar"), fill = make("i"), value = make("dd", "amps");
       bar.append(fill); row.append(make("dt", "", letter), bar, value); list.append(row); values.push(value); bars.push(fill);
     });
     card.append(head, slots, list);
-    card.style.containIntrinsicSize = "auto " + (21 * (two ? most + 1 >> 1 : most) + 50 + 19 * phases.length) + "px";
+    card.style.containIntrinsicSize = "auto " + (21 * (two ? most + 1 >> 1 : most) + 50 + 19 * node.phases.length) + "px";
     house.append(card);
-    cards.push({ card: card, node: k + 1, tally: tally, values: values, bars: bars });
+    cards.push({ card: card, node: k + 1, tally: tally, values: values, bars: bars, own: inSlots });
   });
   const watch = new IntersectionObserver(function (entries) {
     entries.forEach(function (entry) {
@@ -113,13 +128,13 @@
   }, { rootMargin: "200px" });
   cards.forEach(function (each, k) { each.card.dataset.card = k; watch.observe(each.card); });
   function showCard(each) {
-    const loadsOn = fed[each.node].filter(function (i) { return start[i] <= seconds + 1e-12; }).length;
-    put(each.tally, loadsOn + " of " + fed[each.node].length + " on");
-    for (let p = 0; p < phases.length; p++) {
-      const value = sums[each.node * phases.length + p], peak = nodes[each.node].peak_a[p];
-      put(each.values[p], amps(value));
-      each.bars[p].style.transform = "scaleX(" + (peak > 0 ? Math.min(1, value / peak) : 0) + ")";
-    }
+    const loadsOn = each.own.filter(function (i) { return start[i] <= seconds + 1e-12; }).length;
+    put(each.tally, loadsOn + " of " + each.own.length + " on");
+    nodes[each.node].phases.forEach(function (p, row) {
+      const value = sums[each.node * phases.length + p], peak = begun(each.node).peak_a[p];
+      put(each.values[row], amps(value));
+      each.bars[row].style.transform = "scaleX(" + (peak > 0 ? Math.min(1, value / peak) : 0) + ")";
+    });
   }
   function put(element, text) { if (element.textContent !== text) element.textContent = text; }
 
@@ -143,7 +158,7 @@
   // The moment shown.
   const end = data.end_s, slider = by("time"), clock = by("clock"), litText = by("lit"), cursor = by("cursor"), veil = by("veil"), drawing = by("drawing");
   const meters = Array.from(by("meters").children, function (row) {
-    return { bar: row.querySelector("i"), amps: row.querySelector(".amps"), peak: row.querySelector(".peak") };
+    return { row: row, line: row.querySelector(".phase"), bar: row.querySelector("i"), amps: row.querySelector(".amps"), peak: row.querySelector(".peak") };
   });
   let seconds = 0, node = 0, wide = 0, seen = 0;
   // Where the drawing is wider than its window, the cursor stays in view.
@@ -172,7 +187,7 @@
   }
   function showMeters() {
     meters.forEach(function (meter, p) {
-      const value = sums[node * phases.length + p], peak = nodes[node].peak_a[p];
+      const value = sums[node * phases.length + p], peak = begun(node).peak_a[p];
       put(meter.amps, amps(value));
       meter.bar.style.transform = "scaleX(" + (peak > 0 ? Math.min(1, value / peak) : 0) + ")";
     });
@@ -183,6 +198,7 @@
     bar.append(steady, rest); row.append(who, bar, much); shares.append(row);
     rows.push({ row: row, who: who, steady: steady, rest: rest, much: much });
   }
+  const share = new Float64Array(count);
   let sharesSeen = false;
   new IntersectionObserver(function (entries) { sharesSeen = entries[entries.length - 1].isIntersecting; if (sharesSeen) showShares(); }).observe(by("moment"));
   function showShares() {
@@ -190,29 +206,34 @@
     for (let p = 1; p < phases.length; p++) if (sums[node * phases.length + p] > sums[node * phases.length + phase] + 1e-9) phase = p;
     const most = [];
     let shared = 0;
+    const part = function (i) { return ways[loads.way[i]].get(node)[phase]; };
     fed[node].forEach(function (i) {
-      if (!(touched[i] & 1 << phase) || start[i] > seconds + 1e-12) return;
+      if (!switches(i) || part(i) === 0 || start[i] > seconds + 1e-12) return;
       shared++;
-      if (most.length === rows.length && now[i] <= now[most[most.length - 1]]) return;
+      const own = part(i) * now[i];
+      if (most.length === rows.length && own <= share[most[most.length - 1]]) return;
       let at = most.length;
-      while (at > 0 && now[most[at - 1]] < now[i]) at--;
+      while (at > 0 && share[most[at - 1]] < own) at--;
+      share[i] = own;
       most.splice(at, 0, i);
       if (most.length > rows.length) most.pop();
     });
     put(by("moment-where"), "At " + nodeName(node) + ", phase " + phases[phase] + ", at " + seconds.toFixed(2) + " s: " + amps(sums[node * phases.length + phase])
-      + " by the envelopes at nominal voltage. The largest of " + shared + " shares; plain: what stays, striped: what is left of the inrush.");
-    const whole = most.length ? Math.max(now[most[0]], 1e-9) : 1;
+      + " by the envelopes at nominal voltage. The largest of " + shared + " shares; plain: what stays, striped: what is left of the inrush."
+      + (many ? " Beside them " + amps(begun(node).rest_a[phase]) + " of what is always on and of the other systems at their worst." : ""));
+    const whole = most.length ? Math.max(share[most[0]], 1e-9) : 1;
     rows.forEach(function (each, k) {
       const i = most[k];
       each.row.classList.toggle("gone", i === undefined);
       if (i === undefined) return;
       put(each.who, plain(loads.id[i]) + " " + loads.name[i]);
       each.row.dataset.load = loads.id[i];
-      each.steady.style.width = 100 * base[i] / whole + "%"; each.rest.style.width = 100 * (now[i] - base[i]) / whole + "%";
-      put(each.much, amps(now[i]));
+      const steady = part(i) * base[i];
+      each.steady.style.width = 100 * steady / whole + "%"; each.rest.style.width = 100 * (share[i] - steady) / whole + "%";
+      put(each.much, amps(share[i]));
     });
   }
-  function nodeName(which) { return which ? "panel " + plain(nodes[which].id) : "the supply"; }
+  function nodeName(which) { return which ? nodes[which].kind + " " + plain(nodes[which].id) : "the supply"; }
 
   // The curves: the supply's stand in the page; a panel's are drawn when asked for.
   const svg = drawing.querySelector("svg.curve"), SVG = "http://www.w3.org/2000/svg", supplys = svg.innerHTML;
@@ -231,17 +252,41 @@
     node = which;
     by("node").value = which;
     by("node-name").textContent = nodeName(which);
-    meters.forEach(function (meter, p) { meter.peak.textContent = "of " + amps(nodes[which].peak_a[p]); });
+    const own = nodes[which];
+    meters.forEach(function (meter, p) {
+      const at = own.phases.indexOf(p);
+      meter.row.classList.toggle("gone", at < 0);
+      if (at >= 0) meter.line.setAttribute("stroke", own.colours[at]);
+      meter.peak.textContent = "of " + amps(begun(which).peak_a[p]);
+    });
     svg.innerHTML = supplys;
-    if (which) redraw(nodes[which], fed[which]);
+    if (which || many && system !== data.system) redraw(own, fed[which]);
+    if (many) tellSystem(which);
     showMeters();
     showShares();
   }
+  // What the curves cannot show: the current in use, which may be more than any start.
+  function tellSystem(which) {
+    const begins = begun(which), used = Math.max.apply(null, begins.used_a), phase = begins.used_a.indexOf(used);
+    put(by("system-name"), "Drawn as the command of " + plain(systems[system]) + " is carried out, with " + amps(begins.rest_a[phase]) + " on phase " + phases[phase]
+      + " of what is always on and of the other systems at their worst; once in use, " + amps(used) + " there.");
+  }
+  function begin(which) {
+    system = which;
+    arrange();
+    for (let i = 0; i < count; i++) lamps[i].forEach(function (lamp) { lamp.classList.toggle("on", start[i] <= seconds + 1e-12); });
+    lit = litAt(seconds);
+    document.querySelectorAll("svg.lanes .ons").forEach(function (path) { path.classList.toggle("gone", many && Number(path.dataset.system) !== system); });
+    drop();
+    show(seconds);
+    choose(node);
+  }
   function redraw(own, of) {
-    const worst = own.peak_a.indexOf(Math.max.apply(null, own.peak_a)), most = 1.08 * Math.max(1, own.peak_a[worst]);
+    const begins = begun(nodes.indexOf(own)), at = nodes.indexOf(own);
+    const worst = begins.peak_a.indexOf(Math.max.apply(null, begins.peak_a)), most = 1.08 * Math.max(1, begins.peak_a[worst]);
     const x = function (s) { return plot.left + (plot.right - plot.left) * s / end; };
     const y = function (a) { return plot.bottom - (plot.bottom - plot.top) * a / most; };
-    svg.querySelector("title").textContent = "Current of panel " + plain(own.id) + " by the envelopes at nominal voltage, on each phase over time";
+    svg.querySelector("title").textContent = "Current of " + nodeName(at) + " by the envelopes at nominal voltage, on each phase over time";
     const scale = svg.querySelector("g.amps");
     scale.replaceChildren();
     ticks(most).forEach(function (a) {
@@ -250,21 +295,26 @@
     });
     const instants = [];
     for (let k = 0; k <= 500; k++) instants.push(end * k / 500);
-    of.forEach(function (i) { if (on[i] >= 0) instants.push(Math.max(0, start[i]), Math.max(0, start[i] - 1e-6)); });
+    of.forEach(function (i) { if (on[i] >= 0 && switches(i)) instants.push(Math.max(0, start[i]), Math.max(0, start[i] - 1e-6)); });
     instants.sort(function (a, b) { return a - b; });
-    phases.forEach(function (_, p) {
+    svg.querySelectorAll("polyline").forEach(function (line) { line.remove(); });
+    const dashes = ["none", "8 3", "2 3"];
+    own.phases.forEach(function (p, k) {
+      const parts = of.filter(switches).map(function (i) { return [i, ways[loads.way[i]].get(at)[p]]; }).filter(function (each) { return each[1] !== 0; });
       const points = instants.map(function (s) {
-        let total = 0;
-        of.forEach(function (i) { if (touched[i] & 1 << p) total += drawn(i, s); });
+        let total = begins.rest_a[p];
+        parts.forEach(function (each) { total += each[1] * drawn(each[0], s); });
         return x(s).toFixed(1) + "," + y(total).toFixed(1);
       }).join(" ");
-      svg.querySelectorAll(".e" + p + ", .p" + p).forEach(function (line) { line.setAttribute("points", points); });
+      [["edge e", "#ffffff", "4"], ["phase p", own.colours[k], "1.8"]].forEach(function (look) {
+        svg.insertBefore(shape("polyline", { class: look[0] + p, fill: "none", stroke: look[1], "stroke-width": look[2], "stroke-dasharray": dashes[p], points: points }), svg.querySelector("line.peak"));
+      });
     });
-    const px = x(Math.max(0, own.peak_at_s[worst] - data.tolerance_s)), py = y(own.peak_a[worst]), line = svg.querySelector("line.peak"), mark = svg.querySelector("circle.peak"), words = svg.querySelector(".peaked");
+    const px = x(Math.max(0, begins.peak_at_s[worst] - data.tolerance_s)), py = y(begins.peak_a[worst]), line = svg.querySelector("line.peak"), mark = svg.querySelector("circle.peak"), words = svg.querySelector(".peaked");
     line.setAttribute("x1", px); line.setAttribute("x2", px); line.setAttribute("y2", py - 6);
     mark.setAttribute("cx", px); mark.setAttribute("cy", py);
     words.setAttribute("x", px); words.setAttribute("text-anchor", px > plot.width - 150 ? "end" : px < plot.left + 110 ? "start" : "middle");
-    words.textContent = "peak " + amps(own.peak_a[worst]) + ", phase " + phases[worst] + ", " + own.peak_at_s[worst].toFixed(2) + " s";
+    words.textContent = "peak " + amps(begins.peak_a[worst]) + ", phase " + phases[worst] + ", " + begins.peak_at_s[worst].toFixed(2) + " s";
   }
 
   // Playing and scrubbing. What is said aloud waits until the hand rests.
@@ -274,7 +324,7 @@
     clearTimeout(saying);
     saying = setTimeout(function () {
       by("said").textContent = seconds.toFixed(2) + " seconds: " + lit + " of " + count + " loads on; " + nodeName(node) + ", "
-        + phases.map(function (letter, p) { return "phase " + letter + " " + amps(sums[node * phases.length + p]); }).join(", ") + ".";
+        + nodes[node].phases.map(function (p) { return "phase " + phases[p] + " " + amps(sums[node * phases.length + p]); }).join(", ") + ".";
     }, 400);
   }
   function label() { play.querySelector(".sign").textContent = playing ? "❚❚" : "▶"; play.querySelector(".word").textContent = playing ? "Pause" : "Play"; }
@@ -297,6 +347,11 @@
     asked = to;
     if (!playing) say();
   }
+  // To a load's switch-on, by the command that switches it.
+  function goTo(i) {
+    if (!switches(i)) { by("system").value = loads.system[i]; begin(loads.system[i]); pick(i); }
+    go(start[i]);
+  }
   function go(to) { asked = null; if (playing) stop(); show(to); say(); }
   slider.addEventListener("input", function () { ask(Number(slider.value)); });
   function later() { const at = litAt(seconds + 1e-9); return at < count ? starts[at] : end; }
@@ -313,9 +368,10 @@
   by("earlier").addEventListener("click", function () { go(earlier()); });
   by("later").addEventListener("click", function () { go(later()); });
   by("to-peak").addEventListener("click", function () {
-    const own = nodes[node], worst = own.peak_a.indexOf(Math.max.apply(null, own.peak_a));
+    const own = begun(node), worst = own.peak_a.indexOf(Math.max.apply(null, own.peak_a));
     go(own.peak_at_s[worst] - data.tolerance_s);
   });
+  if (many) by("system").addEventListener("input", function () { if (playing) stop(); begin(Number(by("system").value)); say(); });
   by("node").addEventListener("input", function () { choose(Number(by("node").value)); say(); });
   function pointed(event) {
     const box = drawing.getBoundingClientRect(), x = (event.clientX - box.left) / box.width * plot.width;
@@ -328,7 +384,7 @@
     if (row < 0 || row >= data.lanes.length) return;
     const at = pointed(event);
     let best = -1, distance = 8 * end / (plot.right - plot.left);
-    (inLane[row] || []).forEach(function (i) { const away = Math.abs(on[i] - at); if (away < distance) { distance = away; best = i; } });
+    (inLane[row] || []).filter(switches).forEach(function (i) { const away = Math.abs(on[i] - at); if (away < distance) { distance = away; best = i; } });
     if (best >= 0) pick(best);
   });
   const lanes = drawing.querySelector("svg.lanes"), laneOf = new Map(data.lanes.map(function (id, i) { return [id, i]; })), inLane = data.lanes.map(function () { return []; });
@@ -347,14 +403,14 @@
     drop();
     picked = i;
     places[i].forEach(function (element) { element.classList.add("picked"); });
-    if (on[i] >= 0) {
+    if (on[i] >= 0 && switches(i)) {
       const x = plot.left + (plot.right - plot.left) * on[i] / end;
       by("lane-mark").setAttribute("d", "M" + x + " " + data.lane_height * lane(i) + "v" + data.lane_height);
     }
     const title = make("b", "", plain(loads.id[i]) + (loads.name[i] ? " " + loads.name[i] : ""));
     aboutText.replaceChildren(title, document.createTextNode(": " + [loads.role[i], "panel " + plain(loads.panel[i]) + " slot " + loads.slots[i], "phase " + loads.phases[i],
       loads.board[i] && "board " + plain(loads.board[i]), loads.group[i] && "group " + plain(loads.group[i]), loads.running_a[i].toFixed(2) + " A running",
-      "peak " + amps(base[i] + excess[i]), on[i] < 0 ? "always on" : "on at " + on[i].toFixed(2) + " s"].filter(Boolean).join(", ")));
+      "peak " + amps(base[i] + excess[i]), on[i] < 0 ? "always on" : "on at " + on[i].toFixed(2) + " s" + (many ? " of " + plain(systems[loads.system[i]]) : "")].filter(Boolean).join(", ")));
     aboutPlaces.replaceChildren(make("span", "", "See it:"));
     if (on[i] >= 0) aboutPlaces.append(make("button", "", "at its switch-on"));
     document.querySelectorAll("section[id]").forEach(function (section) {
@@ -369,7 +425,7 @@
   aboutPlaces.addEventListener("click", function (event) {
     const button = event.target.closest("button"), i = picked;
     if (!button || i < 0) return;
-    if (!button.dataset.section) { go(start[i]); return; }
+    if (!button.dataset.section) { goTo(i); return; }
     const section = by(button.dataset.section);
     section.querySelectorAll("script.later").forEach(function (script) { if (script.textContent.indexOf("data-load") >= 0) unfold(script); });
     const element = places[i].find(function (each) { return section.contains(each); });
@@ -391,7 +447,7 @@
   document.addEventListener("focusin", function (event) { const i = loadAt(event.target); if (i >= 0) pick(i); });
   house.addEventListener("click", function (event) {
     const i = loadAt(event.target), other = event.target.closest("[data-node]");
-    if (i >= 0 && on[i] >= 0) go(start[i]);
+    if (i >= 0 && on[i] >= 0) goTo(i);
     if (other) { choose(Number(other.dataset.node)); say(); }
   });
   // Arrows go from breaker to breaker as they are seated.

@@ -79,7 +79,7 @@ public enum PlantPart {
      * search keeps for one supply and one command alone.
      */
     public static List<PlantPart> beyondSearch(Project project) {
-        return project.behaviourOrDefault().inrushLimitHoldsFor().isEmpty() ? List.of() : beyondDocuments(project);
+        return project.behaviourOrDefault().inrushLimitHoldsFor().isEmpty() ? List.of() : beyondTrials(project);
     }
 
     /** Parts of a project that no bound is proven with yet, and no layout reworked. */
@@ -87,8 +87,8 @@ public enum PlantPart {
         return Stream.of(values()).filter(part -> part.isUsed.test(project)).toList();
     }
 
-    /** Parts of a project that documents do not show, and trials do not draw, yet. */
-    public static List<PlantPart> beyondDocuments(Project project) {
+    /** Parts of a project that trials do not draw, and no room for one more load is sought with, yet. */
+    public static List<PlantPart> beyondTrials(Project project) {
         return beyondProof(project).stream()
                 .filter(part -> !TIDY.contains(part))
                 .toList();

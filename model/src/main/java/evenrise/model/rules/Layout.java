@@ -37,9 +37,11 @@ public final class Layout {
     private final Map<String, Placement> placements = new LinkedHashMap<>();
     private final Map<String, List<Placement>> byPanel = new HashMap<>();
     private final Map<String, NavigableMap<Integer, Placement>> outputs = new LinkedHashMap<>();
+    private final Map<String, List<String>> behind = new HashMap<>();
     private final Map<String, BoardSetting> settings;
     private final StepTimes times;
     private final Clocks clocks;
+    private Nodes computing;
     private List<NodeFigures> nodes;
     private NodeLoads nodeLoads;
     private UseCurrents fullUse;
@@ -60,6 +62,12 @@ public final class Layout {
         this.times = new StepTimes(index.project(), settings, lastUsed, asked(seats, lastWords));
         lastWords.forEach((id, assignment) -> placements.put(id, place(assignment, seats)));
         placements.replaceAll((id, placement) -> withItsLead(placement));
+        placements
+                .values()
+                .forEach(each -> each.load()
+                        .comesWith()
+                        .ifPresent(lead -> behind.computeIfAbsent(lead, any -> new ArrayList<>())
+                                .add(each.id())));
         this.clocks = Clocks.of(this);
         placements.values().stream()
                 .filter(Placement::fits)
@@ -105,6 +113,11 @@ public final class Layout {
     /** The load's placement; empty where the plan assigns it nowhere. */
     public Optional<Placement> placement(String load) {
         return Optional.ofNullable(placements.get(load));
+    }
+
+    /** Loads behind the contactor of another, in the plan's order. */
+    public List<String> behind(String load) {
+        return behind.getOrDefault(load, List.of());
     }
 
     /** The loads of one panel that fit where they are, in the plan's order. */
@@ -169,7 +182,7 @@ public final class Layout {
      */
     public synchronized List<NodeFigures> nodes() {
         if (nodes == null) {
-            nodes = new Nodes(this).figures();
+            nodes = computing().figures();
         }
         return nodes;
     }
@@ -214,6 +227,21 @@ public final class Layout {
         return worstNeutralAmps;
     }
 
+    /** What a node carries as each command is carried out, by its place in {@link #nodes()}; computed each time. */
+    public List<NodeStart> starts(int node) {
+        return computing().starts(distribution().points().get(node));
+    }
+
+    /** What makes the greatest peak of a node, largest first; computed each time. */
+    public List<PeakShare> peakShares(int node) {
+        return computing().shares(node, worstPeak(node));
+    }
+
+    /** The greatest peak of a node; of equals the first in the system's order. */
+    public PhasePeak worstPeak(int node) {
+        return Referee.worstPeak(nodes().get(node));
+    }
+
     /** What each of those nodes peaks at when something happens; computed when first asked for. */
     public synchronized List<List<EventPeak>> eventPeaks() {
         if (eventPeaks == null) {
@@ -233,6 +261,13 @@ public final class Layout {
     /** The same over other voltages; computed each time. */
     public List<RangePeak> peaksOver(SupplyVoltage voltage) {
         return PeakBases.peaks(this, voltage);
+    }
+
+    private synchronized Nodes computing() {
+        if (computing == null) {
+            computing = new Nodes(this);
+        }
+        return computing;
     }
 
     private Map<String, Assignment> lastWords() {

@@ -44,11 +44,11 @@ final class Nodes {
         return distribution.points().stream().map(point -> figures(point, uses)).toList();
     }
 
-    /** What makes the supply's peak {@code peak}, largest first. */
-    List<PeakShare> shares(PhasePeak peak) {
+    /** What makes the peak {@code peak} of a node, largest first. */
+    List<PeakShare> shares(int node, PhasePeak peak) {
         Optional<SystemPeaks> systems =
-                layout.project().hasClocks() ? Optional.of(systemPeaks(Distribution.SUPPLY)) : Optional.empty();
-        return loads.seen(Distribution.SUPPLY).stream()
+                layout.project().hasClocks() ? Optional.of(systemPeaks(node)) : Optional.empty();
+        return loads.seen(node).stream()
                 .filter(each -> each.parts()[peak.phase().ordinal()] > 0)
                 .map(each -> share(each, peak, systems))
                 .filter(share -> share.amps() > 0)
@@ -110,6 +110,24 @@ final class Nodes {
         return phases.stream()
                 .map(phase -> new PhasePeak(phase, inrush.amps(phase), inrush.atSeconds(phase)))
                 .toList();
+    }
+
+    /** What a node carries as each command is carried out. */
+    List<NodeStart> starts(Point point) {
+        if (layout.project().hasClocks()) {
+            return systemPeaks(point.index()).starts(point.system().phases());
+        }
+        Map<Phase, Double> none = new EnumMap<>(Phase.class);
+        Map<Phase, PhasePeak> peaks = new EnumMap<>(Phase.class);
+        for (PhasePeak peak : layout.nodes().get(point.index()).peaks()) {
+            none.put(peak.phase(), 0.0);
+            peaks.put(peak.phase(), peak);
+        }
+        return List.of(new NodeStart(
+                Optional.empty(),
+                Collections.unmodifiableMap(none),
+                Collections.unmodifiableMap(peaks),
+                Collections.unmodifiableMap(none)));
     }
 
     private SystemPeaks systemPeaks(int node) {

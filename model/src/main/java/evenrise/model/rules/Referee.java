@@ -41,7 +41,7 @@ public final class Referee {
                 List.copyOf(violations),
                 metrics(layout, peak, violations.size(), earlier),
                 layout.nodes(),
-                new Nodes(layout).shares(peak));
+                layout.peakShares(Distribution.SUPPLY));
     }
 
     /** The greatest peak of a node; of equals the first in the system's order. */

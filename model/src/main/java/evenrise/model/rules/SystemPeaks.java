@@ -8,6 +8,8 @@ import evenrise.model.project.Phase;
 import evenrise.model.project.SwitchedSystem;
 import evenrise.model.rules.NodeLoads.Seen;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -94,6 +96,36 @@ final class SystemPeaks {
             }
         }
         return OptionalDouble.empty();
+    }
+
+    /** What the node carries as each system starts, in the project's order. */
+    List<NodeStart> starts(List<Phase> phases) {
+        return systems.stream().map(each -> start(each, phases)).toList();
+    }
+
+    private NodeStart start(Part starting, List<Phase> phases) {
+        Map<Phase, Double> rests = new EnumMap<>(Phase.class);
+        Map<Phase, PhasePeak> peaks = new EnumMap<>(Phase.class);
+        Map<Phase, Double> used = new EnumMap<>(Phase.class);
+        for (Phase phase : phases) {
+            double rest = always[phase.ordinal()];
+            for (Part each : systems) {
+                rest += each == starting ? 0 : overlap == Overlap.ANY ? each.mostAmps(phase) : each.usedAmps(phase);
+            }
+            rests.put(phase, rest);
+            peaks.put(
+                    phase,
+                    new PhasePeak(
+                            phase,
+                            rest + starting.startingAmps(phase),
+                            starting.starting().atSeconds(phase)));
+            used.put(phase, rest + starting.usedAmps(phase));
+        }
+        return new NodeStart(
+                Optional.of(starting.system()),
+                Collections.unmodifiableMap(rests),
+                Collections.unmodifiableMap(peaks),
+                Collections.unmodifiableMap(used));
     }
 
     private Part starting(Phase phase) {

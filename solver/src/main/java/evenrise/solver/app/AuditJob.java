@@ -60,7 +60,7 @@ final class AuditJob {
     Listing nextLoad(NextLoadRequest request) {
         Layout layout =
                 Subject.of(request.project(), request.plan(), watch.notes()).layout();
-        Inputs.refuseUnshown(request.project(), layout.project());
+        Inputs.refuseUntried(request.project(), layout.project());
         return style -> NextLoadText.lines(layout, request.amps(), request.poles(), style.isFull(), style.paint());
     }
 

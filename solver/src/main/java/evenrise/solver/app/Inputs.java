@@ -72,12 +72,15 @@ final class Inputs {
     }
 
     /**
-     * Says with which parts of a project no documents are written yet, nor trials drawn.
+     * Says with which parts of a project no trials are drawn yet, nor room for one more load sought.
      *
      * @throws JobFailed that names them all
      */
-    static void refuseUnshown(Source source, Project project) {
-        refuse(source, PlantPart.beyondDocuments(project), "does not show");
+    static void refuseUntried(Source source, Project project) {
+        refuse(
+                source,
+                PlantPart.beyondTrials(project),
+                "does neither draw trials of, nor seek room for one more load in,");
     }
 
     private static void refuse(Source source, List<PlantPart> beyond, String what) {

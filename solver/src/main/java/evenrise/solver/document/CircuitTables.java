@@ -2,6 +2,7 @@ package evenrise.solver.document;
 
 import evenrise.model.project.Project;
 import evenrise.model.project.Resume;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,22 +26,37 @@ final class CircuitTables {
     }
 
     DocumentTable<PlannedCircuit> circuits() {
-        return table(
-                "circuits",
-                "Circuits: every breaker, panel by panel",
-                "",
-                List.of(
-                        Column.text("panel", "Panel", PlannedCircuit::panel),
-                        Column.text("slots", "Slots", PlannedCircuit::slots),
-                        Column.text("phases", "Phases", PlannedCircuit::phases),
-                        Column.text("load", "Load", PlannedCircuit::load),
-                        Column.text("name", "Name", PlannedCircuit::name),
-                        Column.count("poles", "Poles", PlannedCircuit::poles),
-                        Column.number("breaker", "Breaker", "A", PlannedCircuit::breakerAmps),
-                        Column.number("running", "Running", "A", PlannedCircuit::runningAmps),
-                        Column.text(
-                                "group", "Shutdown group", each -> each.group().orElse("")),
-                        Column.number("on", "On", "s", PlannedCircuit::onSeconds, PlannedCircuit.ALWAYS_ON)));
+        List<Column<PlannedCircuit>> columns = new ArrayList<>(List.of(
+                Column.text("panel", "Panel", PlannedCircuit::panel),
+                Column.text("slots", "Slots", PlannedCircuit::slots),
+                Column.text("phases", "Phases", PlannedCircuit::phases),
+                Column.text("load", "Load", PlannedCircuit::load),
+                Column.text("name", "Name", PlannedCircuit::name),
+                Column.count("poles", "Poles", PlannedCircuit::poles),
+                Column.number("breaker", "Breaker", "A", PlannedCircuit::breakerAmps),
+                Column.number("running", "Running", "A", PlannedCircuit::runningAmps),
+                Column.text("group", "Shutdown group", each -> each.group().orElse("")),
+                Column.number("on", "On", "s", PlannedCircuit::onSeconds, PlannedCircuit.ALWAYS_ON)));
+        columns.addAll(further(circuits));
+        return table("circuits", "Circuits: every breaker, panel by panel", "", columns);
+    }
+
+    /** What only some plants have. */
+    static List<Column<PlannedCircuit>> further(List<PlannedCircuit> circuits) {
+        List<Column<PlannedCircuit>> columns = new ArrayList<>();
+        if (circuits.stream().anyMatch(each -> each.system().isPresent())) {
+            columns.add(Column.text("system", "System", each -> each.system().orElse("")));
+        }
+        if (circuits.stream().anyMatch(each -> !each.contactor().isEmpty())) {
+            columns.add(Column.text("contactor", "Contactor", PlannedCircuit::contactor));
+        }
+        if (circuits.stream().anyMatch(each -> each.rack().isPresent())) {
+            columns.add(Column.text("rack", "Rack", each -> each.rack().orElse("")));
+        }
+        if (circuits.stream().anyMatch(each -> each.offAfterSeconds() > 0)) {
+            columns.add(Column.number("offAfter", "Off later than the mirror", "s", PlannedCircuit::offAfterSeconds));
+        }
+        return columns;
     }
 
     /** With blanks for what is found on site; what is measured is to be near what was planned. */

@@ -28,24 +28,42 @@ final class ControlTables {
                 .flatMap(board -> layout.outputs(board.id()).values().stream())
                 .map(each -> PlannedCircuit.of(layout, each))
                 .toList();
+        List<Column<PlannedCircuit>> columns = new ArrayList<>(List.of(
+                Column.text("board", "Board", each -> each.board().orElse("")),
+                Column.countOrNone("output", "Output", PlannedCircuit::output),
+                Column.text("load", "Load", PlannedCircuit::load),
+                Column.text("name", "Name", PlannedCircuit::name),
+                Column.text("panel", "Panel", PlannedCircuit::panel),
+                Column.text("slots", "Slots", PlannedCircuit::slots),
+                Column.number("on", "On", "s", PlannedCircuit::onSeconds, PlannedCircuit.ALWAYS_ON),
+                Column.number("off", "Off, from the off command", "s", PlannedCircuit::offSeconds, ""),
+                Column.text("breaker", "Breaker", PlannedCircuit::breaker),
+                Column.text("group", "Shutdown group", each -> each.group().orElse(""))));
+        columns.addAll(CircuitTables.further(leads));
+        if (leads.stream().anyMatch(each -> each.setSeconds().isPresent())) {
+            columns.add(Column.number("set", "Set this output to", "s", PlannedCircuit::setSeconds, ""));
+        }
         return DocumentTable.ofLoads(
                 "landing",
                 "Landing list: which control lead lands where",
-                LANDING,
-                List.of(
-                        Column.text("board", "Board", each -> each.board().orElse("")),
-                        Column.countOrNone("output", "Output", PlannedCircuit::output),
-                        Column.text("load", "Load", PlannedCircuit::load),
-                        Column.text("name", "Name", PlannedCircuit::name),
-                        Column.text("panel", "Panel", PlannedCircuit::panel),
-                        Column.text("slots", "Slots", PlannedCircuit::slots),
-                        Column.number("on", "On", "s", PlannedCircuit::onSeconds, PlannedCircuit.ALWAYS_ON),
-                        Column.number("off", "Off, from the off command", "s", PlannedCircuit::offSeconds, ""),
-                        Column.text("breaker", "Breaker", PlannedCircuit::breaker),
-                        Column.text(
-                                "group", "Shutdown group", each -> each.group().orElse(""))),
+                LANDING + notes(leads),
+                columns,
                 leads,
                 PlannedCircuit::load);
+    }
+
+    private String notes(List<PlannedCircuit> leads) {
+        List<String> notes = new ArrayList<>();
+        if (layout.project().hasClocks()) {
+            notes.add(" Both are those of the system that the load belongs to.");
+        }
+        if (leads.stream().anyMatch(PlannedCircuit::byContactor)) {
+            notes.add(" A contactor's lead goes to its coil; what is behind it comes on and goes off with it.");
+        }
+        if (leads.stream().anyMatch(each -> each.setSeconds().isPresent())) {
+            notes.add(" An output with a time of its own counts it from where its board starts.");
+        }
+        return String.join("", notes);
     }
 
     DocumentTable<BoardUse> settings() {
@@ -59,8 +77,8 @@ final class ControlTables {
                         Column.text("panel", "Panel", BoardUse::panel),
                         Column.text(
                                 "after", "Starts after", each -> each.after().orElse("the command")),
-                        Column.number("delay", "Start delay", "s", BoardUse::startDelaySeconds, ""),
-                        Column.number("step", "Step", "s", BoardUse::stepSeconds, ""),
+                        Column.number("delay", "Start delay", "s", BoardUse::startDelaySeconds, BoardUse.EACH_OUTPUT),
+                        Column.number("step", "Step", "s", BoardUse::stepSeconds, BoardUse.EACH_OUTPUT),
                         Column.count("used", "Outputs used", BoardUse::outputsUsed),
                         Column.count("outputs", "Outputs", BoardUse::outputs),
                         Column.text("unused", "Unused outputs", each -> runs(each.freeOutputs()))),
@@ -78,8 +96,14 @@ final class ControlTables {
                 Column.text("panel", "Panel", each -> each.circuit().panel()),
                 Column.text("slots", "Slots", each -> each.circuit().slots()),
                 Column.text("phases", "Phases", each -> each.circuit().phases()),
-                Column.text("board", "Board", each -> each.circuit().board().orElse("")),
+                Column.text("board", "Board", each -> each.circuit().switchedWith()),
                 Column.countOrNone("output", "Output", each -> each.circuit().output())));
+        if (!layout.project().systems().isEmpty()) {
+            columns.add(
+                    0,
+                    Column.text(
+                            "system", "System", each -> each.circuit().system().orElse("")));
+        }
         List<Phase> phases = layout.project().supply().system().phases();
         for (int i = 0; i < phases.size(); i++) {
             int phase = i;
@@ -92,7 +116,11 @@ final class ControlTables {
         return DocumentTable.ofLoads(
                 "steps",
                 "Switch-ons in order",
-                STEPS,
+                STEPS
+                        + (layout.project().hasClocks()
+                                ? " System by system, each by its own clock: what is always on counts, and every other"
+                                        + " system at its worst."
+                                : ""),
                 columns,
                 SwitchOn.of(layout),
                 each -> each.circuit().load());

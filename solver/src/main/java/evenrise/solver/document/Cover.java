@@ -1,15 +1,21 @@
 package evenrise.solver.document;
 
+import evenrise.model.contract.Words;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Metrics;
 import evenrise.model.plan.PeakBasis;
 import evenrise.model.plan.RangePeak;
 import evenrise.model.plan.Review;
+import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
 import evenrise.model.project.Supply;
+import evenrise.model.rules.Distribution;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.NodeStart;
+import evenrise.model.rules.PhasePeak;
 import evenrise.model.rules.Tolerances;
 import evenrise.solver.report.GuessedField;
 import evenrise.solver.report.Numbers;
@@ -17,7 +23,11 @@ import evenrise.solver.report.PeakWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** The figures that matter. */
 final class Cover {
@@ -36,10 +46,11 @@ final class Cover {
                 "Peak inrush",
                 format("%.1f A", metrics.peakInrushAmps()),
                 format(
-                        "at nominal voltage, %s, phase %s at %.2f s%s%s",
+                        "at nominal voltage, %s, phase %s at %.2f s%s%s%s",
                         PeakWords.nominal(peak),
                         metrics.peakPhase(),
                         metrics.peakAtSeconds(),
+                        ofWhat(layout),
                         limit(project.supply().inrushLimitAmps()),
                         lacking(basis.withoutInrush(), "no inrush")
                                 + (basis.guessed().isEmpty()
@@ -57,12 +68,23 @@ final class Cover {
                         basis.voltageFrom(),
                         lacking(basis.withoutWaveform(), "no waveform")),
                 project.supply().inrushLimitAmps().orElse(Double.MAX_VALUE) + Tolerances.AMPS < peak.rangeAmps()));
-        facts.add(new Fact("Sequence", format("%.2f s", metrics.durationSeconds()), "to the last switch-on"));
+        metrics.sourcePeaksAmps()
+                .ifPresent(amps -> facts.add(new Fact(
+                        "Peaks of sources",
+                        format("%.1f A", amps),
+                        "of the further sources, summed, each its greatest")));
+        facts.add(new Fact("Sequence", format("%.2f s", metrics.durationSeconds()), toTheLast(layout)));
         facts.add(new Fact("Imbalance", format("%.2f %%", metrics.supplyImbalancePercent()), "of the supply"));
         facts.add(new Fact(
                 "Worst panel",
                 format("%.2f %%", metrics.worstPanelImbalancePercent()),
-                "imbalance, panel " + worstPanel(layout)));
+                "imbalance, panel " + worst(layout, point -> point.panel().isPresent())));
+        metrics.worstNodeImbalancePercent()
+                .ifPresent(percent -> facts.add(new Fact(
+                        "Worst node",
+                        format("%.2f %%", percent),
+                        "imbalance, node "
+                                + worst(layout, point -> point.node().isPresent() && !point.isFurtherSource()))));
         facts.add(new Fact("Neutral", format("%.1f A", metrics.supplyNeutralAmps()), "of the supply, rms"));
         facts.add(new Fact(
                 "Boards",
@@ -71,7 +93,16 @@ final class Cover {
         facts.add(new Fact(
                 "Loads",
                 String.valueOf(project.loads().size()),
-                "in " + Numbers.counted(project.panels().size(), "panel")));
+                "in " + Numbers.counted(project.panels().size(), "panel")
+                        + (project.nodes().isEmpty()
+                                ? ""
+                                : ", behind " + Numbers.counted(project.nodes().size(), "further node"))));
+        if (!project.scenes().isEmpty()) {
+            facts.add(new Fact(
+                    "Scenes",
+                    String.valueOf(project.scenes().size()),
+                    "running currents, neutrals and imbalance are the worst scene's"));
+        }
         GuessedField.figures(project)
                 .ifPresent(figures -> facts.add(new Fact(
                         "Guessed",
@@ -110,22 +141,49 @@ final class Cover {
                 : review.checksMade() + " of " + Numbers.counted(all, "check") + " made, none broken";
     }
 
-    /** The first that is as bad as any: the supply stands before the panels. */
-    private static String worstPanel(Layout layout) {
-        return layout.nodes().stream()
-                .skip(1)
+    /** The first that is as bad as any. */
+    private static String worst(Layout layout, Predicate<Point> which) {
+        return layout.distribution().points().stream()
+                .filter(which)
+                .map(point -> layout.nodes().get(point.index()))
                 .reduce((kept, next) -> next.imbalancePercent() > kept.imbalancePercent() ? next : kept)
                 .map(NodeFigures::node)
                 .orElse("");
     }
 
+    /** Whose command the peak's time counts from. */
+    private static String ofWhat(Layout layout) {
+        if (!layout.project().hasClocks()) {
+            return "";
+        }
+        PhasePeak peak = layout.worstPeak(Distribution.SUPPLY);
+        return layout.starts(Distribution.SUPPLY).stream()
+                .filter(start -> start.peaks().get(peak.phase()).amps() >= peak.amps() - Tolerances.AMPS)
+                .findFirst()
+                .flatMap(NodeStart::system)
+                .map(system -> " from the command of " + system + ", the others in use")
+                .orElse(" with all in use");
+    }
+
+    private static String toTheLast(Layout layout) {
+        Map<Optional<String>, Double> ends = layout.clocks().ends();
+        if (ends.size() < 2) {
+            return "to the last switch-on";
+        }
+        return ends.entrySet().stream()
+                .map(each -> each.getKey().orElse("") + " " + format("%.2f s", each.getValue()))
+                .collect(Collectors.joining(", ", "to the last switch-on of the longest: ", ""));
+    }
+
     /** Voltage, phases and frequency. */
     static String system(Supply supply) {
+        return system(supply.system(), supply.lineToNeutralVolts(), supply.frequencyHertz());
+    }
+
+    static String system(PhaseSystem system, double lineToNeutralVolts, double hertz) {
         return format(
                 "%s, %s V to neutral, %s Hz",
-                supply.system().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                Unrounded.rated(supply.lineToNeutralVolts()),
-                Unrounded.rated(supply.frequencyHertz()));
+                Words.word(system), Unrounded.rated(lineToNeutralVolts), Unrounded.rated(hertz));
     }
 
     private static String limit(OptionalDouble amps) {

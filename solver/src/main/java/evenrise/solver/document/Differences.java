@@ -103,6 +103,9 @@ final class Differences {
     }
 
     private static String words(BoardSetting setting) {
+        if (setting.startDelaySeconds().isEmpty()) {
+            return "a time for each output";
+        }
         return "start delay " + Numbers.seconds(setting.delaySeconds()) + " s, step "
                 + Numbers.seconds(setting.betweenSeconds()) + " s";
     }

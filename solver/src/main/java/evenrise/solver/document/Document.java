@@ -1,14 +1,17 @@
 package evenrise.solver.document;
 
 import evenrise.model.plan.Assessment;
+import evenrise.model.rules.NodeFigures;
 import evenrise.solver.report.AssessmentText;
 import java.util.List;
 
 /**
  * Everything that any format shows.
  *
- * @param nodes the supply's current over time, then that of each panel, in the order of the schedules
- * @param playedNodes the supply, then the panels in the project's order, as the page draws and plays them
+ * @param nodes current over time: of the supply as each command is carried out, then of the panels, then of the further
+ *     nodes in the project's order
+ * @param playedNodes the supply, then the panels, then the further nodes in the project's order, as the page plays them
+ * @param systems whose commands have clocks of their own; none where there is one clock
  */
 public record Document(
         Imprint imprint,
@@ -25,7 +28,9 @@ public record Document(
         double toleranceSeconds,
         List<String> phaseNames,
         List<String> phaseColours,
-        String phaseColourSource) {
+        String phaseColourSource,
+        PlayedParts parts,
+        List<String> systems) {
     public Document {
         facts = List.copyOf(facts);
         findings = List.copyOf(findings);
@@ -36,6 +41,7 @@ public record Document(
         playedNodes = List.copyOf(playedNodes);
         phaseNames = List.copyOf(phaseNames);
         phaseColours = List.copyOf(phaseColours);
+        systems = List.copyOf(systems);
     }
 
     /** Whether nothing is to be built from it. */
@@ -49,8 +55,24 @@ public record Document(
                 + AssessmentText.capital(assessment.headline());
     }
 
-    /** The supply's current over time, one envelope a phase. */
+    /** The supply's current over time as the command is carried out that makes most of it, one envelope a phase. */
     public List<Envelope> envelopes() {
-        return nodes.get(0).phases();
+        return supply().phases();
+    }
+
+    /** The supply's current as the command is carried out that makes most of it; of equals the first. */
+    public NodeCurves supply() {
+        return curves(NodeFigures.SUPPLY).stream()
+                .reduce((kept, next) -> most(next) > most(kept) ? next : kept)
+                .orElseThrow();
+    }
+
+    /** A node's current as each command is carried out that it is drawn for. */
+    public List<NodeCurves> curves(String node) {
+        return nodes.stream().filter(each -> each.node().equals(node)).toList();
+    }
+
+    private static double most(NodeCurves curves) {
+        return Math.max(curves.peakAmps(), curves.usedAmps());
     }
 }

@@ -23,6 +23,10 @@ import java.util.stream.Stream;
  * @param motors none where the project has none
  * @param percentiles none where there were no trials
  * @param differences none where there is no earlier plan
+ * @param distribution none where the supply feeds every panel
+ * @param systems none where one command switches all
+ * @param starts none where systems have no clocks of their own
+ * @param scenes none where there are none
  */
 public record DocumentTables(
         DocumentTable<JudgedCount> assessment,
@@ -44,7 +48,11 @@ public record DocumentTables(
         Optional<DocumentTable<UnstatedLoad>> unstated,
         Optional<DocumentTable<PlannedCircuit>> motors,
         Optional<DocumentTable<NodeScatter>> percentiles,
-        Optional<DocumentTable<Difference>> differences) {
+        Optional<DocumentTable<Difference>> differences,
+        Optional<DocumentTable<DistributionRow>> distribution,
+        Optional<DocumentTable<SystemRow>> systems,
+        Optional<DocumentTable<StartRow>> starts,
+        Optional<DocumentTable<SceneRow>> scenes) {
 
     static DocumentTables of(Evaluation evaluation, Optional<Plan> earlier, List<NodeScatter> scatter) {
         Layout layout = evaluation.layout();
@@ -52,6 +60,7 @@ public record DocumentTables(
         CircuitTables circuits = new CircuitTables(layout.project(), along);
         ControlTables control = new ControlTables(layout);
         NodeTables nodes = new NodeTables(layout);
+        PlantTables plant = new PlantTables(layout);
         return new DocumentTables(
                 AssessmentTable.of(evaluation),
                 Optional.of(FindingTables.rules(evaluation.verdict()))
@@ -73,7 +82,11 @@ public record DocumentTables(
                 nodes.unstated(),
                 circuits.motors(),
                 scatter.isEmpty() ? Optional.empty() : Optional.of(NodeTables.percentiles(scatter)),
-                earlier.map(plan -> Differences.of(evaluation, plan)));
+                earlier.map(plan -> Differences.of(evaluation, plan)),
+                plant.distribution(),
+                plant.systems(),
+                plant.starts(),
+                plant.scenes());
     }
 
     /** In the order of a document. */
@@ -81,21 +94,12 @@ public record DocumentTables(
         return Stream.<Stream<? extends DocumentTable<?>>>of(
                         Stream.of(assessment),
                         rules.stream(),
-                        Stream.of(
-                                circuits,
-                                landing,
-                                settings,
-                                steps,
-                                balance,
-                                range,
-                                groups,
-                                emergency,
-                                peak,
-                                review,
-                                events,
-                                bill,
-                                commissioning,
-                                labels),
+                        distribution.stream(),
+                        systems.stream(),
+                        scenes.stream(),
+                        Stream.of(circuits, landing, settings, steps, balance, range),
+                        starts.stream(),
+                        Stream.of(groups, emergency, peak, review, events, bill, commissioning, labels),
                         unstated.stream(),
                         motors.stream(),
                         percentiles.stream(),

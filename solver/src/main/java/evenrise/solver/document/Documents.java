@@ -5,7 +5,9 @@ import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
+import evenrise.model.project.Board;
 import evenrise.model.project.Phase;
+import evenrise.model.project.SwitchedSystem;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import evenrise.model.rules.Verdict;
@@ -26,6 +28,10 @@ public final class Documents {
             Imprint imprint, Evaluation evaluation, Optional<Plan> earlier, List<NodeScatter> scatter) {
         Layout layout = evaluation.layout();
         Verdict verdict = evaluation.verdict();
+        PlayedParts.Ways ways = PlayedParts.of(layout);
+        List<String> systems = layout.project().hasClocks()
+                ? layout.project().systems().stream().map(SwitchedSystem::id).toList()
+                : List.of();
         PhaseColours colours = PhaseColours.of(layout.project().supply());
         return new Document(
                 imprint,
@@ -40,19 +46,19 @@ public final class Documents {
                 new Envelopes(layout).ofAllNodes(),
                 layout.placements().stream()
                         .filter(Placement::fits)
-                        .map(each -> played(layout, each))
+                        .map(each -> played(layout, each, systems, ways.ofLoad().get(each.id())))
                         .toList(),
                 PlayedNode.of(layout),
-                layout.times().durationSeconds(),
+                layout.clocks().longestSeconds(),
                 layout.project().timingToleranceSeconds(),
-                layout.project().supply().system().phases().stream()
-                        .map(Phase::name)
-                        .toList(),
+                NodeTables.phases(layout).stream().map(Phase::name).toList(),
                 colours.colours(),
-                colours.source());
+                colours.source(),
+                ways.parts(),
+                systems);
     }
 
-    private static PlayedLoad played(Layout layout, Placement each) {
+    private static PlayedLoad played(Layout layout, Placement each, List<String> systems, int way) {
         InrushEnvelope envelope = InrushEnvelope.of(each.load(), 0);
         PlannedCircuit circuit = PlannedCircuit.of(layout, each);
         return new PlayedLoad(
@@ -63,11 +69,24 @@ public final class Documents {
                 circuit.panel(),
                 circuit.slots(),
                 circuit.phases(),
-                circuit.board().orElse(""),
+                switching(layout, each),
                 circuit.onSeconds().orElse(-1),
                 envelope.baseAmps(),
                 envelope.excessAmps(),
                 envelope.halfLifeSeconds(),
-                circuit.runningAmps());
+                circuit.runningAmps(),
+                each.isSequenced() ? circuit.system().map(systems::indexOf).orElse(-1) : -1,
+                way);
+    }
+
+    /** The board that switches it, or the contactor that it is behind; empty where nothing does. */
+    private static String switching(Layout layout, Placement each) {
+        return each.load()
+                .comesWith()
+                .flatMap(layout::placement)
+                .orElse(each)
+                .board()
+                .map(Board::id)
+                .orElse("");
     }
 }

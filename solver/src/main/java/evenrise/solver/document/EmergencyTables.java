@@ -35,8 +35,7 @@ final class EmergencyTables {
                         Column.text("name", "Name", each -> each.circuit().name()),
                         Column.text("panel", "Panel", each -> each.circuit().panel()),
                         Column.text("slots", "Slots", each -> each.circuit().slots()),
-                        Column.text(
-                                "board", "Board", each -> each.circuit().board().orElse("")),
+                        Column.text("board", "Board", each -> each.circuit().switchedWith()),
                         Column.countOrNone(
                                 "output", "Output", each -> each.circuit().output())),
                 EmergencyEffect.of(layout, circuits),

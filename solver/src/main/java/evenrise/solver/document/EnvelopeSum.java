@@ -2,6 +2,7 @@ package evenrise.solver.document;
 
 import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.project.Phase;
+import evenrise.model.rules.NodeLoads.Seen;
 import evenrise.model.rules.Placement;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -15,22 +16,23 @@ final class EnvelopeSum {
     private EnvelopeSum() {}
 
     /**
-     * Sum of the envelopes at nominal voltage at each of {@code instants}, which rise. Time: loads and instants, times
-     * the loads whose excess has not died away.
+     * Sum of the envelopes at nominal voltage at each of {@code instants}, which rise, of what a node sees of its loads.
+     * Time: loads and instants, times the loads whose excess has not died away.
      */
-    static double[] amps(List<Placement> fed, Phase phase, double toleranceSeconds, double[] instants) {
-        List<Placement> touching =
-                fed.stream().filter(each -> each.phases().contains(phase)).toList();
-        Placement[] inOrder = touching.stream()
-                .filter(Placement::isSequenced)
-                .sorted(Comparator.comparingDouble(each -> each.onSeconds().getAsDouble()))
-                .toArray(Placement[]::new);
-        InrushEnvelope[] envelopes = Arrays.stream(inOrder)
-                .map(each -> InrushEnvelope.of(each.load(), toleranceSeconds))
+    static double[] amps(List<Seen> fed, Phase phase, double toleranceSeconds, double[] instants) {
+        List<Seen> touching =
+                fed.stream().filter(each -> each.parts()[phase.ordinal()] > 0).toList();
+        Seen[] seen = touching.stream()
+                .filter(each -> each.placement().isSequenced())
+                .sorted(Comparator.comparingDouble(each -> on(each.placement())))
+                .toArray(Seen[]::new);
+        Placement[] inOrder = Arrays.stream(seen).map(Seen::placement).toArray(Placement[]::new);
+        InrushEnvelope[] envelopes = Arrays.stream(seen)
+                .map(each -> envelope(each, phase, toleranceSeconds))
                 .toArray(InrushEnvelope[]::new);
         double standing = touching.stream()
-                .filter(each -> !each.isSequenced())
-                .mapToDouble(each -> InrushEnvelope.of(each.load(), 0).baseAmps())
+                .filter(each -> !each.placement().isSequenced())
+                .mapToDouble(each -> envelope(each, phase, 0).baseAmps())
                 .sum();
         int[] decaying = new int[inOrder.length];
         int count = 0;
@@ -56,6 +58,12 @@ final class EnvelopeSum {
             sums[i] = standing + excess;
         }
         return sums;
+    }
+
+    private static InrushEnvelope envelope(Seen seen, Phase phase, double toleranceSeconds) {
+        double part = seen.parts()[phase.ordinal()];
+        InrushEnvelope own = InrushEnvelope.of(seen.placement().load(), toleranceSeconds);
+        return part == 1 ? own : own.times(part);
     }
 
     private static double on(Placement each) {

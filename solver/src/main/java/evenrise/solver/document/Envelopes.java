@@ -1,14 +1,16 @@
 package evenrise.solver.document;
 
 import evenrise.model.project.Phase;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.NodeLimits;
+import evenrise.model.rules.NodeLoads.Seen;
+import evenrise.model.rules.NodeStart;
 import evenrise.model.rules.PhasePeak;
-import evenrise.model.rules.Placement;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /** Draws up the current of each node over time, at even instants and at the highest switch-on between any two of them. */
@@ -19,41 +21,78 @@ final class Envelopes {
     private final Layout layout;
     private final double toleranceSeconds;
     private final double endSeconds;
+    private final List<NodeLimits> limits;
 
     Envelopes(Layout layout) {
         this.layout = layout;
+        this.limits = NodeLimits.of(layout.project());
         this.toleranceSeconds = layout.project().timingToleranceSeconds();
-        this.endSeconds = layout.times().durationSeconds() * 1.05 + 1;
+        this.endSeconds = layout.clocks().longestSeconds() * 1.05 + 1;
     }
 
-    /** The supply, then the panels in the project's order. */
+    /**
+     * The supply, then the panels, then the further nodes in the project's order: of supply and sources as each command is
+     * carried out, of the others as that one is that makes most.
+     */
     List<NodeCurves> ofAllNodes() {
-        List<NodeLimits> limits = NodeLimits.of(layout.project());
         List<NodeCurves> all = new ArrayList<>();
-        for (int i = 0; i < limits.size(); i++) {
-            List<Placement> fed = i == 0
-                    ? layout.placements().stream().filter(Placement::fits).toList()
-                    : layout.in(layout.project().panels().get(i - 1));
-            NodeFigures figures = layout.nodes().get(i);
-            int samples = i == 0 ? OF_THE_SUPPLY : OF_A_PANEL;
-            all.add(new NodeCurves(
-                    limits.get(i).node(),
-                    limits.get(i).inrushLimitAmps(),
-                    figures.peaks().stream().map(peak -> of(fed, peak, samples)).toList()));
+        for (Point point : layout.distribution().points()) {
+            List<NodeStart> starts = layout.starts(point.index());
+            boolean isSource = point.isSupply() || point.isFurtherSource();
+            for (NodeStart start : isSource ? starts : List.of(most(starts))) {
+                all.add(of(point, start, isSource ? OF_THE_SUPPLY : OF_A_PANEL));
+            }
         }
         return all;
     }
 
-    private Envelope of(List<Placement> fed, PhasePeak peak, int samples) {
-        double[] instants = instants(fed, peak.phase(), samples);
-        double[] amps = EnvelopeSum.amps(fed, peak.phase(), toleranceSeconds, instants);
-        return new Envelope(peak.phase().name(), list(instants), list(amps), peak.amps(), peak.atSeconds());
+    /** The start that makes most of it; of equals the first. */
+    static NodeStart most(List<NodeStart> starts) {
+        return starts.stream()
+                .reduce((kept, next) -> next.mostAmps() > kept.mostAmps() ? next : kept)
+                .orElseThrow();
     }
 
-    private double[] instants(List<Placement> fed, Phase phase, int samples) {
+    /** What a node sees of the loads that a command switches; of all, where there is one. */
+    static List<Seen> switchedBy(Layout layout, int node, Optional<String> system) {
+        return layout.nodeLoads().seen(node).stream()
+                .filter(each -> system.isEmpty()
+                        || each.placement().isSequenced()
+                                && each.placement().load().system().equals(system))
+                .toList();
+    }
+
+    private NodeCurves of(Point point, NodeStart start, int samples) {
+        List<Seen> fed = switchedBy(layout, point.index(), start.system());
+        PhaseColours colours = PhaseColours.of(layout.distribution(), point, layout.project());
+        return new NodeCurves(
+                point.id(),
+                start.system(),
+                limits.get(point.index()).inrushLimitAmps(),
+                start.peaks().values().stream()
+                        .map(peak -> of(fed, start, peak, colours.of(peak.phase()), samples))
+                        .toList());
+    }
+
+    private Envelope of(List<Seen> fed, NodeStart start, PhasePeak peak, String colour, int samples) {
+        double rest = start.restAmps().get(peak.phase());
+        double[] instants = instants(fed, peak.phase(), samples);
+        double[] amps = EnvelopeSum.amps(fed, peak.phase(), toleranceSeconds, instants);
+        return new Envelope(
+                peak.phase().name(),
+                colour,
+                list(instants),
+                Arrays.stream(amps).map(each -> rest + each).boxed().toList(),
+                peak.amps(),
+                peak.atSeconds(),
+                rest,
+                start.usedAmps().get(peak.phase()));
+    }
+
+    private double[] instants(List<Seen> fed, Phase phase, int samples) {
         double[] starts = fed.stream()
-                .filter(each -> each.isSequenced() && each.phases().contains(phase))
-                .mapToDouble(each -> Math.max(0, each.onSeconds().getAsDouble() - toleranceSeconds))
+                .filter(each -> each.placement().isSequenced() && each.parts()[phase.ordinal()] > 0)
+                .mapToDouble(each -> Math.max(0, each.placement().onSeconds().orElseThrow() - toleranceSeconds))
                 .sorted()
                 .distinct()
                 .toArray();

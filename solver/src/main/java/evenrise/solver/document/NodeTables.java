@@ -5,6 +5,7 @@ import evenrise.model.plan.PeakBasis;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PlanEvent;
 import evenrise.model.rules.Layout;
+import evenrise.model.rules.PhasePeak;
 import evenrise.model.scatter.NodeScatter;
 import evenrise.model.scatter.Percentile;
 import evenrise.solver.report.NodeEvents;
@@ -13,9 +14,11 @@ import evenrise.solver.report.PeakWords;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /** Tables with a row for the supply and one for each panel. */
@@ -25,6 +28,10 @@ final class NodeTables {
                     + " meter shows. Neutral: rms, every load at its running current. Worst use of a neutral: whatever of"
                     + " its one-pole loads is on. Peak: by the envelopes at nominal voltage, instantaneous, while the"
                     + " sequence runs. An empty limit: the project states none.";
+
+    private static final String SCENES =
+            " Running currents, neutral and imbalance are those of the worst scene of each; the distribution has those at"
+                    + " full use beside them.";
 
     private static final String EVENTS =
             "Instantaneous, by the envelopes at nominal voltage, with the show running: what is on when it happens"
@@ -60,33 +67,53 @@ final class NodeTables {
     }
 
     DocumentTable<NodeUse> balance() {
-        List<Phase> phases = layout.project().supply().system().phases();
+        List<Phase> phases = phases(layout);
         List<Column<NodeUse>> columns = new ArrayList<>(List.of(Column.text("node", "Node", NodeUse::node)));
-        phases.forEach(phase -> columns.add(Column.number(
-                "running" + phase,
-                "Running phase " + phase,
-                "A",
-                node -> node.runningAmps().get(phase))));
+        phases.forEach(phase -> columns.add(
+                Column.number("running" + phase, "Running phase " + phase, "A", of(NodeUse::runningAmps, phase), "")));
         columns.add(Column.number("allowed", "Allowed a phase", "A", NodeUse::runningLimitAmps));
-        phases.forEach(phase -> columns.add(Column.number(
-                "phasor" + phase,
-                "By phasors, line " + phase,
-                "A",
-                node -> node.phasorAmps().get(phase))));
+        phases.forEach(phase -> columns.add(
+                Column.number("phasor" + phase, "By phasors, line " + phase, "A", of(NodeUse::phasorAmps, phase), "")));
         columns.add(Column.number("imbalance", "Imbalance", "%", NodeUse::imbalancePercent));
         columns.add(Column.number("neutral", "Neutral", "A", NodeUse::neutralAmps));
         columns.add(Column.number("neutralWorst", "Neutral, worst use", "A", NodeUse::neutralWorstUseAmps));
         columns.add(Column.number("neutralAllowed", "Neutral allowed", "A", NodeUse::neutralLimitAmps));
-        for (int i = 0; i < phases.size(); i++) {
-            int phase = i;
-            columns.add(Column.number(
-                    "peak" + phases.get(i),
-                    "Peak phase " + phases.get(i),
-                    "A",
-                    node -> node.peaks().get(phase).amps()));
-        }
+        phases.forEach(phase -> columns.add(Column.number(
+                "peak" + phase,
+                "Peak phase " + phase,
+                "A",
+                node -> node.peaks().stream()
+                        .filter(peak -> peak.phase() == phase)
+                        .mapToDouble(PhasePeak::amps)
+                        .findFirst(),
+                "")));
         columns.add(Column.number("peakAllowed", "Peak allowed", "A", NodeUse::inrushLimitAmps, ""));
-        return DocumentTable.of("balance", "Phase balance: the supply and each panel", BALANCE, columns, nodes);
+        boolean hasNodes = !layout.project().nodes().isEmpty();
+        return DocumentTable.of(
+                "balance",
+                hasNodes
+                        ? "Phase balance: the supply, each panel and each node"
+                        : "Phase balance: the supply and each panel",
+                BALANCE + (layout.project().scenes().isEmpty() ? "" : SCENES),
+                columns,
+                nodes);
+    }
+
+    /** All that some point of the distribution has. */
+    static List<Phase> phases(Layout layout) {
+        return layout.distribution().points().stream()
+                .flatMap(point -> point.system().phases().stream())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /** A figure of a phase; none where the node does not have it. */
+    static <R> Function<R, OptionalDouble> of(Function<R, Map<Phase, Double>> figure, Phase phase) {
+        return row -> {
+            Double amps = figure.apply(row).get(phase);
+            return amps == null ? OptionalDouble.empty() : OptionalDouble.of(amps);
+        };
     }
 
     /** The peaks of the sequence at nominal voltage and over the supply's voltages. */

@@ -1,16 +1,11 @@
 package evenrise.solver.document;
 
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.NodeFigures;
-import evenrise.model.rules.NodeLimits;
-import evenrise.model.rules.PeakShare;
 import evenrise.model.rules.PhasePeak;
-import evenrise.model.rules.Placement;
 import evenrise.solver.report.PeakContribution;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Takes the peak of every node apart: the loads that make most of it, and what is left. */
@@ -25,19 +20,22 @@ final class PeakParts {
     }
 
     DocumentTable<PeakPart> table() {
-        List<NodeLimits> limits = NodeLimits.of(layout.project());
         List<PeakPart> rows = new ArrayList<>();
-        for (int i = 0; i < limits.size(); i++) {
-            List<Placement> fed = i == 0
-                    ? layout.placements().stream().filter(Placement::fits).toList()
-                    : layout.in(layout.project().panels().get(i - 1));
-            add(rows, layout.nodes().get(i), fed, i == 0 ? OF_THE_SUPPLY : OF_A_PANEL);
+        for (Point point : layout.distribution().points()) {
+            boolean isSource = point.isSupply() || point.isFurtherSource();
+            add(rows, point, isSource ? OF_THE_SUPPLY : OF_A_PANEL);
         }
         return new DocumentTable<>(
                 "peak",
-                "Peaks taken apart: what makes that of the supply and of each panel",
+                layout.project().nodes().isEmpty()
+                        ? "Peaks taken apart: what makes that of the supply and of each panel"
+                        : "Peaks taken apart: what makes that of the supply, of each panel and of each node",
                 "Shares of the envelopes at nominal voltage, instantaneous: not what an rms meter shows."
-                        + " The steady part stays; the rest is inrush and dies away.",
+                        + " The steady part stays; the rest is inrush and dies away."
+                        + (layout.project().hasClocks()
+                                ? " Loads of systems that do not start count as in use, at their largest use in any scene:"
+                                        + " their times are those of their own commands."
+                                : ""),
                 List.of(
                         Column.text("node", "Node", PeakPart::node),
                         Column.text("phase", "Phase", part -> part.phase().name()),
@@ -62,14 +60,14 @@ final class PeakParts {
                 .orElse("");
     }
 
-    private void add(List<PeakPart> rows, NodeFigures node, List<Placement> fed, int shown) {
-        PhasePeak peak = node.peaks().stream()
-                .reduce((kept, next) -> next.amps() > kept.amps() ? next : kept)
-                .orElseThrow();
-        List<PeakContribution> shares = shares(fed, peak);
+    private void add(List<PeakPart> rows, Point node, int shown) {
+        PhasePeak peak = layout.worstPeak(node.index());
+        List<PeakContribution> shares = layout.peakShares(node.index()).stream()
+                .map(share -> PeakContribution.of(layout.placement(share.load()).orElseThrow(), share, peak.amps()))
+                .toList();
         shares.stream()
                 .limit(shown)
-                .map(share -> PeakPart.of(node.node(), peak.phase(), share))
+                .map(share -> PeakPart.of(node.id(), peak.phase(), share))
                 .forEach(rows::add);
         if (shares.size() > shown) {
             List<PeakContribution> others = shares.subList(shown, shares.size());
@@ -77,16 +75,7 @@ final class PeakParts {
             double base =
                     others.stream().mapToDouble(PeakContribution::baseAmps).sum();
             double percent = peak.amps() == 0 ? 0 : 100 * amps / peak.amps();
-            rows.add(new PeakPart(node.node(), peak.phase(), Optional.empty(), others.size(), amps, base, percent));
+            rows.add(new PeakPart(node.id(), peak.phase(), Optional.empty(), others.size(), amps, base, percent));
         }
-    }
-
-    /** Largest first. */
-    private List<PeakContribution> shares(List<Placement> fed, PhasePeak peak) {
-        Map<String, Placement> byId = new HashMap<>();
-        fed.forEach(each -> byId.put(each.id(), each));
-        return PeakShare.of(peak, fed, layout.project().timingToleranceSeconds()).stream()
-                .map(share -> PeakContribution.of(byId.get(share.load()), share, peak.amps()))
-                .toList();
     }
 }

@@ -1,7 +1,13 @@
 package evenrise.solver.document;
 
+import evenrise.model.project.DistributionNode;
+import evenrise.model.project.NodeSource;
+import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
+import evenrise.model.project.Project;
 import evenrise.model.project.Supply;
+import evenrise.model.rules.Distribution;
+import evenrise.model.rules.Distribution.Point;
 import java.util.List;
 
 /**
@@ -11,12 +17,33 @@ import java.util.List;
  */
 record PhaseColours(List<String> colours, String source) {
     static PhaseColours of(Supply supply) {
-        if (supply.frequencyHertz() < 55) {
+        return of(supply.system(), supply.lineToNeutralVolts(), supply.frequencyHertz());
+    }
+
+    /** Those at the voltage of a point. */
+    static PhaseColours of(Distribution distribution, Point point, Project project) {
+        double hertz = distribution
+                .points()
+                .get(distribution.root(point.index()))
+                .node()
+                .flatMap(DistributionNode::source)
+                .map(NodeSource::frequencyHertz)
+                .orElse(project.supply().frequencyHertz());
+        return of(point.system(), point.lineToNeutralVolts(), hertz);
+    }
+
+    /** Of the conductor of a phase. */
+    String of(Phase phase) {
+        return colours.get(phase.ordinal());
+    }
+
+    private static PhaseColours of(PhaseSystem system, double lineToNeutralVolts, double hertz) {
+        if (hertz < 55) {
             return new PhaseColours(
                     List.of("#8a5a2b", "#2b2b2b", "#8f8f8f"),
                     "Phase colours of conductors: brown, black, grey (IEC 60445)");
         }
-        return supply.lineToNeutralVolts() > 200 && supply.system() == PhaseSystem.THREE_PHASE
+        return lineToNeutralVolts > 200 && system == PhaseSystem.THREE_PHASE
                 ? new PhaseColours(
                         List.of("#8a5a2b", "#d9822b", "#c9b400"),
                         "Phase colours of conductors: brown, orange, yellow (practice in the United States above 150 V to ground)")

@@ -4,6 +4,7 @@ import evenrise.model.project.Board;
 import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Role;
+import evenrise.model.project.SwitchedBy;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import evenrise.model.rules.Rotation;
@@ -22,9 +23,14 @@ import java.util.stream.Collectors;
  * @param slots all of its breaker: {@code 7, 9, 11}, which no spreadsheet takes for a date
  * @param phases letters of those slots
  * @param board empty, as the output and both times, for what no board switches
- * @param onSeconds from the command to switch on
- * @param offSeconds from the command to switch off
+ * @param onSeconds from the command to switch on, of its system where systems have commands of their own
+ * @param offSeconds from the command to switch off, likewise
  * @param turns whether it turns the wrong way where phases are swapped
+ * @param system whose command switches it, where the project has systems
+ * @param comesWith load behind whose contactor it is
+ * @param carries loads behind its contactor, in the plan's order
+ * @param offAfterSeconds how much later than the mirror image it goes off
+ * @param setSeconds what its output is set to, counted from its board's start, where each output has a time of its own
  */
 public record PlannedCircuit(
         String load,
@@ -44,7 +50,14 @@ public record PlannedCircuit(
         Optional<String> board,
         OptionalInt output,
         OptionalDouble onSeconds,
-        OptionalDouble offSeconds) {
+        OptionalDouble offSeconds,
+        Optional<String> system,
+        boolean byContactor,
+        Optional<String> comesWith,
+        List<String> carries,
+        Optional<String> rack,
+        double offAfterSeconds,
+        OptionalDouble setSeconds) {
     /** Stands for the time of what no board switches. */
     static final String ALWAYS_ON = "always on";
 
@@ -82,8 +95,23 @@ public record PlannedCircuit(
                 it.onSeconds(),
                 it.isSequenced()
                         ? OptionalDouble.of(
-                                layout.times().offSeconds(it.onSeconds().getAsDouble()))
-                        : OptionalDouble.empty());
+                                layout.clocks().offSeconds(load, it.onSeconds().getAsDouble()))
+                        : OptionalDouble.empty(),
+                load.system(),
+                load.switchedBy() == SwitchedBy.CONTACTOR,
+                load.comesWith(),
+                layout.behind(it.id()),
+                load.rack(),
+                it.isSequenced() ? layout.clocks().offAfterSeconds(load) : 0,
+                setSeconds(layout, it));
+    }
+
+    private static OptionalDouble setSeconds(Layout layout, Placement it) {
+        return it.board()
+                .filter(board -> layout.index().typeOf(board).isTimedByOutput())
+                .map(board -> OptionalDouble.of(
+                        it.onSeconds().orElseThrow() - layout.times().beginSeconds(board.id())))
+                .orElse(OptionalDouble.empty());
     }
 
     private static String slots(Placement it) {
@@ -102,8 +130,27 @@ public record PlannedCircuit(
         return Unrounded.breaker(poles, breakerAmps);
     }
 
+    /** How its breaker is switched, and what is behind it; empty for a switched breaker by itself. */
+    String contactor() {
+        if (comesWith.isPresent()) {
+            return "behind the contactor of " + comesWith.get();
+        }
+        if (!byContactor) {
+            return "";
+        }
+        return carries.isEmpty() ? "contactor" : "contactor, with " + String.join(", ", carries);
+    }
+
+    /** Its board, or what it comes with; empty for what no board switches. */
+    String switchedWith() {
+        return comesWith.map(lead -> "with " + lead).or(() -> board).orElse("");
+    }
+
     /** Which lead switches it. */
     String control() {
+        if (comesWith.isPresent()) {
+            return "with " + comesWith.get();
+        }
         return onSeconds.isPresent()
                 ? board.orElse("") + " output " + (output.isPresent() ? output.getAsInt() : "")
                 : ALWAYS_ON;

@@ -5,6 +5,8 @@ package evenrise.solver.document;
  *
  * @param phases letters
  * @param on seconds; negative for a load that is always on
+ * @param system by its place among the document's; -1 for what no command of a system switches
+ * @param way by which it reaches the nodes, by its place in the document's {@link PlayedParts}
  * @param half seconds in which the excess halves
  */
 public record PlayedLoad(
@@ -20,4 +22,6 @@ public record PlayedLoad(
         double base,
         double excess,
         double half,
-        double running) {}
+        double running,
+        int system,
+        int way) {}

@@ -24,6 +24,7 @@ public record Schedule(String panel, String rating, boolean isTwoSided, List<Row
      * @param poles of the breaker; 0 where there is none
      * @param runningAmps of that pole
      * @param onSeconds empty for what no board switches
+     * @param marks contactor and rack; empty where there are none
      */
     public record Slot(
             int number,
@@ -34,11 +35,12 @@ public record Schedule(String panel, String rating, boolean isTwoSided, List<Row
             int poles,
             double breakerAmps,
             double runningAmps,
-            OptionalDouble onSeconds) {
+            OptionalDouble onSeconds,
+            String marks) {
         static final Slot NONE = free(0, "none");
 
         static Slot free(int number, String state) {
-            return new Slot(number, state, "", "", 0, 0, 0, 0, OptionalDouble.empty());
+            return new Slot(number, state, "", "", 0, 0, 0, 0, OptionalDouble.empty(), "");
         }
 
         /** {@code 2 × 20 A}. */

@@ -4,14 +4,21 @@ import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.SlotLayout;
 import evenrise.model.project.SlotNumbering;
+import evenrise.model.project.Spare;
+import evenrise.model.rules.Distribution.Point;
+import evenrise.model.rules.FreeSlots;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.Placement;
+import evenrise.solver.report.Numbers;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Draws up the schedule of each panel. */
 final class Schedules {
@@ -46,10 +53,10 @@ final class Schedules {
             Schedule.Slot left = slots.getOrDefault(slot, free(panel, slot));
             rows.add(new Schedule.Row(geometry.phase(slot).name(), left, right));
         }
-        return new Schedule(panel.id(), rating(panel), isTwoSided, rows, totals(panel, figures, slots.size()));
+        return new Schedule(panel.id(), rating(panel), isTwoSided, rows, totals(panel, figures));
     }
 
-    private static Schedule.Slot slot(Placement each, int pole) {
+    private Schedule.Slot slot(Placement each, int pole) {
         return new Schedule.Slot(
                 each.slots().get(pole),
                 pole == 0 ? "load" : "pole",
@@ -59,7 +66,17 @@ final class Schedules {
                 each.slots().size(),
                 each.load().breakerAmps(),
                 each.load().runningAmps(),
-                each.onSeconds());
+                each.onSeconds(),
+                pole == 0 ? marks(each) : "");
+    }
+
+    /** Contactor and rack, where there are any. */
+    private String marks(Placement each) {
+        PlannedCircuit circuit = PlannedCircuit.of(layout, each);
+        return Stream.concat(Stream.of(circuit.contactor()), circuit.rack().map(rack -> "rack " + rack).stream())
+                .filter(words -> !words.isEmpty())
+                .map(words -> Plain.text(words, 120))
+                .collect(Collectors.joining("; "));
     }
 
     private static Schedule.Slot free(Panel panel, int slot) {
@@ -67,33 +84,76 @@ final class Schedules {
     }
 
     private String rating(Panel panel) {
+        Point point = layout.distribution().of(panel);
         return String.format(
                 Locale.ROOT,
-                "%s, %d slots, %s, neutral %s",
+                "%s%s, %d slots, %s, neutral %s",
+                DistributionRow.feeding(layout, point).map(each -> each + "; ").orElse(""),
                 Unrounded.amps(panel.ratedAmps()),
                 panel.slots(),
-                Cover.system(layout.project().supply()),
+                DistributionRow.system(layout, point),
                 Unrounded.amps(panel.neutralAmps()));
     }
 
-    private List<Fact> totals(Panel panel, NodeFigures figures, int taken) {
+    private List<Fact> totals(Panel panel, NodeFigures figures) {
         List<Fact> totals = new ArrayList<>();
         double allowed = panel.continuousAmpsUnder(layout.project().supply());
+        double most = 0;
         for (Phase phase : layout.index().slotsOf(panel).phases()) {
             double amps = figures.runningAmps().get(phase);
+            most = Math.max(most, amps);
             totals.add(new Fact(
                     "Phase " + phase,
                     String.format(Locale.ROOT, "%.2f A", amps),
                     String.format(
                             Locale.ROOT,
-                            "%.2f A to spare, %.2f A by phasors",
+                            "%.2f A to spare, %.2f A by phasors%s",
                             allowed - amps,
-                            figures.phasorAmps().get(phase))));
+                            figures.phasorAmps().get(phase),
+                            atFullUse(panel, phase))));
         }
         totals.add(new Fact("Imbalance", String.format(Locale.ROOT, "%.2f %%", figures.imbalancePercent()), ""));
         totals.add(new Fact("Neutral", String.format(Locale.ROOT, "%.2f A", figures.neutralAmps()), ""));
-        int spare = panel.slots() - taken - panel.reservedSlots().size();
-        totals.add(new Fact("Spare slots", String.valueOf(spare), ""));
+        spare(panel, allowed - most, allowed, totals);
         return totals;
+    }
+
+    /** What scenes leave out stands beside them. */
+    private String atFullUse(Panel panel, Phase phase) {
+        return layout.project().scenes().isEmpty()
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        ", %.2f A at full use of every load",
+                        layout.fullUse()
+                                .running(layout.distribution().of(panel))
+                                .byPhase()
+                                .get(phase));
+    }
+
+    private void spare(Panel panel, double leftAmps, double allowedAmps, List<Fact> totals) {
+        FreeSlots free = FreeSlots.of(panel, layout);
+        Optional<Spare> wanted = layout.project().spareIn(panel);
+        List<String> notes = new ArrayList<>();
+        if (panel.switchedSlots().isPresent()) {
+            notes.add(free.forSwitched() + " for switched breakers");
+        }
+        wanted.ifPresent(spare -> {
+            notes.add("to be left: " + spare.slots());
+            if (spare.switchedSlots() > 0) {
+                notes.add(spare.switchedSlots() + " for switched breakers");
+            }
+            if (spare.fits() > 0) {
+                notes.add("room for " + free.breakers(spare.poles()) + " more of "
+                        + Numbers.counted(spare.poles(), "pole") + ", " + spare.fits() + " to be left");
+            }
+        });
+        totals.add(new Fact("Spare slots", String.valueOf(free.count()), String.join(", ", notes)));
+        wanted.filter(spare -> spare.runningPercent() > 0)
+                .ifPresent(spare -> totals.add(new Fact(
+                        "Current left",
+                        String.format(Locale.ROOT, "%.1f %%", 100 * leftAmps / allowedAmps),
+                        "of the allowed current on the phase that runs highest; to be left: "
+                                + Unrounded.rated(spare.runningPercent()) + " %")));
     }
 }

@@ -92,7 +92,7 @@ final class CurveSvg {
         add(
                 line,
                 "phase p" + phase,
-                document.phaseColours().get(phase),
+                envelope.colour(),
                 "1.8",
                 DASHES.get(phase),
                 points.toString().strip());

@@ -34,6 +34,7 @@ public final class HtmlPage {
         values.put("longSchedules", document.schedules().size() > MOST_SCHEDULES_AT_ONCE);
         values.put("curve", CurveSvg.of(document));
         values.put("lanes", lanes);
+        values.put("startedSystem", Played.started(document));
         values.put("groups", groups(document));
         values.put("json", Played.of(document, lanes).json());
         values.put("style", style);

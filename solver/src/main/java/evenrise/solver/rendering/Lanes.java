@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -27,9 +28,9 @@ public record Lanes(String of, double laneHeight, List<Lane> lanes) {
 
     /**
      * @param label empty where lanes are too low for letters
-     * @param marks an SVG path with a stroke at each switch-on
+     * @param marks for each system by its place, or -1 for one command of all, an SVG path with a stroke at each switch-on
      */
-    public record Lane(String id, String label, double bottom, String marks) {}
+    public record Lane(String id, String label, double bottom, Map<Integer, String> marks) {}
 
     static Lanes of(Document document) {
         List<PlayedLoad> switched = document.loads().stream()
@@ -45,10 +46,18 @@ public record Lanes(String of, double laneHeight, List<Lane> lanes) {
         List<Lane> lanes = new ArrayList<>();
         byLane.forEach((id, loads) -> {
             double top = height * lanes.size();
-            String marks = loads.stream()
-                    .map(load -> String.format(
-                            Locale.ROOT, "M%.1f %.1fv%.1f", plot.x(load.on()), top + height * 0.15, height * 0.7))
-                    .collect(Collectors.joining());
+            Map<Integer, String> marks = loads.stream()
+                    .collect(Collectors.groupingBy(
+                            PlayedLoad::system,
+                            TreeMap::new,
+                            Collectors.mapping(
+                                    load -> String.format(
+                                            Locale.ROOT,
+                                            "M%.1f %.1fv%.1f",
+                                            plot.x(load.on()),
+                                            top + height * 0.15,
+                                            height * 0.7),
+                                    Collectors.joining())));
             String label = height < LEGIBLE_HEIGHT ? "" : label(Plain.text(id, 400));
             lanes.add(new Lane(id, label, top + height, marks));
         });

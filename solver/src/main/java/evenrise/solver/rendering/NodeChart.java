@@ -1,6 +1,5 @@
 package evenrise.solver.rendering;
 
-import evenrise.solver.document.Document;
 import evenrise.solver.document.Envelope;
 import evenrise.solver.document.NodeCurves;
 import evenrise.solver.document.Unrounded;
@@ -17,6 +16,7 @@ import java.util.Locale;
  * @param limit allowed peak in ampere, empty where there is none
  * @param isLimitDrawn whether it lies inside the lanes
  * @param ticks at equal distances of time
+ * @param system whose command it is drawn for; empty where one switches all
  */
 public record NodeChart(
         int widthMillimetres,
@@ -25,7 +25,8 @@ public record NodeChart(
         String top,
         String limit,
         boolean isLimitDrawn,
-        List<Tick> ticks) {
+        List<Tick> ticks,
+        String system) {
     private static final double PER_MILLIMETRE = 4;
     private static final double MARK = 5;
 
@@ -35,6 +36,8 @@ public record NodeChart(
      * @param limit height of the allowed peak; empty where it is not drawn
      * @param mark path of the sign above the peak
      * @param isGreatest whether no other phase peaks higher
+     * @param used height of the current once all is in use; empty where one command switches all
+     * @param usedAmps that current
      */
     public record Lane(
             String phase,
@@ -45,7 +48,9 @@ public record NodeChart(
             String area,
             String limit,
             String mark,
-            boolean isGreatest) {}
+            boolean isGreatest,
+            String used,
+            String usedAmps) {}
 
     /**
      * @param at its place across the drawing
@@ -61,11 +66,11 @@ public record NodeChart(
         return heightMillimetres * PER_MILLIMETRE;
     }
 
-    static NodeChart of(NodeCurves node, Document document, int widthMillimetres, int heightMillimetres) {
+    static NodeChart of(NodeCurves node, int widthMillimetres, int heightMillimetres) {
         double width = widthMillimetres * PER_MILLIMETRE;
         double height = heightMillimetres * PER_MILLIMETRE;
         double end = lastSeconds(node);
-        double top = roundedUp(Math.max(1, node.peakAmps() * 1.18));
+        double top = roundedUp(Math.max(1, Math.max(node.peakAmps(), node.usedAmps()) * 1.18));
         double limit = node.inrushLimitAmps().orElse(0);
         boolean isLimitDrawn = limit > 0 && limit <= top;
         Axis seconds = Axis.fromZero(end);
@@ -84,14 +89,16 @@ public record NodeChart(
             double peakY = height * (1 - phase.peakAmps() / top) - 1;
             lanes.add(new Lane(
                     phase.phase(),
-                    document.phaseColours().get(i),
+                    phase.colour(),
                     format("%.1f", phase.peakAmps()),
                     format("%.2f", phase.peakAtSeconds()),
                     line,
                     line + format("L%.1f %.1fL0 %.1fZ", width, height, height),
                     isLimitDrawn ? format("%.1f", height * (1 - limit / top)) : "",
                     format("M%.1f %.1fl%.1f %.1fl%.1f 0Z", Math.max(MARK, peakX), peakY, -MARK, -1.6 * MARK, 2 * MARK),
-                    phase.peakAmps() == node.peakAmps()));
+                    phase.peakAmps() == node.peakAmps(),
+                    phase.usedAmps() > 0 ? format("%.1f", height * (1 - phase.usedAmps() / top)) : "",
+                    phase.usedAmps() > 0 ? format("%.1f", phase.usedAmps()) : ""));
         }
         return new NodeChart(
                 widthMillimetres,
@@ -100,7 +107,8 @@ public record NodeChart(
                 format("%.0f", top),
                 limit > 0 ? Unrounded.rated(limit) : "",
                 isLimitDrawn,
-                ticks);
+                ticks,
+                node.system().orElse(""));
     }
 
     static double lastSeconds(NodeCurves node) {

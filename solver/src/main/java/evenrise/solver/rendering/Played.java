@@ -4,6 +4,7 @@ import evenrise.model.file.Json;
 import evenrise.solver.document.Document;
 import evenrise.solver.document.PlayedLoad;
 import evenrise.solver.document.PlayedNode;
+import evenrise.solver.document.PlayedParts;
 import java.util.List;
 import java.util.function.Function;
 
@@ -11,6 +12,9 @@ import java.util.function.Function;
  * What the page's script needs.
  *
  * @param lanesOf what a lane of switch-ons stands for
+ * @param systems whose commands have clocks of their own; none where there is one clock
+ * @param system that is played first, by its place
+ * @param ways by which currents reach the nodes
  */
 public record Played(
         double endSeconds,
@@ -21,6 +25,9 @@ public record Played(
         String lanesOf,
         double laneHeight,
         List<String> lanes,
+        List<String> systems,
+        int system,
+        PlayedParts ways,
         Columns loads) {
 
     /** Of the drawing, in its own units. */
@@ -40,7 +47,9 @@ public record Played(
             List<Double> baseAmps,
             List<Double> excessAmps,
             List<Double> halfLifeSeconds,
-            List<Double> runningAmps) {
+            List<Double> runningAmps,
+            List<Integer> system,
+            List<Integer> way) {
 
         static Columns of(List<PlayedLoad> loads) {
             return new Columns(
@@ -56,7 +65,9 @@ public record Played(
                     each(loads, PlayedLoad::base),
                     each(loads, PlayedLoad::excess),
                     each(loads, PlayedLoad::half),
-                    each(loads, PlayedLoad::running));
+                    each(loads, PlayedLoad::running),
+                    each(loads, PlayedLoad::system),
+                    each(loads, PlayedLoad::way));
         }
 
         private static <T> List<T> each(List<PlayedLoad> loads, Function<PlayedLoad, T> property) {
@@ -80,7 +91,15 @@ public record Played(
                 lanes.of(),
                 lanes.laneHeight(),
                 lanes.lanes().stream().map(Lanes.Lane::id).toList(),
+                document.systems(),
+                started(document),
+                document.parts(),
                 Columns.of(document.loads()));
+    }
+
+    /** The system that the page plays first: the one that makes most at the supply. */
+    static int started(Document document) {
+        return document.supply().system().map(document.systems()::indexOf).orElse(0);
     }
 
     /** A script element ends at its own end tag alone, so no name may hold one. */

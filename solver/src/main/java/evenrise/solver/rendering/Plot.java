@@ -19,6 +19,7 @@ record Plot(double endSeconds, double mostAmps) {
     private static final double ROOM = 1.08;
 
     static Plot of(Document document) {
+        // One scale of time for all commands, and for all nodes.
         double end = document.envelopes().stream()
                 .flatMap(each -> each.seconds().stream())
                 .mapToDouble(Double::doubleValue)

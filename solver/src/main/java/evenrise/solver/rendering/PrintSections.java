@@ -1,5 +1,6 @@
 package evenrise.solver.rendering;
 
+import evenrise.solver.document.DistributionRow;
 import evenrise.solver.document.Document;
 import evenrise.solver.document.DocumentTable;
 import evenrise.solver.document.DocumentTables;
@@ -15,9 +16,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** What is printed behind the cover, in the order in which a job goes: judge, build, wire, set, try, label. */
 final class PrintSections {
@@ -29,6 +33,9 @@ final class PrintSections {
 
     /** Columns of remarks that are not printed: figures stand in the sentences, clauses behind them. */
     private static final Set<String> IN_REMARKS = Set.of("clause", "figure", "limit", "unit");
+
+    /** Nodes that are laid out at once. */
+    private static final int NODES = 60;
 
     private static final int LABELS_ABREAST = 4;
     private static final int SUPPLY_MILLIMETRES = 156;
@@ -76,8 +83,10 @@ final class PrintSections {
             tables.rules().ifPresent(table -> all.add(of.table(table, Map.of("rule", 30))));
         }
         tables.differences().ifPresent(table -> all.add(of.table(table, Map.of("what", 16, "which", 34, "name", 40))));
+        of.distribution().ifPresent(all::add);
         all.add(of.sequence());
         all.add(of.nodes());
+        of.further().ifPresent(all::add);
         tables.unstated().ifPresent(table -> all.add(of.table(table, Map.of("load", 30, "switched", 18))));
         all.add(of.panels());
         all.add(of.landing());
@@ -115,36 +124,121 @@ final class PrintSections {
                 rows -> Map.of("title", table.title(), "note", note, "columns", columns, "rows", rows));
     }
 
+    /** Command by command. */
     private PrintSection sequence() {
-        NodeCurves supply = document.nodes().get(0);
-        double end = NodeChart.lastSeconds(supply);
         List<Map<String, String>> cells = shown.of(tables.steps()).byKey();
-        List<Step> steps = IntStream.range(0, cells.size())
-                .mapToObj(i -> new Step(
-                        cells.get(i),
-                        String.format(
-                                Locale.ROOT,
-                                "%.2f",
-                                100 * tables.steps().rows().get(i).onSeconds() / end)))
-                .toList();
-        NodeChart chart = NodeChart.of(supply, document, SUPPLY_MILLIMETRES, 27);
-        return section(
-                "Sequence",
-                "steps",
-                parts(steps),
-                rows -> Map.of(
-                        "rows",
-                        rows,
-                        "chart",
-                        chart,
+        List<PrintSection.Part> all = new ArrayList<>();
+        for (NodeCurves supply : document.curves(document.supply().node())) {
+            double end = NodeChart.lastSeconds(supply);
+            List<Step> steps = IntStream.range(0, cells.size())
+                    .filter(i -> supply.system().isEmpty()
+                            || tables.steps().rows().get(i).circuit().system().equals(supply.system()))
+                    .mapToObj(i -> new Step(
+                            cells.get(i),
+                            String.format(
+                                    Locale.ROOT,
+                                    "%.2f",
+                                    100 * tables.steps().rows().get(i).onSeconds() / end)))
+                    .toList();
+            boolean isFirst = true;
+            for (List<Step> rows : parts(steps)) {
+                Map<String, Object> values = new HashMap<>();
+                values.put("rows", rows);
+                values.put("first", isFirst);
+                values.put("system", supply.system().orElse(""));
+                values.put("chart", NodeChart.of(supply, SUPPLY_MILLIMETRES, 27));
+                values.put(
                         "peak",
-                        peaks().getOrDefault(supply.node(), List.of()),
-                        "peakNote",
-                        tables.peak().note(),
-                        "phases",
-                        document.phaseNames().size(),
-                        "end",
-                        String.format(Locale.ROOT, "%.1f", end)));
+                        supply.equals(document.supply()) ? peaks().getOrDefault(supply.node(), List.of()) : List.of());
+                values.put("peakNote", tables.peak().note());
+                values.put("phases", supply.phases());
+                values.put("end", String.format(Locale.ROOT, "%.1f", end));
+                all.add(new PrintSection.Part(
+                        isFirst
+                                ? supply.system()
+                                        .map(system -> "System " + system)
+                                        .orElse("")
+                                : "",
+                        values));
+                isFirst = false;
+            }
+        }
+        return new PrintSection("Sequence", "steps", all);
+    }
+
+    /** What feeds what, drawn as a tree, then what one command each switches and what runs when; none in a plain house. */
+    private Optional<PrintSection> distribution() {
+        Map<String, Object> values = new HashMap<>();
+        tables.distribution().ifPresent(table -> {
+            values.put("note", table.note());
+            values.put("tree", TreeLine.of(table.rows(), shown.of(table).byKey()));
+        });
+        List<ShownTable<?>> more = Stream.of(tables.systems(), tables.scenes())
+                .flatMap(Optional::stream)
+                .map(shown::of)
+                .collect(Collectors.toList());
+        values.put("hasTree", tables.distribution().isPresent());
+        values.put("hasScenes", tables.scenes().isPresent());
+        values.put("tables", more);
+        return tables.distribution().isEmpty() && more.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new PrintSection(
+                        "Distribution, systems, scenes", "distribution", List.of(new PrintSection.Part("", values))));
+    }
+
+    /** Every further node: what it is, what it carries, its current over time. */
+    private Optional<PrintSection> further() {
+        Map<String, List<Map<String, String>>> peaks = peaks();
+        List<Map<String, Object>> nodes = new ArrayList<>();
+        tables.distribution().ifPresent(table -> {
+            List<Map<String, String>> cells = shown.of(table).byKey();
+            for (int i = 0; i < table.rows().size(); i++) {
+                DistributionRow row = table.rows().get(i);
+                if (!row.kind().equals("panel") && !row.kind().equals("supply")) {
+                    String id = row.node().node();
+                    nodes.add(Map.of(
+                            "title",
+                            capital(row.kind()) + " " + Cells.text(id),
+                            "row",
+                            cells.get(i),
+                            "phases",
+                            row.node().peaks().stream()
+                                    .map(peak -> peak.phase().name())
+                                    .toList(),
+                            "charts",
+                            charts(id),
+                            "peak",
+                            peaks.getOrDefault(id, List.of())));
+                }
+            }
+        });
+        return nodes.isEmpty()
+                ? Optional.empty()
+                : Optional.of(section(
+                        "Transformers, sources and further nodes",
+                        "further",
+                        chunks(nodes, NODES),
+                        part -> Map.of(
+                                "nodes", part, "hasScenes", tables.scenes().isPresent())));
+    }
+
+    private List<NodeChart> charts(String node) {
+        return document.curves(node).stream()
+                .map(curves -> NodeChart.of(curves, PANEL_MILLIMETRES, LANE_MILLIMETRES))
+                .toList();
+    }
+
+    /** With nothing for what only some plants have. */
+    private static Map<String, String> filled(Map<String, String> row, String... keys) {
+        Map<String, String> all = new HashMap<>(row);
+        for (String key : keys) {
+            all.putIfAbsent(key, "");
+        }
+        return all;
+    }
+
+    private static String capital(String word) {
+        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
     }
 
     /** What makes the peak of each node. */
@@ -155,6 +249,7 @@ final class PrintSections {
     private PrintSection nodes() {
         List<ShownTable<?>> all = new ArrayList<>(
                 List.of(shown.of(tables.balance()), shown.of(tables.range()), shown.of(tables.events())));
+        tables.starts().ifPresent(table -> all.add(shown.of(table)));
         tables.percentiles().ifPresent(table -> all.add(shown.of(table)));
         return section("Phases, peaks of events", "nodes", List.of(all), part -> Map.of("tables", part));
     }
@@ -170,7 +265,7 @@ final class PrintSections {
                             "schedule",
                             schedule,
                             "chart",
-                            NodeChart.of(document.nodes().get(i + 1), document, PANEL_MILLIMETRES, LANE_MILLIMETRES),
+                            charts(schedule.panel()).get(0),
                             "peak",
                             peaks.getOrDefault(schedule.panel(), List.of()))));
         }
@@ -193,9 +288,16 @@ final class PrintSections {
                 part -> Map.of(
                         "note",
                         tables.landing().note(),
+                        "eachOutput",
+                        BoardUse.EACH_OUTPUT,
                         "boards",
                         part.stream()
-                                .map(each -> new Landing(each.name(), byBoard.get(each.of()), each.rows()))
+                                .map(each -> new Landing(
+                                        each.name(),
+                                        byBoard.get(each.of()),
+                                        each.rows().stream()
+                                                .map(row -> filled(row, "contactor", "offAfter", "set"))
+                                                .toList()))
                                 .toList()));
     }
 

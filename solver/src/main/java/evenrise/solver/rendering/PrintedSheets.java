@@ -116,8 +116,9 @@ public final class PrintedSheets {
         /** Drawn last, for it tells the pages of all else. Its own length moves them. */
         private void cover(List<Entry> contents) throws IOException {
             int others = pdf.getNumberOfPages();
-            int length = 0;
-            for (int guess = 1; length != guess; guess = length) {
+            int length = 1;
+            for (int guess = 0; length != guess; ) {
+                guess = length;
                 while (pdf.getNumberOfPages() > others) {
                     pdf.removePage(others);
                 }

@@ -32,6 +32,8 @@ public record BoardUse(
         OptionalDouble lastOnSeconds,
         List<String> groups,
         List<Integer> freeOutputs) {
+    /** Stands where a board has neither start delay nor step. */
+    public static final String EACH_OUTPUT = "each output";
 
     /** One a board, in the project's order. */
     public static List<BoardUse> of(Layout layout) {
