@@ -163,6 +163,11 @@ public record DistributionRow(
         return String.join(", ", parts);
     }
 
+    /** Of the phases that it has. */
+    public List<String> phaseNames() {
+        return node.peaks().stream().map(peak -> peak.phase().name()).toList();
+    }
+
     /** Greatest running current over what is allowed, in the worst scene. */
     double usedPercent() {
         return 100 * greatest(node.runningAmps()) / node.runningLimitAmps();

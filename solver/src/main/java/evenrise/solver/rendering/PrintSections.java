@@ -202,9 +202,7 @@ final class PrintSections {
                             "row",
                             cells.get(i),
                             "phases",
-                            row.node().peaks().stream()
-                                    .map(peak -> peak.phase().name())
-                                    .toList(),
+                            row.phaseNames(),
                             "charts",
                             charts(id),
                             "peak",
