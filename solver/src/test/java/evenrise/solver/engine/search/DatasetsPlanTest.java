@@ -46,6 +46,7 @@ class DatasetsPlanTest {
         "willow-chapel, 30000",
         "lumen-theatre, 600000",
         "orchard-campus, 60000",
+        "fennel-studio, 30000",
         "tin-shed, 30000",
         "quay-works, 30000"
     })
