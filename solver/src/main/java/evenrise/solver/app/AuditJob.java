@@ -46,7 +46,9 @@ final class AuditJob {
 
     AuditResult run(AuditRequest request) {
         Subject subject = Subject.of(request.project(), request.plan(), watch.notes());
-        Evaluation evaluation = subject.evaluation(Optional.empty());
+        Optional<Plan> earlier =
+                request.from().map(source -> Inputs.earlierPlan(source, subject.project(), watch.notes()));
+        Evaluation evaluation = subject.evaluation(earlier);
         watch.at(Stage.JUDGING);
         evaluation.assessment();
         watch.at(Stage.BOUNDS);

@@ -25,6 +25,7 @@ import picocli.CommandLine.Parameters;
             "  evenrise audit hall.project.json hall.plan.json",
             "  evenrise audit hall.project.json hall.plan.json --all     every place, every load",
             "  evenrise audit hall.project.json hall.plan.json --json > audit.json",
+            "  evenrise audit hall.project.json hall.plan.json --from built.plan.json     what has moved",
             "  evenrise audit hall.project.json hall.plan.json --next-load 16:2",
             "  evenrise audit hall.project.json hall.plan.json --guessed     what is to be confirmed",
             "  evenrise audit hall.project.json hall.plan.json --typical-inrush",
@@ -48,6 +49,12 @@ final class AuditCommand implements Callable<Integer> {
 
     @Option(names = "--json", description = "Write the audit as JSON, always in full.")
     private boolean asJson;
+
+    @Option(
+            names = "--from",
+            paramLabel = "EARLIER",
+            description = "Earlier plan of this project: count what has moved since, and its cost in the objective.")
+    private String from;
 
     @Option(
             names = "--next-load",
@@ -82,7 +89,10 @@ final class AuditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        AuditRequest request = new AuditRequest(terminal.source(project), terminal.source(plan));
+        AuditRequest request = new AuditRequest(
+                terminal.source(project),
+                terminal.source(plan),
+                Optional.ofNullable(from).map(terminal::source));
         Optional<Listing> instead = instead(request);
         if (instead.isPresent()) {
             terminal.print(terminal.out(), instead.get().text(terminal.outStyle(all)));

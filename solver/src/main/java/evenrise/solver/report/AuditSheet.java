@@ -56,10 +56,13 @@ public record AuditSheet(
     public static AuditSheet of(Evaluation evaluation, String projectSha256) {
         Layout layout = evaluation.layout();
         Verdict verdict = evaluation.verdict();
-        StatedProof proof = new StatedProof(evaluation);
+        Optional<StatedMoves> moves = StatedMoves.of(layout, verdict.metrics());
+        StatedProof proof = new StatedProof(evaluation, moves);
+        double movesAmps = moves.map(StatedMoves::amps).orElse(0.0);
+        Metrics follows = verdict.metrics().withObjective(verdict.metrics().objective() + movesAmps);
         List<StatedFigure> differences = new ArrayList<>(layout.plan()
                 .metrics()
-                .map(stated -> StatedFigure.differences(stated, verdict.metrics()))
+                .map(stated -> StatedFigure.differences(stated, follows))
                 .orElse(List.of()));
         differences.addAll(proof.differences());
         return new AuditSheet(

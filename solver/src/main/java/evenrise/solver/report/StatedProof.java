@@ -19,14 +19,18 @@ final class StatedProof {
     private static final double TOLERANCE_PERCENT = 1e-4;
 
     private final Evaluation evaluation;
+    private final Optional<StatedMoves> moves;
     private final Plan stated;
     private final double objective;
     private final boolean keepsAll;
 
-    StatedProof(Evaluation evaluation) {
+    /** @param moves that the plan file states and this audit does not count */
+    StatedProof(Evaluation evaluation, Optional<StatedMoves> moves) {
+        this.moves = moves;
         this.evaluation = evaluation;
         this.stated = evaluation.layout().plan();
-        this.objective = evaluation.verdict().metrics().objective();
+        this.objective = evaluation.verdict().metrics().objective()
+                + moves.map(StatedMoves::amps).orElse(0.0);
         this.keepsAll = evaluation.verdict().violations().isEmpty();
     }
 
@@ -72,6 +76,7 @@ final class StatedProof {
         if (stated.optimal() && !evaluation.proof().isOptimal()) {
             notes.add("The plan file calls itself optimal; this audit does not prove it.");
         }
+        moves.filter(each -> each.amps() > 0).ifPresent(each -> notes.add(each.words()));
         return notes;
     }
 

@@ -34,6 +34,38 @@ class AuditCommandTest {
         assertThat(result.err()).isEmpty();
     }
 
+    /**
+     * Running 10, 20 and 0 A deviate by 10 A at supply and panel; the peak is 100 A; the last switch-on comes 0.75 s after
+     * the command, a tenth each: 120.075. Moved: the amplifier's breaker and lead, and the board's start delay, 5 each.
+     */
+    @Test
+    void countsWhatHasMovedSinceAnEarlierPlan() throws IOException {
+        Files.writeString(
+                project,
+                SmallHall.PROJECT.replace(
+                        "\"name\": \"Small hall\",",
+                        "\"name\": \"Small hall\", \"objective\": {\"peak_inrush\": 1, \"supply_imbalance\": 1,"
+                                + " \"panel_imbalance\": 1, \"duration\": 0.1, \"boards\": 0, \"move\": 5},"));
+        Path earlier = folder.resolve("earlier.plan.json");
+        new Shell(SmallHall.moved()).run("plan", project.toString(), "-o", earlier.toString());
+        new Shell(SmallHall.sound()).run("plan", project.toString(), "--from", earlier.toString());
+
+        Shell.Result against = new Shell(SmallHall.sound())
+                .run("audit", project.toString(), plan.toString(), "--from", earlier.toString());
+
+        assertThat(Files.readString(plan)).contains("\"moved_breakers\": 1").contains("\"moved_settings\": 1");
+        assertThat(against.out())
+                .containsPattern("Breakers moved +1 ")
+                .containsPattern("Leads moved +1 ")
+                .containsPattern("Settings changed +1 ")
+                .containsPattern("Objective +135\\.0[78] ")
+                .doesNotContain("Recomputed");
+        assertThat(audit().out())
+                .containsPattern("Objective +120\\.0[78] ")
+                .contains("3 moves against an earlier plan, 15.00")
+                .doesNotContain("Recomputed", "Breakers moved");
+    }
+
     @Test
     void showsWhereOneMoreLoadCouldGo() {
         Shell.Result result =

@@ -34,6 +34,15 @@ final class SmallHall {
                 .build();
     }
 
+    /** The amplifier in another slot, on another output, and another start delay. */
+    static Plan moved() {
+        return aPlan().board("B1", 0, 0.25)
+                .assignments(
+                        anAssignment("dsp").at("P1", 1),
+                        anAssignment("amp").at("P1", 5).on("B1", 1))
+                .build();
+    }
+
     /** Leaves the amplifier out. */
     static Plan broken() {
         return aPlan().board("B1", 0.5, 0.25)

@@ -1,0 +1,33 @@
+package evenrise.solver.report;
+
+import evenrise.model.plan.Metrics;
+import evenrise.model.rules.Layout;
+import java.util.Optional;
+
+/**
+ * Moves against an earlier plan that a plan file states, where an audit was given none to count them from: whether they are
+ * right is not shown, and its objective is held against what follows with them.
+ *
+ * @param amps what they cost of the objective
+ */
+record StatedMoves(int count, double amps) {
+    /** Empty where the file states none, or the audit counts them itself. */
+    static Optional<StatedMoves> of(Layout layout, Metrics recomputed) {
+        return layout.plan()
+                .metrics()
+                .filter(stated -> stated.movedBreakers().isPresent()
+                        && recomputed.movedBreakers().isEmpty())
+                .map(stated -> stated.movedBreakers().orElse(0)
+                        + stated.movedLeads().orElse(0)
+                        + stated.movedSettings().orElse(0))
+                .map(count -> new StatedMoves(
+                        count, count * layout.project().objective().move()));
+    }
+
+    String words() {
+        return "The plan file counts " + Numbers.counted(count, "move") + " against an earlier plan, "
+                + Numbers.fixed(amps, 2)
+                + " of its objective; none was given here, so that the objective above is without them. 'evenrise audit"
+                + " --from' counts them.";
+    }
+}
