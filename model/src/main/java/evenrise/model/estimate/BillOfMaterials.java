@@ -34,6 +34,7 @@ public record BillOfMaterials(Optional<String> currency, List<BillLine> lines) {
         panels(project, lines);
         boards(project, lines);
         breakers(project, lines);
+        lines.addAll(PlantLines.of(project));
         labour(project, lines);
         return new BillOfMaterials(project.catalogue().map(Catalogue::currency), lines);
     }
@@ -86,7 +87,7 @@ public record BillOfMaterials(Optional<String> currency, List<BillLine> lines) {
     private static void breakers(Project project, List<BillLine> lines) {
         Map<String, BillLine> kinds = new TreeMap<>();
         for (Load load : project.loads()) {
-            String item = (load.switched() ? "switched breaker, " : "breaker, ")
+            String item = (PlantLines.hasSwitchedBreaker(load) ? "switched breaker, " : "breaker, ")
                     + load.poles()
                     + (load.poles() == 1 ? " pole, " : " poles, ")
                     + amps(load.breakerAmps());
@@ -98,7 +99,7 @@ public record BillOfMaterials(Optional<String> currency, List<BillLine> lines) {
     private static OptionalDouble price(Project project, Load load) {
         return project.catalogue().stream()
                 .flatMap(catalogue -> catalogue.breakers().stream())
-                .filter(each -> each.poles() == load.poles() && each.switched() == load.switched())
+                .filter(each -> each.poles() == load.poles() && each.switched() == PlantLines.hasSwitchedBreaker(load))
                 .filter(each -> each.upToAmps() >= load.breakerAmps())
                 .min(Comparator.comparingDouble(BreakerPrice::upToAmps))
                 .map(each -> OptionalDouble.of(each.price()))
@@ -111,19 +112,24 @@ public record BillOfMaterials(Optional<String> currency, List<BillLine> lines) {
         }
         Catalogue catalogue = project.catalogue().get();
         int poles = project.loads().stream().mapToInt(Load::poles).sum();
-        int leads = (int) project.loads().stream().filter(Load::switched).count();
+        int leads = (int) project.loads().stream().filter(PlantLines::hasLead).count();
         lines.add(new BillLine("work: breaker and cable, a pole", poles, catalogue.labourPerPole()));
         lines.add(new BillLine("work: control lead", leads, catalogue.labourPerLead()));
         lines.add(new BillLine("work: board", project.boards().size(), catalogue.labourPerBoard()));
         lines.add(new BillLine("work: panel", project.panels().size(), catalogue.labourPerPanel()));
+        lines.addAll(PlantLines.labour(project, catalogue));
     }
 
-    private static void count(Map<String, BillLine> kinds, String item, OptionalDouble price) {
+    static void count(Map<String, BillLine> kinds, String item, OptionalDouble price) {
         kinds.merge(
                 item, new BillLine(item, 1, price), (before, one) -> new BillLine(item, before.quantity() + 1, price));
     }
 
-    private static String amps(double amps) {
-        return (amps == Math.rint(amps) ? Long.toString((long) amps) : Double.toString(amps)) + " A";
+    static String amps(double amps) {
+        return number(amps) + " A";
+    }
+
+    static String number(double value) {
+        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
     }
 }

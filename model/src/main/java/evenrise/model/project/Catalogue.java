@@ -31,7 +31,25 @@ public record Catalogue(
         OptionalDouble labourPerPanel,
 
         @Field(meaning = "Whether a board may switch breakers of every panel; else only of its own", byDefault = "true")
-        boolean boardsReachAll)
+        boolean boardsReachAll,
+
+        @Field(meaning = "Kinds of transformer", byDefault = "[]")
+        List<TransformerPrice> transformers,
+
+        @Field(meaning = "Kinds of node that are neither transformers nor sources", byDefault = "[]")
+        List<NodePrice> nodes,
+
+        @Field(meaning = "Kinds of feeder of panels and nodes", byDefault = "[]")
+        List<FeederPrice> feeders,
+
+        @Field(meaning = "Kinds of contactor", byDefault = "[]")
+        List<ContactorPrice> contactors,
+
+        @Field(meaning = "Work for one node, transformers and sources among them", min = 0, optional = true)
+        OptionalDouble labourPerNode,
+
+        @Field(meaning = "Work for one contactor", min = 0, optional = true)
+        OptionalDouble labourPerContactor)
         implements CatalogueBuilder.With {
     public Catalogue {
         Contract.check(
@@ -43,9 +61,19 @@ public record Catalogue(
                 labourPerLead,
                 labourPerBoard,
                 labourPerPanel,
-                boardsReachAll);
+                boardsReachAll,
+                transformers,
+                nodes,
+                feeders,
+                contactors,
+                labourPerNode,
+                labourPerContactor);
         panelTypes = List.copyOf(panelTypes);
         breakers = List.copyOf(breakers);
+        transformers = List.copyOf(transformers);
+        nodes = List.copyOf(nodes);
+        feeders = List.copyOf(feeders);
+        contactors = List.copyOf(contactors);
     }
 
     /** Begins with what a file gives that leaves everything out. */

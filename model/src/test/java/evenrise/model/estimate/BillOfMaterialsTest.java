@@ -9,10 +9,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.ProjectBuilder;
 import evenrise.model.project.BreakerPrice;
+import evenrise.model.project.Cable;
 import evenrise.model.project.Catalogue;
+import evenrise.model.project.ContactorPrice;
+import evenrise.model.project.DistributionNode;
+import evenrise.model.project.Feeder;
+import evenrise.model.project.FeederPrice;
+import evenrise.model.project.NodePrice;
 import evenrise.model.project.PanelType;
+import evenrise.model.project.PhaseSystem;
+import evenrise.model.project.Project;
+import evenrise.model.project.Secondary;
 import evenrise.model.project.SlotNumbering;
+import evenrise.model.project.SwitchedBy;
+import evenrise.model.project.Transformer;
+import evenrise.model.project.TransformerConnection;
+import evenrise.model.project.TransformerPrice;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class BillOfMaterialsTest {
@@ -86,5 +100,97 @@ class BillOfMaterialsTest {
 
         assertThat(bill.currency()).isEmpty();
         assertThat(bill.total()).isEqualTo(300);
+    }
+
+    /**
+     * A delta-wye of 75 kVA costs 4000, for the cheaper kind is a single one; the node 900; the feeders 300 + 20·8 = 460
+     * for 20 m and, of the panel's 225 A without a cable, none; the contactor of 1 + 2 poles at 20 A costs 120; its breakers
+     * are ordinary ones, 15 of one pole and no price of two; a lead for the contactor alone.
+     */
+    @Test
+    void countsTheDistributionAndContactors() {
+        Catalogue catalogue = Catalogue.builder()
+                .currency("EUR")
+                .breakers(List.of(BreakerPrice.builder()
+                        .poles(1)
+                        .upToAmps(20)
+                        .switched(false)
+                        .price(15)
+                        .build()))
+                .transformers(List.of(
+                        TransformerPrice.builder()
+                                .connection(Optional.of(TransformerConnection.SINGLE))
+                                .upToKva(100)
+                                .price(2000)
+                                .build(),
+                        TransformerPrice.builder().upToKva(75).price(4000).build()))
+                .nodes(List.of(NodePrice.builder().upToAmps(400).price(900).build()))
+                .feeders(List.of(FeederPrice.builder()
+                        .upToAmps(400)
+                        .price(300)
+                        .pricePerMetre(8)
+                        .build()))
+                .contactors(List.of(
+                        ContactorPrice.builder()
+                                .upToPoles(2)
+                                .upToAmps(63)
+                                .price(80)
+                                .build(),
+                        ContactorPrice.builder()
+                                .upToPoles(4)
+                                .upToAmps(25)
+                                .price(120)
+                                .build()))
+                .labourPerLead(5)
+                .labourPerNode(100)
+                .labourPerContactor(30)
+                .build();
+        Project plant = aProject()
+                .panels(aPanel("P1").slots(42).ratedAmps(225))
+                .boards(aBoard("B1"))
+                .loads(aLoad("L1").breakerAmps(20), aLoad("L2").breakerAmps(20).twoPole())
+                .catalogue(catalogue)
+                .build();
+        plant = plant.withNodes(List.of(
+                        DistributionNode.builder()
+                                .id("MDP")
+                                .ratedAmps(400)
+                                .feeder(Optional.of(Feeder.builder()
+                                        .cable(Optional.of(Cable.builder()
+                                                .lengthMetres(20)
+                                                .size("250 kcmil")
+                                                .build()))
+                                        .build()))
+                                .build(),
+                        DistributionNode.builder()
+                                .id("T")
+                                .fedFrom(Optional.of("MDP"))
+                                .ratedAmps(208)
+                                .transformer(Optional.of(Transformer.builder()
+                                        .connection(TransformerConnection.DELTA_WYE)
+                                        .ratedKva(75)
+                                        .secondary(Secondary.builder()
+                                                .system(PhaseSystem.THREE_PHASE)
+                                                .lineToNeutralVolts(120)
+                                                .build())
+                                        .build()))
+                                .build()))
+                .withLoads(List.of(
+                        plant.loads().get(0).withSwitchedBy(SwitchedBy.CONTACTOR),
+                        plant.loads().get(1).withComesWith(Optional.of("L1"))));
+
+        BillOfMaterials bill = BillOfMaterials.of(plant);
+
+        assertThat(bill.total()).isEqualTo(4000 + 900 + 460 + 120 + 15 + 5 + 2 * 100 + 30);
+        assertThat(bill.unpriced())
+                .extracting(BillLine::item)
+                .contains("breaker, 2 poles, 20 A", "feeder, 225 A", "feeder, rating not stated");
+        assertThat(bill.lines())
+                .extracting(BillLine::item)
+                .contains(
+                        "transformer, delta-wye, 75 kVA",
+                        "node, 400 A",
+                        "feeder, 400 A, 20 m",
+                        "contactor, 3 poles, 20 A");
     }
 }
