@@ -1,6 +1,6 @@
 /**
  * Bills of materials.
  *
- * <p>May touch model.project.
+ * <p>May touch model.contract, model.project.
  */
 package evenrise.model.estimate;
