@@ -16,7 +16,7 @@
   };
   const amps = function (value) { return value.toFixed(1) + " A"; };
 
-  // The loads in columns; those that are always on start before everything.
+  // The loads in columns; those without a time, which are always on or have no output, start before everything.
   const base = numbers(loads.base_a), excess = numbers(loads.excess_a), half = numbers(loads.half_life_s), on = numbers(loads.on_s);
   // Where systems have commands of their own, one is played: what it does not switch is at its worst throughout, as the
   // node's rest says, and drawn by no load of its own.
@@ -410,7 +410,7 @@
     const title = make("b", "", plain(loads.id[i]) + (loads.name[i] ? " " + loads.name[i] : ""));
     aboutText.replaceChildren(title, document.createTextNode(": " + [loads.role[i], "panel " + plain(loads.panel[i]) + " slot " + loads.slots[i], "phase " + loads.phases[i],
       loads.board[i] && "board " + plain(loads.board[i]), loads.group[i] && "group " + plain(loads.group[i]), loads.running_a[i].toFixed(2) + " A running",
-      "peak " + amps(base[i] + excess[i]), on[i] < 0 ? "always on" : "on at " + on[i].toFixed(2) + " s" + (many ? " of " + plain(systems[loads.system[i]]) : "")].filter(Boolean).join(", ")));
+      "peak " + amps(base[i] + excess[i]), on[i] < -1 ? "not assigned: no output switches it" : on[i] < 0 ? "always on" : "on at " + on[i].toFixed(2) + " s" + (many ? " of " + plain(systems[loads.system[i]]) : "")].filter(Boolean).join(", ")));
     aboutPlaces.replaceChildren(make("span", "", "See it:"));
     if (on[i] >= 0) aboutPlaces.append(make("button", "", "at its switch-on"));
     document.querySelectorAll("section[id]").forEach(function (section) {

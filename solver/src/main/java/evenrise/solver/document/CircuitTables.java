@@ -2,6 +2,7 @@ package evenrise.solver.document;
 
 import evenrise.model.project.Project;
 import evenrise.model.project.Resume;
+import evenrise.model.rules.Layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,10 +19,12 @@ final class CircuitTables {
                     + " release it. It stays off both times until somebody asks for it (IEC 60204-1 7.5 and 9.2.3.4.2). ";
 
     private final Project project;
+    private final String leftOut;
     private final List<PlannedCircuit> circuits;
 
-    CircuitTables(Project project, List<PlannedCircuit> circuits) {
-        this.project = project;
+    CircuitTables(Layout layout, List<PlannedCircuit> circuits) {
+        this.project = layout.project();
+        this.leftOut = PlannedCircuit.leftOut(layout);
         this.circuits = circuits;
     }
 
@@ -36,9 +39,9 @@ final class CircuitTables {
                 Column.number("breaker", "Breaker", "A", PlannedCircuit::breakerAmps),
                 Column.number("running", "Running", "A", PlannedCircuit::runningAmps),
                 Column.text("group", "Shutdown group", each -> each.group().orElse("")),
-                Column.number("on", "On", "s", PlannedCircuit::onSeconds, PlannedCircuit.ALWAYS_ON)));
+                new Column<>("on", "On", "s", true, PlannedCircuit::on)));
         columns.addAll(further(circuits));
-        return table("circuits", "Circuits: every breaker, panel by panel", "", columns);
+        return table("circuits", "Circuits: every breaker, panel by panel", leftOut, columns);
     }
 
     /** What only some plants have. */
@@ -78,7 +81,7 @@ final class CircuitTables {
                         Column.number("idle", "Planned idle", "A", PlannedCircuit::idleAmps),
                         Column.number("running", "Planned running", "A", PlannedCircuit::runningAmps),
                         Column.blank("measured", "Measured, A"),
-                        Column.number("on", "On planned", "s", PlannedCircuit::onSeconds, PlannedCircuit.ALWAYS_ON),
+                        new Column<>("on", "On planned", "s", true, PlannedCircuit::on),
                         Column.blank("onMeasured", "On measured, s"),
                         Column.blank("initials", "Initials")));
     }

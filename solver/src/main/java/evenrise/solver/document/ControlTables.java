@@ -35,7 +35,7 @@ final class ControlTables {
                 Column.text("name", "Name", PlannedCircuit::name),
                 Column.text("panel", "Panel", PlannedCircuit::panel),
                 Column.text("slots", "Slots", PlannedCircuit::slots),
-                Column.number("on", "On", "s", PlannedCircuit::onSeconds, PlannedCircuit.ALWAYS_ON),
+                new Column<>("on", "On", "s", true, PlannedCircuit::on),
                 Column.number("off", "Off, from the off command", "s", PlannedCircuit::offSeconds, ""),
                 Column.text("breaker", "Breaker", PlannedCircuit::breaker),
                 Column.text("group", "Shutdown group", each -> each.group().orElse(""))));

@@ -57,7 +57,7 @@ public record DocumentTables(
     static DocumentTables of(Evaluation evaluation, Optional<Plan> earlier, List<NodeScatter> scatter) {
         Layout layout = evaluation.layout();
         List<PlannedCircuit> along = PlannedCircuit.along(layout);
-        CircuitTables circuits = new CircuitTables(layout.project(), along);
+        CircuitTables circuits = new CircuitTables(layout, along);
         ControlTables control = new ControlTables(layout);
         NodeTables nodes = new NodeTables(layout);
         PlantTables plant = new PlantTables(layout);

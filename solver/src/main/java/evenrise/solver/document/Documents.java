@@ -70,7 +70,7 @@ public final class Documents {
                 circuit.slots(),
                 circuit.phases(),
                 switching(layout, each),
-                circuit.onSeconds().orElse(-1),
+                circuit.onSeconds().orElse(circuit.isSwitched() ? PlayedLoad.NOT_ASSIGNED : PlayedLoad.ALWAYS_ON),
                 envelope.baseAmps(),
                 envelope.excessAmps(),
                 envelope.halfLifeSeconds(),

@@ -4,6 +4,7 @@ import evenrise.model.project.OnEmergency;
 import evenrise.model.project.ShutdownGroup;
 import evenrise.model.rules.Layout;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,16 +31,27 @@ public record EmergencyEffect(String group, String effect, PlannedCircuit circui
             if (!each.isSwitched()) {
                 unswitched.add(new EmergencyEffect("not switched", "stays on", each));
             } else if (byGroup.containsKey(group)) {
-                byGroup.get(group).add(new EmergencyEffect(group, word(effects.get(group)), each));
+                byGroup.get(group).add(new EmergencyEffect(group, effect(effects.get(group), each), each));
             } else {
-                alone.add(new EmergencyEffect("without a group", word(OnEmergency.HOLD), each));
+                alone.add(new EmergencyEffect("without a group", effect(OnEmergency.HOLD, each), each));
             }
         }
         List<EmergencyEffect> all = new ArrayList<>();
-        byGroup.values().forEach(all::addAll);
-        all.addAll(alone);
+        byGroup.values().forEach(each -> all.addAll(assignedFirst(each)));
+        all.addAll(assignedFirst(alone));
         all.addAll(unswitched);
         return all;
+    }
+
+    private static List<EmergencyEffect> assignedFirst(List<EmergencyEffect> effects) {
+        return effects.stream()
+                .sorted(Comparator.comparing(each -> each.circuit().isWithoutOutput()))
+                .toList();
+    }
+
+    /** What has no output neither drops nor holds by any. */
+    private static String effect(OnEmergency what, PlannedCircuit circuit) {
+        return circuit.isWithoutOutput() ? PlannedCircuit.NO_OUTPUT : word(what);
     }
 
     static String word(OnEmergency what) {

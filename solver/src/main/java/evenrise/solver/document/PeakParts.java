@@ -44,7 +44,7 @@ final class PeakParts {
                                 "name",
                                 "Name",
                                 part -> part.load().map(PeakContribution::name).orElse("")),
-                        new Column<>("on", "On", "s", true, PeakParts::on),
+                        new Column<>("on", "On", "s", true, this::on),
                         Column.number("amps", "At the peak", "A", PeakPart::amps),
                         Column.number("base", "Steady part", "A", PeakPart::baseAmps),
                         Column.number("share", "Share", "%", PeakPart::sharePercent)),
@@ -52,11 +52,12 @@ final class PeakParts {
                 part -> part.load().map(PeakContribution::load));
     }
 
-    private static Object on(PeakPart part) {
+    private Object on(PeakPart part) {
         return part.load()
                 .map(load -> load.onSeconds().isPresent()
                         ? (Object) load.onSeconds().getAsDouble()
-                        : PlannedCircuit.ALWAYS_ON)
+                        : PlannedCircuit.untimed(
+                                layout.index().load(load.load()).orElseThrow().switched()))
                 .orElse("");
     }
 

@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
  *
  * @param slots all of its breaker: {@code 7, 9, 11}, which no spreadsheet takes for a date
  * @param phases letters of those slots
- * @param board empty, as the output and both times, for what no board switches
+ * @param board empty, as the output and both times, for what is not switched, and for what is but has no output
  * @param onSeconds from the command to switch on, of its system where systems have commands of their own
  * @param offSeconds from the command to switch off, likewise
  * @param turns whether it turns the wrong way where phases are swapped
@@ -58,8 +58,12 @@ public record PlannedCircuit(
         Optional<String> rack,
         double offAfterSeconds,
         OptionalDouble setSeconds) {
-    /** Stands for the time of what no board switches. */
-    static final String ALWAYS_ON = "always on";
+    /** Stands for the time of what is not switched. */
+    private static final String ALWAYS_ON = "always on";
+    /** Stands for the time of what is switched, but has no output in a plan that breaks rules. */
+    private static final String NOT_ASSIGNED = "not assigned";
+
+    static final String NO_OUTPUT = "no output switches it";
 
     /** All that a plan places, as somebody walks along the panels: in the project's order, then by slot. */
     static List<PlannedCircuit> along(Layout layout) {
@@ -71,6 +75,18 @@ public record PlannedCircuit(
                         .thenComparingInt(each -> each.assignment().slot()))
                 .map(each -> of(layout, each))
                 .toList();
+    }
+
+    /** Names the loads that a plan has nowhere, which no table of circuits has a row for; empty where there are none. */
+    static String leftOut(Layout layout) {
+        List<String> loads = layout.project().loads().stream()
+                .map(Load::id)
+                .filter(id -> layout.placement(id).isEmpty())
+                .toList();
+        return loads.isEmpty()
+                ? ""
+                : Plain.text(
+                        "The plan leaves out, with no breaker and no output: " + String.join(", ", loads) + ".", 2000);
     }
 
     static PlannedCircuit of(Layout layout, Placement it) {
@@ -141,13 +157,33 @@ public record PlannedCircuit(
         return carries.isEmpty() ? "contactor" : "contactor, with " + String.join(", ", carries);
     }
 
-    /** Its board, or what it comes with; empty for what no board switches. */
+    /** Whether it is to be switched and the plan has no output for it, or none for the load that it comes with. */
+    public boolean isWithoutOutput() {
+        return isSwitched && onSeconds.isEmpty();
+    }
+
+    /** When it comes on, or why there is no such time. */
+    Object on() {
+        return onSeconds.isPresent() ? (Object) onSeconds.getAsDouble() : untimed(isSwitched);
+    }
+
+    /** Stands for the time of a load that has none. */
+    static String untimed(boolean isSwitched) {
+        return isSwitched ? NOT_ASSIGNED : ALWAYS_ON;
+    }
+
+    /** Its board, or what it comes with; empty for what is not switched. */
     String switchedWith() {
-        return comesWith.map(lead -> "with " + lead).or(() -> board).orElse("");
+        return isWithoutOutput()
+                ? NOT_ASSIGNED
+                : comesWith.map(lead -> "with " + lead).or(() -> board).orElse("");
     }
 
     /** Which lead switches it. */
     String control() {
+        if (isWithoutOutput()) {
+            return comesWith.map(lead -> "with " + lead + "; ").orElse("") + NO_OUTPUT;
+        }
         if (comesWith.isPresent()) {
             return "with " + comesWith.get();
         }

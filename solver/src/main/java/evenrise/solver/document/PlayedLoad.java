@@ -4,7 +4,8 @@ package evenrise.solver.document;
  * A load as the page plays it.
  *
  * @param phases letters
- * @param on seconds; negative for a load that is always on
+ * @param on seconds; {@link #ALWAYS_ON} for a load that is not switched, {@link #NOT_ASSIGNED} for one that is but has no
+ *     output; both draw from the beginning on, as the referee counts them
  * @param system by its place among the document's; -1 for what no command of a system switches
  * @param way by which it reaches the nodes, by its place in the document's {@link PlayedParts}
  * @param half seconds in which the excess halves
@@ -24,4 +25,7 @@ public record PlayedLoad(
         double half,
         double running,
         int system,
-        int way) {}
+        int way) {
+    static final double ALWAYS_ON = -1;
+    static final double NOT_ASSIGNED = -2;
+}

@@ -2,7 +2,6 @@ package evenrise.solver.document;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 
 /**
  * A panel's slots in their physical order.
@@ -23,7 +22,7 @@ public record Schedule(String panel, String rating, boolean isTwoSided, List<Row
      * @param pole of the breaker, from 1; 0 where there is none
      * @param poles of the breaker; 0 where there is none
      * @param runningAmps of that pole
-     * @param onSeconds empty for what no board switches
+     * @param on when it comes on, in words; empty where nothing sits there
      * @param marks contactor and rack; empty where there are none
      */
     public record Slot(
@@ -35,12 +34,12 @@ public record Schedule(String panel, String rating, boolean isTwoSided, List<Row
             int poles,
             double breakerAmps,
             double runningAmps,
-            OptionalDouble onSeconds,
+            String on,
             String marks) {
         static final Slot NONE = free(0, "none");
 
         static Slot free(int number, String state) {
-            return new Slot(number, state, "", "", 0, 0, 0, 0, OptionalDouble.empty(), "");
+            return new Slot(number, state, "", "", 0, 0, 0, 0, "", "");
         }
 
         /** {@code 2 × 20 A}. */
@@ -50,13 +49,6 @@ public record Schedule(String panel, String rating, boolean isTwoSided, List<Row
 
         public String running() {
             return poles == 0 ? "" : String.format(Locale.ROOT, "%.2f", runningAmps);
-        }
-
-        public String on() {
-            if (poles == 0) {
-                return "";
-            }
-            return onSeconds.isPresent() ? Unrounded.seconds(onSeconds.getAsDouble()) : "always";
         }
 
         /** Where it stands in its breaker: alone, first, middle or last. */

@@ -66,8 +66,15 @@ final class Schedules {
                 each.slots().size(),
                 each.load().breakerAmps(),
                 each.load().runningAmps(),
-                each.onSeconds(),
+                on(each),
                 pole == 0 ? marks(each) : "");
+    }
+
+    private static String on(Placement each) {
+        if (each.isSequenced()) {
+            return Unrounded.seconds(each.onSeconds().getAsDouble());
+        }
+        return each.load().switched() ? "no output" : "always";
     }
 
     /** Contactor and rack, where there are any. */

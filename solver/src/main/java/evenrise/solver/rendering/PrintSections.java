@@ -304,7 +304,15 @@ final class PrintSections {
                 "Shutdown groups",
                 "emergency",
                 List.of(PrintBlock.of(shown.of(tables.emergency()), EmergencyEffect::group)),
-                blocks -> Map.of("groups", shown.of(tables.groups()).byKey(), "loads", blocks));
+                blocks -> Map.of(
+                        "note",
+                        tables.emergency().note(),
+                        "groups",
+                        shown.of(tables.groups()).byKey().stream()
+                                .map(row -> filled(row, "notAssigned"))
+                                .toList(),
+                        "loads",
+                        blocks));
     }
 
     private PrintSection commissioning() {

@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.project.Load;
 import evenrise.model.project.OnEmergency;
 import evenrise.model.project.ShutdownGroup;
 import evenrise.model.rules.Layout;
@@ -13,6 +14,7 @@ import java.util.OptionalDouble;
  * @param boards that switch its loads
  * @param panels that feed them
  * @param runningAmps rms, of all its loads together
+ * @param notAssigned its loads that no output switches, or that the plan leaves out: no emergency reaches these
  * @param firstOnSeconds first switch-on; empty where none of its loads is switched
  */
 public record GroupUse(
@@ -23,7 +25,8 @@ public record GroupUse(
         OptionalDouble firstOnSeconds,
         OptionalDouble lastOnSeconds,
         List<String> panels,
-        double runningAmps) {
+        double runningAmps,
+        List<String> notAssigned) {
 
     /** One a group, in the project's order. */
     public static List<GroupUse> of(Layout layout) {
@@ -56,6 +59,22 @@ public record GroupUse(
                         .map(each -> each.assignment().panel())
                         .distinct()
                         .toList(),
-                placed.stream().mapToDouble(each -> each.load().runningAmps()).sum());
+                placed.stream().mapToDouble(each -> each.load().runningAmps()).sum(),
+                layout.project().loads().stream()
+                        .filter(load -> load.switched() && isOf(group, layout, load))
+                        .map(Load::id)
+                        .filter(id -> layout.placement(id)
+                                .filter(Placement::isSequenced)
+                                .isEmpty())
+                        .toList());
+    }
+
+    /** What is behind a contactor is of its load's group. */
+    private static boolean isOf(ShutdownGroup group, Layout layout, Load load) {
+        return layout.index()
+                .load(load.id())
+                .flatMap(Load::shutdownGroup)
+                .filter(group.id()::equals)
+                .isPresent();
     }
 }

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 /**
  * What one load adds to the supply's peak, at that peak's instant and phase.
  *
- * @param onSeconds its nominal switch-on; empty for an unswitched load
+ * @param onSeconds its nominal switch-on; empty for an unswitched load and for one that has no output
  * @param amps instantaneous, by the envelope at nominal voltage; {@code baseAmps} and {@code excessAmps} together
  * @param sharePercent of the peak
  */
