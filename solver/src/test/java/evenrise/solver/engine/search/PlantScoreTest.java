@@ -129,6 +129,14 @@ class PlantScoreTest {
         ScoreTest.isWhatANaiveEvaluatorSays(project, Optional.empty(), seed, FEW);
     }
 
+    /** Where a shutdown group is larger than a board, it is seated on several, all of one system. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1080, 1290})
+    void isTheSameWhereGroupsOfSeveralBoardsMeetSystems(long seed) {
+        ScoreTest.isWhatANaiveEvaluatorSays(
+                larger(seed, Plantful.some(seed, percent(seed))), Optional.empty(), seed, FEW);
+    }
+
     @Tag("slow")
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("hundreds")
@@ -143,9 +151,13 @@ class PlantScoreTest {
     private static List<Arguments> hundreds() {
         List<Arguments> all = new ArrayList<>();
         for (long seed = 1001; seed <= 1300; seed++) {
-            all.add(Arguments.of(seed, 10 + (int) (seed % 7) * 15));
+            all.add(Arguments.of(seed, percent(seed)));
         }
         return all;
+    }
+
+    private static int percent(long seed) {
+        return 10 + (int) (seed % 7) * 15;
     }
 
     @ParameterizedTest

@@ -239,7 +239,7 @@ final class Plantful {
         return has(Part.ONE_AT_A_TIME) || has(Part.TOGETHER) || has(Part.ANY_AT_ONCE);
     }
 
-    /** Boards of one chain serve one system, so that the planted plan keeps the rules. */
+    /** Boards of one chain or one shutdown group serve one system, so that the planted plan keeps the rules. */
     private void systems() {
         if (!hasSystems()) {
             return;
@@ -254,10 +254,13 @@ final class Plantful {
             systems.add(SwitchedSystem.builder().id("S" + i).needs(needs).build());
         }
         Collections.shuffle(systems, random);
+        Map<String, String> together = together();
+        Map<String, String> systemOf = new HashMap<>();
         Map<String, String> systemOfBoard = new HashMap<>();
         List<Board> boards = new ArrayList<>();
         for (Board board : project.boards()) {
-            String system = board.after().map(systemOfBoard::get).orElseGet(() -> "S" + random.nextInt(count));
+            String drawn = board.after().map(systemOfBoard::get).orElseGet(() -> "S" + random.nextInt(count));
+            String system = systemOf.computeIfAbsent(together.get(board.id()), any -> drawn);
             systemOfBoard.put(board.id(), system);
             boards.add(oneOf(3) ? board.withSystem(Optional.of(system)) : board);
         }
@@ -275,6 +278,24 @@ final class Plantful {
         mapLoads(load -> load.switched()
                 ? load.withSystem(Optional.of(systemOfLoad.get(load.id())))
                 : oneOf(2) ? load : load.withSystem(Optional.of("S" + random.nextInt(count))));
+    }
+
+    /** By board, one board that stands for all that are in one chain or switch one shutdown group with it. */
+    private Map<String, String> together() {
+        Map<String, String> together = new HashMap<>();
+        project.boards().forEach(board -> together.put(board.id(), board.id()));
+        project.boards().forEach(board -> board.after().ifPresent(first -> join(together, board.id(), first)));
+        Map<String, String> boardOfGroup = new HashMap<>();
+        onBoard.forEach((board, seated) -> seated.stream()
+                .flatMap(each -> load(each.load()).orElseThrow().shutdownGroup().stream())
+                .forEach(group -> join(together, board, boardOfGroup.computeIfAbsent(group, any -> board))));
+        return together;
+    }
+
+    private static void join(Map<String, String> together, String board, String other) {
+        String left = together.get(board);
+        String kept = together.get(other);
+        together.replaceAll((any, standing) -> standing.equals(left) ? kept : standing);
     }
 
     private void mapLoads(UnaryOperator<Load> change) {
