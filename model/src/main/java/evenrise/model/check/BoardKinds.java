@@ -3,21 +3,26 @@ package evenrise.model.check;
 import evenrise.model.project.BoardType;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /** Kinds of board state the times that belong to their timing, and no others. */
 final class BoardKinds {
     private BoardKinds() {}
 
     static void check(ProjectParts parts, Consumer<Objection> found) {
-        List<BoardType> types = parts.project.boardTypes();
+        check(parts.project.boardTypes(), parts::knows, found);
+    }
+
+    /** @param knows whether what a pointer names was read */
+    static void check(List<BoardType> types, Predicate<String> knows, Consumer<Objection> found) {
         for (int i = 0; i < types.size(); i++) {
             String at = "/board_types/" + i;
-            if (parts.knows(at + "/timing")) {
-                times(parts, types.get(i), at, found);
+            if (knows.test(at + "/timing")) {
+                times(knows, types.get(i), at, found);
             }
             if (types.get(i).spareOutputs() > types.get(i).outputs()
-                    && parts.knows(at + "/outputs")
-                    && parts.knows(at + "/spare_outputs")) {
+                    && knows.test(at + "/outputs")
+                    && knows.test(at + "/spare_outputs")) {
                 found.accept(Objection.error(
                         at + "/spare_outputs",
                         "" + types.get(i).spareOutputs(),
@@ -27,11 +32,11 @@ final class BoardKinds {
         }
     }
 
-    private static void times(ProjectParts parts, BoardType type, String at, Consumer<Objection> found) {
+    private static void times(Predicate<String> knows, BoardType type, String at, Consumer<Objection> found) {
         if (type.isTimedByOutput()) {
             none(type.startDelaySeconds(), at + "/start_delay_s", found);
             none(type.stepSeconds(), at + "/step_s", found);
-            if (type.timesSeconds().isEmpty() && parts.knows(at + "/times_s")) {
+            if (type.timesSeconds().isEmpty() && knows.test(at + "/times_s")) {
                 found.accept(Objection.error(
                         at + "/times_s",
                         "missing",
@@ -39,7 +44,7 @@ final class BoardKinds {
                         "Maybe add \"times_s\"."));
             }
             type.timesSeconds()
-                    .filter(times -> !times.isWhole() && parts.knows(at + "/times_s"))
+                    .filter(times -> !times.isWhole() && knows.test(at + "/times_s"))
                     .ifPresent(times -> found.accept(Objection.error(
                             at + "/times_s",
                             "no range",
@@ -47,8 +52,8 @@ final class BoardKinds {
                             "Maybe write the times as a list.")));
             return;
         }
-        some(parts, type.startDelaySeconds(), "start_delay_s", at, found);
-        some(parts, type.stepSeconds(), "step_s", at, found);
+        some(knows, type.startDelaySeconds(), "start_delay_s", at, found);
+        some(knows, type.stepSeconds(), "step_s", at, found);
         if (type.timesSeconds().isPresent()) {
             found.accept(Objection.error(
                     at + "/times_s",
@@ -68,8 +73,9 @@ final class BoardKinds {
         }
     }
 
-    private static void some(ProjectParts parts, List<Double> times, String key, String at, Consumer<Objection> found) {
-        if (times.isEmpty() && parts.knows(at + "/" + key)) {
+    private static void some(
+            Predicate<String> knows, List<Double> times, String key, String at, Consumer<Objection> found) {
+        if (times.isEmpty() && knows.test(at + "/" + key)) {
             found.accept(Objection.error(at + "/" + key, "missing", "a list of numbers", "Maybe add \"" + key + "\"."));
         }
     }

@@ -61,7 +61,25 @@ public record Columns(
         Optional<String> lifeSafety,
 
         @Field(meaning = "Header of remarks, read for words that say what must not be switched", optional = true)
-        Optional<String> notes) {
+        Optional<String> notes,
+
+        @Field(meaning = "Header of the system, which one command switches", optional = true)
+        Optional<String> system,
+
+        @Field(meaning = "Header of the panel that feeds it", optional = true)
+        Optional<String> fedFrom,
+
+        @Field(
+                meaning = "Header of the contactor that it is behind; the first load of each is switched by it, the"
+                        + " others come with that",
+                optional = true)
+        Optional<String> contactor,
+
+        @Field(meaning = "Header of the voltage between line and neutral that it is made for", optional = true)
+        Optional<String> lineToNeutral,
+
+        @Field(meaning = "Header of how much later than its turn it goes off", optional = true)
+        Optional<String> offDelay) {
     public static final Columns BY_THEIR_WORDS = builder().build();
 
     public Columns {
@@ -84,7 +102,12 @@ public record Columns(
                 outlet,
                 switched,
                 lifeSafety,
-                notes);
+                notes,
+                system,
+                fedFrom,
+                contactor,
+                lineToNeutral,
+                offDelay);
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -4,9 +4,11 @@ import evenrise.model.contract.Contract;
 import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
+import evenrise.model.project.BoardType;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Practice;
 import evenrise.model.project.TripCurve;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -58,7 +60,11 @@ public record Mapping(
         @Field(meaning = "Slots of a panel", min = 6, max = 1000, byDefault = "42")
         int panelSlots,
 
-        @Field(meaning = "Outputs of a control board", min = 1, max = 1000, byDefault = "12")
+        @Field(
+                meaning = "Outputs of the control board that is sketched where board_types names none",
+                min = 1,
+                max = 1000,
+                byDefault = "12")
         int boardOutputs,
 
         @Field(meaning = "Body of rules that ratings go by; told by voltage and frequency when absent", optional = true)
@@ -68,7 +74,13 @@ public record Mapping(
                 meaning = "Whether life-safety equipment is placed, unswitched and each piece alone, instead of listed"
                         + " as outside the plan",
                 byDefault = "false")
-        boolean placesLifeSafety)
+        boolean placesLifeSafety,
+
+        @Field(
+                meaning = "Kinds of control board that there are, as in a project; when absent one is sketched that is"
+                        + " to be filled in",
+                optional = true)
+        List<BoardType> boardTypes)
         implements MappingBuilder.With {
     /** The format that this software reads. */
     public static final String FORMAT = "evenrise-mapping/1";
@@ -91,7 +103,9 @@ public record Mapping(
                 panelSlots,
                 boardOutputs,
                 practice,
-                placesLifeSafety);
+                placesLifeSafety,
+                boardTypes);
+        boardTypes = List.copyOf(boardTypes);
     }
 
     /** The rating that most branch breakers get. */

@@ -17,6 +17,7 @@ import java.util.Set;
  * @param horsepower on the shaft of a motor, where the list states it
  * @param guessed keys of a load's fields that the list does not state
  * @param clauses to look up for life-safety equipment; empty for others
+ * @param ties what else the list says of how it is fed and switched
  */
 record Item(
         String place,
@@ -36,7 +37,8 @@ record Item(
         double powerFactor,
         OptionalDouble horsepower,
         Set<String> guessed,
-        String clauses) {
+        String clauses,
+        Ties ties) {
 
     /** What pieces must share to be on one breaker. */
     record Kind(
@@ -46,9 +48,10 @@ record Item(
             String feed,
             int poles,
             boolean isSwitched,
-            OptionalDouble outletAmps) {}
+            OptionalDouble outletAmps,
+            Ties ties) {}
 
     Kind kind() {
-        return new Kind(room, role, zone, feed, poles, service.isSwitched(), outletAmps);
+        return new Kind(room, role, zone, feed, poles, service.isSwitched(), outletAmps, ties);
     }
 }

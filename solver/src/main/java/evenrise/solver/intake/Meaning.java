@@ -78,6 +78,16 @@ enum Meaning {
             "función"),
     ZONE(Columns::zone, "zone", "shutdown group", "group", "emergency group", "gruppe", "groupe", "zona", "grupo"),
     FEED(Columns::feed, "feed", "supply", "a/b", "redundancy", "path", "einspeisung", "alimentation", "alimentación"),
+    FED_FROM(
+            Columns::fedFrom,
+            "fed from",
+            "panel",
+            "distribution board",
+            "verteiler",
+            "verteilung",
+            "tableau",
+            "cuadro"),
+    CONTACTOR(Columns::contactor, "contactor", "schütz", "contacteur", "contactor de potencia"),
     SWITCHED(
             Columns::switched,
             "switched",
@@ -97,6 +107,7 @@ enum Meaning {
             "sicherheit",
             "sécurité",
             "seguridad"),
+    SYSTEM(Columns::system, "system", "switching system", "hall", "anlage", "système", "sistema"),
     NOTES(
             Columns::notes,
             "notes",
@@ -126,6 +137,15 @@ enum Meaning {
             "fiche",
             "toma",
             "enchufe"),
+    LINE_TO_NEUTRAL(
+            Columns::lineToNeutral,
+            "line to neutral",
+            "voltage to neutral",
+            "phase voltage",
+            "l n",
+            "sternspannung",
+            "tension simple",
+            "tensión de fase"),
     VOLTS(Columns::volts, "voltage", "volts", "v", "spannung", "tension", "tensión", "voltaje"),
     WATTS(Columns::watts, "watts", "power", "w", "kw", "consumption", "leistung", "puissance", "potencia", "consumo"),
     VOLT_AMPS(
@@ -169,7 +189,16 @@ enum Meaning {
             "cosφ",
             "leistungsfaktor",
             "facteur de puissance",
-            "factor de potencia");
+            "factor de potencia"),
+    OFF_DELAY(
+            Columns::offDelay,
+            "off delay",
+            "off after",
+            "cooling time",
+            "run on",
+            "nachlauf",
+            "retard à l'arrêt",
+            "retardo de apagado");
 
     private final Function<Columns, Optional<String>> mapped;
     private final List<String> words;
@@ -187,7 +216,7 @@ enum Meaning {
     }
 
     boolean isAmount() {
-        return ordinal() >= VOLTS.ordinal() || this == QUANTITY;
+        return ordinal() >= LINE_TO_NEUTRAL.ordinal() || this == QUANTITY;
     }
 
     /** As a person calls it. */

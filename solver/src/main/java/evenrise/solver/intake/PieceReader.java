@@ -23,6 +23,7 @@ final class PieceReader {
     private final Whereabouts whereabouts;
     private final ServiceReader services;
     private final CurrentReader currents;
+    private final TiesReader ties;
 
     PieceReader(
             ReadTable sheet,
@@ -39,6 +40,7 @@ final class PieceReader {
         this.whereabouts = whereabouts;
         this.services = new ServiceReader(sheet, cells, notices, mapping.placesLifeSafety());
         this.currents = new CurrentReader(cells, mapping, notices);
+        this.ties = new TiesReader(cells, mapping.lineToNeutralVolts());
     }
 
     /** Empty where there is no piece to be fed, or a problem, which is noted. */
@@ -70,6 +72,8 @@ final class PieceReader {
         int poles = poles(row, guessed);
         CurrentReader.Current current = currents.of(row, name, gear, poles, guessed, before);
         OptionalDouble outlet = outlet(row);
+        Ties tied = ties.of(
+                row, whereabouts.rack(), service.filter(Service::isSwitched).isPresent());
         if (role == Role.PROCESSING) {
             guessed.add("settle_s");
         }
@@ -93,7 +97,8 @@ final class PieceReader {
                         current.powerFactor(),
                         current.horsepower(),
                         Set.copyOf(guessed),
-                        service.get() == Service.LIFE_SAFETY_HERE ? services.clauses(row, name) : ""));
+                        service.get() == Service.LIFE_SAFETY_HERE ? services.clauses(row, name) : "",
+                        tied));
     }
 
     private int quantity(ReadTable.Row row) {

@@ -16,6 +16,7 @@ import evenrise.model.project.Role;
 import evenrise.model.project.ShutdownGroup;
 import evenrise.model.project.SlotNumbering;
 import evenrise.model.project.Supply;
+import evenrise.model.project.SwitchedSystem;
 import evenrise.solver.table.HeaderWords;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -41,8 +42,6 @@ final class Sketch {
             Practice.NEC, new double[] {100, 125, 200, 225, 400, 600},
             Practice.IEC, new double[] {63, 100, 125, 160, 250, 400, 630});
 
-    private static final List<Double> STEPS = List.of(0.25, 0.5, 1.0, 2.0);
-
     private final Mapping mapping;
     private final Practice practice;
     private final Notices notices;
@@ -66,6 +65,13 @@ final class Sketch {
             loads.add(load(branch, group));
         }
         keepRedundantApart(branches, loads);
+        new BehindContactors(notices).tie(branches, loads);
+        List<SwitchedSystem> systems = branches.stream()
+                .map(branch -> branch.kind().ties().system())
+                .filter(system -> !system.isEmpty())
+                .distinct()
+                .map(id -> new SwitchedSystem(id, List.of()))
+                .toList();
         double amps = phaseAmps(loads);
         double rated = supplyRating(loads, amps);
         if (rated > MOST_SUPPLY_AMPS) {
@@ -77,26 +83,16 @@ final class Sketch {
             return Optional.empty();
         }
         List<Panel> panels = panels(loads);
-        List<Board> boards = boards(loads, groups, panels);
-        List<Double> delays = delays(loads);
-        BoardType type = BoardType.builder()
-                .id("board-" + mapping.boardOutputs())
-                .outputs(mapping.boardOutputs())
-                .startDelaySeconds(delays)
-                .stepSeconds(STEPS)
-                .price(0)
-                .build();
+        BoardSketch control = new BoardSketch(mapping, notices);
+        List<BoardType> types = control.types(loads);
+        List<Board> boards = control.boards(loads, panels);
         notices.guess(String.format(
                 Locale.ROOT,
-                "a supply of %.0f A, panels of %d slots (%d), boards of %d outputs (%d) with start delays up to %.0f"
-                        + " s: a first sketch with a quarter of the slots and ratings to spare, to be replaced by the real"
-                        + " ones",
+                "a supply of %.0f A, panels of %d slots (%d): a first sketch with a quarter of the slots and ratings to"
+                        + " spare, to be replaced by the real ones",
                 rated,
                 mapping.panelSlots(),
-                panels.size(),
-                mapping.boardOutputs(),
-                boards.size(),
-                delays.get(delays.size() - 1)));
+                panels.size()));
         notices.guess("ratings by the practice of " + practice + ", as "
                 + (mapping.practice().isPresent()
                         ? "the mapping says"
@@ -120,8 +116,9 @@ final class Sketch {
                         .build())
                 .timingToleranceSeconds(0.05)
                 .panels(panels)
-                .boardTypes(boards.isEmpty() ? List.of() : List.of(type))
+                .boardTypes(types)
                 .boards(boards)
+                .systems(systems)
                 .shutdownGroups(List.copyOf(groups.values()))
                 .loads(loads)
                 .electrical(Electrical.builder().practice(practice).build())
@@ -135,7 +132,8 @@ final class Sketch {
             return Optional.empty();
         }
         boolean drops = branch.kind().role() == Role.AMPLIFIER;
-        String id = slug(zone) + (drops ? "-drop" : "-hold");
+        String system = branch.kind().ties().system();
+        String id = (system.isEmpty() ? "" : slug(system) + "-") + slug(zone) + (drops ? "-drop" : "-hold");
         groups.computeIfAbsent(
                 id,
                 any -> ShutdownGroup.builder()
@@ -179,6 +177,14 @@ final class Sketch {
                 .shutdownGroup(group)
                 .equipment(equipment(pieces))
                 .guessed(List.copyOf(guessed))
+                .system(Optional.of(kind.ties().system()).filter(system -> !system.isEmpty()))
+                .rack(Optional.of(kind.ties().rack()).filter(rack -> !rack.isEmpty()))
+                .panels(
+                        kind.ties().fedFrom().isEmpty()
+                                ? List.of()
+                                : List.of(kind.ties().fedFrom()))
+                .lineToNeutralVolts(kind.ties().lineToNeutralVolts())
+                .offAfterSeconds(kind.ties().offAfterSeconds())
                 .build();
     }
 
@@ -240,78 +246,66 @@ final class Sketch {
         return kind.room().replaceAll(", [^,]*$", "");
     }
 
+    /** Those that the list names, and as many more as what it names none for needs. */
     private List<Panel> panels(List<Load> loads) {
-        int poles = loads.stream().mapToInt(Load::poles).sum();
-        int phases = mapping.system().phases().size();
-        double usable = mapping.panelSlots() / (1 + SPARE);
-        int count = (int) Math.max(1, Math.ceil(poles / usable));
-        boolean hasFeeds = loads.stream().anyMatch(load -> !load.apartFrom().isEmpty());
-        count = Math.max(count, hasFeeds ? 2 : 1);
-        double amps = phaseAmps(loads) * (1 + SPARE) / count / mapping.continuousFraction();
-        double[] ratings = PANEL_RATINGS.get(practice);
-        double largest = ratings[ratings.length - 1];
-        while (amps > largest) {
-            count++;
-            amps = phaseAmps(loads) * (1 + SPARE) / count / mapping.continuousFraction();
-        }
-        double wanted = Math.max(
-                amps, 2 * Collections.max(loads.stream().map(Load::runningAmps).toList()));
-        double rated = DoubleStream.of(ratings)
-                .filter(each -> each >= wanted)
-                .findFirst()
-                .orElse(largest);
-        SlotNumbering numbering =
-                phases == 3 && practice == Practice.IEC ? SlotNumbering.SEQUENTIAL : SlotNumbering.ALTERNATING;
         List<Panel> panels = new ArrayList<>();
-        for (int i = 1; i <= count; i++) {
-            panels.add(Panel.builder()
-                    .id("P" + i)
-                    .slots(mapping.panelSlots())
-                    .ratedAmps(rated)
-                    .numbering(numbering)
-                    .build());
+        Map<String, List<Load>> named = new LinkedHashMap<>();
+        loads.stream()
+                .filter(load -> !load.panels().isEmpty())
+                .forEach(load -> named.computeIfAbsent(load.panels().get(0), any -> new ArrayList<>())
+                        .add(load));
+        named.forEach((id, fed) -> {
+            int poles = fed.stream().mapToInt(Load::poles).sum();
+            int slots = Math.max(mapping.panelSlots(), (int) Math.ceil(poles * (1 + SPARE) / 2) * 2);
+            panels.add(panel(id, slots, panelAmps(fed, 1)));
+        });
+        List<Load> free = loads.stream().filter(load -> load.panels().isEmpty()).toList();
+        if (!free.isEmpty()) {
+            panels.addAll(further(free, named.keySet()));
         }
         return panels;
     }
 
-    /**
-     * A group that fits one board has one of its own, a larger one as many as it needs. What is in no group shares others, but
-     * for amplifiers: no board reaches from processing to what waits until that has settled.
-     */
-    private List<Board> boards(List<Load> loads, Map<String, ShutdownGroup> groups, List<Panel> panels) {
-        Map<String, Integer> sizes = new LinkedHashMap<>();
-        loads.stream()
-                .filter(Load::switched)
-                .forEach(load -> sizes.merge(
-                        load.shutdownGroup().orElse(load.role() == Role.AMPLIFIER ? "/amplifiers" : "/others"),
-                        1,
-                        Integer::sum));
-        int count = 0;
-        for (int size : sizes.values()) {
-            count += (int) Math.ceil(size / (double) mapping.boardOutputs());
+    private List<Panel> further(List<Load> loads, Set<String> taken) {
+        int poles = loads.stream().mapToInt(Load::poles).sum();
+        double usable = mapping.panelSlots() / (1 + SPARE);
+        int count = (int) Math.max(1, Math.ceil(poles / usable));
+        boolean hasFeeds = loads.stream().anyMatch(load -> !load.apartFrom().isEmpty());
+        count = Math.max(count, hasFeeds ? 2 : 1);
+        double largest = PANEL_RATINGS.get(practice)[PANEL_RATINGS.get(practice).length - 1];
+        while (phaseAmps(loads) * (1 + SPARE) / count / mapping.continuousFraction() > largest) {
+            count++;
         }
-        List<String> all = panels.stream().map(Panel::id).toList();
-        List<Board> boards = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            String panel = all.get(i % all.size());
-            boards.add(Board.builder()
-                    .id("B" + (i + 1))
-                    .type("board-" + mapping.boardOutputs())
-                    .panel(panel)
-                    .reaches(all)
-                    .build());
+        double rated = panelAmps(loads, count);
+        List<Panel> panels = new ArrayList<>();
+        for (int i = 1; panels.size() < count; i++) {
+            if (!taken.contains("P" + i)) {
+                panels.add(panel("P" + i, mapping.panelSlots(), rated));
+            }
         }
-        return boards;
+        return panels;
     }
 
-    /** So that amplifiers can begin when the slowest processing has settled, and be spread over a minute after that. */
-    private static List<Double> delays(List<Load> loads) {
-        double settle = loads.stream().mapToDouble(Load::settleSeconds).max().orElse(0);
-        TreeSet<Double> delays = new TreeSet<>(List.of(0.0, 1.0, 2.0, 5.0, 8.0, 10.0, 15.0, 20.0, 30.0, 45.0, 60.0));
-        for (double later = 5; settle > 0 && later <= 60; later += 5) {
-            delays.add(settle + later);
-        }
-        return List.copyOf(delays);
+    /** The smallest rating that carries a share of the loads, and twice the largest of them. */
+    private double panelAmps(List<Load> loads, int panels) {
+        double share = phaseAmps(loads) * (1 + SPARE) / panels / mapping.continuousFraction();
+        double wanted = Math.max(
+                share, 2 * Collections.max(loads.stream().map(Load::runningAmps).toList()));
+        double[] ratings = PANEL_RATINGS.get(practice);
+        return DoubleStream.of(ratings)
+                .filter(each -> each >= wanted)
+                .findFirst()
+                .orElse(ratings[ratings.length - 1]);
+    }
+
+    private Panel panel(String id, int slots, double rated) {
+        boolean isThree = mapping.system().phases().size() == 3;
+        return Panel.builder()
+                .id(id)
+                .slots(slots)
+                .ratedAmps(rated)
+                .numbering(isThree && practice == Practice.IEC ? SlotNumbering.SEQUENTIAL : SlotNumbering.ALTERNATING)
+                .build();
     }
 
     private double phaseAmps(List<Load> loads) {

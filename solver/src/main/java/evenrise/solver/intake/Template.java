@@ -33,7 +33,12 @@ public final class Template {
             "Idle (A)",
             "Inrush (A)",
             "Power factor",
-            "Notes");
+            "Notes",
+            "System",
+            "Fed from",
+            "Contactor",
+            "Line to neutral (V)",
+            "Off delay (s)");
     private static final List<List<Object>> EXAMPLES = List.of(
             List.of(
                     2,
@@ -52,6 +57,11 @@ public final class Template {
                     2.0,
                     45,
                     0.95,
+                    "",
+                    "hall",
+                    "P1",
+                    "",
+                    120,
                     ""),
             List.of(
                     4,
@@ -70,6 +80,11 @@ public final class Template {
                     1.2,
                     120,
                     0.95,
+                    "",
+                    "hall",
+                    "P2",
+                    "K1",
+                    120,
                     ""));
 
     private Template() {}

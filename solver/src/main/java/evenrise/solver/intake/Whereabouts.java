@@ -39,6 +39,11 @@ final class Whereabouts {
         return CellReader.cut(room.isEmpty() || rack.isEmpty() ? room + rack : room + ", " + rack);
     }
 
+    /** Rack of the row gone to; empty where there is none. */
+    String rack() {
+        return CellReader.cut(above.getOrDefault(Meaning.RACK, ""));
+    }
+
     String zone(ReadTable.Row row) {
         String own = cells.text(row, Meaning.ZONE);
         if (own.isEmpty()) {

@@ -36,7 +36,8 @@ class PackingTest {
                 1,
                 OptionalDouble.empty(),
                 Set.of(),
-                "");
+                "",
+                Ties.NONE);
         return new Bundle.Piece(item, amps, tripAmps);
     }
 
