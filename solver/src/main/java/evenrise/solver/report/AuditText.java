@@ -9,6 +9,7 @@ import java.util.List;
 public final class AuditText {
     private static final int LOADS_AT_THE_PEAK = 15;
     private static final int PLACES_A_RULE = 10;
+    private static final int NODES = 40;
     private static final int LOADS_BY_NAME = 15;
 
     private AuditText() {}
@@ -32,7 +33,8 @@ public final class AuditText {
             sheet.notFollowed().forEach(section::item);
             sections.add(section.lines());
         }
-        sections.add(NodeText.lines(sheet.nodes(), sheet.peakBasis(), paint));
+        sections.addAll(PlantText.sections(evaluation.layout(), all ? Integer.MAX_VALUE : NODES, paint));
+        sections.add(NodeText.lines(sheet.nodes(), !project.scenes().isEmpty(), sheet.peakBasis(), paint));
         sections.add(EventTable.lines(project, sheet.nodes(), sheet.eventPeaks(), sheet.peakBasis(), paint));
         sections.add(BoardTable.lines(sheet.boards(), paint));
         if (!sheet.groups().isEmpty()) {

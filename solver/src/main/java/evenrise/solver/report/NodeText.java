@@ -7,6 +7,7 @@ import evenrise.model.rules.PhasePeak;
 import evenrise.model.rules.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -15,12 +16,13 @@ import java.util.stream.Stream;
 final class NodeText {
     private NodeText() {}
 
-    static List<String> lines(List<NodeUse> nodes, PeakBasis basis, Paint paint) {
+    /** @param hasScenes whether figures are those of the worst scene of each */
+    static List<String> lines(List<NodeUse> nodes, boolean hasScenes, PeakBasis basis, Paint paint) {
         List<Phase> phases = List.copyOf(new java.util.TreeSet<>(nodes.stream()
                 .flatMap(node -> node.runningAmps().keySet().stream())
                 .toList()));
         return Stream.of(
-                        running(nodes, phases, paint),
+                        running(nodes, hasScenes, phases, paint),
                         byPhasors(nodes, phases, paint),
                         neutral(nodes, paint),
                         peaks(nodes, phases, paint),
@@ -30,7 +32,7 @@ final class NodeText {
                 .toList();
     }
 
-    private static Section running(List<NodeUse> nodes, List<Phase> phases, Paint paint) {
+    private static Section running(List<NodeUse> nodes, boolean hasScenes, List<Phase> phases, Paint paint) {
         Table table = new Table().words("Node");
         phases.forEach(phase -> table.number("Phase " + phase));
         table.number("Mean")
@@ -40,7 +42,7 @@ final class NodeText {
                 .number("Spare");
         for (NodeUse node : nodes) {
             List<String> cells = new ArrayList<>(List.of(node.node()));
-            phases.forEach(phase -> cells.add(Numbers.amps(node.runningAmps().getOrDefault(phase, 0.0))));
+            phases.forEach(phase -> cells.add(amps(node, node.runningAmps(), phase)));
             cells.add(Numbers.amps(node.meanAmps()));
             cells.add(Numbers.amps(node.deviationAmps()));
             cells.add(Numbers.percent(node.imbalancePercent()));
@@ -48,8 +50,14 @@ final class NodeText {
             cells.add(Numbers.amps(node.runningSpareAmps()));
             table.row(tone(OptionalDouble.of(node.runningSpareAmps())), cells.toArray(String[]::new));
         }
-        return new Section(paint, "Running current, ampere rms, sums of magnitudes: what limits are held against")
+        Section section = new Section(
+                        paint, "Running current, ampere rms, sums of magnitudes: what limits are held against")
                 .table(table);
+        return hasScenes
+                ? section.text(
+                        "Each phase, the imbalance and the neutral are those of their worst scene; the deviation is"
+                                + " the mean over scenes by weight.")
+                : section;
     }
 
     private static Section byPhasors(List<NodeUse> nodes, List<Phase> phases, Paint paint) {
@@ -57,7 +65,7 @@ final class NodeText {
         phases.forEach(phase -> table.number("Line " + phase));
         for (NodeUse node : nodes) {
             List<String> cells = new ArrayList<>(List.of(node.node()));
-            phases.forEach(phase -> cells.add(Numbers.amps(node.phasorAmps().getOrDefault(phase, 0.0))));
+            phases.forEach(phase -> cells.add(amps(node, node.phasorAmps(), phase)));
             table.row(Tone.PLAIN, cells.toArray(String[]::new));
         }
         return new Section(paint, "Line current by phasors, ampere rms, as a meter shows it").table(table);
@@ -136,6 +144,12 @@ final class NodeText {
                         "Peak inrush " + PeakWords.NOMINAL + " and " + PeakWords.range(basis)
                                 + ", ampere, instantaneous")
                 .table(table);
+    }
+
+    /** Nothing of a phase that the node does not have. */
+    private static String amps(NodeUse node, Map<Phase, Double> amps, Phase phase) {
+        boolean isHere = node.peaks().stream().anyMatch(peak -> peak.phase() == phase);
+        return isHere ? Numbers.amps(amps.getOrDefault(phase, 0.0)) : Numbers.NONE;
     }
 
     /** Of the neutral, whatever is on. */

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 /** What a finished plan comes to, for a screen. */
 public final class SummaryText {
     private static final int PLACES_A_RULE = 5;
+    private static final int NODES = 20;
     private static final int LOADS_BY_NAME = 8;
 
     private SummaryText() {}
@@ -32,6 +33,7 @@ public final class SummaryText {
             sections.add(section.lines());
         }
         sections.add(KeyFigures.lines(evaluation, LOADS_BY_NAME, paint));
+        sections.addAll(PlantText.sections(evaluation.layout(), NODES, paint));
         sections.add(BrokenRules.folded(verdict.violations(), evaluation.project(), PLACES_A_RULE, paint));
         if (!verdict.violations().isEmpty() && findings.isEmpty()) {
             sections.add(new Section(paint, "What may help")
