@@ -49,6 +49,11 @@ public final class UseCurrents {
         return running;
     }
 
+    /** Of the line that carries most of it. */
+    public double greatestAmps(Point point) {
+        return Collections.max(running(point).byPhase().values());
+    }
+
     /** What the wiring before a point carries on each line: of a transformer, what it draws from its primary phases. */
     public Map<Phase, Double> feederAmps(Point point) {
         if (point.transformer().isEmpty()) {

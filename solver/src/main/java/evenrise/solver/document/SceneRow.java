@@ -9,7 +9,6 @@ import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeLimits;
 import evenrise.model.rules.UseCurrents;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -60,7 +59,7 @@ public record SceneRow(
         double mostNeutral = -1;
         for (Point point : layout.distribution().points()) {
             NodeLimits limit = limits.get(point.index());
-            double running = 100 * Collections.max(use.running(point).byPhase().values()) / limit.continuousAmps();
+            double running = 100 * use.greatestAmps(point) / limit.continuousAmps();
             double neutral = 100 * use.neutralAmps(point) / limit.neutralAmps();
             if (running > most) {
                 most = running;

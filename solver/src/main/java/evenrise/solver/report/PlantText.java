@@ -123,9 +123,7 @@ final class PlantText {
     }
 
     private double percent(UseCurrents use, Point point) {
-        return 100
-                * Collections.max(use.running(point).byPhase().values())
-                / limits.get(point.index()).continuousAmps();
+        return 100 * use.greatestAmps(point) / limits.get(point.index()).continuousAmps();
     }
 
     private List<String> systems() {
