@@ -67,7 +67,7 @@ final class CircuitTables {
         return table(
                 "commissioning",
                 "Commissioning sheet",
-                COMMISSIONING,
+                COMMISSIONING + (project.hasClocks() ? " Each system has a command of its own." : ""),
                 List.of(
                         Column.text("panel", "Panel", PlannedCircuit::panel),
                         Column.text("slots", "Slots", PlannedCircuit::slots),

@@ -31,19 +31,28 @@ final class Envelopes {
     }
 
     /**
-     * The supply, then the panels, then the further nodes in the project's order: of supply and sources as each command is
-     * carried out, of the others as that one is that makes most.
+     * The supply, then the panels, then the further nodes in the project's order: of the supply as each command is carried
+     * out, of sources as each is that switches something there, of the others as that one is that makes most.
      */
     List<NodeCurves> ofAllNodes() {
         List<NodeCurves> all = new ArrayList<>();
         for (Point point : layout.distribution().points()) {
-            List<NodeStart> starts = layout.starts(point.index());
-            boolean isSource = point.isSupply() || point.isFurtherSource();
-            for (NodeStart start : isSource ? starts : List.of(most(starts))) {
-                all.add(of(point, start, isSource ? OF_THE_SUPPLY : OF_A_PANEL));
-            }
+            int samples = point.isSupply() || point.isFurtherSource() ? OF_THE_SUPPLY : OF_A_PANEL;
+            drawn(point).forEach(start -> all.add(of(point, start, samples)));
         }
         return all;
+    }
+
+    private List<NodeStart> drawn(Point point) {
+        List<NodeStart> starts = layout.starts(point.index());
+        if (point.isSupply()) {
+            return starts;
+        }
+        List<NodeStart> own = starts.stream()
+                .filter(start -> point.isFurtherSource()
+                        && !switchedBy(layout, point.index(), start.system()).isEmpty())
+                .toList();
+        return own.isEmpty() ? List.of(most(starts)) : own;
     }
 
     /** The start that makes most of it; of equals the first. */
