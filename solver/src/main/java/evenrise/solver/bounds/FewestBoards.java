@@ -67,6 +67,14 @@ final class FewestBoards {
         return most;
     }
 
+    /** The same of boards of any kind: until their outputs suffice for all loads that need one. */
+    static int byOutputs(Project project) {
+        int outputs = (int) project.loads().stream()
+                .filter(load -> load.switched() && load.comesWith().isEmpty())
+                .count();
+        return largestFirst(project, new ProjectIndex(project), outputs);
+    }
+
     /** Boards until their outputs suffice for all loads, those with the most outputs first. */
     private static int largestFirst(Project project, ProjectIndex index, int switched) {
         List<Integer> outputs = project.boards().stream()

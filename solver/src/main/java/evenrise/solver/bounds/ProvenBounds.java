@@ -4,6 +4,7 @@ import evenrise.model.plan.Bounds;
 import evenrise.model.project.ObjectiveWeights;
 import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
+import evenrise.model.rules.Distribution;
 import evenrise.model.rules.Objective;
 import java.util.function.BooleanSupplier;
 
@@ -49,7 +50,7 @@ public final class ProvenBounds {
      */
     public static Bounds of(Project project, double leastPeakAmps, BooleanSupplier stop) {
         if (!PlantPart.beyondProof(project).isEmpty()) {
-            return NOTHING_PROVEN;
+            return ofPlant(project, leastPeakAmps);
         }
         BoundedProject subject = new BoundedProject(project);
         int effort = project.loads().size() > MANY_LOADS ? EFFORT_FOR_MANY : EFFORT;
@@ -78,13 +79,36 @@ public final class ProvenBounds {
     }
 
     /**
+     * Of a plant with further nodes, systems or boards of other kinds: what holds whatever they are. Nothing is said of
+     * deviations.
+     */
+    private static Bounds ofPlant(Project project, double leastPeakAmps) {
+        SourcePeaks peaks = new SourcePeaks(project, new Seats(project));
+        double supply = Math.max(leastPeakAmps, peaks.amps(Distribution.SUPPLY));
+        double sources = Math.max(leastPeakAmps, peaks.sumAmps());
+        double duration = SettledDuration.seconds(project);
+        return Bounds.builder()
+                .objective(Objective.of(project.objective(), sources, 0, 0, duration, fewestBoards(project)))
+                .peakInrushAmps(supply)
+                .supplyDeviationAmps(0)
+                .panelDeviationsAmps(0)
+                .durationSeconds(duration)
+                .build();
+    }
+
+    /** Boards until their outputs suffice for all loads that need one, whatever else they may share. */
+    private static int fewestBoards(Project project) {
+        return PlantPart.beyondProof(project).isEmpty() ? FewestBoards.of(project) : FewestBoards.byOutputs(project);
+    }
+
+    /**
      * What no objective stays below, in ampere-equivalents, by what is known of its other parts.
      *
      * @param bounds of the same project
      * @param peakAndDeviationsAmps what these parts stay below in no plan that keeps every rule, by their weights
      */
     public static double objective(Project project, Bounds bounds, double peakAndDeviationsAmps) {
-        double rest = Objective.of(project.objective(), 0, 0, 0, bounds.durationSeconds(), FewestBoards.of(project));
+        double rest = Objective.of(project.objective(), 0, 0, 0, bounds.durationSeconds(), fewestBoards(project));
         return Math.max(bounds.objective(), peakAndDeviationsAmps + rest);
     }
 
