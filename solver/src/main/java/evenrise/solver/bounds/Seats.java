@@ -12,6 +12,7 @@ import evenrise.model.rules.Distribution.Point;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -58,6 +59,26 @@ public final class Seats {
             List<Object> kind = List.of(
                     load.poles(), isSwitchedBreaker, load.panels(), load.fixed(), load.lineToNeutralVolts());
             seats.put(load.id(), alike.computeIfAbsent(kind, any -> seatsOf(load, isSwitchedBreaker)));
+        }
+        keepTogether();
+    }
+
+    /** What is behind one contactor sits in one panel, so in one that all of it may have. */
+    private void keepTogether() {
+        Map<String, Set<Integer>> common = new HashMap<>();
+        for (Load load : project.loads()) {
+            Set<Integer> panels = new HashSet<>();
+            of(load).forEach(seat -> panels.add(seat.panel()));
+            common.merge(load.comesWith().orElse(load.id()), panels, (one, other) -> {
+                one.retainAll(other);
+                return one;
+            });
+        }
+        for (Load load : project.loads()) {
+            Set<Integer> panels = common.get(load.comesWith().orElse(load.id()));
+            seats.computeIfPresent(load.id(), (id, own) -> own.stream()
+                    .filter(seat -> panels.contains(seat.panel()))
+                    .toList());
         }
     }
 

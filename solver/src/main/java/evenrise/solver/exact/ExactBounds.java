@@ -10,11 +10,16 @@ import evenrise.solver.engine.SharperBounds;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** Of projects of a few panels by who shares a phase; of small ones, after that, by the exact model. */
+/**
+ * Of projects of a few panels by who shares a phase; of small ones, after that, by the exact model; of plants with feeder
+ * trees, systems or scenes by what their sources must bear.
+ */
 public final class ExactBounds implements SharperBounds {
     @Override
     public boolean suit(Project project) {
-        return PhaseProver.suits(project) || ExactProver.isSmall(project);
+        return PlantPart.beyondProof(project).isEmpty()
+                ? PhaseProver.suits(project) || ExactProver.isSmall(project)
+                : DistributionProver.suits(project);
     }
 
     @Override
@@ -26,6 +31,7 @@ public final class ExactBounds implements SharperBounds {
         private final PlanningRequest request;
         private final Optional<ExactProver> exact;
         private final Optional<PhaseProver> phases;
+        private final Optional<DistributionProver> distribution;
         private Bounds bounds;
         private volatile boolean stopped;
 
@@ -37,15 +43,31 @@ public final class ExactBounds implements SharperBounds {
             exact = isPlain && ExactProver.isSmall(request.project())
                     ? Optional.of(new ExactProver(request.threads(), note))
                     : Optional.empty();
+            distribution = !isPlain && DistributionProver.suits(request.project())
+                    ? Optional.of(new DistributionProver())
+                    : Optional.empty();
         }
 
         @Override
         public void sharpen(Bounds known, Consumer<Bounds> better, BoundSource.Incumbent incumbent) {
             bounds = known;
+            distribution.ifPresent(prover -> distributed(prover, better, incumbent));
             phases.ifPresent(prover -> shared(prover, better, incumbent));
             if (!stopped && exact.isPresent()) {
                 exact.get().knowPeak(bounds.peakInrushAmps());
                 exact.get().work(request.project(), request.budget(), request.seed(), incumbent);
+            }
+        }
+
+        private void distributed(
+                DistributionProver prover, Consumer<Bounds> better, BoundSource.Incumbent incumbent) {
+            Project project = request.project();
+            double amps = prover.amps(project, request.budget(), request.seed(), request.threads());
+            double objective = ProvenBounds.objective(project, bounds, amps);
+            if (objective > bounds.objective()) {
+                bounds = bounds.withObjective(objective);
+                better.accept(bounds);
+                incumbent.bound(objective);
             }
         }
 
@@ -68,6 +90,7 @@ public final class ExactBounds implements SharperBounds {
         public void stop() {
             stopped = true;
             phases.ifPresent(PhaseProver::stop);
+            distribution.ifPresent(DistributionProver::stop);
             exact.ifPresent(ExactProver::stop);
         }
     }

@@ -17,6 +17,9 @@ import java.util.stream.IntStream;
  */
 final class Levelling {
     private static final int MOVES_PER_BLOCK = 200;
+    /** To bring loads from one source to another, others make way first. */
+    private static final int MOVES_BETWEEN_SOURCES = 100_000;
+
     /** While a block has no board: hot enough that others make way, since only they are drawn. */
     private static final double PLACING = 5;
 
@@ -30,6 +33,10 @@ final class Levelling {
     private static final double SCARCE = 10;
 
     private static final int MOST_EVICTED = 6;
+    private static final int DRAWS = 20;
+
+    /** One move in so many, where there are several sources, clears a board. */
+    private static final int CLEARED = 4;
 
     /** One move in so many exchanges all that two boards switch. */
     private static final int WHOLE_BOARDS = 4;
@@ -77,6 +84,9 @@ final class Levelling {
     /** @return the blocks that have no board after it either */
     List<int[]> level() {
         int moves = MOVES_PER_BLOCK * blocks.size();
+        if (filling.panels.hasSeveralSources()) {
+            moves = Math.max(moves, MOVES_BETWEEN_SOURCES);
+        }
         for (int move = 0; move < moves && isStrained(); move++) {
             // What finds no board in half of the moves must not keep the rest from being levelled.
             boolean placing = unplaced.size() > 0 && move < moves / 2;
@@ -90,7 +100,8 @@ final class Levelling {
     }
 
     private boolean isStrained() {
-        return unplaced.size() > 0
+        return filling.panels.hasSeveralSources()
+                || unplaced.size() > 0
                 || filling.panels.crowded().size() > 0
                 || filling.boards.outOfTurn().size() > 0;
     }
@@ -105,7 +116,9 @@ final class Levelling {
         double before = cost();
         undo.clear();
         take(block);
-        if (random.nextInt(WHOLE_BOARDS) == 0) {
+        if (filling.panels.hasSeveralSources() && random.nextInt(CLEARED) == 0) {
+            clearFor(block, to);
+        } else if (random.nextInt(WHOLE_BOARDS) == 0) {
             exchangeBoards(block, to, from == CompiledProject.NONE ? near[random.nextInt(near.length)] : from);
         } else if (from != CompiledProject.NONE) {
             exchange(block, from, to);
@@ -145,6 +158,20 @@ final class Levelling {
         put(block, one);
         ofOther.forEach(moved -> putWhereAllowed(moved, one));
         ofOne.forEach(moved -> putWhereAllowed(moved, other));
+    }
+
+    /** A block has another board for itself, and whoever was there goes wherever there is room, to it as well. */
+    private void clearFor(int block, int to) {
+        List<Integer> there = List.copyOf(onBoard.get(to));
+        there.forEach(this::take);
+        put(block, to);
+        for (int moved : there) {
+            int[] near = nearby(moved);
+            int start = random.nextInt(near.length);
+            for (int i = 0; i < near.length && !put(moved, near[(start + i) % near.length]); i++) {
+                // the next board that may take it
+            }
+        }
     }
 
     /** Takes any block off a board; {@link CompiledProject#NONE} where there is none. */
@@ -187,6 +214,9 @@ final class Levelling {
     /** A block that is part of what strains; now and then any. */
     private int drawStrained() {
         int any = random.nextInt(boardOf.length);
+        if (filling.panels.hasSeveralSources() && random.nextInt(4) == 0) {
+            return drawLargest(any);
+        }
         IndexSet crowded = filling.panels.crowded();
         IndexSet outOfTurn = filling.boards.outOfTurn();
         int strained = crowded.size() + outOfTurn.size();
@@ -206,6 +236,19 @@ final class Levelling {
         }
         int load = loads.get(random.nextInt(loads.size()));
         return compiled.needsOutput[load] ? blockOf[load] : any;
+    }
+
+    /** A block with one of the largest inrushes that its source must bear, where a few draws meet one. */
+    private int drawLargest(int other) {
+        for (int i = 0; i < DRAWS; i++) {
+            int block = random.nextInt(boardOf.length);
+            for (int load : blocks.get(block)) {
+                if (filling.panels.isLargest(load)) {
+                    return block;
+                }
+            }
+        }
+        return other;
     }
 
     /** Any block on any of the boards, or else the other. */

@@ -37,6 +37,7 @@ final class PanelFilling {
     private final int[] freeOrdinarySlots;
     private final boolean[] leavesRoom;
     private final double[] loadThirdNano;
+    private final SourceFilling sources;
     private final List<List<Integer>> loadsIn = new ArrayList<>();
     private final IndexSet crowded;
     private double strain;
@@ -64,6 +65,7 @@ final class PanelFilling {
                     .mapToDouble(node -> compiled.tree.returning(panel, node))
                     .toArray();
         }
+        sources = new SourceFilling(compiled);
         freeOrdinarySlots = new int[compiled.panelCount];
         leavesRoom = new boolean[compiled.panelCount];
         loadThirdNano = new double[compiled.loadCount()];
@@ -110,9 +112,19 @@ final class PanelFilling {
         return loadsIn.get(panel);
     }
 
-    /** How much too full panels are. */
+    /** Whether moving loads from one source to another may pay. */
+    boolean hasSeveralSources() {
+        return sources.counts();
+    }
+
+    /** Whether a load that has a panel is among the largest that its source must bear. */
+    boolean isLargest(int load) {
+        return panelOf[load] != CompiledProject.NONE && sources.isLargest(load, panelOf[load]);
+    }
+
+    /** How much too full panels are, and how much sources must bear at once. */
     double strain() {
-        return strain;
+        return sources.counts() ? strain + sources.strain() : strain;
     }
 
     /** Takes the emptiest of the panels for one load; false where none has room. */
@@ -160,6 +172,7 @@ final class PanelFilling {
             }
         }
         strain += crowdingFrom(panel);
+        sources.add(load, panel, sign);
         crowded.set(panel + 1, crowding(panel) > 0);
         for (int node : above[panel]) {
             crowded.set(node, crowdingAbove(node) > 0);

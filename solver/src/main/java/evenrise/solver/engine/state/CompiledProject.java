@@ -456,6 +456,17 @@ public final class CompiledProject {
         return slot >= 1 && slot <= firstSlot[panel + 1] - firstSlot[panel] ? slot : NONE;
     }
 
+    /** Every set of phases that a breaker of so many poles can touch in a panel. */
+    public int[] phaseMasks(int panel, int poleCount) {
+        return Arrays.stream(placeAt[panel])
+                .skip(1)
+                .map(byPoles -> byPoles[poleCount])
+                .filter(Objects::nonNull)
+                .mapToInt(Place::phaseMask)
+                .distinct()
+                .toArray();
+    }
+
     private int[][] bundles() {
         List<List<Integer>> lists = new ArrayList<>();
         for (int load = 0; load < loads.length; load++) {

@@ -255,6 +255,21 @@ public final class FeederTree {
         return volts[panel + 1];
     }
 
+    /** How much of the envelope of what sits on some phases of a panel a phase of a node sees. */
+    public double part(int panel, int phaseMask, int node, int phase) {
+        for (int carrier : carriers[panel]) {
+            if (carrier == node) {
+                return phaseMask >> phase & 1;
+            }
+        }
+        for (Seen each : seen[panel][phaseMask]) {
+            if (each.node() == node) {
+                return each.shares()[phase] == NO_SHARE ? 0 : shares[each.shares()[phase]];
+            }
+        }
+        return 0;
+    }
+
     /** Whether what sits there is on a phase of a node: as it is, or behind transformers. */
     public boolean touches(Place place, int node, int phase) {
         for (int carrier : carriers[place.panel()]) {
