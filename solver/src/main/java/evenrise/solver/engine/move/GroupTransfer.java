@@ -74,6 +74,9 @@ final class GroupTransfer implements Neighbourhood {
     private static int target(PlanSums sums, int load, SplittableRandom random) {
         CompiledProject compiled = sums.compiled;
         int[] boards = compiled.nearbyBoards[load];
+        if (boards.length == 0) {
+            return sums.outputOf(load).board(); // where it is in spite of the rules
+        }
         int best = boards[random.nextInt(boards.length)];
         if (!compiled.isSmall() && sums.isOverloaded(sums.placeOf(load).panel())) {
             for (int i = 1; i < DRAWS_WHEN_OVERLOADED; i++) {

@@ -55,13 +55,15 @@ final class OutputExchange implements Neighbourhood {
         CompiledProject compiled = sums.compiled;
         int board = from.board();
         int group = compiled.group[load];
+        int[] near = compiled.nearbyBoards[load];
+        if (near.length == 0) {
+            return from; // it is there in spite of the rules
+        }
         if (bold) {
-            int[] near = compiled.nearbyBoards[load];
             board = near[random.nextInt(near.length)];
         }
         if (group != CompiledProject.NONE && compiled.groupIsLarge[group] && random.nextBoolean()) {
             int[] members = compiled.groupMembers[group];
-            int[] near = compiled.nearbyBoards[load];
             Output other = sums.outputOf(members[random.nextInt(members.length)]);
             boolean begins = other == null || random.nextInt(4) == 0;
             board = begins ? near[random.nextInt(near.length)] : other.board();
