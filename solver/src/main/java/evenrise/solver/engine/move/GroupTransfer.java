@@ -9,13 +9,13 @@ import java.util.SplittableRandom;
  * A whole group (or a load without one) moves to another board, and to spots that board reaches; where there is no room,
  * it changes with a group from there.
  */
-final class GroupTransfer implements Neighbourhood {
+public final class GroupTransfer implements Neighbourhood {
     private static final int DRAWS_WHEN_OVERLOADED = 8;
 
     private final FreeSlots free;
     private final Lattice lattice;
 
-    GroupTransfer(PlanSums sums) {
+    public GroupTransfer(PlanSums sums) {
         free = new FreeSlots(sums);
         lattice = new Lattice(sums);
     }

@@ -1,6 +1,7 @@
 package evenrise.solver.engine.move;
 
 import evenrise.solver.engine.state.CompiledProject;
+import evenrise.solver.engine.state.NodeCurrents;
 import evenrise.solver.engine.state.Output;
 import evenrise.solver.engine.state.Place;
 import evenrise.solver.engine.state.PlanSums;
@@ -9,6 +10,9 @@ import java.util.SplittableRandom;
 /** A load takes another spot that its board reaches; whoever sat there takes the spot it leaves, pole for pole. */
 public final class PlaceExchange implements Neighbourhood {
     private static final int TRIES = 4;
+    /** One draw in so many, where panels stand among other nodes, looks for what levels two phases. */
+    private static final int LEVELLING = 3;
+
 
     @Override
     public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
@@ -20,12 +24,14 @@ public final class PlaceExchange implements Neighbourhood {
         }
         Place best = null;
         long least = Long.MAX_VALUE;
+        boolean levels = compiled.hasFurtherParts && random.nextInt(LEVELLING) == 0;
         for (int i = 0; i < TRIES; i++) {
-            int panel = panel(sums, load, from, random);
+            int panel = levels ? from.panel() : panel(sums, load, from, random);
             int slot = 1 + random.nextInt(compiled.firstSlot[panel + 1] - compiled.firstSlot[panel]);
             Place to = compiled.placeAt[panel][slot][compiled.poles[load]];
             if (to != null && changes(compiled, load, from, to) && compiled.mayTake(load, to)) {
-                long difference = difference(sums, load, to);
+                long difference =
+                        levels ? imbalance(sums, load, from, to) : difference(sums, load, to);
                 if (difference < least) {
                     least = difference;
                     best = to;
@@ -81,6 +87,25 @@ public final class PlaceExchange implements Neighbourhood {
             difference += Math.abs(compiled.currents.runningNano[load] - other);
         }
         return difference;
+    }
+
+    /** How far two phases of the panel would be from each other after the exchange. */
+    private static long imbalance(PlanSums sums, int load, Place from, Place to) {
+        CompiledProject compiled = sums.compiled;
+        int left = from.phaseMask() & ~to.phaseMask();
+        int taken = to.phaseMask() & ~from.phaseMask();
+        if (left == 0 || taken == 0) {
+            return Long.MAX_VALUE - 1;
+        }
+        long change = compiled.currents.runningNano[load];
+        for (int slot : to.slots()) {
+            int occupant = sums.loadInSlot(slot);
+            change -= occupant == CompiledProject.NONE ? 0 : compiled.currents.runningNano[occupant];
+        }
+        NodeCurrents currents = sums.currents(from.panel() + 1);
+        long before = currents.runningNano(Integer.numberOfTrailingZeros(left))
+                - currents.runningNano(Integer.numberOfTrailingZeros(taken));
+        return Math.abs(before - 2 * change);
     }
 
     private static int panel(PlanSums sums, int load, Place from, SplittableRandom random) {

@@ -3,6 +3,7 @@ package evenrise.solver.engine.search;
 import evenrise.solver.engine.move.BoardRetime;
 import evenrise.solver.engine.move.DraftMove;
 import evenrise.solver.engine.move.Eviction;
+import evenrise.solver.engine.move.GroupTransfer;
 import evenrise.solver.engine.move.Insertion;
 import evenrise.solver.engine.move.Neighbourhood;
 import evenrise.solver.engine.move.Targets;
@@ -26,10 +27,13 @@ public final class MoveStream implements MoveIteratorFactory<WorkingPlan, Rearra
     private static final double INSERTIONS_A_PART = 20;
     private static final int EVICTIONS_BROKEN = 10;
     private static final int EVICTIONS_KEPT = 50;
+    /** Of draws of plants while a rule is broken: what is too much for a panel with all that feeds it must go to another. */
+    private static final int TRANSFERS_BROKEN = 5;
 
     private final Neighbourhood retime = new BoardRetime();
     private final Neighbourhood eviction = new Eviction();
     private Neighbourhood insertion;
+    private Neighbourhood transfer;
 
     private SplittableRandom random;
     private PlanScoreCalculator calculator;
@@ -77,6 +81,7 @@ public final class MoveStream implements MoveIteratorFactory<WorkingPlan, Rearra
             draft = new DraftMove(sums);
             wheel = Wheel.of(sums);
             insertion = new Insertion(sums);
+            transfer = new GroupTransfer(sums);
         }
         for (int i = 0; i < MOST_DRAWS; i++) {
             draft.clear();
@@ -106,6 +111,9 @@ public final class MoveStream implements MoveIteratorFactory<WorkingPlan, Rearra
         boolean broken = sums.hardCharge() > 0;
         if ((broken || sums.compiled.isSmall()) && random.nextInt(broken ? EVICTIONS_BROKEN : EVICTIONS_KEPT) == 0) {
             return eviction;
+        }
+        if (broken && sums.compiled.hasFurtherParts && random.nextInt(TRANSFERS_BROKEN) == 0) {
+            return transfer;
         }
         return wheel.get(random.nextInt(wheel.size()));
     }

@@ -229,9 +229,24 @@ public final class FeederTree {
                 .toArray();
     }
 
-    /** How much current a node carries for a current in a panel, by their voltages. */
+    /**
+     * How much running current all phases of a node carry together for that of one pole in a panel, where phases are even: a
+     * delta draws by its ratio of voltages, a single winding on all its phases.
+     */
     public double ratio(int panel, int node) {
-        return volts[panel + 1] / volts[node];
+        double ratio = 1;
+        int at = origin[panel];
+        if (Arrays.stream(carriers[panel]).anyMatch(carrier -> carrier == node)) {
+            return ratio;
+        }
+        while (at != CompiledProject.NONE && windings[at] != null) {
+            ratio *= windings[at].evenRatio();
+            if (Arrays.stream(drawnAt[at]).anyMatch(carrier -> carrier == node)) {
+                return ratio;
+            }
+            at = transformerAbove[at];
+        }
+        return 0;
     }
 
     /** How much of a one-pole load in a panel returns by the neutral of a node. */

@@ -46,6 +46,11 @@ public final class Winding {
         turnImaginary = Math.sin(turn);
     }
 
+    /** Running current of all primary phases together for that of one pole, where the secondary's phases are even. */
+    double evenRatio() {
+        return connection == TransformerConnection.SINGLE ? ratio * primaryPhases.length : ratio;
+    }
+
     /** Writes into {@code drawn} what it draws for what {@code fed} holds, both from {@code at} on. */
     public void draw(long[] fed, long[] drawn, int at) {
         switch (connection) {
