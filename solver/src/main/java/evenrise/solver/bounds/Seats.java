@@ -56,8 +56,8 @@ public final class Seats {
         for (Load load : project.loads()) {
             boolean isSwitchedBreaker =
                     load.switched() && load.comesWith().isEmpty() && load.switchedBy() == SwitchedBy.BREAKER;
-            List<Object> kind = List.of(
-                    load.poles(), isSwitchedBreaker, load.panels(), load.fixed(), load.lineToNeutralVolts());
+            List<Object> kind =
+                    List.of(load.poles(), isSwitchedBreaker, load.panels(), load.fixed(), load.lineToNeutralVolts());
             seats.put(load.id(), alike.computeIfAbsent(kind, any -> seatsOf(load, isSwitchedBreaker)));
         }
         keepTogether();
@@ -76,9 +76,11 @@ public final class Seats {
         }
         for (Load load : project.loads()) {
             Set<Integer> panels = common.get(load.comesWith().orElse(load.id()));
-            seats.computeIfPresent(load.id(), (id, own) -> own.stream()
-                    .filter(seat -> panels.contains(seat.panel()))
-                    .toList());
+            seats.computeIfPresent(
+                    load.id(),
+                    (id, own) -> own.stream()
+                            .filter(seat -> panels.contains(seat.panel()))
+                            .toList());
         }
     }
 
@@ -114,8 +116,7 @@ public final class Seats {
     private static boolean mayHave(Load load, Panel panel, Point point) {
         OptionalDouble stated = load.lineToNeutralVolts();
         boolean isVoltage = stated.isEmpty()
-                || Math.abs(point.lineToNeutralVolts() - stated.getAsDouble())
-                        <= VOLTAGE_WITHIN * stated.getAsDouble();
+                || Math.abs(point.lineToNeutralVolts() - stated.getAsDouble()) <= VOLTAGE_WITHIN * stated.getAsDouble();
         return isVoltage
                 && (load.panels().isEmpty() || load.panels().contains(panel.id()))
                 && load.fixed().panel().map(panel.id()::equals).orElse(true);

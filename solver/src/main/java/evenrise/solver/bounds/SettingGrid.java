@@ -18,8 +18,7 @@ public final class SettingGrid {
     public static boolean tellsTimesApart(Project project) {
         long grid = 0;
         for (BoardType type : project.boardTypes()) {
-            List<Double> times =
-                    type.timesSeconds().map(OfferedTimes::all).orElse(List.of());
+            List<Double> times = type.timesSeconds().map(OfferedTimes::all).orElse(List.of());
             for (double seconds : Stream.of(type.startDelaySeconds(), type.stepSeconds(), times)
                     .flatMap(List::stream)
                     .toList()) {

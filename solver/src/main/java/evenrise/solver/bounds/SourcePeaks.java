@@ -61,7 +61,9 @@ final class SourcePeaks {
 
     /** The least peak of loads that come on together, over every way to sit in one panel; of many ways that of the largest alone. */
     private double least(List<Load> loads, int source) {
-        long ways = loads.stream().mapToLong(load -> seats.of(load).size()).reduce(1, (a, b) -> Math.min(MOST_WAYS + 1, a * b));
+        long ways = loads.stream()
+                .mapToLong(load -> seats.of(load).size())
+                .reduce(1, (a, b) -> Math.min(MOST_WAYS + 1, a * b));
         if (ways > MOST_WAYS) {
             return loads.stream()
                     .mapToDouble(load -> least(List.of(load), 0, source, new double[Phase.values().length], -1))

@@ -309,8 +309,12 @@ final class DistributionLadder {
                 for (Choice choice : choices.get(load.id())) {
                     double part = choice.seat().part(node, phase);
                     if (part > 0) {
-                        sum.addTerm(choice.taken(), ExactModelUnits.amps(part * InrushEnvelope.of(load, 0).baseAmps())
-                                + ExactModelUnits.amps(part * InrushEnvelope.of(load, 0).excessAmps()));
+                        sum.addTerm(
+                                choice.taken(),
+                                ExactModelUnits.amps(part
+                                                * InrushEnvelope.of(load, 0).baseAmps())
+                                        + ExactModelUnits.amps(part
+                                                * InrushEnvelope.of(load, 0).excessAmps()));
                     }
                 }
             }
@@ -323,11 +327,13 @@ final class DistributionLadder {
     }
 
     private static long base(Item item) {
-        return ExactModelUnits.amps(item.part() * InrushEnvelope.of(item.load(), 0).baseAmps());
+        return ExactModelUnits.amps(
+                item.part() * InrushEnvelope.of(item.load(), 0).baseAmps());
     }
 
     private static long excess(Item item) {
-        return ExactModelUnits.amps(item.part() * InrushEnvelope.of(item.load(), 0).excessAmps());
+        return ExactModelUnits.amps(
+                item.part() * InrushEnvelope.of(item.load(), 0).excessAmps());
     }
 
     private long use(Item item) {
@@ -423,8 +429,8 @@ final class DistributionLadder {
         long units = weight * ExactModelUnits.PER_AMP * COMMON;
         Map<String, List<Load>> racks = new LinkedHashMap<>();
         loads.forEach(load -> load.rack()
-                .ifPresent(rack -> racks.computeIfAbsent(rack, any -> new ArrayList<>())
-                        .add(load)));
+                .ifPresent(rack ->
+                        racks.computeIfAbsent(rack, any -> new ArrayList<>()).add(load)));
         racks.forEach((rack, members) -> {
             for (int panel = 0; panel < project.panels().size(); panel++) {
                 BoolVar used = model.newBoolVar("");

@@ -25,8 +25,7 @@ final class DistributionProver {
 
     /** Whether it proves anything of such a project; loads nothing native. */
     static boolean suits(Project project) {
-        return project.loads().size() <= MOST_LOADS
-                && project.loads().stream().anyMatch(Load::switched);
+        return project.loads().size() <= MOST_LOADS && project.loads().stream().anyMatch(Load::switched);
     }
 
     /**

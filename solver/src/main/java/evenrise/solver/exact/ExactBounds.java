@@ -59,8 +59,7 @@ public final class ExactBounds implements SharperBounds {
             }
         }
 
-        private void distributed(
-                DistributionProver prover, Consumer<Bounds> better, BoundSource.Incumbent incumbent) {
+        private void distributed(DistributionProver prover, Consumer<Bounds> better, BoundSource.Incumbent incumbent) {
             Project project = request.project();
             double amps = prover.amps(project, request.budget(), request.seed(), request.threads());
             double objective = ProvenBounds.objective(project, bounds, amps);

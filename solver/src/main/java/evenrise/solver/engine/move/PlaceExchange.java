@@ -13,7 +13,6 @@ public final class PlaceExchange implements Neighbourhood {
     /** One draw in so many, where panels stand among other nodes, looks for what levels two phases. */
     private static final int LEVELLING = 3;
 
-
     @Override
     public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
         CompiledProject compiled = sums.compiled;
@@ -30,8 +29,7 @@ public final class PlaceExchange implements Neighbourhood {
             int slot = 1 + random.nextInt(compiled.firstSlot[panel + 1] - compiled.firstSlot[panel]);
             Place to = compiled.placeAt[panel][slot][compiled.poles[load]];
             if (to != null && changes(compiled, load, from, to) && compiled.mayTake(load, to)) {
-                long difference =
-                        levels ? imbalance(sums, load, from, to) : difference(sums, load, to);
+                long difference = levels ? imbalance(sums, load, from, to) : difference(sums, load, to);
                 if (difference < least) {
                     least = difference;
                     best = to;
