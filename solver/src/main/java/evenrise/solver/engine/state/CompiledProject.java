@@ -132,7 +132,7 @@ public final class CompiledProject {
     public final Setting[][] startDelays;
 
     public final Setting[][] steps;
-    /** Offered times of a board's outputs, sorted, where each has its own; else null. */
+    /** Offered times of a board's outputs that are drawn from, sorted, where each has its own; else null. */
     public final Setting[][] times;
 
     final boolean[] passesOnAfterAll;
@@ -354,7 +354,7 @@ public final class CompiledProject {
         currents = new Currents(index, phaseCount, tree);
         limits = new Limits(project);
         pairs = new Pairs(project);
-        instants = new InstantFinder(this).find();
+        instants = SparseTimes.find(this);
         envelopes = new EnvelopeRows(this);
         shares = new EnvelopeRows[tree.shares.length];
         Arrays.setAll(shares, share -> share == 0 ? envelopes : new EnvelopeRows(this, share));
