@@ -20,7 +20,7 @@ import java.util.Map;
 /** A rehearsal for a screen. */
 public final class RehearsalText {
     private static final int MOST_FINDINGS = 12;
-    private static final int MOST_PANELS = 5;
+    private static final int MOST_NODES = 5;
 
     private RehearsalText() {}
 
@@ -34,9 +34,10 @@ public final class RehearsalText {
         sections.add(title(layout, trace, switched, paint));
         sections.add(RehearsalTimeline.lines(trace, switched, paint));
         sections.add(episodes(trace, paint));
-        List<NodePeak> panels = tightest(trace);
-        if (!panels.isEmpty()) {
-            sections.add(panels(panels, all, paint));
+        List<NodePeak> nodes = tightest(trace);
+        if (!nodes.isEmpty()) {
+            String what = layout.project().nodes().isEmpty() ? "panels" : "panels and nodes";
+            sections.add(nodes(nodes, what, all, paint));
         }
         sections.add(findings(trace, all, paint));
         List<GroupChange> groups = groupsAtEnd(trace);
@@ -117,7 +118,7 @@ public final class RehearsalText {
                 : "All draw their idle current, as if no show ran (--idle). ";
     }
 
-    /** Of each panel with a limit the part that came nearest to it. */
+    /** Of each panel and further node with a limit the part that came nearest to it. */
     private static List<NodePeak> tightest(Trace trace) {
         Map<String, NodePeak> worst = new HashMap<>();
         for (Episode episode : trace.episodes()) {
@@ -137,17 +138,17 @@ public final class RehearsalText {
         return peak.boundAmps() / peak.limitAmps().orElse(1);
     }
 
-    private static List<String> panels(List<NodePeak> panels, boolean all, Paint paint) {
+    private static List<String> nodes(List<NodePeak> nodes, String what, boolean all, Paint paint) {
         Table table = new Table()
-                .words("Panel")
+                .words("Node")
                 .number("At most, A")
                 .number("Limit, A")
                 .number("Used, %")
                 .number("Peak, A")
                 .words("Phase")
                 .number("at, s");
-        int shown = Math.min(panels.size(), all ? Integer.MAX_VALUE : MOST_PANELS);
-        for (NodePeak each : panels.subList(0, shown)) {
+        int shown = Math.min(nodes.size(), all ? Integer.MAX_VALUE : MOST_NODES);
+        for (NodePeak each : nodes.subList(0, shown)) {
             table.row(
                     each.isOverLimit() ? Tone.BAD : Tone.PLAIN,
                     each.node(),
@@ -158,9 +159,11 @@ public final class RehearsalText {
                     each.peakPhase().toString(),
                     Numbers.seconds(each.peakAtSeconds()));
         }
-        Section section = new Section(paint, "Panels nearest to their inrush limit").table(table);
-        return (shown < panels.size()
-                        ? section.text("And " + (panels.size() - shown) + " more panels with a limit, each used less.")
+        Section section =
+                new Section(paint, what.replaceFirst("p", "P") + " nearest to their inrush limit").table(table);
+        return (shown < nodes.size()
+                        ? section.text(
+                                "And " + (nodes.size() - shown) + " more " + what + " with a limit, each used less.")
                         : section)
                 .lines();
     }

@@ -2,9 +2,16 @@ package evenrise.solver.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.file.Format;
+import evenrise.model.file.PlanFile;
+import evenrise.model.file.WriteFailed;
+import evenrise.model.plan.Plan;
+import evenrise.solver.browser.DrawnPages;
+import evenrise.solver.document.Plants;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -54,6 +61,18 @@ class RehearseCommandTest {
     void showsThePeakOfWhatComesOn() {
         // amp comes on at 0.75 s with 100 A, on a phase by itself
         assertThat(rehearse("-e", "0:on").out()).containsPattern("on command +1 +0 +1 +up +100\\.0 +0\\.75 B +100\\.0");
+    }
+
+    /** Of the two halls the transformer T-1 states a limit, no panel does. */
+    @Test
+    void namesNodesBesidePanelsWhereTheyHaveLimits() throws IOException, WriteFailed {
+        Files.copy(Plants.twoHalls(), project, StandardCopyOption.REPLACE_EXISTING);
+        Plan halls = DrawnPages.of(Plants.read(project), 300).layout().plan();
+        PlanFile.write(halls, plan, Format.JSON);
+
+        assertThat(rehearse("-e", "0:on").out())
+                .contains("Panels and nodes nearest to their inrush limit")
+                .containsPattern("T-1 +[0-9.]+ +1200\\.0");
     }
 
     @Test
