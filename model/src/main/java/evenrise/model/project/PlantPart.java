@@ -87,7 +87,7 @@ public enum PlantPart {
         return Stream.of(values()).filter(part -> part.isUsed.test(project)).toList();
     }
 
-    /** Parts of a project that trials do not draw, and no room for one more load is sought with, yet. */
+    /** Parts of a project that trials do not draw yet. */
     public static List<PlantPart> beyondTrials(Project project) {
         return beyondProof(project).stream()
                 .filter(part -> !TIDY.contains(part))

@@ -62,7 +62,6 @@ final class AuditJob {
     Listing nextLoad(NextLoadRequest request) {
         Layout layout =
                 Subject.of(request.project(), request.plan(), watch.notes()).layout();
-        Inputs.refuseUntried(request.project(), layout.project());
         return style -> NextLoadText.lines(layout, request.amps(), request.poles(), style.isFull(), style.paint());
     }
 

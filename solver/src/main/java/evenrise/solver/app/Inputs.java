@@ -72,15 +72,12 @@ final class Inputs {
     }
 
     /**
-     * Says with which parts of a project no trials are drawn yet, nor room for one more load sought.
+     * Says with which parts of a project no trials are drawn yet.
      *
      * @throws JobFailed that names them all
      */
     static void refuseUntried(Source source, Project project) {
-        refuse(
-                source,
-                PlantPart.beyondTrials(project),
-                "does neither draw trials of, nor seek room for one more load in,");
+        refuse(source, PlantPart.beyondTrials(project), "does not draw trials of");
     }
 
     private static void refuse(Source source, List<PlantPart> beyond, String what) {

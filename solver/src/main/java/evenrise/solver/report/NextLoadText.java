@@ -2,7 +2,9 @@ package evenrise.solver.report;
 
 import evenrise.model.plan.Cautions;
 import evenrise.model.project.Board;
+import evenrise.model.project.PlantPart;
 import evenrise.model.review.NextLoad;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,13 +32,23 @@ public final class NextLoadText {
                 section.text((fitting.size() - PLACES) + " more; --all shows them.");
             }
             section.text("Counted are free slots, ratings, each feeder's device and cable where they are stated, and"
-                    + " neutrals at the worst use of their loads. Voltage drop, inrush, order and outputs are not:"
-                    + " make a new plan.");
+                    + " neutrals at the worst use of their loads. Voltage drop, inrush, order and outputs are not"
+                    + (PlantPart.isUsedIn(layout.project())
+                            ? ", nor room that is to be left and which system a board serves; every level up to the"
+                                    + " source is counted, transformers by their kVA where they state it, and loads at"
+                                    + " full use, whatever the scenes"
+                            : "")
+                    + ": make a new plan.");
         }
         return Sections.joined(List.of(section.lines(), CautionText.lines(Cautions.ALL, paint)));
     }
 
     private static Table table(Layout layout, List<NextLoad.Place> places) {
+        boolean hasVoltages = layout.distribution().points().stream()
+                        .mapToDouble(Point::lineToNeutralVolts)
+                        .distinct()
+                        .count()
+                > 1;
         Table table = new Table()
                 .words("Panel")
                 .words("Slots")
@@ -46,9 +58,11 @@ public final class NextLoadText {
                 .words("Feeder")
                 .words("Switched")
                 .number("Free outputs");
+        if (hasVoltages) {
+            table.number("To neutral, V");
+        }
         for (NextLoad.Place place : places) {
-            table.row(
-                    Tone.PLAIN,
+            List<String> cells = new ArrayList<>(List.of(
                     place.panel(),
                     place.slots().stream().map(String::valueOf).collect(Collectors.joining(", ")),
                     place.phases().stream().map(Enum::name).collect(Collectors.joining()),
@@ -56,7 +70,14 @@ public final class NextLoadText {
                     place.limit(),
                     place.countsFeeder() ? "counted" : "unknown",
                     place.takesSwitched() ? "may be" : "no",
-                    String.valueOf(freeOutputs(layout, place.panel())));
+                    String.valueOf(freeOutputs(layout, place.panel()))));
+            if (hasVoltages) {
+                cells.add(layout.distribution()
+                        .point(place.panel())
+                        .map(point -> Numbers.fixed(point.lineToNeutralVolts(), 0))
+                        .orElse(Numbers.NONE));
+            }
+            table.row(Tone.PLAIN, cells.toArray(String[]::new));
         }
         return table;
     }

@@ -2,6 +2,8 @@ package evenrise.solver.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.solver.browser.DrawnPages;
+import evenrise.solver.document.Plants;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -74,6 +76,27 @@ class AuditCommandTest {
         assertThat(result.code()).isEqualTo(ExitCode.DONE);
         assertThat(result.out())
                 .contains("5.00 A on 2 poles", "Up to A", "Voltage drop, inrush,", "the panel's rating  unknown");
+    }
+
+    /**
+     * P3, fed by a source of its own, allows 100·0.8 A: 80 on its two free phases, and 77 beside the fans' 3 A. P2 is behind
+     * a single transformer of 15 kVA, 62.5 A at 240 V: 62.5 less 8 or 9 A of the leg.
+     */
+    @Test
+    void showsWhereOneMoreLoadCouldGoInAPlant() {
+        Path plant = Plants.twoHalls();
+        Path planned = folder.resolve("halls.plan.json");
+        Shell shell = new Shell(DrawnPages.of(Plants.read(plant), 1000).layout().plan());
+        shell.run("plan", plant.toString(), "-o", planned.toString());
+
+        Shell.Result result = shell.run("audit", plant.toString(), planned.toString(), "--next-load", "5:1", "--all");
+
+        assertThat(result.code()).isEqualTo(ExitCode.DONE);
+        assertThat(result.out())
+                .containsPattern("P3 .* 80\\.00 +the panel's rating")
+                .containsPattern("P3 .* 77\\.00 +the panel's rating")
+                .containsPattern("P2 .* 5[34]\\.50 +the rating of it.* 120")
+                .contains("room that is to be left");
     }
 
     @Test
