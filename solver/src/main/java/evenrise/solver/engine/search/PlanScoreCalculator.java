@@ -29,9 +29,7 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
     PlanSums sums() {
         for (int i = 0; i < changedLoadCount; i++) {
             LoadPlacement load = changedLoads[i];
-            sums.place(load.load(), load.getPlace());
-            sums.wire(load.load(), load.getOutput());
-            sums.time(load.load(), load.getTime());
+            sums.seat(load.load(), load.getPlace(), load.getOutput(), load.getTime());
         }
         for (int i = 0; i < changedBoardCount; i++) {
             BoardTiming board = changedBoards[i];

@@ -189,6 +189,7 @@ public final class CompiledProject {
             throw new IllegalArgumentException("not planned yet: " + PlantPart.listed(beyond));
         }
         this.project = project;
+        hasFurtherParts = PlantPart.isUsedIn(project);
         ProjectIndex index = new ProjectIndex(project);
         tree = new FeederTree(project);
         phaseCount = Arrays.stream(tree.systems)
@@ -366,7 +367,6 @@ public final class CompiledProject {
                 || weights.move() > 0;
         rowsCount = weights.rackRows() > 0;
         racksCount = weights.rackPanels() + weights.rackBoards() + weights.rackRows() > 0;
-        hasFurtherParts = PlantPart.isUsedIn(project);
         this.earlier = earlier.map(plan -> new EarlierPlan(this, plan)).orElse(null);
         eventLoad = new EventLoad(this);
         unassignedCharge = placesAll ? Charges.unassignedAtAnyCurrent(this) : Charges.UNASSIGNED;
@@ -419,7 +419,7 @@ public final class CompiledProject {
     /** Whether the output keeps the load's fixed part. */
     public boolean mayUse(int load, Output output) {
         return needsOutput[load]
-                && serves(output.board(), load)
+                && (!hasFurtherParts || serves(output.board(), load))
                 && (fixedBoard[load] == NONE || fixedBoard[load] == output.board())
                 && (fixedOutput[load] == NONE || fixedOutput[load] == output.ordinal() + 1);
     }

@@ -38,19 +38,28 @@ public final class NodeCurrents {
 
     /** A load that sits on phases of this node. */
     void add(int load, int phaseMask, int sign) {
+        if (scenes == 1) {
+            addTo(0, load, phaseMask, sign);
+            return;
+        }
         for (int scene = 0; scene < scenes; scene++) {
-            long running = sign * currents.sceneNano[scene][load];
-            for (int phase = 0; phase < phases; phase++) {
-                if ((phaseMask >> phase & 1) != 0) {
-                    runningNano[scene * phases + phase] += running;
-                    if (phaseMask == 1 << phase) {
-                        long[] adds = neutralOfLoads[scene];
-                        int at = currents.neutralIndex(load, phase);
-                        int to = scene * NEUTRAL;
-                        neutralNano[to] += sign * adds[at];
-                        neutralNano[to + 1] += sign * adds[at + 1];
-                        neutralNano[to + 2] += sign * adds[at + 2];
-                    }
+            addTo(scene, load, phaseMask, sign);
+        }
+    }
+
+    private void addTo(int scene, int load, int phaseMask, int sign) {
+        long running = sign * currents.sceneNano[scene][load];
+        int first = scene * phases;
+        for (int phase = 0; phase < phases; phase++) {
+            if ((phaseMask >> phase & 1) != 0) {
+                runningNano[first + phase] += running;
+                if (phaseMask == 1 << phase) {
+                    long[] adds = neutralOfLoads[scene];
+                    int at = currents.neutralIndex(load, phase);
+                    int to = scene * NEUTRAL;
+                    neutralNano[to] += sign * adds[at];
+                    neutralNano[to + 1] += sign * adds[at + 1];
+                    neutralNano[to + 2] += sign * adds[at + 2];
                 }
             }
         }

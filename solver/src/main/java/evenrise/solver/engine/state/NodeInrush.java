@@ -14,6 +14,7 @@ public final class NodeInrush {
     private final boolean hasClocks;
     private final boolean anyAtOnce;
     private final InrushProfile[] profiles;
+    private final InrushProfile first;
     private final InstantIndex[] indexes;
     /** By system and phase, F. */
     private final long[][] used;
@@ -32,6 +33,7 @@ public final class NodeInrush {
         for (int clock = 0; clock < profiles.length; clock++) {
             profiles[clock] = new InrushProfile(compiled, indexes[clock]);
         }
+        first = profiles[0];
         used = new long[compiled.clockCount][compiled.phaseCount];
         allUsed = new long[compiled.phaseCount];
         always = new long[compiled.phaseCount];
@@ -39,18 +41,24 @@ public final class NodeInrush {
 
     /** Adds or takes away a load that sits on these phases of the node. */
     void add(int load, int phaseMask, int instant, int sign) {
-        if (hasClocks) {
-            if (!counts(load, instant)) {
-                return;
+        if (!hasClocks) {
+            if (instant != CompiledProject.NONE) {
+                first.add(load, phaseMask, instant, sign);
+            } else if (!compiled.switched[load]) {
+                first.add(load, phaseMask, 0, sign);
             }
-            for (int phase = 0; phase < allUsed.length; phase++) {
-                if ((phaseMask >> phase & 1) != 0) {
-                    use(load, phase, sign * compiled.envelopes.useUnits[load]);
-                }
+            return;
+        }
+        if (!counts(load, instant)) {
+            return;
+        }
+        for (int phase = 0; phase < allUsed.length; phase++) {
+            if ((phaseMask >> phase & 1) != 0) {
+                use(load, phase, sign * compiled.envelopes.useUnits[load]);
             }
         }
         if (draws(load, instant)) {
-            profiles[compiled.clockOf(load)].add(load, phaseMask, Math.max(0, instant), sign);
+            profiles[compiled.clockOf(load)].add(load, phaseMask, instant, sign);
         }
     }
 
@@ -92,7 +100,7 @@ public final class NodeInrush {
     /** Greatest current on one phase. */
     int peakUnits(int phase) {
         if (!hasClocks) {
-            return profiles[0].peakUnits(phase);
+            return first.peakUnits(phase);
         }
         long peak = always[phase] + allUsed[phase];
         if (anyAtOnce) {
@@ -123,13 +131,13 @@ public final class NodeInrush {
 
     /** Greatest current on any phase. */
     int peakUnits() {
-        return hasClocks ? peakUnits(peakPhase()) : profiles[0].peakUnits();
+        return hasClocks ? peakUnits(peakPhase()) : first.peakUnits();
     }
 
     /** Phase of the peak; the first of equals. */
     public int peakPhase() {
         if (!hasClocks) {
-            return profiles[0].peakPhase();
+            return first.peakPhase();
         }
         int best = 0;
         for (int phase = 1; phase < allUsed.length; phase++) {
@@ -147,7 +155,7 @@ public final class NodeInrush {
 
     /** First instant of the peak on its phase and clock. */
     public int peakInstant() {
-        return hasClocks ? profiles[peakClock()].peakInstant(peakPhase()) : profiles[0].peakInstant();
+        return hasClocks ? profiles[peakClock()].peakInstant(peakPhase()) : first.peakInstant();
     }
 
     /** Current of one clock's loads at an instant. */
@@ -158,7 +166,7 @@ public final class NodeInrush {
     /** The norm in the place of the peak: see {@link InrushProfile#norm}. */
     double norm(int doublings) {
         if (!hasClocks) {
-            return profiles[0].norm(doublings);
+            return first.norm(doublings);
         }
         double peak = peakUnits();
         double scale = 1 / Math.max(1, peak);

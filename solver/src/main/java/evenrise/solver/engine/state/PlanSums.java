@@ -12,7 +12,11 @@ import java.util.Arrays;
  * whose place and output both change is moved once, and a change that was taken back costs nothing.
  */
 public final class PlanSums {
+    private static final FeederTree.Seen[] NOTHING_SEEN = {};
+
     public final CompiledProject compiled;
+
+    private final boolean hasTransformers;
 
     private final Place[] placeOf;
     private final Output[] outputOf;
@@ -65,6 +69,7 @@ public final class PlanSums {
 
     public PlanSums(CompiledProject compiled) {
         this.compiled = compiled;
+        hasTransformers = compiled.tree.transformers.length > 0;
         int loads = compiled.loadCount();
         placeOf = new Place[loads];
         outputOf = new Output[loads];
@@ -148,6 +153,14 @@ public final class PlanSums {
         Arrays.setAll(startDelays, clock::startDelay);
         Arrays.setAll(steps, clock::step);
         return new PlanSnapshot(placeOf.clone(), outputOf.clone(), startDelays, steps, timeOf.clone());
+    }
+
+    /** The same as {@link #place}, {@link #wire} and {@link #time} together. */
+    public void seat(int load, Place place, Output output, Setting time) {
+        noteChange(load);
+        nextPlace[load] = place;
+        nextOutput[load] = output;
+        nextTime[load] = time;
     }
 
     public void place(int load, Place place) {
@@ -302,7 +315,7 @@ public final class PlanSums {
             for (int node : compiled.tree.carriers[place.panel()]) {
                 addToInrush(node, load, place, instant, sign);
             }
-            for (FeederTree.Seen seen : compiled.tree.seen(place)) {
+            for (FeederTree.Seen seen : hasTransformers ? compiled.tree.seen(place) : NOTHING_SEEN) {
                 if (inrush[seen.node()] != null) {
                     touchedNodes.add(seen.node());
                     inrush[seen.node()].addShares(load, seen.shares(), instant, sign);
@@ -389,7 +402,7 @@ public final class PlanSums {
             touchedNodes.add(node);
         }
         int origin = tree.origin[place.panel()];
-        if (tree.windings[origin] != null) {
+        if (hasTransformers && tree.windings[origin] != null) {
             windings.add(origin, load, place.phaseMask(), sign);
             for (FeederTree.Returned each : tree.returned(place)) {
                 currents[each.node()].addReturned(load, each.phase(), each.part(), sign);

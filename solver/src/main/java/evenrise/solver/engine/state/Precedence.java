@@ -14,6 +14,8 @@ import java.util.stream.IntStream;
 public final class Precedence {
     private final CompiledProject compiled;
     private final RoleOrder[] orders;
+    private final RoleOrder first;
+    private final boolean isOne;
 
     Precedence(CompiledProject compiled) {
         this.compiled = compiled;
@@ -21,6 +23,8 @@ public final class Precedence {
         for (int system = 0; system < orders.length; system++) {
             orders[system] = new RoleOrder(compiled);
         }
+        first = orders[0];
+        isOne = orders.length == 1;
         if (orders.length > 1 && !compiled.hasClocks) {
             List<List<Integer>> awaited = IntStream.range(0, orders.length)
                     .mapToObj(system -> needed(system, compiled.project.systems()))
@@ -56,12 +60,12 @@ public final class Precedence {
     }
 
     void add(int load, int instant, int sign) {
-        orders[compiled.orderOf(load)].add(load, instant, sign);
+        (isOne ? first : orders[compiled.orderOf(load)]).add(load, instant, sign);
     }
 
     /** Order of the roles of the system that a load belongs to. */
     public RoleOrder of(int load) {
-        return orders[compiled.orderOf(load)];
+        return isOne ? first : orders[compiled.orderOf(load)];
     }
 
     /** Of all systems, or of the one that there is. */
@@ -71,6 +75,9 @@ public final class Precedence {
 
     /** Time of the last switch-on, each system from its own command; 0 where nothing is switched. */
     long durationMicros() {
+        if (isOne) {
+            return first.durationMicros();
+        }
         long duration = orders[0].durationMicros();
         for (int system = 1; system < orders.length; system++) {
             duration = Math.max(duration, orders[system].durationMicros());
@@ -80,6 +87,9 @@ public final class Precedence {
 
     /** How long amplifiers wait, as {@link RoleOrder#readySeconds}; of systems the mean. */
     public double readySeconds() {
+        if (isOne) {
+            return first.readySeconds();
+        }
         double sum = orders[0].readySeconds();
         for (int system = 1; system < orders.length; system++) {
             sum += orders[system].readySeconds();
