@@ -24,16 +24,6 @@ public final class FaultCurrent {
 
     private FaultCurrent() {}
 
-    /**
-     * Impedance of a source and of what stands behind it where the source's angle is unknown, least: that of the two ends,
-     * resistance and reactance alone, whose angle differs more.
-     */
-    public static double leastOhms(double sourceOhms, Impedance behind) {
-        return Math.min(
-                new Impedance(sourceOhms, 0).plus(behind).magnitudeOhms(),
-                new Impedance(0, sourceOhms).plus(behind).magnitudeOhms());
-    }
-
     /** Of a bolted fault of all phases, or of a line to neutral with the whole loop as the impedance. */
     public static double amps(double voltageFactor, double lineToNeutralVolts, Impedance impedance) {
         return voltageFactor * lineToNeutralVolts / impedance.magnitudeOhms();

@@ -55,13 +55,6 @@ class SourceImpedanceTest {
         assertThat(StepDip.dividedPercent(75)).isCloseTo(42.857142857, EXACTLY);
     }
 
-    /** 3 Ω of a source, of unknown angle, and 4 Ω of resistance: 5 Ω where the source is reactance, 7 Ω where it is none. */
-    @Test
-    void ofUnknownAngleIsTheLeastOfItsEnds() {
-        assertThat(FaultCurrent.leastOhms(3, new Impedance(4, 0))).isCloseTo(5, EXACTLY);
-        assertThat(FaultCurrent.leastOhms(3, new Impedance(0, 4))).isCloseTo(5, EXACTLY);
-    }
-
     /** Nothing drawn, nothing flows; a crest of 100 A at 170 V stands for 1.7 Ω. */
     @Test
     void lessensACrest() {

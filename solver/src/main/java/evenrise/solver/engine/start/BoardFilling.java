@@ -110,9 +110,20 @@ final class BoardFilling {
     /** Whether a block has outputs enough, and company that it may have. */
     boolean takes(int[] block, int board) {
         return freeOutputs[board] >= block.length
+                && (!compiled.hasFurtherParts || mayBeOn(block, board))
                 && !clashes(block, board)
                 && sharesWell(block, board)
                 && (!compiled.hasSystems || servesOneSystem(compiled.systemOf[block[0]], board));
+    }
+
+    /** Whether a board may switch each of a block, which need not be alike. */
+    private boolean mayBeOn(int[] block, int board) {
+        for (int load : block) {
+            if (Arrays.binarySearch(compiled.nearbyBoards[load], board) < 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether a board, the used one that it follows and those that follow it serve no other system. */

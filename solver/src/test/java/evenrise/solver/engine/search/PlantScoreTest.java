@@ -26,6 +26,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -36,6 +37,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PlantScoreTest {
     private static final long FEW = 60;
     private static final long MOVES = 400;
+    private static final int PLANTS = Integer.getInteger("evenrise.plants", 40);
     /** What the search charges nothing for, since it draws nothing that breaks it. */
     private static final Set<String> NEVER_BROKEN = Set.of(
             "board-setting",
@@ -150,7 +152,7 @@ class PlantScoreTest {
 
     private static List<Arguments> hundreds() {
         List<Arguments> all = new ArrayList<>();
-        for (long seed = 1001; seed <= 1300; seed++) {
+        for (long seed = 1001; seed <= 1000 + PLANTS; seed++) {
             all.add(Arguments.of(seed, percent(seed)));
         }
         return all;
@@ -185,6 +187,12 @@ class PlantScoreTest {
     @MethodSource("hundreds")
     void agreesWithTheRefereeOnHundredsOfPlants(long seed, int percent) {
         agreesWithTheReferee(Plantful.of(seed, Plantful.some(seed, percent)), seed);
+    }
+
+    /** A group that no board could hold, of which a load is fixed to another board than the rest may have. */
+    @Test
+    void keepsEachLoadOfAGroupOnTheBoardThatItIsFixedTo() {
+        agreesWithTheReferee(Plantful.of(1216, Plantful.some(1216, percent(1216))), 1216);
     }
 
     private static Set<Part> many(long seed) {
