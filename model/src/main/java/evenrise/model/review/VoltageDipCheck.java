@@ -29,6 +29,9 @@ import java.util.function.Function;
 final class VoltageDipCheck implements ElectricalCheck {
     static final String ID = "voltage-dip";
 
+    /** Loads times points of a tree whose every step is looked at. */
+    private static final int LARGEST_TREE = 8_000;
+
     @Override
     public String id() {
         return ID;
@@ -70,6 +73,10 @@ final class VoltageDipCheck implements ElectricalCheck {
                 ID, layout.peakBasis().withoutInrush(), "inrush_peak_a; these dip for their idle current alone");
         // What is behind unknown sources is not told.
         Plant plant = Feeders.behindSources(layout);
+        if (!isStar && known.size() * layout.project().loads().size() > LARGEST_TREE) {
+            tooLarge(layout, known, plant, findings);
+            return;
+        }
         StepDips dips = StepDips.of(layout, plant);
         List<Panel> panels =
                 known.stream().flatMap(point -> point.panel().stream()).toList();
@@ -83,6 +90,21 @@ final class VoltageDipCheck implements ElectricalCheck {
         criteria(layout, told, dips, findings);
         SteadyVoltage.review(layout, plant, panels, findings);
         BrownOuts.review(layout, dips, panels, findings);
+    }
+
+    /** Steady voltages alone: every step at every point of a large tree takes too long, and more memory than there is. */
+    private static void tooLarge(Layout layout, List<Point> known, Plant plant, Findings findings) {
+        List<String> told = known.stream().map(Point::id).toList();
+        findings.notChecked(
+                ID,
+                told,
+                "dips and swells of every step: with " + layout.project().loads().size() + " loads and " + known.size()
+                        + " points of a tree they are not worked out, nor what they do to loads and contactors");
+        SteadyVoltage.review(
+                layout,
+                plant,
+                known.stream().flatMap(point -> point.panel().stream()).toList(),
+                findings);
     }
 
     private static List<String> nodes(Layout layout) {
