@@ -98,7 +98,8 @@ final class VoltageDipCheck implements ElectricalCheck {
         findings.notChecked(
                 ID,
                 told,
-                "dips and swells of every step: with " + layout.project().loads().size() + " loads and " + known.size()
+                "dips and swells of every step: with "
+                        + layout.project().loads().size() + " loads and " + known.size()
                         + " points of a tree they are not worked out, nor what they do to loads and contactors");
         SteadyVoltage.review(
                 layout,
