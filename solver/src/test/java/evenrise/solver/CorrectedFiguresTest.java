@@ -24,6 +24,8 @@ class CorrectedFiguresTest {
         String page = Files.readString(PAGE);
         List<String> lines = page.substring(page.indexOf(SECTION))
                 .lines()
+                .skip(1)
+                .takeWhile(line -> !line.startsWith("## "))
                 .filter(line -> line.startsWith("| ") && !line.startsWith("| ---") && !line.startsWith("| what was"))
                 .toList();
         List<String> missing = new ArrayList<>();
