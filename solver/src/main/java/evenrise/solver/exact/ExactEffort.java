@@ -1,9 +1,15 @@
 package evenrise.solver.exact;
 
 import com.google.ortools.sat.SatParameters;
+import evenrise.solver.engine.Budget;
 
 /** How hard the exact model may be tried: by the clock with several workers, or reproducibly with one. */
 final class ExactEffort {
+    /** With counted moves, so much of the solver's own measure of work a move. */
+    private static final double WORK_A_MOVE = 1.0 / 50_000;
+
+    private static final double MOST_WORK = 10;
+
     private final int workers;
     private final boolean isReproducible;
     private final long seed;
@@ -27,6 +33,14 @@ final class ExactEffort {
     /** @param units the solver's own measure of work, about a second each on a usual machine */
     static ExactEffort work(double units, long seed) {
         return new ExactEffort(1, true, seed, units, null);
+    }
+
+    /** A small part of a search's budget: of its time, at most so many seconds, or work in step with its moves. */
+    static ExactEffort beside(Budget budget, double part, double mostSeconds, long seed, int workers) {
+        if (budget instanceof Budget.Time time) {
+            return seconds(Math.min(mostSeconds, part * time.limit().toMillis() / 1000.0), workers, seed);
+        }
+        return work(Math.min(MOST_WORK, ((Budget.Moves) budget).limit() * WORK_A_MOVE), seed);
     }
 
     /** A part of the whole, as far as it is left, on the same terms. */

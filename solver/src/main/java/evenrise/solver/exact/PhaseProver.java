@@ -1,7 +1,5 @@
 package evenrise.solver.exact;
 
-import com.google.ortools.sat.CpSolver;
-import com.google.ortools.sat.CpSolverStatus;
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
 import evenrise.solver.bounds.ProvenBounds;
@@ -19,13 +17,7 @@ public final class PhaseProver {
     /** With deviations the program is harder, but small projects need less of a search. */
     private static final double PART_WITH_DEVIATIONS = 0.25;
 
-    /** With counted moves, so much of the solver's own measure of work a move, within bounds. */
-    private static final double WORK_A_MOVE = 1.0 / 50_000;
-
-    private static final double MOST_WORK = 10;
-
-    private CpSolver solver;
-    private boolean stopped;
+    private final ProgramBound bound = new ProgramBound();
 
     /** Whether it proves anything of such a project; loads nothing native. */
     public static boolean suits(Project project) {
@@ -59,46 +51,20 @@ public final class PhaseProver {
     }
 
     private double prove(Project project, ToDoubleFunction<PhaseLadder> aim, ExactEffort effort) {
-        try {
-            PhaseLadder ladder = new PhaseLadder(project, ProvenBounds.tellsRolesApart(project));
-            double unitAmps = aim.applyAsDouble(ladder);
-            CpSolver begun = begin();
-            if (begun == null || effort.isUp()) {
-                return 0;
-            }
-            effort.limit(begun.getParameters());
-            CpSolverStatus status = begun.solve(ladder.model());
-            boolean isBounded = status == CpSolverStatus.OPTIMAL
-                    || status == CpSolverStatus.FEASIBLE
-                    || status == CpSolverStatus.UNKNOWN;
-            double amps = isBounded ? begun.bestObjectiveBound() * unitAmps : 0;
-            return Math.max(0, amps - amps * 1e-9); // the solver says it in floating point
-        } catch (Unfit e) {
-            return 0;
-        }
+        return bound.amps(
+                () -> {
+                    PhaseLadder ladder = new PhaseLadder(project, ProvenBounds.tellsRolesApart(project));
+                    return new ProgramBound.Made(ladder.model(), aim.applyAsDouble(ladder));
+                },
+                effort);
     }
 
     private static ExactEffort effort(Budget budget, double part, long seed, int workers) {
-        if (budget instanceof Budget.Time time) {
-            double seconds = part * time.limit().toMillis() / 1000.0;
-            return ExactEffort.seconds(Math.min(MOST_SECONDS, seconds), workers, seed);
-        }
-        return ExactEffort.work(Math.min(MOST_WORK, ((Budget.Moves) budget).limit() * WORK_A_MOVE), seed);
-    }
-
-    private synchronized CpSolver begin() {
-        if (stopped) {
-            return null;
-        }
-        solver = new CpSolver();
-        return solver;
+        return ExactEffort.beside(budget, part, MOST_SECONDS, seed, workers);
     }
 
     /** Ends the work soon; may be called from any thread. */
-    public synchronized void stop() {
-        stopped = true;
-        if (solver != null) {
-            solver.stopSearch();
-        }
+    public void stop() {
+        bound.stop();
     }
 }
