@@ -96,7 +96,7 @@ public final class NearbySearch {
         wheel = Wheel.of(sums);
         returnToBuilt = new ReturnToBuilt(positions);
         insertion = new Insertion(sums);
-        dearestAmps = Math.max(1, sums.objectiveWith(sums.peakInrushAmps()) / 10);
+        dearestAmps = Math.max(1, sums.objective() / 10);
         archive.offer(sums, 0);
     }
 

@@ -80,7 +80,7 @@ final class SearchProgress {
                 && -best.softScore() / 1000.0 <= provenAmps + 2 * Proof.PROVEN_AMPS;
         if (isClose && !isProven) {
             PlanSums sums = bestPlan.sums();
-            double amps = sums.objectiveWith(sums.peakInrushAmps());
+            double amps = sums.objective();
             isProven = amps <= provenAmps + Proof.PROVEN_AMPS - ROUNDING_AMPS;
             if (isProven) {
                 whenProven.run();

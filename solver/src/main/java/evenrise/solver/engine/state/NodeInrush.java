@@ -1,6 +1,7 @@
 package evenrise.solver.engine.state;
 
 import evenrise.model.project.Overlap;
+import java.util.Arrays;
 
 /**
  * Greatest current of one node, phase by phase, kept up to date load by load: of all loads on one clock, or of systems
@@ -39,17 +40,14 @@ public final class NodeInrush {
         always = new long[compiled.phaseCount];
     }
 
-    /** Adds or takes away a load that sits on these phases of the node. */
+    /** Adds or takes away a load that sits on these phases of the node; one that is to come on and never does draws nothing. */
     void add(int load, int phaseMask, int instant, int sign) {
-        if (!hasClocks) {
-            if (instant != CompiledProject.NONE) {
-                first.add(load, phaseMask, instant, sign);
-            } else if (!compiled.switched[load]) {
-                first.add(load, phaseMask, 0, sign);
-            }
+        boolean comesOn = instant != CompiledProject.NONE;
+        if (!comesOn && compiled.switched[load]) {
             return;
         }
-        if (!counts(load, instant)) {
+        if (!hasClocks) {
+            first.add(load, phaseMask, comesOn ? instant : 0, sign);
             return;
         }
         for (int phase = 0; phase < allUsed.length; phase++) {
@@ -57,35 +55,29 @@ public final class NodeInrush {
                 use(load, phase, sign * compiled.envelopes.useUnits[load]);
             }
         }
-        if (draws(load, instant)) {
+        if (comesOn) {
             profiles[compiled.clockOf(load)].add(load, phaseMask, instant, sign);
         }
     }
 
     /** The same beyond transformers, by the parts that are seen. */
     void addShares(int load, int[] shareOf, int instant, int sign) {
-        if (hasClocks) {
-            if (!counts(load, instant)) {
-                return;
-            }
-            for (int phase = 0; phase < allUsed.length; phase++) {
-                if (shareOf[phase] != FeederTree.NO_SHARE) {
-                    use(load, phase, sign * compiled.shares[shareOf[phase]].useUnits[load]);
-                }
+        boolean comesOn = instant != CompiledProject.NONE;
+        if (!comesOn && compiled.switched[load]) {
+            return;
+        }
+        if (!hasClocks) {
+            first.addShares(load, shareOf, comesOn ? instant : 0, sign);
+            return;
+        }
+        for (int phase = 0; phase < allUsed.length; phase++) {
+            if (shareOf[phase] != FeederTree.NO_SHARE) {
+                use(load, phase, sign * compiled.shares[shareOf[phase]].useUnits[load]);
             }
         }
-        if (draws(load, instant)) {
-            profiles[compiled.clockOf(load)].addShares(load, shareOf, Math.max(0, instant), sign);
+        if (comesOn) {
+            profiles[compiled.clockOf(load)].addShares(load, shareOf, instant, sign);
         }
-    }
-
-    private boolean counts(int load, int instant) {
-        return instant != CompiledProject.NONE || !compiled.switched[load];
-    }
-
-    /** Whether a profile has it: with clocks, only what comes on. */
-    private boolean draws(int load, int instant) {
-        return instant != CompiledProject.NONE || (!compiled.switched[load] && !hasClocks);
     }
 
     private void use(int load, int phase, int units) {
@@ -214,7 +206,7 @@ public final class NodeInrush {
 
     private void room(int wanted) {
         if (terms.length < wanted) {
-            terms = java.util.Arrays.copyOf(terms, 2 * wanted);
+            terms = Arrays.copyOf(terms, 2 * wanted);
         }
     }
 
@@ -227,7 +219,7 @@ public final class NodeInrush {
         return sum;
     }
 
-    /** Loads of a clock that come on at an instant, one of them by position. */
+    /** Which loads of a clock come on at each instant. */
     public InstantIndex index(int clock) {
         return indexes[clock];
     }

@@ -510,7 +510,12 @@ public final class PlanSums {
 
     /** The objective in milliampere-equivalents, rounded once. */
     public long objectiveMilliAmps() {
-        return Math.round(1000 * objectiveWith(sourcePeaksAmps()));
+        return Math.round(1000 * objective());
+    }
+
+    /** The objective, in ampere-equivalents. */
+    public double objective() {
+        return objectiveWith(sourcePeaksAmps());
     }
 
     /** The objective with another figure in the place of the sources' peaks. */
