@@ -15,6 +15,7 @@ import evenrise.model.review.DipVerdict.Way;
 import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.Placement;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -100,12 +101,17 @@ final class VoltageDipCheck implements ElectricalCheck {
                 told,
                 "dips and swells of every step: with "
                         + layout.project().loads().size() + " loads and " + known.size()
-                        + " points of a tree they are not worked out, nor what they do to loads and contactors");
-        SteadyVoltage.review(
-                layout,
-                plant,
-                known.stream().flatMap(point -> point.panel().stream()).toList(),
-                findings);
+                        + " points of a tree they are not worked out");
+        List<Panel> panels =
+                known.stream().flatMap(point -> point.panel().stream()).toList();
+        findings.notChecked(
+                ID,
+                panels.stream()
+                        .flatMap(panel -> layout.in(panel).stream())
+                        .map(Placement::id)
+                        .toList(),
+                "whether they ride through the dips and swells of so large a tree");
+        SteadyVoltage.review(layout, plant, panels, findings);
     }
 
     private static List<String> nodes(Layout layout) {
