@@ -54,8 +54,7 @@ final class PlantText {
 
     private List<String> loading(int most) {
         boolean hasScenes = !project.scenes().isEmpty();
-        Table table =
-                new Table().words("Node").words("From").number("To neutral, V").number("Used, %");
+        Table table = new Table().words("Node").number("V").number("Used, %");
         if (hasScenes) {
             table.number("Full use, %");
         }
@@ -63,7 +62,7 @@ final class PlantText {
                 .number("Slots")
                 .number("Free")
                 .number("To be left")
-                .number("Free, switched");
+                .number("Switched");
         List<Point> points = layout.distribution().points();
         List<Point> shown = points.stream()
                 .sorted(Comparator.comparingDouble((Point point) -> -usedPercent(point)))
@@ -72,12 +71,7 @@ final class PlantText {
                 .toList();
         for (Point point : shown) {
             List<String> cells = new ArrayList<>(List.of(
-                    point.id(),
-                    point.parent() < 0
-                            ? Numbers.NONE
-                            : points.get(point.parent()).id(),
-                    Numbers.fixed(point.lineToNeutralVolts(), 0),
-                    Numbers.fixed(usedPercent(point), 1)));
+                    point.id(), Numbers.fixed(point.lineToNeutralVolts(), 0), Numbers.fixed(usedPercent(point), 1)));
             if (hasScenes) {
                 cells.add(Numbers.fixed(percent(layout.fullUse(), point), 1));
             }
@@ -97,6 +91,7 @@ final class PlantText {
             section.text("Used and neutral are those of the worst scene of each; full use is every load at its running"
                     + " current.");
         }
+        section.text("V is to neutral; switched are free slots that take a switched breaker.");
         return section.lines();
     }
 
