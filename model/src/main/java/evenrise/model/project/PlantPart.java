@@ -79,19 +79,16 @@ public enum PlantPart {
      * search keeps for one supply and one command alone.
      */
     public static List<PlantPart> beyondSearch(Project project) {
-        return project.behaviourOrDefault().inrushLimitHoldsFor().isEmpty() ? List.of() : beyondTrials(project);
+        return project.behaviourOrDefault().inrushLimitHoldsFor().isEmpty()
+                ? List.of()
+                : beyondProof(project).stream()
+                        .filter(part -> !TIDY.contains(part))
+                        .toList();
     }
 
     /** Parts of a project that no bound is proven with yet, and no layout reworked. */
     public static List<PlantPart> beyondProof(Project project) {
         return Stream.of(values()).filter(part -> part.isUsed.test(project)).toList();
-    }
-
-    /** Parts of a project that trials do not draw yet. */
-    public static List<PlantPart> beyondTrials(Project project) {
-        return beyondProof(project).stream()
-                .filter(part -> !TIDY.contains(part))
-                .toList();
     }
 
     /** Those of {@code some} that a project uses. */

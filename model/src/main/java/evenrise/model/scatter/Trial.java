@@ -1,6 +1,7 @@
 package evenrise.model.scatter;
 
 import evenrise.model.electrical.source.StepDip;
+import evenrise.model.project.Overlap;
 import evenrise.model.project.Scatter;
 import evenrise.model.project.Spread;
 import java.util.Arrays;
@@ -10,22 +11,30 @@ import java.util.random.RandomGenerator;
  * One switch-on with its chances drawn, played again and again in the same arrays. A load that closes at T draws s·base +
  * v·a·excess·2^(−(t − T)/h) from then on, a being what its inrush and its angle leave of the excess, v the supply voltage
  * over the nominal one, s the greater of v and 1/v: an impedance draws in proportion to the voltage, a constant power in
- * inverse proportion, and which it is is not known. Since each only falls after it begins, a node's peak is at one of its loads' closing times, or before the first.
+ * inverse proportion, and which it is is not known. Since each only falls after it begins, a place's peak is at one of its
+ * loads' closing times, or before the first. Loads behind one contactor close at one instant and at one angle. Where systems
+ * have clocks of their own, chance is drawn within each command; between them stands the worst, as {@link
+ * evenrise.model.rules.NodeStart} has it.
  */
 final class Trial {
-    /** An excess that has fallen to this part of itself is left out. */
-    private static final double NEGLIGIBLE_RATIO = 1e-6;
+    /** An excess that has fallen below this is left out. */
+    private static final double NEGLIGIBLE_AMPS = 1e-9;
 
-    private static final double HALVINGS_TO_NEGLIGIBLE = Math.log(1 / NEGLIGIBLE_RATIO) / Math.log(2);
     private static final double LN2 = Math.log(2);
 
     private final TrialLoads loads;
     private final Scatter scatter;
+    private final Overlap overlap;
     private final double[] closesSeconds;
+    private final double[] sines;
     private final double[] leftAmps;
     private final int[] order;
     private final int[] active;
     private final double[] steadyAmps;
+    private final double[] sums;
+    /** By command and place: the greatest while it is carried out, without what it does not switch. */
+    private final double[][] starting;
+
     private final double[] peaks;
     private final double[] dips;
     private final double perSourceAmp;
@@ -33,18 +42,25 @@ final class Trial {
     private double voltage;
     private double steady;
 
-    /** @param perAmp percent of dip for an ampere of half-cycle rms, by node: the source's, then each feeder's */
-    Trial(TrialLoads loads, Scatter scatter, double[] perAmp) {
+    /**
+     * @param overlap of the commands, where there are several
+     * @param perAmp percent of dip for an ampere of half-cycle rms, by node: the source's, then each feeder's; 0 for no dips
+     */
+    Trial(TrialLoads loads, Scatter scatter, Overlap overlap, double[] perAmp) {
         this.perSourceAmp = perAmp[0];
         this.perFeederAmp = perAmp;
         this.dips = new double[loads.nodes.size()];
         this.loads = loads;
         this.scatter = scatter;
+        this.overlap = overlap;
         this.closesSeconds = new double[loads.count()];
+        this.sines = new double[loads.count()];
         this.leftAmps = new double[loads.count()];
         this.order = new int[loads.count()];
         this.active = new int[loads.count()];
         this.steadyAmps = new double[loads.standingAmps.length];
+        this.sums = new double[loads.standingAmps.length];
+        this.starting = new double[loads.begins.length - 1][loads.standingAmps.length];
         this.peaks = new double[loads.nodes.size()];
     }
 
@@ -62,18 +78,36 @@ final class Trial {
         voltage = voltage(random);
         steady = Math.max(voltage, 1 / voltage);
         draw(random);
-        sort();
-        for (int i = 0; i < steadyAmps.length; i++) {
-            steadyAmps[i] = steady * loads.standingAmps[i];
-        }
         Arrays.fill(peaks, 0);
         Arrays.fill(dips, 0);
-        for (int node = 0; node < peaks.length; node++) {
-            for (int phase = 0; phase < TrialLoads.PHASES; phase++) {
-                peaks[node] = Math.max(peaks[node], steadyAmps[node * TrialLoads.PHASES + phase]);
+        for (int command = 0; command < starting.length; command++) {
+            sort(loads.begins[command], loads.begins[command + 1]);
+            for (int place = 0; place < steadyAmps.length; place++) {
+                steadyAmps[place] = loads.hasClocks ? 0 : steady * loads.standingAmps[place];
             }
+            System.arraycopy(steadyAmps, 0, starting[command], 0, steadyAmps.length);
+            Arrays.fill(sums, 0);
+            sweep(loads.begins[command], loads.begins[command + 1], starting[command]);
         }
-        sweep();
+        for (int place = 0; place < steadyAmps.length; place++) {
+            int node = place / TrialLoads.PHASES;
+            peaks[node] = Math.max(peaks[node], loads.hasClocks ? together(place) : starting[0][place]);
+        }
+    }
+
+    /**
+     * What commands make of a place between them: one starts while the others are in use, or each at its worst at once.
+     */
+    private double together(int place) {
+        double amps = steady * loads.standingAmps[place];
+        double most = 0;
+        for (int command = 0; command < starting.length; command++) {
+            double used = steady * loads.usedAmps[command][place];
+            double gain = Math.max(0, starting[command][place] - used);
+            amps += overlap == Overlap.ANY ? used + gain : used;
+            most = Math.max(most, gain);
+        }
+        return overlap == Overlap.ANY ? amps : amps + most;
     }
 
     private double voltage(RandomGenerator random) {
@@ -89,7 +123,12 @@ final class Trial {
                     scatter.closing() == Spread.UNIFORM ? 2 * random.nextDouble() - 1 : cutNormal(random, 3) / 3;
             closesSeconds[i] = loads.onSeconds[i] + loads.toleranceSeconds * offset;
             double inrush = least + (1 - least) * random.nextDouble();
-            double angle = loads.hasAngle[i] ? Math.sin(Math.PI * random.nextDouble()) : 1;
+            if (loads.drawsAngle[i]) {
+                sines[i] = Math.sin(Math.PI * random.nextDouble());
+            }
+            int with = loads.closesWith[i];
+            closesSeconds[i] = closesSeconds[with];
+            double angle = loads.hasAngle[i] ? sines[with] : 1;
             // The crest as a whole is scaled, the base below it is not.
             double within = loads.withinPeakAmps[i];
             leftAmps[i] = voltage * Math.max(0, inrush * angle * (loads.excessAmps[i] + within) - within);
@@ -98,74 +137,60 @@ final class Trial {
     }
 
     /** Closing times are nearly in nominal order, for which insertion is linear. */
-    private void sort() {
-        for (int i = 1; i < order.length; i++) {
+    private void sort(int from, int to) {
+        for (int i = from + 1; i < to; i++) {
             int moving = order[i];
-            int to = i;
-            while (to > 0 && closesSeconds[order[to - 1]] > closesSeconds[moving]) {
-                order[to] = order[to - 1];
-                to--;
+            int at = i;
+            while (at > from && closesSeconds[order[at - 1]] > closesSeconds[moving]) {
+                order[at] = order[at - 1];
+                at--;
             }
-            order[to] = moving;
+            order[at] = moving;
         }
     }
 
-    private void sweep() {
+    private void sweep(int from, int to, double[] most) {
         int actives = 0;
-        for (int step = 0; step < order.length; step++) {
+        for (int step = from; step < to; step++) {
             int closing = order[step];
-            double now = closesSeconds[closing];
-            int at = loads.panel[closing] * TrialLoads.PHASES;
-            for (int phase = 0; phase < TrialLoads.PHASES; phase++) {
-                if ((loads.phases[closing] & 1 << phase) != 0) {
-                    steadyAmps[phase] += steady * loads.baseAmps[closing];
-                    steadyAmps[at + phase] += steady * loads.baseAmps[closing];
-                }
+            int[] places = loads.places[closing];
+            double[] parts = loads.parts[closing];
+            for (int k = 0; k < places.length; k++) {
+                steadyAmps[places[k]] += steady * parts[k] * loads.baseAmps[closing];
+                sums[places[k]] = 0;
             }
             active[actives++] = closing;
-            actives = peakAt(now, closing, actives);
+            actives = add(closing, actives);
+            for (int place : places) {
+                most[place] = Math.max(most[place], steadyAmps[place] + sums[place]);
+            }
         }
     }
 
-    /** Raises the peaks of the supply and of the panel in which a load closes; drops what has died down. */
-    private int peakAt(double now, int closing, int actives) {
-        int here = loads.panel[closing];
-        double supplyA = 0;
-        double supplyB = 0;
-        double supplyC = 0;
-        double panelA = 0;
-        double panelB = 0;
-        double panelC = 0;
+    /** Adds up what is left of every excess right as a load closes, and the dips of it; drops what has died down. */
+    private int add(int closing, int actives) {
+        double now = closesSeconds[closing];
         double[] dipSource = new double[TrialLoads.PHASES];
         double[] dipFeeder = new double[TrialLoads.PHASES];
         int kept = 0;
         for (int k = 0; k < actives; k++) {
             int load = active[k];
             double halvings = (now - closesSeconds[load]) / loads.halfSeconds[load];
-            if (halvings > HALVINGS_TO_NEGLIGIBLE) {
+            double amps = leftAmps[load] * Math.exp(-LN2 * halvings);
+            if (amps < NEGLIGIBLE_AMPS && halvings > 0) {
                 continue;
             }
             active[kept++] = load;
-            double amps = leftAmps[load] * Math.exp(-LN2 * halvings);
-            int touched = loads.phases[load];
-            double a = (touched & 1) != 0 ? amps : 0;
-            double b = (touched & 2) != 0 ? amps : 0;
-            double c = (touched & 4) != 0 ? amps : 0;
-            supplyA += a;
-            supplyB += b;
-            supplyC += c;
-            if (loads.panel[load] == here) {
-                panelA += a;
-                panelB += b;
-                panelC += c;
+            int[] places = loads.places[load];
+            double[] parts = loads.parts[load];
+            for (int i = 0; i < places.length; i++) {
+                sums[places[i]] += parts[i] * amps;
             }
             if (perSourceAmp > 0) {
                 addToDips(load, closing, amps, dipSource, dipFeeder);
             }
         }
-        int at = here * TrialLoads.PHASES;
-        peaks[0] = Math.max(peaks[0], greatest(0, supplyA, supplyB, supplyC));
-        peaks[here] = Math.max(peaks[here], greatest(at, panelA, panelB, panelC));
+        int here = loads.panel[closing];
         for (int phase = 0; phase < TrialLoads.PHASES && perSourceAmp > 0; phase++) {
             double source = perSourceAmp * dipSource[phase];
             double feeder = perFeederAmp[here] * dipFeeder[phase];
@@ -175,9 +200,9 @@ final class Trial {
         return kept;
     }
 
-    /** The rms of what is left of an excess, and of the idle current that comes with what closes now. */
+    /** The rms of what is left of an excess, and of the idle current that comes with what closes right now. */
     private void addToDips(int load, int closing, double leftAmps, double[] source, double[] feeder) {
-        double idle = load == closing ? steady * loads.idleAmps[load] : 0;
+        double idle = closesSeconds[load] == closesSeconds[closing] ? steady * loads.idleAmps[load] : 0;
         double rms = leftAmps * loads.halfCycleRatio[load] + idle;
         for (int phase = 0; phase < TrialLoads.PHASES; phase++) {
             if ((loads.phases[load] & 1 << phase) != 0) {
@@ -185,10 +210,6 @@ final class Trial {
                 feeder[phase] += loads.panel[load] == loads.panel[closing] ? loads.ways[load] * rms : 0;
             }
         }
-    }
-
-    private double greatest(int at, double a, double b, double c) {
-        return Math.max(steadyAmps[at] + a, Math.max(steadyAmps[at + 1] + b, steadyAmps[at + 2] + c));
     }
 
     /** Standard normal, drawn anew until it lies within {@code most} deviations. */

@@ -2,8 +2,11 @@ package evenrise.model.scatter;
 
 import evenrise.model.electrical.source.Network;
 import evenrise.model.plan.RangePeak;
+import evenrise.model.project.Overlap;
+import evenrise.model.project.Project;
 import evenrise.model.project.Scatter;
 import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.SupplyVoltage;
 import java.util.List;
 import java.util.Optional;
@@ -33,6 +36,7 @@ public final class Trials {
 
     private final TrialLoads loads;
     private final Scatter scatter;
+    private final Overlap overlap;
     private final List<RangePeak> ranges;
     private final double[] perAmp;
     private final Tally[] peaks;
@@ -43,18 +47,19 @@ public final class Trials {
         this.scatter = scatter;
         this.ranges = layout.peaksOver(SupplyVoltage.of(layout.project()).with(scatter));
         double volts = layout.project().supply().lineToNeutralVolts();
+        this.overlap = layout.project().overlap();
+        Optional<Network> star = hasDips(layout.project()) ? network : Optional.empty();
         this.perAmp = loads.nodes.stream()
-                .mapToDouble(
-                        node -> network.map(it -> 100 * ohms(it, node) / volts).orElse(0.0))
+                .mapToDouble(node -> star.map(it -> 100 * ohms(it, node) / volts).orElse(0.0))
                 .toArray();
         this.peaks = peakTallies();
         this.dips = dipTallies();
     }
 
     /**
-     * The scatter of the supply's and each panel's peak and dip when the sequence runs as planned.
+     * The scatter of the peak and dip of the supply, each panel and each node when the sequences run as planned.
      *
-     * @param network empty where it is not known: no dips then
+     * @param network empty where it is not known: no dips then, nor where they are not {@link #hasDips drawn}
      * @param count of trials; at least 1
      * @param threads that share them; at least 1
      */
@@ -68,8 +73,18 @@ public final class Trials {
         return trials.results();
     }
 
+    /**
+     * Whether dips are drawn: through a tree of nodes they are the nodes' in between and of transformers, too, and of
+     * several systems at once they add up; neither is worked out here.
+     */
+    public static boolean hasDips(Project project) {
+        return project.nodes().isEmpty()
+                && project.panels().stream().allMatch(panel -> panel.fedFrom().isEmpty())
+                && !(project.hasClocks() && project.overlap() == Overlap.ANY);
+    }
+
     private static double ohms(Network network, String node) {
-        return node.equals(evenrise.model.rules.NodeFigures.SUPPLY)
+        return node.equals(NodeFigures.SUPPLY)
                 ? network.source().magnitudeOhms()
                 : network.feeders().containsKey(node)
                         ? network.feeders().get(node).magnitudeOhms()
@@ -79,7 +94,7 @@ public final class Trials {
     private void lane(int count, long seed, int lane, int lanes) {
         Tally[] ownPeaks = peakTallies();
         Tally[] ownDips = dipTallies();
-        Trial trial = new Trial(loads, scatter, perAmp);
+        Trial trial = new Trial(loads, scatter, overlap, perAmp);
         for (int number = lane; number < count; number += lanes) {
             trial.play(GENERATORS.create(seed * BETWEEN_SEEDS + number));
             for (int node = 0; node < ownPeaks.length; node++) {

@@ -71,15 +71,6 @@ final class Inputs {
         refuse(source, PlantPart.beyondProof(project), "does not rework");
     }
 
-    /**
-     * Says with which parts of a project no trials are drawn yet.
-     *
-     * @throws JobFailed that names them all
-     */
-    static void refuseUntried(Source source, Project project) {
-        refuse(source, PlantPart.beyondTrials(project), "does not draw trials of");
-    }
-
     private static void refuse(Source source, List<PlantPart> beyond, String what) {
         if (!beyond.isEmpty()) {
             throw new JobFailed(

@@ -57,7 +57,6 @@ final class RehearseJob {
     TrialsResult trials(TrialsRequest request) {
         request.into().ifPresent(path -> Outputs.refuseInputs(path, List.of(request.project(), request.plan())));
         AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan(), watch.notes());
-        Inputs.refuseUntried(request.project(), subject.project());
         Evaluation evaluation = subject.evaluation(Optional.empty());
         watch.at(Stage.TRIALS);
         List<NodeScatter> nodes = scatter(subject.layout(), request.trials(), request.effort());

@@ -22,9 +22,6 @@ final class ReportJob {
         DocumentFiles files = new DocumentFiles(request.documents(), inputs);
         files.refuseWhatIsNotOurs();
         AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan(), watch.notes());
-        if (request.trials() > 0) {
-            Inputs.refuseUntried(request.project(), subject.project());
-        }
         Optional<Plan> earlier =
                 request.against().map(source -> Inputs.earlierPlan(source, subject.project(), watch.notes()));
         Evaluation evaluation = subject.evaluation(earlier);

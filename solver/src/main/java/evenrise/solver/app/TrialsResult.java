@@ -22,7 +22,7 @@ public record TrialsResult(Evaluation evaluation, List<NodeScatter> nodes, int t
         List<String> lines = new ArrayList<>(AssessmentText.lines(evaluation.assessment(), style.paint()));
         lines.add("");
         lines.addAll(
-                ScatterText.lines(evaluation.project().name(), nodes, trials, seed, style.isFull(), style.paint()));
+                ScatterText.lines(evaluation.project(), nodes, trials, seed, style.isFull(), style.paint()));
         return lines;
     }
 }
