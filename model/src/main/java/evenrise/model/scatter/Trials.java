@@ -50,7 +50,8 @@ public final class Trials {
         this.overlap = layout.project().overlap();
         Optional<Network> star = hasDips(layout.project()) ? network : Optional.empty();
         this.perAmp = loads.nodes.stream()
-                .mapToDouble(node -> star.map(it -> 100 * ohms(it, node) / volts).orElse(0.0))
+                .mapToDouble(
+                        node -> star.map(it -> 100 * ohms(it, node) / volts).orElse(0.0))
                 .toArray();
         this.peaks = peakTallies();
         this.dips = dipTallies();

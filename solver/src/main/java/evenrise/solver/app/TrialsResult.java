@@ -21,8 +21,7 @@ public record TrialsResult(Evaluation evaluation, List<NodeScatter> nodes, int t
     public List<String> text(TextStyle style) {
         List<String> lines = new ArrayList<>(AssessmentText.lines(evaluation.assessment(), style.paint()));
         lines.add("");
-        lines.addAll(
-                ScatterText.lines(evaluation.project(), nodes, trials, seed, style.isFull(), style.paint()));
+        lines.addAll(ScatterText.lines(evaluation.project(), nodes, trials, seed, style.isFull(), style.paint()));
         return lines;
     }
 }

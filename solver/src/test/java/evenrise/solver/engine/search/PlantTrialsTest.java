@@ -51,8 +51,7 @@ class PlantTrialsTest {
     }
 
     private static Layout planned(Project project, long seed) {
-        PlanningRequest request =
-                new PlanningRequest(project, Optional.empty(), new Budget.Moves(SOME_MOVES), seed, 1);
+        PlanningRequest request = new PlanningRequest(project, Optional.empty(), new Budget.Moves(SOME_MOVES), seed, 1);
         Plan plan = new Planner(request, progress -> {}).plan().plan();
         return Layout.of(project, Plans.judged(project, plan));
     }
@@ -107,8 +106,7 @@ class PlantTrialsTest {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {421, 422, 423, 424, 425, 426, 427, 428})
     void noTrialExceedsTheVoltageRangeAtAnyNode(long seed) {
-        Layout layout = planned(
-                Plantful.of(seed, many(seed)).withTimingToleranceSeconds(0.05), seed);
+        Layout layout = planned(Plantful.of(seed, many(seed)).withTimingToleranceSeconds(0.05), seed);
 
         for (Scatter scatter : List.of(Scatter.USUAL, CLOSING_ALONE)) {
             for (NodeScatter node : trials(layout, scatter, 200, 1)) {
@@ -142,8 +140,7 @@ class PlantTrialsTest {
 
         double drawn = trials(layout, CLOSING_ALONE, 1, 1).get(0).greatestAmps();
 
-        assertThat(drawn)
-                .isCloseTo(overlap == Overlap.ANY ? 160 : 100 + Math.sqrt(2) * 20, within(1e-9));
+        assertThat(drawn).isCloseTo(overlap == Overlap.ANY ? 160 : 100 + Math.sqrt(2) * 20, within(1e-9));
     }
 
     /** A contactor's poles close together, so that two inrushes behind it always meet; two breakers' seldom do. */
