@@ -23,7 +23,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** Holds the arrows between packages, draws them in DEVELOPERS.md, and holds who may know which library. */
 @AnalyzeClasses(
@@ -84,6 +87,20 @@ class ArchitectureTest {
         assertThat(Files.readString(PAGE))
                 .as("the map of DEVELOPERS.md; -Devenrise.refresh=true draws it anew")
                 .isEqualTo(drawn);
+    }
+
+    /** Two classes of one name would be two ideas under one word, or one idea twice; names inside a class go with its own. */
+    @ArchTest
+    static void noSimpleNameStandsForTwoIdeas(JavaClasses classes) {
+        Map<String, Set<String>> rooms = new TreeMap<>();
+        classes.stream()
+                .filter(type -> !type.isNestedClass() && !type.getSimpleName().equals("package-info"))
+                .forEach(type -> rooms.computeIfAbsent(type.getSimpleName(), any -> new TreeSet<>())
+                        .add(type.getPackageName()));
+
+        rooms.values().removeIf(in -> in.size() == 1);
+
+        assertThat(rooms).as("names of several classes, and their packages").isEmpty();
     }
 
     /** Public types of the door show records of the model, one another, and the Java library; nothing internal. */

@@ -17,7 +17,7 @@ public final class MappingChecks {
             return List.of(Identity.format(mapping.format(), Mapping.FORMAT));
         }
         List<Objection> found = new ArrayList<>();
-        BoardKinds.check(mapping.boardTypes(), any -> true, found::add);
+        BoardTypeChecks.check(mapping.boardTypes(), any -> true, found::add);
         Set<String> ids = new HashSet<>();
         for (int i = 0; i < mapping.boardTypes().size(); i++) {
             String id = mapping.boardTypes().get(i).id();

@@ -17,7 +17,7 @@ public final class ProjectChecks {
             Feeding::check,
             Transfers::check,
             ControlSupplies::check,
-            BoardKinds::check,
+            BoardTypeChecks::check,
             Systems::check,
             Scenes::check,
             Contactors::check,

@@ -19,14 +19,14 @@ final class Ammeter {
     private static final double NOTHING_AMPS = 1e-9;
 
     private final ConnectedLoads connected;
-    private final List<Feeding> byStart;
-    private final List<Feeding> byBoundStart;
-    private final List<Feeding> byEnd;
+    private final List<LoadDraw> byStart;
+    private final List<LoadDraw> byBoundStart;
+    private final List<LoadDraw> byEnd;
     private final List<List<Phase>> phases;
     private final double[][] standing;
     private final double[][] boundStanding;
-    private List<Feeding> decaying = new ArrayList<>();
-    private List<Feeding> boundDecaying = new ArrayList<>();
+    private List<LoadDraw> decaying = new ArrayList<>();
+    private List<LoadDraw> boundDecaying = new ArrayList<>();
     private final List<PhaseReading> readings = new ArrayList<>();
     private double worstOvershootAmps;
     private int nextStart;
@@ -42,12 +42,12 @@ final class Ammeter {
         void read(double atSeconds, double[][] real, double[][] bound);
     }
 
-    Ammeter(ConnectedLoads connected, List<Feeding> feedings) {
+    Ammeter(ConnectedLoads connected, List<LoadDraw> feedings) {
         this.connected = connected;
-        List<Feeding> lasting = feedings.stream().filter(Feeding::lasts).toList();
-        byStart = sorted(lasting, Comparator.comparingDouble(Feeding::fromSeconds));
-        byBoundStart = sorted(lasting, Comparator.comparingDouble(Feeding::boundFromSeconds));
-        byEnd = sorted(lasting, Comparator.comparingDouble(Feeding::toSeconds));
+        List<LoadDraw> lasting = feedings.stream().filter(LoadDraw::lasts).toList();
+        byStart = sorted(lasting, Comparator.comparingDouble(LoadDraw::fromSeconds));
+        byBoundStart = sorted(lasting, Comparator.comparingDouble(LoadDraw::boundFromSeconds));
+        byEnd = sorted(lasting, Comparator.comparingDouble(LoadDraw::toSeconds));
         phases = connected.layout.distribution().points().stream()
                 .map(point -> point.system().phases())
                 .toList();
@@ -59,7 +59,7 @@ final class Ammeter {
         return phases.stream().map(each -> new double[each.size()]).toArray(double[][]::new);
     }
 
-    private static List<Feeding> sorted(List<Feeding> feedings, Comparator<Feeding> by) {
+    private static List<LoadDraw> sorted(List<LoadDraw> feedings, Comparator<LoadDraw> by) {
         return feedings.stream().sorted(by).toList();
     }
 
@@ -83,7 +83,7 @@ final class Ammeter {
         for (double mark : marks) {
             instants.add(mark);
         }
-        for (Feeding each : byStart) {
+        for (LoadDraw each : byStart) {
             if (each.fromSeconds() >= 0) {
                 instants.add(each.fromSeconds());
             }
@@ -115,13 +115,13 @@ final class Ammeter {
     }
 
     /** Whether it draws inrush that began before {@code now}. */
-    private boolean hasInrushLeft(Feeding feeding, double now) {
+    private boolean hasInrushLeft(LoadDraw feeding, double now) {
         return feeding.inrushSeconds() < now && excess(feeding, now, false) >= NOTHING_AMPS;
     }
 
     private void end(double now, boolean[] touched) {
         for (; nextEnd < byEnd.size() && byEnd.get(nextEnd).toSeconds() <= now; nextEnd++) {
-            Feeding each = byEnd.get(nextEnd);
+            LoadDraw each = byEnd.get(nextEnd);
             stand(standing, each, -1);
             stand(boundStanding, each, -1);
             touch(each, touched);
@@ -130,7 +130,7 @@ final class Ammeter {
 
     private void begin(double now, boolean[] touched) {
         for (; nextStart < byStart.size() && byStart.get(nextStart).fromSeconds() <= now; nextStart++) {
-            Feeding each = byStart.get(nextStart);
+            LoadDraw each = byStart.get(nextStart);
             stand(standing, each, 1);
             decaying.add(each);
             touch(each, touched);
@@ -139,25 +139,25 @@ final class Ammeter {
                 nextBoundStart < byBoundStart.size()
                         && byBoundStart.get(nextBoundStart).boundFromSeconds() <= now;
                 nextBoundStart++) {
-            Feeding each = byBoundStart.get(nextBoundStart);
+            LoadDraw each = byBoundStart.get(nextBoundStart);
             stand(boundStanding, each, 1);
             boundDecaying.add(each);
         }
     }
 
-    private void stand(double[][] sums, Feeding feeding, int sign) {
+    private void stand(double[][] sums, LoadDraw feeding, int sign) {
         int load = feeding.load();
         double base = feeding.isInUse() ? connected.useAmps[load] : connected.exact[load].baseAmps();
         feeding.shares().addTo(sums, sign * base);
     }
 
-    private static void touch(Feeding feeding, boolean[] touched) {
+    private static void touch(LoadDraw feeding, boolean[] touched) {
         for (int node : feeding.shares().nodes()) {
             touched[node] = true;
         }
     }
 
-    private double excess(Feeding feeding, double now, boolean isBound) {
+    private double excess(LoadDraw feeding, double now, boolean isBound) {
         InrushEnvelope envelope = connected.exact[feeding.load()];
         return isBound
                 ? feeding.boundExcessAmps(envelope.excessAmps(), envelope.halfLifeSeconds(), now)
@@ -165,10 +165,10 @@ final class Ammeter {
     }
 
     /** Those that still draw and still decay. */
-    private List<Feeding> fresh(List<Feeding> some, double now, boolean isBound) {
+    private List<LoadDraw> fresh(List<LoadDraw> some, double now, boolean isBound) {
         double least = isBound ? NOTHING_AMPS / 2 : NOTHING_AMPS;
-        List<Feeding> kept = new ArrayList<>(some.size());
-        for (Feeding each : some) {
+        List<LoadDraw> kept = new ArrayList<>(some.size());
+        for (LoadDraw each : some) {
             if (each.toSeconds() > now && excess(each, now, isBound) >= least) {
                 kept.add(each);
             }
@@ -176,12 +176,12 @@ final class Ammeter {
         return kept;
     }
 
-    private double[][] sum(double[][] bases, List<Feeding> some, double now, boolean isBound) {
+    private double[][] sum(double[][] bases, List<LoadDraw> some, double now, boolean isBound) {
         double[][] sums = new double[bases.length][];
         for (int node = 0; node < bases.length; node++) {
             sums[node] = bases[node].clone();
         }
-        for (Feeding each : some) {
+        for (LoadDraw each : some) {
             each.shares().addTo(sums, excess(each, now, isBound));
         }
         return sums;

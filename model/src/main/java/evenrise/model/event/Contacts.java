@@ -16,9 +16,9 @@ final class Contacts {
     private final boolean[] closed;
     private final boolean[] fed;
     private final double[] darkSince;
-    private final Feeding[] current;
-    private final Feeding[] energising;
-    private final List<Feeding> past = new ArrayList<>();
+    private final LoadDraw[] current;
+    private final LoadDraw[] energising;
+    private final List<LoadDraw> past = new ArrayList<>();
     private Grid grid;
     private int loadsOn;
 
@@ -30,13 +30,13 @@ final class Contacts {
         fed = new boolean[connected.count()];
         darkSince = new double[connected.count()];
         Arrays.fill(darkSince, Double.NaN);
-        current = new Feeding[connected.count()];
-        energising = new Feeding[connected.windings.size()];
+        current = new LoadDraw[connected.count()];
+        energising = new LoadDraw[connected.windings.size()];
         for (int n = 0; n < connected.count(); n++) {
             if (!connected.switched[n]) {
                 closed[n] = true;
                 fed[n] = true;
-                current[n] = new Feeding(
+                current[n] = new LoadDraw(
                         n,
                         connected.phases[n],
                         shares(n, connected.phases[n]),
@@ -88,7 +88,7 @@ final class Contacts {
         int[] alive = alive(load);
         fed[load] = isFed(load, false);
         darkSince[load] = fed[load] ? Double.NaN : Double.NEGATIVE_INFINITY;
-        current[load] = new Feeding(
+        current[load] = new LoadDraw(
                 load,
                 alive,
                 shares(load, alive),
@@ -103,7 +103,7 @@ final class Contacts {
     /** All has come to rest, and the show runs: what is on is in use from now on. */
     void use(double atSeconds) {
         for (int n = 0; n < connected.count(); n++) {
-            Feeding feeding = current[n];
+            LoadDraw feeding = current[n];
             boolean changes = connected.useAmps[n] > connected.exact[n].baseAmps();
             if (feeding != null && changes && !feeding.isInUse() && feeding.fromSeconds() < atSeconds) {
                 end(n, atSeconds);
@@ -167,7 +167,7 @@ final class Contacts {
             if (changes) {
                 end(n, atSeconds);
                 int[] alive = alive(n);
-                current[n] = new Feeding(
+                current[n] = new LoadDraw(
                         n,
                         alive,
                         shares(n, alive),
@@ -206,7 +206,7 @@ final class Contacts {
             if (returns) {
                 anew.add(k);
                 int[] phases = alive.stream().mapToInt(Integer::intValue).toArray();
-                energising[k] = new Feeding(
+                energising[k] = new LoadDraw(
                         connected.winding(k),
                         phases,
                         Shares.of(grid.path(parent), phases),
@@ -232,14 +232,14 @@ final class Contacts {
     }
 
     /** Who has drawn current, from when to when. */
-    List<Feeding> feedings() {
-        List<Feeding> all = new ArrayList<>(past);
-        for (Feeding each : current) {
+    List<LoadDraw> feedings() {
+        List<LoadDraw> all = new ArrayList<>(past);
+        for (LoadDraw each : current) {
             if (each != null) {
                 all.add(each);
             }
         }
-        for (Feeding each : energising) {
+        for (LoadDraw each : energising) {
             if (each != null) {
                 all.add(each);
             }

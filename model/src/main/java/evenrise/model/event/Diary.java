@@ -9,7 +9,7 @@ import java.util.Optional;
 final class Diary {
     private final ConnectedLoads connected;
     private final Contacts contacts;
-    private final List<TraceStep> steps = new ArrayList<>();
+    private final List<TraceEntry> steps = new ArrayList<>();
     private int stamped;
 
     Diary(ConnectedLoads connected, Contacts contacts) {
@@ -17,40 +17,40 @@ final class Diary {
         this.contacts = contacts;
     }
 
-    void note(double atSeconds, StepKind kind, String text) {
+    void note(double atSeconds, EntryKind kind, String text) {
         add(atSeconds, kind, Optional.empty(), text);
     }
 
     void closes(double atSeconds, int load) {
-        add(atSeconds, StepKind.CLOSES, Optional.of(connected.id(load)), "");
+        add(atSeconds, EntryKind.CLOSES, Optional.of(connected.id(load)), "");
     }
 
     void opens(double atSeconds, int load) {
-        add(atSeconds, StepKind.OPENS, Optional.of(connected.id(load)), "");
+        add(atSeconds, EntryKind.OPENS, Optional.of(connected.id(load)), "");
     }
 
     void fails(double atSeconds, int load, String text) {
-        add(atSeconds, StepKind.FAILS, Optional.of(connected.id(load)), text);
+        add(atSeconds, EntryKind.FAILS, Optional.of(connected.id(load)), text);
     }
 
-    private void add(double atSeconds, StepKind kind, Optional<String> load, String text) {
-        steps.add(new TraceStep(atSeconds, kind, load, text, contacts.loadsOn(), Display.DOWN, false));
+    private void add(double atSeconds, EntryKind kind, Optional<String> load, String text) {
+        steps.add(new TraceEntry(atSeconds, kind, load, text, contacts.loadsOn(), Display.DOWN, false));
     }
 
     /** Fills in what is shown after all that was noted since the last stamp. */
     void stamp(Display shown, boolean locked) {
         for (; stamped < steps.size(); stamped++) {
-            TraceStep it = steps.get(stamped);
+            TraceEntry it = steps.get(stamped);
             steps.set(
                     stamped,
-                    new TraceStep(it.atSeconds(), it.kind(), it.load(), it.text(), it.loadsOn(), shown, locked));
+                    new TraceEntry(it.atSeconds(), it.kind(), it.load(), it.text(), it.loadsOn(), shown, locked));
         }
     }
 
     /** Everything so far, in the order of time. */
-    List<TraceStep> steps() {
+    List<TraceEntry> steps() {
         return steps.stream()
-                .sorted(Comparator.comparingDouble(TraceStep::atSeconds))
+                .sorted(Comparator.comparingDouble(TraceEntry::atSeconds))
                 .toList();
     }
 }

@@ -28,11 +28,11 @@ final class GroupWatch {
     }
 
     /** Every change, in the order of time; what comes and goes at one instant is none. */
-    static List<GroupChange> changes(ConnectedLoads connected, List<TraceStep> steps) {
+    static List<GroupChange> changes(ConnectedLoads connected, List<TraceEntry> steps) {
         GroupWatch watch = new GroupWatch(connected);
         Set<Integer> touched = new TreeSet<>();
         for (int i = 0; i < steps.size(); i++) {
-            TraceStep step = steps.get(i);
+            TraceEntry step = steps.get(i);
             watch.take(step, touched);
             if (i + 1 == steps.size() || steps.get(i + 1).atSeconds() > step.atSeconds()) {
                 touched.forEach(group -> watch.note(step.atSeconds(), group));
@@ -42,8 +42,8 @@ final class GroupWatch {
         return watch.changes;
     }
 
-    private void take(TraceStep step, Set<Integer> touched) {
-        int sign = step.kind() == StepKind.CLOSES ? 1 : step.kind() == StepKind.OPENS ? -1 : 0;
+    private void take(TraceEntry step, Set<Integer> touched) {
+        int sign = step.kind() == EntryKind.CLOSES ? 1 : step.kind() == EntryKind.OPENS ? -1 : 0;
         if (sign != 0) {
             step.load().flatMap(connected::load).map(n -> connected.group[n]).ifPresent(group -> {
                 if (group != ConnectedLoads.NONE) {

@@ -171,7 +171,7 @@ public final class Rehearsal {
                 }
             }
         }
-        diary.note(now, StepKind.TRIPS, TraceWords.counted(opened, "load") + " opened in one go");
+        diary.note(now, EntryKind.TRIPS, TraceWords.counted(opened, "load") + " opened in one go");
         waitForSteady(low, now);
     }
 
@@ -206,7 +206,7 @@ public final class Rehearsal {
         if (steady.length > 0) {
             diary.note(
                     now,
-                    StepKind.STEADY,
+                    EntryKind.STEADY,
                     "supply steady" + supply.where(steady) + ": the sequence waits "
                             + TraceWords.seconds(connected.behaviour.steadyWaitSeconds()));
         }
@@ -219,7 +219,7 @@ public final class Rehearsal {
             boolean isQuiet = sequencer.isQuiet(c);
             if (isQuiet && !clockWasQuiet[c]) {
                 come = true;
-                diary.note(now, StepKind.ENDS, connected.clockName(c) + TraceWords.counted(on(c), "load") + " on");
+                diary.note(now, EntryKind.ENDS, connected.clockName(c) + TraceWords.counted(on(c), "load") + " on");
             }
             clockWasQuiet[c] = isQuiet;
         }
@@ -238,7 +238,7 @@ public final class Rehearsal {
     private void through(double now) {
         if (sequencer.isQuiet() && !wasQuiet) {
             if (!connected.hasClocks) {
-                diary.note(now, StepKind.ENDS, TraceWords.counted(contacts.loadsOn(), "load") + " on");
+                diary.note(now, EntryKind.ENDS, TraceWords.counted(contacts.loadsOn(), "load") + " on");
             }
             quietSince = now;
         }
@@ -246,7 +246,7 @@ public final class Rehearsal {
             if (connected.clocksOf(event).stream().allMatch(sequencer::isQuiet) && kept.remove(event)) {
                 Optional<String> refusal = refusals.of(event, locked, supply);
                 if (refusal.isPresent()) {
-                    diary.note(now, StepKind.REFUSED, event.text() + ", which had waited: " + refusal.get());
+                    diary.note(now, EntryKind.REFUSED, event.text() + ", which had waited: " + refusal.get());
                 } else {
                     open(now, event.text() + ", which had waited");
                     obey(event, now);
@@ -276,17 +276,17 @@ public final class Rehearsal {
     private void happenOnce(ScriptEvent event, double now) {
         Optional<String> refusal = refusals.of(event, locked, supply);
         if (refusal.isPresent()) {
-            diary.note(now, StepKind.REFUSED, event.text() + ": " + refusal.get());
+            diary.note(now, EntryKind.REFUSED, event.text() + ": " + refusal.get());
             watch.addOnce(now, EventFinding.Grade.NOTE, "refused", event.text() + " is refused: " + refusal.get());
             return;
         }
         if (refusals.waits(event)) {
             kept.removeIf(each -> connected.clocksOf(each).equals(connected.clocksOf(event)));
             kept.add(event);
-            diary.note(now, StepKind.KEPT, event.text() + ": it waits until the sequence is through");
+            diary.note(now, EntryKind.KEPT, event.text() + ": it waits until the sequence is through");
             return;
         }
-        diary.note(now, StepKind.INPUT, event.text());
+        diary.note(now, EntryKind.INPUT, event.text());
         switch (event.event()) {
             case LOCK -> locked = true;
             case UNLOCK -> locked = false;
@@ -338,7 +338,7 @@ public final class Rehearsal {
         for (int c : connected.clocksOf(event)) {
             boolean isOn = event.event() == Happening.SYSTEM_ON;
             if (isOn && sequencer.hasToWait(c, wishes, this::canAct, this::canRise)) {
-                diary.note(now, StepKind.KEPT, connected.clockName(c) + "it waits for another system to be through");
+                diary.note(now, EntryKind.KEPT, connected.clockName(c) + "it waits for another system to be through");
             }
         }
     }

@@ -187,7 +187,7 @@ final class Sequencer {
         }
         diary.note(
                 now,
-                StepKind.GOES_DOWN,
+                EntryKind.GOES_DOWN,
                 connected.clockName(clock) + TraceWords.counted(toOpenOf[clock], "load")
                         + " to go off in reverse, the last after " + TraceWords.seconds(lastOff));
     }
@@ -215,7 +215,7 @@ final class Sequencer {
         double passed = told - upBeganSeconds[clock];
         diary.note(
                 told,
-                StepKind.BEGINS,
+                EntryKind.BEGINS,
                 connected.clockName(clock) + TraceWords.counted(toCloseOf[clock], "load")
                         + " to come on, the last after "
                         + TraceWords.seconds(latestOn(clock) - passed)

@@ -105,7 +105,7 @@ final class SourceEvents {
         if (!anew.loads().isEmpty()) {
             diary.note(
                     now,
-                    StepKind.INRUSH,
+                    EntryKind.INRUSH,
                     TraceWords.counted(anew.loads().size(), "load") + " draw"
                             + (anew.loads().size() == 1 ? "s its" : " their")
                             + " inrush anew, " + switched.size() + " of them switched");
@@ -164,7 +164,7 @@ final class SourceEvents {
             ConnectedLoads.Winding it = connected.windings.get(k);
             diary.note(
                     now,
-                    StepKind.INRUSH,
+                    EntryKind.INRUSH,
                     "transformer " + it.id() + " is energised"
                             + it.envelope()
                                     .map(envelope -> " and draws up to " + TraceWords.amps(envelope.excessAmps()))

@@ -25,7 +25,7 @@ public record Trace(
         boolean locked,
         List<EventFinding> findings,
         List<Episode> episodes,
-        List<TraceStep> steps,
+        List<TraceEntry> steps,
         List<GroupChange> groups,
         List<PhaseReading> readings,
         List<String> onAtEnd,

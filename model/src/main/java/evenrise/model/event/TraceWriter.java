@@ -12,7 +12,7 @@ final class TraceWriter {
 
     private final ConnectedLoads connected;
     private final String script;
-    private final List<TraceStep> steps;
+    private final List<TraceEntry> steps;
     private final Contacts contacts;
     private final List<EventFinding> found;
     private final double endSeconds;
@@ -20,7 +20,7 @@ final class TraceWriter {
     TraceWriter(
             ConnectedLoads connected,
             String script,
-            List<TraceStep> steps,
+            List<TraceEntry> steps,
             Contacts contacts,
             List<EventFinding> found,
             double endSeconds) {
@@ -87,11 +87,11 @@ final class TraceWriter {
     private Episode episode(Opening opening, double until, boolean isLast, boolean atRest, List<NodePeak> peaks) {
         int closed = 0;
         int opened = 0;
-        TraceStep end = null;
-        for (TraceStep step : steps) {
+        TraceEntry end = null;
+        for (TraceEntry step : steps) {
             boolean isIn = step.atSeconds() >= opening.atSeconds() && (step.atSeconds() < until || isLast);
-            closed += isIn && step.kind() == StepKind.CLOSES ? 1 : 0;
-            opened += isIn && step.kind() == StepKind.OPENS ? 1 : 0;
+            closed += isIn && step.kind() == EntryKind.CLOSES ? 1 : 0;
+            opened += isIn && step.kind() == EntryKind.OPENS ? 1 : 0;
             end = isIn ? step : end;
         }
         return new Episode(

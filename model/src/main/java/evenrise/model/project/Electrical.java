@@ -14,7 +14,7 @@ public record Electrical(
         Optional<Practice> practice,
 
         @Field(meaning = "What stands behind the supply", optional = true)
-        Optional<Source> source,
+        Optional<SupplySource> source,
 
         @Field(meaning = "How cables are laid where a circuit or feeder does not say", optional = true)
         Optional<Installation> installation,

@@ -21,7 +21,7 @@ public record NodeSource(
                 meaning = "What stands behind its terminals, for the electrical review; the supply's own is"
                         + " electrical.source",
                 optional = true)
-        Optional<Source> behind)
+        Optional<SupplySource> behind)
         implements NodeSourceBuilder.With {
     public NodeSource {
         Contract.check(NodeSource.class, system, lineToNeutralVolts, frequencyHertz, behind);

@@ -124,7 +124,7 @@ final class BrownOuts {
 
     /** What its idle current loses on its own cable; nothing where that is unknown. */
     private double branchPercent(Load load) {
-        Optional<Run> branch = FullUse.branch(layout, load);
+        Optional<CableRun> branch = FullUseVoltages.branch(layout, load);
         if (branch.isEmpty()) {
             return 0;
         }

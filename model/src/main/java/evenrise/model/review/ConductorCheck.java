@@ -120,7 +120,7 @@ final class ConductorCheck implements ElectricalCheck {
         if (!duty.isBranch()) {
             feederBreaker(duty, practice, findings);
         }
-        Run run = Run.of(layout.project(), cable, duty.breakerAmps()).orElseThrow();
+        CableRun run = CableRun.of(layout.project(), cable, duty.breakerAmps()).orElseThrow();
         Optional<Carrying> carrying = Sizing.carrying(run, duty);
         if (carrying.isEmpty()) {
             tables.add(duty.place());
@@ -163,7 +163,7 @@ final class ConductorCheck implements ElectricalCheck {
         }
     }
 
-    private static Remark remark(Run run, Duty duty, Sizing.Shortfall lack, String cure) {
+    private static Remark remark(CableRun run, Duty duty, Sizing.Shortfall lack, String cure) {
         String needed = Say.amps(lack.neededAmps(), lack.allowedAmps());
         String allowed = Say.amps(lack.allowedAmps(), lack.neededAmps()) + " (" + lack.arithmetic() + ")";
         String what = lack.isProtection()

@@ -146,7 +146,7 @@ final class FaultLevels {
 
     /** The same at a transformer's own terminals, its secondary cable not counted. */
     Optional<Before> withoutCable(Point transformer) {
-        Optional<Run> run = Feeders.run(project, transformer);
+        Optional<CableRun> run = Feeders.run(project, transformer);
         return run.flatMap(it -> weak(parent(transformer)).map(before -> behind(transformer, before, it.impedance())))
                 .flatMap(it -> own(transformer, false).map(own -> through(transformer, it, own)));
     }
@@ -269,7 +269,7 @@ final class FaultLevels {
     private Before behindCable(Point point, Before before, double celsius) {
         Optional<Cable> cable =
                 point.node().flatMap(DistributionNode::transformer).flatMap(Transformer::secondaryCable);
-        return cable.flatMap(each -> Run.of(project, each, point.ratedAmps()))
+        return cable.flatMap(each -> CableRun.of(project, each, point.ratedAmps()))
                 .map(run -> Double.isNaN(celsius) ? run.impedance() : run.impedance(celsius))
                 .map(line -> before.behind(line, line.times(1 / point.neutralFactor())))
                 .orElse(before);

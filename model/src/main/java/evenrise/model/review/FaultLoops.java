@@ -10,8 +10,8 @@ import evenrise.model.project.DistributionNode;
 import evenrise.model.project.Feeder;
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
-import evenrise.model.project.Source;
 import evenrise.model.project.SourceKind;
+import evenrise.model.project.SupplySource;
 import evenrise.model.project.Transformer;
 import evenrise.model.rules.Distribution.Point;
 import java.util.Optional;
@@ -102,7 +102,7 @@ final class FaultLoops {
         return feeders(panel)
                 .flatMap(feeder -> load.circuit()
                         .flatMap(Circuit::cable)
-                        .flatMap(cable -> Run.of(project, cable, load.breakerAmps()))
+                        .flatMap(cable -> CableRun.of(project, cable, load.breakerAmps()))
                         .flatMap(FaultLoops::thereAndBack)
                         .flatMap(branch -> loop(panel, feeder.plus(branch))));
     }
@@ -122,7 +122,7 @@ final class FaultLoops {
                     point.node().flatMap(DistributionNode::transformer).flatMap(Transformer::secondaryCable);
             return behind.isEmpty()
                     ? Optional.of(Impedance.ZERO)
-                    : Run.of(project, behind.get(), point.ratedAmps()).flatMap(FaultLoops::thereAndBack);
+                    : CableRun.of(project, behind.get(), point.ratedAmps()).flatMap(FaultLoops::thereAndBack);
         }
         return feeders(levels.distribution().points().get(point.parent()))
                 .flatMap(above -> own(point).map(above::plus));
@@ -132,7 +132,7 @@ final class FaultLoops {
         return Feeders.run(project, point).flatMap(FaultLoops::thereAndBack);
     }
 
-    private static Optional<Impedance> thereAndBack(Run run) {
+    private static Optional<Impedance> thereAndBack(CableRun run) {
         return run.protective().map(back -> run.impedance().plus(back));
     }
 
@@ -156,7 +156,7 @@ final class FaultLoops {
         }
         Optional<SourceModel> model = SourceModel.of(project, origin);
         OptionalDouble stated =
-                model.map(SourceModel::source).map(Source::faultLoopOhms).orElse(OptionalDouble.empty());
+                model.map(SourceModel::source).map(SupplySource::faultLoopOhms).orElse(OptionalDouble.empty());
         return stated.isEmpty() && model.filter(FaultLoops::isUtility).isPresent()
                 ? Optional.empty()
                 : levels.weak(origin).map(before -> new Origin(stated, Optional.of(before.leg())));

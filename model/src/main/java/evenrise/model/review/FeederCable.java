@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The cable of a panel's or node's feeder as a limit of what that may draw: of its lines and of its neutral. */
-record FeederCable(Run run, Carrying carrying, Duty duty, double neutralFactor, List<Practice> practices) {
+record FeederCable(CableRun run, Carrying carrying, Duty duty, double neutralFactor, List<Practice> practices) {
     private static final int HALVINGS = 60;
 
     /** Empty where no cable is stated or no table stands for it. */
@@ -21,7 +21,7 @@ record FeederCable(Run run, Carrying carrying, Duty duty, double neutralFactor, 
             return Optional.empty();
         }
         Duty duty = ConductorCheck.feeder(layout, point);
-        return Run.of(layout.project(), cable.get(), duty.breakerAmps())
+        return CableRun.of(layout.project(), cable.get(), duty.breakerAmps())
                 .flatMap(run -> Sizing.carrying(run, duty)
                         .map(carrying -> new FeederCable(
                                 run,

@@ -126,7 +126,7 @@ final class Feeders {
                 .plus(point.node()
                         .flatMap(DistributionNode::transformer)
                         .flatMap(Transformer::secondaryCable)
-                        .flatMap(cable -> Run.of(project, cable, point.ratedAmps()))
+                        .flatMap(cable -> CableRun.of(project, cable, point.ratedAmps()))
                         .map(run -> line(point.system(), run.impedance(), point.neutralFactor()))
                         .orElse(LineMatrix.ZERO));
     }
@@ -167,10 +167,10 @@ final class Feeders {
     }
 
     /** The feeder as it is laid; empty where its cable is not stated. */
-    static Optional<Run> run(Project project, Point point) {
+    static Optional<CableRun> run(Project project, Point point) {
         return point.feeder()
                 .flatMap(Feeder::cable)
-                .flatMap(cable -> Run.of(
+                .flatMap(cable -> CableRun.of(
                         project,
                         cable,
                         point.feeder().orElseThrow().breakerAmps().orElse(ratedAmps(point))));

@@ -159,7 +159,7 @@ final class MotorCircuitCheck implements ElectricalCheck {
     private static boolean carries(
             Layout layout, MotorDuty duty, Cable cable, double needed, String what, String clause, Findings findings) {
         Load load = duty.load();
-        Run run = Run.of(layout.project(), cable, load.breakerAmps()).orElseThrow();
+        CableRun run = CableRun.of(layout.project(), cable, load.breakerAmps()).orElseThrow();
         int loaded = load.poles() == 3 ? 3 : 2;
         Optional<Carrying> carrying = run.carrying(loaded, loaded);
         carrying.ifPresent(each -> {

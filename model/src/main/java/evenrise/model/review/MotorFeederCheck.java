@@ -127,7 +127,7 @@ final class MotorFeederCheck implements ElectricalCheck {
     private static OptionalDouble conductor(
             Layout layout, Point panel, Cable cable, MotorFeeder feeder, Findings findings) {
         Duty duty = ConductorCheck.feeder(layout, panel);
-        Run run = Run.of(layout.project(), cable, duty.breakerAmps()).orElseThrow();
+        CableRun run = CableRun.of(layout.project(), cable, duty.breakerAmps()).orElseThrow();
         Optional<Carrying> carrying = Sizing.carrying(run, duty);
         if (carrying.isEmpty()) {
             return OptionalDouble.empty();

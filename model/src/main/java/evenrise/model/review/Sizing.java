@@ -43,11 +43,11 @@ final class Sizing {
     private Sizing() {}
 
     /** Empty where no table stands for the run. */
-    static Optional<Carrying> carrying(Run run, Duty duty) {
+    static Optional<Carrying> carrying(CableRun run, Duty duty) {
         return run.carrying(Math.min(3, duty.loaded()), duty.loaded());
     }
 
-    static List<Shortfall> shortfalls(Run run, Carrying carrying, Duty duty, Practice practice) {
+    static List<Shortfall> shortfalls(CableRun run, Carrying carrying, Duty duty, Practice practice) {
         List<Shortfall> found = new ArrayList<>();
         if (practice == Practice.NEC) {
             nec(run, carrying, duty, found);
@@ -58,11 +58,11 @@ final class Sizing {
     }
 
     /** The first of the larger sizes, then of more sets with more metal in all, that lacks nothing. */
-    static Optional<Run> enough(Run run, Duty duty, Practice practice) {
-        Stream<Run> larger = run.size().larger().stream().map(size -> run.with(size, run.sets()));
+    static Optional<CableRun> enough(CableRun run, Duty duty, Practice practice) {
+        Stream<CableRun> larger = run.size().larger().stream().map(size -> run.with(size, run.sets()));
         double metal = run.sets() * run.size().squareMillimetres();
         List<ConductorSize> system = run.size().isMetric() ? ConductorSize.METRIC : ConductorSize.AMERICAN;
-        Stream<Run> more = IntStream.rangeClosed(run.sets() + 1, MOST_SETS)
+        Stream<CableRun> more = IntStream.rangeClosed(run.sets() + 1, MOST_SETS)
                 .boxed()
                 .flatMap(sets -> system.stream()
                         .filter(size -> size.mayBeParallel() && sets * size.squareMillimetres() > metal)
@@ -75,7 +75,7 @@ final class Sizing {
                 .findFirst();
     }
 
-    private static void nec(Run run, Carrying carrying, Duty duty, List<Shortfall> found) {
+    private static void nec(CableRun run, Carrying carrying, Duty duty, List<Shortfall> found) {
         double carries = carrying.amps();
         // 125 % is held against the table alone, the current itself against the corrected ampacity.
         double continuous = ContinuousLoad.necAmps(duty.lineAmps(), duty.isContinuous(), duty.isFullyRated());

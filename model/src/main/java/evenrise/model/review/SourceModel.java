@@ -10,7 +10,7 @@ import evenrise.model.project.NodeSource;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Practice;
 import evenrise.model.project.Project;
-import evenrise.model.project.Source;
+import evenrise.model.project.SupplySource;
 import evenrise.model.rules.Distribution.Point;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,11 +27,11 @@ final class SourceModel {
 
     private final PhaseSystem system;
     private final double volts;
-    private final Source source;
+    private final SupplySource source;
     private final String field;
     private final Optional<Practice> practice;
 
-    private SourceModel(Project project, PhaseSystem system, double volts, Source source, String field) {
+    private SourceModel(Project project, PhaseSystem system, double volts, SupplySource source, String field) {
         this.system = system;
         this.volts = volts;
         this.source = source;
@@ -67,7 +67,7 @@ final class SourceModel {
         return origin.isSupply() ? SUPPLY_FIELD : NODE_FIELD;
     }
 
-    Source source() {
+    SupplySource source() {
         return source;
     }
 

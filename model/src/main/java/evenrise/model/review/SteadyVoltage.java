@@ -20,7 +20,7 @@ final class SteadyVoltage {
 
     /** @param told panels whose sources are known */
     static void review(Layout layout, Plant plant, List<Panel> told, Findings findings) {
-        FullUse use = new FullUse(layout, plant);
+        FullUseVoltages use = new FullUseVoltages(layout, plant);
         for (Panel panel : told) {
             layout.in(panel)
                     .forEach(each -> findings.add(
@@ -37,13 +37,13 @@ final class SteadyVoltage {
                 VoltageDipCheck.ID,
                 layout.placements().stream()
                         .filter(each -> each.fits()
-                                && FullUse.branch(layout, each.load()).isEmpty())
+                                && FullUseVoltages.branch(layout, each.load()).isEmpty())
                         .map(Placement::id)
                         .toList(),
                 "circuit.cable; the steady voltage is taken as the panel's");
     }
 
-    private static Optional<Remark> low(Layout layout, Panel panel, FullUse use) {
+    private static Optional<Remark> low(Layout layout, Panel panel, FullUseVoltages use) {
         List<Placement> below = layout.in(panel).stream()
                 .filter(each -> use.lowPercent(each) > DipVerdict.RANGE_A_PERCENT)
                 .sorted(Comparator.<Placement>comparingDouble(use::lowPercent).reversed())
@@ -53,7 +53,7 @@ final class SteadyVoltage {
         }
         Placement worst = below.get(0);
         double percent = use.lowPercent(worst);
-        boolean hasBranch = FullUse.branch(layout, worst.load()).isPresent();
+        boolean hasBranch = FullUseVoltages.branch(layout, worst.load()).isPresent();
         String others = below.size() > 1 ? " (" + (below.size() - 1) + " more loads of its panel are too low)" : "";
         return Optional.of(remark(
                 "low-at-full-use",
@@ -67,7 +67,7 @@ final class SteadyVoltage {
                 "take a larger feeder or branch, or a stiffer source"));
     }
 
-    private static Optional<Remark> high(Panel panel, FullUse use) {
+    private static Optional<Remark> high(Panel panel, FullUseVoltages use) {
         double percent = use.highPercent(panel).orElse(0);
         return percent <= DipVerdict.RANGE_A_ABOVE_PERCENT
                 ? Optional.empty()

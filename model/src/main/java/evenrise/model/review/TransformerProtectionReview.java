@@ -160,7 +160,7 @@ final class TransformerProtectionReview {
                 .max()
                 .orElse(0);
         double end = secondary.map(Secondary::amps).orElse(point.ratedAmps());
-        Run run = Run.of(layout.project(), cable, end).orElseThrow();
+        CableRun run = CableRun.of(layout.project(), cable, end).orElseThrow();
         int lines = Math.max(2, point.system().phases().size());
         Optional<Carrying> carrying = run.carrying(Math.min(3, lines), lines);
         if (carrying.isEmpty()) {
@@ -217,8 +217,8 @@ final class TransformerProtectionReview {
                     "NEC 240.21(C)(6)",
                     String.format(
                             Locale.ROOT,
-                            "the secondary conductors of %s are %.1f m long, without a device at their beginning at most"
-                                    + " %.1f m are allowed indoors (25 ft)",
+                            "the secondary conductors of %s are %.1f m long, without a device at their beginning at"
+                                    + " most %.1f m are allowed indoors (25 ft)",
                             point.label(),
                             metres,
                             TransformerProtection.LONG_METRES),

@@ -9,8 +9,8 @@ import evenrise.model.plan.Remark;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
-import evenrise.model.project.Source;
 import evenrise.model.project.SourceKind;
+import evenrise.model.project.SupplySource;
 import evenrise.model.project.UnbalanceLimits;
 import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
@@ -156,7 +156,7 @@ final class UnbalanceCheck implements ElectricalCheck {
     /** What a generator bears of negative sequence, of its rated current. */
     private static void generator(
             Layout layout, Point point, SymmetricalComponents it, String when, Findings findings) {
-        Optional<Source> generator = SourceModel.of(layout.project(), point)
+        Optional<SupplySource> generator = SourceModel.of(layout.project(), point)
                 .map(SourceModel::source)
                 .filter(source -> source.kind() == SourceKind.GENERATOR);
         if (generator.isEmpty()) {

@@ -6,9 +6,9 @@ import evenrise.model.plan.Quantity;
 import evenrise.model.plan.RangePeak;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.PhaseSystem;
-import evenrise.model.project.Source;
 import evenrise.model.project.SourceKind;
 import evenrise.model.project.Supply;
+import evenrise.model.project.SupplySource;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import java.util.Collections;
@@ -26,7 +26,7 @@ final class UpsLimitCheck implements ElectricalCheck {
 
     @Override
     public void review(Layout layout, Findings findings) {
-        Optional<Source> ups = SourceModel.of(layout.project())
+        Optional<SupplySource> ups = SourceModel.of(layout.project())
                 .map(SourceModel::source)
                 .filter(source -> source.kind() == SourceKind.UPS);
         if (ups.isEmpty()) {

@@ -37,7 +37,7 @@ final class VoltageDropCheck implements ElectricalCheck {
     @Override
     public void review(Layout layout, Findings findings) {
         Map<String, Impedance> impedances = Feeders.impedances(layout);
-        FullUse use = new FullUse(layout, Feeders.stiff(layout));
+        FullUseVoltages use = new FullUseVoltages(layout, Feeders.stiff(layout));
         for (Point point : layout.distribution().points()) {
             if (point.parent() >= 0 && isKnown(layout, impedances, point)) {
                 findings.made(ID, point.id());
@@ -47,7 +47,7 @@ final class VoltageDropCheck implements ElectricalCheck {
         List<String> bareBranches = new ArrayList<>();
         for (Placement each : layout.placements()) {
             if (each.fits()) {
-                Optional<Run> run = FullUse.branch(layout, each.load());
+                Optional<CableRun> run = FullUseVoltages.branch(layout, each.load());
                 if (run.isEmpty()) {
                     bareBranches.add(each.id());
                 } else {
@@ -81,7 +81,7 @@ final class VoltageDropCheck implements ElectricalCheck {
     }
 
     /** To neutral on every phase, and between the lines that feed a load of several poles. */
-    private static void feeder(Layout layout, Point panel, FullUse use, Findings findings) {
+    private static void feeder(Layout layout, Point panel, FullUseVoltages use, Findings findings) {
         String name = Feeders.isStar(layout) ? "voltage drop of the feeder, " : "voltage drop in all, ";
         for (Terminals at : Terminals.all(panel.system())) {
             boolean isUsed = layout.nodeLoads().direct(panel.index()).stream()
@@ -92,7 +92,7 @@ final class VoltageDropCheck implements ElectricalCheck {
         }
     }
 
-    private static void branch(Layout layout, Load load, Run run, OptionalDouble all, Findings findings) {
+    private static void branch(Layout layout, Load load, CableRun run, OptionalDouble all, Findings findings) {
         double volts = volts(layout, load);
         double drop = VoltageDrop.exactVolts(
                 volts, load.runningAmps(), Lag.of(load), run.impedance(), VoltageDrop.ways(load.poles() == 3));

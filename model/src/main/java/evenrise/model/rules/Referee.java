@@ -79,7 +79,7 @@ public final class Referee {
                 .ifPresent(racks -> metrics.rackPanels(racks.panels())
                         .rackBoards(racks.boards())
                         .rackRows(racks.rows()));
-        earlier.map(plan -> Moves.of(layout, plan))
+        earlier.map(plan -> Rewiring.of(layout, plan))
                 .ifPresent(moves -> metrics.movedBreakers(moves.breakers())
                         .movedLeads(moves.leads())
                         .movedSettings(moves.settings()));

@@ -59,26 +59,26 @@ final class Eyewitness {
             double now = trace.steps().get(i).atSeconds();
             Set<String> came = new HashSet<>();
             for (; i < trace.steps().size() && trace.steps().get(i).atSeconds() == now; i++) {
-                TraceStep step = trace.steps().get(i);
-                if (step.kind() == StepKind.INPUT && step.text().startsWith("emergency ")) {
+                TraceEntry step = trace.steps().get(i);
+                if (step.kind() == EntryKind.INPUT && step.text().startsWith("emergency ")) {
                     emergency = step.text().equals("emergency begins");
                 }
-                if (step.kind() == StepKind.OPENS
+                if (step.kind() == EntryKind.OPENS
                         && emergency
                         && drops.contains(step.load().orElseThrow())) {
                     excused.add(step.load().orElseThrow());
                 }
-                if (step.kind() == StepKind.CLOSES) {
+                if (step.kind() == EntryKind.CLOSES) {
                     excused.remove(step.load().orElseThrow());
                 }
-                if (step.kind() == StepKind.BEGINS) {
+                if (step.kind() == EntryKind.BEGINS) {
                     began = now;
                     origin = Double.NaN;
                 }
-                if (step.kind() == StepKind.OPENS && !lit.remove(step.load().orElseThrow())) {
+                if (step.kind() == EntryKind.OPENS && !lit.remove(step.load().orElseThrow())) {
                     said.add(now + " s: " + step.load() + " opens and was not closed");
                 }
-                if (step.kind() == StepKind.CLOSES) {
+                if (step.kind() == EntryKind.CLOSES) {
                     String load = step.load().orElseThrow();
                     came.add(load);
                     if (!lit.add(load)) {

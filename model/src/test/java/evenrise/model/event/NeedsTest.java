@@ -84,7 +84,7 @@ class NeedsTest {
 
     private static List<String> opened(Trace trace) {
         return trace.steps().stream()
-                .filter(step -> step.kind() == StepKind.OPENS)
+                .filter(step -> step.kind() == EntryKind.OPENS)
                 .map(step -> step.atSeconds() + " " + step.load().orElseThrow())
                 .toList();
     }

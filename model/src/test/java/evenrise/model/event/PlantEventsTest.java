@@ -147,10 +147,10 @@ class PlantEventsTest {
 
     private static List<String> moves(Trace trace) {
         List<String> moves = new ArrayList<>();
-        for (TraceStep step : trace.steps()) {
-            if (step.kind() == StepKind.CLOSES || step.kind() == StepKind.OPENS) {
+        for (TraceEntry step : trace.steps()) {
+            if (step.kind() == EntryKind.CLOSES || step.kind() == EntryKind.OPENS) {
                 moves.add(step.atSeconds()
-                        + (step.kind() == StepKind.CLOSES ? " +" : " -")
+                        + (step.kind() == EntryKind.CLOSES ? " +" : " -")
                         + step.load().orElseThrow());
             }
         }
@@ -159,7 +159,7 @@ class PlantEventsTest {
 
     private static List<String> inrush(Trace trace) {
         return trace.steps().stream()
-                .filter(step -> step.kind() == StepKind.INRUSH)
+                .filter(step -> step.kind() == EntryKind.INRUSH)
                 .map(step -> step.atSeconds() + " " + step.text())
                 .toList();
     }

@@ -192,11 +192,11 @@ class RehearsalPropertiesTest {
         double idle = Math.sqrt(2) * placement.load().idleAmps();
         double excess = Math.max(0, placement.load().inrushAmps() - idle);
         double closed = placement.load().switched() ? Double.NaN : Double.NEGATIVE_INFINITY;
-        for (TraceStep step : trace.steps()) {
+        for (TraceEntry step : trace.steps()) {
             if (step.atSeconds() <= atSeconds && step.load().equals(Optional.of(placement.id()))) {
-                closed = step.kind() == StepKind.CLOSES
+                closed = step.kind() == EntryKind.CLOSES
                         ? step.atSeconds()
-                        : step.kind() == StepKind.OPENS ? Double.NaN : closed;
+                        : step.kind() == EntryKind.OPENS ? Double.NaN : closed;
             }
         }
         double since = closed;

@@ -103,10 +103,10 @@ class RehearsalTest {
     /** Every breaker that moves, as {@code 3.0 +amp-1}. */
     private static List<String> moves(Trace trace) {
         List<String> moves = new ArrayList<>();
-        for (TraceStep step : trace.steps()) {
-            if (step.kind() == StepKind.CLOSES || step.kind() == StepKind.OPENS) {
+        for (TraceEntry step : trace.steps()) {
+            if (step.kind() == EntryKind.CLOSES || step.kind() == EntryKind.OPENS) {
                 moves.add(step.atSeconds()
-                        + (step.kind() == StepKind.CLOSES ? " +" : " -")
+                        + (step.kind() == EntryKind.CLOSES ? " +" : " -")
                         + step.load().orElseThrow());
             }
         }
@@ -115,8 +115,8 @@ class RehearsalTest {
 
     private static List<String> refused(Trace trace) {
         return trace.steps().stream()
-                .filter(step -> step.kind() == StepKind.REFUSED)
-                .map(TraceStep::text)
+                .filter(step -> step.kind() == EntryKind.REFUSED)
+                .map(TraceEntry::text)
                 .toList();
     }
 

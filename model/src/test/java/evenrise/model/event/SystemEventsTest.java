@@ -108,10 +108,10 @@ class SystemEventsTest {
 
     private static List<String> moves(Trace trace) {
         List<String> moves = new ArrayList<>();
-        for (TraceStep step : trace.steps()) {
-            if (step.kind() == StepKind.CLOSES || step.kind() == StepKind.OPENS) {
+        for (TraceEntry step : trace.steps()) {
+            if (step.kind() == EntryKind.CLOSES || step.kind() == EntryKind.OPENS) {
                 moves.add(step.atSeconds()
-                        + (step.kind() == StepKind.CLOSES ? " +" : " -")
+                        + (step.kind() == EntryKind.CLOSES ? " +" : " -")
                         + step.load().orElseThrow());
             }
         }
@@ -120,8 +120,8 @@ class SystemEventsTest {
 
     private static List<String> refused(Trace trace) {
         return trace.steps().stream()
-                .filter(step -> step.kind() == StepKind.REFUSED)
-                .map(TraceStep::text)
+                .filter(step -> step.kind() == EntryKind.REFUSED)
+                .map(TraceEntry::text)
                 .toList();
     }
 
@@ -406,7 +406,7 @@ class SystemEventsTest {
 
         private static List<String> inrush(Trace trace) {
             return trace.steps().stream()
-                    .filter(step -> step.kind() == StepKind.INRUSH)
+                    .filter(step -> step.kind() == EntryKind.INRUSH)
                     .map(step -> step.atSeconds() + " " + step.text())
                     .toList();
         }

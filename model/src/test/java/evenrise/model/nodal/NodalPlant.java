@@ -11,7 +11,7 @@ import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
-import evenrise.model.project.Source;
+import evenrise.model.project.SupplySource;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import java.util.EnumMap;
@@ -80,7 +80,7 @@ public final class NodalPlant {
 
     /** On split-phase between the legs, else of each line. */
     private Impedance source() {
-        Source it = project.electrical().orElseThrow().source().orElseThrow();
+        SupplySource it = project.electrical().orElseThrow().source().orElseThrow();
         double volts = project.supply().lineToNeutralVolts();
         double between = system == PhaseSystem.SPLIT_PHASE ? 2 * volts : volts;
         double ohms =

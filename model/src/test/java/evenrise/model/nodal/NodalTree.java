@@ -11,7 +11,7 @@ import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
-import evenrise.model.project.Source;
+import evenrise.model.project.SupplySource;
 import evenrise.model.project.Transformer;
 import evenrise.model.project.TransformerConnection;
 import evenrise.model.rules.Layout;
@@ -109,7 +109,7 @@ public final class NodalTree {
         double size = isSupply
                 ? project.supply().lineToNeutralVolts()
                 : nodes.get(id).source().orElseThrow().lineToNeutralVolts();
-        Optional<Source> behind = isSupply
+        Optional<SupplySource> behind = isSupply
                 ? project.electrical().orElseThrow().source()
                 : nodes.get(id).source().orElseThrow().behind();
         double ohms = size / behind.orElseThrow().faultAmps().orElseThrow();

@@ -25,8 +25,8 @@ import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Practice;
 import evenrise.model.project.Project;
 import evenrise.model.project.ReferenceMethod;
-import evenrise.model.project.Source;
 import evenrise.model.project.SourceKind;
+import evenrise.model.project.SupplySource;
 import evenrise.model.rules.Layout;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -144,24 +144,24 @@ public final class RandomPlant {
         assignments.add(assignment);
     }
 
-    private Source source() {
+    private SupplySource source() {
         double xOverR = any(0.5, 1.5, 3, 10);
         return switch (random.nextInt(3)) {
             case 0 ->
-                Source.builder()
+                SupplySource.builder()
                         .kind(SourceKind.UTILITY)
                         .faultAmps(500 + 10_000 * random.nextDouble())
                         .xOverR(xOverR)
                         .build();
             case 1 ->
-                Source.builder()
+                SupplySource.builder()
                         .kind(SourceKind.TRANSFORMER)
                         .ratedKva(25 + 200 * random.nextDouble())
                         .impedancePercent(2 + 4 * random.nextDouble())
                         .xOverR(xOverR)
                         .build();
             default ->
-                Source.builder()
+                SupplySource.builder()
                         .kind(SourceKind.GENERATOR)
                         .ratedKva(60 + 300 * random.nextDouble())
                         .subtransientReactancePercent(8 + 10 * random.nextDouble())

@@ -10,8 +10,8 @@ import evenrise.model.project.Panel;
 import evenrise.model.project.Practice;
 import evenrise.model.project.Project;
 import evenrise.model.project.ReferenceMethod;
-import evenrise.model.project.Source;
 import evenrise.model.project.SourceKind;
+import evenrise.model.project.SupplySource;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.RandomTree;
 import java.util.ArrayList;
@@ -79,8 +79,8 @@ public final class WiredTree {
                 .build();
     }
 
-    private Source source() {
-        return Source.builder()
+    private SupplySource source() {
+        return SupplySource.builder()
                 .kind(SourceKind.UTILITY)
                 .faultAmps(8_000 + 10_000 * random.nextDouble())
                 .xOverR(0.5 + 5 * random.nextDouble())

@@ -19,7 +19,7 @@ import evenrise.model.project.Electrical;
 import evenrise.model.project.Feeder;
 import evenrise.model.project.InstantaneousRange;
 import evenrise.model.project.Practice;
-import evenrise.model.project.Source;
+import evenrise.model.project.SupplySource;
 import evenrise.model.project.TripCurve;
 import java.util.List;
 import java.util.Optional;
@@ -38,7 +38,8 @@ class DisconnectionCheckTest {
         return cable.withProtectiveSize(Optional.of(size));
     }
 
-    private static Reviews reviewed(Practice practice, double volts, Source source, Feeder feeder, LoadBuilder load) {
+    private static Reviews reviewed(
+            Practice practice, double volts, SupplySource source, Feeder feeder, LoadBuilder load) {
         return Reviews.of(
                 new DisconnectionCheck(),
                 aProject()
@@ -53,7 +54,7 @@ class DisconnectionCheckTest {
                 aPlan().assignments(anAssignment("L1").at("P1", 1)).build());
     }
 
-    private static Source loop(double ohms) {
+    private static SupplySource loop(double ohms) {
         return Sources.utility(10_000).withFaultLoopOhms(OptionalDouble.of(ohms));
     }
 

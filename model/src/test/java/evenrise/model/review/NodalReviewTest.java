@@ -86,7 +86,8 @@ class NodalReviewTest {
                 nodal.draw(load.id(), Drawing.current(fundamental(load, load.runningAmps()), load.powerFactor()));
             }
             nodal.solve();
-            FullUse ours = new FullUse(layout, hasSource ? Feeders.behindSources(layout) : Feeders.stiff(layout));
+            FullUseVoltages ours =
+                    new FullUseVoltages(layout, hasSource ? Feeders.behindSources(layout) : Feeders.stiff(layout));
 
             for (Panel panel : layout.project().panels()) {
                 for (Terminals at : Terminals.all(layout.project().supply().system())) {

@@ -1,7 +1,7 @@
 package evenrise.model.review;
 
-import evenrise.model.project.Source;
 import evenrise.model.project.SourceKind;
+import evenrise.model.project.SupplySource;
 import java.util.OptionalDouble;
 
 /** Sources for tests. */
@@ -10,8 +10,8 @@ final class Sources {
 
     private Sources() {}
 
-    static Source utility(double faultAmps) {
-        return Source.builder()
+    static SupplySource utility(double faultAmps) {
+        return SupplySource.builder()
                 .kind(SourceKind.UTILITY)
                 .ratedKva(NONE)
                 .faultAmps(faultAmps)
@@ -23,8 +23,8 @@ final class Sources {
                 .build();
     }
 
-    static Source transformer(double kva, double impedancePercent) {
-        return Source.builder()
+    static SupplySource transformer(double kva, double impedancePercent) {
+        return SupplySource.builder()
                 .kind(SourceKind.TRANSFORMER)
                 .ratedKva(kva)
                 .faultAmps(NONE)
@@ -36,8 +36,8 @@ final class Sources {
                 .build();
     }
 
-    static Source bareTransformer() {
-        return Source.builder()
+    static SupplySource bareTransformer() {
+        return SupplySource.builder()
                 .kind(SourceKind.TRANSFORMER)
                 .ratedKva(75)
                 .faultAmps(NONE)
@@ -49,8 +49,8 @@ final class Sources {
                 .build();
     }
 
-    static Source ups(double kva, double currentLimitPercent) {
-        return Source.builder()
+    static SupplySource ups(double kva, double currentLimitPercent) {
+        return SupplySource.builder()
                 .kind(SourceKind.UPS)
                 .ratedKva(kva)
                 .faultAmps(NONE)

@@ -77,7 +77,8 @@ class TreeNodalReviewTest {
             fitting(layout).forEach(each -> nodal.draw(each, running(each)));
             nodal.solve();
 
-            FullUse ours = new FullUse(layout, hasSources ? Feeders.behindSources(layout) : Feeders.stiff(layout));
+            FullUseVoltages ours =
+                    new FullUseVoltages(layout, hasSources ? Feeders.behindSources(layout) : Feeders.stiff(layout));
 
             for (Point point : layout.distribution().points()) {
                 for (Terminals at : Terminals.all(point.system())) {

@@ -7,8 +7,8 @@ import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Practice;
 import evenrise.model.project.Secondary;
-import evenrise.model.project.Source;
 import evenrise.model.project.SourceKind;
+import evenrise.model.project.SupplySource;
 import evenrise.model.project.Transformer;
 import evenrise.model.project.TransformerBuilder;
 import evenrise.model.project.TransformerConnection;
@@ -28,7 +28,7 @@ final class Trees {
     static Electrical stiffNetwork(Practice practice) {
         return Electrical.builder()
                 .practice(practice)
-                .source(Source.builder()
+                .source(SupplySource.builder()
                         .kind(SourceKind.UTILITY)
                         .faultAmps(30_000)
                         .xOverR(1000)

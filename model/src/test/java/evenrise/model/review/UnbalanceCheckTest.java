@@ -11,8 +11,8 @@ import evenrise.model.plan.Grade;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.ElectricalBuilder;
-import evenrise.model.project.Source;
 import evenrise.model.project.SourceKind;
+import evenrise.model.project.SupplySource;
 import evenrise.model.project.UnbalanceLimits;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -91,8 +91,8 @@ class UnbalanceCheckTest {
                 .toList();
     }
 
-    private static Source generator(double kva, OptionalDouble statedPercent) {
-        return Source.builder()
+    private static SupplySource generator(double kva, OptionalDouble statedPercent) {
+        return SupplySource.builder()
                 .kind(SourceKind.GENERATOR)
                 .ratedKva(kva)
                 .negativeSequencePercent(statedPercent)

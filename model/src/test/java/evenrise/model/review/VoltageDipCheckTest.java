@@ -23,7 +23,7 @@ import evenrise.model.project.Panel;
 import evenrise.model.project.Project;
 import evenrise.model.project.RideThrough;
 import evenrise.model.project.Role;
-import evenrise.model.project.Source;
+import evenrise.model.project.SupplySource;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -265,7 +265,7 @@ class VoltageDipCheckTest {
     void saysWhatFieldASourceLacks() {
         Electrical electrical =
                 Electrical.builder().source(Sources.bareTransformer()).build();
-        Source unused = electrical.source().orElseThrow();
+        SupplySource unused = electrical.source().orElseThrow();
 
         assertThat(unused.impedancePercent()).isEmpty();
         assertThat(Reviews.of(

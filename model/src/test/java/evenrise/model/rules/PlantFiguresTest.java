@@ -194,9 +194,9 @@ class PlantFiguresTest {
                             .toList())
                     .build();
 
-            Moves moves = Moves.of(Layout.of(project, now), earlier);
+            Rewiring moves = Rewiring.of(Layout.of(project, now), earlier);
 
-            assertThat(moves).isEqualTo(new Moves(1, 1, 1));
+            assertThat(moves).isEqualTo(new Rewiring(1, 1, 1));
         }
     }
 }

@@ -17,8 +17,8 @@ import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Practice;
 import evenrise.model.project.Project;
 import evenrise.model.project.Secondary;
-import evenrise.model.project.Source;
 import evenrise.model.project.SourceKind;
+import evenrise.model.project.SupplySource;
 import evenrise.model.project.Transformer;
 import evenrise.model.project.TransformerConnection;
 import evenrise.model.review.ElectricalReview;
@@ -114,7 +114,7 @@ final class TreeChecks extends CheckList {
                 .supply(aSupply().lineToNeutralVolts(480 / Math.sqrt(3)))
                 .electrical(Electrical.builder()
                         .practice(Practice.NEC)
-                        .source(Source.builder()
+                        .source(SupplySource.builder()
                                 .kind(SourceKind.UTILITY)
                                 .faultAmps(30_000)
                                 .xOverR(1000)

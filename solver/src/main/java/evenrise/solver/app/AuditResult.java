@@ -2,7 +2,7 @@ package evenrise.solver.app;
 
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.file.Json;
-import evenrise.solver.report.AuditSheet;
+import evenrise.solver.report.AuditFile;
 import evenrise.solver.report.AuditText;
 import java.util.List;
 
@@ -28,7 +28,7 @@ public record AuditResult(Evaluation evaluation, String projectSha256, List<Stri
         return Json.of(sheet());
     }
 
-    private AuditSheet sheet() {
-        return AuditSheet.of(evaluation, projectSha256);
+    private AuditFile sheet() {
+        return AuditFile.of(evaluation, projectSha256);
     }
 }

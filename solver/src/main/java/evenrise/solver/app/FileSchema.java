@@ -2,10 +2,10 @@ package evenrise.solver.app;
 
 import evenrise.model.event.Trace;
 import evenrise.model.file.Schemas;
-import evenrise.solver.report.AuditSheet;
-import evenrise.solver.report.FrontSheet;
+import evenrise.solver.report.AuditFile;
+import evenrise.solver.report.FrontFile;
 import evenrise.solver.report.MeasuredTable;
-import evenrise.solver.report.ScatterSheet;
+import evenrise.solver.report.ScatterFile;
 import evenrise.solver.report.WorkFile;
 import java.util.Locale;
 import java.util.function.Supplier;
@@ -21,10 +21,10 @@ public enum FileSchema {
     PLAN(Schemas::plan),
     SCRIPT(Schemas::script),
     MAPPING(Schemas::mapping),
-    AUDIT(() -> Schemas.sheet(AuditSheet.class, "evenrise audit", AuditSheet.FORMAT)),
+    AUDIT(() -> Schemas.sheet(AuditFile.class, "evenrise audit", AuditFile.FORMAT)),
     REHEARSAL(() -> Schemas.sheet(Trace.class, "evenrise rehearsal", Trace.FORMAT)),
-    SCATTER(() -> Schemas.sheet(ScatterSheet.class, "evenrise scatter", ScatterSheet.FORMAT)),
-    FRONT(() -> Schemas.sheet(FrontSheet.class, "evenrise front", FrontSheet.FORMAT)),
+    SCATTER(() -> Schemas.sheet(ScatterFile.class, "evenrise scatter", ScatterFile.FORMAT)),
+    FRONT(() -> Schemas.sheet(FrontFile.class, "evenrise front", FrontFile.FORMAT)),
     WORK(() -> Schemas.sheet(WorkFile.class, "evenrise work", WorkFile.FORMAT)),
     FILES(Schemas::files),
     MEASURED(MeasuredTable::text);

@@ -2,7 +2,7 @@ package evenrise.solver.app;
 
 import evenrise.model.project.Overlap;
 import evenrise.model.project.PhaseSystem;
-import evenrise.solver.sample.Plant;
+import evenrise.solver.sample.VenuePlant;
 import evenrise.solver.sample.VenueSize;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -49,12 +49,12 @@ public record GenerateRequest(
         return new GenerateRequest(panels, OptionalInt.empty(), PhaseSystem.THREE_PHASE, 1, Optional.empty());
     }
 
-    Plant plant() {
+    VenuePlant plant() {
         return plant(parts, overlap);
     }
 
-    private static Plant plant(Set<VenuePart> parts, Overlap overlap) {
-        return new Plant(parts.stream().map(VenuePart::option).collect(Collectors.toSet()), overlap);
+    private static VenuePlant plant(Set<VenuePart> parts, Overlap overlap) {
+        return new VenuePlant(parts.stream().map(VenuePart::option).collect(Collectors.toSet()), overlap);
     }
 
     VenueSize size() {

@@ -15,7 +15,7 @@ import evenrise.model.rules.SupplyVoltage;
 import evenrise.model.scatter.NodeScatter;
 import evenrise.model.scatter.Trials;
 import evenrise.solver.report.RehearsalCsv;
-import evenrise.solver.report.ScatterSheet;
+import evenrise.solver.report.ScatterFile;
 import evenrise.solver.table.Csv;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -68,8 +68,7 @@ final class RehearseJob {
         request.into()
                 .ifPresent(path -> text(
                         path,
-                        Json.of(new ScatterSheet(
-                                        ScatterSheet.FORMAT, name, request.trials(), seed, nodes, Cautions.ALL))
+                        Json.of(new ScatterFile(ScatterFile.FORMAT, name, request.trials(), seed, nodes, Cautions.ALL))
                                 + "\n"));
         return new TrialsResult(evaluation, nodes, request.trials(), seed);
     }

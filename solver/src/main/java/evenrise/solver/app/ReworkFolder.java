@@ -10,7 +10,7 @@ import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
-import evenrise.solver.report.FrontSheet;
+import evenrise.solver.report.FrontFile;
 import evenrise.solver.report.Sanitizer;
 import evenrise.solver.report.WorkFile;
 import evenrise.solver.report.WorkSheetText;
@@ -83,11 +83,11 @@ final class ReworkFolder {
     }
 
     void write(Project project, Plan built, Front front, FrontPoint chosen, WorkOrder order) {
-        FrontSheet sheet = FrontSheet.of(project.name(), front, chosen);
+        FrontFile sheet = FrontFile.of(project.name(), front, chosen);
         Set<FrontPoint> points = new LinkedHashSet<>(front.points());
         points.add(chosen);
         for (FrontPoint each : points) {
-            files.add(FrontSheet.planName(each.moves()), bytes(out -> PlanFile.write(each.plan(), out, Format.JSON)));
+            files.add(FrontFile.planName(each.moves()), bytes(out -> PlanFile.write(each.plan(), out, Format.JSON)));
         }
         files.add("front.csv", utf8(Csv.of(sheet.values())));
         files.add(FRONT, utf8(Json.of(sheet) + "\n"));

@@ -59,10 +59,10 @@ final class AuditCommand implements Callable<Integer> {
     @Option(
             names = "--next-load",
             paramLabel = "A[:POLES]",
-            converter = NextLoad.class,
+            converter = NextLoadConverter.class,
             description = "Instead of the audit, show where one more load of so many ampere could go; one pole unless "
                     + "told otherwise.")
-    private NextLoad.Asked nextLoad;
+    private NextLoadConverter.Asked nextLoad;
 
     @Option(
             names = "--guessed",

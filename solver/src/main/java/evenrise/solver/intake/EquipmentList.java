@@ -39,7 +39,7 @@ public record EquipmentList(
      * @throws IOException with a message for the user where the file cannot be read at all
      */
     public static EquipmentList read(Path file, Mapping mapping, String name) throws IOException {
-        List<ReadTable> sheets = SheetReader.read(file);
+        List<ReadTable> sheets = TableFileReader.read(file);
         Columns columns = mapping.columns().orElse(Columns.BY_THEIR_WORDS);
         Notices notices = new Notices();
         List<Item> items = new ArrayList<>();

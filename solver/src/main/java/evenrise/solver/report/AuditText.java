@@ -15,7 +15,7 @@ public final class AuditText {
     private AuditText() {}
 
     /** @param all whether long lists stand in full */
-    public static List<String> lines(Evaluation evaluation, AuditSheet sheet, boolean all, Paint paint) {
+    public static List<String> lines(Evaluation evaluation, AuditFile sheet, boolean all, Paint paint) {
         Project project = evaluation.project();
         List<List<String>> sections = new ArrayList<>();
         sections.add(AssessmentText.lines(sheet.assessment(), paint));
@@ -50,7 +50,7 @@ public final class AuditText {
         return Sections.joined(sections);
     }
 
-    private static List<String> title(Project project, AuditSheet sheet, Paint paint) {
+    private static List<String> title(Project project, AuditFile sheet, Paint paint) {
         Section title = new Section(paint, "Audit of a plan for " + DisplayWidth.cut(sheet.project(), 60));
         if (sheet.projectChanged().isEmpty()) {
             title.text("The plan does not say which project file it was made from.");

@@ -3,7 +3,7 @@ package evenrise.solver.report;
 import evenrise.model.contract.Words;
 import evenrise.model.event.PhaseReading;
 import evenrise.model.event.Trace;
-import evenrise.model.event.TraceStep;
+import evenrise.model.event.TraceEntry;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -29,7 +29,7 @@ public final class RehearsalCsv {
     public static List<List<String>> values(Trace trace) {
         List<List<String>> lines = new ArrayList<>();
         lines.add(HEADER);
-        for (TraceStep step : trace.steps()) {
+        for (TraceEntry step : trace.steps()) {
             lines.add(List.of(
                     "step",
                     Double.toString(step.atSeconds()),

@@ -46,7 +46,7 @@ public final class RehearsalText {
                 : groups.stream().map(GroupChange::state).distinct().count() > 1) {
             sections.add(groups(groups, paint));
         }
-        sections.add(RehearsalSteps.lines(trace, all, paint));
+        sections.add(RehearsalEntries.lines(trace, all, paint));
         sections.add(CautionText.lines(Cautions.ALL, paint));
         return Sections.joined(sections);
     }

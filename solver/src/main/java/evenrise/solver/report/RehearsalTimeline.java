@@ -3,7 +3,7 @@ package evenrise.solver.report;
 import evenrise.model.event.Display;
 import evenrise.model.event.PhaseReading;
 import evenrise.model.event.Trace;
-import evenrise.model.event.TraceStep;
+import evenrise.model.event.TraceEntry;
 import evenrise.model.rules.NodeFigures;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -81,7 +81,7 @@ final class RehearsalTimeline {
     }
 
     private interface Sign {
-        char of(TraceStep step);
+        char of(TraceEntry step);
     }
 
     private void fill(char[] line, Sign sign, char before) {

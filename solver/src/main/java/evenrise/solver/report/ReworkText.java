@@ -79,7 +79,7 @@ public final class ReworkText {
             String label = each == front.cureOnly() && each.moves() > 0
                     ? "cure"
                     : each == front.points().get(front.points().size() - 1) ? "best found" : "";
-            row(table, label, each, FrontSheet.planName(each.moves()), each == chosen);
+            row(table, label, each, FrontFile.planName(each.moves()), each == chosen);
         }
         section.table(table);
         section.text("> marks the plan chosen; --per-move and --max-moves choose another.");

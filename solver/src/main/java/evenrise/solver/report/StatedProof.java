@@ -19,18 +19,18 @@ final class StatedProof {
     private static final double TOLERANCE_PERCENT = 1e-4;
 
     private final Evaluation evaluation;
-    private final Optional<StatedMoves> moves;
+    private final Optional<StatedRewiring> moves;
     private final Plan stated;
     private final double objective;
     private final boolean keepsAll;
 
     /** @param moves that the plan file states and this audit does not count */
-    StatedProof(Evaluation evaluation, Optional<StatedMoves> moves) {
+    StatedProof(Evaluation evaluation, Optional<StatedRewiring> moves) {
         this.moves = moves;
         this.evaluation = evaluation;
         this.stated = evaluation.layout().plan();
         this.objective = evaluation.verdict().metrics().objective()
-                + moves.map(StatedMoves::amps).orElse(0.0);
+                + moves.map(StatedRewiring::amps).orElse(0.0);
         this.keepsAll = evaluation.verdict().violations().isEmpty();
     }
 

@@ -4,8 +4,8 @@ import evenrise.model.plan.Assignment;
 import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Phase;
-import evenrise.solver.rework.StepKind;
 import evenrise.solver.rework.WorkStage;
+import evenrise.solver.rework.WorkStepKind;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -17,15 +17,15 @@ final class WayBackText {
     static void into(Section section, Plan before, WorkStage stage) {
         section.text(
                 "Stop, and leave locked out what is locked out. Put back what was moved in this stage, as below, and"
-                        + " go on from the step that makes ready, with every test. The plant then is as it was before this"
-                        + " stage.");
+                    + " go on from the step that makes ready, with every test. The plant then is as it was before this"
+                    + " stage.");
         Map<String, Assignment> seats = new HashMap<>();
         before.assignments().forEach(each -> seats.put(each.load(), each));
         stage.lockedOut().forEach(load -> section.item(load + ": " + place(seats.get(load))));
         Map<String, BoardSetting> settings = new HashMap<>();
         before.boards().forEach(each -> settings.put(each.id(), each));
         stage.steps().stream()
-                .filter(step -> step.kind() == StepKind.SET_BOARD)
+                .filter(step -> step.kind() == WorkStepKind.SET_BOARD)
                 .map(step -> settings.get(step.board().orElseThrow()))
                 .forEach(was -> section.item("board " + was.id() + ": start delay "
                         + Numbers.seconds(was.startDelaySeconds()) + " s, step " + Numbers.seconds(was.stepSeconds())
@@ -37,11 +37,11 @@ final class WayBackText {
             return "it had no breaker: take it out, cap and tag its conductors";
         }
         String phases = seat.phases().stream().map(Phase::name).collect(Collectors.joining(" "));
-        return StepText.slot(seat.panel(), seat.slot())
+        return WorkStepText.slot(seat.panel(), seat.slot())
                 + (phases.isEmpty() ? "" : ", phase " + phases)
                 + seat.board()
                         .map(board ->
-                                ", " + StepText.output(board, seat.output().orElse(0)))
+                                ", " + WorkStepText.output(board, seat.output().orElse(0)))
                         .orElse("");
     }
 }

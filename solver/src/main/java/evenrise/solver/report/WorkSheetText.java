@@ -25,15 +25,15 @@ import java.util.stream.Stream;
 public final class WorkSheetText {
     private static final String LOCK_OUT =
             "A panel is dead while a breaker in it is worked on, and a control board while a lead on it is: switch"
-                    + " off, isolate, lock and tag what feeds it, and test for the absence of voltage with a tester proven"
-                    + " before and after. Breakers that are merely off leave the bus live. What stays live is named above;"
-                    + " keep covers on it.";
+                + " off, isolate, lock and tag what feeds it, and test for the absence of voltage with a tester proven"
+                + " before and after. Breakers that are merely off leave the bus live. What stays live is named above;"
+                + " keep covers on it.";
 
     private WorkSheetText() {}
 
     /** Every sheet, each begun by a form feed but the first, so that a printer takes a new page. */
     public static String pages(Project project, Plan built, WorkOrder order) {
-        StepText words = new StepText(project, built.assignments());
+        WorkStepText words = new WorkStepText(project, built.assignments());
         List<String> pages = new ArrayList<>();
         Plan before = built;
         for (WorkStage each : order.stages()) {
@@ -46,7 +46,7 @@ public final class WorkSheetText {
     }
 
     private static List<String> sheet(
-            Project project, WorkOrder order, Plan before, WorkStage stage, int number, StepText words) {
+            Project project, WorkOrder order, Plan before, WorkStage stage, int number, WorkStepText words) {
         List<List<String>> sections = new ArrayList<>();
         Section head = new Section(
                 Paint.NONE,

@@ -31,19 +31,19 @@ import java.util.Set;
  * breaker is in which slot, which lead on which output, what is on, what is dead and what is locked out.
  */
 public final class Replay {
-    private static final Set<StepKind> SWITCHING = EnumSet.of(
-            StepKind.SYSTEM_OFF,
-            StepKind.SWITCH_OFF,
-            StepKind.LOCK_OUT,
-            StepKind.ISOLATE_PANEL,
-            StepKind.ISOLATE_BOARD,
-            StepKind.MAKE_READY,
-            StepKind.ENERGISE_PANEL,
-            StepKind.ENERGISE_BOARD,
-            StepKind.UNLOCK,
-            StepKind.ENERGISE,
-            StepKind.SWITCH_ON,
-            StepKind.SYSTEM_ON);
+    private static final Set<WorkStepKind> SWITCHING = EnumSet.of(
+            WorkStepKind.SYSTEM_OFF,
+            WorkStepKind.SWITCH_OFF,
+            WorkStepKind.LOCK_OUT,
+            WorkStepKind.ISOLATE_PANEL,
+            WorkStepKind.ISOLATE_BOARD,
+            WorkStepKind.MAKE_READY,
+            WorkStepKind.ENERGISE_PANEL,
+            WorkStepKind.ENERGISE_BOARD,
+            WorkStepKind.UNLOCK,
+            WorkStepKind.ENERGISE,
+            WorkStepKind.SWITCH_ON,
+            WorkStepKind.SYSTEM_ON);
 
     private final ProjectIndex index;
     private final List<NodeLimits> limits;

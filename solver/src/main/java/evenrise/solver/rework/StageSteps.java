@@ -59,7 +59,7 @@ final class StageSteps {
     /** Last on, first off; then nothing in a panel that is worked on has voltage. */
     private void switchOff(Set<String> locked) {
         if (way.isSystemOff()) {
-            steps.add(WorkStep.system(StepKind.SYSTEM_OFF));
+            steps.add(WorkStep.system(WorkStepKind.SYSTEM_OFF));
         }
         Comparator<String> lastFirst = Comparator.comparingDouble(
                         (String load) -> before.containsKey(load) ? Passage.on(before.get(load)) : 0)
@@ -69,27 +69,27 @@ final class StageSteps {
                 .filter(load -> locked.contains(load) || before.containsKey(load))
                 .sorted(lastFirst)
                 .forEach(load -> steps.add(
-                        WorkStep.load(locked.contains(load) ? StepKind.LOCK_OUT : StepKind.SWITCH_OFF, load)));
-        way.isolation().panels().forEach(panel -> steps.add(WorkStep.panel(StepKind.ISOLATE_PANEL, panel)));
-        way.isolation().boards().forEach(board -> steps.add(WorkStep.board(StepKind.ISOLATE_BOARD, board)));
+                        WorkStep.load(locked.contains(load) ? WorkStepKind.LOCK_OUT : WorkStepKind.SWITCH_OFF, load)));
+        way.isolation().panels().forEach(panel -> steps.add(WorkStep.panel(WorkStepKind.ISOLATE_PANEL, panel)));
+        way.isolation().boards().forEach(board -> steps.add(WorkStep.board(WorkStepKind.ISOLATE_BOARD, board)));
     }
 
     private void switchOn(Set<String> locked) {
         changes().stream()
                 .filter(change -> change.isReTerminated() && isTurning(change.load()))
-                .forEach(change -> steps.add(WorkStep.load(StepKind.CHECK_ROTATION, change.load())));
+                .forEach(change -> steps.add(WorkStep.load(WorkStepKind.CHECK_ROTATION, change.load())));
         if (!locked.isEmpty()) {
-            steps.add(WorkStep.system(StepKind.MAKE_READY));
+            steps.add(WorkStep.system(WorkStepKind.MAKE_READY));
         }
-        way.isolation().panels().forEach(panel -> steps.add(WorkStep.panel(StepKind.ENERGISE_PANEL, panel)));
-        way.isolation().boards().forEach(board -> steps.add(WorkStep.board(StepKind.ENERGISE_BOARD, board)));
+        way.isolation().panels().forEach(panel -> steps.add(WorkStep.panel(WorkStepKind.ENERGISE_PANEL, panel)));
+        way.isolation().boards().forEach(board -> steps.add(WorkStep.board(WorkStepKind.ENERGISE_BOARD, board)));
         way.off().stream()
                 .filter(after::containsKey)
                 .filter(load -> locked.contains(load) || !isOnCommand(load))
                 .sorted(Comparator.comparingDouble(load -> Passage.on(after.get(load))))
                 .forEach(load -> steps.add(WorkStep.load(backOn(load, locked.contains(load)), load)));
         if (way.isSystemOff()) {
-            steps.add(WorkStep.system(StepKind.SYSTEM_ON));
+            steps.add(WorkStep.system(WorkStepKind.SYSTEM_ON));
         }
     }
 
@@ -97,17 +97,17 @@ final class StageSteps {
         return way.isSystemOff() && passage.isSwitched(load);
     }
 
-    private StepKind backOn(String load, boolean isLocked) {
+    private WorkStepKind backOn(String load, boolean isLocked) {
         if (!isLocked) {
-            return StepKind.SWITCH_ON;
+            return WorkStepKind.SWITCH_ON;
         }
-        return isOnCommand(load) ? StepKind.UNLOCK : StepKind.ENERGISE;
+        return isOnCommand(load) ? WorkStepKind.UNLOCK : WorkStepKind.ENERGISE;
     }
 
     private void test(Set<String> locked) {
-        locked.forEach(load -> steps.add(WorkStep.load(StepKind.FUNCTION_TEST, load)));
+        locked.forEach(load -> steps.add(WorkStep.load(WorkStepKind.FUNCTION_TEST, load)));
         if (!locked.isEmpty()) {
-            steps.add(WorkStep.system(StepKind.RELABEL));
+            steps.add(WorkStep.system(WorkStepKind.RELABEL));
         }
     }
 
@@ -130,7 +130,7 @@ final class StageSteps {
                 vacate(next.load());
                 passage.slots(next.to()).forEach(slot -> inSlot.put(slot, next.load()));
                 steps.add(WorkStep.breaker(
-                        StepKind.RE_TERMINATE,
+                        WorkStepKind.RE_TERMINATE,
                         next.load(),
                         next.to().panel(),
                         next.to().slot()));
@@ -171,11 +171,11 @@ final class StageSteps {
             boolean leaves = slot != seat.slot();
             if (leaves && !slots.isEmpty() && takes(panel.get(), load, slot) && isFree(slots, wanted)) {
                 slots.forEach(each -> inSlot.put(each, load));
-                steps.add(WorkStep.breaker(StepKind.PARK, load, seat.panel(), slot));
+                steps.add(WorkStep.breaker(WorkStepKind.PARK, load, seat.panel(), slot));
                 return;
             }
         }
-        steps.add(WorkStep.load(StepKind.TAKE_OUT, load));
+        steps.add(WorkStep.load(WorkStepKind.TAKE_OUT, load));
     }
 
     private boolean isFree(List<String> slots, Set<String> wanted) {
@@ -213,7 +213,7 @@ final class StageSteps {
             } else {
                 String holder = leadHolder(next).orElseThrow();
                 onOutput.values().removeIf(holder::equals);
-                steps.add(WorkStep.load(StepKind.LIFT_LEAD, holder));
+                steps.add(WorkStep.load(WorkStepKind.LIFT_LEAD, holder));
             }
         }
     }

@@ -12,7 +12,7 @@ import java.util.OptionalInt;
  * @param board and output where the lead goes, or the board that is set, isolated or live again
  */
 public record WorkStep(
-        StepKind kind,
+        WorkStepKind kind,
         Optional<String> load,
         Optional<String> panel,
         OptionalInt slot,
@@ -21,7 +21,7 @@ public record WorkStep(
         OptionalDouble startDelaySeconds,
         OptionalDouble stepSeconds) {
 
-    static WorkStep system(StepKind kind) {
+    static WorkStep system(WorkStepKind kind) {
         return new WorkStep(
                 kind,
                 Optional.empty(),
@@ -33,7 +33,7 @@ public record WorkStep(
                 OptionalDouble.empty());
     }
 
-    static WorkStep load(StepKind kind, String load) {
+    static WorkStep load(WorkStepKind kind, String load) {
         return new WorkStep(
                 kind,
                 Optional.of(load),
@@ -45,7 +45,7 @@ public record WorkStep(
                 OptionalDouble.empty());
     }
 
-    static WorkStep panel(StepKind kind, String panel) {
+    static WorkStep panel(WorkStepKind kind, String panel) {
         return new WorkStep(
                 kind,
                 Optional.empty(),
@@ -57,7 +57,7 @@ public record WorkStep(
                 OptionalDouble.empty());
     }
 
-    static WorkStep board(StepKind kind, String board) {
+    static WorkStep board(WorkStepKind kind, String board) {
         return new WorkStep(
                 kind,
                 Optional.empty(),
@@ -69,7 +69,7 @@ public record WorkStep(
                 OptionalDouble.empty());
     }
 
-    static WorkStep breaker(StepKind kind, String load, String panel, int slot) {
+    static WorkStep breaker(WorkStepKind kind, String load, String panel, int slot) {
         return new WorkStep(
                 kind,
                 Optional.of(load),
@@ -83,7 +83,7 @@ public record WorkStep(
 
     static WorkStep lead(String load, Optional<String> board, OptionalInt output) {
         return new WorkStep(
-                StepKind.RE_LAND,
+                WorkStepKind.RE_LAND,
                 Optional.of(load),
                 Optional.empty(),
                 OptionalInt.empty(),
@@ -95,7 +95,7 @@ public record WorkStep(
 
     static WorkStep setting(SettingChange change) {
         return new WorkStep(
-                StepKind.SET_BOARD,
+                WorkStepKind.SET_BOARD,
                 Optional.empty(),
                 Optional.empty(),
                 OptionalInt.empty(),

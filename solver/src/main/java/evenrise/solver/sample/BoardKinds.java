@@ -80,9 +80,9 @@ final class BoardKinds {
 
     private static final int EVERY = 3;
 
-    private final Plant plant;
+    private final VenuePlant plant;
 
-    BoardKinds(Plant plant) {
+    BoardKinds(VenuePlant plant) {
         this.plant = plant;
     }
 

@@ -11,11 +11,11 @@ import java.util.Optional;
 
 /** The systems of a drawn venue, each needing the core, and the scenes in which it is used. */
 final class Halls {
-    private final Plant plant;
+    private final VenuePlant plant;
     private final VenueZones zones;
     private final List<String> ids = new ArrayList<>();
 
-    Halls(Plant plant, VenueZones zones, int panels) {
+    Halls(VenuePlant plant, VenueZones zones, int panels) {
         this.plant = plant;
         this.zones = zones;
         for (int panel = 0; panel < panels && plant.has(PlantOption.SYSTEMS); panel++) {

@@ -61,7 +61,7 @@ final class PanelDraft {
     }
 
     private void furnish(VenueFrame frame) {
-        Plant plant = frame.plant();
+        VenuePlant plant = frame.plant();
         for (LoadDraft load : loads) {
             load.system = frame.halls().system(index);
             load.onSeconds = load.board.isPresent()
@@ -70,7 +70,7 @@ final class PanelDraft {
             load.statesInrush = load.switched || !plant.isFlat();
             load.isWired = plant.has(PlantOption.WIRING);
             if (plant.has(PlantOption.TRANSFORMERS)) {
-                load.lineToNeutralVolts = OptionalDouble.of(FeederTree.PANEL_VOLTS);
+                load.lineToNeutralVolts = OptionalDouble.of(VenueTree.PANEL_VOLTS);
             }
         }
         if (plant.has(PlantOption.CONTACTORS)) {

@@ -23,7 +23,7 @@ public final class Sample {
 
     /** A venue of {@code size}, with a layout that keeps its rules. Time: linear in the loads, but for the peaks. */
     public static Venue venue(long seed, VenueSize size, String name) {
-        return venue(seed, size, name, Plant.FLAT);
+        return venue(seed, size, name, VenuePlant.FLAT);
     }
 
     /**
@@ -31,7 +31,7 @@ public final class Sample {
      *
      * @throws IllegalArgumentException where the venue has no room for one of them
      */
-    public static Venue venue(long seed, VenueSize size, String name, Plant plant) {
+    public static Venue venue(long seed, VenueSize size, String name, VenuePlant plant) {
         return new VenueDraft(new SeededDraws(seed), VenueFrame.of(plant, size)).venue(name);
     }
 }

@@ -10,9 +10,9 @@ import evenrise.model.project.Feeder;
 import evenrise.model.project.InstantaneousRange;
 import evenrise.model.project.NodeSource;
 import evenrise.model.project.Practice;
-import evenrise.model.project.Source;
 import evenrise.model.project.SourceKind;
 import evenrise.model.project.Supply;
+import evenrise.model.project.SupplySource;
 import evenrise.model.project.Transformer;
 import java.util.List;
 import java.util.Optional;
@@ -104,8 +104,8 @@ final class Wiring {
                 .build();
     }
 
-    private static Source source(double kva) {
-        return Source.builder()
+    private static SupplySource source(double kva) {
+        return SupplySource.builder()
                 .kind(SourceKind.TRANSFORMER)
                 .ratedKva(kva)
                 .impedancePercent(5)

@@ -3,10 +3,10 @@ package evenrise.solver.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.event.Display;
+import evenrise.model.event.EntryKind;
 import evenrise.model.event.PhaseReading;
-import evenrise.model.event.StepKind;
 import evenrise.model.event.Trace;
-import evenrise.model.event.TraceStep;
+import evenrise.model.event.TraceEntry;
 import evenrise.model.event.Use;
 import evenrise.model.project.Phase;
 import java.util.List;
@@ -14,8 +14,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class RehearsalTimelineTest {
-    private static TraceStep step(double at, int loadsOn, Display shown) {
-        return new TraceStep(at, StepKind.CLOSES, Optional.of("L"), "", loadsOn, shown, false);
+    private static TraceEntry step(double at, int loadsOn, Display shown) {
+        return new TraceEntry(at, EntryKind.CLOSES, Optional.of("L"), "", loadsOn, shown, false);
     }
 
     private static PhaseReading reading(double at, String node, double amps) {

@@ -30,7 +30,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class OrderOfWorkTest {
-    private static List<StepKind> kinds(WorkOrder order) {
+    private static List<WorkStepKind> kinds(WorkOrder order) {
         return order.stages().stream()
                 .flatMap(stage -> stage.steps().stream())
                 .map(WorkStep::kind)
@@ -233,22 +233,22 @@ class OrderOfWorkTest {
         void isCheckedForItsRotationBeforeItIsCoupled() {
             assertThat(kinds(moved(MotorRotation.FORWARD)))
                     .containsExactly(
-                            StepKind.LOCK_OUT,
-                            StepKind.ISOLATE_PANEL,
-                            StepKind.ISOLATE_PANEL,
-                            StepKind.RE_TERMINATE,
-                            StepKind.CHECK_ROTATION,
-                            StepKind.MAKE_READY,
-                            StepKind.ENERGISE_PANEL,
-                            StepKind.ENERGISE_PANEL,
-                            StepKind.ENERGISE,
-                            StepKind.FUNCTION_TEST,
-                            StepKind.RELABEL);
+                            WorkStepKind.LOCK_OUT,
+                            WorkStepKind.ISOLATE_PANEL,
+                            WorkStepKind.ISOLATE_PANEL,
+                            WorkStepKind.RE_TERMINATE,
+                            WorkStepKind.CHECK_ROTATION,
+                            WorkStepKind.MAKE_READY,
+                            WorkStepKind.ENERGISE_PANEL,
+                            WorkStepKind.ENERGISE_PANEL,
+                            WorkStepKind.ENERGISE,
+                            WorkStepKind.FUNCTION_TEST,
+                            WorkStepKind.RELABEL);
         }
 
         @Test
         void isNotWhereTheOrderDoesNotMatter() {
-            assertThat(kinds(moved(MotorRotation.ANY))).doesNotContain(StepKind.CHECK_ROTATION);
+            assertThat(kinds(moved(MotorRotation.ANY))).doesNotContain(WorkStepKind.CHECK_ROTATION);
         }
     }
 
@@ -276,17 +276,17 @@ class OrderOfWorkTest {
 
             assertThat(kinds(order))
                     .containsExactly(
-                            StepKind.LOCK_OUT,
-                            StepKind.LOCK_OUT,
-                            StepKind.PARK,
-                            StepKind.RE_TERMINATE,
-                            StepKind.RE_TERMINATE,
-                            StepKind.MAKE_READY,
-                            StepKind.ENERGISE,
-                            StepKind.ENERGISE,
-                            StepKind.FUNCTION_TEST,
-                            StepKind.FUNCTION_TEST,
-                            StepKind.RELABEL);
+                            WorkStepKind.LOCK_OUT,
+                            WorkStepKind.LOCK_OUT,
+                            WorkStepKind.PARK,
+                            WorkStepKind.RE_TERMINATE,
+                            WorkStepKind.RE_TERMINATE,
+                            WorkStepKind.MAKE_READY,
+                            WorkStepKind.ENERGISE,
+                            WorkStepKind.ENERGISE,
+                            WorkStepKind.FUNCTION_TEST,
+                            WorkStepKind.FUNCTION_TEST,
+                            WorkStepKind.RELABEL);
             assertThat(order.breaches()).isEmpty();
             assertThat(order.obstacles()).singleElement().asString().contains("goes where another one of them is");
         }
@@ -300,7 +300,7 @@ class OrderOfWorkTest {
 
             WorkOrder order = OrderOfWork.between(full, built, target, 1);
 
-            assertThat(kinds(order)).contains(StepKind.TAKE_OUT).doesNotContain(StepKind.PARK);
+            assertThat(kinds(order)).contains(WorkStepKind.TAKE_OUT).doesNotContain(WorkStepKind.PARK);
             assertThat(order.breaches()).isEmpty();
         }
 
@@ -416,14 +416,14 @@ class OrderOfWorkTest {
             assertThat(order.stages()).singleElement().matches(WorkStage::isSystemOff);
             assertThat(kinds(order))
                     .containsExactly(
-                            StepKind.SYSTEM_OFF,
-                            StepKind.LOCK_OUT,
-                            StepKind.RE_TERMINATE,
-                            StepKind.MAKE_READY,
-                            StepKind.UNLOCK,
-                            StepKind.SYSTEM_ON,
-                            StepKind.FUNCTION_TEST,
-                            StepKind.RELABEL);
+                            WorkStepKind.SYSTEM_OFF,
+                            WorkStepKind.LOCK_OUT,
+                            WorkStepKind.RE_TERMINATE,
+                            WorkStepKind.MAKE_READY,
+                            WorkStepKind.UNLOCK,
+                            WorkStepKind.SYSTEM_ON,
+                            WorkStepKind.FUNCTION_TEST,
+                            WorkStepKind.RELABEL);
         }
 
         @Test
@@ -435,7 +435,7 @@ class OrderOfWorkTest {
                 assertThat(stage.lockedOut()).containsExactly("amp");
                 assertThat(stage.standingBy()).containsExactly("late");
             });
-            assertThat(kinds(order).get(0)).isEqualTo(StepKind.SWITCH_OFF);
+            assertThat(kinds(order).get(0)).isEqualTo(WorkStepKind.SWITCH_OFF);
             assertThat(order.breaches()).isEmpty();
         }
 

@@ -43,15 +43,15 @@ class ReplayTest {
     }
 
     private static WorkStep lock(String load) {
-        return WorkStep.load(StepKind.LOCK_OUT, load);
+        return WorkStep.load(WorkStepKind.LOCK_OUT, load);
     }
 
     private static WorkStep move(String load, int slot) {
-        return WorkStep.breaker(StepKind.RE_TERMINATE, load, "P1", slot);
+        return WorkStep.breaker(WorkStepKind.RE_TERMINATE, load, "P1", slot);
     }
 
     private static WorkStep energise(String load) {
-        return WorkStep.load(StepKind.ENERGISE, load);
+        return WorkStep.load(WorkStepKind.ENERGISE, load);
     }
 
     private List<Breach> replay(Plan target, WorkStep... steps) {
@@ -75,21 +75,21 @@ class ReplayTest {
 
     /** The panel is dead while a breaker of it is worked on, so all that it feeds is off, last on first off. */
     private static final WorkStep[] SOUND = {
-        WorkStep.load(StepKind.SWITCH_OFF, "amp"),
+        WorkStep.load(WorkStepKind.SWITCH_OFF, "amp"),
         lock("sub"),
-        WorkStep.load(StepKind.SWITCH_OFF, "dsp"),
-        WorkStep.panel(StepKind.ISOLATE_PANEL, "P1"),
+        WorkStep.load(WorkStepKind.SWITCH_OFF, "dsp"),
+        WorkStep.panel(WorkStepKind.ISOLATE_PANEL, "P1"),
         move("sub", 6),
-        WorkStep.system(StepKind.MAKE_READY),
-        WorkStep.panel(StepKind.ENERGISE_PANEL, "P1"),
-        WorkStep.load(StepKind.SWITCH_ON, "dsp"),
-        WorkStep.load(StepKind.SWITCH_ON, "amp"),
+        WorkStep.system(WorkStepKind.MAKE_READY),
+        WorkStep.panel(WorkStepKind.ENERGISE_PANEL, "P1"),
+        WorkStep.load(WorkStepKind.SWITCH_ON, "dsp"),
+        WorkStep.load(WorkStepKind.SWITCH_ON, "amp"),
         energise("sub"),
-        WorkStep.load(StepKind.FUNCTION_TEST, "sub"),
-        WorkStep.system(StepKind.RELABEL)
+        WorkStep.load(WorkStepKind.FUNCTION_TEST, "sub"),
+        WorkStep.system(WorkStepKind.RELABEL)
     };
 
-    private List<Breach> without(StepKind kind) {
+    private List<Breach> without(WorkStepKind kind) {
         return replay(
                 plan(1, 3, 6),
                 Stream.of(SOUND).filter(step -> step.kind() != kind).toArray(WorkStep[]::new));
@@ -97,29 +97,29 @@ class ReplayTest {
 
     @Test
     void findsABreakerThatIsWorkedOnInALivePanel() {
-        says(without(StepKind.ISOLATE_PANEL), "breaker of load 'sub'", "panel 'P1', which is live");
+        says(without(WorkStepKind.ISOLATE_PANEL), "breaker of load 'sub'", "panel 'P1', which is live");
     }
 
     @Test
     void findsAPanelThatIsIsolatedUnderLoad() {
-        says(without(StepKind.SWITCH_OFF), "'P1' is isolated while load 'amp' is on");
+        says(without(WorkStepKind.SWITCH_OFF), "'P1' is isolated while load 'amp' is on");
     }
 
     @Test
     void findsVoltageBeforeCoversAreOn() {
-        says(without(StepKind.MAKE_READY), "voltage comes back", "'sub'");
+        says(without(WorkStepKind.MAKE_READY), "voltage comes back", "'sub'");
     }
 
     @Test
     void findsALoadThatComesOnInADeadPanel() {
-        says(without(StepKind.ENERGISE_PANEL), "'dsp'", "isolated");
-        says(without(StepKind.ENERGISE_PANEL), "'P1' is still isolated");
+        says(without(WorkStepKind.ENERGISE_PANEL), "'dsp'", "isolated");
+        says(without(WorkStepKind.ENERGISE_PANEL), "'P1' is still isolated");
     }
 
     @Test
     void findsWhatIsNeitherTriedNorLabelled() {
-        says(without(StepKind.FUNCTION_TEST), "'sub' was moved and is not tried");
-        says(without(StepKind.RELABEL), "'sub' was moved and its labels are not");
+        says(without(WorkStepKind.FUNCTION_TEST), "'sub' was moved and is not tried");
+        says(without(WorkStepKind.RELABEL), "'sub' was moved and its labels are not");
     }
 
     @Test
@@ -156,7 +156,7 @@ class ReplayTest {
 
     @Test
     void findsALoadThatComesOnWithItsLockOn() {
-        says(replay(plan(1, 3, 5), lock("sub"), WorkStep.load(StepKind.SWITCH_ON, "sub")), "'sub'", "locked out");
+        says(replay(plan(1, 3, 5), lock("sub"), WorkStep.load(WorkStepKind.SWITCH_ON, "sub")), "'sub'", "locked out");
     }
 
     @Test
@@ -215,12 +215,12 @@ class ReplayTest {
         List<WorkStep> steps = List.of(
                 lock("left"),
                 WorkStep.lead("left", Optional.of("B2"), OptionalInt.of(1)),
-                WorkStep.system(StepKind.MAKE_READY),
+                WorkStep.system(WorkStepKind.MAKE_READY),
                 energise("left"),
-                WorkStep.load(StepKind.FUNCTION_TEST, "left"),
+                WorkStep.load(WorkStepKind.FUNCTION_TEST, "left"),
                 lock("right"),
                 WorkStep.lead("right", Optional.of("B2"), OptionalInt.of(2)),
-                WorkStep.system(StepKind.MAKE_READY),
+                WorkStep.system(WorkStepKind.MAKE_READY),
                 energise("right"));
 
         List<Breach> breaches = Replay.of(small, before, after, List.of(stage(after, steps)));
@@ -229,9 +229,9 @@ class ReplayTest {
                 .filteredOn(breach -> breach.step() == 4)
                 .extracting(Breach::message)
                 .containsExactly(
-                        "group-whole: shutdown group 'pair' (2 loads) is split over boards 'B1', 'B2'; a group of"
-                                + " up to 2 loads, the outputs of the largest board, must sit on one. Maybe move all of it to a"
-                                + " board with enough outputs.");
+                        "group-whole: shutdown group 'pair' (2 loads) is split over boards 'B1', 'B2'; a group of up"
+                            + " to 2 loads, the outputs of the largest board, must sit on one. Maybe move all of it to"
+                            + " a board with enough outputs.");
     }
 
     private static BoardBuilder board(String id) {

@@ -8,10 +8,10 @@ import java.util.SplittableRandom;
 
 /** Two boards change their loads, in order, and sometimes their settings with them. */
 final class BoardExchange implements Neighbourhood {
-    private final FreeSlots free;
+    private final SpotFinder free;
 
     BoardExchange(PlanSums sums) {
-        free = new FreeSlots(sums);
+        free = new SpotFinder(sums);
     }
 
     @Override

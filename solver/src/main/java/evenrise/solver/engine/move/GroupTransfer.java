@@ -12,11 +12,11 @@ import java.util.SplittableRandom;
 public final class GroupTransfer implements Neighbourhood {
     private static final int DRAWS_WHEN_OVERLOADED = 8;
 
-    private final FreeSlots free;
+    private final SpotFinder free;
     private final Lattice lattice;
 
     public GroupTransfer(PlanSums sums) {
-        free = new FreeSlots(sums);
+        free = new SpotFinder(sums);
         lattice = new Lattice(sums);
     }
 

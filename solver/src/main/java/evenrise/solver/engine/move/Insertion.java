@@ -9,10 +9,10 @@ import java.util.SplittableRandom;
 
 /** A load that has found no room yet is put where there is some, or where another one makes way for it. */
 public final class Insertion implements Neighbourhood {
-    private final FreeSlots free;
+    private final SpotFinder free;
 
     public Insertion(PlanSums sums) {
-        free = new FreeSlots(sums);
+        free = new SpotFinder(sums);
     }
 
     @Override

@@ -11,10 +11,10 @@ final class LoadExchange implements Neighbourhood {
     /** One draw in so many takes any two loads; else they are of one group, or both without one. */
     private static final int BOLD = 4;
 
-    private final FreeSlots free;
+    private final SpotFinder free;
 
     LoadExchange(PlanSums sums) {
-        free = new FreeSlots(sums);
+        free = new SpotFinder(sums);
     }
 
     @Override

@@ -12,7 +12,7 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
     private long hardCharge;
     private LoadPlacement[] changedLoads;
     private int changedLoadCount;
-    private BoardTiming[] changedBoards;
+    private BoardSetup[] changedBoards;
     private int changedBoardCount;
 
     @Override
@@ -20,7 +20,7 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
         sums = plan.sums();
         measure = measure == null ? new Energy(plan.compiled()) : measure;
         changedLoads = new LoadPlacement[256];
-        changedBoards = new BoardTiming[64];
+        changedBoards = new BoardSetup[64];
         changedLoadCount = 0;
         changedBoardCount = 0;
     }
@@ -32,7 +32,7 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
             sums.seat(load.load(), load.getPlace(), load.getOutput(), load.getTime());
         }
         for (int i = 0; i < changedBoardCount; i++) {
-            BoardTiming board = changedBoards[i];
+            BoardSetup board = changedBoards[i];
             sums.set(board.board(), board.getStartDelay(), board.getStep());
         }
         changedLoadCount = 0;
@@ -78,7 +78,7 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
                 changedLoads = java.util.Arrays.copyOf(changedLoads, 2 * changedLoadCount);
             }
             changedLoads[changedLoadCount++] = load;
-        } else if (entity instanceof BoardTiming board) {
+        } else if (entity instanceof BoardSetup board) {
             if (changedBoardCount == changedBoards.length) {
                 changedBoards = java.util.Arrays.copyOf(changedBoards, 2 * changedBoardCount);
             }

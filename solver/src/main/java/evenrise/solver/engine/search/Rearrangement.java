@@ -19,7 +19,7 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
             Place place,
             Output output,
             Setting time,
-            BoardTiming board,
+            BoardSetup board,
             Setting startDelay,
             Setting step) {}
 
@@ -39,7 +39,7 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
         return this;
     }
 
-    Rearrangement board(BoardTiming board, Setting startDelay, Setting step) {
+    Rearrangement board(BoardSetup board, Setting startDelay, Setting step) {
         changes.add(new Change(null, null, null, null, board, startDelay, step));
         return this;
     }
@@ -93,7 +93,7 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
         }
     }
 
-    private static void set(ScoreDirector<WorkingPlan> director, BoardTiming board, Setting startDelay, Setting step) {
+    private static void set(ScoreDirector<WorkingPlan> director, BoardSetup board, Setting startDelay, Setting step) {
         if (board.getStartDelay() != startDelay) {
             director.beforeVariableChanged(board, "startDelay");
             board.setStartDelay(startDelay);

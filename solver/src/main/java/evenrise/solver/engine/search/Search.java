@@ -97,7 +97,7 @@ final class Search implements Callable<Search.Result> {
     static SolverConfig config(TerminationConfig termination, long seed) {
         return new SolverConfig()
                 .withSolutionClass(WorkingPlan.class)
-                .withEntityClasses(LoadPlacement.class, BoardTiming.class)
+                .withEntityClasses(LoadPlacement.class, BoardSetup.class)
                 .withEnvironmentMode(EnvironmentMode.REPRODUCIBLE)
                 .withRandomSeed(seed)
                 .withScoreDirectorFactory(

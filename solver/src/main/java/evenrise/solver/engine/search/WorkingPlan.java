@@ -26,14 +26,14 @@ public class WorkingPlan {
     private List<LoadPlacement> loads;
 
     @PlanningEntityCollectionProperty
-    private List<BoardTiming> boards;
+    private List<BoardSetup> boards;
 
     @PlanningScore
     private HardSoftLongScore score;
 
     WorkingPlan() {}
 
-    WorkingPlan(CompiledProject compiled, List<LoadPlacement> loads, List<BoardTiming> boards) {
+    WorkingPlan(CompiledProject compiled, List<LoadPlacement> loads, List<BoardSetup> boards) {
         this.compiled = compiled;
         this.loads = loads;
         this.boards = boards;
@@ -44,9 +44,9 @@ public class WorkingPlan {
         for (int load = 0; load < plan.loadCount(); load++) {
             loads.add(new LoadPlacement(load, plan.placeOf(load), plan.outputOf(load), plan.time(load)));
         }
-        List<BoardTiming> boards = new ArrayList<>(plan.boardCount());
+        List<BoardSetup> boards = new ArrayList<>(plan.boardCount());
         for (int board = 0; board < plan.boardCount(); board++) {
-            boards.add(new BoardTiming(board, plan.startDelay(board), plan.step(board)));
+            boards.add(new BoardSetup(board, plan.startDelay(board), plan.step(board)));
         }
         return new WorkingPlan(compiled, loads, boards);
     }
@@ -55,8 +55,8 @@ public class WorkingPlan {
         return new PlanSnapshot(
                 loads.stream().map(LoadPlacement::getPlace).toArray(Place[]::new),
                 loads.stream().map(LoadPlacement::getOutput).toArray(Output[]::new),
-                boards.stream().map(BoardTiming::getStartDelay).toArray(Setting[]::new),
-                boards.stream().map(BoardTiming::getStep).toArray(Setting[]::new),
+                boards.stream().map(BoardSetup::getStartDelay).toArray(Setting[]::new),
+                boards.stream().map(BoardSetup::getStep).toArray(Setting[]::new),
                 loads.stream().map(LoadPlacement::getTime).toArray(Setting[]::new));
     }
 
@@ -74,7 +74,7 @@ public class WorkingPlan {
     }
 
     /** In the order of the project's boards. */
-    List<BoardTiming> boards() {
+    List<BoardSetup> boards() {
         return boards;
     }
 
@@ -106,9 +106,9 @@ public class WorkingPlan {
         for (LoadPlacement load : loads) {
             loadCopies.add(new LoadPlacement(load.load(), load.getPlace(), load.getOutput(), load.getTime()));
         }
-        List<BoardTiming> boardCopies = new ArrayList<>(boards.size());
-        for (BoardTiming board : boards) {
-            boardCopies.add(new BoardTiming(board.board(), board.getStartDelay(), board.getStep()));
+        List<BoardSetup> boardCopies = new ArrayList<>(boards.size());
+        for (BoardSetup board : boards) {
+            boardCopies.add(new BoardSetup(board.board(), board.getStartDelay(), board.getStep()));
         }
         WorkingPlan copy = new WorkingPlan(compiled, loadCopies, boardCopies);
         copy.score = score;

@@ -119,7 +119,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
             index = new ProjectIndex(project);
             distribution = index.distribution();
             scenes = SceneCurrents.of(index).scenes();
-            for (BoardTiming board : plan.boards()) {
+            for (BoardSetup board : plan.boards()) {
                 String id = boardId(board.board());
                 settings.put(
                         id,

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** A front of plans as records, for JSON and CSV. */
-public record FrontSheet(
+public record FrontFile(
         @Field(meaning = "Name and version of this format") String format,
 
         @Field(meaning = "What whoever uses these figures has to know")
@@ -29,8 +29,8 @@ public record FrontSheet(
         return String.format(Locale.ROOT, "plan-%04d.json", moves);
     }
 
-    public static FrontSheet of(String project, Front front, FrontPoint chosen) {
-        return new FrontSheet(
+    public static FrontFile of(String project, Front front, FrontPoint chosen) {
+        return new FrontFile(
                 FORMAT,
                 Cautions.ALL,
                 project,

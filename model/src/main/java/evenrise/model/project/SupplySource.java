@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 
 /** What stands behind the supply, seen from the supply's own terminals. */
 @FileRecord
-public record Source(
+public record SupplySource(
         @Field(meaning = "What it is") SourceKind kind,
 
         @Field(meaning = "Rated apparent power; of all but a utility", above = 0, max = 1_000_000, optional = true)
@@ -62,10 +62,10 @@ public record Source(
                 max = 100,
                 optional = true)
         OptionalDouble negativeSequencePercent)
-        implements SourceBuilder.With {
-    public Source {
+        implements SupplySourceBuilder.With {
+    public SupplySource {
         Contract.check(
-                Source.class,
+                SupplySource.class,
                 kind,
                 ratedKva,
                 faultAmps,
@@ -79,7 +79,7 @@ public record Source(
     }
 
     /** Begins with what a file gives that leaves everything out. */
-    public static SourceBuilder builder() {
-        return Defaults.into(SourceBuilder.unset(), Source.class);
+    public static SupplySourceBuilder builder() {
+        return Defaults.into(SupplySourceBuilder.unset(), SupplySource.class);
     }
 }

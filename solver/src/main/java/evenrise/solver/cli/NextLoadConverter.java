@@ -6,7 +6,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Reads one more load: ampere, and poles after a colon. */
-final class NextLoad implements ITypeConverter<NextLoad.Asked> {
+final class NextLoadConverter implements ITypeConverter<NextLoadConverter.Asked> {
     /** One pole unless told otherwise. */
     record Asked(double amps, int poles) {}
 

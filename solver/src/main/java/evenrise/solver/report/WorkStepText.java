@@ -19,7 +19,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Says a step of work in words, with where things are and where they go. Keeps account, so steps come in their order. */
-final class StepText {
+final class WorkStepText {
     private final Project project;
     private final Map<String, Load> loads = new HashMap<>();
     private final Map<String, String> slots = new HashMap<>();
@@ -29,7 +29,7 @@ final class StepText {
     private final Map<String, Assignment> after = new HashMap<>();
     private WorkStage stage;
 
-    StepText(Project project, List<Assignment> built) {
+    WorkStepText(Project project, List<Assignment> built) {
         this.project = project;
         project.loads().forEach(load -> this.loads.put(load.id(), load));
         for (Assignment each : built) {
@@ -111,8 +111,8 @@ final class StepText {
             case CHECK_ROTATION -> rotation(id, after.get(id));
             case MAKE_READY ->
                 "Make ready before anything comes on: test what was moved for continuity, insulation and polarity, no"
-                        + " fault found: ______ MΩ; every terminal at the maker's torque; tools out, covers on and closed;"
-                        + " people clear and told.";
+                    + " fault found: ______ MΩ; every terminal at the maker's torque; tools out, covers on and closed;"
+                    + " people clear and told.";
             case ENERGISE_PANEL ->
                 "With every breaker in panel " + step.panel().orElseThrow()
                         + " open, take lock and tag off what feeds it and switch it on; read the voltage of each line.";

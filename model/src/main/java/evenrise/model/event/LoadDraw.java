@@ -13,7 +13,7 @@ package evenrise.model.event;
  * @param boundFullUntilSeconds until when that inrush must be counted in full
  * @param isInUse whether it draws what it is used for, beside what is left of its inrush
  */
-record Feeding(
+record LoadDraw(
         int load,
         int[] phases,
         Shares shares,
@@ -29,8 +29,8 @@ record Feeding(
         return toSeconds > fromSeconds;
     }
 
-    Feeding until(double seconds) {
-        return new Feeding(
+    LoadDraw until(double seconds) {
+        return new LoadDraw(
                 load,
                 phases,
                 shares,
@@ -43,8 +43,8 @@ record Feeding(
     }
 
     /** The same load, in use from {@code seconds} on. */
-    Feeding inUseFrom(double seconds) {
-        return new Feeding(
+    LoadDraw inUseFrom(double seconds) {
+        return new LoadDraw(
                 load,
                 phases,
                 shares,

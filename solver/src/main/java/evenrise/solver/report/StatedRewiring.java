@@ -10,9 +10,9 @@ import java.util.Optional;
  *
  * @param amps what they cost of the objective
  */
-record StatedMoves(int count, double amps) {
+record StatedRewiring(int count, double amps) {
     /** Empty where the file states none, or the audit counts them itself. */
-    static Optional<StatedMoves> of(Layout layout, Metrics recomputed) {
+    static Optional<StatedRewiring> of(Layout layout, Metrics recomputed) {
         return layout.plan()
                 .metrics()
                 .filter(stated -> stated.movedBreakers().isPresent()
@@ -20,7 +20,7 @@ record StatedMoves(int count, double amps) {
                 .map(stated -> stated.movedBreakers().orElse(0)
                         + stated.movedLeads().orElse(0)
                         + stated.movedSettings().orElse(0))
-                .map(count -> new StatedMoves(
+                .map(count -> new StatedRewiring(
                         count, count * layout.project().objective().move()));
     }
 

@@ -1,7 +1,7 @@
 package evenrise.solver.rework;
 
 /** What one step of the work is. */
-public enum StepKind {
+public enum WorkStepKind {
     /** The off command: everything that boards switch goes off, in its order. */
     SYSTEM_OFF,
     /** A load whose panel, board or other need is about to be dead goes off, too; nobody works on it. */

@@ -14,26 +14,27 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A cable as it is laid in one project, protected by a device of one rating. */
-record Run(Cable cable, ConductorSize size, int sets, double conductorCelsius, double ambientCelsius) {
+record CableRun(Cable cable, ConductorSize size, int sets, double conductorCelsius, double ambientCelsius) {
     /** NEC 110.14(C)(1): terminals of devices up to this rating count as 60 °C unless marked (from memory). */
     private static final double COOL_TERMINALS_AMPS = 100;
 
     private static final double TABULATED_CELSIUS = 75;
 
     /** Empty where the size has no table; the reader reports that. */
-    static Optional<Run> of(Project project, Cable cable, double breakerAmps) {
+    static Optional<CableRun> of(Project project, Cable cable, double breakerAmps) {
         double ambient = cable.ambientCelsius()
                 .orElseGet(() -> project.electrical()
                         .flatMap(Electrical::installation)
                         .map(Installation::ambientCelsius)
                         .orElse(30.0));
         return ConductorSize.of(cable.size())
-                .map(size -> new Run(cable, size, cable.sets(), conductorCelsius(cable, size, breakerAmps), ambient));
+                .map(size ->
+                        new CableRun(cable, size, cable.sets(), conductorCelsius(cable, size, breakerAmps), ambient));
     }
 
     /** The same run of another size. */
-    Run with(ConductorSize other, int otherSets) {
-        return new Run(cable, other, otherSets, conductorCelsius, ambientCelsius);
+    CableRun with(ConductorSize other, int otherSets) {
+        return new CableRun(cable, other, otherSets, conductorCelsius, ambientCelsius);
     }
 
     /** Of one line conductor as it works, its parallel sets together. */

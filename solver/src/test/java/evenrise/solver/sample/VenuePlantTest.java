@@ -31,10 +31,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("A drawn plant")
-class PlantTest {
+class VenuePlantTest {
     private static final VenueSize SIZE = new VenueSize(10, 200, PhaseSystem.THREE_PHASE);
 
-    private static Venue venue(long seed, VenueSize size, Plant plant) {
+    private static Venue venue(long seed, VenueSize size, VenuePlant plant) {
         return Sample.venue(seed, size, "Drawn", plant);
     }
 
@@ -51,7 +51,7 @@ class PlantTest {
     @EnumSource
     void ofOnePartIsLegalAndItsLayoutKeepsEveryHardRule(PlantOption option) {
         for (long seed = 0; seed < 8; seed++) {
-            isKept(venue(seed, SIZE, new Plant(Set.of(option), Overlap.ONE_AT_A_TIME)), seed);
+            isKept(venue(seed, SIZE, new VenuePlant(Set.of(option), Overlap.ONE_AT_A_TIME)), seed);
         }
     }
 
@@ -59,7 +59,7 @@ class PlantTest {
     @EnumSource
     void ofAllPartsIsLegalAndItsLayoutKeepsEveryHardRule(Overlap overlap) {
         for (long seed = 0; seed < 8; seed++) {
-            isKept(venue(seed, SIZE, Plant.whole(overlap)), seed);
+            isKept(venue(seed, SIZE, VenuePlant.whole(overlap)), seed);
         }
     }
 
@@ -67,7 +67,7 @@ class PlantTest {
     @ValueSource(longs = {1, 2, 3})
     void isPlannedClean(long seed) {
         Project project = venue(
-                        seed, new VenueSize(6, 100, PhaseSystem.THREE_PHASE), Plant.whole(Overlap.ONE_AT_A_TIME))
+                        seed, new VenueSize(6, 100, PhaseSystem.THREE_PHASE), VenuePlant.whole(Overlap.ONE_AT_A_TIME))
                 .project();
         PlanningRequest request = new PlanningRequest(project, Optional.empty(), new Budget.Moves(40_000), 1, 1);
 
@@ -80,7 +80,7 @@ class PlantTest {
 
     @Test
     void hasEveryPart() {
-        Project project = venue(1, new VenueSize(17, 400, PhaseSystem.THREE_PHASE), Plant.whole(Overlap.ANY))
+        Project project = venue(1, new VenueSize(17, 400, PhaseSystem.THREE_PHASE), VenuePlant.whole(Overlap.ANY))
                 .project();
 
         assertThat(project.nodes())
@@ -105,19 +105,19 @@ class PlantTest {
 
     @Test
     void withoutPartsIsWhatItWas() {
-        assertThat(venue(7, SIZE, Plant.FLAT)).isEqualTo(Sample.venue(7, SIZE, "Drawn"));
+        assertThat(venue(7, SIZE, VenuePlant.FLAT)).isEqualTo(Sample.venue(7, SIZE, "Drawn"));
     }
 
     @Test
     void refusesPartsThatAVenueHasNoRoomFor() {
-        assertThatThrownBy(
-                        () -> new Plant(Set.of(PlantOption.SOURCE), Overlap.ONE_AT_A_TIME).fit(VenueSize.ofPanels(4)))
-                .hasMessage(
-                        "a source for the first zone of 4 panels, expected more than one zone. Maybe ask for 5 panels.");
-        assertThatThrownBy(() -> new Plant(Set.of(PlantOption.TRANSFORMERS), Overlap.ONE_AT_A_TIME)
+        assertThatThrownBy(() ->
+                        new VenuePlant(Set.of(PlantOption.SOURCE), Overlap.ONE_AT_A_TIME).fit(VenueSize.ofPanels(4)))
+                .hasMessage("a source for the first zone of 4 panels, expected more than one zone. Maybe ask for 5"
+                        + " panels.");
+        assertThatThrownBy(() -> new VenuePlant(Set.of(PlantOption.TRANSFORMERS), Overlap.ONE_AT_A_TIME)
                         .fit(new VenueSize(4, 60, PhaseSystem.SPLIT_PHASE)))
                 .hasMessageContaining("split-phase venue, expected three-phase. Maybe ask for nodes alone.");
-        assertThatThrownBy(() -> new Plant(Set.of(PlantOption.NODES), Overlap.ANY))
+        assertThatThrownBy(() -> new VenuePlant(Set.of(PlantOption.NODES), Overlap.ANY))
                 .hasMessage("an overlap of systems without systems. Maybe ask for systems, too.");
     }
 }

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** What stands between the supply and a drawn venue's panels; its nodes have no limits yet. */
-final class FeederTree {
+final class VenueTree {
     /** Between a line and neutral at the panels. */
     static final double PANEL_VOLTS = 120;
 
@@ -22,9 +22,9 @@ final class FeederTree {
     final List<DistributionNode> nodes = new ArrayList<>();
     private final List<Optional<String>> feeds = new ArrayList<>();
     private final List<PhaseSystem> systems = new ArrayList<>();
-    private final Plant plant;
+    private final VenuePlant plant;
 
-    FeederTree(Plant plant, VenueZones zones, VenueSize size) {
+    VenueTree(VenuePlant plant, VenueZones zones, VenueSize size) {
         this.plant = plant;
         for (int zone = 0; zone < VenueZones.count(size.panels()); zone++) {
             String id = zones.zoneId(zone);

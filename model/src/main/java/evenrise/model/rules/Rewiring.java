@@ -17,10 +17,10 @@ import java.util.Optional;
  * @param settings boards with another start delay or step, and outputs with a time of their own, in use in both, whose time
  *     differs by more than half a millisecond
  */
-public record Moves(int breakers, int leads, int settings) {
+public record Rewiring(int breakers, int leads, int settings) {
     private record Output(String board, int output) {}
 
-    public static Moves of(Layout layout, Plan earlier) {
+    public static Rewiring of(Layout layout, Plan earlier) {
         Map<String, Assignment> old = new LinkedHashMap<>();
         earlier.assignments().forEach(each -> old.put(each.load(), each));
         Map<String, BoardSetting> held = new HashMap<>();
@@ -49,7 +49,7 @@ public record Moves(int breakers, int leads, int settings) {
                     .isPresent();
             settings += differs ? 1 : 0;
         }
-        return new Moves(breakers, leads, settings);
+        return new Rewiring(breakers, leads, settings);
     }
 
     /** What the plan says of an output that has a time of its own. */

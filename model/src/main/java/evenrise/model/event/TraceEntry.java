@@ -12,9 +12,9 @@ import java.util.Optional;
  * @param shown what the operator is shown now
  * @param locked whether the lock is on now
  */
-public record TraceStep(
+public record TraceEntry(
         double atSeconds,
-        StepKind kind,
+        EntryKind kind,
         Optional<String> load,
         String text,
         int loadsOn,

@@ -11,18 +11,18 @@ import evenrise.model.plan.Assignment;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
-import evenrise.solver.rework.StepKind;
 import evenrise.solver.rework.WorkStage;
 import evenrise.solver.rework.WorkStep;
+import evenrise.solver.rework.WorkStepKind;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
-class StepTextTest {
+class WorkStepTextTest {
     private static final WorkStep CHECK = new WorkStep(
-            StepKind.CHECK_ROTATION,
+            WorkStepKind.CHECK_ROTATION,
             Optional.of("hoist"),
             Optional.empty(),
             OptionalInt.empty(),
@@ -39,7 +39,7 @@ class StepTextTest {
                 .panels(aPanel("P1"))
                 .loads(aLoad("hoist").threePole().unswitched())
                 .build();
-        StepText text = new StepText(project, List.of(built));
+        WorkStepText text = new WorkStepText(project, List.of(built));
         text.begin(stage(List.of("P1"), List.of(), now));
         return text.say(CHECK);
     }
@@ -64,13 +64,13 @@ class StepTextTest {
                 .loads(aLoad("amp"))
                 .build();
         Assignment built = anAssignment("amp").at("P1", 1).on("B1", 1).build();
-        StepText text = new StepText(project, List.of(built));
+        WorkStepText text = new WorkStepText(project, List.of(built));
         text.begin(stage(
                 List.of(),
                 deadBoards,
                 anAssignment("amp").at("P1", 1).on("B1", 2).build()));
         return text.say(new WorkStep(
-                StepKind.RE_LAND,
+                WorkStepKind.RE_LAND,
                 Optional.of("amp"),
                 Optional.empty(),
                 OptionalInt.empty(),

@@ -8,13 +8,13 @@ import evenrise.solver.engine.state.PlanSums;
 import java.util.SplittableRandom;
 
 /** Finds spots in a panel for loads that move in, counting as free what others leave in the same change. */
-final class FreeSlots {
+final class SpotFinder {
     private final PlanSums sums;
     private final CompiledProject compiled;
     private final IntBag left;
     private final IntBag taken;
 
-    FreeSlots(PlanSums sums) {
+    SpotFinder(PlanSums sums) {
         this.sums = sums;
         this.compiled = sums.compiled;
         left = new IntBag(compiled.slotCount());

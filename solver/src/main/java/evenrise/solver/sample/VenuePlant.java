@@ -10,11 +10,11 @@ import java.util.Set;
  *
  * @param overlap of its systems, where it has any
  */
-public record Plant(Set<PlantOption> options, Overlap overlap) {
+public record VenuePlant(Set<PlantOption> options, Overlap overlap) {
     /** Panels on one supply, one command, stepped boards. */
-    public static final Plant FLAT = new Plant(Set.of(), Overlap.ONE_AT_A_TIME);
+    public static final VenuePlant FLAT = new VenuePlant(Set.of(), Overlap.ONE_AT_A_TIME);
 
-    public Plant {
+    public VenuePlant {
         options = Set.copyOf(options);
         if (overlap != Overlap.ONE_AT_A_TIME && !options.contains(PlantOption.SYSTEMS)) {
             throw new IllegalArgumentException("an overlap of systems without systems. Maybe ask for systems, too.");
@@ -22,8 +22,8 @@ public record Plant(Set<PlantOption> options, Overlap overlap) {
     }
 
     /** All of it. */
-    public static Plant whole(Overlap overlap) {
-        return new Plant(Set.of(PlantOption.values()), overlap);
+    public static VenuePlant whole(Overlap overlap) {
+        return new VenuePlant(Set.of(PlantOption.values()), overlap);
     }
 
     /** @throws IllegalArgumentException where a venue of that size has no room for a part of it */

@@ -1,7 +1,7 @@
 package evenrise.model.event;
 
 /** What kind of thing happened. */
-public enum StepKind {
+public enum EntryKind {
     /** Something from outside that was accepted. */
     INPUT,
     /** A command that was refused. */

@@ -6,7 +6,7 @@ import org.optaplanner.core.api.domain.variable.PlanningVariable;
 
 /** How one board is set. */
 @PlanningEntity
-public class BoardTiming {
+public class BoardSetup {
     private int board;
 
     @PlanningVariable(valueRangeProviderRefs = "settings")
@@ -15,9 +15,9 @@ public class BoardTiming {
     @PlanningVariable(valueRangeProviderRefs = "settings")
     private Setting step;
 
-    BoardTiming() {}
+    BoardSetup() {}
 
-    BoardTiming(int board, Setting startDelay, Setting step) {
+    BoardSetup(int board, Setting startDelay, Setting step) {
         this.board = board;
         this.startDelay = startDelay;
         this.step = step;

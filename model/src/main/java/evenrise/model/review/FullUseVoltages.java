@@ -22,13 +22,13 @@ import java.util.OptionalDouble;
  * The steady voltages at full use, by phasors: every load draws its running current, of the fundamental, at its power factor against
  * the nominal voltage that feeds it, whatever arrives.
  */
-final class FullUse {
+final class FullUseVoltages {
     private final Layout layout;
     private final Plant plant;
     private final RadialPlant.Voltages volts;
 
     /** @param plant with stiff sources where only what comes after them counts */
-    FullUse(Layout layout, Plant plant) {
+    FullUseVoltages(Layout layout, Plant plant) {
         this.layout = layout;
         this.plant = plant;
         Map<String, RadialPlant.Draw> draws = new LinkedHashMap<>();
@@ -51,10 +51,10 @@ final class FullUse {
     }
 
     /** A load's cable, where it is stated and has a table. */
-    static Optional<Run> branch(Layout layout, Load load) {
+    static Optional<CableRun> branch(Layout layout, Load load) {
         return load.circuit()
                 .flatMap(Circuit::cable)
-                .flatMap(cable -> Run.of(layout.project(), cable, load.breakerAmps()));
+                .flatMap(cable -> CableRun.of(layout.project(), cable, load.breakerAmps()));
     }
 
     /** By how much the voltage at a panel is low, of the nominal one. */
@@ -81,7 +81,7 @@ final class FullUse {
 
     private Phasor arriving(Placement each, Terminals at) {
         Phasor atPanel = at.volts(volts.at(each.assignment().panel()));
-        Optional<Run> branch = branch(layout, each.load());
+        Optional<CableRun> branch = branch(layout, each.load());
         if (branch.isEmpty()) {
             return atPanel;
         }

@@ -6,8 +6,8 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 
 /** Kinds of board state the times that belong to their timing, and no others. */
-final class BoardKinds {
-    private BoardKinds() {}
+final class BoardTypeChecks {
+    private BoardTypeChecks() {}
 
     static void check(ProjectParts parts, Consumer<Objection> found) {
         check(parts.project.boardTypes(), parts::knows, found);

@@ -28,7 +28,7 @@ import java.util.OptionalDouble;
  * @param bounds what no plan of the project can stay below, as proven here; {@code gapPercent} and {@code optimal} by it
  * @param notFollowed what the plan file says is proven and this audit does not prove
  */
-public record AuditSheet(
+public record AuditFile(
         String format,
         String project,
         Assessment assessment,
@@ -53,19 +53,19 @@ public record AuditSheet(
     public static final String FORMAT = "evenrise-audit/1";
 
     /** @param projectSha256 of the project file at hand */
-    public static AuditSheet of(Evaluation evaluation, String projectSha256) {
+    public static AuditFile of(Evaluation evaluation, String projectSha256) {
         Layout layout = evaluation.layout();
         Verdict verdict = evaluation.verdict();
-        Optional<StatedMoves> moves = StatedMoves.of(layout, verdict.metrics());
+        Optional<StatedRewiring> moves = StatedRewiring.of(layout, verdict.metrics());
         StatedProof proof = new StatedProof(evaluation, moves);
-        double movesAmps = moves.map(StatedMoves::amps).orElse(0.0);
+        double movesAmps = moves.map(StatedRewiring::amps).orElse(0.0);
         Metrics follows = verdict.metrics().withObjective(verdict.metrics().objective() + movesAmps);
         List<StatedFigure> differences = new ArrayList<>(layout.plan()
                 .metrics()
                 .map(stated -> StatedFigure.differences(stated, follows))
                 .orElse(List.of()));
         differences.addAll(proof.differences());
-        return new AuditSheet(
+        return new AuditFile(
                 FORMAT,
                 layout.project().name(),
                 evaluation.assessment(),

@@ -1,8 +1,8 @@
 package evenrise.solver.report;
 
-import evenrise.model.event.StepKind;
+import evenrise.model.event.EntryKind;
 import evenrise.model.event.Trace;
-import evenrise.model.event.TraceStep;
+import evenrise.model.event.TraceEntry;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -10,10 +10,10 @@ import java.util.Locale;
 import java.util.Map;
 
 /** The steps of a rehearsal, one a row. */
-final class RehearsalSteps {
+final class RehearsalEntries {
     private static final int MOST_STEPS = 60;
 
-    private RehearsalSteps() {}
+    private RehearsalEntries() {}
 
     /** @param all whether every breaker has a row of its own */
     static List<String> lines(Trace trace, boolean all, Paint paint) {
@@ -23,11 +23,11 @@ final class RehearsalSteps {
                 .text("What")
                 .number("On")
                 .words("Shown");
-        List<TraceStep> steps = all ? trace.steps() : summed(trace.steps());
+        List<TraceEntry> steps = all ? trace.steps() : summed(trace.steps());
         int shown = Math.min(steps.size(), all ? Integer.MAX_VALUE : MOST_STEPS);
-        for (TraceStep step : steps.subList(0, shown)) {
+        for (TraceEntry step : steps.subList(0, shown)) {
             table.row(
-                    step.kind() == StepKind.FAILS ? Tone.BAD : Tone.PLAIN,
+                    step.kind() == EntryKind.FAILS ? Tone.BAD : Tone.PLAIN,
                     Numbers.seconds(step.atSeconds()),
                     word(step.kind()),
                     step.load()
@@ -43,23 +43,23 @@ final class RehearsalSteps {
     }
 
     /** Without what went right; breakers that fail in the same way at one time in one row. */
-    private static List<TraceStep> summed(List<TraceStep> steps) {
-        List<TraceStep> kept = new ArrayList<>();
-        Map<String, List<TraceStep>> failures = new HashMap<>();
-        for (TraceStep step : steps) {
-            if (step.kind() == StepKind.FAILS) {
-                List<TraceStep> alike =
+    private static List<TraceEntry> summed(List<TraceEntry> steps) {
+        List<TraceEntry> kept = new ArrayList<>();
+        Map<String, List<TraceEntry>> failures = new HashMap<>();
+        for (TraceEntry step : steps) {
+            if (step.kind() == EntryKind.FAILS) {
+                List<TraceEntry> alike =
                         failures.computeIfAbsent(step.atSeconds() + step.text(), any -> new ArrayList<>());
                 alike.add(step);
                 if (alike.size() == 1) {
                     kept.add(step);
                 }
-            } else if (step.kind() != StepKind.CLOSES && step.kind() != StepKind.OPENS) {
+            } else if (step.kind() != EntryKind.CLOSES && step.kind() != EntryKind.OPENS) {
                 kept.add(step);
             }
         }
         return kept.stream()
-                .map(step -> step.kind() == StepKind.FAILS
+                .map(step -> step.kind() == EntryKind.FAILS
                         ? inOne(
                                 step,
                                 failures.get(step.atSeconds() + step.text()).size())
@@ -67,10 +67,10 @@ final class RehearsalSteps {
                 .toList();
     }
 
-    private static TraceStep inOne(TraceStep first, int count) {
+    private static TraceEntry inOne(TraceEntry first, int count) {
         return count == 1
                 ? first
-                : new TraceStep(
+                : new TraceEntry(
                         first.atSeconds(),
                         first.kind(),
                         first.load().map(id -> id + " and " + (count - 1) + " more"),
@@ -80,7 +80,7 @@ final class RehearsalSteps {
                         first.locked());
     }
 
-    private static String word(StepKind kind) {
+    private static String word(EntryKind kind) {
         return switch (kind) {
             case GOES_DOWN -> "goes down";
             default -> kind.name().toLowerCase(Locale.ROOT);

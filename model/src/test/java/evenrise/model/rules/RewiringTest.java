@@ -18,7 +18,7 @@ import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
-class MovesTest {
+class RewiringTest {
     private final ProjectBuilder project = aProject()
             .panels(aPanel("P1"), aPanel("P2"))
             .boards(aBoard("B1").in("P1"), aBoard("B2").in("P1"))
@@ -32,30 +32,30 @@ class MovesTest {
                         anAssignment("L2").at("P1", 7).on("B1", 4));
     }
 
-    private static Moves moves(ProjectBuilder project, PlanBuilder now, PlanBuilder earlier) {
-        return Moves.of(Layout.of(project.build(), now.build()), earlier.build());
+    private static Rewiring moves(ProjectBuilder project, PlanBuilder now, PlanBuilder earlier) {
+        return Rewiring.of(Layout.of(project.build(), now.build()), earlier.build());
     }
 
     @Test
     void ofTheSamePlanAreNone() {
         assertThat(moves(project, plan("P1", 1, "B1", 1), plan("P1", 1, "B1", 1)))
-                .isEqualTo(new Moves(0, 0, 0));
+                .isEqualTo(new Rewiring(0, 0, 0));
     }
 
     @Test
     void countABreakerInAnotherSlotOrPanel() {
         assertThat(moves(project, plan("P1", 3, "B1", 1), plan("P1", 1, "B1", 1)))
-                .isEqualTo(new Moves(1, 0, 0));
+                .isEqualTo(new Rewiring(1, 0, 0));
         assertThat(moves(project, plan("P2", 1, "B1", 1), plan("P1", 1, "B1", 1)))
-                .isEqualTo(new Moves(1, 0, 0));
+                .isEqualTo(new Rewiring(1, 0, 0));
     }
 
     @Test
     void countALeadOnAnotherOutputOrBoard() {
         assertThat(moves(project, plan("P1", 1, "B1", 2), plan("P1", 1, "B1", 1)))
-                .isEqualTo(new Moves(0, 1, 0));
+                .isEqualTo(new Rewiring(0, 1, 0));
         assertThat(moves(project, plan("P1", 1, "B2", 1), plan("P1", 1, "B1", 1)))
-                .isEqualTo(new Moves(0, 1, 0));
+                .isEqualTo(new Rewiring(0, 1, 0));
     }
 
     @Test
@@ -64,7 +64,7 @@ class MovesTest {
                 .board("B2", 0, 1)
                 .assignments(anAssignment("L2").at("P1", 7).on("B1", 4));
 
-        assertThat(moves(project, plan("P1", 1, "B1", 1), earlier)).isEqualTo(new Moves(0, 0, 0));
+        assertThat(moves(project, plan("P1", 1, "B1", 1), earlier)).isEqualTo(new Rewiring(0, 0, 0));
     }
 
     @Test
@@ -75,7 +75,7 @@ class MovesTest {
                         anAssignment("L1").at("P1", 1).on("B1", 1),
                         anAssignment("L2").at("P1", 7).on("B1", 4));
 
-        assertThat(moves(project, plan("P1", 1, "B1", 1), earlier)).isEqualTo(new Moves(0, 0, 2));
+        assertThat(moves(project, plan("P1", 1, "B1", 1), earlier)).isEqualTo(new Rewiring(0, 0, 2));
     }
 
     /** Outputs with times of their own: another time by more than 0.5 ms, of an output in use in both plans. */
@@ -112,7 +112,7 @@ class MovesTest {
         /** L3 is on output 3 now and was on 4: a lead, and no output in use in both. */
         @Test
         void countNothingOfAnOutputThatWasFree() {
-            assertThat(moves(timed, at(3, 1, 2), at(4, 1, 2))).isEqualTo(new Moves(0, 1, 0));
+            assertThat(moves(timed, at(3, 1, 2), at(4, 1, 2))).isEqualTo(new Rewiring(0, 1, 0));
         }
     }
 }

@@ -7,7 +7,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Reads a range of counts: 6 or 6..14. */
-final class CountRange implements ITypeConverter<CompareRequest.Range> {
+final class CountRangeConverter implements ITypeConverter<CompareRequest.Range> {
     private static final Pattern WORDS = Pattern.compile("([0-9]{1,4})(?:\\.\\.([0-9]{1,4}))?");
 
     @Override

@@ -5,7 +5,7 @@ import evenrise.model.scatter.NodeScatter;
 import java.util.List;
 
 /** A scatter as it is written for other programs. */
-public record ScatterSheet(
+public record ScatterFile(
         @Field(meaning = "Name and version of this format") String format,
 
         @Field(meaning = "Name of the project") String project,

@@ -17,7 +17,7 @@ import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 
 /** Takes the cells out of a file. A workbook's merged cells hold their value in the first of them, the others are empty. */
-final class SheetReader {
+final class TableFileReader {
     /** Larger files are no equipment lists; of ten thousand rows one has some ten million bytes. */
     private static final long MOST_BYTES = 50L << 20;
 
@@ -32,7 +32,7 @@ final class SheetReader {
     private static final String NOT_WHOLE =
             "it is no whole workbook. Maybe open it in a spreadsheet program and save it anew";
 
-    private SheetReader() {}
+    private TableFileReader() {}
 
     /** @throws IOException with a message for the user where it cannot be read */
     static List<ReadTable> read(Path file) throws IOException {
