@@ -202,4 +202,114 @@ class TransformerDrawTest {
             assertThat(one.passesNeutralOn()).isFalse();
         }
     }
+
+    /** What it draws by line as phasors; turns and Kirchhoff alone. */
+    @Nested
+    class Lines {
+        private static Phasor entry(TransformerDraw draw, Phase line, Phase leg) {
+            return draw.lines().at(line.ordinal(), leg.ordinal());
+        }
+
+        private static void is(Phasor phasor, double amps, double degrees) {
+            assertThat(phasor.minus(Phasor.polar(amps, Math.toRadians(degrees))).length())
+                    .isCloseTo(0, NEARLY);
+        }
+
+        /** A winding of 480 V to one of 120 V; leg A ahead of line A by 30° has its winding from A to B. */
+        @Test
+        void ofADeltaAreAQuarterForthAndBack() {
+            TransformerDraw ahead = of(TransformerConnection.DELTA_WYE, PhaseSystem.THREE_PHASE, 120, 30);
+            TransformerDraw behind = of(TransformerConnection.DELTA_WYE, PhaseSystem.THREE_PHASE, 120, -30);
+
+            is(entry(ahead, Phase.A, Phase.A), 0.25, 30);
+            is(entry(ahead, Phase.B, Phase.A), -0.25, 30);
+            is(entry(ahead, Phase.C, Phase.A), 0, 0);
+            is(entry(behind, Phase.A, Phase.A), 0.25, -30);
+            is(entry(behind, Phase.B, Phase.A), 0, 0);
+            is(entry(behind, Phase.C, Phase.A), -0.25, -30);
+        }
+
+        @Test
+        void ofAStarAreItsRatio() {
+            TransformerDraw half = of(TransformerConnection.WYE_WYE, PhaseSystem.THREE_PHASE, PRIMARY_VOLTS / 2, 30);
+
+            is(entry(half, Phase.B, Phase.B), 0.5, 0);
+            is(entry(half, Phase.A, Phase.B), 0, 0);
+        }
+
+        /** Between B and C the voltage stands at −90°; the second leg is turned round. */
+        @Test
+        void ofASingleOneStandAtItsWindingsVoltage() {
+            TransformerDraw split = of(TransformerConnection.SINGLE, PhaseSystem.SPLIT_PHASE, 120, 30, Phase.B, Phase.C);
+            TransformerDraw one = of(TransformerConnection.SINGLE, PhaseSystem.SINGLE_PHASE, 120, 30, Phase.C);
+
+            is(entry(split, Phase.B, Phase.A), 0.25, -90);
+            is(entry(split, Phase.C, Phase.A), 0.25, 90);
+            is(entry(split, Phase.B, Phase.B), 0.25, 90);
+            is(entry(split, Phase.A, Phase.A), 0, 0);
+            is(entry(split, Phase.B, Phase.C), 0, 0);
+            is(entry(one, Phase.C, Phase.A), 120 / PRIMARY_VOLTS, 120);
+            is(entry(one, Phase.C, Phase.B), 0, 0);
+            is(entry(one, Phase.A, Phase.A), 0, 0);
+        }
+    }
+
+    /** A dead primary phase, at earth: what is left of each secondary voltage. */
+    @Nested
+    class Voltages {
+        private static Phasor[] primary(boolean a, boolean b, boolean c) {
+            return new Phasor[] {
+                a ? new Phasor(1, 0) : Phasor.ZERO,
+                b ? Phasor.polar(1, Math.toRadians(-120)) : Phasor.ZERO,
+                c ? Phasor.polar(1, Math.toRadians(120)) : Phasor.ZERO
+            };
+        }
+
+        private static double[] lengths(Phasor[] volts) {
+            return new double[] {volts[0].length(), volts[1].length(), volts[2].length()};
+        }
+
+        /** Windings A–B, B–C and C–A: with A dead two have 1/√3 of their voltage left. The other way A–C, B–A and C–B. */
+        @Test
+        void ofADeltaHaveTheRestOfTwoWindings() {
+            TransformerDraw ahead = of(TransformerConnection.DELTA_WYE, PhaseSystem.THREE_PHASE, 120, 30);
+            TransformerDraw behind = of(TransformerConnection.DELTA_WYE, PhaseSystem.THREE_PHASE, 120, -30);
+            double left = 1 / Math.sqrt(3);
+
+            assertThat(lengths(ahead.voltages(primary(true, true, true)))).containsExactly(new double[] {1, 1, 1}, NEARLY);
+            assertThat(lengths(ahead.voltages(primary(false, true, true))))
+                    .containsExactly(new double[] {left, 1, left}, NEARLY);
+            assertThat(lengths(behind.voltages(primary(false, true, true))))
+                    .containsExactly(new double[] {left, left, 1}, NEARLY);
+            assertThat(ahead.windingPhases(Phase.C)).containsExactly(Phase.C, Phase.A);
+            assertThat(behind.windingPhases(Phase.A)).containsExactly(Phase.A, Phase.C);
+            assertThat(ahead.isDelta()).isTrue();
+        }
+
+        @Test
+        void ofAStarAreThoseOfItsLines() {
+            TransformerDraw half = of(TransformerConnection.WYE_WYE, PhaseSystem.THREE_PHASE, PRIMARY_VOLTS / 2, 30);
+
+            assertThat(lengths(half.voltages(primary(true, false, true)))).containsExactly(new double[] {1, 0, 1}, NEARLY);
+            assertThat(half.windingPhases(Phase.B)).containsExactly(Phase.B);
+            assertThat(half.isDelta()).isFalse();
+        }
+
+        /** Between two lines of which one is dead, 1/√3 on each leg, the legs opposite; on one line, all or nothing. */
+        @Test
+        void ofASingleOneAreThoseAcrossItsWinding() {
+            TransformerDraw split = of(TransformerConnection.SINGLE, PhaseSystem.SPLIT_PHASE, 120, 30, Phase.B, Phase.C);
+            TransformerDraw one = of(TransformerConnection.SINGLE, PhaseSystem.SINGLE_PHASE, 120, 30, Phase.C);
+            Phasor[] whole = split.voltages(primary(true, true, true));
+
+            assertThat(lengths(whole)).containsExactly(new double[] {1, 1, 0}, NEARLY);
+            assertThat(whole[0].plus(whole[1]).length()).isCloseTo(0, NEARLY);
+            assertThat(lengths(split.voltages(primary(true, true, false))))
+                    .containsExactly(new double[] {1 / Math.sqrt(3), 1 / Math.sqrt(3), 0}, NEARLY);
+            assertThat(lengths(one.voltages(primary(true, true, true)))).containsExactly(new double[] {1, 0, 0}, NEARLY);
+            assertThat(lengths(one.voltages(primary(true, true, false)))).containsExactly(new double[] {0, 0, 0}, NEARLY);
+            assertThat(split.windingPhases(Phase.A)).containsExactly(Phase.B, Phase.C);
+            assertThat(one.isDelta()).isFalse();
+        }
+    }
 }

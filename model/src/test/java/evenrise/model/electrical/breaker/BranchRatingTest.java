@@ -90,6 +90,44 @@ class BranchRatingTest {
         assertThat(Practice.usualAt(120, 50)).isEqualTo(Practice.IEC);
     }
 
+    /** NEC 210.20(A) and 215.3: 125 % of 16 A is 20 A, unless it flows for less than three hours or the device carries all. */
+    @Test
+    void ofAContinuousLoadIsFiveFourths() {
+        assertThat(ContinuousLoad.necAmps(16, true, false)).isEqualTo(20);
+        assertThat(ContinuousLoad.necAmps(16, false, false)).isEqualTo(16);
+        assertThat(ContinuousLoad.necAmps(16, true, true)).isEqualTo(16);
+        assertThat(ContinuousLoad.necAmps(16, false, true)).isEqualTo(16);
+    }
+
+    /** IEC 60898-1: 1.13 and 1.45; UL 489: 1 and 1.35. */
+    @Test
+    void ofABreakerHoldsAndTripsByItsPractice() {
+        assertThat(ConventionalCurrents.of(Practice.IEC)).isEqualTo(new ConventionalCurrents(1.13, 1.45));
+        assertThat(ConventionalCurrents.of(Practice.NEC)).isEqualTo(new ConventionalCurrents(1, 1.35));
+    }
+
+    /** NEC 240.6(A) lists 10 A since 2023, IEC 60898-1 8 A; few make them, so neither is proposed. */
+    @Test
+    void hardlyMadeAreStandardButNotProposed() {
+        assertThat(StandardRatings.isStandard(Practice.NEC, 10)).isTrue();
+        assertThat(StandardRatings.isStandard(Practice.NEC, 16)).isFalse();
+        assertThat(StandardRatings.isStandard(Practice.IEC, 16)).isTrue();
+        assertThat(StandardRatings.isStandard(Practice.IEC, 15)).isFalse();
+        assertThat(StandardRatings.atLeast(Practice.NEC, 4)).hasValue(15);
+        assertThat(StandardRatings.atLeast(Practice.IEC, 6.1)).hasValue(10);
+        assertThat(StandardRatings.atMost(Practice.NEC, 12)).isEmpty();
+    }
+
+    /** 16 A are carried by 16 A and 80 % of 20 A, whatever the last digit of a sum says. */
+    @Test
+    void standsADigitOfASum() {
+        assertThat(BranchRating.carrying(Practice.IEC, 0.1 * 160.0000000001, 1)).hasValue(16);
+        assertThat(BranchRating.ofMotor(6.0000000001)).hasValue(15);
+        assertThat(BranchRating.ofTransformer(16.0000000001)).hasValue(20);
+        // 1.67 · 8.982035928 = 14.99999999976
+        assertThat(BranchRating.ofTransformer(8.982035928)).hasValue(15);
+    }
+
     /** NEC 240.6(A), IEC 60898-1: a rating is at most itself, and above the last there is none. */
     @Test
     void standardRatingsIncludeThemselves() {
