@@ -1,10 +1,14 @@
 package evenrise.solver.document;
 
 import evenrise.solver.report.Sanitizer;
+import java.util.regex.Pattern;
 
 /** Makes names inert, as they are on screen: each sign that is not seen or turns others round is a ?; not too long. */
 public final class Plain {
     private static final int LONGEST_WORD = 40;
+
+    /** A word without end would not break over a line. */
+    private static final Pattern ENDLESS_WORD = Pattern.compile("(\\S{" + LONGEST_WORD + "})(?=\\S)");
 
     private Plain() {}
 
@@ -12,7 +16,6 @@ public final class Plain {
     public static String text(String name, int longest) {
         String plain = Sanitizer.clean(name);
         String cut = plain.length() <= longest ? plain : plain.substring(0, longest - 1) + "…";
-        // A word without end would not break over a line.
-        return cut.replaceAll("(\\S{" + LONGEST_WORD + "})(?=\\S)", "$1 ");
+        return cut.length() <= LONGEST_WORD ? cut : ENDLESS_WORD.matcher(cut).replaceAll("$1 ");
     }
 }

@@ -1,10 +1,5 @@
 package evenrise.solver.rendering;
 
-import com.openhtmltopdf.bidi.support.ICUBidiReorderer;
-import com.openhtmltopdf.bidi.support.ICUBidiSplitter;
-import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
-import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import evenrise.solver.document.Document;
 import evenrise.solver.document.Imprint;
@@ -12,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,53 +64,92 @@ public final class PrintedSheets {
     }
 
     public byte[] on(Paper paper) {
+        return on(List.of(paper)).get(paper);
+    }
+
+    /** What they share is filled in and read once. */
+    public Map<Paper, byte[]> on(List<Paper> papers) {
         XRLog.setLoggingEnabled(false);
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (PDDocument pdf = new PDDocument()) {
-            new Printing(paper, pdf).draw();
-            pdf.save(bytes);
+        List<Printing> files = new ArrayList<>();
+        try {
+            for (Paper paper : papers) {
+                files.add(new Printing(paper));
+            }
+            for (PrintSection section : sections) {
+                files.forEach(file -> file.begin(section));
+                for (PrintSection.Part part : section.parts()) {
+                    Markup markup = markup(
+                            section.template(),
+                            part.mark().isEmpty() ? section.title() : part.mark(),
+                            part.values(),
+                            files.get(0).fonts);
+                    for (Printing file : files) {
+                        file.draw(part, markup);
+                    }
+                }
+            }
+            Map<Paper, byte[]> all = new EnumMap<>(Paper.class);
+            for (Printing file : files) {
+                all.put(file.paper, file.finished());
+            }
+            return all;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        } finally {
+            files.forEach(Printing::close);
         }
-        return bytes.toByteArray();
+    }
+
+    private Markup markup(String template, String place, Map<String, Object> values, PrintFonts fonts) {
+        Map<String, Object> all = new HashMap<>(values);
+        all.put("document", document);
+        all.put("margins", Margins.of(document.imprint(), place));
+        all.put("family", fonts.family());
+        all.put("loadMillimetres", PrintSections.loadMillimetres(document));
+        return Markup.of(fonts.legible(Templates.fill("print/" + template + ".peb", all)));
     }
 
     /** One file. */
     private final class Printing {
         private final Paper paper;
-        private final PDDocument pdf;
+        private final PDDocument pdf = new PDDocument();
         private final PrintFonts fonts;
+        private final PrintOutline outline = new PrintOutline(pdf);
+        private final List<Entry> contents = new ArrayList<>();
+        private String begun = "";
 
-        Printing(Paper paper, PDDocument pdf) throws IOException {
+        Printing(Paper paper) throws IOException {
             this.paper = paper;
-            this.pdf = pdf;
             this.fonts = PrintFonts.in(pdf, signs);
         }
 
-        private void draw() throws IOException {
-            List<Entry> contents = new ArrayList<>();
-            PrintOutline outline = new PrintOutline(pdf);
-            for (PrintSection section : sections) {
-                contents.add(new Entry(section.title(), pdf.getNumberOfPages()));
-                boolean isFirst = true;
-                for (PrintSection.Part part : section.parts()) {
-                    int page = pdf.getNumberOfPages();
-                    render(section.template(), part.mark().isEmpty() ? section.title() : part.mark(), part.values());
-                    if (isFirst) {
-                        outline.section(section.title(), page);
-                        isFirst = false;
-                    }
-                    if (!part.mark().isEmpty()) {
-                        outline.within(part.mark(), page);
-                    }
-                }
+        void begin(PrintSection section) {
+            begun = section.title();
+            contents.add(new Entry(section.title(), pdf.getNumberOfPages()));
+        }
+
+        void draw(PrintSection.Part part, Markup markup) throws IOException {
+            int page = pdf.getNumberOfPages();
+            print(markup);
+            if (!begun.isEmpty()) {
+                outline.section(begun, page);
+                begun = "";
             }
-            cover(contents);
+            if (!part.mark().isEmpty()) {
+                outline.within(part.mark(), page);
+            }
+        }
+
+        byte[] finished() throws IOException {
+            cover();
             new PrintImprint(pdf, document).write(fonts.text());
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            pdf.save(bytes);
+            return bytes.toByteArray();
         }
 
         /** Drawn last, for it tells the pages of all else. Its own length moves them. */
-        private void cover(List<Entry> contents) throws IOException {
+        private void cover() throws IOException {
             int others = pdf.getNumberOfPages();
             int length = 1;
             for (int guess = 0; length != guess; ) {
@@ -123,18 +158,16 @@ public final class PrintedSheets {
                     pdf.removePage(others);
                 }
                 int before = guess + 1;
-                render(
-                        "cover",
-                        "",
-                        Map.of(
-                                "contents",
-                                contents.stream()
-                                        .map(each -> new Entry(each.title(), each.page() + before))
-                                        .toList(),
-                                "missing",
-                                fonts.missing(),
-                                "replacement",
-                                PrintFonts.REPLACEMENT));
+                Map<String, Object> values = Map.of(
+                        "contents",
+                        contents.stream()
+                                .map(each -> new Entry(each.title(), each.page() + before))
+                                .toList(),
+                        "missing",
+                        fonts.missing(),
+                        "replacement",
+                        PrintFonts.REPLACEMENT);
+                print(markup("cover", "", values, fonts));
                 length = pdf.getNumberOfPages() - others;
             }
             for (int i = 0; i < length; i++) {
@@ -145,24 +178,15 @@ public final class PrintedSheets {
         }
 
         /** Appends the pages of one part. */
-        private void render(String template, String place, Map<String, Object> values) throws IOException {
-            Map<String, Object> all = new HashMap<>(values);
-            all.put("document", document);
-            all.put("paper", paper.size);
-            all.put("margins", Margins.of(document.imprint(), place));
-            all.put("family", fonts.family());
-            all.put("loadMillimetres", PrintSections.loadMillimetres(document));
-            PdfRendererBuilder builder = new PdfRendererBuilder()
-                    .useFastMode()
-                    .useSVGDrawer(new BatikSVGDrawer())
-                    .useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory())
-                    .useUnicodeBidiReorderer(new ICUBidiReorderer())
-                    .useUnicodeLineBreaker(new WordBreaks())
-                    .usePDDocument(pdf)
-                    .withHtmlContent(fonts.legible(Templates.fill("print/" + template + ".peb", all)), null);
-            fonts.addTo(builder);
-            try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
-                renderer.createPDFKeepOpen();
+        private void print(Markup markup) throws IOException {
+            markup.print(paper.size, fonts, pdf);
+        }
+
+        void close() {
+            try {
+                pdf.close();
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
             }
         }
     }

@@ -16,6 +16,9 @@ public final class Sanitizer {
 
     /** The text in one line of visible characters; each character that could act on a terminal becomes a {@code ?}. */
     public static String clean(String text) {
+        if (isPlain(text)) {
+            return text;
+        }
         StringBuilder clean = new StringBuilder(text.length());
         int[] marks = {0};
         text.codePoints().forEach(c -> {
@@ -25,6 +28,16 @@ public final class Sanitizer {
             }
         });
         return clean.toString();
+    }
+
+    /** Most texts are of visible ASCII, and as they should be. */
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < ' ' || text.charAt(i) > '~') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean isCombining(int codePoint) {

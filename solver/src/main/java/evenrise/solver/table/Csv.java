@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -13,6 +14,11 @@ import org.apache.commons.csv.CSVPrinter;
  * take for a formula begins with an apostrophe; one that begins like a comment is quoted.
  */
 public final class Csv {
+    /** Signs with which a formula begins, or the field behind it. */
+    private static final String ACTS = "=+-@\t\r";
+
+    private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9.]+([eE][-+]?[0-9]+)?");
+
     private Csv() {}
 
     public static String of(List<List<String>> rows) {
@@ -29,7 +35,7 @@ public final class Csv {
     }
 
     private static String inert(String cell) {
-        boolean isNumber = cell.matches("[-+]?[0-9.]+([eE][-+]?[0-9]+)?");
-        return !isNumber && cell.matches("(?s)[=+\\-@\\t\\r].*") ? "'" + cell : cell;
+        boolean actsFirst = !cell.isEmpty() && ACTS.indexOf(cell.charAt(0)) >= 0;
+        return actsFirst && !NUMBER.matcher(cell).matches() ? "'" + cell : cell;
     }
 }

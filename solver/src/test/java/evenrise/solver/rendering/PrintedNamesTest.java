@@ -102,4 +102,12 @@ class PrintedNamesTest {
         assertThat(new PrintedSheets(document("Stage")).on(PrintedSheets.Paper.A4))
                 .isEqualTo(new PrintedSheets(document("Stage")).on(PrintedSheets.Paper.A4));
     }
+
+    @Test
+    void sheetsDrawnTogetherAreThoseDrawnApart() {
+        List<PrintedSheets.Paper> papers = List.of(PrintedSheets.Paper.A4, PrintedSheets.Paper.LETTER);
+
+        assertThat(new PrintedSheets(document("מגבר במה")).on(papers)).allSatisfy((paper, sheets) -> assertThat(sheets)
+                .isEqualTo(new PrintedSheets(document("מגבר במה")).on(paper)));
+    }
 }

@@ -1,0 +1,15 @@
+package evenrise.solver.table;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class CsvTest {
+    /** What a spreadsheet would compute begins with an apostrophe; a number with its sign is none of that. */
+    @Test
+    void makesFormulasTexts() {
+        assertThat(Csv.of(List.of(List.of("a", "=1+1", "@x", "-3 V", "+cmd", "\tx", "-3.5", "+1e5", "", "b=1"))))
+                .startsWith("a,'=1+1,'@x,'-3 V,'+cmd,'\tx,-3.5,+1e5,,b=1\r\n");
+    }
+}
