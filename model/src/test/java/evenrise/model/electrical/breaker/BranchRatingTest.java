@@ -165,6 +165,8 @@ class BranchRatingTest {
         assertThat(TripEquivalent.sineAmps(141.421356)).isCloseTo(100, within(1e-6));
         assertThat(TripEquivalent.pulseAmps(141.421356, 10, 50)).isCloseTo(100, within(1e-6));
         assertThat(TripEquivalent.pulseAmps(1000, 0.0005, 50)).isCloseTo(189.9, within(0.05));
+        // halved every 5 ms its square is a sixteenth after 10 ms: 10⁶·7.2135 ms/2·15/16 = 3,381.3 A²s, √338,130
+        assertThat(TripEquivalent.pulseAmps(1000, 0.005, 50)).isCloseTo(581.5, within(0.05));
         // 10 A rms stay, 1000 A above their crest of 14.142 A
         assertThat(TripEquivalent.inrushAmps(10, 1014.142, 0.0005, 50)).isCloseTo(199.9, within(0.05));
     }

@@ -55,6 +55,13 @@ class SourceImpedanceTest {
         assertThat(StepDip.dividedPercent(75)).isCloseTo(42.857142857, EXACTLY);
     }
 
+    /** 1.1 times 230 V behind |3 + 4j| mΩ: 253 V/5 mΩ = 50.6 kA. */
+    @Test
+    void letsAFaultFlow() {
+        assertThat(FaultCurrent.amps(FaultCurrent.GREATEST_VOLTAGE_FACTOR, 230, new Impedance(0.003, 0.004)))
+                .isCloseTo(50_600, within(1e-6));
+    }
+
     /** Nothing drawn, nothing flows; a crest of 100 A at 170 V stands for 1.7 Ω. */
     @Test
     void lessensACrest() {
