@@ -21,8 +21,7 @@ class LockedRotorTest {
     /** 1 hp of code L, 9 to 9.99 kVA, on 120 V: 9.99 kVA / 120 V = 83.25 A. */
     @Test
     void ofOnePhaseGoesByTheVoltageToNeutral() {
-        assertThat(LockedRotor.greatestAmps(
-                        CodeLetter.L, 1, LinePower.voltAmpsPerAmp(PhaseSystem.THREE_PHASE, 1, 120)))
+        assertThat(LockedRotor.greatestAmps(CodeLetter.L, 1, LinePower.voltAmpsPerAmp(PhaseSystem.THREE_PHASE, 1, 120)))
                 .isCloseTo(83.25, within(0.01));
     }
 }

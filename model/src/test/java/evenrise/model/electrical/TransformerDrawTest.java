@@ -240,7 +240,8 @@ class TransformerDrawTest {
         /** Between B and C the voltage stands at −90°; the second leg is turned round. */
         @Test
         void ofASingleOneStandAtItsWindingsVoltage() {
-            TransformerDraw split = of(TransformerConnection.SINGLE, PhaseSystem.SPLIT_PHASE, 120, 30, Phase.B, Phase.C);
+            TransformerDraw split =
+                    of(TransformerConnection.SINGLE, PhaseSystem.SPLIT_PHASE, 120, 30, Phase.B, Phase.C);
             TransformerDraw one = of(TransformerConnection.SINGLE, PhaseSystem.SINGLE_PHASE, 120, 30, Phase.C);
 
             is(entry(split, Phase.B, Phase.A), 0.25, -90);
@@ -276,7 +277,8 @@ class TransformerDrawTest {
             TransformerDraw behind = of(TransformerConnection.DELTA_WYE, PhaseSystem.THREE_PHASE, 120, -30);
             double left = 1 / Math.sqrt(3);
 
-            assertThat(lengths(ahead.voltages(primary(true, true, true)))).containsExactly(new double[] {1, 1, 1}, NEARLY);
+            assertThat(lengths(ahead.voltages(primary(true, true, true))))
+                    .containsExactly(new double[] {1, 1, 1}, NEARLY);
             assertThat(lengths(ahead.voltages(primary(false, true, true))))
                     .containsExactly(new double[] {left, 1, left}, NEARLY);
             assertThat(lengths(behind.voltages(primary(false, true, true))))
@@ -290,7 +292,8 @@ class TransformerDrawTest {
         void ofAStarAreThoseOfItsLines() {
             TransformerDraw half = of(TransformerConnection.WYE_WYE, PhaseSystem.THREE_PHASE, PRIMARY_VOLTS / 2, 30);
 
-            assertThat(lengths(half.voltages(primary(true, false, true)))).containsExactly(new double[] {1, 0, 1}, NEARLY);
+            assertThat(lengths(half.voltages(primary(true, false, true))))
+                    .containsExactly(new double[] {1, 0, 1}, NEARLY);
             assertThat(half.windingPhases(Phase.B)).containsExactly(Phase.B);
             assertThat(half.isDelta()).isFalse();
         }
@@ -298,7 +301,8 @@ class TransformerDrawTest {
         /** Between two lines of which one is dead, 1/√3 on each leg, the legs opposite; on one line, all or nothing. */
         @Test
         void ofASingleOneAreThoseAcrossItsWinding() {
-            TransformerDraw split = of(TransformerConnection.SINGLE, PhaseSystem.SPLIT_PHASE, 120, 30, Phase.B, Phase.C);
+            TransformerDraw split =
+                    of(TransformerConnection.SINGLE, PhaseSystem.SPLIT_PHASE, 120, 30, Phase.B, Phase.C);
             TransformerDraw one = of(TransformerConnection.SINGLE, PhaseSystem.SINGLE_PHASE, 120, 30, Phase.C);
             Phasor[] whole = split.voltages(primary(true, true, true));
 
@@ -306,8 +310,10 @@ class TransformerDrawTest {
             assertThat(whole[0].plus(whole[1]).length()).isCloseTo(0, NEARLY);
             assertThat(lengths(split.voltages(primary(true, true, false))))
                     .containsExactly(new double[] {1 / Math.sqrt(3), 1 / Math.sqrt(3), 0}, NEARLY);
-            assertThat(lengths(one.voltages(primary(true, true, true)))).containsExactly(new double[] {1, 0, 0}, NEARLY);
-            assertThat(lengths(one.voltages(primary(true, true, false)))).containsExactly(new double[] {0, 0, 0}, NEARLY);
+            assertThat(lengths(one.voltages(primary(true, true, true))))
+                    .containsExactly(new double[] {1, 0, 0}, NEARLY);
+            assertThat(lengths(one.voltages(primary(true, true, false))))
+                    .containsExactly(new double[] {0, 0, 0}, NEARLY);
             assertThat(split.windingPhases(Phase.A)).containsExactly(Phase.B, Phase.C);
             assertThat(one.isDelta()).isFalse();
         }

@@ -57,8 +57,8 @@ final class DocumentFiles {
             files.put(HTML, HtmlPage.of(document).getBytes(StandardCharsets.UTF_8));
         }
         if (wanted.formats().contains(DocumentFormat.PDF)) {
-            Map<PrintedSheets.Paper, byte[]> sheets = new PrintedSheets(document)
-                    .on(List.of(PrintedSheets.Paper.A4, PrintedSheets.Paper.LETTER));
+            Map<PrintedSheets.Paper, byte[]> sheets =
+                    new PrintedSheets(document).on(List.of(PrintedSheets.Paper.A4, PrintedSheets.Paper.LETTER));
             files.put(A4, sheets.get(PrintedSheets.Paper.A4));
             files.put(LETTER, sheets.get(PrintedSheets.Paper.LETTER));
         }

@@ -107,7 +107,8 @@ class PrintedNamesTest {
     void sheetsDrawnTogetherAreThoseDrawnApart() {
         List<PrintedSheets.Paper> papers = List.of(PrintedSheets.Paper.A4, PrintedSheets.Paper.LETTER);
 
-        assertThat(new PrintedSheets(document("מגבר במה")).on(papers)).allSatisfy((paper, sheets) -> assertThat(sheets)
-                .isEqualTo(new PrintedSheets(document("מגבר במה")).on(paper)));
+        assertThat(new PrintedSheets(document("מגבר במה")).on(papers))
+                .allSatisfy((paper, sheets) ->
+                        assertThat(sheets).isEqualTo(new PrintedSheets(document("מגבר במה")).on(paper)));
     }
 }

@@ -121,8 +121,8 @@ class TreePlantTest {
      */
     @Test
     void aLegOfADeltaDropsInBothItsLines() {
-        LineMatrix delta = LineMatrix.of((row, column) -> Phasor.polar(
-                row == column ? 0.25 : row == (column + 1) % 3 ? -0.25 : 0, Math.toRadians(30)));
+        LineMatrix delta = LineMatrix.of((row, column) ->
+                Phasor.polar(row == column ? 0.25 : row == (column + 1) % 3 ? -0.25 : 0, Math.toRadians(30)));
         TreePlant below = new TreePlant(List.of(
                 new Point(
                         "mains",
