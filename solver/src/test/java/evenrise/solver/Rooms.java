@@ -40,6 +40,7 @@ final class Rooms {
             "model.review",
             "model.event",
             "model.scatter",
+            "model.answer",
             "model.evaluation",
             "model.check",
             "model.file",

@@ -3,6 +3,7 @@ package evenrise.solver.app;
 import evenrise.model.event.Trace;
 import evenrise.model.file.Schemas;
 import evenrise.solver.report.AuditFile;
+import evenrise.solver.report.ExplanationFile;
 import evenrise.solver.report.FrontFile;
 import evenrise.solver.report.MeasuredTable;
 import evenrise.solver.report.ScatterFile;
@@ -22,6 +23,7 @@ public enum FileSchema {
     SCRIPT(Schemas::script),
     MAPPING(Schemas::mapping),
     AUDIT(() -> Schemas.sheet(AuditFile.class, "evenrise audit", AuditFile.FORMAT)),
+    EXPLANATION(() -> Schemas.sheet(ExplanationFile.class, "evenrise explanation", ExplanationFile.FORMAT)),
     REHEARSAL(() -> Schemas.sheet(Trace.class, "evenrise rehearsal", Trace.FORMAT)),
     SCATTER(() -> Schemas.sheet(ScatterFile.class, "evenrise scatter", ScatterFile.FORMAT)),
     FRONT(() -> Schemas.sheet(FrontFile.class, "evenrise front", FrontFile.FORMAT)),

@@ -62,6 +62,30 @@ public final class Jobs {
         return watched(JobControl.NONE, watch -> new AuditJob(watch).typicalInrush(request));
     }
 
+    /** Says what every other place of a load would break or cost. */
+    public ExplainResult explain(ExplainRequest request) {
+        return explain(request, JobControl.NONE);
+    }
+
+    /** @see #explain(ExplainRequest) */
+    public ExplainResult explain(ExplainRequest request, JobControl control) {
+        return watched(control, watch -> new ExplainJob(watch).load(request));
+    }
+
+    /** Says what makes a plan's peak, and which single changes lower it. */
+    public Listing explainPeak(AuditRequest request, JobControl control) {
+        return watched(control, watch -> new ExplainJob(watch).peak(request));
+    }
+
+    /**
+     * Says what a rule asks, where a plan breaks it, and what comes nearest to its limit.
+     *
+     * @param rule its id, as docs/rules.md has it
+     */
+    public Listing explainRule(AuditRequest request, String rule) {
+        return watched(JobControl.NONE, watch -> new ExplainJob(watch).rule(request, rule));
+    }
+
     /** Writes the documents of a plan. */
     public ReportResult report(ReportRequest request) {
         return report(request, JobControl.NONE);

@@ -80,6 +80,7 @@ public final class Evenrise implements Runnable {
         CommandLine root = new CommandLine(new Evenrise())
                 .addSubcommand(new PlanCommand(terminal, jobs, interruption))
                 .addSubcommand(new AuditCommand(terminal, jobs))
+                .addSubcommand(new ExplainCommand(terminal, jobs))
                 .addSubcommand(new RehearseCommand(terminal, jobs))
                 .addSubcommand(new ImportCommand(terminal, jobs))
                 .addSubcommand(new ReworkCommand(terminal, jobs, interruption))
@@ -123,6 +124,8 @@ public final class Evenrise implements Runnable {
                         ExitCode.RULES_BROKEN,
                         ExitCode.NOT_WRITTEN,
                         ExitCode.LIMITS_BROKEN);
+            case "explain" ->
+                ExitCode.texts(ExitCode.DONE, ExitCode.BUG, ExitCode.USAGE, ExitCode.BAD_INPUT, ExitCode.NOT_WRITTEN);
             case "schema", "completion", "generate" ->
                 ExitCode.texts(ExitCode.DONE, ExitCode.BUG, ExitCode.USAGE, ExitCode.NOT_WRITTEN);
             default ->

@@ -112,6 +112,10 @@ class CautionsEverywhereTest {
                 List.of("schema", "script"),
                 List.of("audit", PROJECT, plan),
                 List.of("audit", PROJECT, plan, "--json"),
+                List.of("explain", PROJECT, plan, "--peak"),
+                List.of("explain", PROJECT, plan, "--rule", "rating"),
+                List.of("explain", PROJECT, plan, found.assignments().get(0).load()),
+                List.of("explain", PROJECT, plan, found.assignments().get(0).load(), "--json"),
                 List.of("generate", "--panels", "2", "-o", "-"),
                 List.of("rehearse", PROJECT, plan),
                 List.of("bill", MILL))) {

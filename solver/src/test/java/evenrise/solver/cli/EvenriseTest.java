@@ -17,6 +17,7 @@ class EvenriseTest {
             strings = {
                 "plan",
                 "audit",
+                "explain",
                 "rehearse",
                 "rework",
                 "import",

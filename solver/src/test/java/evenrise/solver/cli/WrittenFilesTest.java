@@ -63,6 +63,10 @@ class WrittenFilesTest {
         for (String plan : List.of("hall.plan.json", "broken.plan.json")) {
             keep(JSON.readTree(sound.run("audit", hall, at(plan), "--json").out()));
         }
+        for (String load : List.of("amp", "dsp")) {
+            keep(JSON.readTree(sound.run("explain", hall, at("hall.plan.json"), load, "--all", "--json")
+                    .out()));
+        }
         sound.run("audit", hall, at("hall.plan.json"), "--typical-inrush-into", at("typical.yaml"));
         sound.run("rehearse", hall, at("hall.plan.json"), "--trace", at("trace.json"));
         sound.run("rehearse", hall, at("hall.plan.json"), "--trials", "20", "--trace", at("trials.json"));
