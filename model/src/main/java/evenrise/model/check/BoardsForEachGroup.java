@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.project.Board;
 import evenrise.model.project.Load;
 import evenrise.model.project.ShutdownGroup;
@@ -62,7 +63,7 @@ final class BoardsForEachGroup {
                         ? parts.project.boards().stream().anyMatch(board -> onOne(group, loads, board, null))
                         : onSeveral(group, loads, null);
         if (!possible) {
-            String size = loads.size() + (loads.size() == 1 ? " load" : " loads");
+            String size = Phrase.counted(loads.size(), "load");
             String boards = whole ? "one board that has as many outputs" : "boards of its own with as many outputs";
             String panel = group.samePanel() ? ", and one panel that takes them all" : "";
             found.accept(Objection.impossible(

@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.project.Board;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
@@ -87,14 +88,16 @@ final class Candidates {
             return load.fixed().board().isPresent() ? "its board does not reach it" : "no board reaches it";
         }
         if (load.runningAmps() > rated + AMPS_TOLERANCE) {
-            return "it may carry " + Shown.number(rated, load.runningAmps()) + " A a phase, the load draws "
-                    + Shown.number(load.runningAmps(), rated) + " A";
+            return "it may carry " + Decimals.toThousandths(rated, load.runningAmps()) + " A a phase, the load draws "
+                    + Decimals.toThousandths(load.runningAmps(), rated) + " A";
         }
         if (panel.inrushLimitAmps().isPresent()
                 && peakAmps(load) > panel.inrushLimitAmps().getAsDouble() + AMPS_TOLERANCE) {
-            return "its inrush limit is " + Shown.number(panel.inrushLimitAmps().getAsDouble(), peakAmps(load))
+            return "its inrush limit is "
+                    + Decimals.toThousandths(panel.inrushLimitAmps().getAsDouble(), peakAmps(load))
                     + " A, the load peaks at "
-                    + Shown.number(peakAmps(load), panel.inrushLimitAmps().getAsDouble()) + " A";
+                    + Decimals.toThousandths(
+                            peakAmps(load), panel.inrushLimitAmps().getAsDouble()) + " A";
         }
         boolean slot = load.fixed().slot().isPresent()
                 ? takes(load, panelAt, load.fixed().slot().getAsInt(), false)

@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.project.Load;
 import evenrise.model.project.SwitchedBy;
 import java.util.Optional;
@@ -57,11 +58,11 @@ final class Contactors {
         same(load.shutdownGroup(), lead.get().shutdownGroup(), "group", at + "/shutdown_group", name);
         same(load.system(), lead.get().system(), "system", at + "/system", name);
         if (load.offAfterSeconds() > 0) {
-            own("off_after_s", Shown.number(load.offAfterSeconds()), at, name);
+            own("off_after_s", Decimals.toThousandths(load.offAfterSeconds()), at, name);
         }
         load.fixed().board().ifPresent(board -> own("fixed/board", Shown.quoted(board), at, name));
         load.fixed().output().ifPresent(output -> own("fixed/output", "" + output, at, name));
-        load.fixed().onSeconds().ifPresent(on -> own("fixed/on_s", Shown.number(on), at, name));
+        load.fixed().onSeconds().ifPresent(on -> own("fixed/on_s", Decimals.toThousandths(on), at, name));
     }
 
     private void same(Optional<String> mine, Optional<String> theirs, String what, String at, String lead) {
@@ -88,9 +89,9 @@ final class Contactors {
             notSwitched("switched_by", "contactor", at);
         }
         if (load.offAfterSeconds() > 0) {
-            notSwitched("off_after_s", Shown.number(load.offAfterSeconds()), at);
+            notSwitched("off_after_s", Decimals.toThousandths(load.offAfterSeconds()), at);
         }
-        load.fixed().onSeconds().ifPresent(on -> notSwitched("fixed/on_s", Shown.number(on), at));
+        load.fixed().onSeconds().ifPresent(on -> notSwitched("fixed/on_s", Decimals.toThousandths(on), at));
     }
 
     private void notSwitched(String field, String value, String at) {

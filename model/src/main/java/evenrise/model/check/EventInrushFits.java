@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.electrical.FullUse;
 import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.project.Load;
@@ -95,11 +96,11 @@ final class EventInrushFits {
             }
             return Optional.of(Objection.impossible(
                     pointer + "/inrush_limit_a",
-                    Shown.number(limitAmps, needed) + ", and " + when + " " + loads.size()
+                    Decimals.toThousandths(limitAmps, needed) + ", and " + when + " " + loads.size()
                             + (loads.size() == 1 ? " load draws" : " loads draw") + " at once " + how + ", "
                             + Shown.quoted(worst.orElseThrow().id()) + " the most, with at least "
-                            + Shown.number(needed, limitAmps) + " A on the worst phase",
-                    "at least " + Shown.number(Math.ceil(needed)),
+                            + Decimals.toThousandths(needed, limitAmps) + " A on the worst phase",
+                    "at least " + Decimals.toThousandths(Math.ceil(needed)),
                     "Maybe " + cure + ", or take the event out of behaviour.inrush_limit_holds_for."));
         }
     }

@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import java.util.Comparator;
@@ -41,13 +42,13 @@ final class InrushFits {
         if (needed > limit.getAsDouble() + Candidates.AMPS_TOLERANCE) {
             String why = single >= mean
                     ? ", and load " + Shown.quoted(largest.id()) + " alone peaks at "
-                            + Shown.number(single, limit.getAsDouble()) + " A"
+                            + Decimals.toThousandths(single, limit.getAsDouble()) + " A"
                     : ", and with all loads on the mean of the phases' crests is "
-                            + Shown.number(mean, limit.getAsDouble()) + " A";
+                            + Decimals.toThousandths(mean, limit.getAsDouble()) + " A";
             found.accept(Objection.impossible(
                     pointer + "/inrush_limit_a",
-                    Shown.number(limit.getAsDouble(), needed) + why,
-                    "at least " + Shown.number(Math.ceil(needed)),
+                    Decimals.toThousandths(limit.getAsDouble(), needed) + why,
+                    "at least " + Decimals.toThousandths(Math.ceil(needed)),
                     "Maybe limit the inrush at the load, or raise the limit if the feeder allows."));
         }
     }

@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.PhaseSystem;
@@ -55,21 +56,23 @@ final class RatingsSuffice {
         if (needed > allowed + Candidates.AMPS_TOLERANCE) {
             found.accept(Objection.impossible(
                     pointer + "/rated_a",
-                    Shown.number(rated) + ", so " + Shown.number(allowed, needed) + " A a phase may run, and "
+                    Decimals.toThousandths(rated) + ", so " + Decimals.toThousandths(allowed, needed)
+                            + " A a phase may run, and "
                             + (single > mean ? "one load alone draws " : "the mean of the phases is at least ")
-                            + Shown.number(needed, allowed) + " A whatever the layout",
-                    "at least " + Shown.number(Math.ceil(needed / fraction)),
+                            + Decimals.toThousandths(needed, allowed) + " A whatever the layout",
+                    "at least " + Decimals.toThousandths(Math.ceil(needed / fraction)),
                     "Maybe feed fewer loads from it."));
         }
         double third = supply.system() == PhaseSystem.SPLIT_PHASE ? 0 : thirdHarmonicAmps(loads);
         if (third > rated * neutralFactor + Candidates.AMPS_TOLERANCE) {
             found.accept(Objection.impossible(
                     pointer + "/neutral_factor",
-                    Shown.number(neutralFactor) + ", so " + Shown.number(rated * neutralFactor, third)
+                    Decimals.toThousandths(neutralFactor) + ", so "
+                            + Decimals.toThousandths(rated * neutralFactor, third)
                             + " A may run in the neutral, and third harmonics alone add up to "
-                            + Shown.number(third, rated * neutralFactor)
+                            + Decimals.toThousandths(third, rated * neutralFactor)
                             + " A whatever the layout",
-                    "a neutral for at least " + Shown.number(Math.ceil(third)) + " A",
+                    "a neutral for at least " + Decimals.toThousandths(Math.ceil(third)) + " A",
                     "Maybe some loads can have two or three poles."));
         }
     }
@@ -82,8 +85,8 @@ final class RatingsSuffice {
         if (needed > allowed + Candidates.AMPS_TOLERANCE * candidates.panels.size() * 3) {
             found.accept(Objection.impossible(
                     "/panels",
-                    "a set too small: all phases of all panels may carry " + Shown.number(allowed, needed)
-                            + " A, the loads draw " + Shown.number(needed, allowed) + " A",
+                    "a set too small: all phases of all panels may carry " + Decimals.toThousandths(allowed, needed)
+                            + " A, the loads draw " + Decimals.toThousandths(needed, allowed) + " A",
                     "ratings for all loads together",
                     "Maybe add a panel."));
         }

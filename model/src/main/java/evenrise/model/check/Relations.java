@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.project.Load;
 import evenrise.model.project.Role;
 import java.util.List;
@@ -113,6 +114,6 @@ final class Relations {
     }
 
     private static String poles(int poles) {
-        return poles == 1 ? "1 pole" : poles + " poles";
+        return Phrase.counted(poles, "pole");
     }
 }

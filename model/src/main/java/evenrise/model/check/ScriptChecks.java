@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.contract.FormatVersion;
 import evenrise.model.event.EventScript;
 import evenrise.model.event.Happening;
@@ -55,8 +56,8 @@ public final class ScriptChecks {
             if (at < last) {
                 found.add(Objection.error(
                         "/events/" + i + "/at_s",
-                        Shown.number(at),
-                        "at least " + Shown.number(last) + ", the time of what stands before it",
+                        Decimals.toThousandths(at),
+                        "at least " + Decimals.toThousandths(last) + ", the time of what stands before it",
                         "Maybe put the events in the order of time."));
             }
             last = Math.max(last, at);

@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Load;
@@ -104,7 +105,7 @@ final class TimeSuffices {
             String what = last < switched.size()
                     ? "load " + Shown.quoted(switched.get(last).id())
                     : "the last role";
-            tooShort(most, what + " can be on at " + Shown.number(least, most) + " s at the earliest", least);
+            tooShort(most, what + " can be on at " + Decimals.toThousandths(least, most) + " s at the earliest", least);
             return;
         }
         long passed = 0;
@@ -125,8 +126,8 @@ final class TimeSuffices {
     private void tooShort(double most, String why, double enough) {
         found.accept(Objection.impossible(
                 "/max_duration_s",
-                Shown.number(most, enough) + ", and " + why,
-                "more time, at least about " + Shown.number(enough, most),
+                Decimals.toThousandths(most, enough) + ", and " + why,
+                "more time, at least about " + Decimals.toThousandths(enough, most),
                 "Maybe shorten settle times, steps or start delays."));
     }
 

@@ -1,6 +1,7 @@
 package evenrise.model.check;
 
 import evenrise.model.check.ProjectParts.Lines;
+import evenrise.model.contract.Decimals;
 import evenrise.model.contract.Words;
 import evenrise.model.project.DistributionNode;
 import evenrise.model.project.Panel;
@@ -78,7 +79,7 @@ final class Transfers {
             if (it.seconds().isPresent()) {
                 error(
                         it.at() + "/transfer_s",
-                        Shown.number(it.seconds().getAsDouble()),
+                        Decimals.toThousandths(it.seconds().getAsDouble()),
                         "nothing without an" + " alternate_fed_from",
                         "Maybe state what it is transferred to.");
             }
@@ -135,9 +136,10 @@ final class Transfers {
         if (!isSame) {
             error(
                     at,
-                    Shown.quoted(to) + " of " + Shown.number(other.get().lineToNeutralVolts()) + " V "
+                    Shown.quoted(to) + " of "
+                            + Decimals.toThousandths(other.get().lineToNeutralVolts()) + " V "
                             + Words.word(other.get().system()),
-                    "the system of what feeds it as usual and its " + Shown.number(volts) + " V within 5 %",
+                    "the system of what feeds it as usual and its " + Decimals.toThousandths(volts) + " V within 5 %",
                     "Maybe a transformer stands between them.");
         }
     }

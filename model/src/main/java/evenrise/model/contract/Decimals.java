@@ -44,7 +44,9 @@ public final class Decimals {
         return decimals;
     }
 
-    private static String fixed(double value, int decimals) {
-        return String.format(Locale.ROOT, "%." + decimals + "f", value);
+    /** With so many decimals, and without a minus before a zero. */
+    public static String fixed(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return text.startsWith("-0") && text.matches("-0(\\.0*)?") ? text.substring(1) : text;
     }
 }

@@ -1,5 +1,6 @@
 package evenrise.model.estimate;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.BreakerPrice;
@@ -88,8 +89,7 @@ public record BillOfMaterials(Optional<String> currency, List<BillLine> lines) {
         Map<String, BillLine> kinds = new TreeMap<>();
         for (Load load : project.loads()) {
             String item = (PlantLines.hasSwitchedBreaker(load) ? "switched breaker, " : "breaker, ")
-                    + load.poles()
-                    + (load.poles() == 1 ? " pole, " : " poles, ")
+                    + Phrase.counted(load.poles(), "pole") + ", "
                     + amps(load.breakerAmps());
             count(kinds, item, price(project, load));
         }

@@ -1,5 +1,6 @@
 package evenrise.model.estimate;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.contract.Words;
 import evenrise.model.project.Cable;
 import evenrise.model.project.Catalogue;
@@ -151,7 +152,7 @@ final class PlantLines {
                 .orElseGet(() ->
                         behind.stream().mapToDouble(Load::breakerAmps).max().orElseThrow());
         count(
-                "contactor, " + poles + (poles == 1 ? " pole, " : " poles, ") + BillOfMaterials.amps(amps),
+                "contactor, " + Phrase.counted(poles, "pole") + ", " + BillOfMaterials.amps(amps),
                 cheapest(
                         prices(Catalogue::contactors)
                                 .filter(kind -> kind.upToPoles() >= poles && kind.upToAmps() >= amps),

@@ -1,6 +1,7 @@
 package evenrise.model.evaluation;
 
 import evenrise.model.contract.Decimals;
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Assessment;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,23 +18,23 @@ final class Headline {
         }
         parts.add(checks(counts));
         if (counts.eventsOverLimit() > 0) {
-            parts.add(counted(counts.eventsOverLimit(), "peak") + " of events over an inrush limit");
+            parts.add(Phrase.counted(counts.eventsOverLimit(), "peak") + " of events over an inrush limit");
         }
         if (counts.loadsWithoutPlace() > 0) {
             parts.add(withoutPlace(counts));
         }
         if (counts.guessedFields() > 0) {
-            parts.add(counted(counts.guessedFields(), "field") + " guessed");
+            parts.add(Phrase.counted(counts.guessedFields(), "field") + " guessed");
         }
         if (counts.loadsWithoutInrush() > 0) {
-            parts.add(counted(counts.loadsWithoutInrush(), "load") + " without stated inrush");
+            parts.add(Phrase.counted(counts.loadsWithoutInrush(), "load") + " without stated inrush");
         }
         return String.join("; ", parts) + ".";
     }
 
     /** What the figures leave out. */
     static String withoutPlace(Assessment counts) {
-        return "without " + counted(counts.loadsWithoutPlace(), "load") + " that "
+        return "without " + Phrase.counted(counts.loadsWithoutPlace(), "load") + " that "
                 + (counts.loadsWithoutPlace() == 1 ? "has" : "have") + " no place, "
                 + Decimals.toThousandths(Math.round(counts.withoutPlaceAmps() * 10) / 10.0) + " A a phase";
     }
@@ -47,7 +48,7 @@ final class Headline {
         if (counts.limitsBroken() > 0) {
             kinds.add(counts.limitsBroken() + " electrical");
         }
-        return counted(all, "limit") + " broken (" + String.join(", ", kinds) + ")";
+        return Phrase.counted(all, "limit") + " broken (" + String.join(", ", kinds) + ")";
     }
 
     private static String checks(Assessment counts) {
@@ -57,12 +58,8 @@ final class Headline {
             return rules + "no electrical check made";
         }
         String made = counts.checksNotMade() == 0
-                ? "all " + counted(all, "electrical check") + " made"
-                : counts.checksMade() + " of " + counted(all, "electrical check") + " made";
+                ? "all " + Phrase.counted(all, "electrical check") + " made"
+                : counts.checksMade() + " of " + Phrase.counted(all, "electrical check") + " made";
         return rules + made + (counts.isBroken() ? "" : ", none broken");
-    }
-
-    private static String counted(int count, String noun) {
-        return count + " " + noun + (count == 1 ? "" : "s");
     }
 }

@@ -1,5 +1,7 @@
 package evenrise.model.event;
 
+import static evenrise.model.contract.Figures.TENTHS;
+
 import evenrise.model.project.Load;
 import evenrise.model.rules.Layout;
 import java.util.ArrayList;
@@ -49,11 +51,7 @@ public final class BothWays {
         planned.findings().forEach(each -> said.add(each.text()));
         other.findings().stream()
                 .filter(each -> each.grade() == EventFinding.Grade.BROKEN && said.add(each.text()))
-                .map(each -> new EventFinding(
-                        each.atSeconds(),
-                        each.grade(),
-                        each.rule(),
-                        "with motors that come back by themselves, " + each.text()))
+                .map(each -> each.withText("with motors that come back by themselves, " + each.text()))
                 .forEach(findings::add);
         findings.sort(Comparator.comparingDouble(EventFinding::atSeconds));
         return planned.with(episodes, findings);
@@ -94,13 +92,14 @@ public final class BothWays {
     }
 
     private static EventFinding finding(Layout layout, Episode episode, NodePeak off, double amps) {
-        return new EventFinding(
-                episode.fromSeconds(),
-                EventFinding.Grade.NOTE,
-                "motors",
-                TraceWords.place(layout, off.node()) + " may peak at " + TraceWords.amps(amps) + " after '"
-                        + episode.text()
-                        + "' if motors come back by themselves, at " + TraceWords.amps(off.boundAmps())
-                        + " if they stay off: behaviour.motors_resume does not state which");
+        return EventFinding.note(episode.fromSeconds(), "motors")
+                .kind("higher-peak-if-they-come-back")
+                .place(off.node())
+                .figure(amps)
+                .unit("A")
+                .text(layout.index().placeName(off.node()) + " may peak at " + TENTHS.amps(amps) + " after '"
+                        + episode.text() + "' if motors come back by themselves, at " + TENTHS.amps(off.boundAmps())
+                        + " if they stay off: behaviour.motors_resume does not state which")
+                .build();
     }
 }

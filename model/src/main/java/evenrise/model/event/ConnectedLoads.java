@@ -1,7 +1,10 @@
 package evenrise.model.event;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.electrical.FullUse;
 import evenrise.model.electrical.InrushEnvelope;
+import evenrise.model.plan.Subject;
+import evenrise.model.plan.SubjectKind;
 import evenrise.model.project.Behaviour;
 import evenrise.model.project.Board;
 import evenrise.model.project.DistributionNode;
@@ -31,6 +34,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * What a rehearsal needs of a plan, by index instead of by name: the loads that are connected at all (unswitched, or with
@@ -370,9 +374,23 @@ public final class ConnectedLoads {
 
     /** The first few of these loads by name, the rest counted. */
     String named(List<Integer> some) {
-        String first =
-                String.join(", ", some.stream().limit(MOST_NAMED).map(this::id).toList());
-        return some.size() <= MOST_NAMED ? first : first + " and " + (some.size() - MOST_NAMED) + " more";
+        return Phrase.listed(some.stream().map(this::id).toList(), MOST_NAMED);
+    }
+
+    /** The supply, a panel or a node, as what a finding is about. */
+    Subject place(String node) {
+        if (node.equals(NodeFigures.SUPPLY)) {
+            return new Subject(SubjectKind.SUPPLY, node);
+        }
+        boolean isPanel = layout.index().panel(node).isPresent();
+        return new Subject(isPanel ? SubjectKind.PANEL : SubjectKind.NODE, node);
+    }
+
+    /** The same as what a finding is about, those of the second list after those of the first. */
+    List<Subject> subjects(List<Integer> some, List<Integer> others) {
+        return Stream.concat(some.stream(), others.stream())
+                .map(n -> new Subject(SubjectKind.LOAD, id(n)))
+                .toList();
     }
 
     /** Whether {@code load} needs {@code processing}. */

@@ -1,11 +1,16 @@
 package evenrise.model.event;
 
+import static evenrise.model.contract.Figures.THOUSANDTHS;
+
+import evenrise.model.contract.Phrase;
+import evenrise.model.plan.Subject;
 import evenrise.model.rules.Tolerances;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /**
  * Watches what is on together: an amplifier without processing, a load without what it comes after, something that comes on
@@ -28,7 +33,7 @@ final class OrderWatch {
         }
     }
 
-    private record Break(double sinceSeconds, EventFinding.Grade grade, String text, boolean reported) {}
+    private record Break(EventFinding finding, boolean reported) {}
 
     /** A load that had not settled by when others needed it. */
     private record Unsettled(String rule, int needed, double settledAt) {}
@@ -57,15 +62,16 @@ final class OrderWatch {
         return all;
     }
 
-    void add(double atSeconds, EventFinding.Grade grade, String rule, String text) {
-        found.add(new EventFinding(atSeconds, grade, rule, text));
+    void add(EventFinding finding) {
+        found.add(finding);
     }
 
     /** The same, unless it was said before. */
-    void addOnce(double atSeconds, EventFinding.Grade grade, String rule, String text) {
+    void addOnce(EventFinding finding) {
         if (found.stream()
-                .noneMatch(each -> each.rule().equals(rule) && each.text().equals(text))) {
-            add(atSeconds, grade, rule, text);
+                .noneMatch(each ->
+                        each.rule().equals(finding.rule()) && each.text().equals(finding.text()))) {
+            add(finding);
         }
     }
 
@@ -98,13 +104,13 @@ final class OrderWatch {
 
     private EventFinding finding(Unsettled what, List<Early> early) {
         List<Integer> loads = early.stream().map(Early::load).toList();
-        return new EventFinding(
-                early.get(0).atSeconds(),
-                EventFinding.Grade.BROKEN,
-                what.rule(),
-                connected.named(loads) + (loads.size() == 1 ? " comes" : " come") + " on before load "
+        return EventFinding.broken(early.get(0).atSeconds(), what.rule())
+                .kind("not-settled")
+                .subjects(connected.subjects(loads, List.of(what.needed())))
+                .text(connected.named(loads) + (loads.size() == 1 ? " comes" : " come") + " on before load "
                         + connected.id(what.needed()) + " has settled, which it does at "
-                        + TraceWords.seconds(what.settledAt()));
+                        + THOUSANDTHS.seconds(what.settledAt()))
+                .build();
     }
 
     /** Said once for each row of such loads. */
@@ -115,12 +121,12 @@ final class OrderWatch {
             if (connected.isAmplifier[n] && mayBeHeard && contacts.isClosed(n) && settledAt[n] < now - graceSeconds) {
                 if (!lastBehind.equals(connected.id(n))) {
                     lastBehind = connected.id(n);
-                    add(
-                            now,
-                            EventFinding.Grade.NOTE,
-                            "amplifiers-last",
-                            "load " + connected.id(load) + " comes on behind live amplifiers, such as "
-                                    + connected.id(n) + "; what is in the signal chain may be heard");
+                    add(EventFinding.note(now, "amplifiers-last")
+                            .kind("behind-live-amplifiers")
+                            .subjects(connected.subjects(List.of(load), List.of(n)))
+                            .text("load " + connected.id(load) + " comes on behind live amplifiers, such as "
+                                    + connected.id(n) + "; what is in the signal chain may be heard")
+                            .build());
                 }
                 return;
             }
@@ -130,9 +136,9 @@ final class OrderWatch {
     /** Time has gone on to {@code now}: a break that stood for longer than the grace is reported. */
     void reached(double now) {
         breaks.replaceAll((watched, it) -> {
-            if (!it.reported() && now - it.sinceSeconds() > graceSeconds) {
-                add(it.sinceSeconds(), it.grade(), watched.rule, it.text());
-                return new Break(it.sinceSeconds(), it.grade(), it.text(), true);
+            if (!it.reported() && now - it.finding().atSeconds() > graceSeconds) {
+                add(it.finding());
+                return new Break(it.finding(), true);
             }
             return it;
         });
@@ -190,7 +196,9 @@ final class OrderWatch {
                 !without.isEmpty(),
                 now,
                 allExcused,
-                () -> TraceWords.counted(without.size(), noun(without)) + (without.size() == 1 ? " is" : " are")
+                "without-processing",
+                connected.subjects(without, missing),
+                () -> Phrase.counted(without.size(), noun(without)) + (without.size() == 1 ? " is" : " are")
                         + " on without processing " + connected.named(missing)
                         + (isExcused ? EXCUSE : ""));
         boolean isOrderExcused = earlyExcused;
@@ -199,6 +207,8 @@ final class OrderWatch {
                 !early.isEmpty(),
                 now,
                 isOrderExcused,
+                "before-what-it-comes-after",
+                connected.subjects(early, List.of()),
                 () -> connected.named(early)
                         + (early.size() == 1 ? " is" : " are") + " on without what "
                         + (early.size() == 1 ? "it comes" : "they come")
@@ -208,6 +218,8 @@ final class OrderWatch {
                 !dropped.isEmpty(),
                 now,
                 false,
+                "on-during-an-emergency",
+                connected.subjects(dropped, List.of()),
                 () -> connected.named(dropped) + (dropped.size() == 1 ? " is" : " are")
                         + " on while the emergency contact is closed, and should have dropped");
     }
@@ -216,17 +228,29 @@ final class OrderWatch {
         return loads.stream().allMatch(n -> connected.isAmplifier[n]) ? "amplifier" : "load";
     }
 
-    private interface Text {
-        String get();
-    }
-
-    private void judge(Watched watched, boolean isBroken, double now, boolean excused, Text text) {
+    /** One state that must not last, and what is said of it. */
+    private void judge(
+            Watched watched,
+            boolean isBroken,
+            double now,
+            boolean excused,
+            String kind,
+            List<Subject> subjects,
+            Supplier<String> text) {
         Break standing = breaks.get(watched);
         EventFinding.Grade grade = excused ? EventFinding.Grade.NOTE : EventFinding.Grade.BROKEN;
         if (!isBroken) {
             breaks.remove(watched);
-        } else if (standing == null || standing.grade() != grade) {
-            breaks.put(watched, new Break(now, grade, text.get(), false));
+        } else if (standing == null || standing.finding().grade() != grade) {
+            EventFinding finding = EventFinding.builder()
+                    .atSeconds(now)
+                    .grade(grade)
+                    .rule(watched.rule)
+                    .kind(kind)
+                    .subjects(subjects)
+                    .text(text.get())
+                    .build();
+            breaks.put(watched, new Break(finding, false));
         }
     }
 }

@@ -1,5 +1,10 @@
 package evenrise.model.event;
 
+import static evenrise.model.contract.Figures.THOUSANDTHS;
+
+import evenrise.model.contract.Phrase;
+import evenrise.model.plan.Subject;
+import evenrise.model.plan.SubjectKind;
 import evenrise.model.project.DeadContacts;
 import evenrise.model.project.Resume;
 import evenrise.model.project.SequenceInEmergency;
@@ -157,7 +162,7 @@ public final class Rehearsal {
         open(
                 now,
                 "supply low" + supply.where(low) + " for "
-                        + TraceWords.seconds(connected.behaviour.brownoutHoldSeconds()));
+                        + THOUSANDTHS.seconds(connected.behaviour.brownoutHoldSeconds()));
         supply.trip(low, true);
         latchMotors(n -> connected.switched[n] ? supply.isTripped(connected.watch(n)) : sources.isLow(n, low), now);
         kept.removeIf(event -> connected.clocksOf(event).stream()
@@ -171,7 +176,7 @@ public final class Rehearsal {
                 }
             }
         }
-        diary.note(now, EntryKind.TRIPS, TraceWords.counted(opened, "load") + " opened in one go");
+        diary.note(now, EntryKind.TRIPS, Phrase.counted(opened, "load") + " opened in one go");
         waitForSteady(low, now);
     }
 
@@ -179,7 +184,7 @@ public final class Rehearsal {
         open(
                 now,
                 "supply steady" + supply.where(steady) + " for "
-                        + TraceWords.seconds(connected.behaviour.steadyWaitSeconds()));
+                        + THOUSANDTHS.seconds(connected.behaviour.steadyWaitSeconds()));
         supply.trip(steady, false);
         if (connected.behaviour.onReturn() == Resume.SEQUENCE) {
             return;
@@ -208,7 +213,7 @@ public final class Rehearsal {
                     now,
                     EntryKind.STEADY,
                     "supply steady" + supply.where(steady) + ": the sequence waits "
-                            + TraceWords.seconds(connected.behaviour.steadyWaitSeconds()));
+                            + THOUSANDTHS.seconds(connected.behaviour.steadyWaitSeconds()));
         }
     }
 
@@ -219,7 +224,7 @@ public final class Rehearsal {
             boolean isQuiet = sequencer.isQuiet(c);
             if (isQuiet && !clockWasQuiet[c]) {
                 come = true;
-                diary.note(now, EntryKind.ENDS, connected.clockName(c) + TraceWords.counted(on(c), "load") + " on");
+                diary.note(now, EntryKind.ENDS, connected.clockName(c) + Phrase.counted(on(c), "load") + " on");
             }
             clockWasQuiet[c] = isQuiet;
         }
@@ -238,7 +243,7 @@ public final class Rehearsal {
     private void through(double now) {
         if (sequencer.isQuiet() && !wasQuiet) {
             if (!connected.hasClocks) {
-                diary.note(now, EntryKind.ENDS, TraceWords.counted(contacts.loadsOn(), "load") + " on");
+                diary.note(now, EntryKind.ENDS, Phrase.counted(contacts.loadsOn(), "load") + " on");
             }
             quietSince = now;
         }
@@ -277,7 +282,10 @@ public final class Rehearsal {
         Optional<String> refusal = refusals.of(event, locked, supply);
         if (refusal.isPresent()) {
             diary.note(now, EntryKind.REFUSED, event.text() + ": " + refusal.get());
-            watch.addOnce(now, EventFinding.Grade.NOTE, "refused", event.text() + " is refused: " + refusal.get());
+            watch.addOnce(EventFinding.note(now, "refused")
+                    .kind("refused")
+                    .text(event.text() + " is refused: " + refusal.get())
+                    .build());
             return;
         }
         if (refusals.waits(event)) {
@@ -361,14 +369,14 @@ public final class Rehearsal {
         scope.forEach(c -> wishes.commandedOn[c] = false);
         kept.removeIf(each -> scope.containsAll(connected.clocksOf(each)));
         if (!along.isEmpty()) {
-            watch.addOnce(
-                    now,
-                    EventFinding.Grade.NOTE,
-                    "taken-along",
-                    event.text() + " takes along "
-                            + String.join(
-                                    ", ",
-                                    along.stream().map(connected.systems::get).toList()) + ", which needs it");
+            List<String> systems = along.stream().map(connected.systems::get).toList();
+            watch.addOnce(EventFinding.note(now, "taken-along")
+                    .kind("systems")
+                    .subjects(systems.stream()
+                            .map(id -> new Subject(SubjectKind.SYSTEM, id))
+                            .toList())
+                    .text(event.text() + " takes along " + String.join(", ", systems) + ", which needs it")
+                    .build());
         }
     }
 
@@ -390,19 +398,19 @@ public final class Rehearsal {
                 .filter(n -> connected.isAmplifier[n]
                         && connected.loads.get(n).load().needsGroups().isEmpty())
                 .count();
-        watch.addOnce(
-                now,
-                EventFinding.Grade.NOTE,
-                "taken-along",
-                "taking off group " + connected.groups.get(group) + " takes along "
-                        + TraceWords.counted(along.size(), "load") + " of other groups or of none ("
+        watch.addOnce(EventFinding.note(now, "taken-along")
+                .kind("loads")
+                .subjects(connected.subjects(along, List.of()))
+                .text("taking off group " + connected.groups.get(group) + " takes along "
+                        + Phrase.counted(along.size(), "load") + " of other groups or of none ("
                         + connected.named(along)
                         + "), which " + (along.size() == 1 ? "needs" : "need") + " what is in it"
                         + (silent == 0
                                 ? ""
-                                : "; " + TraceWords.counted((int) silent, "amplifier") + " of them "
+                                : "; " + Phrase.counted((int) silent, "amplifier") + " of them "
                                         + (silent == 1 ? "states" : "state")
-                                        + " no needs_groups, so that all processing counts as needed"));
+                                        + " no needs_groups, so that all processing counts as needed"))
+                .build());
     }
 
     private void emergency(int system, double now) {
@@ -438,12 +446,12 @@ public final class Rehearsal {
             }
         }
         if (!cut.isEmpty()) {
-            watch.addOnce(
-                    now,
-                    EventFinding.Grade.NOTE,
-                    "off-delay",
-                    connected.named(cut) + (cut.size() == 1 ? " goes" : " go")
-                            + " off at once, though off_after_s asks for time to cool or shut down");
+            watch.addOnce(EventFinding.note(now, "off-delay")
+                    .kind("cut-short")
+                    .subjects(connected.subjects(cut, List.of()))
+                    .text(connected.named(cut) + (cut.size() == 1 ? " goes" : " go")
+                            + " off at once, though off_after_s asks for time to cool or shut down")
+                    .build());
         }
     }
 
@@ -459,12 +467,16 @@ public final class Rehearsal {
             }
         }
         if (!motors.isEmpty()) {
-            watch.addOnce(now, EventFinding.Grade.NOTE, "motors", motorText(motors));
+            watch.addOnce(EventFinding.note(now, "motors")
+                    .kind(connected.motorsReturn ? "come-back" : "stay-off")
+                    .subjects(connected.subjects(motors, List.of()))
+                    .text(motorText(motors))
+                    .build());
         }
     }
 
     private String motorText(List<Integer> motors) {
-        String which = TraceWords.counted(motors.size(), "motor") + " (" + connected.named(motors) + ")";
+        String which = Phrase.counted(motors.size(), "motor") + " (" + connected.named(motors) + ")";
         boolean isOne = motors.size() == 1;
         return connected.motorsReturn
                 ? which + (isOne ? " comes" : " come") + " back in the sequence without that anybody asks"

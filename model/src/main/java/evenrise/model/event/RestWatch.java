@@ -1,5 +1,8 @@
 package evenrise.model.event;
 
+import evenrise.model.contract.Phrase;
+import evenrise.model.plan.Subject;
+import evenrise.model.plan.SubjectKind;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -39,12 +42,14 @@ final class RestWatch {
                 }
             }
             if (on > 0 && on < all) {
-                watch.addOnce(
-                        now,
-                        EventFinding.Grade.NOTE,
-                        "group-half-on",
-                        "group " + connected.groups.get(group) + " is half on: " + on + " of "
-                                + TraceWords.counted(all, "load"));
+                watch.addOnce(EventFinding.note(now, "group-half-on")
+                        .kind("group-half-on")
+                        .subjects(List.of(new Subject(SubjectKind.GROUP, connected.groups.get(group))))
+                        .figure(on)
+                        .limit(all)
+                        .text("group " + connected.groups.get(group) + " is half on: " + on + " of "
+                                + Phrase.counted(all, "load"))
+                        .build());
             }
         }
     }
@@ -77,12 +82,11 @@ final class RestWatch {
     private void say(double now, List<Integer> loads, String rule, String text) {
         if (!loads.isEmpty()) {
             String verb = loads.size() == 1 ? " is" : " are";
-            EventFinding.Grade grade = rule.equals("stays-on") ? EventFinding.Grade.BROKEN : EventFinding.Grade.NOTE;
-            watch.addOnce(
-                    now,
-                    grade,
-                    rule,
-                    TraceWords.counted(loads.size(), "load") + " (" + connected.named(loads) + ")" + verb + text);
+            watch.addOnce((rule.equals("stays-on") ? EventFinding.broken(now, rule) : EventFinding.note(now, rule))
+                    .kind(rule)
+                    .subjects(connected.subjects(loads, List.of()))
+                    .text(Phrase.counted(loads.size(), "load") + " (" + connected.named(loads) + ")" + verb + text)
+                    .build());
         }
     }
 }

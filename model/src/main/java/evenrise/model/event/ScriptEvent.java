@@ -1,6 +1,9 @@
 package evenrise.model.event;
 
+import static evenrise.model.contract.Figures.THOUSANDTHS;
+
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Decimals;
 import evenrise.model.contract.Field;
 import evenrise.model.project.Phase;
 import java.util.List;
@@ -141,8 +144,8 @@ public record ScriptEvent(
             case BOARD_BACK -> "board " + about + " works again";
             case STAYS_CLOSED -> "load " + about + " no longer opens";
             case STAYS_OPEN -> "load " + about + " no longer closes";
-            case LATE -> "load " + about + " closes " + TraceWords.seconds(bySeconds.orElse(0)) + " late";
-            case EARLY -> "load " + about + " closes " + TraceWords.seconds(bySeconds.orElse(0)) + " early";
+            case LATE -> "load " + about + " closes " + THOUSANDTHS.seconds(bySeconds.orElse(0)) + " late";
+            case EARLY -> "load " + about + " closes " + THOUSANDTHS.seconds(bySeconds.orElse(0)) + " early";
             case MENDED -> "load " + about + " is mended";
             case TRIP -> load.isPresent() ? "breaker of load " + about + " trips" : "feeder of " + about + " trips";
             case RESET ->
@@ -160,7 +163,7 @@ public record ScriptEvent(
         String place =
                 node.map(id -> "feed of " + id + (percent == 0 ? " fails" : "")).orElse("mains fail");
         String source = node.map("feed of "::concat).orElse("mains");
-        String what = percent == 0 ? place : source + " at " + TraceWords.number(percent) + " %";
+        String what = percent == 0 ? place : source + " at " + Decimals.toThousandths(percent) + " %";
         return phases.isEmpty() ? what : what + " on " + phases.toString().replaceAll("[\\[\\]]", "");
     }
 }

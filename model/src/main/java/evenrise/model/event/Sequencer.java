@@ -1,5 +1,8 @@
 package evenrise.model.event;
 
+import static evenrise.model.contract.Figures.THOUSANDTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.project.Restart;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -188,8 +191,8 @@ final class Sequencer {
         diary.note(
                 now,
                 EntryKind.GOES_DOWN,
-                connected.clockName(clock) + TraceWords.counted(toOpenOf[clock], "load")
-                        + " to go off in reverse, the last after " + TraceWords.seconds(lastOff));
+                connected.clockName(clock) + Phrase.counted(toOpenOf[clock], "load")
+                        + " to go off in reverse, the last after " + THOUSANDTHS.seconds(lastOff));
     }
 
     private void runUp(int clock, Wishes wishes, IntPredicate canRise, double told) {
@@ -216,10 +219,10 @@ final class Sequencer {
         diary.note(
                 told,
                 EntryKind.BEGINS,
-                connected.clockName(clock) + TraceWords.counted(toCloseOf[clock], "load")
+                connected.clockName(clock) + Phrase.counted(toCloseOf[clock], "load")
                         + " to come on, the last after "
-                        + TraceWords.seconds(latestOn(clock) - passed)
-                        + (passed > 0 ? "; " + TraceWords.seconds(passed) + " of the sequence are passed over" : ""));
+                        + THOUSANDTHS.seconds(latestOn(clock) - passed)
+                        + (passed > 0 ? "; " + THOUSANDTHS.seconds(passed) + " of the sequence are passed over" : ""));
     }
 
     /**

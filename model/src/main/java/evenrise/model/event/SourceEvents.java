@@ -1,5 +1,9 @@
 package evenrise.model.event;
 
+import static evenrise.model.contract.Figures.TENTHS;
+
+import evenrise.model.contract.Decimals;
+import evenrise.model.contract.Phrase;
 import evenrise.model.electrical.LostNeutral;
 import evenrise.model.project.Load;
 import evenrise.model.rules.Distribution;
@@ -59,11 +63,10 @@ final class SourceEvents {
 
     private void transfer(int point, boolean toAlternate, double now, Agenda agenda) {
         if (mains.isOnAlternate(point) == toAlternate) {
-            watch.addOnce(
-                    now,
-                    EventFinding.Grade.NOTE,
-                    "transfer",
-                    connected.pointName(point) + " is where it is to be transferred to already");
+            watch.addOnce(EventFinding.note(now, "transfer")
+                    .kind("there-already")
+                    .text(connected.pointName(point) + " is where it is to be transferred to already")
+                    .build());
             return;
         }
         mains.beginTransfer(point, toAlternate);
@@ -106,7 +109,7 @@ final class SourceEvents {
             diary.note(
                     now,
                     EntryKind.INRUSH,
-                    TraceWords.counted(anew.loads().size(), "load") + " draw"
+                    Phrase.counted(anew.loads().size(), "load") + " draw"
                             + (anew.loads().size() == 1 ? "s its" : " their")
                             + " inrush anew, " + switched.size() + " of them switched");
         }
@@ -128,15 +131,18 @@ final class SourceEvents {
         long processing = loads.stream().filter(n -> connected.isProcessing[n]).count();
         boolean amplifiers =
                 IntStream.range(0, connected.count()).anyMatch(n -> connected.isAmplifier[n] && contacts.isClosed(n));
-        watch.add(
-                now,
-                grade,
-                rule,
-                "the voltage returns on " + TraceWords.counted(loads.size(), "closed breaker") + " ("
+        watch.add(EventFinding.builder()
+                .atSeconds(now)
+                .grade(grade)
+                .rule(rule)
+                .kind(rule)
+                .subjects(connected.subjects(loads, List.of()))
+                .text("the voltage returns on " + Phrase.counted(loads.size(), "closed breaker") + " ("
                         + connected.named(loads) + "), which draw their inrush at once"
                         + (processing > 0 && amplifiers
                                 ? "; " + processing + " of them processing, which starts anew behind live amplifiers"
-                                : ""));
+                                : ""))
+                .build());
     }
 
     private void contactors(List<Integer> switched, double now) {
@@ -146,15 +152,15 @@ final class SourceEvents {
         if (!behind.isEmpty()) {
             long contactors =
                     behind.stream().map(n -> connected.actuator[n]).distinct().count();
-            watch.addOnce(
-                    now,
-                    EventFinding.Grade.NOTE,
-                    "contactors",
-                    TraceWords.counted((int) contactors, "contactor") + " may have dropped out and"
+            watch.addOnce(EventFinding.note(now, "contactors")
+                    .kind("close-again")
+                    .subjects(connected.subjects(behind, List.of()))
+                    .text(Phrase.counted((int) contactors, "contactor") + " may have dropped out and"
                             + (contactors == 1 ? " closes" : " close") + " again with the voltage: "
-                            + TraceWords.counted(behind.size(), "load") + " behind "
+                            + Phrase.counted(behind.size(), "load") + " behind "
                             + (contactors == 1 ? "it" : "them") + " (" + connected.named(behind)
-                            + ") come on together, out of sequence");
+                            + ") come on together, out of sequence")
+                    .build());
         }
     }
 
@@ -167,20 +173,19 @@ final class SourceEvents {
                     EntryKind.INRUSH,
                     "transformer " + it.id() + " is energised"
                             + it.envelope()
-                                    .map(envelope -> " and draws up to " + TraceWords.amps(envelope.excessAmps()))
+                                    .map(envelope -> " and draws up to " + TENTHS.amps(envelope.excessAmps()))
                                     .orElse(""));
             if (it.envelope().isEmpty()) {
                 silent.add(it.id());
             }
         }
         if (!silent.isEmpty()) {
-            watch.addOnce(
-                    now,
-                    EventFinding.Grade.NOTE,
-                    "transformer-inrush",
-                    String.join(", ", silent) + (silent.size() == 1 ? " states" : " state")
+            watch.addOnce(EventFinding.note(now, "transformer-inrush")
+                    .kind("not-stated")
+                    .text(String.join(", ", silent) + (silent.size() == 1 ? " states" : " state")
                             + " no inrush_peak_a: what " + (silent.size() == 1 ? "it draws" : "they draw")
-                            + " when energised is in no peak here, which is no bound upstream");
+                            + " when energised is in no peak here, which is no bound upstream")
+                    .build());
         }
     }
 
@@ -200,13 +205,13 @@ final class SourceEvents {
                 .boxed()
                 .toList();
         if (!live.isEmpty()) {
-            watch.addOnce(
-                    now,
-                    EventFinding.Grade.NOTE,
-                    "without-power",
-                    TraceWords.counted(live.size(), "amplifier") + " (" + connected.named(live) + ") "
+            watch.addOnce(EventFinding.note(now, "without-power")
+                    .kind("live-without-processing")
+                    .subjects(connected.subjects(live, dead))
+                    .text(Phrase.counted(live.size(), "amplifier") + " (" + connected.named(live) + ") "
                             + (live.size() == 1 ? "stays" : "stay") + " live while processing "
-                            + connected.named(dead) + " has lost its feed");
+                            + connected.named(dead) + " has lost its feed")
+                    .build());
         }
     }
 
@@ -233,12 +238,11 @@ final class SourceEvents {
         NeutralLoss used = NeutralLoss.of(connected.layout, point, load -> amps(load, point, load.runningAmps()));
         NeutralLoss idle = NeutralLoss.of(connected.layout, point, load -> amps(load, point, load.idleAmps()));
         if (used.percents().isEmpty() && idle.percents().isEmpty()) {
-            watch.addOnce(
-                    now,
-                    EventFinding.Grade.NOTE,
-                    NEUTRAL,
-                    event.text() + ": nothing is on that would draw it off its place"
-                            + (it.system().phases().size() < 2 ? "; on one phase all that it feeds is off" : ""));
+            watch.addOnce(EventFinding.note(now, NEUTRAL)
+                    .kind("nothing-on")
+                    .text(event.text() + ": nothing is on that would draw it off its place"
+                            + (it.system().phases().size() < 2 ? "; on one phase all that it feeds is off" : ""))
+                    .build());
             return;
         }
         NeutralLoss worst = highest(idle) > highest(used) ? idle : used;
@@ -253,19 +257,19 @@ final class SourceEvents {
                 ", ",
                 worst.percents().entrySet().stream()
                         .map(each -> each.getKey() + " "
-                                + TraceWords.number(Math.round(each.getValue() * volts / 10) / 10.0) + " V ("
-                                + TraceWords.number(Math.round(each.getValue())) + " %)")
+                                + Decimals.toThousandths(Math.round(each.getValue() * volts / 10) / 10.0) + " V ("
+                                + Decimals.toThousandths(Math.round(each.getValue())) + " %)")
                         .toList());
-        String most = TraceWords.number(Math.round(LostNeutral.mostPercent(it.system()) * volts / 100));
-        watch.add(
-                now,
-                loads.isEmpty() ? EventFinding.Grade.NOTE : EventFinding.Grade.BROKEN,
-                NEUTRAL,
-                event.text() + ": by what is on, as impedances of "
+        String most = Decimals.toThousandths(Math.round(LostNeutral.mostPercent(it.system()) * volts / 100));
+        watch.add((loads.isEmpty() ? EventFinding.note(now, NEUTRAL) : EventFinding.broken(now, NEUTRAL))
+                .kind(loads.isEmpty() ? "voltages" : "over-voltage")
+                .subjects(connected.subjects(List.copyOf(loads.keySet()), List.of()))
+                .text(event.text() + ": by what is on, as impedances of "
                         + (worst == used ? "full use" : "their idle currents")
-                        + ", " + phases + " of " + TraceWords.number(volts)
+                        + ", " + phases + " of " + Decimals.toThousandths(volts)
                         + " V; with other loads on a phase may come to "
-                        + most + " V" + endangered(loads));
+                        + most + " V" + endangered(loads))
+                .build());
     }
 
     /** Nothing of a load that is off, or that is fed from elsewhere now. */

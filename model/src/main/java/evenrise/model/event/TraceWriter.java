@@ -1,5 +1,7 @@
 package evenrise.model.event;
 
+import static evenrise.model.contract.Figures.TENTHS;
+
 import evenrise.model.plan.Cautions;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -53,12 +55,14 @@ final class TraceWriter {
         }
         episodes.forEach(this::overLimit);
         if (ammeter.worstOvershootAmps() > ROUNDING_AMPS) {
-            found.add(new EventFinding(
-                    0,
-                    EventFinding.Grade.BROKEN,
-                    "bound",
-                    "a current was " + TraceWords.amps(ammeter.worstOvershootAmps())
-                            + " above its bound: breakers close outside the tolerance, or this software is wrong"));
+            found.add(EventFinding.broken(0, "bound")
+                    .kind("above-its-bound")
+                    .figure(ammeter.worstOvershootAmps())
+                    .limit(0)
+                    .unit("A")
+                    .text("a current was " + TENTHS.amps(ammeter.worstOvershootAmps())
+                            + " above its bound: breakers close outside the tolerance, or this software is wrong")
+                    .build());
         }
         found.sort(Comparator.comparingDouble(EventFinding::atSeconds));
         List<String> on = new ArrayList<>();
@@ -110,16 +114,18 @@ final class TraceWriter {
     private void overLimit(Episode episode) {
         for (NodePeak peak : episode.peaks()) {
             if (peak.isOverLimit()) {
-                found.add(new EventFinding(
-                        peak.peakAtSeconds(),
-                        EventFinding.Grade.BROKEN,
-                        "inrush-limit",
-                        TraceWords.place(connected.layout, peak.node())
-                                + " may peak at "
-                                + TraceWords.amps(
-                                        peak.boundAmps(), peak.limitAmps().orElse(0)) + " after '" + episode.text()
-                                + "', its inrush_limit_a is "
-                                + TraceWords.amps(peak.limitAmps().orElse(0), peak.boundAmps())));
+                double limit = peak.limitAmps().orElse(0);
+                found.add(EventFinding.broken(peak.peakAtSeconds(), "inrush-limit")
+                        .kind("may-peak-over-limit")
+                        .subjects(List.of(connected.place(peak.node())))
+                        .place(peak.node())
+                        .figure(peak.boundAmps())
+                        .limit(limit)
+                        .unit("A")
+                        .text(connected.layout.index().placeName(peak.node())
+                                + " may peak at " + TENTHS.amps(peak.boundAmps(), limit) + " after '" + episode.text()
+                                + "', its inrush_limit_a is " + TENTHS.amps(limit, peak.boundAmps()))
+                        .build());
             }
         }
     }

@@ -57,7 +57,7 @@ final class Expected {
 
     private static void bound(StringBuilder out, String words, double bound) {
         if (Double.isFinite(bound)) {
-            out.append(words).append(evenrise.model.check.Shown.number(bound));
+            out.append(words).append(evenrise.model.contract.Decimals.toThousandths(bound));
         }
     }
 

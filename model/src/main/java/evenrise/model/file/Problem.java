@@ -1,7 +1,10 @@
 package evenrise.model.file;
 
 import evenrise.model.check.Severity;
-import evenrise.model.check.Shown;
+import evenrise.model.contract.Harmless;
+import evenrise.model.contract.Words;
+import evenrise.model.plan.Finding;
+import evenrise.model.plan.Grade;
 
 /**
  * One thing that is wrong with an input file.
@@ -22,12 +25,35 @@ public record Problem(
         String subject,
         String value,
         String expected,
-        String cure) {
+        String cure)
+        implements Finding {
+
+    /** Whether the file is not well-formed, or no plan can follow from it. */
+    @Override
+    public String check() {
+        return severity == Severity.IMPOSSIBLE ? "feasible" : "well-formed";
+    }
+
+    @Override
+    public String kind() {
+        return Words.word(severity);
+    }
+
+    @Override
+    public Grade gravity() {
+        return severity == Severity.REMARK ? Grade.NOTE : Grade.BREAKS;
+    }
+
+    @Override
+    public String place() {
+        return pointer;
+    }
 
     /** One line: place, subject, value, expected, cure. It holds no control characters. */
+    @Override
     public String message() {
-        String place = line > 0 ? "line " + line + ", column " + column + (pointer.isEmpty() ? "" : ", ") : "";
-        String where = place + Shown.safe(pointer) + (place.isEmpty() && pointer.isEmpty() ? "" : ": ");
+        String at = line > 0 ? "line " + line + ", column " + column + (pointer.isEmpty() ? "" : ", ") : "";
+        String where = at + Harmless.named(pointer) + (at.isEmpty() && pointer.isEmpty() ? "" : ": ");
         return where + subject + " is " + value + ", expected " + expected + "." + (cure.isEmpty() ? "" : " " + cure);
     }
 }

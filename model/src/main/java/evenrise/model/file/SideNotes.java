@@ -1,5 +1,6 @@
 package evenrise.model.file;
 
+import evenrise.model.contract.Phrase;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -85,7 +86,7 @@ public final class SideNotes {
 
     /** An entry by what names it, else by its number. */
     static String entry(String place, int index, Optional<String> name) {
-        return Pointers.child(place, name.map(it -> "'" + it + "'").orElse(Integer.toString(index)));
+        return Pointers.child(place, name.map(it -> Phrase.quoted(it)).orElse(Integer.toString(index)));
     }
 
     /** What names a record in its list. */

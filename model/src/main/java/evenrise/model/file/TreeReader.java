@@ -10,7 +10,7 @@ import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
-import evenrise.model.check.Shown;
+import evenrise.model.contract.Harmless;
 import java.io.IOException;
 import java.util.ArrayList;
 import org.yaml.snakeyaml.LoaderOptions;
@@ -193,7 +193,7 @@ final class TreeReader {
                 .replaceAll("\\s*+\\(start marker at .*", "")
                 .replaceAll(", got this instead: <.*", "")
                 .replaceAll("[(<]?\\b(?:com|org|java|io)\\.[\\w.$]+.*", "");
-        return Shown.safe(line.length() > LONGEST_REASON ? line.substring(0, LONGEST_REASON) + "…" : line);
+        return Harmless.named(line.length() > LONGEST_REASON ? line.substring(0, LONGEST_REASON) + "…" : line);
     }
 
     private static LoaderOptions yamlOptions() {

@@ -58,6 +58,11 @@ public record BrokenRule(
         return rule;
     }
 
+    @Override
+    public Grade gravity() {
+        return grade;
+    }
+
     /** Begins with what a file gives that leaves everything out. */
     public static BrokenRuleBuilder builder() {
         return Defaults.into(BrokenRuleBuilder.unset(), BrokenRule.class);

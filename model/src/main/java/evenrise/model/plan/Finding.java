@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
- * Something that a rule or a check has to say of a plan, in parts. Whoever decides by it asks for the parts; the text is
+ * Something that a rule, a check or a reader has to say of a plan, of what happens to it or of a file, in parts. Whoever decides by it asks for the parts; the text is
  * for people, and {@link FindingText} makes it.
  */
 public interface Finding {
@@ -16,27 +16,41 @@ public interface Finding {
     /** Which of the things that the rule or check says; empty in files written before there were kinds. */
     String kind();
 
-    Grade grade();
+    /** How it is to be taken. */
+    Grade gravity();
 
     /** What it is about, the most telling first; empty in files written before there were subjects. */
-    List<Subject> subjects();
+    default List<Subject> subjects() {
+        return List.of();
+    }
 
     /** Where it is, for people. */
     String place();
 
-    OptionalDouble figure();
+    /** The figure, where there is one. */
+    default OptionalDouble figure() {
+        return OptionalDouble.empty();
+    }
 
     /** What the figure is held against, in the same unit. */
-    OptionalDouble limit();
+    default OptionalDouble limit() {
+        return OptionalDouble.empty();
+    }
 
     /** Unit of figure and limit; empty where there is none. */
-    String unit();
+    default String unit() {
+        return "";
+    }
 
     /** Clause or other source, as a pointer to look it up; empty where there is none. */
-    String clause();
+    default String clause() {
+        return "";
+    }
 
     /** The likely cure, without the "Maybe" that a sentence begins with; empty where there is none. */
-    String cure();
+    default String cure() {
+        return "";
+    }
 
     /** All of it in words. */
     String message();
@@ -52,7 +66,7 @@ public interface Finding {
     }
 
     /** What it is about first of all. */
-    default Optional<Subject> subject() {
+    default Optional<Subject> mainSubject() {
         return subjects().stream().findFirst();
     }
 }

@@ -49,6 +49,11 @@ public record Remark(
         subjects = List.copyOf(subjects);
     }
 
+    @Override
+    public Grade gravity() {
+        return grade;
+    }
+
     /** That a check says nothing, for {@code needs} is not stated. */
     public static Remark notChecked(String check, String place, String needs) {
         return builder()
@@ -58,6 +63,11 @@ public record Remark(
                 .place(place)
                 .message("not checked: needs " + needs)
                 .build();
+    }
+
+    /** Begins with a current and what it is held against, at a place. */
+    public static RemarkBuilder inAmps(String check, String place, double figure, double limit) {
+        return builder().check(check).place(place).figure(figure).limit(limit).unit("A");
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -1,5 +1,8 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
@@ -26,7 +29,7 @@ final class AmplifierDemandCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         List<String> unknown = new ArrayList<>();
         for (Load load : layout.project().loads()) {
             Optional<Amplifier> amplifier = load.equipment().flatMap(Equipment::amplifier);
@@ -39,7 +42,7 @@ final class AmplifierDemandCheck implements ElectricalCheck {
         findings.notChecked(ID, unknown, "equipment.amplifier");
     }
 
-    private static void review(Layout layout, Load load, Amplifier amplifier, Findings findings) {
+    private static void review(Layout layout, Load load, Amplifier amplifier, Remarks findings) {
         findings.made(ID, load.id());
         double idle = Demand.idleAmps(layout, load, amplifier);
         double eighth = Demand.amps(layout, load, amplifier, Programme.EIGHTH);
@@ -62,8 +65,9 @@ final class AmplifierDemandCheck implements ElectricalCheck {
                     .limit(load.breakerAmps())
                     .unit("A")
                     .clause("")
-                    .message("load " + Say.quoted(load.id()) + " draws " + Say.amps(third, load.breakerAmps())
-                            + " at 1/3 of rated output, its breaker is rated " + Say.amps(load.breakerAmps(), third)
+                    .message("load " + Phrase.quoted(load.id()) + " draws " + HUNDREDTHS.amps(third, load.breakerAmps())
+                            + " at 1/3 of rated output, its breaker is rated "
+                            + HUNDREDTHS.amps(load.breakerAmps(), third)
                             + ": heavily limited programme may trip it")
                     .cure("split the amplifiers over two breakers")
                     .build());
@@ -71,7 +75,7 @@ final class AmplifierDemandCheck implements ElectricalCheck {
     }
 
     private static void low(
-            Load load, String field, double statedAmps, double neededAmps, String when, Findings findings) {
+            Load load, String field, double statedAmps, double neededAmps, String when, Remarks findings) {
         if (neededAmps > ROUNDING_RATIO * statedAmps) {
             findings.add(Remark.builder()
                     .check(ID)
@@ -82,8 +86,8 @@ final class AmplifierDemandCheck implements ElectricalCheck {
                     .limit(statedAmps)
                     .unit("A")
                     .clause("")
-                    .message("load " + Say.quoted(load.id()) + " draws " + Say.amps(neededAmps, statedAmps) + " at "
-                            + when + ", " + field + " states " + Say.amps(statedAmps, neededAmps))
+                    .message("load " + Phrase.quoted(load.id()) + " draws " + HUNDREDTHS.amps(neededAmps, statedAmps)
+                            + " at " + when + ", " + field + " states " + HUNDREDTHS.amps(statedAmps, neededAmps))
                     .cure("raise " + field)
                     .build());
         }

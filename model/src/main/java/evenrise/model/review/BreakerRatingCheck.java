@@ -1,5 +1,8 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.electrical.breaker.ContinuousLoad;
 import evenrise.model.electrical.breaker.ConventionalCurrents;
 import evenrise.model.electrical.breaker.StandardRatings;
@@ -24,12 +27,12 @@ final class BreakerRatingCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
         if (practice.isEmpty()) {
             findings.notCheckedAnywhere(
                     ID,
-                    Findings.PLANT,
+                    Remarks.PLANT,
                     layout.project().loads().stream().map(Load::id).toList(),
                     "electrical.practice");
             return;
@@ -45,12 +48,12 @@ final class BreakerRatingCheck implements ElectricalCheck {
         }
     }
 
-    private static void standard(Load load, Practice practice, Findings findings) {
+    private static void standard(Load load, Practice practice, Remarks findings) {
         if (StandardRatings.isStandard(practice, load.breakerAmps())) {
             return;
         }
         OptionalDouble next = StandardRatings.atLeast(practice, load.breakerAmps());
-        String cure = next.isPresent() ? "take " + Say.amps(next.getAsDouble()) : "";
+        String cure = next.isPresent() ? "take " + HUNDREDTHS.amps(next.getAsDouble()) : "";
         findings.add(Remark.builder()
                 .check(ID)
                 .kind("no-standard-rating")
@@ -60,13 +63,14 @@ final class BreakerRatingCheck implements ElectricalCheck {
                 .limit(next)
                 .unit("A")
                 .clause(practice == Practice.NEC ? "NEC 240.6(A)" : "IEC 60898-1 clause 5.3.2 (clause from memory)")
-                .message("the breaker of load " + Say.quoted(load.id()) + " is rated " + Say.amps(load.breakerAmps())
-                        + ", which is no standard rating" + (cure.isEmpty() ? "." : ""))
+                .message("the breaker of load " + Phrase.quoted(load.id()) + " is rated "
+                        + HUNDREDTHS.amps(load.breakerAmps()) + ", which is no standard rating"
+                        + (cure.isEmpty() ? "." : ""))
                 .cure(cure)
                 .build());
     }
 
-    private static void carries(Load load, Practice practice, Findings findings) {
+    private static void carries(Load load, Practice practice, Remarks findings) {
         boolean isContinuous = load.circuit().map(Circuit::continuous).orElse(true);
         boolean isFullyRated = load.circuit().map(Circuit::fullyRated).orElse(false);
         double needed = practice == Practice.NEC
@@ -76,7 +80,8 @@ final class BreakerRatingCheck implements ElectricalCheck {
             return;
         }
         double trips = ConventionalCurrents.of(practice).tripsRatio() * load.breakerAmps();
-        String rule = needed > load.runningAmps() ? ", 125 % of it are " + Say.amps(needed, load.breakerAmps()) : "";
+        String rule =
+                needed > load.runningAmps() ? ", 125 % of it are " + HUNDREDTHS.amps(needed, load.breakerAmps()) : "";
         String soon = load.runningAmps() >= trips ? "; it trips within its conventional time" : "";
         OptionalDouble next = StandardRatings.atLeast(practice, needed);
         findings.add(Remark.builder()
@@ -88,11 +93,13 @@ final class BreakerRatingCheck implements ElectricalCheck {
                 .limit(load.breakerAmps())
                 .unit("A")
                 .clause(practice == Practice.NEC ? "NEC 210.20(A)" : "IEC 60364-4-43 clause 433.1")
-                .message("load " + Say.quoted(load.id()) + " runs at "
-                        + Say.amps(load.runningAmps(), load.breakerAmps()) + rule
-                        + ", its breaker is rated " + Say.amps(load.breakerAmps(), needed) + soon)
+                .message("load " + Phrase.quoted(load.id()) + " runs at "
+                        + HUNDREDTHS.amps(load.runningAmps(), load.breakerAmps()) + rule
+                        + ", its breaker is rated " + HUNDREDTHS.amps(load.breakerAmps(), needed) + soon)
                 .cure("split the load"
-                        + (next.isPresent() ? " or take " + Say.amps(next.getAsDouble()) + " and its conductor" : ""))
+                        + (next.isPresent()
+                                ? " or take " + HUNDREDTHS.amps(next.getAsDouble()) + " and its conductor"
+                                : ""))
                 .build());
     }
 }

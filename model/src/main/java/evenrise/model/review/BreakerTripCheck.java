@@ -1,5 +1,8 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.electrical.breaker.InstantaneousBand;
 import evenrise.model.electrical.breaker.TripEquivalent;
 import evenrise.model.plan.Grade;
@@ -26,7 +29,7 @@ final class BreakerTripCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         double frequency = layout.project().supply().frequencyHertz();
         Advice advice = new Advice(layout, FaultLoops.of(layout.project()));
         List<String> unknown = new ArrayList<>();
@@ -46,7 +49,7 @@ final class BreakerTripCheck implements ElectricalCheck {
         findings.notChecked(ID, withoutInrush, "inrush_peak_a");
     }
 
-    private static void review(Load load, InstantaneousBand band, double frequency, Advice advice, Findings findings) {
+    private static void review(Load load, InstantaneousBand band, double frequency, Advice advice, Remarks findings) {
         double half = load.inrushHalfMillis() / 1000;
         double counts = TripEquivalent.inrushAmps(load.idleAmps(), load.inrushAmps(), half, frequency);
         double holds = band.leastRatio() * load.breakerAmps();
@@ -67,12 +70,12 @@ final class BreakerTripCheck implements ElectricalCheck {
                 .limit(surely ? trips : holds)
                 .unit("A")
                 .clause(clause(load))
-                .message("load " + Say.quoted(load.id()) + " peaks at " + Say.amps(load.inrushAmps())
-                        + ", which counts for " + Say.amps(counts, surely ? trips : holds)
+                .message("load " + Phrase.quoted(load.id()) + " peaks at " + HUNDREDTHS.amps(load.inrushAmps())
+                        + ", which counts for " + HUNDREDTHS.amps(counts, surely ? trips : holds)
                         + " rms over a half-cycle; its breaker of "
-                        + Say.amps(load.breakerAmps()) + " holds up to " + Say.amps(holds, counts)
+                        + HUNDREDTHS.amps(load.breakerAmps()) + " holds up to " + HUNDREDTHS.amps(holds, counts)
                         + " and trips at once above "
-                        + Say.amps(trips, counts) + ": it " + (surely ? "trips" : "may trip") + " at switch-on")
+                        + HUNDREDTHS.amps(trips, counts) + ": it " + (surely ? "trips" : "may trip") + " at switch-on")
                 .cure(cure(load, counts, holds, advice))
                 .build());
     }

@@ -1,5 +1,9 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.TENTHS;
+import static evenrise.model.contract.Figures.WHOLE;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.electrical.Impedance;
 import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.LinePower;
@@ -16,7 +20,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -50,11 +53,11 @@ final class BrownOuts {
     }
 
     /** @param told panels whose sources are known */
-    static void review(Layout layout, StepDips dips, List<Panel> told, Findings findings) {
+    static void review(Layout layout, StepDips dips, List<Panel> told, Remarks findings) {
         new BrownOuts(layout, dips, Set.copyOf(told)).review(findings);
     }
 
-    private void review(Findings findings) {
+    private void review(Remarks findings) {
         List<String> unknown = new ArrayList<>();
         Map<String, List<Victim>> byStep = new LinkedHashMap<>();
         for (Placement each : layout.placements()) {
@@ -141,18 +144,19 @@ final class BrownOuts {
         DipStep step = victim.dip().step();
         RideThrough needs = victim.load().load().rideThrough().orElseThrow();
         String wants = victim.isSwell()
-                ? "stands at most " + Say.percent(victim.limitPercent())
-                : "needs " + Say.percent(needs.remainingPercent()) + " and does without for "
-                        + String.format(Locale.ROOT, "%.0f ms", needs.withoutMillis());
+                ? "stands at most " + TENTHS.percent(victim.limitPercent())
+                : "needs " + TENTHS.percent(needs.remainingPercent()) + " and does without for "
+                        + WHOLE.in("ms", needs.withoutMillis());
         return builder(victim)
                 .place(victim.load().id())
                 .figure(victim.percent())
                 .limit(victim.limitPercent())
                 .unit("%")
                 .message(DipText.of(victim.dip(), victim.way()) + ": load "
-                        + Say.quoted(victim.load().id()) + ", on already, " + wants
+                        + Phrase.quoted(victim.load().id()) + ", on already, " + wants
                         + (victim.isByBoundAlone() ? "; by phasors it rides through" : ""))
-                .cure("bring load " + Say.quoted(step.load()) + " on earlier, limit its inrush, or feed the two apart")
+                .cure("bring load " + Phrase.quoted(step.load())
+                        + " on earlier, limit its inrush, or feed the two apart")
                 .build();
     }
 
@@ -161,7 +165,7 @@ final class BrownOuts {
         int count = victims.size() - 1;
         return builder(first)
                 .kind("further-brown-outs")
-                .place(Findings.PLANT)
+                .place(Remarks.PLANT)
                 .subjects(Subjects.loads(victims.stream()
                         .skip(1)
                         .map(each -> each.load().load().id())

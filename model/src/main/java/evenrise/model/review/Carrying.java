@@ -1,5 +1,7 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
 import evenrise.model.contract.Decimals;
 import java.util.OptionalDouble;
 
@@ -36,9 +38,9 @@ record Carrying(
                 + factor(groupFactor, group)
                 + (sets == 1 ? "" : " × " + sets + " sets");
         boolean isCorrected = ambientFactor != 1 || groupFactor != 1 || sets != 1;
-        String text = isCorrected ? product + " = " + Say.amps(correctedAmps()) : product;
+        String text = isCorrected ? product + " = " + HUNDREDTHS.amps(correctedAmps()) : product;
         return amps() < correctedAmps()
-                ? text + "; the terminals allow " + Say.amps(amps()) + " (" + terminals + ")"
+                ? text + "; the terminals allow " + HUNDREDTHS.amps(amps()) + " (" + terminals + ")"
                 : text;
     }
 

@@ -1,5 +1,8 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.electrical.breaker.ContinuousLoad;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
@@ -33,10 +36,10 @@ final class ConductorCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
         if (practice.isEmpty()) {
-            findings.notCheckedAnywhere(ID, Findings.PLANT, Findings.loadsAndPanels(layout), "electrical.practice");
+            findings.notCheckedAnywhere(ID, Remarks.PLANT, Remarks.loadsAndPanels(layout), "electrical.practice");
             return;
         }
         List<String> branches = new ArrayList<>();
@@ -74,7 +77,7 @@ final class ConductorCheck implements ElectricalCheck {
     private static Duty branch(Load load) {
         return new Duty(
                 load.id(),
-                "the cable of load " + Say.quoted(load.id()),
+                "the cable of load " + Phrase.quoted(load.id()),
                 load.runningAmps(),
                 load.breakerAmps(),
                 load.circuit().map(Circuit::continuous).orElse(true),
@@ -116,7 +119,7 @@ final class ConductorCheck implements ElectricalCheck {
     }
 
     private static void review(
-            Layout layout, Cable cable, Duty duty, Practice practice, List<String> tables, Findings findings) {
+            Layout layout, Cable cable, Duty duty, Practice practice, List<String> tables, Remarks findings) {
         if (!duty.isBranch()) {
             feederBreaker(duty, practice, findings);
         }
@@ -142,7 +145,7 @@ final class ConductorCheck implements ElectricalCheck {
     }
 
     /** Branches are held against theirs by the check of breakers. */
-    private static void feederBreaker(Duty duty, Practice practice, Findings findings) {
+    private static void feederBreaker(Duty duty, Practice practice, Remarks findings) {
         double needed = practice == Practice.NEC
                 ? ContinuousLoad.necAmps(duty.lineAmps(), duty.isContinuous(), duty.isFullyRated())
                 : duty.lineAmps();
@@ -156,16 +159,17 @@ final class ConductorCheck implements ElectricalCheck {
                     .limit(duty.breakerAmps())
                     .unit("A")
                     .clause(practice == Practice.NEC ? "NEC 215.3" : "IEC 60364-4-43 clause 433.1")
-                    .message(duty.label() + " runs at " + Say.amps(duty.lineAmps()) + " and needs a device of "
-                            + Say.amps(needed, duty.breakerAmps()) + ", it has " + Say.amps(duty.breakerAmps(), needed))
+                    .message(duty.label() + " runs at " + HUNDREDTHS.amps(duty.lineAmps()) + " and needs a device of "
+                            + HUNDREDTHS.amps(needed, duty.breakerAmps()) + ", it has "
+                            + HUNDREDTHS.amps(duty.breakerAmps(), needed))
                     .cure("take a larger device and conductor, or move loads to another panel")
                     .build());
         }
     }
 
     private static Remark remark(CableRun run, Duty duty, Sizing.Shortfall lack, String cure) {
-        String needed = Say.amps(lack.neededAmps(), lack.allowedAmps());
-        String allowed = Say.amps(lack.allowedAmps(), lack.neededAmps()) + " (" + lack.arithmetic() + ")";
+        String needed = HUNDREDTHS.amps(lack.neededAmps(), lack.allowedAmps());
+        String allowed = HUNDREDTHS.amps(lack.allowedAmps(), lack.neededAmps()) + " (" + lack.arithmetic() + ")";
         String what = lack.isProtection()
                 ? " is protected at " + needed + ", allowed are " + allowed
                 : " carries " + allowed + ", " + lack.what() + " needs " + needed;

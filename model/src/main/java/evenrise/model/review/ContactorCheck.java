@@ -1,5 +1,8 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.electrical.breaker.MakingCapacity;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
@@ -40,7 +43,7 @@ final class ContactorCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         List<String> bare = new ArrayList<>();
         List<String> makers = new ArrayList<>();
         List<String> withoutInrush = new ArrayList<>();
@@ -81,47 +84,46 @@ final class ContactorCheck implements ElectricalCheck {
                 .toList();
     }
 
-    private static void running(Load lead, Contactor contactor, List<Placement> behind, Findings findings) {
+    private static void running(Load lead, Contactor contactor, List<Placement> behind, Remarks findings) {
         double most = most(behind, ContactorCheck::useAmps);
         findings.add(new Quantity(lead.id(), "running current of its contactor's fullest pole", most, "A"));
         if (most > contactor.ratedAmps() + LAST_BITS) {
-            findings.add(remark(
-                    "over-rated-current",
-                    Grade.BREAKS,
-                    lead,
-                    most,
-                    contactor.ratedAmps(),
-                    "IEC 60947-4-1, rated operational current",
-                    "the contactor of load " + Say.quoted(lead.id()) + " carries "
-                            + Say.amps(most, contactor.ratedAmps()) + " on its fullest pole, with what comes with it ("
+            findings.add(Remark.inAmps(ID, lead.id(), most, contactor.ratedAmps())
+                    .kind("over-rated-current")
+                    .grade(Grade.BREAKS)
+                    .clause("IEC 60947-4-1, rated operational current")
+                    .message("the contactor of load " + Phrase.quoted(lead.id()) + " carries "
+                            + HUNDREDTHS.amps(most, contactor.ratedAmps())
+                            + " on its fullest pole, with what comes with it ("
                             + behind.size() + " circuits), it is rated "
-                            + Say.amps(contactor.ratedAmps(), most) + " in " + name(contactor),
-                    "take a larger one, or put fewer circuits behind it"));
+                            + HUNDREDTHS.amps(contactor.ratedAmps(), most) + " in " + name(contactor))
+                    .cure("take a larger one, or put fewer circuits behind it")
+                    .build());
         }
     }
 
-    private static void making(Load lead, Contactor contactor, List<Placement> behind, Findings findings) {
+    private static void making(Load lead, Contactor contactor, List<Placement> behind, Remarks findings) {
         double peak = most(behind, load -> Math.max(load.inrushAmps(), load.baseAmps()));
         double allowed = makingPeak(contactor).getAsDouble();
         findings.add(new Quantity(lead.id(), "peak that its contactor closes onto", peak, "A"));
         if (peak > allowed + LAST_BITS) {
             boolean isStated = contactor.makingPeakAmps().isPresent();
-            findings.add(remark(
-                    "over-making-capacity",
-                    isStated ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
-                    lead,
-                    peak,
-                    allowed,
-                    isStated ? "" : "IEC 60947-4-1, IEC 61095: making capacity (multiples from memory)",
-                    "the contactor of load " + Say.quoted(lead.id()) + " closes onto " + Say.amps(peak, allowed)
+            findings.add(Remark.inAmps(ID, lead.id(), peak, allowed)
+                    .kind("over-making-capacity")
+                    .grade(isStated ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
+                    .clause(isStated ? "" : "IEC 60947-4-1, IEC 61095: making capacity (multiples from memory)")
+                    .message("the contactor of load " + Phrase.quoted(lead.id()) + " closes onto "
+                            + HUNDREDTHS.amps(peak, allowed)
                             + " on its fullest pole, all circuits behind it at once; "
                             + (isStated ? "its maker allows " : "a making capacity in " + name(contactor) + " is ")
-                            + Say.amps(allowed, peak),
-                    "put fewer circuits behind it, limit their inrush, or take one whose maker states" + " a peak"));
+                            + HUNDREDTHS.amps(allowed, peak))
+                    .cure("put fewer circuits behind it, limit their inrush, or take one whose maker states"
+                            + " a peak")
+                    .build());
         }
     }
 
-    private static void motors(Load lead, Contactor contactor, List<Placement> behind, Findings findings) {
+    private static void motors(Load lead, Contactor contactor, List<Placement> behind, Remarks findings) {
         List<Load> motors =
                 behind.stream().map(Placement::load).filter(Load::isMotor).toList();
         if (!motors.isEmpty() && !FOR_MOTORS.contains(contactor.category())) {
@@ -131,15 +133,15 @@ final class ContactorCheck implements ElectricalCheck {
                     .grade(Grade.EXCEEDS_RECOMMENDATION)
                     .place(lead.id())
                     .clause("IEC 60947-4-1, utilisation categories")
-                    .message("the contactor of load " + Say.quoted(lead.id()) + " is rated in " + name(contactor)
-                            + ", and behind it are motors: " + Say.named(motors))
+                    .message("the contactor of load " + Phrase.quoted(lead.id()) + " is rated in " + name(contactor)
+                            + ", and behind it are motors: " + Remarks.namedLoads(motors))
                     .cure("take one with a rating in AC-3")
                     .build());
         }
     }
 
     /** All contactors below a point close at once on what is in full use beside them. */
-    private static void together(Layout layout, Fed fed, Findings findings) {
+    private static void together(Layout layout, Fed fed, Remarks findings) {
         if (fed.seen().stream().noneMatch(each -> isBehindContactor(layout, each.placement()))) {
             return;
         }
@@ -171,11 +173,10 @@ final class ContactorCheck implements ElectricalCheck {
                     .clause("IEC 60947-4-1: drop-out between 75 and 20 % of the coil's voltage (from memory)")
                     .message("after a sag that lets contactors drop out, those below " + fed.label()
                             + " may close again together while all else is in full use, a peak of "
-                            + Say.amps(most, limit.getAsDouble()) + ", inrush_limit_a allows "
-                            + Say.amps(limit.getAsDouble(), most))
-                    .cure(
-                            "hold their coils through a sag, or let the control open its outputs then and start the sequence"
-                                    + " anew")
+                            + HUNDREDTHS.amps(most, limit.getAsDouble()) + ", inrush_limit_a allows "
+                            + HUNDREDTHS.amps(limit.getAsDouble(), most))
+                    .cure("hold their coils through a sag, or let the control open its outputs then and start the"
+                            + " sequence anew")
                     .build());
         }
     }
@@ -212,28 +213,5 @@ final class ContactorCheck implements ElectricalCheck {
         return name.endsWith("A") || name.endsWith("B")
                 ? name.substring(0, name.length() - 1) + Character.toLowerCase(name.charAt(name.length() - 1))
                 : name;
-    }
-
-    private static Remark remark(
-            String kind,
-            Grade grade,
-            Load lead,
-            double figure,
-            double limit,
-            String clause,
-            String message,
-            String cure) {
-        return Remark.builder()
-                .check(ID)
-                .kind(kind)
-                .grade(grade)
-                .place(lead.id())
-                .figure(figure)
-                .limit(limit)
-                .unit("A")
-                .clause(clause)
-                .message(message)
-                .cure(cure)
-                .build();
     }
 }

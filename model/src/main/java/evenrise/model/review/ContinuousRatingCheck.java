@@ -1,5 +1,9 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+import static evenrise.model.contract.Figures.TENTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Practice;
@@ -23,7 +27,7 @@ final class ContinuousRatingCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         List<Point> kept = new ArrayList<>();
         for (Point panel : layout.distribution().points()) {
             if (!panel.isSupply() && ContinuousPart.isDoubtful(layout, panel)) {
@@ -42,18 +46,20 @@ final class ContinuousRatingCheck implements ElectricalCheck {
                     .check(ID)
                     .kind("kept-anyway")
                     .grade(Grade.NOTE)
-                    .place(kept.size() == 1 ? kept.get(0).id() : Findings.PLANT)
+                    .place(kept.size() == 1 ? kept.get(0).id() : Remarks.PLANT)
                     .clause(clause(layout))
                     .subjects(findings.about(
                             kept.stream().map(panel -> panel.id()).toList()))
                     .message("no continuous_fraction of their own state "
-                            + kept.stream().map(panel -> Say.quoted(panel.id())).collect(Collectors.joining(", "))
+                            + kept.stream()
+                                    .map(panel -> Phrase.quoted(panel.id()))
+                                    .collect(Collectors.joining(", "))
                             + ", and the supply's " + part(layout) + " was used; they keep 80 % of their ratings, too.")
                     .build());
         }
     }
 
-    private static void over(Layout layout, Point panel, double most, double allowed, Findings findings) {
+    private static void over(Layout layout, Point panel, double most, double allowed, Remarks findings) {
         boolean isNec = FeederCable.practices(layout).equals(List.of(Practice.NEC));
         findings.add(Remark.builder()
                 .check(ID)
@@ -64,9 +70,9 @@ final class ContinuousRatingCheck implements ElectricalCheck {
                 .limit(allowed)
                 .unit("A")
                 .clause(clause(layout))
-                .message(panel.label() + " runs at " + Say.amps(most, allowed)
+                .message(panel.label() + " runs at " + HUNDREDTHS.amps(most, allowed)
                         + " and states no continuous_fraction; the supply's " + part(layout)
-                        + " was used, while 80 % of its rating are " + Say.amps(allowed, most))
+                        + " was used, while 80 % of its rating are " + HUNDREDTHS.amps(allowed, most))
                 .cure("state the part that its maker allows, that its feeder is fully_rated, or" + " move loads")
                 .build());
     }
@@ -76,7 +82,7 @@ final class ContinuousRatingCheck implements ElectricalCheck {
     }
 
     private static String part(Layout layout) {
-        return Say.percent(100 * layout.project().supply().continuousFraction());
+        return TENTHS.percent(100 * layout.project().supply().continuousFraction());
     }
 
     /** Of an assembly by IEC practice its maker states the part, the rated diversity factor (from memory). */

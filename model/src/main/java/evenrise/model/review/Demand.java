@@ -1,5 +1,7 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.TENTHS;
+
 import evenrise.model.electrical.AmplifierDemand;
 import evenrise.model.electrical.LinePower;
 import evenrise.model.project.Amplifier;
@@ -47,7 +49,7 @@ final class Demand {
         }
         return amplifier.outputStage() == OutputStage.LINEAR
                 ? "an ideal linear output stage, which real ones exceed"
-                : "a switching output stage of " + Say.percent(amplifier.efficiencyPercent());
+                : "a switching output stage of " + TENTHS.percent(amplifier.efficiencyPercent());
     }
 
     private static double amps(Layout layout, Load load, double watts) {

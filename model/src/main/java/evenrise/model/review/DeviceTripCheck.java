@@ -1,5 +1,7 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
 import evenrise.model.electrical.breaker.TripEquivalent;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
@@ -29,7 +31,7 @@ final class DeviceTripCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         List<Fed> nodes = Fed.all(layout);
         List<List<TripCurrent>> currents = TripCurrent.ofAllNodes(layout);
         List<String> bare = new ArrayList<>();
@@ -91,7 +93,7 @@ final class DeviceTripCheck implements ElectricalCheck {
         };
     }
 
-    private static void review(Layout layout, Devices.Rated device, List<Passing> passing, Findings findings) {
+    private static void review(Layout layout, Devices.Rated device, List<Passing> passing, Remarks findings) {
         List<Passing> over = passing.stream()
                 .filter(each -> each.amps() > device.holdsAmps() + 1e-9)
                 .sorted(Comparator.comparingDouble(Passing::amps).reversed())
@@ -106,7 +108,7 @@ final class DeviceTripCheck implements ElectricalCheck {
                 : "; also "
                         + over.stream()
                                 .skip(1)
-                                .map(each -> each.when() + " (" + Say.amps(each.amps()) + ")")
+                                .map(each -> each.when() + " (" + HUNDREDTHS.amps(each.amps()) + ")")
                                 .collect(Collectors.joining(", "));
         findings.add(Remark.builder()
                 .check(ID)
@@ -116,7 +118,7 @@ final class DeviceTripCheck implements ElectricalCheck {
                 .figure(worst.amps())
                 .limit(surely ? device.tripsAmps() : device.holdsAmps())
                 .unit("A")
-                .message(device.text() + "; " + worst.when() + " at most " + Say.amps(worst.amps())
+                .message(device.text() + "; " + worst.when() + " at most " + HUNDREDTHS.amps(worst.amps())
                         + " rms over a half-cycle pass " + worst.on() + ": it " + (surely ? "trips" : "may trip")
                         + more)
                 .cure("spread or limit the inrush, or set its range higher" + FaultCure.room(layout, device.place()))
@@ -124,7 +126,7 @@ final class DeviceTripCheck implements ElectricalCheck {
     }
 
     /** In full use; its switch-on from rest is the check of breakers' own. */
-    private static void branch(Layout layout, Load load, Findings findings) {
+    private static void branch(Layout layout, Load load, Remarks findings) {
         Devices.Rated breaker = Devices.ofBranch(load);
         double use = Math.max(load.runningAmps(), load.idleAmps());
         double frequency = layout.project().supply().frequencyHertz();
@@ -146,7 +148,7 @@ final class DeviceTripCheck implements ElectricalCheck {
                 .figure(inUse)
                 .limit(surely ? breaker.tripsAmps() : breaker.holdsAmps())
                 .unit("A")
-                .message(breaker.text() + "; after a deep dip in full use the load draws " + Say.amps(inUse)
+                .message(breaker.text() + "; after a deep dip in full use the load draws " + HUNDREDTHS.amps(inUse)
                         + " rms over a half-cycle: it " + (surely ? "trips" : "may trip"))
                 .cure("limit the load's inrush, or put fewer devices on the breaker")
                 .build());

@@ -1,5 +1,8 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.electrical.breaker.InstantaneousBand;
 import evenrise.model.project.Circuit;
 import evenrise.model.project.Device;
@@ -47,8 +50,8 @@ final class Devices {
 
         /** Its rating and its range, in words. */
         String text() {
-            return label + " of " + Say.amps(ratedAmps) + " holds up to " + Say.amps(holdsAmps())
-                    + " and trips at once above " + Say.amps(tripsAmps());
+            return label + " of " + HUNDREDTHS.amps(ratedAmps) + " holds up to " + HUNDREDTHS.amps(holdsAmps())
+                    + " and trips at once above " + HUNDREDTHS.amps(tripsAmps());
         }
     }
 
@@ -61,7 +64,7 @@ final class Devices {
                 : setting.isPresent()
                         ? Optional.of(InstantaneousBand.adjustable(setting.getAsDouble()))
                         : load.curve().map(InstantaneousBand::of);
-        return new Rated(load.id(), "the breaker of load " + Say.quoted(load.id()), load.breakerAmps(), band);
+        return new Rated(load.id(), "the breaker of load " + Phrase.quoted(load.id()), load.breakerAmps(), band);
     }
 
     /** The feeder's own, whether or not anything is said of its trip; of a transformer on its primary side. */

@@ -1,5 +1,7 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
 import evenrise.model.contract.Decimals;
 import evenrise.model.electrical.breaker.Disconnection;
 import evenrise.model.electrical.source.FaultCurrent;
@@ -34,16 +36,16 @@ final class DisconnectionCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
         if (practice.isEmpty()) {
-            findings.notCheckedAnywhere(ID, Findings.PLANT, Findings.loadsAndPanels(layout), "electrical.practice");
+            findings.notCheckedAnywhere(ID, Remarks.PLANT, Remarks.loadsAndPanels(layout), "electrical.practice");
             return;
         }
         Optional<FaultLoops> loops = FaultLoops.of(layout.project());
         if (loops.isEmpty()) {
             findings.notCheckedAnywhere(
-                    ID, NodeFigures.SUPPLY, Findings.loadsAndPanels(layout), FaultLoops.needs(layout.project()));
+                    ID, NodeFigures.SUPPLY, Remarks.loadsAndPanels(layout), FaultLoops.needs(layout.project()));
             return;
         }
         new OnePlant(layout, practice.get(), loops.get(), findings).review();
@@ -61,14 +63,14 @@ final class DisconnectionCheck implements ElectricalCheck {
             Layout layout,
             Practice practice,
             FaultLoops loops,
-            Findings findings,
+            Remarks findings,
             List<String> bareFeeders,
             List<String> bareBranches,
             List<String> bareBands,
             List<String> bareDevices,
             List<String> slow,
             List<Weak> weak) {
-        OnePlant(Layout layout, Practice practice, FaultLoops loops, Findings findings) {
+        OnePlant(Layout layout, Practice practice, FaultLoops loops, Remarks findings) {
             this(
                     layout,
                     practice,
@@ -143,7 +145,7 @@ final class DisconnectionCheck implements ElectricalCheck {
                         .map(each -> each.device().place())
                         .filter(place -> !place.equals(worst.device().place()))
                         .toList();
-                String also = others.isEmpty() ? "" : " So do " + Findings.named(others) + ", in a lesser degree.";
+                String also = others.isEmpty() ? "" : " So do " + Remarks.named(others) + ", in a lesser degree.";
                 findings.add(remark(worst.device(), worst.loop())
                         .grade(Grade.NOTE)
                         .clause("NEC 250.4(A)(5)")
@@ -207,9 +209,9 @@ final class DisconnectionCheck implements ElectricalCheck {
         private static String what(TrippingDevice device, FaultLoops.Loop loop) {
             boolean holds = loop.leastAmps() <= device.band().orElseThrow().leastRatio() * device.ratedAmps();
             return "a fault to the protective conductor of " + device.label() + " draws " + loop.text()
-                    + "; its breaker of " + Say.amps(device.ratedAmps())
+                    + "; its breaker of " + HUNDREDTHS.amps(device.ratedAmps())
                     + (holds ? " does not trip at once below " : " is sure to trip at once only above ")
-                    + Say.amps(
+                    + HUNDREDTHS.amps(
                             holds ? device.band().orElseThrow().leastRatio() * device.ratedAmps() : device.tripsAmps(),
                             loop.leastAmps());
         }

@@ -1,8 +1,11 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
+import evenrise.model.plan.RemarkBuilder;
 import evenrise.model.project.DistributionNode;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Panel;
@@ -30,7 +33,7 @@ final class DiscriminationCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         List<String> unknown = new ArrayList<>();
         Optional<FaultLevels> faults = FaultLevels.of(layout.project());
         for (Panel panel : layout.project().panels()) {
@@ -82,7 +85,7 @@ final class DiscriminationCheck implements ElectricalCheck {
     }
 
     /** The device before a transformer and the first ones behind it, whose currents it sees by {@link #seenAtMost}. */
-    private static void throughTransformer(Layout layout, Point point, OptionalDouble fault, Findings findings) {
+    private static void throughTransformer(Layout layout, Point point, OptionalDouble fault, Remarks findings) {
         List<Devices.Rated> own = stated(Devices.ofMain(point).stream().toList());
         stated(List.of(Devices.ofFeeder(point)))
                 .forEach(primary -> largest((own.isEmpty() ? behind(layout, point) : own).stream())
@@ -131,63 +134,40 @@ final class DiscriminationCheck implements ElectricalCheck {
     }
 
     private static void review(
-            Layout layout, Devices.Rated before, Devices.Rated behind, OptionalDouble fault, Findings findings) {
+            Layout layout, Devices.Rated before, Devices.Rated behind, OptionalDouble fault, Remarks findings) {
         double limit = before.holdsAmps();
         findings.add(new Quantity(before.place(), "discrimination shown up to", limit, "A"));
         if (limit < behind.tripsAmps() - 1e-9) {
-            findings.add(remark(
-                    layout,
-                    "may-open-both",
-                    Grade.EXCEEDS_RECOMMENDATION,
-                    before,
-                    behind.tripsAmps(),
-                    limit,
-                    "a fault behind " + behind.text() + " may open both: " + before.text(),
-                    "take a branch that trips sooner, or a device before it that trips later"
-                            + FaultCure.room(layout, before.place())));
+            findings.add(remark(layout, before, behind.tripsAmps(), limit)
+                    .kind("may-open-both")
+                    .grade(Grade.EXCEEDS_RECOMMENDATION)
+                    .message("a fault behind " + behind.text() + " may open both: " + before.text())
+                    .cure("take a branch that trips sooner, or a device before it that trips later"
+                            + FaultCure.room(layout, before.place()))
+                    .build());
         } else if (fault.isEmpty() || fault.getAsDouble() > limit) {
-            findings.add(remark(
-                    layout,
-                    "shown-up-to",
-                    Grade.NOTE,
-                    before,
-                    fault.orElse(behind.tripsAmps()),
-                    limit,
-                    "a fault behind " + behind.label() + " opens that alone up to " + Say.amps(limit) + ", where "
+            findings.add(remark(layout, before, fault.orElse(behind.tripsAmps()), limit)
+                    .kind("shown-up-to")
+                    .grade(Grade.NOTE)
+                    .message("a fault behind " + behind.label() + " opens that alone up to " + HUNDREDTHS.amps(limit)
+                            + ", where "
                             + before.label() + " may trip, too"
                             + (fault.isPresent()
-                                    ? "; faults are up to " + Say.amps(fault.getAsDouble())
+                                    ? "; faults are up to " + HUNDREDTHS.amps(fault.getAsDouble())
                                             + ", and for those it is not shown"
-                                    : "; beyond, it is not shown"),
-                    "look it up in the maker's tables of discrimination"));
+                                    : "; beyond, it is not shown"))
+                    .cure("look it up in the maker's tables of discrimination")
+                    .build());
         }
     }
 
-    private static Remark remark(
-            Layout layout,
-            String kind,
-            Grade grade,
-            Devices.Rated before,
-            double figure,
-            double limit,
-            String message,
-            String cure) {
+    private static RemarkBuilder remark(Layout layout, Devices.Rated before, double figure, double limit) {
         boolean isIec = layout.project().electrical().flatMap(Electrical::practice).stream()
                 .anyMatch(Practice.IEC::equals);
-        return Remark.builder()
-                .check(ID)
-                .kind(kind)
-                .grade(grade)
-                .place(before.place())
-                .figure(figure)
-                .limit(limit)
-                .unit("A")
+        return Remark.inAmps(ID, before.place(), figure, limit)
                 .clause(
                         isIec
                                 ? "IEC 60364-5-53 clause 536 (clause from memory)"
-                                : "NEC 240.12 and 700.32, for information (from memory)")
-                .message(message)
-                .cure(cure)
-                .build();
+                                : "NEC 240.12 and 700.32, for information (from memory)");
     }
 }

@@ -24,5 +24,5 @@ public interface ElectricalCheck {
     }
 
     /** Adds what it has to say and what it has computed. */
-    void review(Layout layout, Findings findings);
+    void review(Layout layout, Remarks findings);
 }

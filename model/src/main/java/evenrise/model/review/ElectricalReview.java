@@ -55,13 +55,13 @@ public final class ElectricalReview {
     }
 
     /** A check of a plan with parts that it does not understand says nothing, and that is said. */
-    private static void review(ElectricalCheck check, Layout layout, Findings findings) {
+    private static void review(ElectricalCheck check, Layout layout, Remarks findings) {
         List<PlantPart> beyond = PlantPart.used(layout.project(), check.beyond());
         if (beyond.isEmpty()) {
             check.review(layout, findings);
         } else {
             findings.notCheckedAnywhere(
-                    check.id(), Findings.PLANT, places(layout), "a check that understands " + PlantPart.listed(beyond));
+                    check.id(), Remarks.PLANT, places(layout), "a check that understands " + PlantPart.listed(beyond));
         }
     }
 
@@ -74,7 +74,7 @@ public final class ElectricalReview {
 
     /** @param earlier plan that a motor's rotation is held against, too */
     public static Review of(Layout layout, Optional<Plan> earlier) {
-        Findings findings = new Findings(layout.project());
+        Remarks findings = new Remarks(layout.project());
         ALL.forEach(check -> review(check, layout, findings));
         earlier.ifPresent(plan -> RotationCheck.against(plan, layout, findings));
         return Review.builder()

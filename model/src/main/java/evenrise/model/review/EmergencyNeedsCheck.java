@@ -1,5 +1,6 @@
 package evenrise.model.review;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Load;
@@ -20,7 +21,7 @@ final class EmergencyNeedsCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         Needs needs = new Needs(layout.project());
         List<Load> left = new ArrayList<>();
         Set<Load> dropped = new LinkedHashSet<>();
@@ -38,9 +39,9 @@ final class EmergencyNeedsCheck implements ElectricalCheck {
         if (left.isEmpty()) {
             return;
         }
-        String text = left.size() + (left.size() == 1 ? " load (" : " loads (") + Say.named(left) + ")"
+        String text = Phrase.counted(left.size(), "load") + " (" + Remarks.namedLoads(left) + ")"
                 + (left.size() == 1 ? " holds" : " hold") + " in an emergency that drops processing which "
-                + (left.size() == 1 ? "it needs (" : "they need (") + Say.named(List.copyOf(dropped)) + ")"
+                + (left.size() == 1 ? "it needs (" : "they need (") + Remarks.namedLoads(List.copyOf(dropped)) + ")"
                 + (silent == 0
                         ? ""
                         : "; " + silent + " of them " + (silent == 1 ? "states" : "state")
@@ -49,7 +50,7 @@ final class EmergencyNeedsCheck implements ElectricalCheck {
                 .check(ID)
                 .kind("left-without-processing")
                 .grade(Grade.NOTE)
-                .place(left.size() == 1 ? left.get(0).id() : Findings.PLANT)
+                .place(left.size() == 1 ? left.get(0).id() : Remarks.PLANT)
                 .subjects(Subjects.loads(left.stream().map(Load::id).toList()))
                 .message(text)
                 .cure("let them drop, too, or state needs_groups")

@@ -1,5 +1,7 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
 import evenrise.model.contract.Decimals;
 import evenrise.model.electrical.breaker.Disconnection;
 import evenrise.model.electrical.breaker.InstantaneousBand;
@@ -29,7 +31,7 @@ final class FaultCure {
                 ? latest(device, loop)
                         .map(curve -> " a band up to " + curve + " if the inrush allows,")
                         .orElse("")
-                : " a trip that is sure by " + Say.amps(loop.leastAmps()) + " if the inrush allows,";
+                : " a trip that is sure by " + HUNDREDTHS.amps(loop.leastAmps()) + " if the inrush allows,";
         return "take" + band + " a larger protective conductor, or a residual-current device";
     }
 
@@ -48,8 +50,8 @@ final class FaultCure {
         }
         if (!device.isMiniature()) {
             return inrushAmps < amps
-                    ? "take a setting or device that holds " + Say.amps(inrushAmps, amps)
-                            + " and trips at once by " + Say.amps(amps, inrushAmps)
+                    ? "take a setting or device that holds " + HUNDREDTHS.amps(inrushAmps, amps)
+                            + " and trips at once by " + HUNDREDTHS.amps(amps, inrushAmps)
                             + ", which a fault draws at least, or"
                             + otherwise
                     : none(device, loop.get(), otherwise);
@@ -75,7 +77,7 @@ final class FaultCure {
                 .point(place)
                 .filter(point -> point.parent() >= 0)
                 .flatMap(point -> FaultLoops.of(layout.project()).flatMap(loops -> loops.ofFeeder(point)));
-        return loop.map(known -> ", no later than sure at " + Say.amps(known.leastAmps())
+        return loop.map(known -> ", no later than sure at " + HUNDREDTHS.amps(known.leastAmps())
                         + ", which a fault on its feeder draws at least")
                 .orElse(", after its fault loop is checked, which it is not");
     }

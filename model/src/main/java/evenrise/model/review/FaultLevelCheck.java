@@ -1,6 +1,7 @@
 package evenrise.model.review;
 
 import evenrise.model.contract.Decimals;
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
@@ -42,7 +43,7 @@ final class FaultLevelCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         Optional<FaultLevels> known = FaultLevels.of(layout.project());
         if (known.isEmpty()) {
             String needs =
@@ -71,7 +72,7 @@ final class FaultLevelCheck implements ElectricalCheck {
                 greatest(point, "greatest fault current to neutral", levels.greatestToNeutral(point), levels, findings);
             }
             least.ifPresent(amps -> least(point, amps, levels, findings));
-            shown.add((point.isSupply() ? point.label() : Say.quoted(point.id())) + " "
+            shown.add((point.isSupply() ? point.label() : Phrase.quoted(point.id())) + " "
                     + range(levels.greatest(point), least));
             if (point.isSupply()) {
                 continue;
@@ -101,16 +102,16 @@ final class FaultLevelCheck implements ElectricalCheck {
         findings.notChecked(ID, bareRatings, "interrupting_a");
     }
 
-    private static void greatest(Point point, String name, double amps, FaultLevels levels, Findings findings) {
+    private static void greatest(Point point, String name, double amps, FaultLevels levels, Remarks findings) {
         findings.add(new Quantity(point.id(), name, amps, "A", Optional.of(levels.greatestHow(point))));
     }
 
-    private static void least(Point point, double amps, FaultLevels levels, Findings findings) {
+    private static void least(Point point, double amps, FaultLevels levels, Remarks findings) {
         findings.add(new Quantity(
                 point.id(), "least fault current to neutral", amps, "A", Optional.of(levels.leastHow(point))));
     }
 
-    private static void interrupts(Layout layout, Point point, FaultLevels levels, Findings findings) {
+    private static void interrupts(Layout layout, Point point, FaultLevels levels, Remarks findings) {
         double most = levels.greatest(point);
         double rated = point.interruptingAmps().getAsDouble();
         OptionalDouble atAnyAngle = levels.greatestAtAnyAngle(point);

@@ -1,6 +1,7 @@
 package evenrise.model.review;
 
 import evenrise.model.contract.Decimals;
+import evenrise.model.contract.Phrase;
 import evenrise.model.electrical.Impedance;
 import evenrise.model.electrical.source.FaultCurrent;
 import evenrise.model.electrical.source.Ohms;
@@ -75,7 +76,7 @@ final class FaultLevels {
     String needs(Point point) {
         for (Point at = point; ; at = distribution.points().get(at.parent())) {
             if (at.transformer().isPresent() && own(at, true).isEmpty()) {
-                return "transformer.rated_kva and impedance_pct of node " + Say.quoted(at.id());
+                return "transformer.rated_kva and impedance_pct of node " + Phrase.quoted(at.id());
             }
             if (at.parent() < 0) {
                 return SourceModel.of(project, at).map(SourceModel::needs).orElse(SourceModel.field(at));

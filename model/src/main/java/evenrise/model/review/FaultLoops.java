@@ -1,5 +1,7 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
 import evenrise.model.contract.Decimals;
 import evenrise.model.electrical.Impedance;
 import evenrise.model.electrical.source.FaultCurrent;
@@ -29,7 +31,7 @@ final class FaultLoops {
     /** A loop, and the least current that a fault draws through it at 0.95 of the voltage. */
     record Loop(double ohms, double leastAmps, double volts) {
         String text() {
-            return Say.amps(leastAmps) + " at least through a loop of " + Decimals.apart(ohms, 0, 3) + " Ω";
+            return HUNDREDTHS.amps(leastAmps) + " at least through a loop of " + Decimals.apart(ohms, 0, 3) + " Ω";
         }
     }
 

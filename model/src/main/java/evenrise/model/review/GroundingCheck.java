@@ -14,7 +14,7 @@ final class GroundingCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         List<String> derived = layout.distribution().points().stream()
                 .filter(point -> point.transformer().isPresent() || point.isFurtherSource())
                 .map(Point::id)
@@ -22,8 +22,8 @@ final class GroundingCheck implements ElectricalCheck {
         findings.notChecked(
                 ID,
                 derived,
-                "to be looked at on site: system bonding jumper, grounding electrode and its conductor of each separately"
-                        + " derived system (NEC 250.30; IEC 60364-5-54), and whether a second source is one, which goes by"
-                        + " its transfer switching the neutral");
+                "to be looked at on site: system bonding jumper, grounding electrode and its conductor of each"
+                        + " separately derived system (NEC 250.30; IEC 60364-5-54), and whether a second source is one,"
+                        + " which goes by its transfer switching the neutral");
     }
 }

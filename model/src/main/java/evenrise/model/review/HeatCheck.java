@@ -29,7 +29,7 @@ final class HeatCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         Map<String, double[]> rooms = new TreeMap<>();
         List<String> unknown = new ArrayList<>();
         for (Load load : layout.project().loads()) {
@@ -50,7 +50,7 @@ final class HeatCheck implements ElectricalCheck {
         findings.notChecked(ID, unknown, "equipment.room");
     }
 
-    private static void add(String room, String name, double watts, Findings findings) {
+    private static void add(String room, String name, double watts, Remarks findings) {
         findings.add(new Quantity(room, name, watts, "W"));
         findings.add(new Quantity(room, name, watts * LinePower.BTU_PER_HOUR_PER_WATT, "BTU/h"));
     }

@@ -1,5 +1,8 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+import static evenrise.model.contract.Figures.TENTHS;
+
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.PeakBasis;
 import evenrise.model.plan.Quantity;
@@ -27,7 +30,7 @@ final class InrushToleranceCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         PeakBasis basis = layout.peakBasis();
         List<NodeLimits> limits = NodeLimits.of(layout.project());
         List<RangePeak> atNominal = layout.peaksOver(SupplyVoltage.NOMINAL);
@@ -61,12 +64,12 @@ final class InrushToleranceCheck implements ElectricalCheck {
                 .figure(peak.rangeAmps())
                 .limit(limit)
                 .unit("A")
-                .message(limits.label() + " peaks at " + Say.amps(peak.rangeAmps(), limit) + " on phase "
-                        + peak.rangePhase() + " at " + Say.percent(basis.leastVoltagePercent()) + " to "
-                        + Say.percent(basis.mostVoltagePercent()) + " of its voltage (" + basis.voltageFrom()
-                        + "), at the nominal one at " + Say.amps(peak.nominalAmps()) + ", allowed are "
-                        + Say.amps(limit, peak.rangeAmps()))
-                .cure("plan with an inrush limit of " + Say.amps(limit / ratio)
+                .message(limits.label() + " peaks at " + HUNDREDTHS.amps(peak.rangeAmps(), limit) + " on phase "
+                        + peak.rangePhase() + " at " + TENTHS.percent(basis.leastVoltagePercent()) + " to "
+                        + TENTHS.percent(basis.mostVoltagePercent()) + " of its voltage (" + basis.voltageFrom()
+                        + "), at the nominal one at " + HUNDREDTHS.amps(peak.nominalAmps()) + ", allowed are "
+                        + HUNDREDTHS.amps(limit, peak.rangeAmps()))
+                .cure("plan with an inrush limit of " + HUNDREDTHS.amps(limit / ratio)
                         + ", state a narrower supply.voltage_range, or limit the inrush of the largest loads")
                 .build();
     }

@@ -1,5 +1,8 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.electrical.motor.MotorBranch;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
@@ -28,7 +31,7 @@ final class MotorCircuitCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         List<MotorDuty> motors = layout.project().loads().stream()
                 .flatMap(load -> MotorDuty.of(layout, load).stream())
                 .toList();
@@ -39,7 +42,7 @@ final class MotorCircuitCheck implements ElectricalCheck {
         if (practice.isEmpty()) {
             findings.notCheckedAnywhere(
                     ID,
-                    Findings.PLANT,
+                    Remarks.PLANT,
                     motors.stream().map(duty -> duty.load().id()).toList(),
                     "electrical.practice");
             return;
@@ -52,7 +55,7 @@ final class MotorCircuitCheck implements ElectricalCheck {
         }
     }
 
-    private static void nec(Layout layout, List<MotorDuty> motors, Findings findings) {
+    private static void nec(Layout layout, List<MotorDuty> motors, Remarks findings) {
         List<String> unknown = new ArrayList<>();
         List<String> cables = new ArrayList<>();
         List<String> tables = new ArrayList<>();
@@ -99,65 +102,58 @@ final class MotorCircuitCheck implements ElectricalCheck {
     }
 
     private static String conductorNeed(MotorDuty duty) {
-        return "its full-load current of " + Say.amps(duty.lineAmps())
+        return "its full-load current of " + HUNDREDTHS.amps(duty.lineAmps())
                 + (duty.motor().hoist() ? "" : ", 125 % of one motor,");
     }
 
-    private static void breaker(MotorDuty duty, Findings findings) {
+    private static void breaker(MotorDuty duty, Remarks findings) {
         Load load = duty.load();
         double table = duty.breakerAmps();
         double utmost = duty.utmostBreakerAmps();
-        String motor = "motor " + Say.quoted(load.id()) + " has a full-load current of " + Say.amps(duty.lineAmps())
-                + ", its breaker of " + Say.amps(load.breakerAmps());
+        String motor = "motor " + Phrase.quoted(load.id()) + " has a full-load current of "
+                + HUNDREDTHS.amps(duty.lineAmps()) + ", its breaker of " + HUNDREDTHS.amps(load.breakerAmps());
         String clause = duty.count() > 1 ? "NEC 430.53(C) (from memory)" : ABOVE_TABLE;
         if (load.breakerAmps() > utmost + 1e-9) {
-            findings.add(remark(
-                    "breaker-far-above-table",
-                    Grade.BREAKS,
-                    load,
-                    load.breakerAmps(),
-                    utmost,
-                    clause,
-                    motor + " is more than the " + Say.amps(utmost)
-                            + " that are allowed where it does not start otherwise",
-                    "take " + Say.amps(table)));
+            findings.add(Remark.inAmps(ID, load.id(), load.breakerAmps(), utmost)
+                    .kind("breaker-far-above-table")
+                    .grade(Grade.BREAKS)
+                    .clause(clause)
+                    .message(motor + " is more than the " + HUNDREDTHS.amps(utmost)
+                            + " that are allowed where it does not start otherwise")
+                    .cure("take " + HUNDREDTHS.amps(table))
+                    .build());
         } else if (load.breakerAmps() > table + 1e-9) {
-            findings.add(remark(
-                    "breaker-above-table",
-                    Grade.EXCEEDS_RECOMMENDATION,
-                    load,
-                    load.breakerAmps(),
-                    table,
-                    clause,
-                    motor + " is more than the " + Say.amps(table) + " of the table, allowed up to " + Say.amps(utmost)
-                            + " only where the motor does not start with less",
-                    "take " + Say.amps(table)));
+            findings.add(Remark.inAmps(ID, load.id(), load.breakerAmps(), table)
+                    .kind("breaker-above-table")
+                    .grade(Grade.EXCEEDS_RECOMMENDATION)
+                    .clause(clause)
+                    .message(motor + " is more than the " + HUNDREDTHS.amps(table) + " of the table, allowed up to "
+                            + HUNDREDTHS.amps(utmost) + " only where the motor does not start with less")
+                    .cure("take " + HUNDREDTHS.amps(table))
+                    .build());
         } else if (load.breakerAmps() < duty.lineAmps() - 1e-9) {
-            findings.add(remark(
-                    "breaker-below-full-load",
-                    Grade.BREAKS,
-                    load,
-                    duty.lineAmps(),
-                    load.breakerAmps(),
-                    "NEC 430.52(B)",
-                    motor + " does not carry it",
-                    "take up to " + Say.amps(table)));
+            findings.add(Remark.inAmps(ID, load.id(), duty.lineAmps(), load.breakerAmps())
+                    .kind("breaker-below-full-load")
+                    .grade(Grade.BREAKS)
+                    .clause("NEC 430.52(B)")
+                    .message(motor + " does not carry it")
+                    .cure("take up to " + HUNDREDTHS.amps(table))
+                    .build());
         } else if (load.breakerAmps() < MotorBranch.DISCONNECT_RATIO * duty.lineAmps() - 1e-9) {
-            findings.add(remark(
-                    "breaker-below-disconnecting-size",
-                    Grade.EXCEEDS_RECOMMENDATION,
-                    load,
-                    MotorBranch.DISCONNECT_RATIO * duty.lineAmps(),
-                    load.breakerAmps(),
-                    "NEC 430.110(A) (from memory)",
-                    motor + " is less than 115 % of it, which a breaker that disconnects a motor has",
-                    "take up to " + Say.amps(table)));
+            findings.add(
+                    Remark.inAmps(ID, load.id(), MotorBranch.DISCONNECT_RATIO * duty.lineAmps(), load.breakerAmps())
+                            .kind("breaker-below-disconnecting-size")
+                            .grade(Grade.EXCEEDS_RECOMMENDATION)
+                            .clause("NEC 430.110(A) (from memory)")
+                            .message(motor + " is less than 115 % of it, which a breaker that disconnects a motor has")
+                            .cure("take up to " + HUNDREDTHS.amps(table))
+                            .build());
         }
     }
 
     /** Whether there is a table to hold the cable against. */
     private static boolean carries(
-            Layout layout, MotorDuty duty, Cable cable, double needed, String what, String clause, Findings findings) {
+            Layout layout, MotorDuty duty, Cable cable, double needed, String what, String clause, Remarks findings) {
         Load load = duty.load();
         CableRun run = CableRun.of(layout.project(), cable, load.breakerAmps()).orElseThrow();
         int loaded = load.poles() == 3 ? 3 : 2;
@@ -165,24 +161,22 @@ final class MotorCircuitCheck implements ElectricalCheck {
         carrying.ifPresent(each -> {
             findings.add(new Quantity(load.id(), "ampacity", each.amps(), "A", Optional.of(each.text())));
             if (needed > each.amps() + 1e-9) {
-                findings.add(remark(
-                        "cable-too-small",
-                        Grade.BREAKS,
-                        load,
-                        needed,
-                        each.amps(),
-                        clause,
-                        "the cable of motor " + Say.quoted(load.id()) + " (" + run.text() + ") carries "
-                                + Say.amps(each.amps(), needed) + " (" + each.text() + "), " + what + " needs "
-                                + Say.amps(needed, each.amps()),
-                        "take a larger size"));
+                findings.add(Remark.inAmps(ID, load.id(), needed, each.amps())
+                        .kind("cable-too-small")
+                        .grade(Grade.BREAKS)
+                        .clause(clause)
+                        .message("the cable of motor " + Phrase.quoted(load.id()) + " (" + run.text() + ") carries "
+                                + HUNDREDTHS.amps(each.amps(), needed) + " (" + each.text() + "), " + what + " needs "
+                                + HUNDREDTHS.amps(needed, each.amps()))
+                        .cure("take a larger size")
+                        .build());
             }
         });
         return carrying.isPresent();
     }
 
     /** Whether nameplate and overload device are stated; the setting of each motor's own. */
-    private static boolean overload(MotorDuty duty, Findings findings) {
+    private static boolean overload(MotorDuty duty, Remarks findings) {
         if (duty.motor().nameplateAmps().isEmpty()
                 || duty.motor().overloadAmps().isEmpty()) {
             return false;
@@ -191,34 +185,32 @@ final class MotorCircuitCheck implements ElectricalCheck {
         double set = duty.motor().overloadAmps().getAsDouble();
         double most = MotorBranch.overloadAmps(nameplate, duty.motor().serviceFactor());
         double utmost = MotorBranch.utmostOverloadAmps(nameplate, duty.motor().serviceFactor());
-        String device = "the overload device of motor " + Say.quoted(duty.load().id()) + " is set to " + Say.amps(set);
+        String device = "the overload device of motor "
+                + Phrase.quoted(duty.load().id()) + " is set to " + HUNDREDTHS.amps(set);
         if (set > most + 1e-9) {
-            findings.add(remark(
-                    "overload-set-too-high",
-                    set > utmost + 1e-9 ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
-                    duty.load(),
-                    set,
-                    set > utmost + 1e-9 ? utmost : most,
-                    "NEC 430.32(A)(1) and (C)",
-                    device + ", allowed are " + Say.amps(most) + ", and up to " + Say.amps(utmost)
-                            + " only where the motor does not start with less",
-                    "set " + Say.amps(most)));
+            findings.add(Remark.inAmps(ID, duty.load().id(), set, set > utmost + 1e-9 ? utmost : most)
+                    .kind("overload-set-too-high")
+                    .grade(set > utmost + 1e-9 ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
+                    .clause("NEC 430.32(A)(1) and (C)")
+                    .message(device + ", allowed are " + HUNDREDTHS.amps(most) + ", and up to "
+                            + HUNDREDTHS.amps(utmost) + " only where the motor does not start with less")
+                    .cure("set " + HUNDREDTHS.amps(most))
+                    .build());
         } else if (set < nameplate - 1e-9) {
-            findings.add(remark(
-                    "overload-set-too-low",
-                    Grade.EXCEEDS_RECOMMENDATION,
-                    duty.load(),
-                    nameplate,
-                    set,
-                    "NEC 430.32(A)(1)",
-                    device + ", less than the nameplate's " + Say.amps(nameplate) + ": it trips at full load",
-                    "set up to " + Say.amps(most)));
+            findings.add(Remark.inAmps(ID, duty.load().id(), nameplate, set)
+                    .kind("overload-set-too-low")
+                    .grade(Grade.EXCEEDS_RECOMMENDATION)
+                    .clause("NEC 430.32(A)(1)")
+                    .message(device + ", less than the nameplate's " + HUNDREDTHS.amps(nameplate)
+                            + ": it trips at full load")
+                    .cure("set up to " + HUNDREDTHS.amps(most))
+                    .build());
         }
         return true;
     }
 
     /** Ib ≤ setting of the overload device ≤ Iz, where one is stated; without one the general checks hold its breaker. */
-    private static void iec(Layout layout, List<MotorDuty> motors, Findings findings) {
+    private static void iec(Layout layout, List<MotorDuty> motors, Remarks findings) {
         List<String> cables = new ArrayList<>();
         List<String> tables = new ArrayList<>();
         List<String> all = new ArrayList<>();
@@ -229,17 +221,15 @@ final class MotorCircuitCheck implements ElectricalCheck {
             }
             double set = duty.count() * duty.motor().overloadAmps().getAsDouble();
             if (set < duty.load().runningAmps() - 1e-9) {
-                findings.add(remark(
-                        "overload-set-too-low",
-                        Grade.BREAKS,
-                        duty.load(),
-                        duty.load().runningAmps(),
-                        set,
-                        "IEC 60364-4-43 clause 433.1",
-                        "motor " + Say.quoted(duty.load().id()) + " runs at "
-                                + Say.amps(duty.load().runningAmps()) + ", its overload device is set to "
-                                + Say.amps(set) + ": it trips",
-                        "set it to the nameplate's current"));
+                findings.add(Remark.inAmps(ID, duty.load().id(), duty.load().runningAmps(), set)
+                        .kind("overload-set-too-low")
+                        .grade(Grade.BREAKS)
+                        .clause("IEC 60364-4-43 clause 433.1")
+                        .message("motor " + Phrase.quoted(duty.load().id()) + " runs at "
+                                + HUNDREDTHS.amps(duty.load().runningAmps()) + ", its overload device is set to "
+                                + HUNDREDTHS.amps(set) + ": it trips")
+                        .cure("set it to the nameplate's current")
+                        .build());
             }
             Optional<Cable> cable = duty.load().circuit().flatMap(Circuit::cable);
             if (cable.isEmpty()) {
@@ -262,28 +252,5 @@ final class MotorCircuitCheck implements ElectricalCheck {
                 all,
                 "the makers' tables for breaker, contactor and overload device together (IEC 60947-4-1 type 1 or 2; "
                         + "IEC 60364-4-43 clause 435)");
-    }
-
-    private static Remark remark(
-            String kind,
-            Grade grade,
-            Load load,
-            double figure,
-            double limit,
-            String clause,
-            String message,
-            String cure) {
-        return Remark.builder()
-                .check(ID)
-                .kind(kind)
-                .grade(grade)
-                .place(load.id())
-                .figure(figure)
-                .limit(limit)
-                .unit("A")
-                .clause(clause)
-                .message(message)
-                .cure(cure)
-                .build();
     }
 }

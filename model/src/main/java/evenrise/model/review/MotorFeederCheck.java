@@ -1,5 +1,7 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
 import evenrise.model.electrical.PhaseCurrents;
 import evenrise.model.electrical.breaker.ContinuousLoad;
 import evenrise.model.electrical.breaker.StandardRatings;
@@ -39,7 +41,7 @@ final class MotorFeederCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
         List<String> bare = new ArrayList<>();
         List<String> tables = new ArrayList<>();
@@ -125,7 +127,7 @@ final class MotorFeederCheck implements ElectricalCheck {
 
     /** Ampacity of the cable, where there is a table. */
     private static OptionalDouble conductor(
-            Layout layout, Point panel, Cable cable, MotorFeeder feeder, Findings findings) {
+            Layout layout, Point panel, Cable cable, MotorFeeder feeder, Remarks findings) {
         Duty duty = ConductorCheck.feeder(layout, panel);
         CableRun run = CableRun.of(layout.project(), cable, duty.breakerAmps()).orElseThrow();
         Optional<Carrying> carrying = Sizing.carrying(run, duty);
@@ -145,23 +147,21 @@ final class MotorFeederCheck implements ElectricalCheck {
             boolean hasHoist = layout.nodeLoads().direct(panel.index()).stream()
                     .flatMap(each -> each.load().equipment().flatMap(Equipment::motor).stream())
                     .anyMatch(Motor::hoist);
-            findings.add(remark(
-                    "cable-too-small",
-                    // Two hoists and more may count for less, by factors that no second copy was read of.
-                    hasHoist ? Grade.EXCEEDS_RECOMMENDATION : Grade.BREAKS,
-                    panel,
-                    needed,
-                    has,
-                    hasHoist ? "NEC 430.24; 610.14(E) allows less for several hoists" : "NEC 430.24",
-                    "the feeder of " + panel.label() + " (" + run.text() + ") carries "
-                            + Say.amps(has, needed)
+            findings.add(Remark.inAmps(ID, panel.id(), needed, has)
+                    .kind("cable-too-small")
+                    .grade( // Two hoists and more may count for less, by factors that no second copy was read of.
+                            hasHoist ? Grade.EXCEEDS_RECOMMENDATION : Grade.BREAKS)
+                    .clause(hasHoist ? "NEC 430.24; 610.14(E) allows less for several hoists" : "NEC 430.24")
+                    .message("the feeder of " + panel.label() + " (" + run.text() + ") carries "
+                            + HUNDREDTHS.amps(has, needed)
                             + " ("
                             + (isTable
                                     ? carrying.get().terminals()
                                     : carrying.get().text()) + ")"
                             + ", 125 % of the largest motor, the other motors and the other loads need "
-                            + Say.amps(needed, has),
-                    "take a larger size, or move a motor to another panel"));
+                            + HUNDREDTHS.amps(needed, has))
+                    .cure("take a larger size, or move a motor to another panel")
+                    .build());
         }
         return OptionalDouble.of(carries);
     }
@@ -171,38 +171,34 @@ final class MotorFeederCheck implements ElectricalCheck {
      * @param largest the line whose loads allow the largest device
      */
     private static void device(
-            Point panel, MotorFeeder feeder, MotorFeeder largest, OptionalDouble ampacity, Findings findings) {
+            Point panel, MotorFeeder feeder, MotorFeeder largest, OptionalDouble ampacity, Remarks findings) {
         double rated = Devices.ofFeeder(panel).ratedAmps();
         double allowed = Math.max(largest.standardDeviceAmps(), byConductor(ampacity));
         findings.add(new Quantity(panel.id(), "largest device that the motors allow", allowed, "A"));
-        String device = "the feeder of " + panel.label() + " has a device of " + Say.amps(rated);
+        String device = "the feeder of " + panel.label() + " has a device of " + HUNDREDTHS.amps(rated);
         if (feeder.ratingAmps() > rated + 1e-9) {
-            findings.add(remark(
-                    "device-too-small",
-                    Grade.BREAKS,
-                    panel,
-                    feeder.ratingAmps(),
-                    rated,
-                    "NEC 215.3 and 430.63",
-                    device + ", its motors at full load and its other loads need "
-                            + Say.amps(feeder.ratingAmps(), rated),
-                    "take a larger device and conductor, or move loads to another panel"));
+            findings.add(Remark.inAmps(ID, panel.id(), feeder.ratingAmps(), rated)
+                    .kind("device-too-small")
+                    .grade(Grade.BREAKS)
+                    .clause("NEC 215.3 and 430.63")
+                    .message(device + ", its motors at full load and its other loads need "
+                            + HUNDREDTHS.amps(feeder.ratingAmps(), rated))
+                    .cure("take a larger device and conductor, or move loads to another panel")
+                    .build());
         } else if (rated > allowed + 1e-9) {
-            findings.add(remark(
-                    "device-too-large",
-                    ampacity.isPresent() ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
-                    panel,
-                    rated,
-                    allowed,
-                    "NEC 430.62 and 240.4",
-                    device
+            findings.add(Remark.inAmps(ID, panel.id(), rated, allowed)
+                    .kind("device-too-large")
+                    .grade(ampacity.isPresent() ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
+                    .clause("NEC 430.62 and 240.4")
+                    .message(device
                             + ", the largest motor's breaker by table 430.52, the other motors and the other loads"
                             + " allow "
-                            + Say.amps(allowed)
+                            + HUNDREDTHS.amps(allowed)
                             + (ampacity.isPresent()
                                     ? ", its cable no more"
-                                    : " (a cable of more ampacity, not stated, would allow more)"),
-                    "take a smaller device"));
+                                    : " (a cable of more ampacity, not stated, would allow more)"))
+                    .cure("take a smaller device")
+                    .build());
         }
     }
 
@@ -217,28 +213,5 @@ final class MotorFeederCheck implements ElectricalCheck {
                 : Math.min(
                         NEXT_SIZE_UP_TO_AMPS,
                         StandardRatings.atLeast(Practice.NEC, carries).orElse(carries));
-    }
-
-    private static Remark remark(
-            String kind,
-            Grade grade,
-            Point panel,
-            double figure,
-            double limit,
-            String clause,
-            String message,
-            String cure) {
-        return Remark.builder()
-                .check(ID)
-                .kind(kind)
-                .grade(grade)
-                .place(panel.id())
-                .figure(figure)
-                .limit(limit)
-                .unit("A")
-                .clause(clause)
-                .message(message)
-                .cure(cure)
-                .build();
     }
 }

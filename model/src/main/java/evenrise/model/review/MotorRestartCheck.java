@@ -1,5 +1,6 @@
 package evenrise.model.review;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Remark;
 import evenrise.model.plan.RemarkBuilder;
@@ -24,28 +25,28 @@ final class MotorRestartCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         List<Load> motors =
                 layout.project().loads().stream().filter(Load::isMotor).toList();
         if (motors.isEmpty()) {
             return;
         }
         Optional<Resume> stated = layout.project().behaviourOrDefault().motorsResume();
-        String which = motors.size() + (motors.size() == 1 ? " motor (" : " motors (") + Say.named(motors) + ")";
+        String which = Phrase.counted(motors.size(), "motor") + " (" + Remarks.namedLoads(motors) + ")";
         Grade grade =
                 stated.isEmpty() ? Grade.NOT_CHECKED : stated.get() == Resume.SEQUENCE ? Grade.BREAKS : Grade.NOTE;
         RemarkBuilder remark = Remark.builder()
                 .check(ID)
                 .grade(grade)
-                .place(motors.size() == 1 ? motors.get(0).id() : Findings.PLANT)
+                .place(motors.size() == 1 ? motors.get(0).id() : Remarks.PLANT)
                 .clause(CLAUSE)
                 .subjects(Subjects.loads(motors.stream().map(Load::id).toList()));
         if (stated.isEmpty()) {
             remark.kind("not-checked")
                     .message("not checked: needs behaviour.motors_resume; " + which
                             + " must not start unasked when the mains return or an emergency is released. They are"
-                            + " planned to stay off; every peak then is computed both ways and the greater told. Test it"
-                            + " before use.");
+                            + " planned to stay off; every peak then is computed both ways and the greater told. Test"
+                            + " it before use.");
         } else if (stated.get() == Resume.SEQUENCE) {
             remark.kind("start-unasked")
                     .message(which + (motors.size() == 1 ? " starts" : " start")

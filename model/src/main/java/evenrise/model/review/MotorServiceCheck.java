@@ -1,5 +1,9 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+import static evenrise.model.contract.Figures.TENTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.electrical.Impedance;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
@@ -30,7 +34,7 @@ final class MotorServiceCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         List<Placement> motors = layout.placements().stream()
                 .filter(Placement::fits)
                 .filter(each -> MotorStarting.lockedRotorAmps(layout, each).isPresent())
@@ -43,7 +47,7 @@ final class MotorServiceCheck implements ElectricalCheck {
         if (!Feeders.isStar(layout)) {
             findings.notCheckedAnywhere(
                     ID,
-                    Findings.PLANT,
+                    Remarks.PLANT,
                     motors.stream().map(Placement::id).toList(),
                     "dips when a motor starts in service computed through nodes and transformers, which they are not;"
                             + " breakers and peaks were");
@@ -78,7 +82,7 @@ final class MotorServiceCheck implements ElectricalCheck {
         return layout.distribution().point(node).orElseThrow().label();
     }
 
-    private static void branch(Layout layout, Placement motor, Findings findings) {
+    private static void branch(Layout layout, Placement motor, Remarks findings) {
         Devices.Rated breaker = Devices.ofBranch(motor.load());
         double lockedRotor = MotorStarting.lockedRotorAmps(layout, motor).orElseThrow();
         if (breaker.band().isPresent()) {
@@ -97,13 +101,14 @@ final class MotorServiceCheck implements ElectricalCheck {
                 .limit(surely ? breaker.tripsAmps() : breaker.holdsAmps())
                 .unit("A")
                 .clause("NEC 430.52(B)")
-                .message("motor " + Say.quoted(motor.id()) + " draws " + Say.amps(lockedRotor) + " at standstill; "
-                        + breaker.text() + ": it " + (surely ? "trips" : "may trip") + " when the motor starts")
+                .message("motor " + Phrase.quoted(motor.id()) + " draws " + HUNDREDTHS.amps(lockedRotor)
+                        + " at standstill; " + breaker.text() + ": it " + (surely ? "trips" : "may trip")
+                        + " when the motor starts")
                 .cure("take a range that trips later, or a soft starter")
                 .build());
     }
 
-    private static void peak(Layout layout, Fed fed, Findings findings) {
+    private static void peak(Layout layout, Fed fed, Remarks findings) {
         Optional<MotorStarting> alone = MotorStarting.alone(layout, fed.seen());
         Optional<MotorStarting> together = MotorStarting.together(layout, fed.seen());
         alone.ifPresent(start -> {
@@ -112,7 +117,7 @@ final class MotorServiceCheck implements ElectricalCheck {
                     fed,
                     start,
                     Grade.BREAKS,
-                    "when motor " + Say.quoted(start.motor()) + " starts while all else is in full use",
+                    "when motor " + Phrase.quoted(start.motor()) + " starts while all else is in full use",
                     findings);
         });
         together.ifPresent(start -> {
@@ -126,7 +131,7 @@ final class MotorServiceCheck implements ElectricalCheck {
         });
     }
 
-    private static void limit(Fed fed, MotorStarting start, Grade grade, String when, Findings findings) {
+    private static void limit(Fed fed, MotorStarting start, Grade grade, String when, Remarks findings) {
         OptionalDouble limit = fed.limits().inrushLimitAmps();
         limit.ifPresent(any -> findings.made(ID, fed.node()));
         if (limit.isPresent() && start.peakAmps() > limit.getAsDouble()) {
@@ -138,15 +143,16 @@ final class MotorServiceCheck implements ElectricalCheck {
                     .figure(start.peakAmps())
                     .limit(limit)
                     .unit("A")
-                    .message(fed.label() + " peaks at " + Say.amps(start.peakAmps(), limit.getAsDouble()) + " on phase "
+                    .message(fed.label() + " peaks at " + HUNDREDTHS.amps(start.peakAmps(), limit.getAsDouble())
+                            + " on phase "
                             + start.phase() + " " + when + ", inrush_limit_a allows "
-                            + Say.amps(limit.getAsDouble(), start.peakAmps()))
+                            + HUNDREDTHS.amps(limit.getAsDouble(), start.peakAmps()))
                     .cure("start it softly, or keep motors from starting together")
                     .build());
         }
     }
 
-    private static void dips(Layout layout, Placement motor, MotorDips dips, Findings findings) {
+    private static void dips(Layout layout, Placement motor, MotorDips dips, Remarks findings) {
         MotorDips.Start start = dips.of(motor);
         start.nodes()
                 .forEach(node -> findings.add(new Quantity(
@@ -182,10 +188,10 @@ final class MotorServiceCheck implements ElectricalCheck {
                 .figure(start.remainsAtLeastPercent(victim))
                 .limit(needs)
                 .unit("%")
-                .message("when motor " + Say.quoted(motor.id()) + " starts while all else is in full use, "
-                        + Say.percent(start.remainsAtLeastPercent(victim), needs) + " of the voltage remain at load "
-                        + Say.quoted(victim.id()) + " until the motor is up to speed, it needs "
-                        + Say.percent(needs, start.remainsAtLeastPercent(victim)) + unsure(surely))
+                .message("when motor " + Phrase.quoted(motor.id()) + " starts while all else is in full use, "
+                        + TENTHS.percent(start.remainsAtLeastPercent(victim), needs) + " of the voltage remain at load "
+                        + Phrase.quoted(victim.id()) + " until the motor is up to speed, it needs "
+                        + TENTHS.percent(needs, start.remainsAtLeastPercent(victim)) + unsure(surely))
                 .cure("start the motor softly, or feed the two apart")
                 .build();
     }
@@ -195,7 +201,7 @@ final class MotorServiceCheck implements ElectricalCheck {
     }
 
     private static void change(
-            Layout layout, DipCriterion criterion, Placement motor, MotorDips.Start start, Findings findings) {
+            Layout layout, DipCriterion criterion, Placement motor, MotorDips.Start start, Remarks findings) {
         Optional<DipVerdict.Change> limit = DipVerdict.Change.of(criterion);
         String node = start.nodes().stream()
                 .max(Comparator.comparingDouble(start::mostPercent))
@@ -216,8 +222,8 @@ final class MotorServiceCheck implements ElectricalCheck {
                 .limit(allowed)
                 .unit("%")
                 .clause(limit.get().clause())
-                .message("when motor " + Say.quoted(motor.id()) + " starts in service, " + label(layout, node)
-                        + " dips by " + Say.percent(most) + ", allowed are " + Say.percent(allowed)
+                .message("when motor " + Phrase.quoted(motor.id()) + " starts in service, " + label(layout, node)
+                        + " dips by " + TENTHS.percent(most) + ", allowed are " + TENTHS.percent(allowed)
                         + unsure(!isTooMuch || surely))
                 .cure("start it softly, or take a stiffer source")
                 .build());

@@ -1,5 +1,8 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
@@ -20,7 +23,7 @@ final class MotorStartCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         List<String> unknown = new ArrayList<>();
         for (Load load : layout.project().loads()) {
             MotorDuty.of(layout, load).ifPresent(duty -> {
@@ -35,7 +38,7 @@ final class MotorStartCheck implements ElectricalCheck {
         findings.notChecked(ID, unknown, "equipment.motor.locked_rotor_a, or horsepower and code_letter");
     }
 
-    private static void review(MotorDuty duty, double lockedRotorAmps, Findings findings) {
+    private static void review(MotorDuty duty, double lockedRotorAmps, Remarks findings) {
         Load load = duty.load();
         findings.made(ID, load.id());
         double peak = Math.sqrt(2) * lockedRotorAmps;
@@ -52,9 +55,9 @@ final class MotorStartCheck implements ElectricalCheck {
                     .limit(load.inrushAmps())
                     .unit("A")
                     .clause("NEC 430.7(B)")
-                    .message("motor " + Say.quoted(load.id()) + " may draw " + Say.amps(lockedRotorAmps)
-                            + " rms at standstill, a crest of " + Say.amps(peak, load.inrushAmps())
-                            + " before any offset; inrush_peak_a states " + Say.amps(load.inrushAmps(), peak))
+                    .message("motor " + Phrase.quoted(load.id()) + " may draw " + HUNDREDTHS.amps(lockedRotorAmps)
+                            + " rms at standstill, a crest of " + HUNDREDTHS.amps(peak, load.inrushAmps())
+                            + " before any offset; inrush_peak_a states " + HUNDREDTHS.amps(load.inrushAmps(), peak))
                     .cure("raise it, and inrush_half_ms to half the run-up time; or state that a contactor"
                             + " of its own starts it (equipment.motor.started_by)")
                     .build());

@@ -1,5 +1,7 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
 import evenrise.model.electrical.TriplenNeutral;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
@@ -25,7 +27,7 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         // A third harmonic of k times the line current I beside a fundamental of I: the rms current is taken as √(1 +
         // k²)·I.
         Uses uses = new Uses(
@@ -43,7 +45,7 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
 
     private record Uses(UseCurrents full, UseCurrents idle, UseCurrents byLine) {}
 
-    private static void review(Fed fed, Uses uses, Findings findings) {
+    private static void review(Fed fed, Uses uses, Remarks findings) {
         String node = fed.node();
         findings.made(ID, node);
         double byFundamental = uses.full().neutralAmps(fed.point());
@@ -67,9 +69,9 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
                     .limit(capacity)
                     .unit("A")
                     .clause("IEC 60364-5-52 annex E")
-                    .message("the neutral of " + fed.label() + " carries " + Say.amps(byLine, capacity)
+                    .message("the neutral of " + fed.label() + " carries " + HUNDREDTHS.amps(byLine, capacity)
                             + " where third_harmonic is read as a part of the line current, allowed are "
-                            + Say.amps(capacity, byLine) + " (" + Say.amps(byFundamental)
+                            + HUNDREDTHS.amps(capacity, byLine) + " (" + HUNDREDTHS.amps(byFundamental)
                             + " where it is a part of the fundamental)")
                     .cure("ask which of the two the datasheets mean," + " or take a neutral of 200 %")
                     .build());
@@ -84,8 +86,8 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
                     .limit(line)
                     .unit("A")
                     .clause("NEC 310.15(E), IEC 60364-5-52 clause 523.6 (clauses from memory)")
-                    .message("the neutral of " + fed.label() + " carries " + Say.amps(byFundamental, line)
-                            + ", more than any line (" + Say.amps(line, byFundamental)
+                    .message("the neutral of " + fed.label() + " carries " + HUNDREDTHS.amps(byFundamental, line)
+                            + ", more than any line (" + HUNDREDTHS.amps(line, byFundamental)
                             + "): it counts as a current-carrying conductor")
                     .cure("offer a neutral of 200 %")
                     .build());
@@ -101,7 +103,7 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
                     .unit("")
                     .clause("")
                     .message("the neutral of " + fed.label()
-                            + " would carry more than √3 times its greatest line current (" + Say.amps(line)
+                            + " would carry more than √3 times its greatest line current (" + HUNDREDTHS.amps(line)
                             + "), which rectifiers cannot reach")
                     .cure("a third_harmonic is too high")
                     .build());

@@ -1,5 +1,7 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
@@ -27,7 +29,7 @@ final class NeutralUseCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         List<Fed> fed = Fed.all(layout);
         for (int i = 0; i < fed.size(); i++) {
             if (layout.worstNeutralAmps().get(i) > 0) {
@@ -57,7 +59,7 @@ final class NeutralUseCheck implements ElectricalCheck {
                 .orElse(here);
     }
 
-    private static void node(Layout layout, Fed fed, int index, Findings findings) {
+    private static void node(Layout layout, Fed fed, int index, Remarks findings) {
         double worst = layout.worstNeutralAmps().get(index);
         NodeFigures figures = layout.nodes().get(index);
         findings.made(ID, fed.node());
@@ -73,16 +75,17 @@ final class NeutralUseCheck implements ElectricalCheck {
                     .limit(allowed)
                     .unit("A")
                     .clause(clause(layout))
-                    .message("the neutral of " + fed.label() + " carries up to " + Say.amps(worst, allowed)
-                            + " at the worst use of its one-pole loads (" + Say.amps(figures.neutralAmps())
-                            + " with all of them on), allowed are " + Say.amps(allowed, worst) + " (neutral_factor "
+                    .message("the neutral of " + fed.label() + " carries up to " + HUNDREDTHS.amps(worst, allowed)
+                            + " at the worst use of its one-pole loads (" + HUNDREDTHS.amps(figures.neutralAmps())
+                            + " with all of them on), allowed are " + HUNDREDTHS.amps(allowed, worst)
+                            + " (neutral_factor "
                             + fed.limits().neutralFactor() + ")")
                     .cure("take a larger neutral, or loads of two or three poles")
                     .build());
         }
     }
 
-    private static void cable(Layout layout, FeederCable cable, double worst, Findings findings) {
+    private static void cable(Layout layout, FeederCable cable, double worst, Remarks findings) {
         findings.made(ID, cable.duty().place());
         double allowed = cable.neutralAmps();
         if (isOver(worst, allowed)) {
@@ -96,8 +99,9 @@ final class NeutralUseCheck implements ElectricalCheck {
                     .unit("A")
                     .clause(clause(layout))
                     .message("the neutral of " + cable.duty().label() + " ("
-                            + cable.run().text() + ") carries up to " + Say.amps(worst, allowed)
-                            + " at the worst use of its one-pole loads, its ampacity is " + Say.amps(allowed, worst)
+                            + cable.run().text() + ") carries up to " + HUNDREDTHS.amps(worst, allowed)
+                            + " at the worst use of its one-pole loads, its ampacity is "
+                            + HUNDREDTHS.amps(allowed, worst)
                             + " (" + cable.neutralText() + ")")
                     .cure("take a larger size, a neutral of 200 %, or loads of two or three poles")
                     .build());

@@ -15,13 +15,13 @@ final class NewerFormatCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         String format = layout.project().format();
         if (FormatVersion.isNewer(format, Project.FORMAT)) {
             findings.notCheckedAnywhere(
                     ID,
-                    Findings.PLANT,
-                    List.of(Findings.PLANT),
+                    Remarks.PLANT,
+                    List.of(Remarks.PLANT),
                     "a newer version of this program: the project is of format " + format
                             + ", and whatever fields came in after " + Project.FORMAT
                             + " are left out of every figure");

@@ -29,7 +29,7 @@ final class RealisticPeakCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         Optional<SourceModel> model = SourceModel.of(layout.project());
         Optional<Impedance> source = model.flatMap(SourceModel::forDips);
         List<Point> known = Feeders.behindKnownSources(layout);

@@ -1,5 +1,6 @@
 package evenrise.model.review;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Plan;
 import evenrise.model.plan.Remark;
@@ -20,7 +21,7 @@ final class RotationCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         layout.placements().stream()
                 .filter(each -> each.fits() && Rotation.matters(each.load()))
                 .forEach(each -> findings.made(ID, each.id()));
@@ -37,7 +38,7 @@ final class RotationCheck implements ElectricalCheck {
     }
 
     /** Motors that state nothing and turned the other way in an earlier plan, which may be the one that is built. */
-    static void against(Plan earlier, Layout layout, Findings findings) {
+    static void against(Plan earlier, Layout layout, Remarks findings) {
         Layout as = Layout.of(Rotation.asBuilt(layout.project(), earlier), layout.plan());
         for (Placement each : as.placements()) {
             boolean isTold =
@@ -55,8 +56,8 @@ final class RotationCheck implements ElectricalCheck {
                 .grade(Grade.BREAKS)
                 .place(each.id())
                 .clause("IEC 60204-1 and NFPA 79, clauses on the direction of rotation (from memory)")
-                .message("motor " + Say.quoted(each.id()) + " in panel "
-                        + Say.quoted(each.assignment().panel()) + " has its poles on " + text(landed)
+                .message("motor " + Phrase.quoted(each.id()) + " in panel "
+                        + Phrase.quoted(each.assignment().panel()) + " has its poles on " + text(landed)
                         + ", the reverse of " + reference + ": it turns backwards")
                 .cure("take a panel or slots of the"
                         + " other order, or exchange two of its conductors and state equipment.motor.rotation; check"

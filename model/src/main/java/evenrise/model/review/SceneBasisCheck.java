@@ -1,5 +1,8 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
@@ -25,7 +28,7 @@ final class SceneBasisCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         if (layout.project().scenes().isEmpty()) {
             return;
         }
@@ -36,7 +39,7 @@ final class SceneBasisCheck implements ElectricalCheck {
         }
     }
 
-    private static void lines(Layout layout, Fed fed, Findings findings) {
+    private static void lines(Layout layout, Fed fed, Remarks findings) {
         Map.Entry<Phase, Double> connected = layout.fullUse().running(fed.point()).byPhase().entrySet().stream()
                 .max(Map.Entry.comparingByValue())
                 .orElseThrow();
@@ -70,7 +73,7 @@ final class SceneBasisCheck implements ElectricalCheck {
                         findings));
     }
 
-    private static void neutral(Layout layout, Fed fed, Findings findings) {
+    private static void neutral(Layout layout, Fed fed, Remarks findings) {
         double connected = layout.fullUse().neutralAmps(fed.point());
         List<Double> inScenes = layout.sceneUses().stream()
                 .map(use -> use.neutralAmps(fed.point()))
@@ -90,7 +93,7 @@ final class SceneBasisCheck implements ElectricalCheck {
 
     /** Nothing where it keeps the limit at factor 1, or breaks it in a scene, which is another's to say. */
     private static void judge(
-            Layout layout, Fed fed, Limit limit, double connected, List<Double> inScenes, Findings findings) {
+            Layout layout, Fed fed, Limit limit, double connected, List<Double> inScenes, Remarks findings) {
         double most = inScenes.stream().mapToDouble(Double::doubleValue).max().orElse(0);
         if (connected <= limit.amps() + LAST_BITS || most > limit.amps() + LAST_BITS) {
             return;
@@ -100,7 +103,7 @@ final class SceneBasisCheck implements ElectricalCheck {
                 .toList();
         String bases = layout.project().scenes().stream()
                 .filter(scene -> scene.basis().isPresent())
-                .map(scene -> Say.quoted(scene.id()) + " (" + scene.basis().get() + ")")
+                .map(scene -> Phrase.quoted(scene.id()) + " (" + scene.basis().get() + ")")
                 .collect(Collectors.joining(", "));
         findings.add(Remark.builder()
                 .check(ID)
@@ -111,16 +114,17 @@ final class SceneBasisCheck implements ElectricalCheck {
                 .limit(limit.amps())
                 .unit("A")
                 .clause("NEC 220.60; IEC 60364-1 clause 311 (from memory)")
-                .message(fed.label() + " " + limit.does() + " " + Say.amps(connected, limit.amps())
-                        + " with all that is connected in full use, allowed are " + Say.amps(limit.amps(), connected)
-                        + " " + limit.of() + ", and at most " + Say.amps(most, limit.amps())
+                .message(fed.label() + " " + limit.does() + " " + HUNDREDTHS.amps(connected, limit.amps())
+                        + " with all that is connected in full use, allowed are "
+                        + HUNDREDTHS.amps(limit.amps(), connected)
+                        + " " + limit.of() + ", and at most " + HUNDREDTHS.amps(most, limit.amps())
                         + " in the scenes, which alone keep it"
                         + (bases.isEmpty() ? "" : ". They rest on: " + bases)
                         + (bare.isEmpty()
                                 ? ""
                                 : ". No basis states "
                                         + bare.stream()
-                                                .map(scene -> Say.quoted(scene.id()))
+                                                .map(scene -> Phrase.quoted(scene.id()))
                                                 .collect(Collectors.joining(", "))))
                 .cure(
                         bare.isEmpty()
@@ -134,9 +138,9 @@ final class SceneBasisCheck implements ElectricalCheck {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < amps.size(); i++) {
             text.append(i == 0 ? "" : ", ")
-                    .append(Say.quoted(layout.project().scenes().get(i).id()))
+                    .append(Phrase.quoted(layout.project().scenes().get(i).id()))
                     .append(' ')
-                    .append(Say.amps(amps.get(i)));
+                    .append(HUNDREDTHS.amps(amps.get(i)));
         }
         return text.toString();
     }

@@ -1,5 +1,9 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+import static evenrise.model.contract.Figures.TENTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
@@ -30,7 +34,7 @@ final class ServiceCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         List<Room> left = Room.all(layout).at();
         Fed.all(layout).forEach(fed -> figures(layout, fed, left.get(fed.point().index()), findings));
         List<String> rooms = new ArrayList<>();
@@ -66,14 +70,14 @@ final class ServiceCheck implements ElectricalCheck {
         List<String> bare = layout.project().panels().stream()
                 .filter(panel ->
                         FeederCable.of(layout, layout.distribution().of(panel)).isEmpty())
-                .map(panel -> Say.quoted(panel.id()))
+                .map(panel -> Phrase.quoted(panel.id()))
                 .toList();
         String shown = bare.stream().limit(NAMED).collect(Collectors.joining(", "));
         String more = bare.size() > NAMED ? " and " + (bare.size() - NAMED) + " more" : "";
         return bare.isEmpty() ? "" : " (no cable that could be judged: " + shown + more + ")";
     }
 
-    private static void figures(Layout layout, Fed fed, Room room, Findings findings) {
+    private static void figures(Layout layout, Fed fed, Room room, Remarks findings) {
         double demand = fed.seen().stream()
                 .map(NodeLoads.Seen::placement)
                 .mapToDouble(each -> each.load().runningAmps() * Demand.voltAmpsPerAmp(layout, each.load()) / 1000)
@@ -98,11 +102,11 @@ final class ServiceCheck implements ElectricalCheck {
                     .unit("%")
                     .clause("")
                     .message("the highest phase of " + fed.label() + " has "
-                            + Say.percent(percent, USUAL_SPARE_PERCENT)
+                            + TENTHS.percent(percent, USUAL_SPARE_PERCENT)
                             + " to spare ("
-                            + Say.amps(least, limit) + " of " + Say.amps(limit, least) + " by "
+                            + HUNDREDTHS.amps(least, limit) + " of " + HUNDREDTHS.amps(limit, least) + " by "
                             + room.line().of() + "); "
-                            + Say.percent(USUAL_SPARE_PERCENT, percent)
+                            + TENTHS.percent(USUAL_SPARE_PERCENT, percent)
                             + " is usual for growth (common practice, no source).")
                     .build());
         }

@@ -1,5 +1,8 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.TENTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.electrical.source.Plant;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
@@ -19,7 +22,7 @@ final class SteadyVoltage {
     private SteadyVoltage() {}
 
     /** @param told panels whose sources are known */
-    static void review(Layout layout, Plant plant, List<Panel> told, Findings findings) {
+    static void review(Layout layout, Plant plant, List<Panel> told, Remarks findings) {
         FullUseVoltages use = new FullUseVoltages(layout, plant);
         for (Panel panel : told) {
             layout.in(panel)
@@ -60,10 +63,11 @@ final class SteadyVoltage {
                 worst.id(),
                 percent,
                 DipVerdict.RANGE_A_PERCENT,
-                "at full use the voltage at load " + Say.quoted(worst.id()) + " in panel " + Say.quoted(panel.id())
-                        + " is low by " + Say.percent(percent, DipVerdict.RANGE_A_PERCENT) + " behind source, feeder"
+                "at full use the voltage at load " + Phrase.quoted(worst.id()) + " in panel "
+                        + Phrase.quoted(panel.id())
+                        + " is low by " + TENTHS.percent(percent, DipVerdict.RANGE_A_PERCENT) + " behind source, feeder"
                         + (hasBranch ? " and branch" : ", its branch not counted") + others + ", allowed are "
-                        + Say.percent(DipVerdict.RANGE_A_PERCENT, percent),
+                        + TENTHS.percent(DipVerdict.RANGE_A_PERCENT, percent),
                 "take a larger feeder or branch, or a stiffer source"));
     }
 
@@ -76,10 +80,10 @@ final class SteadyVoltage {
                         panel.id(),
                         percent,
                         DipVerdict.RANGE_A_ABOVE_PERCENT,
-                        "at full use a voltage of panel " + Say.quoted(panel.id()) + " is "
-                                + Say.percent(percent, DipVerdict.RANGE_A_ABOVE_PERCENT)
+                        "at full use a voltage of panel " + Phrase.quoted(panel.id()) + " is "
+                                + TENTHS.percent(percent, DipVerdict.RANGE_A_ABOVE_PERCENT)
                                 + " above nominal, lifted through the feeder's neutral, allowed are "
-                                + Say.percent(DipVerdict.RANGE_A_ABOVE_PERCENT, percent),
+                                + TENTHS.percent(DipVerdict.RANGE_A_ABOVE_PERCENT, percent),
                         "balance its phases or take a larger neutral"));
     }
 

@@ -1,5 +1,8 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+import static evenrise.model.contract.Figures.THOUSANDTHS;
+
 import evenrise.model.electrical.LineSums;
 import evenrise.model.electrical.breaker.TripEquivalent;
 import evenrise.model.plan.Grade;
@@ -30,7 +33,7 @@ final class TransformerCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         List<String> bareRating = new ArrayList<>();
         List<String> bareDevice = new ArrayList<>();
         List<String> bareInrush = new ArrayList<>();
@@ -71,7 +74,7 @@ final class TransformerCheck implements ElectricalCheck {
     }
 
     /** The fullest line in the worst scene; a winding is as full as its line. */
-    private static void load(Layout layout, RatedTransformer it, Findings findings) {
+    private static void load(Layout layout, RatedTransformer it, Remarks findings) {
         Point point = it.point();
         double line = layout.sceneUses().stream()
                 .flatMap(use -> use.running(point).byPhase().values().stream())
@@ -92,19 +95,17 @@ final class TransformerCheck implements ElectricalCheck {
         findings.add(new Quantity(point.id(), "rated current of its primary", it.primaryAmps(), "A"));
         findings.add(new Quantity(point.id(), "load of its fullest line", percent, "%"));
         if (line > it.secondaryAmps() + LAST_BITS) {
-            findings.add(remark(
-                    "over-nameplate",
-                    Grade.BREAKS,
-                    point,
-                    line,
-                    OptionalDouble.of(it.secondaryAmps()),
-                    "A",
-                    "rating by its nameplate",
-                    "the transformer of " + point.label() + " runs at " + Say.amps(line, it.secondaryAmps())
+            findings.add(Remark.inAmps(ID, point.id(), line, it.secondaryAmps())
+                    .kind("over-nameplate")
+                    .grade(Grade.BREAKS)
+                    .clause("rating by its nameplate")
+                    .message("the transformer of " + point.label() + " runs at "
+                            + HUNDREDTHS.amps(line, it.secondaryAmps())
                             + " on its fullest line in the worst scene, it is rated "
-                            + Say.amps(it.secondaryAmps(), line) + " (" + Say.kva(it.kva())
-                            + ")",
-                    "balance its lines, move loads, or take a larger one"));
+                            + HUNDREDTHS.amps(it.secondaryAmps(), line) + " (" + THOUSANDTHS.in("kVA", it.kva())
+                            + ")")
+                    .cure("balance its lines, move loads, or take a larger one")
+                    .build());
         }
     }
 
@@ -114,7 +115,7 @@ final class TransformerCheck implements ElectricalCheck {
      *
      * @return whether it states no K-factor and would need one
      */
-    private static boolean factor(Layout layout, RatedTransformer it, Findings findings) {
+    private static boolean factor(Layout layout, RatedTransformer it, Remarks findings) {
         Point point = it.point();
         double loading = 0;
         double shape = 1;
@@ -135,26 +136,27 @@ final class TransformerCheck implements ElectricalCheck {
         findings.add(
                 new Quantity(point.id(), "K-factor of its load, over its own current", shape, "", Optional.of(how)));
         if (loading > built + LAST_BITS && shape > 1 + LAST_BITS) {
-            findings.add(remark(
-                    "over-k-factor",
-                    Grade.EXCEEDS_RECOMMENDATION,
-                    point,
-                    loading,
-                    OptionalDouble.of(built),
-                    "",
-                    "UL 1561, IEEE C57.110 (from memory)",
-                    "the harmonics of what " + point.label() + " feeds make a K-factor of "
-                            + Say.number(loading, built)
+            findings.add(Remark.builder()
+                    .check(ID)
+                    .place(point.id())
+                    .figure(loading)
+                    .limit(built)
+                    .kind("over-k-factor")
+                    .grade(Grade.EXCEEDS_RECOMMENDATION)
+                    .clause("UL 1561, IEEE C57.110 (from memory)")
+                    .message("the harmonics of what " + point.label() + " feeds make a K-factor of "
+                            + HUNDREDTHS.number(loading, built)
                             + " over its rated current, by their third harmonics alone; its"
-                            + " transformer is built for " + Say.number(built, loading),
-                    "take one for a higher K-factor, a larger one, or spread the load"));
+                            + " transformer is built for " + HUNDREDTHS.number(built, loading))
+                    .cure("take one for a higher K-factor, a larger one, or spread the load")
+                    .build());
         }
         return it.transformer().kFactor().isEmpty() && shape > 1 + LAST_BITS;
     }
 
     /** As at a branch breaker, rms over a half-cycle; with nothing else on the same device. */
     private static void energising(
-            Layout layout, Point point, List<String> bareInrush, List<String> bareDevice, Findings findings) {
+            Layout layout, Point point, List<String> bareInrush, List<String> bareDevice, Remarks findings) {
         OptionalDouble peak =
                 point.node().orElseThrow().transformer().orElseThrow().inrushPeakAmps();
         if (peak.isEmpty()) {
@@ -182,19 +184,15 @@ final class TransformerCheck implements ElectricalCheck {
         findings.made(ID, point.id());
         if (counts > device.holdsAmps() + LAST_BITS) {
             boolean surely = counts > device.tripsAmps() + LAST_BITS;
-            findings.add(remark(
-                    "trips-when-energised",
-                    surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
-                    point,
-                    counts,
-                    OptionalDouble.of(surely ? device.tripsAmps() : device.holdsAmps()),
-                    "A",
-                    "",
-                    device.text() + "; its transformer draws a peak of " + Say.amps(peak.getAsDouble())
+            findings.add(Remark.inAmps(ID, point.id(), counts, surely ? device.tripsAmps() : device.holdsAmps())
+                    .kind("trips-when-energised")
+                    .grade(surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
+                    .message(device.text() + "; its transformer draws a peak of " + HUNDREDTHS.amps(peak.getAsDouble())
                             + " when it is energised at the worst moment, at most "
-                            + Say.amps(counts, surely ? device.tripsAmps() : device.holdsAmps())
-                            + " rms over a half-cycle: it " + (surely ? "trips" : "may trip"),
-                    "take a later range" + protectionRoom(layout, point) + ", or a transformer with less inrush"));
+                            + HUNDREDTHS.amps(counts, surely ? device.tripsAmps() : device.holdsAmps())
+                            + " rms over a half-cycle: it " + (surely ? "trips" : "may trip"))
+                    .cure("take a later range" + protectionRoom(layout, point) + ", or a transformer with less inrush")
+                    .build());
         }
     }
 
@@ -204,29 +202,5 @@ final class TransformerCheck implements ElectricalCheck {
         return isNec && RatedTransformer.of(point).isPresent()
                 ? " or a device of up to 250 % with protection on the secondary (450.3(B))"
                 : "";
-    }
-
-    static Remark remark(
-            String kind,
-            Grade grade,
-            Point point,
-            double figure,
-            OptionalDouble limit,
-            String unit,
-            String clause,
-            String message,
-            String cure) {
-        return Remark.builder()
-                .check(ID)
-                .kind(kind)
-                .grade(grade)
-                .place(point.id())
-                .figure(figure)
-                .limit(limit)
-                .unit(unit)
-                .clause(clause)
-                .message(message)
-                .cure(cure)
-                .build();
     }
 }

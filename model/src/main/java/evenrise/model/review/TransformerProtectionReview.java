@@ -1,8 +1,12 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+import static evenrise.model.contract.Figures.THOUSANDTHS;
+
 import evenrise.model.electrical.breaker.TransformerProtection;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
+import evenrise.model.plan.Remark;
 import evenrise.model.project.Cable;
 import evenrise.model.project.Device;
 import evenrise.model.project.Electrical;
@@ -26,7 +30,7 @@ final class TransformerProtectionReview {
     private static final double LAST_BITS = 1e-9;
 
     private final Layout layout;
-    private final Findings findings;
+    private final Remarks findings;
     private final List<String> barePrimary = new ArrayList<>();
     private final List<String> bareSecondary = new ArrayList<>();
     private final List<String> bareCable = new ArrayList<>();
@@ -34,12 +38,12 @@ final class TransformerProtectionReview {
     /** Devices on the secondary: how many, and their ratings together. */
     private record Secondary(int count, double amps) {}
 
-    private TransformerProtectionReview(Layout layout, Findings findings) {
+    private TransformerProtectionReview(Layout layout, Remarks findings) {
         this.layout = layout;
         this.findings = findings;
     }
 
-    static void review(Layout layout, Findings findings) {
+    static void review(Layout layout, Remarks findings) {
         Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
         List<Point> transformers = layout.distribution().points().stream()
                 .filter(point -> point.transformer().isPresent())
@@ -120,17 +124,18 @@ final class TransformerProtectionReview {
         if (primary <= alone + LAST_BITS) {
             return;
         }
-        String what = "the transformer of " + it.point().label() + " (" + Say.kva(it.kva()) + ", "
-                + Say.amps(it.primaryAmps()) + " and " + Say.amps(it.secondaryAmps()) + ") has a primary device of "
-                + Say.amps(primary);
+        String what = "the transformer of " + it.point().label() + " (" + THOUSANDTHS.in("kVA", it.kva()) + ", "
+                + HUNDREDTHS.amps(it.primaryAmps()) + " and " + HUNDREDTHS.amps(it.secondaryAmps())
+                + ") has a primary device of "
+                + HUNDREDTHS.amps(primary);
         if (primary > beside + LAST_BITS) {
             breaks(
                     "primary-device-too-large",
                     it,
                     primary,
                     beside,
-                    what + ", allowed are 250 %, " + Say.amps(beside, primary)
-                            + ", with a device on the secondary, and " + Say.amps(alone)
+                    what + ", allowed are 250 %, " + HUNDREDTHS.amps(beside, primary)
+                            + ", with a device on the secondary, and " + HUNDREDTHS.amps(alone)
                             + " without",
                     "take a smaller device");
         } else if (secondary.isEmpty()) {
@@ -142,13 +147,14 @@ final class TransformerProtectionReview {
                     it,
                     secondary.get().amps(),
                     behind,
-                    what + ", more than the " + Say.amps(alone) + " that protect it alone, and "
+                    what + ", more than the " + HUNDREDTHS.amps(alone) + " that protect it alone, and "
                             + (secondary.get().count() == 1
                                     ? "one device"
                                     : secondary.get().count() + " devices")
-                            + " on the secondary of " + Say.amps(secondary.get().amps(), behind)
+                            + " on the secondary of "
+                            + HUNDREDTHS.amps(secondary.get().amps(), behind)
                             + " in all, allowed are up to six of "
-                            + Say.amps(behind, secondary.get().amps()),
+                            + HUNDREDTHS.amps(behind, secondary.get().amps()),
                     "take a smaller device on either side");
         }
     }
@@ -172,7 +178,7 @@ final class TransformerProtectionReview {
         }
         double carries = carrying.get().amps();
         String what = "the secondary conductors of " + point.label() + " (" + run.text() + ") carry "
-                + Say.amps(carries) + " (" + carrying.get().text() + ")";
+                + HUNDREDTHS.amps(carries) + " (" + carrying.get().text() + ")";
         findings.add(new Quantity(point.id(), "ampacity of its secondary conductors", carries, "A"));
         double seen = primary / RatedTransformer.primaryOverSecondary(point);
         if (line > carries + LAST_BITS) {
@@ -182,7 +188,7 @@ final class TransformerProtectionReview {
                     line,
                     carries,
                     "NEC 215.2(A)",
-                    what + ", all that is connected needs " + Say.amps(line),
+                    what + ", all that is connected needs " + HUNDREDTHS.amps(line),
                     "take a larger size");
         }
         if (it.isTwoWire() && seen <= carries + LAST_BITS) {
@@ -199,7 +205,7 @@ final class TransformerProtectionReview {
                     end,
                     carries,
                     "NEC 240.21(C), 240.4(B)",
-                    what + ", and end in " + Say.amps(end, carries)
+                    what + ", and end in " + HUNDREDTHS.amps(end, carries)
                             + " of devices; the next size up is not allowed behind a transformer",
                     "take a larger size or a smaller device");
             return;
@@ -207,22 +213,24 @@ final class TransformerProtectionReview {
         double metres = cable.lengthMetres();
         double needed = TransformerProtection.conductorAmps(seen, metres);
         if (metres > TransformerProtection.LONG_METRES + LAST_BITS) {
-            findings.add(TransformerCheck.remark(
-                    "long-secondary",
-                    Grade.EXCEEDS_RECOMMENDATION,
-                    point,
-                    metres,
-                    OptionalDouble.of(TransformerProtection.LONG_METRES),
-                    "m",
-                    "NEC 240.21(C)(6)",
-                    String.format(
+            findings.add(Remark.builder()
+                    .check(TransformerCheck.ID)
+                    .place(point.id())
+                    .figure(metres)
+                    .limit(TransformerProtection.LONG_METRES)
+                    .unit("m")
+                    .kind("long-secondary")
+                    .grade(Grade.EXCEEDS_RECOMMENDATION)
+                    .clause("NEC 240.21(C)(6)")
+                    .message(String.format(
                             Locale.ROOT,
                             "the secondary conductors of %s are %.1f m long, without a device at their beginning at"
                                     + " most %.1f m are allowed indoors (25 ft)",
                             point.label(),
                             metres,
-                            TransformerProtection.LONG_METRES),
-                    "put a device at the transformer"));
+                            TransformerProtection.LONG_METRES))
+                    .cure("put a device at the transformer")
+                    .build());
         } else if (needed > carries + LAST_BITS) {
             conductor(
                     "secondary-cable-unprotected",
@@ -232,40 +240,44 @@ final class TransformerProtectionReview {
                     metres <= TransformerProtection.SHORT_METRES ? "NEC 240.21(C)(2)" : "NEC 240.21(C)(6)",
                     what + ", at this length they need "
                             + (metres <= TransformerProtection.SHORT_METRES ? "a tenth" : "a third") + " of the "
-                            + Say.amps(seen) + " that the primary device lets through, " + Say.amps(needed, carries),
+                            + HUNDREDTHS.amps(seen) + " that the primary device lets through, "
+                            + HUNDREDTHS.amps(needed, carries),
                     "take a larger size or a smaller primary device");
         } else if (metres > TransformerProtection.SHORT_METRES + LAST_BITS
                 && secondary.get().count() > 1) {
-            findings.add(TransformerCheck.remark(
-                    "several-devices",
-                    Grade.BREAKS,
-                    point,
-                    secondary.get().count(),
-                    OptionalDouble.of(1),
-                    "",
-                    "NEC 240.21(C)(6)",
-                    what + ", and end in " + secondary.get().count()
-                            + " devices; conductors of more than 10 ft end in one",
-                    "put a main before them"));
+            findings.add(Remark.builder()
+                    .check(TransformerCheck.ID)
+                    .place(point.id())
+                    .figure(secondary.get().count())
+                    .limit(1)
+                    .kind("several-devices")
+                    .grade(Grade.BREAKS)
+                    .clause("NEC 240.21(C)(6)")
+                    .message(what + ", and end in " + secondary.get().count()
+                            + " devices; conductors of more than 10 ft end in one")
+                    .cure("put a main before them")
+                    .build());
         }
     }
 
     private void breaks(String kind, RatedTransformer it, double figure, double limit, String message, String cure) {
-        findings.add(TransformerCheck.remark(
-                kind,
-                Grade.BREAKS,
-                it.point(),
-                figure,
-                OptionalDouble.of(limit),
-                "A",
-                "NEC table 450.3(B)",
-                message,
-                cure));
+        findings.add(Remark.inAmps(TransformerCheck.ID, it.point().id(), figure, limit)
+                .kind(kind)
+                .grade(Grade.BREAKS)
+                .clause("NEC table 450.3(B)")
+                .message(message)
+                .cure(cure)
+                .build());
     }
 
     private void conductor(
             String kind, Point point, double figure, double limit, String clause, String message, String cure) {
-        findings.add(TransformerCheck.remark(
-                kind, Grade.BREAKS, point, figure, OptionalDouble.of(limit), "A", clause, message, cure));
+        findings.add(Remark.inAmps(TransformerCheck.ID, point.id(), figure, limit)
+                .kind(kind)
+                .grade(Grade.BREAKS)
+                .clause(clause)
+                .message(message)
+                .cure(cure)
+                .build());
     }
 }

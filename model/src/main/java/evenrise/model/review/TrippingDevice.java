@@ -1,5 +1,6 @@
 package evenrise.model.review;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.electrical.breaker.Disconnection;
 import evenrise.model.electrical.breaker.InstantaneousBand;
 import evenrise.model.project.Circuit;
@@ -35,7 +36,7 @@ record TrippingDevice(
         OptionalDouble own = load.circuit().map(Circuit::residualCurrentAmps).orElse(OptionalDouble.empty());
         return new TrippingDevice(
                 load.id(),
-                "load " + Say.quoted(load.id()),
+                "load " + Phrase.quoted(load.id()),
                 load.breakerAmps(),
                 Devices.ofBranch(load).band(),
                 isByCurve,

@@ -1,5 +1,8 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+import static evenrise.model.contract.Figures.TENTHS;
+
 import evenrise.model.electrical.Imbalance;
 import evenrise.model.electrical.PhaseCurrents;
 import evenrise.model.electrical.SymmetricalComponents;
@@ -44,7 +47,7 @@ final class UnbalanceCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         UnbalanceLimits limits = layout.project()
                 .electrical()
                 .flatMap(Electrical::unbalance)
@@ -59,7 +62,7 @@ final class UnbalanceCheck implements ElectricalCheck {
     }
 
     private static void review(
-            Layout layout, Fed fed, UnbalanceLimits limits, UseCurrents use, String when, Findings findings) {
+            Layout layout, Fed fed, UnbalanceLimits limits, UseCurrents use, String when, Remarks findings) {
         PhaseCurrents sums = use.running(fed.point());
         Map<Phase, Double> lines = use.metered(fed.point());
         List<Phase> had = fed.limits().phases();
@@ -84,8 +87,8 @@ final class UnbalanceCheck implements ElectricalCheck {
         String components = "";
         if (had.size() == 3) {
             SymmetricalComponents sequences = use.components(fed.point());
-            components = "; negative sequence " + Say.percent(sequences.negativePercent()) + ", zero sequence "
-                    + Say.percent(sequences.zeroPercent()) + " of the positive one";
+            components = "; negative sequence " + TENTHS.percent(sequences.negativePercent()) + ", zero sequence "
+                    + TENTHS.percent(sequences.zeroPercent()) + " of the positive one";
             sequences(fed.node(), sequences, limits, where, when, findings);
             if (fed.point().parent() < 0) {
                 generator(layout, fed.point(), sequences, when, findings);
@@ -101,9 +104,9 @@ final class UnbalanceCheck implements ElectricalCheck {
                     .limit(USUAL_PERCENT)
                     .unit("%")
                     .clause("")
-                    .message(where + " differ by " + Say.percent(percent, USUAL_PERCENT) + " as sums of magnitudes ("
-                            + Say.percent(byPhasors) + " by phasors), usual are at most "
-                            + Say.percent(USUAL_PERCENT, percent) + " (common practice, no source)" + components)
+                    .message(where + " differ by " + TENTHS.percent(percent, USUAL_PERCENT) + " as sums of magnitudes ("
+                            + TENTHS.percent(byPhasors) + " by phasors), usual are at most "
+                            + TENTHS.percent(USUAL_PERCENT, percent) + " (common practice, no source)" + components)
                     .cure("move a load to another phase or panel")
                     .build());
         }
@@ -115,7 +118,7 @@ final class UnbalanceCheck implements ElectricalCheck {
             UnbalanceLimits limits,
             String where,
             String when,
-            Findings findings) {
+            Remarks findings) {
         findings.add(new Quantity(node, "negative sequence " + when, it.negativePercent(), "%"));
         findings.add(new Quantity(node, "zero sequence " + when, it.zeroPercent(), "%"));
         findings.add(new Quantity(
@@ -135,7 +138,7 @@ final class UnbalanceCheck implements ElectricalCheck {
     }
 
     /** The project's own limits; none where it states none. */
-    private static void over(String node, double percent, OptionalDouble limit, String what, Findings findings) {
+    private static void over(String node, double percent, OptionalDouble limit, String what, Remarks findings) {
         if (limit.isPresent() && percent > limit.getAsDouble() + ROUNDING) {
             findings.add(Remark.builder()
                     .check(ID)
@@ -146,16 +149,15 @@ final class UnbalanceCheck implements ElectricalCheck {
                     .limit(limit)
                     .unit("%")
                     .clause("")
-                    .message(what + " " + Say.percent(percent, limit.getAsDouble()) + ", the project allows "
-                            + Say.percent(limit.getAsDouble(), percent))
+                    .message(what + " " + TENTHS.percent(percent, limit.getAsDouble()) + ", the project allows "
+                            + TENTHS.percent(limit.getAsDouble(), percent))
                     .cure("move a load to another phase or panel")
                     .build());
         }
     }
 
     /** What a generator bears of negative sequence, of its rated current. */
-    private static void generator(
-            Layout layout, Point point, SymmetricalComponents it, String when, Findings findings) {
+    private static void generator(Layout layout, Point point, SymmetricalComponents it, String when, Remarks findings) {
         Optional<SupplySource> generator = SourceModel.of(layout.project(), point)
                 .map(SourceModel::source)
                 .filter(source -> source.kind() == SourceKind.GENERATOR);
@@ -184,10 +186,11 @@ final class UnbalanceCheck implements ElectricalCheck {
                     .unit("%")
                     .clause(stated.isPresent() ? "" : "IEC 60034-1, continuous I2 (from memory)")
                     .message("the generator carries a negative sequence of "
-                            + Say.amps(it.negative().length()) + " " + when + ", " + Say.percent(percent, limit)
+                            + HUNDREDTHS.amps(it.negative().length()) + " " + when + ", "
+                            + TENTHS.percent(percent, limit)
                             + " of its rated current; "
                             + (stated.isPresent() ? "its maker allows " : "usual machines bear 8 to 10 %, here ")
-                            + Say.percent(limit, percent))
+                            + TENTHS.percent(limit, percent))
                     .cure("spread what is fed by one or two lines, or take a larger machine")
                     .build());
         }

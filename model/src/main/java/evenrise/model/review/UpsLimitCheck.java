@@ -1,5 +1,7 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+
 import evenrise.model.electrical.LinePower;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
@@ -25,7 +27,7 @@ final class UpsLimitCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         Optional<SupplySource> ups = SourceModel.of(layout.project())
                 .map(SourceModel::source)
                 .filter(source -> source.kind() == SourceKind.UPS);
@@ -53,10 +55,10 @@ final class UpsLimitCheck implements ElectricalCheck {
                     surely ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION,
                     peak,
                     limit,
-                    "the sequence peaks at " + Say.amps(peak, limit) + " over the voltage range ("
-                            + layout.peakBasis().voltageFrom() + "; " + Say.amps(peaks.nominalAmps(), limit)
+                    "the sequence peaks at " + HUNDREDTHS.amps(peak, limit) + " over the voltage range ("
+                            + layout.peakBasis().voltageFrom() + "; " + HUNDREDTHS.amps(peaks.nominalAmps(), limit)
                             + " at nominal voltage), the UPS limits its crest at "
-                            + Say.amps(limit, peak)
+                            + HUNDREDTHS.amps(limit, peak)
                             + ": its voltage collapses or it goes to bypass",
                     "spread the loads with the largest inrush, or limit it, or state as supply.voltage_range what the"
                             + " inverter holds"));
@@ -69,8 +71,8 @@ final class UpsLimitCheck implements ElectricalCheck {
                     Grade.BREAKS,
                     running,
                     rated,
-                    "the highest phase runs at " + Say.amps(running, rated) + ", the UPS is rated "
-                            + Say.amps(rated, running),
+                    "the highest phase runs at " + HUNDREDTHS.amps(running, rated) + ", the UPS is rated "
+                            + HUNDREDTHS.amps(rated, running),
                     "move loads to another supply"));
         }
     }

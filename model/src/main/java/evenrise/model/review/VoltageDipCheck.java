@@ -1,5 +1,6 @@
 package evenrise.model.review;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.electrical.source.Plant;
 import evenrise.model.electrical.source.StepDip;
 import evenrise.model.plan.Grade;
@@ -39,7 +40,7 @@ final class VoltageDipCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         Optional<SourceModel> model = SourceModel.of(layout.project());
         List<Point> known = Feeders.behindKnownSources(layout);
         if (known.isEmpty()) {
@@ -68,7 +69,8 @@ final class VoltageDipCheck implements ElectricalCheck {
             findings.notChecked(
                     ID,
                     layout.project().systems().stream().map(SwitchedSystem::id).toList(),
-                    "dips when several systems start at once; each was taken to start while the others are in full use");
+                    "dips when several systems start at once; each was taken to start while the others are in full"
+                            + " use");
         }
         findings.notChecked(
                 ID, layout.peakBasis().withoutInrush(), "inrush_peak_a; these dip for their idle current alone");
@@ -94,7 +96,7 @@ final class VoltageDipCheck implements ElectricalCheck {
     }
 
     /** Steady voltages alone: every step at every point of a large tree takes too long, and more memory than there is. */
-    private static void tooLarge(Layout layout, List<Point> known, Plant plant, Findings findings) {
+    private static void tooLarge(Layout layout, List<Point> known, Plant plant, Remarks findings) {
         List<String> told = known.stream().map(Point::id).toList();
         findings.notChecked(
                 ID,
@@ -118,7 +120,7 @@ final class VoltageDipCheck implements ElectricalCheck {
         return layout.distribution().points().stream().map(Point::id).toList();
     }
 
-    private static void quantities(SourceModel model, String node, List<DipStep> steps, Findings findings) {
+    private static void quantities(SourceModel model, String node, List<DipStep> steps, Remarks findings) {
         if (steps.isEmpty()) {
             return;
         }
@@ -160,15 +162,15 @@ final class VoltageDipCheck implements ElectricalCheck {
                 .orElse(0.0);
     }
 
-    private static void figure(String node, String name, double percent, Findings findings) {
+    private static void figure(String node, String name, double percent, Remarks findings) {
         findings.add(new Quantity(node, name, percent, "%"));
     }
 
     /** Of each node and criterion the gravest step by phasors; where they keep it, the gravest that the bound does not. */
-    private static void criteria(Layout layout, List<String> told, StepDips dips, Findings findings) {
+    private static void criteria(Layout layout, List<String> told, StepDips dips, Remarks findings) {
         Electrical electrical = layout.project().electrical().orElseThrow();
         if (electrical.dipCriteria().isEmpty()) {
-            findings.notCheckedAnywhere(ID, Findings.PLANT, told, "electrical.dip_criteria");
+            findings.notCheckedAnywhere(ID, Remarks.PLANT, told, "electrical.dip_criteria");
         }
         for (DipCriterion criterion : electrical.dipCriteria()) {
             for (String node : told) {
@@ -210,7 +212,7 @@ final class VoltageDipCheck implements ElectricalCheck {
                 .unit("%")
                 .clause(verdict.clause())
                 .message(DipText.of(dip, way) + ", " + verdict.text() + (isBoundAlone ? "; by phasors it is kept" : ""))
-                .cure("give load " + Say.quoted(step.load()) + " less inrush, a moment of its own, "
+                .cure("give load " + Phrase.quoted(step.load()) + " less inrush, a moment of its own, "
                         + (way == Way.SWELL ? "a larger neutral, " : "") + "or a stiffer source")
                 .build();
     }
@@ -233,7 +235,7 @@ final class VoltageDipCheck implements ElectricalCheck {
                         .unit("%")
                         .clause("EN 50160 clause 4 (from memory)")
                         .message(DipText.of(dip, Way.SWELL) + ", 10 % above nominal is the most that networks offer")
-                        .cure("feed load " + Say.quoted(dip.step().load())
+                        .cure("feed load " + Phrase.quoted(dip.step().load())
                                 + " on a circuit of its own, or take a larger neutral")
                         .build());
     }

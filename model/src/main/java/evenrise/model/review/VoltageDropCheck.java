@@ -1,5 +1,8 @@
 package evenrise.model.review;
 
+import static evenrise.model.contract.Figures.TENTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.electrical.Impedance;
 import evenrise.model.electrical.Lag;
 import evenrise.model.electrical.conductor.VoltageDrop;
@@ -35,7 +38,7 @@ final class VoltageDropCheck implements ElectricalCheck {
     }
 
     @Override
-    public void review(Layout layout, Findings findings) {
+    public void review(Layout layout, Remarks findings) {
         Map<String, Impedance> impedances = Feeders.impedances(layout);
         FullUseVoltages use = new FullUseVoltages(layout, Feeders.stiff(layout));
         for (Point point : layout.distribution().points()) {
@@ -81,7 +84,7 @@ final class VoltageDropCheck implements ElectricalCheck {
     }
 
     /** To neutral on every phase, and between the lines that feed a load of several poles. */
-    private static void feeder(Layout layout, Point panel, FullUseVoltages use, Findings findings) {
+    private static void feeder(Layout layout, Point panel, FullUseVoltages use, Remarks findings) {
         String name = Feeders.isStar(layout) ? "voltage drop of the feeder, " : "voltage drop in all, ";
         for (Terminals at : Terminals.all(panel.system())) {
             boolean isUsed = layout.nodeLoads().direct(panel.index()).stream()
@@ -92,7 +95,7 @@ final class VoltageDropCheck implements ElectricalCheck {
         }
     }
 
-    private static void branch(Layout layout, Load load, CableRun run, OptionalDouble all, Findings findings) {
+    private static void branch(Layout layout, Load load, CableRun run, OptionalDouble all, Remarks findings) {
         double volts = volts(layout, load);
         double drop = VoltageDrop.exactVolts(
                 volts, load.runningAmps(), Lag.of(load), run.impedance(), VoltageDrop.ways(load.poles() == 3));
@@ -102,7 +105,7 @@ final class VoltageDropCheck implements ElectricalCheck {
         if (all.isPresent()) {
             findings.add(new Quantity(load.id(), "voltage drop in all", total, "%"));
         }
-        String where = "load " + Say.quoted(load.id()) + " (" + run.text() + ", "
+        String where = "load " + Phrase.quoted(load.id()) + " (" + run.text() + ", "
                 + String.format(java.util.Locale.ROOT, "%.0f m", run.cable().lengthMetres()) + ")";
         if (branch > BRANCH_PERCENT) {
             over(
@@ -110,7 +113,7 @@ final class VoltageDropCheck implements ElectricalCheck {
                     load,
                     branch,
                     BRANCH_PERCENT,
-                    where + " loses " + Say.percent(branch, BRANCH_PERCENT) + " on its branch",
+                    where + " loses " + TENTHS.percent(branch, BRANCH_PERCENT) + " on its branch",
                     findings);
         } else if (total > TOTAL_PERCENT) {
             over(
@@ -118,7 +121,7 @@ final class VoltageDropCheck implements ElectricalCheck {
                     load,
                     total,
                     TOTAL_PERCENT,
-                    where + " loses " + Say.percent(total, TOTAL_PERCENT)
+                    where + " loses " + TENTHS.percent(total, TOTAL_PERCENT)
                             + (Feeders.isStar(layout)
                                     ? " on feeder and branch"
                                     : " on transformers, feeders and branch, taps not counted"),
@@ -126,7 +129,7 @@ final class VoltageDropCheck implements ElectricalCheck {
         }
     }
 
-    private static void over(Layout layout, Load load, double percent, double limit, String what, Findings findings) {
+    private static void over(Layout layout, Load load, double percent, double limit, String what, Remarks findings) {
         boolean isIec = layout.project().electrical().flatMap(Electrical::practice).stream()
                 .anyMatch(practice -> practice == Practice.IEC);
         findings.add(Remark.builder()
@@ -142,7 +145,7 @@ final class VoltageDropCheck implements ElectricalCheck {
                                 ? "recommendation taken over from NEC practice; IEC 60364-5-52 annex G counts from the"
                                         + " origin (from memory)"
                                 : "NEC 210.19(A) and 215.2(A), informational notes")
-                .message(what + ", recommended are at most " + Say.percent(limit, percent))
+                .message(what + ", recommended are at most " + TENTHS.percent(limit, percent))
                 .cure("take a larger size or a nearer panel")
                 .build());
     }

@@ -1,5 +1,8 @@
 package evenrise.model.rules;
 
+import static evenrise.model.contract.Figures.THOUSANDTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.Board;
@@ -28,7 +31,7 @@ final class BoardSettingRule implements Rule {
                 broken.add(about(BrokenKind.UNKNOWN_BOARD, setting.id()).build());
             } else if (again) {
                 broken.add(about(BrokenKind.SET_TWICE, setting.id())
-                        .word("set", RuleWords.seconds(setting.startDelaySeconds()))
+                        .word("set", THOUSANDTHS.seconds(setting.startDelaySeconds()))
                         .build());
             }
         }
@@ -39,7 +42,7 @@ final class BoardSettingRule implements Rule {
                 offered(board, layout, broken);
             } else {
                 broken.add(about(BrokenKind.NOT_SET, board.id())
-                        .word("type", RuleWords.quoted(board.type()))
+                        .word("type", Phrase.quoted(board.type()))
                         .build());
             }
         }
@@ -64,7 +67,7 @@ final class BoardSettingRule implements Rule {
     private static BrokenRule needless(Board board, String what, double seconds) {
         return about(BrokenKind.NEEDLESS_TIME, board.id())
                 .word("what", what)
-                .word("set", RuleWords.seconds(seconds))
+                .word("set", THOUSANDTHS.seconds(seconds))
                 .figure(seconds, "s")
                 .build();
     }
@@ -78,9 +81,9 @@ final class BoardSettingRule implements Rule {
         if (set.isEmpty()) {
             broken.add(about(BrokenKind.WITHOUT_TIME, board.id())
                     .word("what", what)
-                    .word("type", RuleWords.quoted(board.type()))
+                    .word("type", Phrase.quoted(board.type()))
                     .word("offered", RuleWords.listed(offered))
-                    .word("first", RuleWords.seconds(offered.get(0)))
+                    .word("first", THOUSANDTHS.seconds(offered.get(0)))
                     .build());
             return;
         }
@@ -91,10 +94,10 @@ final class BoardSettingRule implements Rule {
                     .orElseThrow();
             broken.add(about(BrokenKind.NOT_OFFERED, board.id())
                     .word("what", what)
-                    .word("set", RuleWords.seconds(seconds))
-                    .word("type", RuleWords.quoted(board.type()))
+                    .word("set", THOUSANDTHS.seconds(seconds))
+                    .word("type", Phrase.quoted(board.type()))
                     .word("offered", RuleWords.listed(offered))
-                    .word("nearest", RuleWords.seconds(nearest))
+                    .word("nearest", THOUSANDTHS.seconds(nearest))
                     .figure(seconds, nearest, "s")
                     .build());
         }

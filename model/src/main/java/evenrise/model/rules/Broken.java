@@ -1,6 +1,7 @@
 package evenrise.model.rules;
 
 import evenrise.model.contract.Decimals;
+import evenrise.model.contract.Phrase;
 import evenrise.model.contract.Words;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.BrokenRuleBuilder;
@@ -58,7 +59,7 @@ final class Broken {
 
     Broken one(String name, SubjectKind of, String id) {
         add(of, id);
-        return word(name, RuleWords.quoted(id));
+        return word(name, Phrase.quoted(id));
     }
 
     Broken all(String name, SubjectKind of, Collection<String> ids) {

@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.electrical.TransformerDraw;
 import evenrise.model.project.Device;
 import evenrise.model.project.DistributionNode;
@@ -85,7 +86,7 @@ public final class Distribution {
 
         /** As messages call it. */
         public String label() {
-            return isSupply() ? "the supply" : (panel.isPresent() ? "panel " : "node ") + RuleWords.quoted(id);
+            return isSupply() ? "the supply" : (panel.isPresent() ? "panel " : "node ") + Phrase.quoted(id);
         }
 
         /** Whether it is a source beside the supply. */

@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.SubjectKind;
 import java.util.ArrayList;
@@ -43,7 +44,7 @@ final class DurationRule implements Rule {
         system.ifPresent(id -> broken.one("system", SubjectKind.SYSTEM, id));
         return broken.word(
                         "whose",
-                        system.map(id -> " of system " + RuleWords.quoted(id)).orElse(""))
+                        system.map(id -> " of system " + Phrase.quoted(id)).orElse(""))
                 .at(RuleWords.leadOf(last))
                 .figure(duration, longest, "s")
                 .build();

@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.EventPeak;
 import evenrise.model.plan.SubjectKind;
@@ -46,7 +47,7 @@ final class EventInrushRule implements Rule {
                 broken.add(over.word(
                                 "failing",
                                 peak.board()
-                                        .map(id -> "board " + RuleWords.quoted(id))
+                                        .map(id -> "board " + Phrase.quoted(id))
                                         .orElse("a board"))
                         .word("phase", peak.peakPhase())
                         .at(limits.place() + " phase " + peak.peakPhase())

@@ -1,5 +1,7 @@
 package evenrise.model.rules;
 
+import static evenrise.model.contract.Figures.THOUSANDTHS;
+
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.FixedPlace;
@@ -36,8 +38,8 @@ final class FixedRule implements Rule {
         if (!placement.isSequenced() || Math.abs(placement.on() - fixed) > Tolerances.SECONDS) {
             broken.add(Broken.by(BrokenKind.NOT_WHEN_FIXED)
                     .load(placement.id())
-                    .word("fixed", RuleWords.seconds(fixed))
-                    .word("has", RuleWords.seconds(placement.onSeconds()))
+                    .word("fixed", THOUSANDTHS.seconds(fixed))
+                    .word("has", THOUSANDTHS.seconds(placement.onSeconds()))
                     .at(RuleWords.leadOf(placement))
                     .times(placement.onSeconds(), fixed)
                     .build());

@@ -1,5 +1,7 @@
 package evenrise.model.rules;
 
+import static evenrise.model.contract.Figures.THOUSANDTHS;
+
 import evenrise.model.plan.BrokenRule;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,7 +36,7 @@ final class InrushLimitRule implements Rule {
                 broken.add(Broken.by(BrokenKind.OVER_INRUSH_LIMIT)
                         .node(limits)
                         .word("phase", peak.phase())
-                        .word("at", RuleWords.seconds(peak.atSeconds()))
+                        .word("at", THOUSANDTHS.seconds(peak.atSeconds()))
                         .at(limits.place() + " phase " + peak.phase())
                         .figure(peak.amps(), limit, "A")
                         .build());

@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.contract.Words;
 import evenrise.model.plan.SubjectKind;
 import evenrise.model.project.DistributionNode;
@@ -52,7 +53,7 @@ public record NodeLimits(
             all.add(new NodeLimits(
                     SubjectKind.PANEL,
                     panel.id(),
-                    "panel " + RuleWords.quoted(panel.id()),
+                    "panel " + Phrase.quoted(panel.id()),
                     new SlotLayout(panel, distribution.of(panel).system()).phases(),
                     panel.ratedAmps(),
                     panel.continuousFractionUnder(supply),
@@ -63,7 +64,7 @@ public record NodeLimits(
             all.add(new NodeLimits(
                     SubjectKind.NODE,
                     node.id(),
-                    "node " + RuleWords.quoted(node.id()),
+                    "node " + Phrase.quoted(node.id()),
                     distribution.points().get(all.size()).system().phases(),
                     node.ratedAmps(),
                     node.continuousFraction().orElse(supply.continuousFraction()),

@@ -1,5 +1,8 @@
 package evenrise.model.rules;
 
+import static evenrise.model.contract.Figures.THOUSANDTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.Board;
@@ -31,15 +34,16 @@ final class OutputRule implements Rule {
 
     private static void unswitched(Placement placement, List<BrokenRule> broken) {
         Assignment said = placement.assignment();
-        said.board().ifPresent(board -> broken.add(refused(placement, "board " + RuleWords.quoted(board))));
+        said.board().ifPresent(board -> broken.add(refused(placement, "board " + Phrase.quoted(board))));
         said.output().ifPresent(output -> broken.add(refused(placement, "output " + output)));
-        said.onSeconds().ifPresent(on -> broken.add(refused(placement, "switch-on time " + RuleWords.seconds(on))));
-        said.offSeconds().ifPresent(off -> broken.add(refused(placement, "switch-off time " + RuleWords.seconds(off))));
+        said.onSeconds().ifPresent(on -> broken.add(refused(placement, "switch-on time " + THOUSANDTHS.seconds(on))));
+        said.offSeconds()
+                .ifPresent(off -> broken.add(refused(placement, "switch-off time " + THOUSANDTHS.seconds(off))));
     }
 
     private static void behindAnother(Placement placement, List<BrokenRule> broken) {
         Assignment said = placement.assignment();
-        said.board().ifPresent(board -> broken.add(behind(placement, "board " + RuleWords.quoted(board))));
+        said.board().ifPresent(board -> broken.add(behind(placement, "board " + Phrase.quoted(board))));
         said.output().ifPresent(output -> broken.add(behind(placement, "output " + output)));
     }
 
@@ -89,9 +93,9 @@ final class OutputRule implements Rule {
         String name = said.board().get();
         Optional<Board> board = layout.index().board(name);
         if (board.isEmpty()) {
-            return "the project has no board " + RuleWords.quoted(name);
+            return "the project has no board " + Phrase.quoted(name);
         }
-        String outputs = "board " + RuleWords.quoted(name) + " has outputs 1 to "
+        String outputs = "board " + Phrase.quoted(name) + " has outputs 1 to "
                 + layout.index().typeOf(board.get()).outputs();
         return said.output().isPresent()
                 ? outputs + ", not " + said.output().getAsInt()

@@ -69,6 +69,14 @@ public final class ProjectIndex {
         return Optional.ofNullable(panels.get(id));
     }
 
+    /** The supply, a panel or a node, as messages call it. */
+    public String placeName(String node) {
+        if (node.equals(NodeFigures.SUPPLY)) {
+            return "the supply";
+        }
+        return (panel(node).isPresent() ? "panel " : "node ") + node;
+    }
+
     public Optional<Board> board(String id) {
         return Optional.ofNullable(boards.get(id));
     }

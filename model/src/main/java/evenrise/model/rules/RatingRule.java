@@ -1,5 +1,7 @@
 package evenrise.model.rules;
 
+import static evenrise.model.contract.Figures.THOUSANDTHS;
+
 import evenrise.model.plan.BrokenRule;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +33,7 @@ final class RatingRule implements Rule {
                         .node(limits)
                         .word("phase", phase)
                         .word("fraction", RuleWords.percent(limits.continuousFraction()))
-                        .word("rated", RuleWords.amps(limits.ratedAmps()))
+                        .word("rated", THOUSANDTHS.amps(limits.ratedAmps()))
                         .at(limits.place() + " phase " + phase)
                         .figure(amps, allowed, "A")
                         .clause(CLAUSE)

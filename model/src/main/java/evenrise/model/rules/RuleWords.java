@@ -1,13 +1,13 @@
 package evenrise.model.rules;
 
-import evenrise.model.contract.Decimals;
+import static evenrise.model.contract.Figures.THOUSANDTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.contract.Words;
 import evenrise.model.plan.Assignment;
 import evenrise.model.project.Board;
 import evenrise.model.project.Role;
 import java.util.Collection;
-import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 
 /** Puts ids, figures and lists into the words of a message, the same on every machine. */
 final class RuleWords {
@@ -15,57 +15,30 @@ final class RuleWords {
 
     private RuleWords() {}
 
-    static String seconds(double seconds) {
-        return Decimals.toThousandths(seconds) + " s";
-    }
-
-    static String seconds(OptionalDouble seconds) {
-        return seconds.isPresent() ? seconds(seconds.getAsDouble()) : "no time";
-    }
-
-    static String amps(double amps) {
-        return Decimals.toThousandths(amps) + " A";
-    }
-
-    /** A current beside the one that it is held against: as many digits as tell the two apart. */
-    static String amps(double amps, double beside) {
-        return Decimals.toThousandths(amps, beside) + " A";
-    }
-
-    /** A time beside the one that it is held against. */
-    static String seconds(double seconds, double beside) {
-        return Decimals.toThousandths(seconds, beside) + " s";
-    }
-
     static String percent(double fraction) {
-        return Decimals.toThousandths(100 * fraction) + " %";
-    }
-
-    static String quoted(String id) {
-        return "'" + id + "'";
+        return THOUSANDTHS.percent(100 * fraction);
     }
 
     /** Ids in quotes, cut short where there are very many. */
     static String quoted(Collection<String> ids) {
-        return listed(ids.stream().map(RuleWords::quoted).toList());
+        return Phrase.quoted(ids, LONGEST_LIST);
     }
 
     /** Words with commas between, cut short where there are very many. */
     static String listed(Collection<?> words) {
-        String shown = words.stream().limit(LONGEST_LIST).map(String::valueOf).collect(Collectors.joining(", "));
-        return words.size() <= LONGEST_LIST ? shown : shown + " and " + (words.size() - LONGEST_LIST) + " more";
+        return Phrase.listed(words, LONGEST_LIST);
     }
 
     /** The load by what it is and its id. */
     static String who(Placement placement) {
         Role role = placement.load().role();
         String noun = role == Role.AMPLIFIER ? "amplifier" : Words.word(role) + " load";
-        return noun + " " + quoted(placement.id());
+        return noun + " " + Phrase.quoted(placement.id());
     }
 
     /** Where a sequenced load's output is. */
     static String outputOf(Placement placement) {
-        return "output " + placement.output() + " of board " + quoted(boardOf(placement));
+        return "output " + placement.output() + " of board " + Phrase.quoted(boardOf(placement));
     }
 
     static String boardOf(Placement placement) {
@@ -73,7 +46,7 @@ final class RuleWords {
     }
 
     static String panelOf(Placement placement) {
-        return quoted(placement.assignment().panel());
+        return Phrase.quoted(placement.assignment().panel());
     }
 
     /** The place of a load's breaker: {@code panel P1 slot 7}. */
@@ -88,10 +61,5 @@ final class RuleWords {
     /** The place of a load's lead: {@code board B1 output 3}; empty where it has none. */
     static String leadOf(Placement placement) {
         return placement.board().isEmpty() ? "" : "board " + boardOf(placement) + " output " + placement.output();
-    }
-
-    /** {@code 1 pole}, {@code 3 poles}. */
-    static String counted(int count, String noun) {
-        return count + " " + noun + (count == 1 ? "" : "s");
     }
 }

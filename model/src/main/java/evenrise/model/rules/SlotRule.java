@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.Panel;
 import java.util.ArrayList;
@@ -47,12 +48,12 @@ final class SlotRule implements Rule {
                 .size();
         if (poles > phases) {
             return about(BrokenKind.TOO_MANY_POLES, placement)
-                    .word("phases", RuleWords.counted(phases, "phase"))
+                    .word("phases", Phrase.counted(phases, "phase"))
                     .figure(poles, phases, "")
                     .build();
         }
         return about(BrokenKind.DOES_NOT_FIT, placement)
-                .word("poles", RuleWords.counted(poles, "pole"))
+                .word("poles", Phrase.counted(poles, "pole"))
                 .word("slot", placement.assignment().slot())
                 .word("slots", placement.panel().get().slots())
                 .build();

@@ -1,5 +1,8 @@
 package evenrise.model.rules;
 
+import static evenrise.model.contract.Figures.THOUSANDTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
@@ -50,7 +53,7 @@ final class SpareRule implements Rule {
         if (has < wanted) {
             broken.add(Broken.by(kind)
                     .panel(panel.id())
-                    .word("poles", RuleWords.counted(spare.poles(), "pole"))
+                    .word("poles", Phrase.counted(spare.poles(), "pole"))
                     .at("panel " + panel.id())
                     .figure(has, wanted, "")
                     .build());
@@ -66,7 +69,7 @@ final class SpareRule implements Rule {
                         .node(limits)
                         .word("phase", phase)
                         .word("spare", RuleWords.percent(spare.runningPercent() / 100))
-                        .word("allowed", RuleWords.amps(allowed))
+                        .word("allowed", THOUSANDTHS.amps(allowed))
                         .at(limits.place() + " phase " + phase)
                         .figure(amps, most, "A")
                         .build());

@@ -1,5 +1,8 @@
 package evenrise.model.rules;
 
+import static evenrise.model.contract.Figures.THOUSANDTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.BrokenRule;
 import java.util.ArrayList;
@@ -31,7 +34,7 @@ final class StepTimeRule implements Rule {
         return placement
                 .load()
                 .comesWith()
-                .map(lead -> "the contactor of load " + RuleWords.quoted(lead))
+                .map(lead -> "the contactor of load " + Phrase.quoted(lead))
                 .orElseGet(() -> RuleWords.outputOf(placement));
     }
 
@@ -41,9 +44,9 @@ final class StepTimeRule implements Rule {
             broken.add(Broken.by(BrokenKind.STALE_TIME)
                     .load(placement.id())
                     .word("what", what)
-                    .word("said", RuleWords.seconds(said))
+                    .word("said", THOUSANDTHS.seconds(said))
                     .word("giver", giver(placement))
-                    .word("given", RuleWords.seconds(given))
+                    .word("given", THOUSANDTHS.seconds(given))
                     .at(RuleWords.leadOf(placement))
                     .times(said, given)
                     .build());

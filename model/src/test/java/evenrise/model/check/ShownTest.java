@@ -2,6 +2,7 @@ package evenrise.model.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.contract.Decimals;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -25,8 +26,8 @@ class ShownTest {
 
     @Test
     void writesNumbersForPeople() {
-        assertThat(Shown.number(40)).isEqualTo("40");
-        assertThat(Shown.number(28.28427)).isEqualTo("28.284");
-        assertThat(Shown.number(0.5)).isEqualTo("0.5");
+        assertThat(Decimals.toThousandths(40)).isEqualTo("40");
+        assertThat(Decimals.toThousandths(28.28427)).isEqualTo("28.284");
+        assertThat(Decimals.toThousandths(0.5)).isEqualTo("0.5");
     }
 }

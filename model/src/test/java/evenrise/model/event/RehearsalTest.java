@@ -12,6 +12,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import evenrise.model.LoadBuilder;
 import evenrise.model.ProjectBuilder;
+import evenrise.model.plan.Grade;
+import evenrise.model.plan.Subject;
+import evenrise.model.plan.SubjectKind;
 import evenrise.model.project.Behaviour;
 import evenrise.model.project.CounterCommand;
 import evenrise.model.project.DeadBoard;
@@ -561,6 +564,20 @@ class RehearsalTest {
             assertThat(rules(trace)).contains("processing-first", "amplifiers-last");
             assertThat(trace.findings())
                     .anyMatch(each -> each.text().startsWith("amp-2 comes on before load dsp has settled"));
+        }
+
+        @Test
+        void areToldInParts() {
+            Trace trace = play(at(0, Happening.LATE).late("dsp", 3.5), at(0, Happening.SYSTEM_ON));
+
+            assertThat(trace.findings()).anySatisfy(each -> {
+                assertThat(each.check()).isEqualTo("processing-first");
+                assertThat(each.kind()).isEqualTo("not-settled");
+                assertThat(each.gravity()).isEqualTo(Grade.BREAKS);
+                assertThat(each.subjects())
+                        .containsExactly(new Subject(SubjectKind.LOAD, "amp-2"), new Subject(SubjectKind.LOAD, "dsp"));
+                assertThat(each.message()).isEqualTo(each.text() + ".");
+            });
         }
 
         @Test

@@ -15,10 +15,10 @@ import java.util.List;
 
 /** One check's words on one plan. */
 final class Reviews {
-    private final Findings findings;
+    private final Remarks findings;
 
     private Reviews(Project project) {
-        findings = new Findings(project);
+        findings = new Remarks(project);
     }
 
     static Reviews of(ElectricalCheck check, Project project, Plan plan) {

@@ -211,7 +211,7 @@ class RefereeTest {
                         .allSatisfy(
                                 each -> assertThat(Docs.kindsOf(each.rule())).contains(each.kind()))
                         .allSatisfy(each -> assertThat(each.message())
-                                .contains(each.subject()
+                                .contains(each.mainSubject()
                                         .filter(first -> first.kind() != SubjectKind.SUPPLY)
                                         .map(first -> "'" + first.id() + "'")
                                         .orElse("the supply")));

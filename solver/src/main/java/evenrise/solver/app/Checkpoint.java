@@ -1,11 +1,11 @@
 package evenrise.solver.app;
 
+import evenrise.model.contract.Harmless;
 import evenrise.model.file.Format;
 import evenrise.model.file.PlanFile;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
-import evenrise.solver.report.Sanitizer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -55,7 +55,7 @@ final class Checkpoint {
         } catch (IOException e) {
             throw new JobFailed(
                     JobFailed.Reason.OUTPUT,
-                    "'" + Sanitizer.clean(file.toString())
+                    "'" + Harmless.shown(file.toString())
                             + "', left by a search that was cut off, cannot be put aside.");
         }
     }

@@ -1,5 +1,6 @@
 package evenrise.solver.app;
 
+import evenrise.model.contract.Harmless;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.file.FileSet;
 import evenrise.model.file.WriteFailed;
@@ -12,7 +13,6 @@ import evenrise.solver.document.Imprint;
 import evenrise.solver.rendering.HtmlPage;
 import evenrise.solver.rendering.PrintedSheets;
 import evenrise.solver.rendering.WorkbookFile;
-import evenrise.solver.report.Sanitizer;
 import evenrise.solver.table.Csv;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -93,9 +93,9 @@ final class DocumentFiles {
             if (!foreign.isEmpty()) {
                 throw new JobFailed(
                         JobFailed.Reason.OUTPUT,
-                        "folder '" + Sanitizer.clean(folder.toString())
+                        "folder '" + Harmless.shown(folder.toString())
                                 + "' holds files that no earlier report wrote or that were "
-                                + "changed since: " + Sanitizer.clean(String.join(", ", foreign))
+                                + "changed since: " + Harmless.shown(String.join(", ", foreign))
                                 + ". Name another folder, or --force to overwrite them.");
             }
         } catch (WriteFailed e) {

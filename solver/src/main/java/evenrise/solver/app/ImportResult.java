@@ -1,5 +1,6 @@
 package evenrise.solver.app;
 
+import evenrise.model.plan.Finding;
 import evenrise.model.project.Project;
 import evenrise.solver.intake.EquipmentList;
 import evenrise.solver.report.IntakeText;
@@ -23,6 +24,11 @@ public final class ImportResult implements Listing {
     /** Empty where no piece could be taken over. */
     public Optional<Project> project() {
         return read.project();
+    }
+
+    /** All that there is to tell of the list, in parts: problems, guesses, questions and so on by their kind. */
+    public List<Finding> findings() {
+        return read.findings();
     }
 
     /** Rows that could not be taken over, each with its place and what would help. */

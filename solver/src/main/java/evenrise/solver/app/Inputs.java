@@ -1,6 +1,7 @@
 package evenrise.solver.app;
 
 import evenrise.model.check.Severity;
+import evenrise.model.contract.Phrase;
 import evenrise.model.file.Problem;
 import evenrise.model.file.Reading;
 import evenrise.model.plan.Plan;
@@ -8,7 +9,6 @@ import evenrise.model.project.Board;
 import evenrise.model.project.Load;
 import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
-import evenrise.solver.report.Numbers;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -46,8 +46,8 @@ final class Inputs {
                 .filter(each -> !boards.contains(each.id()))
                 .count();
         if (unknownLoads + unknownBoards > 0) {
-            note.accept(source.name() + ": " + Numbers.counted(unknownLoads, "load") + " and "
-                    + Numbers.counted(unknownBoards, "board")
+            note.accept(source.name() + ": " + Phrase.counted(unknownLoads, "load") + " and "
+                    + Phrase.counted(unknownBoards, "board")
                     + " of this plan are not in the project; they are left out.");
         }
         return plan;
@@ -111,6 +111,6 @@ final class Inputs {
     /** The message, with the file in front where it does not name the file itself. */
     private static String named(String name, Problem problem) {
         String message = problem.message();
-        return message.contains("'" + name + "'") ? message : name + ": " + message;
+        return message.contains(Phrase.quoted(name)) ? message : name + ": " + message;
     }
 }

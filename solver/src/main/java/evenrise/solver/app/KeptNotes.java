@@ -1,10 +1,10 @@
 package evenrise.solver.app;
 
+import evenrise.model.contract.Harmless;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
 import evenrise.model.file.SideNotes;
 import evenrise.model.project.Project;
-import evenrise.solver.report.Sanitizer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -49,6 +49,6 @@ final class KeptNotes {
     }
 
     private static String shown(Path file) {
-        return Sanitizer.clean(file.toString());
+        return Harmless.shown(file.toString());
     }
 }

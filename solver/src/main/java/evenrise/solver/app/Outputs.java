@@ -1,7 +1,7 @@
 package evenrise.solver.app;
 
+import evenrise.model.contract.Harmless;
 import evenrise.model.file.WriteFailed;
-import evenrise.solver.report.Sanitizer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,7 +16,7 @@ final class Outputs {
             if (input.path().filter(path -> isSameFile(output, path)).isPresent()) {
                 throw new JobFailed(
                         JobFailed.Reason.REQUEST,
-                        "output '" + Sanitizer.clean(output.toString())
+                        "output '" + Harmless.shown(output.toString())
                                 + "' would overwrite what it is made from. Name another.");
             }
         }

@@ -1,5 +1,6 @@
 package evenrise.solver.app;
 
+import evenrise.model.contract.Harmless;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.file.Reading;
 import evenrise.model.plan.Bounds;
@@ -7,7 +8,6 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
-import evenrise.solver.report.Sanitizer;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -100,7 +100,7 @@ final class PlanJob {
         }
         if (request.resumes() && left.isPresent()) {
             watch.notes()
-                    .accept("goes on from '" + Sanitizer.clean(left.get().toString())
+                    .accept("goes on from '" + Harmless.shown(left.get().toString())
                             + "', left by a search that was cut off.");
             return left.map(Source::file);
         }
@@ -108,7 +108,7 @@ final class PlanJob {
             Path aside = checkpoint.orElseThrow().putAside();
             watch.notes()
                     .accept("an earlier search for this plan was cut off; its best plan is now '"
-                            + Sanitizer.clean(aside.toString()) + "'. Maybe start at it with --from.");
+                            + Harmless.shown(aside.toString()) + "'. Maybe start at it with --from.");
         }
         return request.from();
     }

@@ -1,10 +1,11 @@
 package evenrise.solver.app;
 
+import evenrise.model.contract.Harmless;
+import evenrise.model.contract.Phrase;
 import evenrise.model.file.Format;
 import evenrise.model.file.PlanFile;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Plan;
-import evenrise.solver.report.Sanitizer;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -106,6 +107,6 @@ public final class PlanTarget {
     }
 
     private static String shown(Path path) {
-        return "'" + Sanitizer.clean(path.toString()) + "'";
+        return Phrase.quoted(Harmless.shown(path.toString()));
     }
 }

@@ -1,8 +1,8 @@
 package evenrise.solver.app;
 
+import evenrise.model.contract.Harmless;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
-import evenrise.solver.report.Sanitizer;
 import evenrise.solver.rework.Measured;
 import evenrise.solver.rework.MeasuredCsv;
 import evenrise.solver.table.TextTable;
@@ -21,7 +21,7 @@ final class Readings {
             throw new JobFailed(
                     JobFailed.Reason.INPUT,
                     readings.problems().stream()
-                            .map(problem -> file + ": " + Sanitizer.clean(problem))
+                            .map(problem -> file + ": " + Harmless.shown(problem))
                             .toList());
         }
         return readings;
@@ -33,13 +33,13 @@ final class Readings {
             if (bytes.length > 1 && bytes[0] == 'P' && bytes[1] == 'K') {
                 throw new JobFailed(
                         JobFailed.Reason.INPUT,
-                        Sanitizer.clean(file.toString()) + ": this is a workbook. Save its table as CSV.");
+                        Harmless.shown(file.toString()) + ": this is a workbook. Save its table as CSV.");
             }
             return TextTable.decoded(bytes);
         } catch (IOException e) {
             throw new JobFailed(
                     JobFailed.Reason.INPUT,
-                    "'" + Sanitizer.clean(file.toString())
+                    "'" + Harmless.shown(file.toString())
                             + "' cannot be read: there is no such file, or it may not be read.");
         }
     }

@@ -1,5 +1,7 @@
 package evenrise.solver.app;
 
+import evenrise.model.contract.Harmless;
+import evenrise.model.contract.Phrase;
 import evenrise.model.file.FileSet;
 import evenrise.model.file.Format;
 import evenrise.model.file.Json;
@@ -11,7 +13,6 @@ import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.report.FrontFile;
-import evenrise.solver.report.Sanitizer;
 import evenrise.solver.report.WorkFile;
 import evenrise.solver.report.WorkSheetText;
 import evenrise.solver.rework.Front;
@@ -48,7 +49,7 @@ final class ReworkFolder {
      * @throws JobFailed where nothing could be written there, so that nobody waits for what gets lost
      */
     static ReworkFolder of(Path folder, List<Source> inputs) {
-        String shown = "'" + Sanitizer.clean(folder.toString()) + "'";
+        String shown = Phrase.quoted(Harmless.shown(folder.toString()));
         try {
             if (Files.exists(folder) && !Files.isDirectory(folder)) {
                 throw new JobFailed(JobFailed.Reason.OUTPUT, "output " + shown + " is a file. Name a folder.");

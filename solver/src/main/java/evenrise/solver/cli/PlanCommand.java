@@ -1,5 +1,6 @@
 package evenrise.solver.cli;
 
+import evenrise.model.contract.Harmless;
 import evenrise.model.plan.Assessment;
 import evenrise.solver.app.DocumentSet;
 import evenrise.solver.app.JobFailed;
@@ -8,7 +9,6 @@ import evenrise.solver.app.PlanRequest;
 import evenrise.solver.app.PlanResult;
 import evenrise.solver.app.PlanTarget;
 import evenrise.solver.app.Source;
-import evenrise.solver.report.Sanitizer;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
@@ -25,8 +25,8 @@ import picocli.CommandLine.Spec;
         header = "Find a plan for a project.",
         description = {
             "Gives every load a slot, so a panel and its phases, and every switched load an output of a board; sets"
-                    + " every board's start delay and step. Keeps every hard rule where that is possible, then makes the"
-                    + " project's objective as small as it can in the time.",
+                + " every board's start delay and step. Keeps every hard rule where that is possible, then makes the"
+                + " project's objective as small as it can in the time.",
             "Ctrl-C ends the search and writes the best plan so far."
         },
         footer = {
@@ -75,8 +75,8 @@ final class PlanCommand implements Callable<Integer> {
             names = "--place-all",
             description =
                     "Rather a place that breaks a rating than none: where a rating cannot be kept, every load has a"
-                            + " place as far as slots and outputs go, and the overload is stated. Without it, loads are left"
-                            + " without a place where that breaks less.")
+                            + " place as far as slots and outputs go, and the overload is stated. Without it, loads are"
+                            + " left without a place where that breaks less.")
     private boolean placesAll;
 
     @Option(names = "--quiet", description = "No progress and no summary; failures and broken rules only.")
@@ -119,7 +119,7 @@ final class PlanCommand implements Callable<Integer> {
             terminal.print(writer, result.text(isStream ? terminal.errStyle() : terminal.outStyle(false)));
             target.file()
                     .ifPresent(file ->
-                            terminal.print(writer, List.of("", "Written: " + Sanitizer.clean(file.toString()))));
+                            terminal.print(writer, List.of("", "Written: " + Harmless.shown(file.toString()))));
         }
         return result.search().wasCancelled()
                 ? ExitCode.INTERRUPTED

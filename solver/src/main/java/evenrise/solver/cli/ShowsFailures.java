@@ -1,8 +1,8 @@
 package evenrise.solver.cli;
 
+import evenrise.model.contract.Harmless;
 import evenrise.solver.app.JobFailed;
 import evenrise.solver.report.DisplayWidth;
-import evenrise.solver.report.Sanitizer;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -64,7 +64,7 @@ final class ShowsFailures implements IExecutionExceptionHandler, IParameterExcep
 
     /** One line, so that a shell's tools find it whole. */
     static void message(PrintWriter err, String text) {
-        err.println("evenrise: " + DisplayWidth.cut(Sanitizer.clean(text), LONGEST_MESSAGE));
+        err.println("evenrise: " + DisplayWidth.cut(Harmless.shown(text), LONGEST_MESSAGE));
         err.flush();
     }
 

@@ -1,6 +1,6 @@
 package evenrise.solver.document;
 
-import evenrise.solver.report.Sanitizer;
+import evenrise.model.contract.Harmless;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
@@ -18,7 +18,7 @@ import java.util.function.ToIntFunction;
 public record Column<R>(String key, String heading, String unit, boolean isNumber, Function<R, Object> value) {
     public static <R> Column<R> text(String key, String heading, Function<R, String> text) {
         // Names come from outside, and tables of values go to other programs as they are.
-        return new Column<>(key, heading, "", false, row -> Sanitizer.clean(text.apply(row)));
+        return new Column<>(key, heading, "", false, row -> Harmless.shown(text.apply(row)));
     }
 
     /** To be filled in by hand. */

@@ -1,5 +1,6 @@
 package evenrise.solver.document;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.contract.Words;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Grade;
@@ -18,7 +19,6 @@ import evenrise.model.rules.NodeStart;
 import evenrise.model.rules.PhasePeak;
 import evenrise.model.rules.Tolerances;
 import evenrise.solver.report.GuessedField;
-import evenrise.solver.report.Numbers;
 import evenrise.solver.report.PeakWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,8 +56,7 @@ final class Cover {
                                 + (basis.guessed().isEmpty()
                                         ? ""
                                         : "; guessed for "
-                                                + Numbers.counted(
-                                                        basis.guessed().size(), "load")))));
+                                                + Phrase.counted(basis.guessed().size(), "load")))));
         facts.add(new Fact(
                 "The same",
                 format("%.1f A", peak.rangeAmps()),
@@ -93,10 +92,10 @@ final class Cover {
         facts.add(new Fact(
                 "Loads",
                 String.valueOf(project.loads().size()),
-                "in " + Numbers.counted(project.panels().size(), "panel")
+                "in " + Phrase.counted(project.panels().size(), "panel")
                         + (project.nodes().isEmpty()
                                 ? ""
-                                : ", behind " + Numbers.counted(project.nodes().size(), "further node"))));
+                                : ", behind " + Phrase.counted(project.nodes().size(), "further node"))));
         if (!project.scenes().isEmpty()) {
             facts.add(new Fact(
                     "Scenes",
@@ -117,8 +116,8 @@ final class Cover {
         facts.add(new Fact(
                 "Electrical review",
                 limits(review),
-                Numbers.counted(review.count(Grade.EXCEEDS_RECOMMENDATION), "recommendation") + " exceeded, "
-                        + Numbers.counted(review.count(Grade.NOTE), "note"),
+                Phrase.counted(review.count(Grade.EXCEEDS_RECOMMENDATION), "recommendation") + " exceeded, "
+                        + Phrase.counted(review.count(Grade.NOTE), "note"),
                 review.count(Grade.BREAKS) > 0));
         evaluation.withoutPlace().ifPresent(what -> facts.add(new Fact("All figures", "not of all loads", what, true)));
         return facts;
@@ -127,18 +126,18 @@ final class Cover {
     private static String lacking(List<String> loads, String what) {
         return loads.isEmpty()
                 ? ""
-                : "; " + Numbers.counted(loads.size(), "load") + (loads.size() == 1 ? " states " : " state ") + what;
+                : "; " + Phrase.counted(loads.size(), "load") + (loads.size() == 1 ? " states " : " state ") + what;
     }
 
     /** Never says of a part of the checks what would be true of all. */
     private static String limits(Review review) {
         int all = review.checksMade() + review.checksNotMade();
         if (review.count(Grade.BREAKS) > 0) {
-            return Numbers.counted(review.count(Grade.BREAKS), "limit") + " broken";
+            return Phrase.counted(review.count(Grade.BREAKS), "limit") + " broken";
         }
         return review.checksMade() == 0
                 ? "no check made"
-                : review.checksMade() + " of " + Numbers.counted(all, "check") + " made, none broken";
+                : review.checksMade() + " of " + Phrase.counted(all, "check") + " made, none broken";
     }
 
     /** The first that is as bad as any. */

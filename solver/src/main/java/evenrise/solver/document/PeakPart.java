@@ -1,7 +1,7 @@
 package evenrise.solver.document;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.project.Phase;
-import evenrise.solver.report.Numbers;
 import evenrise.solver.report.PeakContribution;
 import java.util.Optional;
 
@@ -24,6 +24,6 @@ public record PeakPart(
     }
 
     String what() {
-        return load.map(PeakContribution::load).orElse(Numbers.counted(others, "other"));
+        return load.map(PeakContribution::load).orElse(Phrase.counted(others, "other"));
     }
 }

@@ -1,6 +1,6 @@
 package evenrise.solver.document;
 
-import evenrise.solver.report.Sanitizer;
+import evenrise.model.contract.Harmless;
 import java.util.regex.Pattern;
 
 /** Makes names inert, as they are on screen: each sign that is not seen or turns others round is a ?; not too long. */
@@ -14,8 +14,7 @@ public final class Plain {
 
     /** @param longest number of characters */
     public static String text(String name, int longest) {
-        String plain = Sanitizer.clean(name);
-        String cut = plain.length() <= longest ? plain : plain.substring(0, longest - 1) + "…";
+        String cut = Harmless.cut(Harmless.shown(name), longest);
         return cut.length() <= LONGEST_WORD ? cut : ENDLESS_WORD.matcher(cut).replaceAll("$1 ");
     }
 }

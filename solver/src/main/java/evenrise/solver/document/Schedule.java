@@ -1,7 +1,7 @@
 package evenrise.solver.document;
 
+import evenrise.model.contract.Decimals;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A panel's slots in their physical order.
@@ -48,7 +48,7 @@ public record Schedule(String panel, String rating, boolean isTwoSided, List<Row
         }
 
         public String running() {
-            return poles == 0 ? "" : String.format(Locale.ROOT, "%.2f", runningAmps);
+            return poles == 0 ? "" : Decimals.fixed(runningAmps, 2);
         }
 
         /** Where it stands in its breaker: alone, first, middle or last. */

@@ -1,5 +1,9 @@
 package evenrise.solver.document;
 
+import static evenrise.model.contract.Figures.HUNDREDTHS;
+import static evenrise.model.contract.Figures.TENTHS;
+
+import evenrise.model.contract.Phrase;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.SlotLayout;
@@ -10,7 +14,6 @@ import evenrise.model.rules.FreeSlots;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.Placement;
-import evenrise.solver.report.Numbers;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -111,7 +114,7 @@ final class Schedules {
             most = Math.max(most, amps);
             totals.add(new Fact(
                     "Phase " + phase,
-                    String.format(Locale.ROOT, "%.2f A", amps),
+                    HUNDREDTHS.amps(amps),
                     String.format(
                             Locale.ROOT,
                             "%.2f A to spare, %.2f A by phasors%s",
@@ -119,8 +122,8 @@ final class Schedules {
                             figures.phasorAmps().get(phase),
                             atFullUse(panel, phase))));
         }
-        totals.add(new Fact("Imbalance", String.format(Locale.ROOT, "%.2f %%", figures.imbalancePercent()), ""));
-        totals.add(new Fact("Neutral", String.format(Locale.ROOT, "%.2f A", figures.neutralAmps()), ""));
+        totals.add(new Fact("Imbalance", HUNDREDTHS.percent(figures.imbalancePercent()), ""));
+        totals.add(new Fact("Neutral", HUNDREDTHS.amps(figures.neutralAmps()), ""));
         spare(panel, allowed - most, allowed, totals);
         return totals;
     }
@@ -152,14 +155,14 @@ final class Schedules {
             }
             if (spare.fits() > 0) {
                 notes.add("room for " + free.breakers(spare.poles()) + " more of "
-                        + Numbers.counted(spare.poles(), "pole") + ", " + spare.fits() + " to be left");
+                        + Phrase.counted(spare.poles(), "pole") + ", " + spare.fits() + " to be left");
             }
         });
         totals.add(new Fact("Spare slots", String.valueOf(free.count()), String.join(", ", notes)));
         wanted.filter(spare -> spare.runningPercent() > 0)
                 .ifPresent(spare -> totals.add(new Fact(
                         "Current left",
-                        String.format(Locale.ROOT, "%.1f %%", 100 * leftAmps / allowedAmps),
+                        TENTHS.percent(100 * leftAmps / allowedAmps),
                         "of the allowed current on the phase that runs highest; to be left: "
                                 + Unrounded.rated(spare.runningPercent()) + " %")));
     }

@@ -1,5 +1,6 @@
 package evenrise.solver.intake;
 
+import evenrise.model.contract.Harmless;
 import evenrise.solver.table.Amount;
 import evenrise.solver.table.Cell;
 import evenrise.solver.table.ReadTable;
@@ -118,7 +119,7 @@ final class CellReader {
     }
 
     static String cut(String text) {
-        return text.length() <= LONGEST_NAME ? text : text.substring(0, LONGEST_NAME - 1) + "…";
+        return Harmless.cut(text, LONGEST_NAME);
     }
 
     private static String cure(String stated) {

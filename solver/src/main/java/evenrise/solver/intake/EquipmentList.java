@@ -1,7 +1,9 @@
 package evenrise.solver.intake;
 
+import evenrise.model.contract.Words;
 import evenrise.model.intake.Columns;
 import evenrise.model.intake.Mapping;
+import evenrise.model.plan.Finding;
 import evenrise.model.project.Project;
 import evenrise.solver.table.ReadTable;
 import java.io.IOException;
@@ -15,24 +17,44 @@ import java.util.stream.Collectors;
  * An equipment list as a project.
  *
  * @param project empty where no piece could be taken over
- * @param problems rows that could not be taken over, each with its place and what would help
- * @param questions what somebody has to decide
- * @param outside life-safety equipment, which others feed
- * @param guesses what was taken for granted, for confirmation
- * @param notRead columns that were left alone
+ * @param findings what there is to tell of it: problems, guesses, questions and so on by their kind
  * @param rows that hold pieces
  * @param pieces that were taken over
  */
-public record EquipmentList(
-        Optional<Project> project,
-        List<String> problems,
-        List<String> questions,
-        List<String> outside,
-        List<String> guesses,
-        List<String> notRead,
-        int rows,
-        int pieces,
-        int breakers) {
+public record EquipmentList(Optional<Project> project, List<Finding> findings, int rows, int pieces, int breakers) {
+
+    /** Rows that could not be taken over, each with its place and what would help. */
+    public List<String> problems() {
+        return told(Notice.Kind.PROBLEM);
+    }
+
+    /** What somebody has to decide. */
+    public List<String> questions() {
+        return told(Notice.Kind.QUESTION);
+    }
+
+    /** Life-safety equipment, which others feed. */
+    public List<String> outside() {
+        return told(Notice.Kind.OUTSIDE);
+    }
+
+    /** What was taken for granted, for confirmation. */
+    public List<String> guesses() {
+        return told(Notice.Kind.GUESS);
+    }
+
+    /** Columns that were left alone. */
+    public List<String> notRead() {
+        return told(Notice.Kind.NOT_READ);
+    }
+
+    private List<String> told(Notice.Kind kind) {
+        return findings.stream()
+                .filter(each -> each.kind().equals(Words.word(kind)))
+                .map(Finding::message)
+                .distinct()
+                .toList();
+    }
 
     /**
      * @param name of the project
@@ -95,11 +117,7 @@ public record EquipmentList(
         }
         return new EquipmentList(
                 project,
-                notices.of(Notice.Kind.PROBLEM),
-                notices.of(Notice.Kind.QUESTION),
-                notices.of(Notice.Kind.OUTSIDE),
-                notices.of(Notice.Kind.GUESS),
-                notices.of(Notice.Kind.NOT_READ),
+                notices.all(),
                 items.size(),
                 branches.stream().mapToInt(branch -> branch.pieces().size()).sum(),
                 branches.size());

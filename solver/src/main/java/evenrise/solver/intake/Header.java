@@ -48,7 +48,7 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
 
     /** Whether every column that the mapping names is there. */
     boolean hasAllMapped() {
-        return notices.stream().noneMatch(notice -> notice.kind() == Notice.Kind.PROBLEM);
+        return notices.stream().noneMatch(notice -> notice.sort() == Notice.Kind.PROBLEM);
     }
 
     private static Header read(ReadTable sheet, ReadTable.Row row, Columns mapped) {
@@ -121,7 +121,7 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
                 .max(Comparator.comparingLong(each ->
                         each.cells().stream().filter(cell -> !cell.isEmpty()).count()));
         return fullest.flatMap(each -> read(sheet, each, mapped).notices.stream()
-                .filter(notice -> notice.kind() == Notice.Kind.PROBLEM)
+                .filter(notice -> notice.sort() == Notice.Kind.PROBLEM)
                 .findFirst());
     }
 

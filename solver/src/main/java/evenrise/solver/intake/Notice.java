@@ -1,5 +1,8 @@
 package evenrise.solver.intake;
 
+import evenrise.model.contract.Words;
+import evenrise.model.plan.Finding;
+import evenrise.model.plan.Grade;
 import evenrise.solver.table.ReadTable;
 
 /**
@@ -7,7 +10,7 @@ import evenrise.solver.table.ReadTable;
  *
  * @param place sheet, row and column, as a person finds them; empty for the list as a whole
  */
-record Notice(Kind kind, String place, String text) {
+record Notice(Kind sort, String place, String text) implements Finding {
     enum Kind {
         /** The row could not be taken over. */
         PROBLEM,
@@ -46,7 +49,26 @@ record Notice(Kind kind, String place, String text) {
     }
 
     @Override
-    public String toString() {
+    public String check() {
+        return "import";
+    }
+
+    @Override
+    public String kind() {
+        return Words.word(sort);
+    }
+
+    @Override
+    public Grade gravity() {
+        return switch (sort) {
+            case PROBLEM -> Grade.BREAKS;
+            case GUESS, QUESTION, OUTSIDE -> Grade.NOTE;
+            case NOT_READ -> Grade.NOT_CHECKED;
+        };
+    }
+
+    @Override
+    public String message() {
         return place.isEmpty() ? text : place + ": " + text;
     }
 }

@@ -1,5 +1,6 @@
 package evenrise.solver.intake;
 
+import evenrise.model.plan.Finding;
 import evenrise.solver.table.ReadTable;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,7 +16,7 @@ final class Notices {
 
     void add(Notice notice) {
         all.add(notice);
-        problems += notice.kind() == Notice.Kind.PROBLEM ? 1 : 0;
+        problems += notice.sort() == Notice.Kind.PROBLEM ? 1 : 0;
     }
 
     void guess(String text) {
@@ -39,14 +40,9 @@ final class Notices {
     }
 
     /** What holds for the whole list before what holds for a place of it. */
-    List<String> of(Notice.Kind kind) {
-        Comparator<Notice> wholeFirst =
+    List<Finding> all() {
+        Comparator<Finding> wholeFirst =
                 Comparator.comparing(notice -> !notice.place().isEmpty());
-        return all.stream()
-                .filter(notice -> notice.kind() == kind)
-                .sorted(wholeFirst)
-                .map(Notice::toString)
-                .distinct()
-                .toList();
+        return all.stream().map(Finding.class::cast).sorted(wholeFirst).toList();
     }
 }

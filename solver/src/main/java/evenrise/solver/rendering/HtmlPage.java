@@ -1,5 +1,6 @@
 package evenrise.solver.rendering;
 
+import evenrise.model.contract.Harmless;
 import evenrise.solver.document.Document;
 import evenrise.solver.document.Imprint;
 import evenrise.solver.document.PlayedLoad;
@@ -55,7 +56,7 @@ public final class HtmlPage {
         Imprint imprint = document.imprint();
         String left = imprint.project() + " · revision " + imprint.revision() + " · " + imprint.date()
                 + " · project file " + imprint.shortHash() + " · evenrise " + imprint.version();
-        return "@page{@top-left{content:" + Policy.cssText(document.headline()) + "}@bottom-left{content:"
-                + Policy.cssText(left) + "}@bottom-right{content:\"page \" counter(page) \" of \" counter(pages)}}";
+        return "@page{@top-left{content:" + Harmless.css(document.headline()) + "}@bottom-left{content:"
+                + Harmless.css(left) + "}@bottom-right{content:\"page \" counter(page) \" of \" counter(pages)}}";
     }
 }

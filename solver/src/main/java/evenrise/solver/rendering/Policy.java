@@ -4,8 +4,6 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
-import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** What a browser may run and load (Content Security Policy): the page's own script and style, known by hash, and nothing else. */
 final class Policy {
@@ -19,14 +17,5 @@ final class Policy {
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }
-    }
-
-    /** A text in a style sheet: whatever is neither letter, digit nor space goes by its number. */
-    static String cssText(String text) {
-        return text.codePoints()
-                .mapToObj(c -> c < 128 && (Character.isLetterOrDigit(c) || c == ' ')
-                        ? Character.toString(c)
-                        : String.format(Locale.ROOT, "\\%06x ", c))
-                .collect(Collectors.joining("", "\"", "\""));
     }
 }

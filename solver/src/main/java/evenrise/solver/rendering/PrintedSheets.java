@@ -1,6 +1,7 @@
 package evenrise.solver.rendering;
 
 import com.openhtmltopdf.util.XRLog;
+import evenrise.model.contract.Harmless;
 import evenrise.solver.document.Document;
 import evenrise.solver.document.Imprint;
 import java.io.ByteArrayOutputStream;
@@ -33,7 +34,7 @@ public final class PrintedSheets {
     public record Entry(String title, int page) {}
 
     /**
-     * Text in the margins of every page; none ends the style sheet's string.
+     * Text in the margins of every page, each within a string of the style sheet.
      *
      * @param place which section the page belongs to
      */
@@ -41,13 +42,11 @@ public final class PrintedSheets {
         private static final int LONGEST = 60;
 
         static Margins of(Imprint imprint, String place) {
-            return new Margins(
-                    plain(imprint.project()), plain(place), plain(imprint.revision()), plain(imprint.date()));
+            return new Margins(css(imprint.project()), css(place), css(imprint.revision()), css(imprint.date()));
         }
 
-        private static String plain(String text) {
-            String plain = text.replaceAll("[\"\\\\]", "");
-            return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST - 1) + "…";
+        private static String css(String text) {
+            return Harmless.cut(Harmless.withinCss(text), LONGEST);
         }
     }
 

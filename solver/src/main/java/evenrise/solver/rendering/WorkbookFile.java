@@ -1,5 +1,6 @@
 package evenrise.solver.rendering;
 
+import evenrise.model.contract.Harmless;
 import evenrise.solver.document.Column;
 import evenrise.solver.document.Document;
 import evenrise.solver.document.DocumentTable;
@@ -23,6 +24,7 @@ public final class WorkbookFile {
     private static final String FONT = "Arial";
     private static final int POINTS = 8;
     private static final int LONGEST_HEADER = 120;
+    private static final int LONGEST_IMPRINT = 60;
 
     /** When it was written, which would make two workbooks of one plan differ. */
     private static final Pattern CREATED = Pattern.compile("<dcterms:(created|modified)[^>]*>[^<]*</dcterms:\\1>");
@@ -55,12 +57,11 @@ public final class WorkbookFile {
     /** An ampersand begins a code in headers and footers, so names go without. */
     private static void imprint(Worksheet sheet, Document document) {
         Imprint imprint = document.imprint();
-        sheet.header(plain(document.headline()), Position.CENTER, FONT, POINTS);
-        String project = Cells.text(imprint.project()).replace("&", "+");
-        String revision = Cells.text(imprint.revision()).replace("&", "+");
-        sheet.header(project.substring(0, Math.min(60, project.length())), Position.LEFT, FONT, POINTS);
+        sheet.header(plain(document.headline(), LONGEST_HEADER), Position.CENTER, FONT, POINTS);
+        sheet.header(plain(imprint.project(), LONGEST_IMPRINT), Position.LEFT, FONT, POINTS);
         sheet.header(
-                "revision " + revision + ", " + Cells.text(imprint.date()).replace("&", "+"),
+                "revision " + plain(imprint.revision(), LONGEST_IMPRINT) + ", "
+                        + plain(imprint.date(), LONGEST_IMPRINT),
                 Position.RIGHT,
                 FONT,
                 POINTS);
@@ -70,9 +71,8 @@ public final class WorkbookFile {
     }
 
     /** What a header can hold: no codes, and no more than a line and a half. */
-    private static String plain(String text) {
-        String plain = Cells.text(text).replace("&", "+");
-        return plain.length() <= LONGEST_HEADER ? plain : plain.substring(0, LONGEST_HEADER - 1) + "…";
+    private static String plain(String text, int longest) {
+        return Harmless.cut(Cells.text(text).replace("&", "+"), longest);
     }
 
     /** As many sheets of paper down as it takes, and one across. */

@@ -1,9 +1,10 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Decimals;
+import evenrise.model.contract.Phrase;
 import evenrise.model.estimate.BillOfMaterials;
 import evenrise.model.plan.Cautions;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** A bill of materials, for a screen. */
@@ -24,12 +25,12 @@ public final class BillText {
         Section section = new Section(paint, "Bill of materials for " + project + ", in " + currency).table(table);
         if (!bill.unpriced().isEmpty()) {
             section.text(
-                    Numbers.counted(bill.unpriced().size(), "line") + " without a price: state it in the catalogue.");
+                    Phrase.counted(bill.unpriced().size(), "line") + " without a price: state it in the catalogue.");
         }
         return Sections.joined(List.of(section.lines(), CautionText.lines(Cautions.ALL, paint)));
     }
 
     private static String money(OptionalDouble amount) {
-        return amount.isPresent() ? String.format(Locale.ROOT, "%.2f", amount.getAsDouble()) : BillRow.NO_PRICE;
+        return amount.isPresent() ? Decimals.fixed(amount.getAsDouble(), 2) : BillRow.NO_PRICE;
     }
 }

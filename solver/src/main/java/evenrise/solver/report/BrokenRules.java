@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Finding;
 import evenrise.model.project.Project;
@@ -34,10 +35,10 @@ final class BrokenRules {
         Section section = new Section(paint, "Hard rules")
                 .text(
                         Tone.BAD,
-                        Numbers.counted(byRule.size(), "rule") + " broken, in "
-                                + Numbers.counted(violations.size(), "place") + ".");
+                        Phrase.counted(byRule.size(), "rule") + " broken, in "
+                                + Phrase.counted(violations.size(), "place") + ".");
         byRule.forEach((rule, places) -> {
-            section.text(Tone.BAD, rule + ": " + Numbers.counted(count(places), "place"));
+            section.text(Tone.BAD, rule + ": " + Phrase.counted(count(places), "place"));
             items(places, mostEach, section);
         });
         return section.lines();

@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Harmless;
 import evenrise.model.plan.Cautions;
 import evenrise.solver.compare.ScenarioResult;
 import evenrise.solver.compare.UnbeatenScenarios;
@@ -49,7 +50,7 @@ public final class CompareChart {
     }
 
     public static String svg(String project, String currency, List<ScenarioResult> findings) {
-        return new CompareChart(findings).draw(escaped(project), escaped(currency));
+        return new CompareChart(findings).draw(Harmless.xml(project), Harmless.xml(currency));
     }
 
     private String draw(String project, String currency) {
@@ -96,7 +97,7 @@ public final class CompareChart {
         for (int i = 0; i < CAUTION_LINES.size(); i++) {
             add(
                     "<text x=\"%d\" y=\"%d\" font-size=\"10\" fill=\"#444\">%s</text>\n",
-                    LEFT, HEIGHT + LINE * (i + 1), escaped(CAUTION_LINES.get(i)));
+                    LEFT, HEIGHT + LINE * (i + 1), Harmless.xml(CAUTION_LINES.get(i)));
         }
     }
 
@@ -134,14 +135,6 @@ public final class CompareChart {
 
     private double y(double value) {
         return HEIGHT - BOTTOM - (HEIGHT - BOTTOM - TOP) * peak.part(value);
-    }
-
-    private static String escaped(String text) {
-        return Sanitizer.clean(text)
-                .replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;");
     }
 
     private void add(String format, Object... values) {

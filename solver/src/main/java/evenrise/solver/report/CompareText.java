@@ -1,5 +1,7 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Decimals;
+import evenrise.model.contract.Phrase;
 import evenrise.model.estimate.BillLine;
 import evenrise.model.estimate.BillOfMaterials;
 import evenrise.model.plan.Cautions;
@@ -34,7 +36,7 @@ public final class CompareText {
                 "The project's own panels and boards are replaced: inrush limits, reserved slots and chains of theirs"
                         + " are not carried over.");
         long sound = findings.stream().filter(ScenarioResult::isSound).count();
-        first.text(Numbers.counted(findings.size(), "plan") + ", " + sound + " of them keep every hard rule; "
+        first.text(Phrase.counted(findings.size(), "plan") + ", " + sound + " of them keep every hard rule; "
                 + (front.size() == 1 ? "one" : front.size())
                 + " that no other beats at once in price, peak and time:");
         if (!front.isEmpty()) {
@@ -51,8 +53,8 @@ public final class CompareText {
                 Locale.ROOT,
                 "Least price among the numbers compared: %.2f with %s and %s (%s).",
                 finding.scenario().price(),
-                Numbers.counted(finding.scenario().panels(), "panel"),
-                Numbers.counted(finding.scenario().boards(), "board"),
+                Phrase.counted(finding.scenario().panels(), "panel"),
+                Phrase.counted(finding.scenario().boards(), "board"),
                 finding.scenario().key());
     }
 
@@ -70,10 +72,10 @@ public final class CompareText {
             Metrics metrics = each.metrics();
             table.row(
                     Integer.toString(front.indexOf(each) + 1),
-                    String.format(Locale.ROOT, "%.2f", each.scenario().price()),
-                    String.format(Locale.ROOT, "%.1f", metrics.peakInrushAmps()),
-                    String.format(Locale.ROOT, "%.2f", metrics.durationSeconds()),
-                    String.format(Locale.ROOT, "%.2f", metrics.supplyImbalancePercent()),
+                    Decimals.fixed(each.scenario().price(), 2),
+                    Decimals.fixed(metrics.peakInrushAmps(), 1),
+                    Decimals.fixed(metrics.durationSeconds(), 2),
+                    Decimals.fixed(metrics.supplyImbalancePercent(), 2),
                     Integer.toString(each.scenario().panels()),
                     Integer.toString(each.scenario().boards()),
                     each.scenario().key());
@@ -86,7 +88,7 @@ public final class CompareText {
         boolean isEmpty = true;
         for (Scenarios.Cell cell : cells) {
             if (cell.why().isPresent()) {
-                section.item(Numbers.counted(cell.panels(), "panel") + ", " + Numbers.counted(cell.boards(), "board")
+                section.item(Phrase.counted(cell.panels(), "panel") + ", " + Phrase.counted(cell.boards(), "board")
                         + ": impossible, " + cell.why().get());
                 isEmpty = false;
             }
@@ -122,7 +124,7 @@ public final class CompareText {
                     Integer.toString(each.scenario().panels()),
                     Integer.toString(each.scenario().boards()),
                     each.scenario().aim().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                    String.format(Locale.ROOT, "%.2f", each.scenario().price()),
+                    Decimals.fixed(each.scenario().price(), 2),
                     Double.toString(metrics.peakInrushAmps()),
                     Double.toString(metrics.durationSeconds()),
                     Double.toString(metrics.supplyImbalancePercent()),

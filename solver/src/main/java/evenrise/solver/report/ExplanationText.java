@@ -3,6 +3,7 @@ package evenrise.solver.report;
 import evenrise.model.answer.Alternative;
 import evenrise.model.answer.LoadAnswer;
 import evenrise.model.answer.PlanChange.Way;
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Cautions;
 import evenrise.model.project.FixedPlace;
@@ -65,7 +66,7 @@ public final class ExplanationText {
         long sound = alternatives.stream().filter(Alternative::isSound).count();
         Section section = new Section(
                 paint,
-                "Other places: " + Numbers.counted(alternatives.size(), "change") + " tried, " + sound
+                "Other places: " + Phrase.counted(alternatives.size(), "change") + " tried, " + sound
                         + " of them without a rule more that is broken");
         if (sound == 0) {
             return section.text("None keeps every rule that is kept now. Nearest to it:")
@@ -95,7 +96,7 @@ public final class ExplanationText {
         }
         List<Alternative> sound = earlier.stream().filter(Alternative::isSound).toList();
         if (sound.isEmpty()) {
-            section.text("Each of the " + Numbers.counted(earlier.size(), "change")
+            section.text("Each of the " + Phrase.counted(earlier.size(), "change")
                     + " that brings it on earlier breaks a rule:");
             reasons(earlier).forEach(section::item);
             return section.lines();
@@ -104,7 +105,7 @@ public final class ExplanationText {
         Alternative first = sound.stream()
                 .min(Comparator.comparingDouble(each -> each.onSeconds().getAsDouble()))
                 .orElseThrow();
-        section.text(Numbers.counted(earlier.size(), "change") + " would bring it on earlier, " + sound.size()
+        section.text(Phrase.counted(earlier.size(), "change") + " would bring it on earlier, " + sound.size()
                 + " without breaking a rule. " + worded("The cheapest", cheapest)
                 + (first == cheapest ? "" : " " + worded("The earliest", first)));
         if (cheapest.objectiveChange() < 0) {

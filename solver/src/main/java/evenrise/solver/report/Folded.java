@@ -1,6 +1,7 @@
 package evenrise.solver.report;
 
 import evenrise.model.contract.Decimals;
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Finding;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Subject;
@@ -43,7 +44,7 @@ public record Folded<F extends Finding>(List<F> all, String text) {
                 .collect(Collectors.toMap(Load::id, Folded::kindOfLoad, (first, second) -> first));
         Map<Object, List<F>> equal = new LinkedHashMap<>();
         for (F each : findings) {
-            String name = each.subject()
+            String name = each.mainSubject()
                     .filter(first ->
                             first.kind() == SubjectKind.LOAD && !each.kind().isEmpty())
                     .map(Subject::id)
@@ -72,7 +73,7 @@ public record Folded<F extends Finding>(List<F> all, String text) {
         return new Sameness(
                 it.check(),
                 it.kind(),
-                it.grade(),
+                it.gravity(),
                 shown(it.figure()),
                 shown(it.limit()),
                 it.unit(),
@@ -97,7 +98,7 @@ public record Folded<F extends Finding>(List<F> all, String text) {
         }
         List<String> others = equal.stream()
                 .skip(1)
-                .map(each -> "'" + each.subject().orElseThrow().id() + "'")
+                .map(each -> Phrase.quoted(each.mainSubject().orElseThrow().id()))
                 .distinct()
                 .toList();
         String named = others.stream().limit(MOST_NAMED).collect(Collectors.joining(", "));
@@ -110,8 +111,9 @@ public record Folded<F extends Finding>(List<F> all, String text) {
     /** A remark that something is not checked names the first few places only. */
     private static String allNames(Finding it) {
         List<Subject> about = it.subjects();
-        return it.grade() == Grade.NOT_CHECKED && about.size() > 1
-                ? "; all: " + about.stream().map(each -> "'" + each.id() + "'").collect(Collectors.joining(", "))
+        return it.gravity() == Grade.NOT_CHECKED && about.size() > 1
+                ? "; all: "
+                        + about.stream().map(each -> Phrase.quoted(each.id())).collect(Collectors.joining(", "))
                 : "";
     }
 }

@@ -1,6 +1,7 @@
 package evenrise.solver.report;
 
 import evenrise.model.contract.Decimals;
+import evenrise.model.contract.Phrase;
 import evenrise.model.contract.Words;
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
@@ -35,12 +36,12 @@ public record GuessedField(String load, String field, String value) {
     public static Optional<String> figures(Project project) {
         int figures =
                 project.loads().stream().mapToInt(load -> load.guessed().size()).sum();
-        return figures == 0 ? Optional.empty() : Optional.of(Numbers.counted(figures, "figure"));
+        return figures == 0 ? Optional.empty() : Optional.of(Phrase.counted(figures, "figure"));
     }
 
     /** How many loads have any. */
     public static String loads(Project project) {
-        return Numbers.counted(
+        return Phrase.counted(
                 (int) project.loads().stream()
                         .filter(load -> !load.guessed().isEmpty())
                         .count(),

@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.project.Project;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +33,7 @@ public final class GuessedText {
         loads.forEach((field, values) -> {
             section.text(field);
             values.forEach((value, which) -> section.item((value.isEmpty() ? "none" : value) + ": "
-                    + Numbers.counted(which.size(), "load") + " (" + named(which, all ? which.size() : LOADS) + ")"));
+                    + Phrase.counted(which.size(), "load") + " (" + named(which, all ? which.size() : LOADS) + ")"));
         });
         return section.lines();
     }

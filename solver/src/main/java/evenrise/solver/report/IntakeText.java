@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Cautions;
 import evenrise.solver.intake.EquipmentList;
 import java.util.ArrayList;
@@ -16,8 +17,8 @@ public final class IntakeText {
         int shown = all ? Integer.MAX_VALUE : SHOWN;
         List<List<String>> sections = new ArrayList<>();
         sections.add(new Section(paint, "Equipment list")
-                .text(Numbers.counted(list.pieces(), "piece") + " in " + Numbers.counted(list.rows(), "row") + " on "
-                        + Numbers.counted(list.breakers(), "breaker") + ".")
+                .text(Phrase.counted(list.pieces(), "piece") + " in " + Phrase.counted(list.rows(), "row") + " on "
+                        + Phrase.counted(list.breakers(), "breaker") + ".")
                 .lines());
         if (!list.problems().isEmpty()) {
             sections.add(listed(new Section(paint, "Rows that cannot be taken over"), list.problems(), shown));

@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.plan.Cautions;
 import evenrise.model.project.Board;
 import evenrise.model.project.PlantPart;
@@ -66,7 +67,7 @@ public final class NextLoadText {
                     place.panel(),
                     place.slots().stream().map(String::valueOf).collect(Collectors.joining(", ")),
                     place.phases().stream().map(Enum::name).collect(Collectors.joining()),
-                    String.format(Locale.ROOT, "%.2f", Math.floor(100 * place.amps()) / 100),
+                    Decimals.fixed(Math.floor(100 * place.amps()) / 100, 2),
                     place.limit(),
                     place.countsFeeder() ? "counted" : "unknown",
                     place.takesSwitched() ? "may be" : "no",

@@ -1,6 +1,6 @@
 package evenrise.solver.report;
 
-import java.util.Locale;
+import evenrise.model.contract.Decimals;
 import java.util.OptionalDouble;
 
 /** Numbers as they stand on a screen: a point for decimals whatever the country, no minus before a zero. */
@@ -42,16 +42,7 @@ public final class Numbers {
         return count < 1_000_000 ? fixed(count / 1e3, 1) + " thousand" : fixed(count / 1e6, 2) + " million";
     }
 
-    /** A count with its noun, in the plural where it is not one. */
-    public static String counted(long count, String noun) {
-        return count + " " + (count == 1 ? noun : noun + "s");
-    }
-
     static String fixed(double number, int decimals) {
-        if (!Double.isFinite(number)) {
-            return NONE;
-        }
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", number);
-        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+        return Double.isFinite(number) ? Decimals.fixed(number, decimals) : NONE;
     }
 }

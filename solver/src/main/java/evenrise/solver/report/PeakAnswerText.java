@@ -2,6 +2,7 @@ package evenrise.solver.report;
 
 import evenrise.model.answer.Alternative;
 import evenrise.model.answer.PeakAnswer;
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Metrics;
 import evenrise.model.rules.Layout;
@@ -46,7 +47,7 @@ public final class PeakAnswerText {
         }
         section.table(table);
         if (answer.remaining() > 0) {
-            section.text(Numbers.counted(answer.remaining(), "load") + " more with smaller parts were not asked.");
+            section.text(Phrase.counted(answer.remaining(), "load") + " more with smaller parts were not asked.");
         }
         section.text("Exchanges are tried within a load's panel and board; 'evenrise explain PROJECT PLAN LOAD --all'"
                 + " tries all.");

@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.PeakBasis;
 import evenrise.model.plan.RangePeak;
 import java.util.ArrayList;
@@ -81,9 +82,10 @@ public final class PeakWords {
 
     private static void add(List<String> notes, List<String> loads, int named, String what, String noun, String lacks) {
         if (!loads.isEmpty()) {
-            String names = loads.stream().limit(named).map(id -> "'" + id + "'").collect(Collectors.joining(", "));
+            String names =
+                    loads.stream().limit(named).map(id -> Phrase.quoted(id)).collect(Collectors.joining(", "));
             String more = loads.size() > named ? " and " + (loads.size() - named) + " more" : "";
-            notes.add(what + Numbers.counted(loads.size(), noun) + (loads.size() == 1 ? " states no" : " state no")
+            notes.add(what + Phrase.counted(loads.size(), noun) + (loads.size() == 1 ? " states no" : " state no")
                     + lacks + " (" + names + more + ").");
         }
     }

@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.project.Panel;
 import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
@@ -85,7 +86,7 @@ final class PlantText {
         }
         Section section = new Section(paint, "Loading: running current over what is allowed").table(table);
         if (shown.size() < points.size()) {
-            section.text(Numbers.counted(points.size() - shown.size(), "other") + " used less.");
+            section.text(Phrase.counted(points.size() - shown.size(), "other") + " used less.");
         }
         if (hasScenes) {
             section.text("Used and neutral are those of the worst scene of each; full use is every load at its running"

@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.event.Episode;
 import evenrise.model.event.EventFinding;
@@ -8,6 +9,7 @@ import evenrise.model.event.NodePeak;
 import evenrise.model.event.Trace;
 import evenrise.model.event.Use;
 import evenrise.model.plan.Cautions;
+import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import java.util.ArrayList;
@@ -39,7 +41,7 @@ public final class RehearsalText {
             String what = layout.project().nodes().isEmpty() ? "panels" : "panels and nodes";
             sections.add(nodes(nodes, what, all, paint));
         }
-        sections.add(findings(trace, all, paint));
+        sections.add(findings(trace, evaluation.layout().project(), all, paint));
         List<GroupChange> groups = groupsAtEnd(trace);
         if (all
                 ? !groups.isEmpty()
@@ -58,7 +60,7 @@ public final class RehearsalText {
         return new Section(
                         paint,
                         "Rehearsal of " + trace.script() + " on a plan for " + DisplayWidth.cut(trace.project(), 50))
-                .text(Numbers.counted(layout.placements().size(), "load") + ", " + switched
+                .text(Phrase.counted(layout.placements().size(), "load") + ", " + switched
                         + " of them on outputs. It begins with the system off and at rest, and ends after "
                         + Numbers.seconds(trace.endSeconds()) + " s: "
                         + trace.shown().words()
@@ -68,7 +70,7 @@ public final class RehearsalText {
                         broken == 0 ? Tone.GOOD : Tone.BAD,
                         broken == 0
                                 ? "Nothing happened that must not, in what was played."
-                                : Numbers.counted(broken, "thing") + " happened that must not; see below.")
+                                : Phrase.counted(broken, "thing") + " happened that must not; see below.")
                 .lines();
     }
 
@@ -168,11 +170,11 @@ public final class RehearsalText {
                 .lines();
     }
 
-    private static List<String> findings(Trace trace, boolean all, Paint paint) {
+    private static List<String> findings(Trace trace, Project project, boolean all, Paint paint) {
         Section section = new Section(paint, "Findings");
         if (trace.findings().isEmpty()) {
             return section.text("Nothing was found in "
-                            + Numbers.counted(trace.episodes().size(), "happening")
+                            + Phrase.counted(trace.episodes().size(), "happening")
                             + " that " + (trace.episodes().size() == 1 ? "was" : "were")
                             + " played. That says nothing of other happenings and faults, nor of what a rehearsal does"
                             + " not model.")
@@ -181,15 +183,24 @@ public final class RehearsalText {
         List<EventFinding> sorted = trace.findings().stream()
                 .sorted(Comparator.comparing(EventFinding::grade))
                 .toList();
-        int shown = Math.min(sorted.size(), all ? Integer.MAX_VALUE : MOST_FINDINGS);
-        for (EventFinding each : sorted.subList(0, shown)) {
-            section.item((each.grade() == EventFinding.Grade.BROKEN ? "BROKEN, " : "note, ") + each.rule() + ", at "
-                    + Numbers.seconds(each.atSeconds()) + " s: " + each.text() + ".");
+        List<Folded<EventFinding>> folded = all ? Folded.unfolded(sorted) : Folded.of(sorted, project);
+        int left = sorted.size();
+        for (Folded<EventFinding> each :
+                folded.subList(0, all ? folded.size() : Math.min(folded.size(), MOST_FINDINGS))) {
+            section.item((each.first().grade() == EventFinding.Grade.BROKEN ? "BROKEN, " : "note, ")
+                    + each.first().rule() + ", " + when(each.all()) + ": " + each.text());
+            left -= each.all().size();
         }
-        if (shown < sorted.size()) {
-            section.text("And " + (sorted.size() - shown) + " more; --all shows them.");
+        if (left > 0) {
+            section.text("And " + left + " more; --all shows them.");
         }
         return section.lines();
+    }
+
+    private static String when(List<EventFinding> equal) {
+        double first = equal.get(0).atSeconds();
+        double last = equal.get(equal.size() - 1).atSeconds();
+        return "at " + Numbers.seconds(first) + (last > first ? " to " + Numbers.seconds(last) : "") + " s";
     }
 
     /** The last change of each group that ever came on. */

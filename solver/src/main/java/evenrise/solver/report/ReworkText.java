@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Metrics;
 import evenrise.model.project.Project;
@@ -40,19 +41,19 @@ public final class ReworkText {
     private static String state(Front front) {
         int now = front.asBuilt().violations();
         int then = front.cureOnly().violations();
-        String cure = Numbers.counted(front.cureOnly().moves(), "move");
+        String cure = Phrase.counted(front.cureOnly().moves(), "move");
         if (now == 0) {
             return "The plan as built keeps every hard rule; moves only make it better.";
         } else if (then == 0) {
-            return "The plan as built breaks hard rules in " + Numbers.counted(now, "place") + ". " + cure
+            return "The plan as built breaks hard rules in " + Phrase.counted(now, "place") + ". " + cure
                     + (front.cureOnly().moves() == 1 ? " cures" : " cure")
                     + " all of them; nothing less was found to do so.";
         } else if (then == now) {
-            return "The plan as built breaks hard rules in " + Numbers.counted(now, "place")
+            return "The plan as built breaks hard rules in " + Phrase.counted(now, "place")
                     + ". No plan was found that breaks fewer and nothing else.";
         }
-        return "The plan as built breaks hard rules in " + Numbers.counted(now, "place")
-                + ". No plan was found that keeps them all; with " + cure + " " + Numbers.counted(then, "place")
+        return "The plan as built breaks hard rules in " + Phrase.counted(now, "place")
+                + ". No plan was found that keeps them all; with " + cure + " " + Phrase.counted(then, "place")
                 + " stay broken.";
     }
 
@@ -108,7 +109,7 @@ public final class ReworkText {
 
     private static List<String> order(FrontPoint chosen, WorkOrder order, List<WorkOrder> others, Paint paint) {
         Section section = new Section(
-                paint, "Order of work for the plan chosen (" + Numbers.counted(chosen.moves(), "move") + ")");
+                paint, "Order of work for the plan chosen (" + Phrase.counted(chosen.moves(), "move") + ")");
         if (order.stages().isEmpty()) {
             return section.text("Nothing is to be done.").lines();
         }

@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Cautions;
 import evenrise.model.rules.Layout;
@@ -53,7 +54,7 @@ public final class RuleAnswerText {
         if (places.isEmpty()) {
             return section.text(Tone.GOOD, "It is kept.").lines();
         }
-        section.text(Tone.BAD, "It is broken, in " + Numbers.counted(places.size(), "place") + ".");
+        section.text(Tone.BAD, "It is broken, in " + Phrase.counted(places.size(), "place") + ".");
         BrokenRules.items(Folded.of(places, layout.project()), all ? Integer.MAX_VALUE : PLACES, section);
         return section.lines();
     }

@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.plan.Cautions;
 import evenrise.model.project.Overlap;
 import evenrise.model.project.Project;
@@ -93,8 +94,8 @@ public final class ScatterText {
                     text(node.peakAmps().get(0)),
                     text(node.peakAmps().get(1)),
                     text(node.peakAmps().get(2)),
-                    String.format(Locale.ROOT, "%.1f", node.greatestAmps()),
-                    String.format(Locale.ROOT, "%.1f", node.rangeAmps()),
+                    Decimals.fixed(node.greatestAmps(), 1),
+                    Decimals.fixed(node.rangeAmps(), 1),
                     node.rangeBound() ? "yes" : "no");
         }
         return table;
@@ -113,7 +114,7 @@ public final class ScatterText {
                     fine(node.dipPercent().get(0)),
                     fine(node.dipPercent().get(1)),
                     fine(node.dipPercent().get(2)),
-                    String.format(Locale.ROOT, "%.2f", node.deepestPercent()));
+                    Decimals.fixed(node.deepestPercent(), 2));
         }
         return table;
     }

@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Harmless;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,7 +11,7 @@ final class Section {
 
     Section(Paint paint, String heading) {
         this.paint = paint;
-        lines.add(paint.on(Tone.HEADING, Sanitizer.clean(heading)));
+        lines.add(paint.on(Tone.HEADING, Harmless.shown(heading)));
     }
 
     /** Running text, indented. */

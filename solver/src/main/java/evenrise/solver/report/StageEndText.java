@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Finding;
 import evenrise.model.plan.Grade;
@@ -23,7 +24,7 @@ final class StageEndText {
                     + " It keeps every hard rule, and nothing that the electrical review could check breaks a limit.");
             return;
         }
-        end.text("The plant is NOT whole: " + Numbers.counted(broken.size(), "limit")
+        end.text("The plant is NOT whole: " + Phrase.counted(broken.size(), "limit")
                 + (broken.size() == 1 ? " is" : " are") + " broken. Whoever is responsible for it decides whether it"
                 + " runs like this" + (isLast ? ":" : " until the next stage:"));
         List<Folded<Finding>> folded = Folded.of(broken, after.project());

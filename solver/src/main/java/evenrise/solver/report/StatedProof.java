@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Plan;
@@ -7,7 +8,6 @@ import evenrise.model.rules.Proof;
 import evenrise.model.rules.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -86,6 +86,6 @@ final class StatedProof {
     }
 
     private static String text(double amps) {
-        return String.format(Locale.ROOT, "%.2f", amps);
+        return Decimals.fixed(amps, 2);
     }
 }

@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Metrics;
 import evenrise.model.rules.Layout;
 import java.util.Optional;
@@ -25,7 +26,7 @@ record StatedRewiring(int count, double amps) {
     }
 
     String words() {
-        return "The plan file counts " + Numbers.counted(count, "move") + " against an earlier plan, "
+        return "The plan file counts " + Phrase.counted(count, "move") + " against an earlier plan, "
                 + Numbers.fixed(amps, 2)
                 + " of its objective; none was given here, so that the objective above is without them. 'evenrise audit"
                 + " --from' counts them.";

@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Cautions;
 import evenrise.model.project.BoardType;
@@ -54,10 +55,10 @@ public final class SummaryText {
                 .mapToInt(board -> outputs.getOrDefault(board.type(), 0))
                 .sum();
         Section title = new Section(paint, "Plan for " + DisplayWidth.cut(project.name(), 60))
-                .text(Numbers.counted(project.loads().size(), "load") + ", " + switched + " of them switched; "
-                        + Numbers.counted(project.panels().size(), "panel") + "; "
-                        + Numbers.counted(project.boards().size(), "board") + " with "
-                        + Numbers.counted(reachable, "output") + ".")
+                .text(Phrase.counted(project.loads().size(), "load") + ", " + switched + " of them switched; "
+                        + Phrase.counted(project.panels().size(), "panel") + "; "
+                        + Phrase.counted(project.boards().size(), "board") + " with "
+                        + Phrase.counted(reachable, "output") + ".")
                 .text((search.wasInterrupted() ? "Interrupted; the best plan so far is kept. " : "")
                         + searched(search));
         GuessedField.counted(project)
@@ -69,7 +70,7 @@ public final class SummaryText {
         String first = search.firstFeasibleSeconds().isPresent()
                 ? " First plan without a broken rule after " + Numbers.seconds(search.firstFeasibleSeconds()) + " s."
                 : "";
-        return "Searched " + Numbers.fixed(search.seconds(), 1) + " s, " + Numbers.counted(search.threads(), "thread")
+        return "Searched " + Numbers.fixed(search.seconds(), 1) + " s, " + Phrase.counted(search.threads(), "thread")
                 + ", seed " + search.seed() + ", " + Numbers.count(search.moves()) + " moves, "
                 + Numbers.count(Math.round(search.moves() / Math.max(0.001, search.seconds()))) + " a second." + first;
     }

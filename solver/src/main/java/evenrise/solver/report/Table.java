@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Harmless;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -62,7 +63,7 @@ public final class Table {
         if (cells.length != columns.size()) {
             throw new IllegalArgumentException(cells.length + " cells for " + columns.size() + " columns");
         }
-        rows.add(new Row(tone, Arrays.stream(cells).map(Sanitizer::clean).toList()));
+        rows.add(new Row(tone, Arrays.stream(cells).map(Harmless::shown).toList()));
         return this;
     }
 

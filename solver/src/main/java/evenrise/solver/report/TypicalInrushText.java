@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Cautions;
 import evenrise.solver.intake.TypicalInrush;
 import java.util.List;
@@ -21,7 +22,7 @@ public final class TypicalInrushText {
         if (proposals.isEmpty()) {
             return section.text("Every load states its inrush.").lines();
         }
-        section.text(Numbers.counted(proposals.size(), "load") + (proposals.size() == 1 ? " states" : " state")
+        section.text(Phrase.counted(proposals.size(), "load") + (proposals.size() == 1 ? " states" : " state")
                 + " no inrush_peak_a. These are guesses by the kind of gear, and the kind is a guess by its name: take"
                 + " a datasheet's figure, or √2·idle_a where there is no inrush.");
         Table table = new Table()

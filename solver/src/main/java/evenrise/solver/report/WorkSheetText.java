@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.Cautions;
@@ -92,7 +93,7 @@ public final class WorkSheetText {
         if (stage.lockedOut().isEmpty()) {
             return "No load goes off; boards are set only.";
         }
-        String locked = Numbers.counted(stage.lockedOut().size(), "load") + " locked out";
+        String locked = Phrase.counted(stage.lockedOut().size(), "load") + " locked out";
         if (stage.isSystemOff()) {
             return "THE WHOLE SYSTEM IS OFF during this stage; " + locked + besides(stage)
                     + ". Other loads that no board switches stay live.";
@@ -106,7 +107,7 @@ public final class WorkSheetText {
     private static String besides(WorkStage stage) {
         return stage.standingBy().isEmpty()
                 ? ""
-                : ", " + Numbers.counted(stage.standingBy().size(), "more load")
+                : ", " + Phrase.counted(stage.standingBy().size(), "more load")
                         + " off by their panel, their board or what they need";
     }
 

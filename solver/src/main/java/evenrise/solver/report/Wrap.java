@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Harmless;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,7 +21,7 @@ public final class Wrap {
         StringBuilder line = new StringBuilder(first);
         boolean isFresh = true;
         for (String each :
-                DisplayWidth.cut(Sanitizer.clean(text).strip(), LONGEST_TEXT).split(" +")) {
+                DisplayWidth.cut(Harmless.shown(text).strip(), LONGEST_TEXT).split(" +")) {
             String word = DisplayWidth.cut(each, LONGEST_WORD);
             if (!isFresh && DisplayWidth.of(line.toString()) + 1 + DisplayWidth.of(word) > WIDEST) {
                 lines.add(line.toString());

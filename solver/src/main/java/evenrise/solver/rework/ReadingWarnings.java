@@ -1,9 +1,9 @@
 package evenrise.solver.rework;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.project.Load;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** What is odd about running currents that can be read: they count, and somebody should look at them first. */
@@ -66,6 +66,6 @@ final class ReadingWarnings {
     }
 
     private static String amps(double amps) {
-        return String.format(Locale.ROOT, "%.1f", amps);
+        return Decimals.fixed(amps, 1);
     }
 }

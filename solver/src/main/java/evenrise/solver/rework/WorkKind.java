@@ -1,5 +1,6 @@
 package evenrise.solver.rework;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.contract.Words;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.FindingText;
@@ -74,7 +75,7 @@ enum WorkKind {
         Map<String, String> words = new HashMap<>(more);
         for (Subject each : subjects) {
             String name = words.containsKey(Words.word(each.kind())) ? "other" : Words.word(each.kind());
-            words.put(name, "'" + each.id() + "'");
+            words.put(name, Phrase.quoted(each.id()));
         }
         return BrokenRule.builder()
                 .rule(RULE)

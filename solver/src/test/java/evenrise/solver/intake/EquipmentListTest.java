@@ -9,6 +9,7 @@ import evenrise.model.check.ProjectChecks;
 import evenrise.model.electrical.breaker.StandardRatings;
 import evenrise.model.intake.Columns;
 import evenrise.model.intake.Mapping;
+import evenrise.model.plan.Grade;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Equipment;
 import evenrise.model.project.Load;
@@ -137,6 +138,19 @@ class EquipmentListTest {
         void givesALargePieceABreakerOfItsOwn() throws IOException {
             assertThat(only(read("Name,Amps,Inrush\nDimmer,30,60\n")).breakerAmps())
                     .isEqualTo(40);
+        }
+
+        @Test
+        void isToldInParts() throws IOException {
+            assertThat(read("Name,Power\nLamp,7.5 hp\n").findings())
+                    .filteredOn(each -> each.gravity() == Grade.BREAKS)
+                    .singleElement()
+                    .satisfies(each -> {
+                        assertThat(each.check()).isEqualTo("import");
+                        assertThat(each.kind()).isEqualTo("problem");
+                        assertThat(each.place()).isEqualTo("row 2, column B");
+                        assertThat(each.message()).startsWith("row 2, column B: ");
+                    });
         }
 
         @Test

@@ -6,6 +6,7 @@ import static evenrise.model.Fixtures.aProject;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.LoadBuilder;
+import evenrise.model.event.EventFinding;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Remark;
@@ -59,6 +60,25 @@ class FoldedTest {
                 .containsExactly("24 × 4-channel amplifier: load 'amp-1' counts for 96.0 A, its breaker holds 80 A."
                         + " Likewise 'amp-2', 'amp-3', 'amp-4', 'amp-5', 'amp-6' and 18 more.");
         assertThat(folded.get(0).all()).isEqualTo(ofAllAmplifiers());
+    }
+
+    @Test
+    void isOneForWhatARehearsalHasFoundOfEqualLoadsAtDifferentTimes() {
+        List<EventFinding> notes = IntStream.rangeClosed(1, 3)
+                .mapToObj(i -> EventFinding.builder()
+                        .atSeconds(i)
+                        .grade(EventFinding.Grade.NOTE)
+                        .rule("amplifiers-last")
+                        .kind("behind-live-amplifiers")
+                        .subjects(List.of(new Subject(SubjectKind.LOAD, "amp-" + i)))
+                        .text("load amp-" + i + " comes on behind live amplifiers")
+                        .build())
+                .toList();
+
+        assertThat(Folded.of(notes, project))
+                .extracting(Folded::text)
+                .containsExactly("3 × 4-channel amplifier: load amp-1 comes on behind live amplifiers."
+                        + " Likewise 'amp-2', 'amp-3'.");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package evenrise.model.review;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.CheckCount;
 import evenrise.model.plan.FindingText;
 import evenrise.model.plan.Grade;
@@ -17,15 +18,15 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Gathers what the checks say. */
-public final class Findings {
+public final class Remarks {
     /** Place of a remark that is about many. */
     public static final String PLANT = "plant";
 
     private static final int NAMED = 3;
+    private static final int NAMED_LOADS = 5;
 
     private final Subjects subjects;
     private final List<Remark> remarks = new ArrayList<>();
@@ -33,7 +34,7 @@ public final class Findings {
     private final Map<String, Set<String>> made = new HashMap<>();
     private final Map<String, Set<String>> notMade = new HashMap<>();
 
-    Findings(Project project) {
+    Remarks(Project project) {
         subjects = new Subjects(project);
     }
 
@@ -102,9 +103,11 @@ public final class Findings {
 
     /** The first few by name, the others counted. */
     static String named(List<String> places) {
-        String shown =
-                places.stream().limit(NAMED).map(place -> "'" + place + "'").collect(Collectors.joining(", "));
-        return places.size() > NAMED ? shown + " and " + (places.size() - NAMED) + " more" : shown;
+        return Phrase.quoted(places, NAMED);
+    }
+
+    static String namedLoads(List<Load> loads) {
+        return Phrase.quoted(loads.stream().map(Load::id).toList(), NAMED_LOADS);
     }
 
     /** Each place counts once a check; where one part of a check is missing there, it is not made. */
