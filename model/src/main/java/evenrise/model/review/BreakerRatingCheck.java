@@ -9,7 +9,6 @@ import evenrise.model.electrical.breaker.StandardRatings;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Circuit;
-import evenrise.model.project.Electrical;
 import evenrise.model.project.Equipment;
 import evenrise.model.project.Load;
 import evenrise.model.project.Practice;
@@ -28,13 +27,9 @@ final class BreakerRatingCheck implements ElectricalCheck {
 
     @Override
     public void review(Layout layout, Remarks findings) {
-        Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
+        Optional<Practice> practice = findings.practice(
+                ID, layout, layout.project().loads().stream().map(Load::id).toList());
         if (practice.isEmpty()) {
-            findings.notCheckedAnywhere(
-                    ID,
-                    Remarks.PLANT,
-                    layout.project().loads().stream().map(Load::id).toList(),
-                    "electrical.practice");
             return;
         }
         for (Load load : layout.project().loads()) {

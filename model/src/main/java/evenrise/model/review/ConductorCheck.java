@@ -9,7 +9,6 @@ import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Cable;
 import evenrise.model.project.Circuit;
-import evenrise.model.project.Electrical;
 import evenrise.model.project.Feeder;
 import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
@@ -37,9 +36,8 @@ final class ConductorCheck implements ElectricalCheck {
 
     @Override
     public void review(Layout layout, Remarks findings) {
-        Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
+        Optional<Practice> practice = findings.practice(ID, layout, Remarks.loadsAndPanels(layout));
         if (practice.isEmpty()) {
-            findings.notCheckedAnywhere(ID, Remarks.PLANT, Remarks.loadsAndPanels(layout), "electrical.practice");
             return;
         }
         List<String> branches = new ArrayList<>();

@@ -9,7 +9,6 @@ import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.plan.RemarkBuilder;
-import evenrise.model.project.Electrical;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Practice;
 import evenrise.model.rules.Distribution.Point;
@@ -37,9 +36,8 @@ final class DisconnectionCheck implements ElectricalCheck {
 
     @Override
     public void review(Layout layout, Remarks findings) {
-        Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
+        Optional<Practice> practice = findings.practice(ID, layout, Remarks.loadsAndPanels(layout));
         if (practice.isEmpty()) {
-            findings.notCheckedAnywhere(ID, Remarks.PLANT, Remarks.loadsAndPanels(layout), "electrical.practice");
             return;
         }
         Optional<FaultLoops> loops = FaultLoops.of(layout.project());

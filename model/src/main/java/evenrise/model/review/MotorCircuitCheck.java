@@ -9,7 +9,6 @@ import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Cable;
 import evenrise.model.project.Circuit;
-import evenrise.model.project.Electrical;
 import evenrise.model.project.Load;
 import evenrise.model.project.Practice;
 import evenrise.model.rules.Layout;
@@ -35,16 +34,12 @@ final class MotorCircuitCheck implements ElectricalCheck {
         List<MotorDuty> motors = layout.project().loads().stream()
                 .flatMap(load -> MotorDuty.of(layout, load).stream())
                 .toList();
-        Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
         if (motors.isEmpty()) {
             return;
         }
+        Optional<Practice> practice = findings.practice(
+                ID, layout, motors.stream().map(duty -> duty.load().id()).toList());
         if (practice.isEmpty()) {
-            findings.notCheckedAnywhere(
-                    ID,
-                    Remarks.PLANT,
-                    motors.stream().map(duty -> duty.load().id()).toList(),
-                    "electrical.practice");
             return;
         }
         motors.forEach(duty -> findings.made(ID, duty.load().id()));

@@ -7,8 +7,10 @@ import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.plan.Subject;
+import evenrise.model.project.Electrical;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
+import evenrise.model.project.Practice;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
 import java.util.ArrayList;
@@ -17,6 +19,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -82,6 +85,15 @@ public final class Remarks {
     public void notCheckedAnywhere(String check, String where, Collection<String> places, String needs) {
         add(Remark.notChecked(check, where, needs + " ('" + where + "')"));
         notMade.computeIfAbsent(check, any -> new HashSet<>()).addAll(places);
+    }
+
+    /** The practice by which a check judges; where none is stated it is made nowhere, which is said. */
+    Optional<Practice> practice(String check, Layout layout, Collection<String> places) {
+        Optional<Practice> practice = layout.project().electrical().flatMap(Electrical::practice);
+        if (practice.isEmpty()) {
+            notCheckedAnywhere(check, PLANT, places, "electrical.practice");
+        }
+        return practice;
     }
 
     /**

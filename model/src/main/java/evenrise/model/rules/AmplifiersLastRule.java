@@ -8,16 +8,10 @@ import java.util.Comparator;
 import java.util.List;
 
 /** No amplifier comes on before the last auxiliary load of its system. */
-final class AmplifiersLastRule implements Rule {
+final class AmplifiersLastRule implements WholePlantRule {
     @Override
     public String id() {
         return "amplifiers-last";
-    }
-
-    /** A single load comes on by itself. */
-    @Override
-    public boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
-        return false;
     }
 
     @Override

@@ -9,16 +9,10 @@ import java.util.List;
 import java.util.Set;
 
 /** Every load of the project has exactly one assignment, and nothing else has one. */
-final class AssignedRule implements Rule {
+final class AssignedRule implements WholePlantRule {
     @Override
     public String id() {
         return "assigned";
-    }
-
-    /** Whoever is off is not in the layout. */
-    @Override
-    public boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
-        return false;
     }
 
     @Override

@@ -10,16 +10,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The last load comes on no later than the project allows. */
-final class DurationRule implements Rule {
+final class DurationRule implements WholePlantRule {
     @Override
     public String id() {
         return "duration";
-    }
-
-    /** Nothing comes up as a whole. */
-    @Override
-    public boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
-        return false;
     }
 
     @Override

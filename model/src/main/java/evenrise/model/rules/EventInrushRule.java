@@ -9,16 +9,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The inrush limits hold for the events that the project names, too. */
-final class EventInrushRule implements Rule {
+final class EventInrushRule implements WholePlantRule {
     @Override
     public String id() {
         return "event-inrush";
-    }
-
-    /** Nothing comes up as a whole. */
-    @Override
-    public boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
-        return false;
     }
 
     @Override

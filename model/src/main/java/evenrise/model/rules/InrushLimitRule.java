@@ -7,16 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The peak stays within the inrush limit of the supply and of each panel that has one. */
-final class InrushLimitRule implements Rule {
+final class InrushLimitRule implements WholePlantRule {
     @Override
     public String id() {
         return "inrush-limit";
-    }
-
-    /** Nothing comes up as a whole. */
-    @Override
-    public boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
-        return false;
     }
 
     @Override

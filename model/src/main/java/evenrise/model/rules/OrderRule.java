@@ -5,16 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A load comes on no earlier than each load that it comes after, and after that one is settled. */
-final class OrderRule implements Rule {
+final class OrderRule implements WholePlantRule {
     @Override
     public String id() {
         return "order";
-    }
-
-    /** A single load comes on by itself. */
-    @Override
-    public boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
-        return false;
     }
 
     @Override

@@ -11,16 +11,10 @@ import java.util.List;
  * Nothing auxiliary before the last processing load is on; no amplifier before all of them are settled, too. Of systems
  * each by itself, with the processing of what it needs where they start together.
  */
-final class ProcessingFirstRule implements Rule {
+final class ProcessingFirstRule implements WholePlantRule {
     @Override
     public String id() {
         return "processing-first";
-    }
-
-    /** A single load comes on by itself. */
-    @Override
-    public boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
-        return false;
     }
 
     @Override

@@ -13,16 +13,10 @@ import java.util.List;
 import java.util.Optional;
 
 /** What is to stay free stays free: slots, room for breakers, running current and outputs. */
-final class SpareRule implements Rule {
+final class SpareRule implements WholePlantRule {
     @Override
     public String id() {
         return "spare";
-    }
-
-    /** What is to stay free may be used while the work lasts. */
-    @Override
-    public boolean countsWhilePartsAreOff(BrokenRule found, ProjectIndex index) {
-        return false;
     }
 
     @Override

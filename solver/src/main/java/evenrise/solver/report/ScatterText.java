@@ -80,14 +80,8 @@ public final class ScatterText {
     }
 
     private static Table peaks(List<NodeScatter> nodes) {
-        Table table = new Table()
-                .words("Node")
-                .number("P50")
-                .number("P95")
-                .number("P99")
-                .number("Greatest")
-                .number("Over range")
-                .words("Bound");
+        Table table =
+                percentiles("Node").number("Greatest").number("Over range").words("Bound");
         for (NodeScatter node : nodes) {
             table.row(
                     node.node(),
@@ -102,12 +96,7 @@ public final class ScatterText {
     }
 
     private static Table dips(List<NodeScatter> nodes) {
-        Table table = new Table()
-                .words("Node")
-                .number("P50")
-                .number("P95")
-                .number("P99")
-                .number("Deepest");
+        Table table = percentiles("Node").number("Deepest");
         for (NodeScatter node : nodes) {
             table.row(
                     node.node(),
@@ -125,5 +114,9 @@ public final class ScatterText {
 
     private static String text(Percentile each) {
         return String.format(Locale.ROOT, "%.1f [%.1f, %.1f]", each.value(), each.least(), each.most());
+    }
+
+    private static Table percentiles(String what) {
+        return new Table().words(what).number("P50").number("P95").number("P99");
     }
 }

@@ -21,76 +21,38 @@ public record WorkStep(
         OptionalDouble startDelaySeconds,
         OptionalDouble stepSeconds) {
 
+    private static final WorkStep EMPTY = new WorkStep(
+            WorkStepKind.SYSTEM_OFF,
+            Optional.empty(),
+            Optional.empty(),
+            OptionalInt.empty(),
+            Optional.empty(),
+            OptionalInt.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty());
+
     static WorkStep system(WorkStepKind kind) {
-        return new WorkStep(
-                kind,
-                Optional.empty(),
-                Optional.empty(),
-                OptionalInt.empty(),
-                Optional.empty(),
-                OptionalInt.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        return EMPTY.of(kind, Optional.empty());
     }
 
     static WorkStep load(WorkStepKind kind, String load) {
-        return new WorkStep(
-                kind,
-                Optional.of(load),
-                Optional.empty(),
-                OptionalInt.empty(),
-                Optional.empty(),
-                OptionalInt.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        return EMPTY.of(kind, Optional.of(load));
     }
 
     static WorkStep panel(WorkStepKind kind, String panel) {
-        return new WorkStep(
-                kind,
-                Optional.empty(),
-                Optional.of(panel),
-                OptionalInt.empty(),
-                Optional.empty(),
-                OptionalInt.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        return system(kind).in(Optional.of(panel), OptionalInt.empty());
     }
 
     static WorkStep board(WorkStepKind kind, String board) {
-        return new WorkStep(
-                kind,
-                Optional.empty(),
-                Optional.empty(),
-                OptionalInt.empty(),
-                Optional.of(board),
-                OptionalInt.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        return system(kind).on(Optional.of(board), OptionalInt.empty());
     }
 
     static WorkStep breaker(WorkStepKind kind, String load, String panel, int slot) {
-        return new WorkStep(
-                kind,
-                Optional.of(load),
-                Optional.of(panel),
-                OptionalInt.of(slot),
-                Optional.empty(),
-                OptionalInt.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        return load(kind, load).in(Optional.of(panel), OptionalInt.of(slot));
     }
 
     static WorkStep lead(String load, Optional<String> board, OptionalInt output) {
-        return new WorkStep(
-                WorkStepKind.RE_LAND,
-                Optional.of(load),
-                Optional.empty(),
-                OptionalInt.empty(),
-                board,
-                output,
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        return load(WorkStepKind.RE_LAND, load).on(board, output);
     }
 
     static WorkStep setting(SettingChange change) {
@@ -103,5 +65,17 @@ public record WorkStep(
                 OptionalInt.empty(),
                 OptionalDouble.of(change.to().delaySeconds()),
                 OptionalDouble.of(change.to().betweenSeconds()));
+    }
+
+    private WorkStep of(WorkStepKind otherKind, Optional<String> otherLoad) {
+        return new WorkStep(otherKind, otherLoad, panel, slot, board, output, startDelaySeconds, stepSeconds);
+    }
+
+    private WorkStep in(Optional<String> otherPanel, OptionalInt otherSlot) {
+        return new WorkStep(kind, load, otherPanel, otherSlot, board, output, startDelaySeconds, stepSeconds);
+    }
+
+    private WorkStep on(Optional<String> otherBoard, OptionalInt otherOutput) {
+        return new WorkStep(kind, load, panel, slot, otherBoard, otherOutput, startDelaySeconds, stepSeconds);
     }
 }

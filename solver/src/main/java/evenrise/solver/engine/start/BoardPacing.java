@@ -99,21 +99,14 @@ final class BoardPacing {
         int stride = 1 + delays.length * steps.length / MOST_SETTINGS;
         Setting bestDelay = null;
         Setting bestStep = null;
-        long leastCharge = Long.MAX_VALUE;
-        double leastCrowding = Double.POSITIVE_INFINITY;
+        Least least = new Least();
         for (Setting step : steps) {
             for (int i = 0; i < delays.length; i += stride) {
                 sums.set(board, delays[i], step);
                 sums.settle();
-                long charge = sums.hardCharge() + dallying();
-                if (charge <= leastCharge) {
-                    double crowding = sums.unevenness();
-                    if (charge < leastCharge || crowding < leastCrowding) {
-                        leastCharge = charge;
-                        leastCrowding = crowding;
-                        bestDelay = delays[i];
-                        bestStep = step;
-                    }
+                if (least.isBettered()) {
+                    bestDelay = delays[i];
+                    bestStep = step;
                 }
             }
         }
@@ -131,19 +124,12 @@ final class BoardPacing {
                 continue;
             }
             Setting best = times[0];
-            long leastCharge = Long.MAX_VALUE;
-            double leastCrowding = Double.POSITIVE_INFINITY;
+            Least least = new Least();
             for (int i = 0; i < times.length; i += stride) {
                 sums.time(load, times[i]);
                 sums.settle();
-                long charge = sums.hardCharge() + dallying();
-                if (charge <= leastCharge) {
-                    double crowding = sums.unevenness();
-                    if (charge < leastCharge || crowding < leastCrowding) {
-                        leastCharge = charge;
-                        leastCrowding = crowding;
-                        best = times[i];
-                    }
+                if (least.isBettered()) {
+                    best = times[i];
                 }
             }
             sums.time(load, best);
@@ -159,5 +145,26 @@ final class BoardPacing {
                     + Charges.late(orders[order].amplifiersMayStartMicros() - readyByMicros[order]);
         }
         return charge;
+    }
+
+    /** What has broken least so far, and crowded least of what breaks as little. */
+    private final class Least {
+        private long charge = Long.MAX_VALUE;
+        private double crowding = Double.POSITIVE_INFINITY;
+
+        /** Whether the plan as it stands is better; crowding is asked only where that decides. */
+        boolean isBettered() {
+            long now = sums.hardCharge() + dallying();
+            if (now > charge) {
+                return false;
+            }
+            double crowdingNow = sums.unevenness();
+            if (now == charge && crowdingNow >= crowding) {
+                return false;
+            }
+            charge = now;
+            crowding = crowdingNow;
+            return true;
+        }
     }
 }
