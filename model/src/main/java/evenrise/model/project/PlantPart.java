@@ -1,6 +1,5 @@
 package evenrise.model.project;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -53,9 +52,6 @@ public enum PlantPart {
             project -> anyLoad(project, load -> load.fixed().onSeconds().isPresent())),
     WEIGHTS("objective's node_imbalance, move and rack weights", project -> hasNewWeights(project.objective()));
 
-    /** Parts that change neither currents nor times, nor what a board does when something happens. */
-    private static final Set<PlantPart> TIDY = EnumSet.of(SPARE, VOLTAGES, RACKS, FIXED_TIMES, WEIGHTS);
-
     private final String words;
     private final Predicate<Project> isUsed;
 
@@ -72,18 +68,6 @@ public enum PlantPart {
     /** Whether a project has any of them. */
     public static boolean isUsedIn(Project project) {
         return Stream.of(values()).anyMatch(part -> part.isUsed.test(project));
-    }
-
-    /**
-     * Parts of a project that no plan is sought for yet: with limits that are to hold when something happens, which the
-     * search keeps for one supply and one command alone.
-     */
-    public static List<PlantPart> beyondSearch(Project project) {
-        return project.behaviourOrDefault().inrushLimitHoldsFor().isEmpty()
-                ? List.of()
-                : beyondProof(project).stream()
-                        .filter(part -> !TIDY.contains(part))
-                        .toList();
     }
 
     /** Parts of a project that no bound is proven with yet, and no layout reworked. */

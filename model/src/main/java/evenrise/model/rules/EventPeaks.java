@@ -11,7 +11,6 @@ import evenrise.model.project.DeadContacts;
 import evenrise.model.project.Overlap;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PlanEvent;
-import evenrise.model.project.Transformer;
 import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.NodeLoads.Seen;
 import java.util.ArrayList;
@@ -41,7 +40,7 @@ final class EventPeaks {
     private final Map<String, Set<String>> chains = new HashMap<>();
     private final boolean hasDrops;
     private final boolean hasClocks;
-    private final Upstream upstream;
+    private final Energising energising;
     /** The source that feeds each board itself in the end. */
     private final Map<String, Integer> boardRoots = new HashMap<>();
 
@@ -50,7 +49,7 @@ final class EventPeaks {
         this.behaviour = layout.project().behaviourOrDefault();
         this.toleranceSeconds = layout.project().timingToleranceSeconds();
         this.hasClocks = layout.project().hasClocks();
-        this.upstream = Upstream.of(layout.distribution());
+        this.energising = Energising.of(layout.distribution());
         this.hasDrops = layout.project().loads().stream()
                 .anyMatch(each -> each.switched() && layout.index().drops(each));
         layout.project().boards().forEach(board -> chains.put(board.id(), new HashSet<>(Set.of(board.id()))));
@@ -133,8 +132,8 @@ final class EventPeaks {
                 byRoot.values().stream().flatMap(List::stream).toList(),
                 List.copyOf(byRoot.values()),
                 normal,
-                energising(point, 0),
-                energising(point, waitSeconds()));
+                energising.amps(point.index(), 0),
+                energising.amps(point.index(), waitSeconds()));
         List<Phase> phases = point.system().phases();
         List<EventPeak> peaks = new ArrayList<>();
         peaks.add(worst(phases, PlanEvent.RETURN, Optional.empty(), returning(at)));
@@ -147,26 +146,6 @@ final class EventPeaks {
         double[] dip = added(sum(live, EventPeaks::anewAmps), at.energising());
         peaks.add(worst(phases, PlanEvent.DIP, Optional.empty(), dip));
         return List.copyOf(peaks);
-    }
-
-    /** What transformers below a node draw of it by themselves, some time after they were energised. */
-    private double[] energising(Point node, double afterSeconds) {
-        double[] amps = new double[Phase.values().length];
-        for (Point each : layout.distribution().points()) {
-            if (each.transformer().isEmpty()) {
-                continue;
-            }
-            Transformer it = each.node().orElseThrow().transformer().orElseThrow();
-            double left = it.energisingAmps(afterSeconds);
-            for (Upstream.At at : upstream.from(each.parent())) {
-                for (int phase = 0; at.point() == node.index() && phase < amps.length; phase++) {
-                    for (Phase drawn : each.transformer().get().primaryPhases()) {
-                        amps[phase] += at.parts()[phase][drawn.ordinal()] * left;
-                    }
-                }
-            }
-        }
-        return amps;
     }
 
     private double waitSeconds() {

@@ -54,15 +54,6 @@ final class Inputs {
     }
 
     /**
-     * Says which parts of a project are not planned yet, where it has any.
-     *
-     * @throws JobFailed that names them all
-     */
-    static void refuseUnplanned(Source source, Project project) {
-        refuse(source, PlantPart.beyondSearch(project), "does not plan");
-    }
-
-    /**
      * Says with which parts of a project no layout is reworked yet.
      *
      * @throws JobFailed that names them all

@@ -32,7 +32,6 @@ final class PlanJob {
     PlanResult run() {
         Reading<Project> read = Inputs.project(request.project(), watch.notes());
         Project project = read.value().orElseThrow();
-        Inputs.refuseUnplanned(request.project(), project);
         request.target().check(List.of(request.project()));
         Optional<Plan> earlier = start().map(source -> Inputs.earlierPlan(source, project, watch.notes()));
         Optional<DocumentFiles> documents = request.documents().map(set -> new DocumentFiles(set, inputs()));

@@ -184,10 +184,6 @@ public final class CompiledProject {
      * @param earlier a plan from which every move costs what the objective says
      */
     public CompiledProject(Project project, boolean placesAll, Optional<Plan> earlier) {
-        List<PlantPart> beyond = PlantPart.beyondSearch(project);
-        if (!beyond.isEmpty()) {
-            throw new IllegalArgumentException("not planned yet: " + PlantPart.listed(beyond));
-        }
         this.project = project;
         hasFurtherParts = PlantPart.isUsedIn(project);
         ProjectIndex index = new ProjectIndex(project);

@@ -1,191 +1,154 @@
 package evenrise.solver.engine.state;
 
 import evenrise.model.project.PlanEvent;
+import java.util.Arrays;
 
 /**
  * What one node peaks at when something happens, kept up to date load by load: only at nodes with an inrush limit, and
- * only where the project asks that it holds for an event.
- *
- * <p>A change costs what it touches; a board failure costs, in addition, the square of the touched chains' loads here and
- * one look at each board.
+ * only where the project asks that it holds for an event. docs/events.md has the figures, beginning with the return.
  */
 final class EventInrush {
     private final CompiledProject compiled;
-    private final EventLoad loads;
+    private final EventLoad events;
     private final PlanSums sums;
-    private final int node;
-    private final InrushProfile release;
-    /** Of all loads without what stays; only where loads wait for a dead board. */
-    private final InrushProfile excess;
+    private final int root;
+    private final int phaseCount;
+    private final NodeInrush inrush;
+    /** All switched loads, as their systems start; only where these have clocks of their own. */
+    private final FromRest normal;
 
-    /** Of what holds in an emergency; what drops is in {@link #release}. */
-    private final long[] heldUse;
+    private final DeadBoards boards;
+    private final ReleaseInrush release;
+    /** By source: those whose boards are fed from it, and not from where the loads are; only where it may be another. */
+    private final FromRest[] fedElsewhere;
 
-    private final long[] unswitchedAnew;
-    /** How much more unswitched loads draw while the sequence runs than it counts of them. */
-    private final long[] unswitchedLater;
+    private final long[] use;
+    private final long[] anew;
+    /** Of what is not switched. */
+    private final long[] alwaysUse;
+    /** What draws its inrush as soon as the mains return. */
+    private final long[] atOnce;
+    /** How much more the node carries when the sequence follows that return than it does in the sequence. */
+    private final long[] later;
 
-    private final long[] allAnew;
-    private final long[] allUse;
-    private final long[][] boardAnew;
-    private final long[][] boardLater;
-    /** By head of a chain: how far the chain's own peak here is above what it draws in use; may be less. */
-    private final long[][] chainRise;
-
-    private final IntBag staleChains;
-
-    EventInrush(PlanSums sums, int node, InstantIndex index) {
+    EventInrush(PlanSums sums, int node, NodeInrush inrush, InstantIndex[] indexes) {
         this.sums = sums;
-        this.compiled = sums.compiled;
-        this.loads = compiled.eventLoad;
-        this.node = node;
-        boolean boards = loads.asked.contains(PlanEvent.BOARD_FAILURE);
-        release = loads.asked.contains(PlanEvent.RELEASE) ? new InrushProfile(compiled, index) : null;
-        excess = loads.othersWait ? new InrushProfile(compiled, index) : null;
-        heldUse = new long[compiled.phaseCount];
-        unswitchedAnew = new long[compiled.phaseCount];
-        unswitchedLater = new long[compiled.phaseCount];
-        allAnew = new long[compiled.phaseCount];
-        allUse = new long[compiled.phaseCount];
-        int count = boards ? compiled.boardCount : 0;
-        boardAnew = new long[count][compiled.phaseCount];
-        boardLater = new long[count][compiled.phaseCount];
-        chainRise = new long[count][compiled.phaseCount];
-        staleChains = new IntBag(count);
+        this.inrush = inrush;
+        compiled = sums.compiled;
+        events = compiled.eventLoad;
+        root = compiled.tree.root[node];
+        phaseCount = compiled.phaseCount;
+        normal = compiled.hasClocks ? new FromRest(compiled, inrush) : null;
+        boards = events.asked.contains(PlanEvent.BOARD_FAILURE) ? new DeadBoards(sums, node, indexes) : null;
+        release = events.asked.contains(PlanEvent.RELEASE) ? new ReleaseInrush(compiled, indexes) : null;
+        fedElsewhere = new FromRest[events.sourcesFailApart ? compiled.tree.nodeCount : 0];
+        for (int source : compiled.tree.sources) {
+            if (events.sourcesFailApart && source != root) {
+                fedElsewhere[source] = new FromRest(compiled, indexes);
+            }
+        }
+        use = new long[phaseCount];
+        anew = Arrays.copyOf(events.energising[node], phaseCount);
+        alwaysUse = new long[phaseCount];
+        atOnce = Arrays.copyOf(events.energising[node], phaseCount);
+        later = Arrays.copyOf(events.energisingLater[node], phaseCount);
     }
 
     /**
-     * Adds or takes away a load that sits here.
+     * Adds or takes away a load that sits here or behind transformers below.
      *
-     * @param board that switches it, or {@link CompiledProject#NONE}
+     * @param shareOf what is seen of it, by phase
      * @param instant at which it comes on, or {@link CompiledProject#NONE}
      */
-    void add(int load, int phaseMask, int board, int instant, int sign) {
+    void add(int load, int[] shareOf, int instant, int sign) {
         boolean isSwitched = compiled.switched[load];
         if (isSwitched && instant == CompiledProject.NONE) {
-            return;
+            return; // it never comes on
         }
-        sum(allAnew, loads.anewUnits[load], phaseMask, sign);
-        sum(allUse, loads.useUnits[load], phaseMask, sign);
-        if (!isSwitched) {
-            long risesTo = loads.useUnits[load] - compiled.envelopes.baseUnits[load];
-            sum(unswitchedAnew, loads.returnUnits[load], phaseMask, sign);
-            sum(unswitchedLater, risesTo + loads.laterUnits[load], phaseMask, sign);
-        } else if (boardAnew.length > 0) {
-            sum(boardAnew[board], loads.returnUnits[load], phaseMask, sign);
-            sum(boardLater[board], loads.useUnits[load] + loads.laterUnits[load], phaseMask, sign);
-            for (int head : loads.heads[board]) {
-                staleChains.add(head);
+        int board = isSwitched ? sums.outputOf(compiled.leadOf[load]).board() : CompiledProject.NONE;
+        int boardRoot = isSwitched && events.sourcesFailApart ? events.feeds.root(board, sums) : root;
+        boolean staysConnected = boardRoot != root;
+        for (int phase = 0; phase < phaseCount; phase++) {
+            if (shareOf[phase] != FeederTree.NO_SHARE) {
+                EventUnits seen = events.units[shareOf[phase]];
+                use[phase] += sign * seen.use[load];
+                anew[phase] += sign * seen.anew[load];
+                if (!isSwitched) {
+                    long base = compiled.hasClocks
+                            ? seen.use[load] // which the start of a system is on top of already
+                            : compiled.shares[shareOf[phase]].baseUnits[load];
+                    alwaysUse[phase] += sign * seen.use[load];
+                    atOnce[phase] += sign * seen.returning[load];
+                    later[phase] += sign * (seen.use[load] - base + seen.later[load]);
+                } else if (staysConnected) {
+                    atOnce[phase] += sign * seen.returning[load];
+                    later[phase] += sign * (seen.use[load] + seen.later[load]);
+                }
             }
         }
-        if (isSwitched && excess != null) {
-            excess.addExcess(load, phaseMask, instant, sign);
-        }
-        if (release != null) {
-            if (loads.comesBack[load]) {
-                release.add(load, phaseMask, instant, sign);
-            } else if (!isSwitched || !compiled.drops[load]) {
-                sum(heldUse, loads.useUnits[load], phaseMask, sign);
-            }
+        if (isSwitched) {
+            addSwitched(load, shareOf, board, boardRoot, instant, sign);
         }
     }
 
-    private static void sum(long[] sums, long units, int phaseMask, int sign) {
-        for (int phase = 0; phase < sums.length; phase++) {
-            if ((phaseMask >> phase & 1) != 0) {
-                sums[phase] += sign * units;
-            }
+    private void addSwitched(int load, int[] shareOf, int board, int boardRoot, int instant, int sign) {
+        if (normal != null) {
+            normal.add(load, shareOf, instant, sign);
+        }
+        if (boardRoot != root) {
+            fedElsewhere[boardRoot].add(load, shareOf, instant, sign);
+        }
+        if (boards != null) {
+            boards.add(load, shareOf, board, instant, sign);
+        }
+        if (release != null) {
+            release.add(load, shareOf, instant, sign);
         }
     }
 
     /** Charge for peaks over {@code limitAmps}, each event by its worst phase. */
-    long charge(NodeInrush normal, double limitAmps) {
+    long charge(double limitAmps) {
         long charge = 0;
-        for (PlanEvent event : loads.asked) {
-            double excessAmps = worstUnits(event, normal) / compiled.envelopes.unitsPerAmp - limitAmps;
+        for (PlanEvent event : events.asked) {
+            double excessAmps = worstUnits(event) / compiled.envelopes.unitsPerAmp - limitAmps;
             charge += Charges.overMilliAmps(excessAmps * Currents.NANO);
         }
         return charge;
     }
 
-    private long worstUnits(PlanEvent event, NodeInrush normal) {
+    private long worstUnits(PlanEvent event) {
         long worst = 0;
-        for (int phase = 0; phase < compiled.phaseCount; phase++) {
+        for (int phase = 0; phase < phaseCount; phase++) {
             worst = Math.max(
                     worst,
                     switch (event) {
-                        case RETURN -> returnUnits(phase, normal);
-                        case RELEASE -> heldUse[phase] + release.peakUnits(phase);
-                        case BOARD_FAILURE -> boardFailureUnits(phase, normal);
-                        case DIP -> allAnew[phase];
+                        case RETURN -> returnUnits(phase);
+                        case RELEASE -> release.peakUnits(phase, use[phase]);
+                        case BOARD_FAILURE -> boards.peakUnits(phase, use[phase], atOnce[phase], laterUnits(phase));
+                        case DIP -> anew[phase];
                     });
         }
         return worst;
     }
 
-    private long returnUnits(int phase, NodeInrush normal) {
-        return Math.max(unswitchedAnew[phase], normal.peakUnits(phase) + unswitchedLater[phase]);
+    /** The sequence after the mains have returned. */
+    private long laterUnits(int phase) {
+        return later[phase]
+                + (normal == null ? inrush.peakUnits(phase) : alwaysUse[phase] + normal.peakUnits(phase));
     }
 
-    private long boardFailureUnits(int phase, NodeInrush normal) {
-        refreshChains();
-        long later = normal.peakUnits(phase) + unswitchedLater[phase];
-        long worst =
-                Math.max(returnUnits(phase, normal), allUse[phase] + (excess == null ? 0 : excess.peakUnits(phase)));
-        for (int board = 0; board < boardAnew.length; board++) {
-            if (loads.deadStayClosed) {
-                worst = Math.max(worst, unswitchedAnew[phase] + boardAnew[board][phase]);
-                worst = Math.max(worst, later + boardLater[board][phase]);
+    private long returnUnits(int phase) {
+        long worst = Math.max(atOnce[phase], laterUnits(phase));
+        if (compiled.tree.sources.length == 1) {
+            return worst;
+        }
+        worst = Math.max(worst, use[phase]); // another source returns, and nothing changes here
+        for (int source : compiled.tree.sources) {
+            FromRest back = fedElsewhere[source];
+            if (back != null) { // or with it boards that switch loads here
+                worst = Math.max(worst, use[phase] - back.usedUnits(phase) + back.peakUnits(phase));
             }
-            worst = Math.max(worst, allUse[phase] + chainRise[board][phase]);
         }
         return worst;
-    }
-
-    private void refreshChains() {
-        for (int i = 0; i < staleChains.size(); i++) {
-            int head = staleChains.get(i);
-            for (int phase = 0; phase < compiled.phaseCount; phase++) {
-                chainRise[head][phase] = rise(head, phase);
-            }
-        }
-        staleChains.clear();
-    }
-
-    /** How far the loads of a chain, coming on alone, peak above what they draw in use. */
-    private long rise(int head, int phase) {
-        long inUse = 0;
-        long peak = 0;
-        for (int board : loads.chain[head]) {
-            for (int k = compiled.firstOutput[board]; k < compiled.firstOutput[board + 1]; k++) {
-                int load = sums.loadOnOutput(k);
-                if (isHere(load, phase)) {
-                    inUse += loads.useUnits[load];
-                    peak = Math.max(peak, chainUnits(head, phase, sums.instantOf(load)));
-                }
-            }
-        }
-        return peak - inUse;
-    }
-
-    private long chainUnits(int head, int phase, int at) {
-        long units = 0;
-        for (int board : loads.chain[head]) {
-            for (int k = compiled.firstOutput[board]; k < compiled.firstOutput[board + 1]; k++) {
-                int load = sums.loadOnOutput(k);
-                if (isHere(load, phase) && sums.instantOf(load) <= at) {
-                    units += compiled.envelopes.units(load, sums.instantOf(load), at);
-                }
-            }
-        }
-        return units;
-    }
-
-    private boolean isHere(int load, int phase) {
-        if (load == CompiledProject.NONE || sums.instantOf(load) == CompiledProject.NONE) {
-            return false;
-        }
-        Place place = sums.placeOf(load);
-        return place != null && (node == 0 || place.panel() == node - 1) && (place.phaseMask() >> phase & 1) != 0;
     }
 }

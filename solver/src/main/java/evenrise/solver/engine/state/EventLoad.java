@@ -1,18 +1,19 @@
 package evenrise.solver.engine.state;
 
-import evenrise.model.electrical.FullUse;
-import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.project.Behaviour;
 import evenrise.model.project.DeadBoard;
 import evenrise.model.project.DeadContacts;
 import evenrise.model.project.PlanEvent;
 import evenrise.model.project.Project;
+import evenrise.model.rules.Distribution;
+import evenrise.model.rules.Energising;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Set;
 
 /**
- * What inrush limits must hold for besides the sequence, and what each load draws then that does not depend on when it
- * comes on: in units, rounded once a load. docs/events.md has the arguments.
+ * What inrush limits must hold for besides the sequence, and what of it does not depend on the plan. docs/events.md has the
+ * arguments.
  */
 final class EventLoad {
     final Set<PlanEvent> asked = EnumSet.noneOf(PlanEvent.class);
@@ -20,17 +21,19 @@ final class EventLoad {
     final boolean deadStayClosed;
     /** Whether what needs a dead board's loads waits for it; only where a failure is asked for. */
     final boolean othersWait;
+    /** Whether it matters from which source a board itself is fed: they do not all fail at once. */
+    final boolean sourcesFailApart;
 
-    /** In full use. */
-    final long[] useUnits;
-    /** When a deep dip passes: the inrush beside what it is used for. */
-    final long[] anewUnits;
-    /** When the mains return; as in a dip, but for motors that stay off. */
-    final long[] returnUnits;
+    /** By the part of loads that is seen, as {@link FeederTree#shares}; empty where nothing is asked for. */
+    final EventUnits[] units;
     /** Whether it comes back when an emergency is released. */
     final boolean[] comesBack;
-    /** What is left of the excess when the sequence begins after the mains have returned. */
-    final long[] laterUnits;
+    /** By node and phase, what transformers draw by themselves when the mains return or dip. */
+    final long[][] energising;
+    /** The same when the sequence begins after the mains have returned. */
+    final long[][] energisingLater;
+    /** What feeds each board itself. */
+    final BoardFeeds feeds;
     /** Boards that each board starts, directly or by others, itself included; only where a failure is asked for. */
     final int[][] chain;
     /** Boards that start each board, directly or by others, itself included; only where a failure is asked for. */
@@ -48,24 +51,20 @@ final class EventLoad {
         }
         othersWait = asked.contains(PlanEvent.BOARD_FAILURE) && behaviour.deadBoard() == DeadBoard.STOP;
         deadStayClosed = behaviour.deadContacts() == DeadContacts.STAY;
-        int count = compiled.loadCount();
-        useUnits = new long[count];
-        anewUnits = new long[count];
-        returnUnits = new long[count];
-        comesBack = new boolean[count];
-        laterUnits = new long[count];
-        double wait = Math.max(0, behaviour.steadyWaitSeconds() - project.timingToleranceSeconds());
-        for (int load = 0; load < count; load++) {
-            InrushEnvelope envelope = InrushEnvelope.of(project.loads().get(load), project.timingToleranceSeconds());
-            double useAmps = FullUse.amps(project.loads().get(load));
-            useUnits[load] = units(compiled, useAmps);
-            anewUnits[load] = units(compiled, useAmps + envelope.excessAmps());
-            boolean staysOff =
-                    behaviour.motorsStayOff() && project.loads().get(load).isMotor();
-            returnUnits[load] = staysOff ? useUnits[load] : anewUnits[load];
+        sourcesFailApart = compiled.tree.sources.length > 1
+                && (asked.contains(PlanEvent.RETURN) || asked.contains(PlanEvent.BOARD_FAILURE));
+        units = new EventUnits[isAsked() ? compiled.tree.shares.length : 0];
+        Arrays.setAll(units, share -> new EventUnits(compiled, compiled.tree.shares[share]));
+        comesBack = new boolean[compiled.loadCount()];
+        for (int load = 0; load < comesBack.length; load++) {
+            boolean staysOff = behaviour.motorsStayOff() && compiled.loads[load].isMotor();
             comesBack[load] = compiled.switched[load] && compiled.drops[load] && !staysOff;
-            laterUnits[load] = staysOff ? 0 : units(compiled, envelope.excessLeftAmps(wait));
         }
+        Distribution distribution = Distribution.of(project);
+        double wait = Math.max(0, behaviour.steadyWaitSeconds() - project.timingToleranceSeconds());
+        energising = energising(compiled, distribution, 0);
+        energisingLater = energising(compiled, distribution, wait);
+        feeds = new BoardFeeds(compiled, distribution);
         int boards = asked.contains(PlanEvent.BOARD_FAILURE) ? compiled.boardCount : 0;
         chain = new int[boards][];
         heads = new int[boards][];
@@ -91,6 +90,15 @@ final class EventLoad {
         return !asked.isEmpty();
     }
 
+    private long[][] energising(CompiledProject compiled, Distribution distribution, double afterSeconds) {
+        long[][] all = new long[isAsked() ? compiled.tree.nodeCount : 0][];
+        Energising energised = Energising.of(distribution);
+        Arrays.setAll(all, node -> Arrays.stream(energised.amps(node, afterSeconds))
+                .mapToLong(amps -> Math.round(amps * compiled.envelopes.unitsPerAmp))
+                .toArray());
+        return all;
+    }
+
     private static boolean anyDrops(CompiledProject compiled) {
         for (int load = 0; load < compiled.loadCount(); load++) {
             if (compiled.switched[load] && compiled.drops[load]) {
@@ -98,10 +106,6 @@ final class EventLoad {
             }
         }
         return false;
-    }
-
-    private static long units(CompiledProject compiled, double amps) {
-        return Math.round(amps * compiled.envelopes.unitsPerAmp);
     }
 
     private static int[] members(IntBag bag) {

@@ -24,11 +24,22 @@ public final class FeederTree {
 
     private static final int MASKS = 1 << Winding.PHASES;
 
+    /** By phases as a mask: a load as it is on each of them, as {@link Seen#shares}. */
+    private static final int[][] WHOLE = new int[MASKS][];
+
+    static {
+        Arrays.setAll(WHOLE, mask -> IntStream.range(0, Winding.PHASES)
+                .map(phase -> (mask >> phase & 1) != 0 ? 0 : NO_SHARE)
+                .toArray());
+    }
+
     public final int nodeCount;
     /** The supply and what is no panel and fed by nothing. */
     public final int[] sources;
     /** By panel: nodes that carry its current at its own voltage, itself among them. */
     public final int[][] carriers;
+    /** By node: the supply or source that feeds it in the end. */
+    final int[] root;
     /** By panel: node whose voltages it has, of a source or behind a transformer. */
     public final int[] origin;
     /** By node: panels that it feeds, also through transformers. */
@@ -74,6 +85,7 @@ public final class FeederTree {
         sources = IntStream.range(0, nodeCount)
                 .filter(node -> node == 0 || points.get(node).isFurtherSource())
                 .toArray();
+        root = IntStream.range(0, nodeCount).map(distribution::root).toArray();
         isInner = new boolean[nodeCount];
         windings = new Winding[nodeCount];
         drawnAt = new int[nodeCount][];
@@ -191,6 +203,26 @@ public final class FeederTree {
     /** Phases that a place's transformers pass on to nodes above them. */
     Seen[] seen(Place place) {
         return seen[place.panel()][place.phaseMask()];
+    }
+
+    /** Shares that nodes at a place's own voltage see of what sits there. */
+    int[] whole(Place place) {
+        return WHOLE[place.phaseMask()];
+    }
+
+    /** Shares that a node sees of what sits there; null where it sees nothing. */
+    int[] sharesAt(Place place, int node) {
+        for (int carrier : carriers[place.panel()]) {
+            if (carrier == node) {
+                return whole(place);
+            }
+        }
+        for (Seen each : seen(place)) {
+            if (each.node() == node) {
+                return each.shares();
+            }
+        }
+        return null;
     }
 
     /** What nodes above a place's transformers see return by their neutrals. */

@@ -48,12 +48,12 @@ public final class InrushProfile {
         }
     }
 
-    /** The same with its inrush alone, without what stays. */
-    void addExcess(int load, int phaseMask, int from, int sign) {
+    /** The same of its inrush alone, without what stays. */
+    void addExcess(int load, int[] shareOf, int from, int sign) {
         stale = true;
         for (int phase = 0; phase < phases.length; phase++) {
-            if ((phaseMask >> phase & 1) != 0) {
-                phases[phase].addExcess(whole, load, from, sign);
+            if (shareOf[phase] != FeederTree.NO_SHARE) {
+                phases[phase].addExcess(shares[shareOf[phase]], load, from, sign);
             }
         }
     }

@@ -104,6 +104,11 @@ public final class NodeInrush {
         return (int) (peak + rise(highest(phase), phase));
     }
 
+    /** The profiles of all clocks, not to be changed. */
+    InrushProfile[] profiles() {
+        return profiles;
+    }
+
     /** How far the start of a system peaks above its use; 0 where it does not. */
     private long rise(int clock, int phase) {
         return Math.max(0, profiles[clock].peakUnits(phase) - used[clock][phase]);

@@ -1,6 +1,7 @@
 package evenrise.solver.engine.state;
 
 import evenrise.model.project.ObjectiveWeights;
+import evenrise.model.project.PlanEvent;
 import java.util.Arrays;
 
 /**
@@ -30,6 +31,7 @@ public final class PlanSums {
     private final WindingSums windings;
     private final NodeInrush[] inrush;
     private final EventInrush[] events;
+    private final ChainRise chainRise;
     private final Precedence roles;
     private final GroupSpread groups;
     private final SystemSpread systems;
@@ -93,10 +95,12 @@ public final class PlanSums {
             inrush[source] = new NodeInrush(compiled, byClock);
         }
         events = new EventInrush[nodes];
+        chainRise = compiled.eventLoad.asked.contains(PlanEvent.BOARD_FAILURE) ? new ChainRise(this, byClock) : null;
         for (int node = 0; node < nodes; node++) {
             if (Double.isFinite(compiled.limits.inrushAmps[node])) {
                 inrush[node] = inrush[node] == null ? new NodeInrush(compiled, byClock) : inrush[node];
-                events[node] = compiled.eventLoad.isAsked() ? new EventInrush(this, node, byInstant) : null;
+                events[node] =
+                        compiled.eventLoad.isAsked() ? new EventInrush(this, node, inrush[node], byClock) : null;
             }
         }
         roles = new Precedence(compiled);
@@ -207,6 +211,9 @@ public final class PlanSums {
             if (moves || isRewired || nextTime[load] != timeOf[load]) {
                 isLeaving[load] = true;
                 liftAll(load);
+                if (moves && compiled.eventLoad.sourcesFailApart) {
+                    liftFed(load);
+                }
                 sumSeat(load, moves, isRewired, -1);
                 vacate(load);
             }
@@ -234,6 +241,17 @@ public final class PlanSums {
             refreshNode(touchedNodes.get(i));
         }
         touchedNodes.clear();
+    }
+
+    /** Loads on the boards that a load feeds, whose source may soon be another. */
+    private void liftFed(int load) {
+        for (int board : compiled.eventLoad.feeds.fedBy(load)) {
+            for (int k = compiled.firstOutput[board]; k < compiled.firstOutput[board + 1]; k++) {
+                if (loadOnOutput[k] != CompiledProject.NONE) {
+                    liftAll(loadOnOutput[k]);
+                }
+            }
+        }
     }
 
     private void vacate(int load) {
@@ -320,6 +338,9 @@ public final class PlanSums {
                     touchedNodes.add(seen.node());
                     inrush[seen.node()].addShares(load, seen.shares(), instant, sign);
                 }
+                if (events[seen.node()] != null) {
+                    events[seen.node()].add(load, seen.shares(), instant, sign);
+                }
             }
         }
         if (instant != CompiledProject.NONE) {
@@ -350,8 +371,7 @@ public final class PlanSums {
             inrush[node].add(load, place.phaseMask(), instant, sign);
         }
         if (events[node] != null) {
-            int board = outputOf[load] == null ? CompiledProject.NONE : outputOf[load].board();
-            events[node].add(load, place.phaseMask(), board, instant, sign);
+            events[node].add(load, compiled.tree.whole(place), instant, sign);
         }
     }
 
@@ -458,7 +478,7 @@ public final class PlanSums {
             over += Charges.overMilliAmps(excessAmps * Currents.NANO);
         }
         if (events[node] != null) {
-            over += events[node].charge(inrush[node], compiled.limits.inrushAmps[node]);
+            over += events[node].charge(compiled.limits.inrushAmps[node]);
         }
         overloads += over - overload[node];
         overload[node] = over;
@@ -561,6 +581,10 @@ public final class PlanSums {
     /** Greatest currents of a source, or of a node with a limit to hold; null elsewhere. */
     public NodeInrush inrush(int node) {
         return inrush[node];
+    }
+
+    ChainRise chainRise() {
+        return chainRise;
     }
 
     public Precedence roles() {

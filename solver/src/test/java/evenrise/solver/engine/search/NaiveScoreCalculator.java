@@ -8,6 +8,7 @@ import evenrise.model.electrical.TransformerDraw;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.Plan;
+import evenrise.model.project.Behaviour;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.DeadBoard;
@@ -50,7 +51,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.WeakHashMap;
-import java.util.function.ToLongFunction;
+import java.util.function.ToDoubleFunction;
 import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 import org.optaplanner.core.api.score.calculator.EasyScoreCalculator;
 
@@ -112,6 +113,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
         private final Map<String, Seat> byId = new HashMap<>();
         private final Map<Integer, TreeMap<Integer, Seat>> boards = new TreeMap<>();
         private final Map<String, BoardSetting> settings = new HashMap<>();
+        private final Map<Integer, Integer> boardRoots = new HashMap<>();
 
         Look(WorkingPlan plan) {
             compiled = plan.compiled();
@@ -585,7 +587,7 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
                     double inrush = limit.inrushLimitAmps().getAsDouble();
                     double excess = peakUnits(point) / compiled.envelopes.unitsPerAmp - inrush;
                     charge += Charges.overMilliAmps(excess * 1e9);
-                    charge += events(here(point).stream().map(Seen::seat).toList(), inrush);
+                    charge += events(point, inrush);
                 }
             }
             return charge;
@@ -803,33 +805,22 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
             return sum;
         }
 
-        /** The same of loads at the node's own voltage, all on one clock. */
-        private long peakUnits(List<Seat> some, int phase) {
-            return clockUnits(whole(some), phase);
-        }
-
-        private static List<Seen> whole(List<Seat> some) {
-            List<Seen> all = new ArrayList<>();
-            for (Seat seat : some) {
-                double[] parts = new double[Winding.PHASES];
-                for (int phase = 0; phase < parts.length; phase++) {
-                    parts[phase] = touches(seat, phase) ? 1 : 0;
-                }
-                all.add(new Seen(seat, parts));
-            }
-            return all;
-        }
-
         private long units(double part, double amps) {
             return Math.round(part * amps * compiled.envelopes.unitsPerAmp);
         }
 
-        private long events(List<Seat> here, double inrush) {
+        // ---- what happens
+
+        private Behaviour behaviour() {
+            return project.behaviourOrDefault();
+        }
+
+        private long events(Point point, double inrush) {
             long charge = 0;
-            for (PlanEvent event : project.behaviourOrDefault().inrushLimitHoldsFor()) {
+            for (PlanEvent event : behaviour().inrushLimitHoldsFor()) {
                 long worst = 0;
-                for (int phase = 0; phase < compiled.phaseCount; phase++) {
-                    worst = Math.max(worst, eventUnits(event, here, phase));
+                for (int phase = 0; phase < Winding.PHASES; phase++) {
+                    worst = Math.max(worst, new EventPeak(point, phase).units(event));
                 }
                 double excess = worst / compiled.envelopes.unitsPerAmp - inrush;
                 charge += Charges.overMilliAmps(excess * 1e9);
@@ -837,122 +828,275 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
             return charge;
         }
 
-        private long eventUnits(PlanEvent event, List<Seat> here, int phase) {
-            List<Seat> live = here.stream()
-                    .filter(seat -> touches(seat, phase) && (seat.isOn() || !seat.load.switched()))
-                    .toList();
-            List<Seat> always =
-                    live.stream().filter(seat -> !seat.load.switched()).toList();
-            return switch (event) {
-                case RETURN -> returnUnits(always, live, phase);
-                case RELEASE -> seats.stream().anyMatch(this::drops) ? releaseUnits(live, phase) : 0;
-                case BOARD_FAILURE ->
-                    project.boards().isEmpty()
-                            ? 0
-                            : Math.max(returnUnits(always, live, phase), worstBoardUnits(always, live, phase));
-                case DIP -> sum(live, this::anew);
-            };
-        }
-
-        private long returnUnits(List<Seat> always, List<Seat> live, int phase) {
-            return Math.max(sum(always, this::returning), sequenceLater(always, live, phase));
-        }
-
-        private long sequenceLater(List<Seat> always, List<Seat> live, int phase) {
-            return peakUnits(live, phase) + sum(always, this::later) + sum(always, this::use) - sum(always, this::base);
-        }
-
-        /** What drops as in the sequence, all else as what is always on. */
-        private long releaseUnits(List<Seat> live, int phase) {
-            List<Seat> dropped = live.stream().filter(this::drops).toList();
-            List<Seat> held = live.stream().filter(seat -> !drops(seat)).toList();
-            List<Seat> back = dropped.stream().filter(seat -> !staysOff(seat)).toList();
-            return sum(held, this::use) + peakUnits(back, phase);
-        }
-
-        /** The greatest sum of what is above the bases of those on; base by base taken off. */
-        private long excessUnits(List<Seat> live, int phase) {
-            List<Seat> on = live.stream().filter(Seat::isOn).toList();
-            long peak = 0;
-            for (Seat instant : on) {
-                List<Seat> sofar = on.stream()
-                        .filter(seat -> seat.onMicros <= instant.onMicros)
-                        .toList();
-                peak = Math.max(peak, unitsAt(whole(sofar), phase, instant.onMicros) - sum(sofar, this::base));
+        /** What comes back from rest, alone: on one clock, or system by system, others in full use whatever the scenes. */
+        private long backUnits(List<Seen> some, int phase) {
+            if (!project.hasClocks()) {
+                return clockUnits(some, phase);
             }
-            return peak;
-        }
-
-        private long worstBoardUnits(List<Seat> always, List<Seat> live, int phase) {
-            boolean waits = project.behaviourOrDefault().deadBoard() == DeadBoard.STOP;
-            long worst = sum(live, this::use) + (waits ? excessUnits(live, phase) : 0);
-            for (int board = 0; board < project.boards().size(); board++) {
-                int dead = board;
-                List<Seat> own = live.stream()
-                        .filter(seat -> seat.isOn() && seat.output.board() == dead)
-                        .toList();
-                if (project.behaviourOrDefault().deadContacts() == DeadContacts.STAY) {
-                    worst = Math.max(worst, sum(always, this::returning) + sum(own, this::returning));
-                    worst = Math.max(
-                            worst, sequenceLater(always, live, phase) + sum(own, this::use) + sum(own, this::later));
+            long greatest = 0;
+            long sum = 0;
+            for (SwitchedSystem one : project.systems()) {
+                long starting = Math.max(clockUnits(of(some, one), phase), sum(of(some, one), phase, this::useAmps));
+                sum += starting;
+                long others = 0;
+                for (SwitchedSystem other : project.systems()) {
+                    others += other.equals(one) ? 0 : sum(of(some, other), phase, this::useAmps);
                 }
-                List<Seat> chain = live.stream()
-                        .filter(seat -> seat.isOn() && isStartedBy(seat.output.board(), dead))
-                        .toList();
-                worst = Math.max(worst, sum(live, this::use) - sum(chain, this::use) + peakUnits(chain, phase));
+                greatest = Math.max(greatest, starting + others);
             }
-            return worst;
+            return project.overlap() == Overlap.ANY ? sum : greatest + sum(some, phase, this::leftBeforeAnotherAmps);
         }
 
-        private boolean isStartedBy(int board, int head) {
-            return board == head
-                    || compiled.after[board] != CompiledProject.NONE && isStartedBy(compiled.after[board], head);
+        private long sum(List<Seen> some, int phase, ToDoubleFunction<Seat> amps) {
+            return some.stream()
+                    .mapToLong(each -> units(each.parts[phase], amps.applyAsDouble(each.seat)))
+                    .sum();
         }
 
         private double useAmps(Seat seat) {
             return Math.sqrt(2) * Math.max(seat.load.idleAmps(), seat.load.runningAmps());
         }
 
-        private long use(Seat seat) {
-            return units(1, useAmps(seat));
+        private double baseAmps(Seat seat) {
+            return Math.sqrt(2) * seat.load.idleAmps();
         }
 
-        private long anew(Seat seat) {
-            double base = Math.sqrt(2) * seat.load.idleAmps();
-            return units(1, useAmps(seat) + Math.max(0, seat.load.inrushAmps() - base));
+        private double anewAmps(Seat seat) {
+            return useAmps(seat) + Math.max(0, seat.load.inrushAmps() - baseAmps(seat));
+        }
+
+        private double returningAmps(Seat seat) {
+            return staysOff(seat) ? useAmps(seat) : anewAmps(seat);
+        }
+
+        private double leftAfterWaitAmps(Seat seat) {
+            double wait = behaviour().steadyWaitSeconds() - project.timingToleranceSeconds();
+            return staysOff(seat) ? 0 : leftAmps(seat, wait);
+        }
+
+        private double leftBeforeAnotherAmps(Seat seat) {
+            return leftAmps(seat, behaviour().betweenSystemsSeconds() - 2 * project.timingToleranceSeconds());
+        }
+
+        private double leftAmps(Seat seat, double seconds) {
+            return InrushEnvelope.of(seat.load, project.timingToleranceSeconds())
+                    .excessLeftAmps(Math.max(0, seconds));
         }
 
         private boolean staysOff(Seat seat) {
             boolean isMotor =
                     seat.load.equipment().filter(it -> it.motor().isPresent()).isPresent();
-            return isMotor
-                    && project.behaviourOrDefault().motorsResume().equals(java.util.Optional.of(Resume.STAY_OFF));
+            return isMotor && behaviour().motorsResume().equals(Optional.of(Resume.STAY_OFF));
         }
 
-        private long returning(Seat seat) {
-            return staysOff(seat) ? use(seat) : anew(seat);
+        /** The supply or source that feeds in the end what switches a load. */
+        private int boardRoot(Seat seat) {
+            return boardRoots.computeIfAbsent(seat.output.board(), any -> foundBoardRoot(seat));
         }
 
-        private long base(Seat seat) {
-            return units(
-                    1,
-                    InrushEnvelope.of(seat.load, project.timingToleranceSeconds())
-                            .baseAmps());
-        }
-
-        private long later(Seat seat) {
-            double wait = project.behaviourOrDefault().steadyWaitSeconds() - project.timingToleranceSeconds();
-            if (staysOff(seat)) {
-                return 0;
+        private int foundBoardRoot(Seat seat) {
+            Board board = project.boards().get(seat.output.board());
+            String fedBy = board.fedBy().orElse(board.panel());
+            Seat feeder = byId.get(fedBy);
+            boolean isByLoad = distribution.point(fedBy).isEmpty();
+            if (isByLoad) {
+                fedBy = feeder.place == null
+                        ? board.panel()
+                        : project.panels().get(feeder.panel()).id();
             }
-            return units(
-                    1,
-                    InrushEnvelope.of(seat.load, project.timingToleranceSeconds())
-                            .excessLeftAmps(Math.max(0, wait)));
+            return distribution.top(distribution.point(fedBy).orElseThrow()).index();
         }
 
-        private static long sum(List<Seat> some, ToLongFunction<Seat> units) {
-            return some.stream().mapToLong(units).sum();
+        /** What transformers below a node draw of one phase by themselves. */
+        private double energisingAmps(Point point, int phase, double afterSeconds) {
+            double amps = 0;
+            for (Point each : distribution.points()) {
+                if (each.transformer().isPresent()) {
+                    double[] drawn = new double[Winding.PHASES];
+                    each.transformer()
+                            .get()
+                            .primaryPhases()
+                            .forEach(primary -> drawn[primary.ordinal()] = each.node()
+                                    .orElseThrow()
+                                    .transformer()
+                                    .orElseThrow()
+                                    .energisingAmps(afterSeconds));
+                    double[] passed = drawn;
+                    int at = each.parent();
+                    while (at >= 0 && at != point.index()) {
+                        Point passing = distribution.points().get(at);
+                        passed = passing.transformer().isPresent()
+                                ? passing.transformer().get().envelope(passed)
+                                : passed;
+                        at = passing.parent();
+                    }
+                    amps += at < 0 ? 0 : passed[phase];
+                }
+            }
+            return amps;
+        }
+
+        /** One phase of a node when something happens. */
+        private final class EventPeak {
+            private final Point point;
+            private final int phase;
+            private final List<Seen> live;
+            private final List<Seen> always;
+            private final List<Seen> on;
+            private final int root;
+
+            EventPeak(Point point, int phase) {
+                this.point = point;
+                this.phase = phase;
+                root = distribution.top(point).index();
+                live = here(point).stream()
+                        .filter(each -> each.parts[phase] > 0
+                                && (each.seat.isOn() || !each.seat.load.switched()))
+                        .toList();
+                always = live.stream().filter(each -> !each.seat.load.switched()).toList();
+                on = live.stream().filter(each -> each.seat.isOn()).toList();
+            }
+
+            long units(PlanEvent event) {
+                return switch (event) {
+                    case RETURN -> returnUnits();
+                    case RELEASE -> seats.stream().anyMatch(Look.this::drops) ? releaseUnits() : 0;
+                    case BOARD_FAILURE -> project.boards().isEmpty() ? 0 : boardFailureUnits();
+                    case DIP -> sum(live, phase, Look.this::anewAmps) + energising(0);
+                };
+            }
+
+            private long use(List<Seen> some) {
+                return sum(some, phase, Look.this::useAmps);
+            }
+
+            private long energising(double afterSeconds) {
+                return Look.this.units(1, energisingAmps(point, phase, afterSeconds));
+            }
+
+            /** On boards that another source feeds: they do not see this one fail. */
+            private List<Seen> staying() {
+                return on.stream().filter(each -> boardRoot(each.seat) != root).toList();
+            }
+
+            private long atOnce() {
+                return sum(always, phase, Look.this::returningAmps)
+                        + sum(staying(), phase, Look.this::returningAmps)
+                        + energising(0);
+            }
+
+            private long afterwards() {
+                double wait = Math.max(0, behaviour().steadyWaitSeconds() - project.timingToleranceSeconds());
+                long sequence = project.hasClocks()
+                        ? use(always) + backUnits(on, phase)
+                        : clockUnits(live, phase) + use(always) - sum(always, phase, Look.this::baseAmps);
+                return sequence
+                        + sum(always, phase, Look.this::leftAfterWaitAmps)
+                        + use(staying())
+                        + sum(staying(), phase, Look.this::leftAfterWaitAmps)
+                        + energising(wait);
+            }
+
+            private long returnUnits() {
+                long worst = Math.max(atOnce(), afterwards());
+                for (Point source : distribution.points()) {
+                    if (source.isFurtherSource()) {
+                        worst = Math.max(worst, use(live));
+                    }
+                    if (source.parent() < 0 && source.index() != root) {
+                        worst = Math.max(
+                                worst,
+                                replaced(on.stream()
+                                        .filter(each -> boardRoot(each.seat) == source.index())
+                                        .toList()));
+                    }
+                }
+                return worst;
+            }
+
+            /** Some come on again, all else is in use. */
+            private long replaced(List<Seen> some) {
+                return use(live) - use(some) + backUnits(some, phase);
+            }
+
+            private long releaseUnits() {
+                long worst = released(on.stream().filter(each -> drops(each.seat)).toList());
+                if (project.systems().size() > 1) {
+                    worst = Math.max(worst, use(live));
+                    for (SwitchedSystem system : project.systems()) {
+                        worst = Math.max(
+                                worst,
+                                released(of(on, system).stream()
+                                        .filter(each -> drops(each.seat))
+                                        .toList()));
+                    }
+                }
+                return worst;
+            }
+
+            private long released(List<Seen> dropped) {
+                return use(live)
+                        - use(dropped)
+                        + backUnits(
+                                dropped.stream()
+                                        .filter(each -> !staysOff(each.seat))
+                                        .toList(),
+                                phase);
+            }
+
+            private long boardFailureUnits() {
+                boolean waits = behaviour().deadBoard() == DeadBoard.STOP;
+                long worst = Math.max(use(live) + (waits ? waitedUnits() : 0), Math.max(atOnce(), afterwards()));
+                for (int board = 0; board < project.boards().size(); board++) {
+                    int dead = board;
+                    List<Seen> own = on.stream()
+                            .filter(each -> each.seat.output.board() == dead)
+                            .toList();
+                    if (behaviour().deadContacts() == DeadContacts.STAY) {
+                        worst = Math.max(worst, atOnce() + sum(own, phase, Look.this::returningAmps));
+                        worst = Math.max(
+                                worst, afterwards() + use(own) + sum(own, phase, Look.this::leftAfterWaitAmps));
+                    }
+                    worst = Math.max(
+                            worst,
+                            replaced(on.stream()
+                                    .filter(each -> isStartedBy(each.seat.output.board(), dead))
+                                    .toList()));
+                }
+                return worst;
+            }
+
+            private long waitedUnits() {
+                if (!project.hasClocks()) {
+                    return excessUnits(on);
+                }
+                long greatest = 0;
+                long sum = 0;
+                for (SwitchedSystem system : project.systems()) {
+                    greatest = Math.max(greatest, excessUnits(of(on, system)));
+                    sum += excessUnits(of(on, system));
+                }
+                return project.overlap() == Overlap.ANY ? sum : greatest;
+            }
+
+            /** The greatest sum of what is above the bases of those on; base by base taken off. */
+            private long excessUnits(List<Seen> some) {
+                long peak = 0;
+                for (Seen instant : some) {
+                    List<Seen> sofar = some.stream()
+                            .filter(each -> each.seat.onMicros <= instant.seat.onMicros)
+                            .toList();
+                    peak = Math.max(
+                            peak,
+                            unitsAt(sofar, phase, instant.seat.onMicros) - sum(sofar, phase, Look.this::baseAmps));
+                }
+                return peak;
+            }
+        }
+
+        private boolean isStartedBy(int board, int head) {
+            return board == head
+                    || compiled.after[board] != CompiledProject.NONE && isStartedBy(compiled.after[board], head);
         }
 
         // ---- the objective

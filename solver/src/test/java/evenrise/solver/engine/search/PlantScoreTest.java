@@ -111,12 +111,16 @@ class PlantScoreTest {
         ScoreTest.isWhatANaiveEvaluatorSays(project, Optional.of(part), seed, MOVES);
     }
 
-    /** Parts that change neither currents nor times, where limits hold for events. */
+    /** Limits that hold for events see all that changes currents, times or sources. */
     @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {241, 242, 243, 244, 245, 246})
-    void isTheSameOfTidyPlantsWhereLimitsHoldForEvents(long seed) {
-        Project tidy = Plantful.of(seed, EnumSet.of(Part.RACKS, Part.SPARE, Part.FIXED_TIMES, Part.WEIGHTS));
-        Project project = Eventful.of(tidy, seed);
+    @ValueSource(longs = {241, 242, 243, 244, 245, 246, 247, 248, 249, 250})
+    void isTheSameWithManyPartsWhereLimitsHoldForEvents(long seed) {
+        Set<Part> parts = many(seed);
+        parts.add(Part.LIMITS_FOR_EVENTS);
+        if (seed % 3 == 0) {
+            parts.add(Part.SOURCES);
+        }
+        Project project = Plantful.of(seed, parts);
 
         ScoreTest.isWhatANaiveEvaluatorSays(project, Optional.empty(), seed, MOVES);
         agreesWithTheReferee(project, seed);

@@ -78,7 +78,8 @@ final class Plantful {
         RACKS,
         SPARE,
         FIXED_TIMES,
-        WEIGHTS
+        WEIGHTS,
+        LIMITS_FOR_EVENTS
     }
 
     private static final double[] VOLTS = {120, 127, 230, 277};
@@ -151,7 +152,7 @@ final class Plantful {
         if (has(Part.WEIGHTS)) {
             project = project.withObjective(weights());
         }
-        return limited();
+        return has(Part.LIMITS_FOR_EVENTS) ? Eventful.of(limited(), random.nextLong()) : limited();
     }
 
     private boolean has(Part part) {
