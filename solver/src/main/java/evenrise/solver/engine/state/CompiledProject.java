@@ -76,6 +76,10 @@ public final class CompiledProject {
     public final int[] leadOf;
     /** A load, then those behind its contactor: what sits in one panel. */
     public final int[][] bundle;
+    /** Whether any load is behind another's contactor. */
+    final boolean hasBundles;
+    /** Whether it matters at what time single loads come on, beside all others. */
+    final boolean hasSingleTimes;
 
     /** System of a load, or {@link #NONE}. */
     public final int[] systemOf;
@@ -336,6 +340,7 @@ public final class CompiledProject {
                         .filter(load -> rackOf[load] == rack)
                         .toArray());
         bundle = bundles();
+        hasBundles = Arrays.stream(bundle).anyMatch(together -> together.length > 1);
         int largestBoard = index.largestBoardOutputs();
         groupMembers = new int[groupCount][];
         groupSamePanel = new boolean[groupCount];
@@ -364,6 +369,7 @@ public final class CompiledProject {
         rowsCount = weights.rackRows() > 0;
         racksCount = weights.rackPanels() + weights.rackBoards() + weights.rackRows() > 0;
         this.earlier = earlier.map(plan -> new EarlierPlan(this, plan)).orElse(null);
+        hasSingleTimes = this.earlier != null || Arrays.stream(fixedOnMicros).anyMatch(fixed -> fixed != NONE);
         eventLoad = new EventLoad(this);
         unassignedCharge = placesAll ? Charges.unassignedAtAnyCurrent(this) : Charges.UNASSIGNED;
     }

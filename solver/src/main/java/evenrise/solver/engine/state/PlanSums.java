@@ -18,6 +18,7 @@ public final class PlanSums {
     public final CompiledProject compiled;
 
     private final boolean hasTransformers;
+    private final boolean hasBundles;
 
     private final Place[] placeOf;
     private final Output[] outputOf;
@@ -72,6 +73,7 @@ public final class PlanSums {
     public PlanSums(CompiledProject compiled) {
         this.compiled = compiled;
         hasTransformers = compiled.tree.transformers.length > 0;
+        hasBundles = compiled.hasBundles;
         int loads = compiled.loadCount();
         placeOf = new Place[loads];
         outputOf = new Output[loads];
@@ -307,18 +309,26 @@ public final class PlanSums {
 
     /** Takes a load and those behind its contactor out of every sum over the instants, as they sit now. */
     private void liftAll(int load) {
-        for (int each : compiled.bundle[load]) {
-            if (!lifted.contains(each)) {
-                lifted.add(each);
-                sumInstant(each, -1);
-                atInstant[each] = CompiledProject.NONE;
+        if (hasBundles) {
+            for (int each : compiled.bundle[load]) {
+                lift(each);
             }
+        } else {
+            lift(load);
+        }
+    }
+
+    private void lift(int load) {
+        if (!lifted.contains(load)) {
+            lifted.add(load);
+            sumInstant(load, -1);
+            atInstant[load] = CompiledProject.NONE;
         }
     }
 
     /** Brings a load back into every sum over the instants, as it will sit. */
     private void land(int load) {
-        int lead = compiled.leadOf[load];
+        int lead = hasBundles ? compiled.leadOf[load] : load;
         Output output = outputOf[lead];
         atInstant[load] =
                 output == null ? CompiledProject.NONE : compiled.instants.indexOf(clock.onMicros(lead, output));
@@ -349,7 +359,9 @@ public final class PlanSums {
             if (compiled.hasClocks) {
                 byClock[compiled.systemOf[load]].add(load, instant, sign);
             }
-            sumTime(load, instant, sign);
+            if (compiled.hasSingleTimes) {
+                sumTime(load, instant, sign);
+            }
         }
         pairs.refresh(load, sign > 0);
     }
