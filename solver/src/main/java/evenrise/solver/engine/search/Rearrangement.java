@@ -28,8 +28,8 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
             Setting step) {}
 
     static Rearrangement of(DraftMove draft, WorkingPlan plan) {
-        Rearrangement move = new Rearrangement(
-                draft.loadCount() + draft.boardChanges().size());
+        Rearrangement move =
+                new Rearrangement(draft.loadCount() + draft.boardChanges().size());
         for (int i = 0; i < draft.loadCount(); i++) {
             move.load(plan.loads().get(draft.load(i)), draft.place(i), draft.output(i), draft.time(i));
         }
@@ -85,9 +85,8 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
      */
     private static void move(ScoreDirector<WorkingPlan> director, Change change) {
         LoadPlacement load = change.load;
-        boolean stays = load.getPlace() == change.place
-                && load.getOutput() == change.output
-                && load.getTime() == change.time;
+        boolean stays =
+                load.getPlace() == change.place && load.getOutput() == change.output && load.getTime() == change.time;
         if (!stays) {
             load.setPlace(change.place);
             load.setOutput(change.output);

@@ -30,9 +30,11 @@ final class BoardFeeds {
                     : given.fedBy().map(id -> load(compiled, id)).orElse(CompiledProject.NONE);
         }
         fedBy = new int[compiled.loadCount()][];
-        Arrays.setAll(fedBy, load -> IntStream.range(0, root.length)
-                .filter(board -> feeder[board] == load)
-                .toArray());
+        Arrays.setAll(
+                fedBy,
+                load -> IntStream.range(0, root.length)
+                        .filter(board -> feeder[board] == load)
+                        .toArray());
     }
 
     private static int load(CompiledProject compiled, String id) {

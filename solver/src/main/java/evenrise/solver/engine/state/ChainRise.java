@@ -40,8 +40,7 @@ final class ChainRise {
     private void add(int load, int node, int sign) {
         Place place = sums.placeOf(load);
         int instant = sums.instantOf(load);
-        int[] shareOf =
-                place == null || instant == CompiledProject.NONE ? null : compiled.tree.sharesAt(place, node);
+        int[] shareOf = place == null || instant == CompiledProject.NONE ? null : compiled.tree.sharesAt(place, node);
         if (shareOf != null) {
             alone.add(load, shareOf, instant, sign);
         }

@@ -26,14 +26,16 @@ public final class Charges {
      */
     static long unassignedAtAnyCurrent(CompiledProject compiled) {
         int peaks = 1 + PlanEvent.values().length;
-        int timesInOne = compiled.hasClocks ? 4 : 3; // that one sum may count it: beside another system's start once more
+        int timesInOne =
+                compiled.hasClocks ? 4 : 3; // that one sum may count it: beside another system's start once more
         double most = 0;
         for (int load = 0; load < compiled.loadCount(); load++) {
             Load given = compiled.loads[load];
             // A panel has one rating to keep, and what is to be left of it.
             double runningLimits = (2 * given.poles() + 1) * compiled.currents.scenes;
             double crest = FullUse.amps(given) + given.inrushAmps();
-            most = Math.max(most, widest(compiled, load) * (runningLimits * given.runningAmps() + peaks * timesInOne * crest));
+            most = Math.max(
+                    most, widest(compiled, load) * (runningLimits * given.runningAmps() + peaks * timesInOne * crest));
         }
         return UNASSIGNED + overMilliAmps(most * Currents.NANO);
     }

@@ -133,8 +133,7 @@ final class EventInrush {
 
     /** The sequence after the mains have returned. */
     private long laterUnits(int phase) {
-        return later[phase]
-                + (normal == null ? inrush.peakUnits(phase) : alwaysUse[phase] + normal.peakUnits(phase));
+        return later[phase] + (normal == null ? inrush.peakUnits(phase) : alwaysUse[phase] + normal.peakUnits(phase));
     }
 
     private long returnUnits(int phase) {

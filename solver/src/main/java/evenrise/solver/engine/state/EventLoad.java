@@ -93,9 +93,11 @@ final class EventLoad {
     private long[][] energising(CompiledProject compiled, Distribution distribution, double afterSeconds) {
         long[][] all = new long[isAsked() ? compiled.tree.nodeCount : 0][];
         Energising energised = Energising.of(distribution);
-        Arrays.setAll(all, node -> Arrays.stream(energised.amps(node, afterSeconds))
-                .mapToLong(amps -> Math.round(amps * compiled.envelopes.unitsPerAmp))
-                .toArray());
+        Arrays.setAll(
+                all,
+                node -> Arrays.stream(energised.amps(node, afterSeconds))
+                        .mapToLong(amps -> Math.round(amps * compiled.envelopes.unitsPerAmp))
+                        .toArray());
         return all;
     }
 

@@ -28,9 +28,11 @@ public final class FeederTree {
     private static final int[][] WHOLE = new int[MASKS][];
 
     static {
-        Arrays.setAll(WHOLE, mask -> IntStream.range(0, Winding.PHASES)
-                .map(phase -> (mask >> phase & 1) != 0 ? 0 : NO_SHARE)
-                .toArray());
+        Arrays.setAll(
+                WHOLE,
+                mask -> IntStream.range(0, Winding.PHASES)
+                        .map(phase -> (mask >> phase & 1) != 0 ? 0 : NO_SHARE)
+                        .toArray());
     }
 
     public final int nodeCount;

@@ -26,8 +26,7 @@ final class FromRest {
         this(compiled, new InstantIndex[0], all.profiles(), false);
     }
 
-    private FromRest(
-            CompiledProject compiled, InstantIndex[] indexes, InrushProfile[] profiles, boolean ownsProfiles) {
+    private FromRest(CompiledProject compiled, InstantIndex[] indexes, InrushProfile[] profiles, boolean ownsProfiles) {
         this.compiled = compiled;
         this.units = compiled.eventLoad.units;
         this.indexes = indexes;

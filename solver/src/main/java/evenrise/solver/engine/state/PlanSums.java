@@ -101,8 +101,7 @@ public final class PlanSums {
         for (int node = 0; node < nodes; node++) {
             if (Double.isFinite(compiled.limits.inrushAmps[node])) {
                 inrush[node] = inrush[node] == null ? new NodeInrush(compiled, byClock) : inrush[node];
-                events[node] =
-                        compiled.eventLoad.isAsked() ? new EventInrush(this, node, inrush[node], byClock) : null;
+                events[node] = compiled.eventLoad.isAsked() ? new EventInrush(this, node, inrush[node], byClock) : null;
             }
         }
         roles = new Precedence(compiled);

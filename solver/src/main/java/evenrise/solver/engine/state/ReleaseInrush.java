@@ -54,8 +54,7 @@ final class ReleaseInrush {
         if (hasSeveralSystems) {
             worst = Math.max(worst, use); // one of which nothing is fed from here
             for (int system = 0; system < dropped.length; system++) {
-                long back =
-                        compiled.hasClocks ? all.aloneUnits(system, phase) : bySystem[system].peakUnits(phase);
+                long back = compiled.hasClocks ? all.aloneUnits(system, phase) : bySystem[system].peakUnits(phase);
                 worst = Math.max(worst, use - dropped[system][phase] + back);
             }
         }

@@ -91,9 +91,7 @@ final class Eventful {
         project.panels().forEach(each -> choice.add(each.id()));
         project.nodes().forEach(each -> choice.add(each.id()));
         project.loads().stream().filter(each -> !each.switched()).forEach(each -> choice.add(each.id()));
-        return random.nextBoolean()
-                ? board
-                : board.withFedBy(Optional.of(choice.get(random.nextInt(choice.size()))));
+        return random.nextBoolean() ? board : board.withFedBy(Optional.of(choice.get(random.nextInt(choice.size()))));
     }
 
     private static Behaviour behaviour(Random random, List<PlanEvent> asked) {

@@ -950,10 +950,10 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
                 this.phase = phase;
                 root = distribution.top(point).index();
                 live = here(point).stream()
-                        .filter(each -> each.parts[phase] > 0
-                                && (each.seat.isOn() || !each.seat.load.switched()))
+                        .filter(each -> each.parts[phase] > 0 && (each.seat.isOn() || !each.seat.load.switched()))
                         .toList();
-                always = live.stream().filter(each -> !each.seat.load.switched()).toList();
+                always =
+                        live.stream().filter(each -> !each.seat.load.switched()).toList();
                 on = live.stream().filter(each -> each.seat.isOn()).toList();
             }
 
@@ -1020,7 +1020,8 @@ public final class NaiveScoreCalculator implements EasyScoreCalculator<WorkingPl
             }
 
             private long releaseUnits() {
-                long worst = released(on.stream().filter(each -> drops(each.seat)).toList());
+                long worst =
+                        released(on.stream().filter(each -> drops(each.seat)).toList());
                 if (project.systems().size() > 1) {
                     worst = Math.max(worst, use(live));
                     for (SwitchedSystem system : project.systems()) {
