@@ -94,7 +94,7 @@ public final class MoveStream implements MoveIteratorFactory<WorkingPlan, Rearra
                 return Rearrangement.of(draft, plan);
             }
         }
-        return new Rearrangement();
+        return new Rearrangement(0);
     }
 
     /**

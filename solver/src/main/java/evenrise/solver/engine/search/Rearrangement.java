@@ -14,7 +14,7 @@ import org.optaplanner.core.impl.heuristic.move.AbstractMove;
 final class Rearrangement extends AbstractMove<WorkingPlan> {
     private final List<Change> changes;
 
-    private Rearrangement(int size) {
+    Rearrangement(int size) {
         changes = new ArrayList<>(size);
     }
 
