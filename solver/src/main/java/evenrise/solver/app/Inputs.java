@@ -28,6 +28,11 @@ final class Inputs {
         return told(source.name(), source.plan(project), note);
     }
 
+    /** A plan, whatever its project. */
+    static Plan plan(Source source, Consumer<String> note) {
+        return told(source.name(), source.plan(), note).value().orElseThrow();
+    }
+
     /**
      * A plan to start at, maybe of an earlier state of the project: what of it fits no longer is left out, and said.
      *

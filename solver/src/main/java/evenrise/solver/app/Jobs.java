@@ -1,6 +1,8 @@
 package evenrise.solver.app;
 
+import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
+import evenrise.solver.report.PlanDifferenceText;
 import evenrise.solver.sample.Sample;
 import java.nio.file.Path;
 import java.util.function.Function;
@@ -84,6 +86,20 @@ public final class Jobs {
      */
     public Listing explainRule(AuditRequest request, String rule) {
         return watched(JobControl.NONE, watch -> new ExplainJob(watch).rule(request, rule));
+    }
+
+    /** Says what is another in one plan than in an earlier one, panel by panel. */
+    public Listing diff(DiffRequest request) {
+        return watched(JobControl.NONE, watch -> {
+            Plan earlier = Inputs.plan(request.earlier(), watch.notes());
+            Plan later = Inputs.plan(request.later(), watch.notes());
+            return style -> PlanDifferenceText.lines(earlier, later, style.isFull(), style.paint());
+        });
+    }
+
+    /** Pins parts of a plan in its project, or sets them free, and writes the project. */
+    public PinResult pin(PinRequest request) {
+        return watched(JobControl.NONE, watch -> new PinJob(request, watch).run());
     }
 
     /** Writes the documents of a plan. */

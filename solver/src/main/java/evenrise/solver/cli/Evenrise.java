@@ -81,6 +81,9 @@ public final class Evenrise implements Runnable {
                 .addSubcommand(new PlanCommand(terminal, jobs, interruption))
                 .addSubcommand(new AuditCommand(terminal, jobs))
                 .addSubcommand(new ExplainCommand(terminal, jobs))
+                .addSubcommand(new DiffCommand(terminal, jobs))
+                .addSubcommand(new PinCommand(terminal, jobs))
+                .addSubcommand(new UnpinCommand(terminal, jobs))
                 .addSubcommand(new RehearseCommand(terminal, jobs))
                 .addSubcommand(new ImportCommand(terminal, jobs))
                 .addSubcommand(new ReworkCommand(terminal, jobs, interruption))
@@ -124,7 +127,7 @@ public final class Evenrise implements Runnable {
                         ExitCode.RULES_BROKEN,
                         ExitCode.NOT_WRITTEN,
                         ExitCode.LIMITS_BROKEN);
-            case "explain" ->
+            case "explain", "diff", "pin", "unpin" ->
                 ExitCode.texts(ExitCode.DONE, ExitCode.BUG, ExitCode.USAGE, ExitCode.BAD_INPUT, ExitCode.NOT_WRITTEN);
             case "schema", "completion", "generate" ->
                 ExitCode.texts(ExitCode.DONE, ExitCode.BUG, ExitCode.USAGE, ExitCode.NOT_WRITTEN);

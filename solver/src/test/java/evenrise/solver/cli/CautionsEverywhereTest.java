@@ -53,6 +53,8 @@ class CautionsEverywhereTest {
         run("plan", PROJECT, "-o", at("hall.plan.yaml"), "--moves", "10");
         run("report", PROJECT, plan, "-o", at("report"), "--trials", "20", "--against", plan, "--date", "2026-01-02");
         run("audit", PROJECT, plan, "--typical-inrush-into", at("typical.json"));
+        run("pin", PROJECT, plan, "--all", "-o", at("held.json"));
+        run("unpin", at("held.json"), "--all", "-o", at("free.yaml"));
         run("rehearse", PROJECT, plan, "--trace", at("trace.json"));
         run("rehearse", PROJECT, plan, "--trace", at("trace.csv"));
         run("rehearse", PROJECT, plan, "--trials", "20", "--trace", at("trials.json"));
@@ -112,6 +114,7 @@ class CautionsEverywhereTest {
                 List.of("schema", "script"),
                 List.of("audit", PROJECT, plan),
                 List.of("audit", PROJECT, plan, "--json"),
+                List.of("diff", YARD + "built.plan.json", plan),
                 List.of("explain", PROJECT, plan, "--peak"),
                 List.of("explain", PROJECT, plan, "--rule", "rating"),
                 List.of("explain", PROJECT, plan, found.assignments().get(0).load()),
