@@ -3,6 +3,7 @@ package evenrise.solver.report;
 import evenrise.model.answer.PlanDifference;
 import evenrise.model.answer.PlanDifference.LoadChange;
 import evenrise.model.answer.PlanDifference.SettingChange;
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.Cautions;
@@ -42,11 +43,11 @@ public final class PlanDifferenceText {
     private static List<String> summary(PlanDifference difference, Paint paint) {
         long both = difference.same() + count(difference, each -> !each.isAdded() && !each.isRemoved());
         Section section = new Section(paint, "What is another")
-                .text("Of " + Numbers.counted(both, "load") + " that both plans have, "
+                .text("Of " + Phrase.counted(both, "load") + " that both plans have, "
                         + count(difference, LoadChange::movesBreaker) + " sit elsewhere, "
                         + count(difference, LoadChange::movesLead) + " have another output, and "
                         + count(difference, LoadChange::isRetimed) + " come on at another time; "
-                        + Numbers.counted(difference.settings().size(), "board") + " set otherwise.");
+                        + Phrase.counted(difference.settings().size(), "board") + " set otherwise.");
         named("New", difference, LoadChange::isAdded, section);
         named("Gone", difference, LoadChange::isRemoved, section);
         return section.lines();
