@@ -2,6 +2,7 @@ package evenrise.model.check;
 
 import evenrise.model.contract.Phrase;
 import evenrise.model.project.Board;
+import evenrise.model.project.GroupSeating;
 import evenrise.model.project.Load;
 import evenrise.model.project.ShutdownGroup;
 import java.util.ArrayList;
@@ -37,12 +38,20 @@ final class BoardsForEachGroup {
     }
 
     static void check(Candidates candidates, Consumer<Objection> found) {
+        boolean isAnyhow = candidates.parts.project.boards().stream()
+                .map(board -> candidates.parts.types.get(board.type()))
+                .anyMatch(type -> type != null && type.groups() == GroupSeating.ANY);
+        if (isAnyhow) {
+            return; // some boards seat groups anyhow
+        }
         BoardsForEachGroup check = new BoardsForEachGroup(candidates);
         Map<String, List<Load>> members = new HashMap<>();
         for (Load load : check.parts.loads.values()) {
-            load.shutdownGroup()
-                    .ifPresent(id -> members.computeIfAbsent(id, key -> new ArrayList<>())
-                            .add(load));
+            if (ProjectParts.needsOutput(load)) {
+                load.shutdownGroup()
+                        .ifPresent(id -> members.computeIfAbsent(id, key -> new ArrayList<>())
+                                .add(load));
+            }
         }
         List<ShutdownGroup> groups = check.parts.project.shutdownGroups();
         for (int i = 0; i < groups.size() && check.largest > 0; i++) {
@@ -80,10 +89,14 @@ final class BoardsForEachGroup {
         BitSet only = new BitSet();
         only.set(p);
         int poles = loads.stream().mapToInt(Load::poles).sum();
+        int switchedPoles = loads.stream()
+                .filter(ProjectParts::needsSwitchedBreaker)
+                .mapToInt(Load::poles)
+                .sum();
         boolean apart = loads.stream()
                 .anyMatch(a ->
                         loads.stream().anyMatch(b -> a != b && a.apartFrom().contains(b.id())));
-        if (apart || poles > candidates.slots(p, true)) {
+        if (apart || poles > candidates.slots(p, false) || switchedPoles > candidates.slots(p, true)) {
             return false;
         }
         return whole
@@ -93,10 +106,11 @@ final class BoardsForEachGroup {
 
     /** @param only the one panel that all must sit in, or null */
     private boolean onOne(ShutdownGroup group, List<Load> loads, Board board, BitSet only) {
-        boolean opposed = fixedOn.getOrDefault(board.id(), List.of()).stream()
-                .anyMatch(load -> EmergencyClasses.drops(parts, load) != EmergencyClasses.drops(group));
+        boolean opposed = !EmergencyClasses.dropsByOutput(parts, board)
+                && fixedOn.getOrDefault(board.id(), List.of()).stream()
+                        .anyMatch(load -> EmergencyClasses.drops(parts, load) != EmergencyClasses.drops(group));
         return !opposed
-                && parts.outputs(board) >= loads.size()
+                && parts.usableOutputs(board) >= loads.size()
                 && loads.stream().allMatch(load -> reaches(board, load, only));
     }
 
@@ -114,7 +128,7 @@ final class BoardsForEachGroup {
             }
             ways.add(way);
         }
-        int[] outputs = own.stream().mapToInt(parts::outputs).toArray();
+        int[] outputs = own.stream().mapToInt(parts::usableOutputs).toArray();
         return new Flow(Collections.nCopies(loads.size(), 1), ways, outputs).left() == 0;
     }
 

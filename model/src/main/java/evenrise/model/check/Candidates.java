@@ -2,10 +2,13 @@ package evenrise.model.check;
 
 import evenrise.model.contract.Decimals;
 import evenrise.model.project.Board;
+import evenrise.model.project.BoardType;
 import evenrise.model.project.Load;
+import evenrise.model.project.OffTiming;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.SlotLayout;
+import evenrise.model.project.Spare;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
@@ -14,6 +17,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -24,6 +28,9 @@ import java.util.Set;
 final class Candidates {
     /** What rating and limit comparisons of a plan forgive, in ampere. */
     static final double AMPS_TOLERANCE = 1e-6;
+
+    /** How far the voltage at a load may be from what it states, as the rule has it. */
+    private static final double VOLTAGE_WITHIN = 0.05;
 
     final ProjectParts parts;
     final List<Panel> panels;
@@ -40,13 +47,15 @@ final class Candidates {
     private final BitSet reachable = new BitSet();
     private final Map<Integer, Boolean> anySlot = new HashMap<>();
     private final Map<Board, BitSet> reached = new IdentityHashMap<>();
+    private final Map<Integer, Double> voltsOfPanel = new HashMap<>();
+    private final Map<String, BitSet> below = new HashMap<>();
 
     Candidates(ProjectParts parts) {
         this.parts = parts;
         panels = parts.project.panels();
         for (Panel panel : panels) {
             panelIndex.putIfAbsent(panel.id(), layouts.size());
-            layouts.add(new SlotLayout(panel, parts.project.supply().system()));
+            layouts.add(new SlotLayout(panel, parts.systemOf(panel)));
             reserved.add(new HashSet<>(panel.reservedSlots()));
             switchable.add(panel.switchedSlots().map(HashSet::new).orElse(null));
             fixedOwners.add(new HashMap<>());
@@ -87,7 +96,13 @@ final class Candidates {
         if (load.switched() && !reachOf(load).get(panelAt)) {
             return load.fixed().board().isPresent() ? "its board does not reach it" : "no board reaches it";
         }
-        if (load.runningAmps() > rated + AMPS_TOLERANCE) {
+        double stated = load.lineToNeutralVolts().orElse(0);
+        double volts = stated == 0 ? 0 : volts(panelAt, stated);
+        if (Math.abs(volts - stated) > VOLTAGE_WITHIN * stated) {
+            return "it has " + Decimals.toThousandths(volts) + " V to neutral, the load is made for " + Decimals.toThousandths(stated)
+                    + " V";
+        }
+        if (parts.project.scenes().isEmpty() && load.runningAmps() > rated + AMPS_TOLERANCE) {
             return "it may carry " + Decimals.toThousandths(rated, load.runningAmps()) + " A a phase, the load draws "
                     + Decimals.toThousandths(load.runningAmps(), rated) + " A";
         }
@@ -102,7 +117,8 @@ final class Candidates {
         boolean slot = load.fixed().slot().isPresent()
                 ? takes(load, panelAt, load.fixed().slot().getAsInt(), false)
                 : anySlot.computeIfAbsent(
-                        panelAt * 8 + load.poles() * 2 + (load.switched() ? 1 : 0), key -> anySlotTakes(load, panelAt));
+                        panelAt * 8 + load.poles() * 2 + (ProjectParts.needsSwitchedBreaker(load) ? 1 : 0),
+                        key -> anySlotTakes(load, panelAt));
         return slot
                 ? ""
                 : load.fixed().slot().isPresent() ? "the fixed slot does not take it" : "no slot there takes it";
@@ -127,9 +143,16 @@ final class Candidates {
                 .toList();
     }
 
-    /** Whether what is fixed of a load leaves a board possible. */
+    /** Whether what is fixed of a load, its system and its off delay leave a board possible. */
     boolean mayFeed(Board board, Load load) {
-        return load.fixed().board().map(board.id()::equals).orElse(true)
+        BoardType type = parts.types.get(board.type());
+        boolean servesAnother = load.system().isPresent()
+                && board.system().isPresent()
+                && !board.system().equals(load.system());
+        boolean isTooSoon = load.offAfterSeconds() > 0 && type != null && type.off() == OffTiming.MIRROR;
+        return !servesAnother
+                && !isTooSoon
+                && load.fixed().board().map(board.id()::equals).orElse(true)
                 && load.fixed().output().orElse(1) <= parts.outputs(board);
     }
 
@@ -143,17 +166,64 @@ final class Candidates {
         return bound.getOrDefault(panelAt, List.of());
     }
 
-    /** Slots of a panel that take any breaker, or only those that take a switched one. */
+    /** All loads where nothing but the supply and panels is there; else those that it must carry as they are. */
+    List<Load> belowSupply() {
+        boolean isStar = parts.project.nodes().isEmpty()
+                && panels.stream().allMatch(panel -> panel.fedFrom().isEmpty());
+        return isStar ? List.copyOf(parts.loads.values()) : boundBelow(ProjectParts.SUPPLY);
+    }
+
+    /**
+     * Loads that can sit nowhere but where a point carries their current as it is.
+     *
+     * @param point a panel, a node or the supply
+     */
+    List<Load> boundBelow(String point) {
+        if (below.isEmpty()) {
+            for (int p = 0; p < panels.size(); p++) {
+                int at = p;
+                parts.carriersOf(panels.get(p))
+                        .forEach(carrier -> below.computeIfAbsent(carrier, key -> new BitSet())
+                                .set(at));
+            }
+        }
+        BitSet there = below.getOrDefault(point, new BitSet());
+        return placeable.stream()
+                .filter(load -> {
+                    BitSet outside = (BitSet) ofLoad.get(load.id()).clone();
+                    outside.andNot(there);
+                    return outside.isEmpty();
+                })
+                .toList();
+    }
+
+    /**
+     * Slots of a panel that take any breaker, or only those that take a switched one, less what of them is to stay free.
+     */
     int slots(int panelAt, boolean forSwitched) {
         int count = 0;
         for (int slot = 1; slot <= panels.get(panelAt).slots(); slot++) {
             count += isUsable(panelAt, slot, forSwitched) ? 1 : 0;
         }
-        return count;
+        Optional<Spare> spare = parts.project.spareIn(panels.get(panelAt));
+        int free = spare.map(it -> forSwitched
+                        ? it.switchedSlots()
+                        : Math.max(Math.max(it.slots(), it.switchedSlots()), it.fits() * it.poles()))
+                .orElse(0);
+        return Math.max(0, count - free);
     }
 
     String names(BitSet set) {
         return Shown.quoted(set.stream().mapToObj(p -> panels.get(p).id()).toList());
+    }
+
+    /** Of a panel to neutral; {@code unsure} where that is not sure. */
+    private double volts(int panelAt, double unsure) {
+        return voltsOfPanel.computeIfAbsent(
+                panelAt,
+                at -> parts.linesOf(panels.get(at).fedFrom())
+                        .map(ProjectParts.Lines::lineToNeutralVolts)
+                        .orElse(unsure));
     }
 
     private BitSet reachOf(Load load) {
@@ -178,7 +248,9 @@ final class Candidates {
         List<Integer> span = layout.span(slot, load.poles());
         for (int s : span) {
             boolean taken = heedFixed && fixedOwners.get(panelAt).containsKey(s);
-            if (taken || !isUsable(panelAt, s, load.switched()) || !phases.add(layout.phase(s))) {
+            if (taken
+                    || !isUsable(panelAt, s, ProjectParts.needsSwitchedBreaker(load))
+                    || !phases.add(layout.phase(s))) {
                 return false;
             }
         }

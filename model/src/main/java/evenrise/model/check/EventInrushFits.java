@@ -6,10 +6,13 @@ import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.PlanEvent;
+import evenrise.model.project.PlantPart;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
 
@@ -21,11 +24,24 @@ import java.util.function.ToDoubleFunction;
 final class EventInrushFits {
     private static final String INRUSH = "their inrush beside what they do in full use";
 
+    /** Parts of a plant for which the arguments are not made. */
+    private static final Set<PlantPart> BEYOND = EnumSet.of(
+            PlantPart.NODES,
+            PlantPart.FED_FROM,
+            PlantPart.SYSTEMS,
+            PlantPart.SCENES,
+            PlantPart.TIMES,
+            PlantPart.PASSES_ON,
+            PlantPart.EMERGENCY_BY,
+            PlantPart.GROUPS,
+            PlantPart.OFF_TIMES,
+            PlantPart.CONTACTORS);
+
     private EventInrushFits() {}
 
     static void check(Candidates candidates, Consumer<Objection> found) {
         List<PlanEvent> asked = candidates.parts.project.behaviourOrDefault().inrushLimitHoldsFor();
-        if (asked.isEmpty()) {
+        if (asked.isEmpty() || !PlantPart.used(candidates.parts.project, BEYOND).isEmpty()) {
             return;
         }
         List<Load> all = List.copyOf(candidates.parts.loads.values());

@@ -41,8 +41,8 @@ public final class Feasibility {
      */
     public static List<Objection> impossible(Project project, Set<String> errors) {
         Optional<Project> sound = BenefitOfDoubt.of(project, errors);
-        if (sound.isEmpty() || !PlantPart.beyondProof(project).isEmpty()) {
-            return List.of(); // the arguments are made for one supply, one command and boards of one kind
+        if (sound.isEmpty() || !errors.isEmpty() && PlantPart.isUsedIn(project)) {
+            return List.of(); // what stands in for a wrong part of a plant might ask more of it than its cure
         }
         Candidates candidates = new Candidates(new ProjectParts(sound.get(), Set.of()));
         List<Objection> found = new ArrayList<>();

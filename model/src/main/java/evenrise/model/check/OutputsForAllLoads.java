@@ -21,12 +21,14 @@ final class OutputsForAllLoads {
         Map<BitSet, Integer> wanting = new LinkedHashMap<>();
         Map<List<Object>, BitSet> known = new LinkedHashMap<>();
         for (Load load : candidates.placeable()) {
-            if (load.switched()) {
-                List<Object> alike = List.of(candidates.ofLoad.get(load.id()), load.fixed());
+            if (ProjectParts.needsOutput(load)) {
+                List<Object> alike = List.of(
+                        candidates.ofLoad.get(load.id()), load.fixed(), load.system(), load.offAfterSeconds() > 0);
                 wanting.merge(known.computeIfAbsent(alike, key -> boardsFor(candidates, load)), 1, Integer::sum);
             }
         }
-        int[] outputs = boards.stream().mapToInt(candidates.parts::outputs).toArray();
+        int[] outputs =
+                boards.stream().mapToInt(candidates.parts::usableOutputs).toArray();
         List<BitSet> sets = new ArrayList<>(wanting.keySet());
         Flow flow = new Flow(new ArrayList<>(wanting.values()), sets, outputs);
         if (flow.left() == 0) {

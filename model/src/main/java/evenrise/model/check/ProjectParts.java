@@ -8,7 +8,10 @@ import evenrise.model.project.Panel;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
 import evenrise.model.project.ShutdownGroup;
+import evenrise.model.project.SwitchedBy;
 import evenrise.model.project.SwitchedSystem;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -97,6 +100,60 @@ final class ProjectParts {
     /** The load that another one comes with, where there is one. */
     Optional<Load> leadOf(Load load) {
         return load.comesWith().map(loads::get);
+    }
+
+    /**
+     * Points that carry the current of a panel as it is: itself and what feeds it, up to the next transformer's secondary,
+     * a source or the supply. Of a project without errors.
+     */
+    List<String> carriersOf(Panel panel) {
+        List<String> carriers = new ArrayList<>(List.of(panel.id()));
+        Optional<String> up = panel.fedFrom();
+        while (up.isPresent() && !up.get().equals(SUPPLY)) {
+            carriers.add(up.get());
+            DistributionNode node = nodes.get(up.get());
+            if (node != null && (node.transformer().isPresent() || node.source().isPresent())) {
+                return carriers;
+            }
+            up = node != null ? node.fedFrom() : panels.get(up.get()).fedFrom();
+        }
+        carriers.add(SUPPLY);
+        return carriers;
+    }
+
+    /** System that a panel lives at; the supply's where that is not sure. */
+    PhaseSystem systemOf(Panel panel) {
+        return linesOf(panel.fedFrom())
+                .map(Lines::system)
+                .orElse(project.supply().system());
+    }
+
+    /** Whether it has an output of its own: switched, and not behind the contactor of another. */
+    static boolean needsOutput(Load load) {
+        return load.switched() && load.comesWith().isEmpty();
+    }
+
+    /** Whether its breaker is one that can be switched. */
+    static boolean needsSwitchedBreaker(Load load) {
+        return needsOutput(load) && load.switchedBy() == SwitchedBy.BREAKER;
+    }
+
+    /** System that switches it, by itself or by what it comes with. */
+    Optional<String> systemOf(Load load) {
+        return leadOf(load).orElse(load).system();
+    }
+
+    /** Outputs of a board that loads may have at most: some are to stay free. */
+    int usableOutputs(Board board) {
+        BoardType type = types.get(board.type());
+        return type == null ? 0 : Math.max(0, type.outputs() - type.spareOutputs());
+    }
+
+    /** The least time at which an output of a kind can come on, from its board's start, after so many others. */
+    static double earliestSeconds(BoardType type, int outputsBefore) {
+        return type.isTimedByOutput()
+                ? Collections.min(type.timesSeconds().orElseThrow().all())
+                : Collections.min(type.startDelaySeconds()) + outputsBefore * Collections.min(type.stepSeconds());
     }
 
     /** Outputs of a board; 0 where its type is unknown. */

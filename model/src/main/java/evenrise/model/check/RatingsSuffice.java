@@ -1,16 +1,19 @@
 package evenrise.model.check;
 
 import evenrise.model.contract.Decimals;
+import evenrise.model.project.DistributionNode;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Supply;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * The supply and the panels are rated for the running current, however it is laid out. Necessary: the worst phase carries at
- * least the mean; what must sit in one panel loads that panel; and but for split-phase, third harmonics of one-pole loads add
+ * The supply, panels and nodes are rated for the running current, however it is laid out. Necessary: the worst phase carries at
+ * least the mean; what must sit in or below one panel or node, with no transformer between, loads it; what passes
+ * a transformer only adds to it; and but for split-phase, third harmonics of one-pole loads add
  * up in the neutral wherever they sit.
  */
 final class RatingsSuffice {
@@ -25,11 +28,15 @@ final class RatingsSuffice {
     }
 
     static void check(Candidates candidates, Consumer<Objection> found) {
+        if (!candidates.parts.project.scenes().isEmpty()) {
+            return; // running currents are those of each scene
+        }
         RatingsSuffice check = new RatingsSuffice(candidates, found);
         List<Load> all = List.copyOf(candidates.parts.loads.values());
         check.node(
                 "/supply",
-                all,
+                candidates.belowSupply(),
+                check.supply.system(),
                 check.candidates.parts.phases(),
                 check.supply.ratedAmps(),
                 check.supply.continuousFraction(),
@@ -38,17 +45,42 @@ final class RatingsSuffice {
             Panel panel = candidates.panels.get(p);
             check.node(
                     "/panels/" + p,
-                    candidates.bound(p),
+                    candidates.boundBelow(panel.id()),
+                    candidates.parts.systemOf(panel),
                     check.phases(panel),
                     panel.ratedAmps(),
                     panel.continuousFractionUnder(check.supply),
                     panel.neutralFactor());
         }
+        check.nodes();
         check.panelsTogether(all);
     }
 
+    private void nodes() {
+        List<DistributionNode> nodes = candidates.parts.project.nodes();
+        for (int n = 0; n < nodes.size(); n++) {
+            DistributionNode it = nodes.get(n);
+            PhaseSystem system =
+                    candidates.parts.linesOf(Optional.of(it.id())).orElseThrow().system();
+            node(
+                    "/nodes/" + n,
+                    candidates.boundBelow(it.id()),
+                    system,
+                    system.phases().size(),
+                    it.ratedAmps(),
+                    it.continuousFraction().orElse(supply.continuousFraction()),
+                    it.neutralFactor());
+        }
+    }
+
     private void node(
-            String pointer, List<Load> loads, int phases, double rated, double fraction, double neutralFactor) {
+            String pointer,
+            List<Load> loads,
+            PhaseSystem system,
+            int phases,
+            double rated,
+            double fraction,
+            double neutralFactor) {
         double allowed = rated * fraction;
         double mean = poleAmps(loads) / phases;
         double single = loads.stream().mapToDouble(Load::runningAmps).max().orElse(0);
@@ -63,7 +95,7 @@ final class RatingsSuffice {
                     "at least " + Decimals.toThousandths(Math.ceil(needed / fraction)),
                     "Maybe feed fewer loads from it."));
         }
-        double third = supply.system() == PhaseSystem.SPLIT_PHASE ? 0 : thirdHarmonicAmps(loads);
+        double third = system == PhaseSystem.SPLIT_PHASE ? 0 : thirdHarmonicAmps(loads);
         if (third > rated * neutralFactor + Candidates.AMPS_TOLERANCE) {
             found.accept(Objection.impossible(
                     pointer + "/neutral_factor",
@@ -95,7 +127,7 @@ final class RatingsSuffice {
     /** Phases that a panel has slots on. */
     private int phases(Panel panel) {
         return panel.phaseRotation().isEmpty()
-                ? candidates.parts.phases()
+                ? candidates.parts.systemOf(panel).phases().size()
                 : (int) panel.phaseRotation().stream().distinct().count();
     }
 

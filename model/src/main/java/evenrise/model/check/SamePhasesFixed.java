@@ -4,6 +4,7 @@ import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.SlotLayout;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -20,7 +21,8 @@ final class SamePhasesFixed {
             for (int k = 0; k < load.samePhaseAs().size() && mine.isPresent(); k++) {
                 Load other = parts.loads.get(load.samePhaseAs().get(k));
                 Optional<Set<Phase>> theirs = other == null ? Optional.empty() : phases(parts, other);
-                if (theirs.isPresent() && !theirs.equals(mine)) {
+                boolean isOneOrigin = theirs.isPresent() && origin(parts, other).equals(origin(parts, load));
+                if (isOneOrigin && !theirs.equals(mine)) {
                     found.accept(Objection.impossible(
                             parts.pointer(load) + "/same_phase_as/" + k,
                             Shown.quoted(other.id()) + ", which is fixed to phases " + theirs.get()
@@ -32,12 +34,19 @@ final class SamePhasesFixed {
         }
     }
 
+    /** The transformer, source or supply whose voltages its panel has. */
+    private static String origin(ProjectParts parts, Load load) {
+        Panel panel = parts.panels.get(load.fixed().panel().orElseThrow());
+        List<String> carriers = parts.carriersOf(panel);
+        return carriers.get(carriers.size() - 1);
+    }
+
     private static Optional<Set<Phase>> phases(ProjectParts parts, Load load) {
         Optional<Panel> panel = load.fixed().panel().map(parts.panels::get);
         if (panel.isEmpty() || load.fixed().slot().isEmpty()) {
             return Optional.empty();
         }
-        SlotLayout layout = new SlotLayout(panel.get(), parts.project.supply().system());
+        SlotLayout layout = new SlotLayout(panel.get(), parts.systemOf(panel.get()));
         Set<Phase> phases = layout.span(load.fixed().slot().getAsInt(), load.poles()).stream()
                 .map(layout::phase)
                 .collect(Collectors.toCollection(java.util.TreeSet::new));

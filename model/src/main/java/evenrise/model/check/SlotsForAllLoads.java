@@ -24,7 +24,7 @@ final class SlotsForAllLoads {
     private static boolean check(Candidates candidates, boolean switchedOnly, Consumer<Objection> found) {
         Map<BitSet, Integer> poles = new LinkedHashMap<>();
         for (Load load : candidates.placeable()) {
-            if (load.switched() || !switchedOnly) {
+            if (ProjectParts.needsSwitchedBreaker(load) || !switchedOnly) {
                 poles.merge(candidates.ofLoad.get(load.id()), load.poles(), Integer::sum);
             }
         }

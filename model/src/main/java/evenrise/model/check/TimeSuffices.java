@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 
@@ -43,17 +44,23 @@ final class TimeSuffices {
         Map<String, Integer> node = new HashMap<>();
         for (Load load : candidates.placeable()) {
             if (load.switched()) {
-                List<Object> alike = List.of(candidates.ofLoad.get(load.id()), load.fixed());
-                double first = earliest.computeIfAbsent(alike, key -> earliestOutput(load));
+                Load its = parts.leadOf(load).orElse(load);
+                List<Object> alike =
+                        List.of(candidates.ofLoad.get(its.id()), its.fixed(), its.system(), its.offAfterSeconds() > 0);
+                double first = earliest.computeIfAbsent(alike, key -> earliestOutput(its));
                 node.put(load.id(), waits.add(first));
                 switched.add(load);
             }
         }
-        int processingOn = waits.add(0);
-        int processingReady = waits.add(0);
-        int auxiliaryOn = waits.add(0);
+        if (switched.isEmpty()) {
+            return;
+        }
+        Map<Optional<String>, Milestones> milestones = new HashMap<>();
         for (Load load : switched) {
             int mine = node.get(load.id());
+            load.comesWith().map(node::get).ifPresent(lead -> waits.wait(lead, mine, 0));
+            Milestones its = milestones.computeIfAbsent(
+                    parts.systemOf(load), any -> new Milestones(waits.add(0), waits.add(0), waits.add(0)));
             for (String before : load.comesAfter()) {
                 if (node.containsKey(before)) {
                     double settle = parts.loads.get(before).settleSeconds();
@@ -61,14 +68,14 @@ final class TimeSuffices {
                 }
             }
             if (load.role() == Role.PROCESSING) {
-                waits.wait(mine, processingOn, 0);
-                waits.wait(mine, processingReady, load.settleSeconds());
+                waits.wait(mine, its.processingOn(), 0);
+                waits.wait(mine, its.processingReady(), load.settleSeconds());
             } else if (load.role() == Role.AUXILIARY) {
-                waits.wait(processingOn, mine, -SECONDS_TOLERANCE);
-                waits.wait(mine, auxiliaryOn, 0);
+                waits.wait(its.processingOn(), mine, -SECONDS_TOLERANCE);
+                waits.wait(mine, its.auxiliaryOn(), 0);
             } else {
-                waits.wait(processingReady, mine, -SECONDS_TOLERANCE);
-                waits.wait(auxiliaryOn, mine, -SECONDS_TOLERANCE);
+                waits.wait(its.processingReady(), mine, -SECONDS_TOLERANCE);
+                waits.wait(its.auxiliaryOn(), mine, -SECONDS_TOLERANCE);
             }
         }
         List<Integer> circle = waits.settle();
@@ -78,6 +85,9 @@ final class TimeSuffices {
             parts.project.maxDurationSeconds().ifPresent(this::duration);
         }
     }
+
+    /** When the loads of a role in one system are on, and settled: roles come one after another within a system. */
+    private record Milestones(int processingOn, int processingReady, int auxiliaryOn) {}
 
     private void contradiction(List<Integer> circle) {
         List<Load> inIt = circle.stream()
@@ -112,13 +122,14 @@ final class TimeSuffices {
         for (Board board : candidates.parts.project.boards()) {
             passed += outputsBy(board, most + SECONDS_TOLERANCE);
         }
-        if (passed < switched.size() && totalOutputs() >= switched.size()) {
+        long wanting = switched.stream().filter(ProjectParts::needsOutput).count();
+        if (passed < wanting && totalOutputs() >= wanting) {
             double enough = most;
-            while (outputsBy(enough) < switched.size()) {
+            while (outputsBy(enough) < wanting) {
                 enough = Math.ceil(enough * 1.05 + 0.5);
             }
-            String value = "all boards together can pass " + passed + " outputs by then, for " + switched.size()
-                    + " switched loads";
+            String value =
+                    "all boards together can pass " + passed + " outputs by then, for " + wanting + " switched loads";
             tooShort(most, value, enough);
         }
     }
@@ -137,7 +148,7 @@ final class TimeSuffices {
                 .mapToDouble(board -> {
                     BoardType type = candidates.parts.types.get(board.type());
                     int before = load.fixed().output().orElse(1) - 1;
-                    return Collections.min(type.startDelaySeconds()) + before * Collections.min(type.stepSeconds());
+                    return ProjectParts.earliestSeconds(type, before);
                 })
                 .min();
         return least.orElse(0);
@@ -151,17 +162,18 @@ final class TimeSuffices {
 
     private long outputsBy(Board board, double seconds) {
         BoardType type = candidates.parts.types.get(board.type());
-        double step = Collections.min(type.stepSeconds());
-        double left = seconds - Collections.min(type.startDelaySeconds());
+        int usable = candidates.parts.usableOutputs(board);
+        double left = seconds - ProjectParts.earliestSeconds(type, 0);
         if (left < 0) {
             return 0;
         }
-        return step == 0 ? type.outputs() : (long) Math.min(type.outputs(), 1 + Math.floor(left / step + 1e-9));
+        double step = type.isTimedByOutput() ? 0 : Collections.min(type.stepSeconds());
+        return step == 0 ? usable : (long) Math.min(usable, 1 + Math.floor(left / step + 1e-9));
     }
 
     private long totalOutputs() {
         return candidates.parts.project.boards().stream()
-                .mapToLong(candidates.parts::outputs)
+                .mapToLong(candidates.parts::usableOutputs)
                 .sum();
     }
 }
