@@ -99,8 +99,8 @@ final class Candidates {
         double stated = load.lineToNeutralVolts().orElse(0);
         double volts = stated == 0 ? 0 : volts(panelAt, stated);
         if (Math.abs(volts - stated) > VOLTAGE_WITHIN * stated) {
-            return "it has " + Decimals.toThousandths(volts) + " V to neutral, the load is made for " + Decimals.toThousandths(stated)
-                    + " V";
+            return "it has " + Decimals.toThousandths(volts) + " V to neutral, the load is made for "
+                    + Decimals.toThousandths(stated) + " V";
         }
         if (parts.project.scenes().isEmpty() && load.runningAmps() > rated + AMPS_TOLERANCE) {
             return "it may carry " + Decimals.toThousandths(rated, load.runningAmps()) + " A a phase, the load draws "
