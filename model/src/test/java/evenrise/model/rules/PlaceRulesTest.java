@@ -15,6 +15,7 @@ import evenrise.model.PanelBuilder;
 import evenrise.model.PlanBuilder;
 import evenrise.model.ProjectBuilder;
 import evenrise.model.plan.BrokenRule;
+import evenrise.model.project.FixedPlace;
 import evenrise.model.project.Phase;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -263,6 +264,27 @@ class PlaceRulesTest {
                             slot -> assertThat(slot).contains("slot '3'", "slot '5'"),
                             board -> assertThat(board).contains("board 'B1'", "board 'B2'"),
                             output -> assertThat(output).contains("output '4'", "output '6'"));
+        }
+
+        /** Output 4 with steps of 1 s comes on at 3 s; half a millisecond is as good. */
+        @Test
+        void isKeptByTheFixedTimeAndNoOther() {
+            assertThat(broken("fixed", project(fixedAt(3)), place("P1", 3, "B1", 4)))
+                    .isEmpty();
+            assertThat(broken("fixed", project(fixedAt(3.0004)), place("P1", 3, "B1", 4)))
+                    .isEmpty();
+            assertThat(broken("fixed", project(fixedAt(3.001)), place("P1", 3, "B1", 4)))
+                    .singleElement()
+                    .asString()
+                    .contains("fixed to come on at 3.001 s", "has 3 s");
+            assertThat(broken("fixed", project(fixedAt(2.999)), place("P1", 3, "B1", 4)))
+                    .hasSize(1);
+        }
+
+        private LoadBuilder fixedAt(double seconds) {
+            return aLoad("L1")
+                    .with(load -> load.fixed(
+                            FixedPlace.builder().onSeconds(seconds).build()));
         }
 
         @Test
