@@ -283,8 +283,8 @@ class PlaceRulesTest {
 
         private LoadBuilder fixedAt(double seconds) {
             return aLoad("L1")
-                    .with(load -> load.fixed(
-                            FixedPlace.builder().onSeconds(seconds).build()));
+                    .with(load ->
+                            load.fixed(FixedPlace.builder().onSeconds(seconds).build()));
         }
 
         @Test

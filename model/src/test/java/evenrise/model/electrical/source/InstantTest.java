@@ -220,7 +220,8 @@ class InstantTest {
                     inrush("light", 200, 0, "P2", Phase.B));
             double least = 120 - 30 - 20 * Math.sqrt(2);
 
-            assertThat(apart.phasors("P2", Terminals.neutral(Phase.B)).leastPercent()).isBetween(100 * least / 120, 100 * (least + 0.17) / 120);
+            assertThat(apart.phasors("P2", Terminals.neutral(Phase.B)).leastPercent())
+                    .isBetween(100 * least / 120, 100 * (least + 0.17) / 120);
         }
     }
 
