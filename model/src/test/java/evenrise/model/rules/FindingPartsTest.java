@@ -135,7 +135,7 @@ class FindingPartsTest {
     @Test
     void aBoardWithTimesByOutputHasNeitherDelayNorStep() {
         ProjectBuilder project = aProject()
-                .boardTypes(aBoardType(BoardTypeBuilder.EIGHT)
+                .boardTypes(aBoardType(BoardTypeBuilder.USUAL)
                         .with(type -> type.startDelaySeconds(List.of())
                                 .stepSeconds(List.of())
                                 .timing(BoardTiming.EACH)

@@ -82,7 +82,7 @@ class RewiringTest {
     @Nested
     class OfOutputsWithTimesOfTheirOwn {
         private final ProjectBuilder timed = aProject()
-                .boardTypes(aBoardType(BoardTypeBuilder.EIGHT)
+                .boardTypes(aBoardType(BoardTypeBuilder.USUAL)
                         .with(type -> type.startDelaySeconds(List.of())
                                 .stepSeconds(List.of())
                                 .timing(BoardTiming.EACH)
