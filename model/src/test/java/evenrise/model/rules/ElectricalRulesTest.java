@@ -15,6 +15,7 @@ import evenrise.model.LoadBuilder;
 import evenrise.model.PlanBuilder;
 import evenrise.model.ProjectBuilder;
 import evenrise.model.TestBehaviour;
+import evenrise.model.plan.Subject;
 import evenrise.model.project.PlanEvent;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -246,6 +247,12 @@ class ElectricalRulesTest {
                     .singleElement()
                     .asString()
                     .startsWith("panel 'P1' peaks at 150 A on phase A when board 'B1' fails");
+            assertThat(Judging.verdict(project(149, PlanEvent.BOARD_FAILURE), plan())
+                            .violations()
+                            .get(0)
+                            .subjects())
+                    .extracting(Subject::id)
+                    .contains("P1", "B1");
         }
 
         @Test

@@ -15,6 +15,8 @@ import evenrise.model.PlanBuilder;
 import evenrise.model.ProjectBuilder;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Plan;
+import evenrise.model.plan.Subject;
+import evenrise.model.plan.SubjectKind;
 import evenrise.model.project.DistributionNode;
 import evenrise.model.project.NodeSource;
 import evenrise.model.project.OffTiming;
@@ -298,6 +300,54 @@ class PlantRulesTest {
         @Test
         void refusesCurrentsThatLeaveLess() {
             assertThat(asked(spare().runningPercent(15.1))).hasSize(2).allMatch(each -> each.contains("runs at 68 A"));
+        }
+    }
+
+    /** Core ends at 3 s by B1, output 4, hall at 2 s by B2, output 3; each is told by its own last load. */
+    @Nested
+    class Durations {
+        private final PlanBuilder plan = aPlan().board("B1", 0, 1)
+                .board("B2", 0, 1)
+                .assignments(
+                        anAssignment("C").at("P1", 1).on("B1", 4),
+                        anAssignment("D").at("P1", 5).on("B1", 2),
+                        anAssignment("H").at("P1", 3).on("B2", 3));
+
+        private List<BrokenRule> tooLong(double most) {
+            return Judging.verdict(
+                            aProject()
+                                    .with(project -> project.systems(List.of(
+                                            SwitchedSystem.builder().id("core").build(),
+                                            SwitchedSystem.builder().id("hall").build())))
+                                    .boards(aBoard("B1"), aBoard("B2"))
+                                    .loads(of("C", "core"), of("D", "core"), of("H", "hall"))
+                                    .maxDurationSeconds(most),
+                            plan)
+                    .violations();
+        }
+
+        @Test
+        void areThoseOfEachSystem() {
+            assertThat(tooLong(3)).isEmpty();
+            assertThat(tooLong(2.5))
+                    .extracting(BrokenRule::message)
+                    .singleElement()
+                    .asString()
+                    .startsWith("the sequence of system 'core' takes 3 s, allowed are 2.5 s; load 'C' on board 'B1'");
+            assertThat(tooLong(1.5))
+                    .extracting(BrokenRule::message)
+                    .satisfiesExactlyInAnyOrder(
+                            core -> assertThat(core).contains("of system 'core' takes 3 s", "load 'C' on board 'B1'"),
+                            hall -> assertThat(hall).contains("of system 'hall' takes 2 s", "load 'H' on board 'B2'"));
+        }
+
+        @Test
+        void nameTheirSystemAmongWhomTheyAreAbout() {
+            assertThat(tooLong(2.5).get(0).subjects())
+                    .contains(
+                            new Subject(SubjectKind.SYSTEM, "core"),
+                            new Subject(SubjectKind.LOAD, "C"),
+                            new Subject(SubjectKind.BOARD, "B1"));
         }
     }
 }
