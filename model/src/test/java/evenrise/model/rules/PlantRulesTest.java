@@ -77,8 +77,8 @@ class PlantRulesTest {
             assertThat(broken("system", project, on("B1", "B2")))
                     .containsExactly(
                             "board 'B2' switches loads of 'hall', but follows board 'B1', which switches loads of"
-                                    + " 'core'; both must serve one system. Maybe let it follow another board, or start with"
-                                    + " the command.");
+                                    + " 'core'; both must serve one system. Maybe let it follow another board, or start"
+                                    + " with the command.");
         }
 
         @Test
