@@ -78,6 +78,20 @@ class AuditCommandTest {
                 .contains("5.00 A on 2 poles", "Up to A", "Voltage drop, inrush,", "the panel's rating  unknown");
     }
 
+    /** Slots 1 and 3 are taken; 5 and 6 lie on C, 11 and 12 too: four places that differ in their slots alone. */
+    @Test
+    void tellsPlacesThatDifferInTheirSlotsAloneInOneRow() {
+        Shell shell = new Shell(SmallHall.sound());
+
+        String folded = shell.run("audit", project.toString(), plan.toString(), "--next-load", "5:1")
+                .out();
+        String each = shell.run("audit", project.toString(), plan.toString(), "--next-load", "5:1", "--all")
+                .out();
+
+        assertThat(folded).containsPattern("P1 +4: 5, 6, \\.\\.\\. +C ").contains("--all shows all 10 places");
+        assertThat(each).containsPattern("P1 +5 +C ").containsPattern("P1 +12 +C ");
+    }
+
     /**
      * P3, fed by a source of its own, allows 100·0.8 A: 80 on its two free phases, and 77 beside the fans' 3 A. P2 is behind
      * a single transformer of 15 kVA, 62.5 A at 240 V: 62.5 less 8 or 9 A of the leg.
