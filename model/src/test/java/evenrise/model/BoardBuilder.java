@@ -8,7 +8,7 @@ public final class BoardBuilder {
     private final evenrise.model.project.BoardBuilder made;
 
     BoardBuilder(String id) {
-        made = Board.builder().id(id).type(BoardTypeBuilder.USUAL).panel("P1");
+        made = Board.builder().id(id).type(BoardTypeBuilder.EIGHT).panel("P1");
     }
 
     public BoardBuilder type(String it) {

@@ -7,7 +7,7 @@ import java.util.function.Consumer;
 
 public final class BoardTypeBuilder {
     /** Id of the type that boards have unless told otherwise. */
-    public static final String USUAL = "K";
+    public static final String EIGHT = "eight";
 
     private final evenrise.model.project.BoardTypeBuilder made;
 

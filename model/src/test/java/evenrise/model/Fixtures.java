@@ -40,10 +40,10 @@ public final class Fixtures {
     }
 
     public static BoardTypeBuilder aBoardType() {
-        return aBoardType(BoardTypeBuilder.USUAL);
+        return aBoardType(BoardTypeBuilder.EIGHT);
     }
 
-    /** A board of type {@link BoardTypeBuilder#USUAL} in panel P1 that starts with the command. */
+    /** A board of type {@link BoardTypeBuilder#EIGHT} in panel P1 that starts with the command. */
     public static BoardBuilder aBoard(String id) {
         return new BoardBuilder(id);
     }

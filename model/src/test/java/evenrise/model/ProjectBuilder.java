@@ -15,7 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** Lists grow with each call. Without panels it has P1, without loads L1, with boards but no types the type K. */
+/** Lists grow with each call. Without panels it has P1, without loads L1, with boards but no types the type eight. */
 public final class ProjectBuilder {
     private final evenrise.model.project.ProjectBuilder made =
             Project.builder().name("Test").supply(Fixtures.aSupply().build());

@@ -78,7 +78,7 @@ class BillOfMaterialsTest {
         assertThat(bill.total()).isEqualTo(1000 + 50 + 70 + 40 + 15 + 200);
         assertThat(bill.unpriced())
                 .extracting(BillLine::item)
-                .containsExactly("board K of 8 outputs", "switched breaker, 2 poles, 20 A", "work: board");
+                .containsExactly("board eight of 8 outputs", "switched breaker, 2 poles, 20 A", "work: board");
     }
 
     @Test

@@ -115,10 +115,10 @@ class ProjectFileTest {
                     slots: 12
                     rated_a: 225
                 board_types:
-                  - {id: K, outputs: 8, start_delay_s: [0, 1], step_s: [0.5]}
+                  - {id: eight, outputs: 8, start_delay_s: [0, 1], step_s: [0.5]}
                 boards:
-                  - {id: B1, type: K, panel: P1, after: null}
-                  - {id: B2, type: K, panel: P2, after: B1}
+                  - {id: B1, type: eight, panel: P1, after: null}
+                  - {id: B2, type: eight, panel: P2, after: B1}
                 shutdown_groups:
                   - {id: stage, on_emergency: drop}
                 loads:
@@ -232,7 +232,7 @@ class ProjectFileTest {
                     "\"step_s\": [0.5]|\"step_s\": 0.5|a list of numbers",
                     "\"step_s\": [0.5]|\"step_s\": [-0.5]|at least 0",
                     "\"switched\": false|\"switched\": \"no\"|true or false",
-                    "\"type\": \"K\", \"panel\": \"P1\"|\"type\": \"K\", \"panel\": [\"P1\"]|a text",
+                    "\"type\": \"eight\", \"panel\": \"P1\"|\"type\": \"eight\", \"panel\": [\"P1\"]|a text",
                     "\"settle_s\": 5|\"settle_s\": null|a number, at least 0, at most 3600",
                 })
         void namesWhatIsAllowed(String piece, String other, String expected) {

@@ -86,7 +86,7 @@ class BoardRulesTest {
             PlanBuilder plan = aPlan().board("B1", 1.9, 1).assignments(l1());
 
             assertThat(broken("board-setting", oneLoad(), plan))
-                    .containsExactly("board 'B1' is set to a start delay of 1.9 s, its type 'K' offers"
+                    .containsExactly("board 'B1' is set to a start delay of 1.9 s, its type 'eight' offers"
                             + " 0.0, 0.5, 1.0, 2.0 s. Maybe set 2 s, the nearest.");
         }
 
@@ -143,8 +143,8 @@ class BoardRulesTest {
 
             assertThat(broken("output", oneLoad(), plan))
                     .containsExactly(
-                            "load 'L1' is switched, but board 'B1' has outputs 1 to 8, not 9; one output of its own is"
-                                    + " needed. Maybe move it to a free output of a board that reaches panel 'P1'.");
+                            "load 'L1' is switched, but board 'B1' has outputs 1 to 8, not 9; one output of its"
+                                    + " own is needed. Maybe move it to a free output of a board that reaches panel 'P1'.");
         }
 
         @Test
@@ -293,7 +293,7 @@ class BoardRulesTest {
         @Test
         void followTheLastUsedOutput() {
             ProjectBuilder project = aProject()
-                    .boardTypes(aBoardType("K"))
+                    .boardTypes(aBoardType("eight"))
                     .boards(aBoard("B1"), aBoard("B2").after("B1"))
                     .loads(aLoad("L1"), aLoad("L2"));
             PlanBuilder plan = aPlan().board("B1", 2, 1)

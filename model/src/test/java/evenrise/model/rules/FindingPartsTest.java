@@ -135,7 +135,7 @@ class FindingPartsTest {
     @Test
     void aBoardWithTimesByOutputHasNeitherDelayNorStep() {
         ProjectBuilder project = aProject()
-                .boardTypes(aBoardType(BoardTypeBuilder.USUAL)
+                .boardTypes(aBoardType(BoardTypeBuilder.EIGHT)
                         .with(type -> type.startDelaySeconds(List.of())
                                 .stepSeconds(List.of())
                                 .timing(BoardTiming.EACH)

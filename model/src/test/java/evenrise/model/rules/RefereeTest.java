@@ -102,7 +102,7 @@ class RefereeTest {
         void takeSharesAtTheInstantOfThePeak() {
             ProjectBuilder three = aProject()
                     .timingToleranceSeconds(0.1)
-                    .boardTypes(aBoardType("K").startDelaySeconds(1).stepSeconds(1.2))
+                    .boardTypes(aBoardType("eight").startDelaySeconds(1).stepSeconds(1.2))
                     .boards(aBoard("B1"))
                     .loads(
                             aLoad("L1").idleAmps(10).inrushPeakAmps(80).inrushHalfMillis(500),

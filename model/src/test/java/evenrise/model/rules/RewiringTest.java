@@ -82,7 +82,7 @@ class RewiringTest {
     @Nested
     class OfOutputsWithTimesOfTheirOwn {
         private final ProjectBuilder timed = aProject()
-                .boardTypes(aBoardType(BoardTypeBuilder.USUAL)
+                .boardTypes(aBoardType(BoardTypeBuilder.EIGHT)
                         .with(type -> type.startDelaySeconds(List.of())
                                 .stepSeconds(List.of())
                                 .timing(BoardTiming.EACH)

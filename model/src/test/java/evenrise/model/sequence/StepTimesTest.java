@@ -139,11 +139,11 @@ class StepTimesTest {
         }
 
         private BoardTypeBuilder passingOnAfterAll() {
-            return aBoardType(BoardTypeBuilder.USUAL).with(type -> type.passesOn(PassesOn.ALL));
+            return aBoardType(BoardTypeBuilder.EIGHT).with(type -> type.passesOn(PassesOn.ALL));
         }
 
         private BoardTypeBuilder timedByOutput() {
-            return aBoardType(BoardTypeBuilder.USUAL)
+            return aBoardType(BoardTypeBuilder.EIGHT)
                     .with(type -> type.startDelaySeconds(List.of())
                             .stepSeconds(List.of())
                             .timing(BoardTiming.EACH)

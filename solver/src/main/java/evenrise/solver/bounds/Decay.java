@@ -10,17 +10,20 @@ final class Decay {
     private final double[] aStep;
 
     Decay(BoundedProject subject) {
-        TimeGrid grid = subject.grid;
+        this(subject.grid, subject.toleranceSeconds, subject.halfLifeSeconds);
+    }
+
+    Decay(TimeGrid grid, double toleranceSeconds, double[] halfLifeSeconds) {
         int slack = grid.exact() ? 0 : 1;
         double step = grid.stepSeconds();
-        double flat = 2 * subject.toleranceSeconds;
+        double flat = 2 * toleranceSeconds;
         full = Math.max(0, (int) Math.floor(flat / step + 1e-9) + 1 - slack);
-        afterFull = new double[subject.halfLifeSeconds.length];
+        afterFull = new double[halfLifeSeconds.length];
         aStep = new double[afterFull.length];
         for (int h = 0; h < aStep.length; h++) {
             double elapsed = Math.max(0, (full + slack) * step - flat);
-            afterFull[h] = Math.pow(2, -elapsed / subject.halfLifeSeconds[h]);
-            aStep[h] = Math.pow(2, -step / subject.halfLifeSeconds[h]);
+            afterFull[h] = Math.pow(2, -elapsed / halfLifeSeconds[h]);
+            aStep[h] = Math.pow(2, -step / halfLifeSeconds[h]);
         }
     }
 

@@ -6,6 +6,7 @@ import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Distribution;
 import evenrise.model.rules.Objective;
+import java.util.Arrays;
 import java.util.function.BooleanSupplier;
 
 /** The bounds of a project, each the best of several arguments. The same project always has the same bounds. */
@@ -17,6 +18,11 @@ public final class ProvenBounds {
     private static final int MANY_LOADS = 6000;
 
     private static final int EFFORT_FOR_MANY = 6;
+
+    /** How often plans of a plant are split by the end of the longest sequence. */
+    private static final int SPLITS_OF_PLANT = 10;
+
+    private static final int MANY_LOADS_OF_PLANT = 4000;
 
     /** No argument carries over to parts that none was made for: no figure of a plan is below 0, and no more is said. */
     private static final Bounds NOTHING_PROVEN = Bounds.builder()
@@ -50,7 +56,7 @@ public final class ProvenBounds {
      */
     public static Bounds of(Project project, double leastPeakAmps, BooleanSupplier stop) {
         if (!PlantPart.beyondProof(project).isEmpty()) {
-            return ofPlant(project, leastPeakAmps);
+            return ofPlant(project, leastPeakAmps, stop);
         }
         BoundedProject subject = new BoundedProject(project);
         int effort = project.loads().size() > MANY_LOADS ? EFFORT_FOR_MANY : EFFORT;
@@ -82,23 +88,38 @@ public final class ProvenBounds {
      * Of a plant with further nodes, systems or boards of other kinds: what holds whatever they are. Nothing is said of
      * deviations.
      */
-    private static Bounds ofPlant(Project project, double leastPeakAmps) {
-        SourcePeaks peaks = new SourcePeaks(project, new Seats(project));
-        double supply = Math.max(leastPeakAmps, peaks.amps(Distribution.SUPPLY));
-        double sources = Math.max(leastPeakAmps, peaks.sumAmps());
+    private static Bounds ofPlant(Project project, double leastPeakAmps, BooleanSupplier stop) {
+        Seats seats = new Seats(project);
+        SourcePeaks peaks = new SourcePeaks(project, seats);
+        ObjectiveWeights weights = project.objective();
         double duration = SettledDuration.seconds(project);
+        int splits = project.loads().size() > MANY_LOADS_OF_PLANT ? 0 : SPLITS_OF_PLANT;
+        PlantMinimum.Found found = new PlantMinimum(new PlantLoads(project, seats), splits, stop)
+                .of(weights.peakInrush(), weights.duration(), Math.max(leastPeakAmps, peaks.sumAmps()));
+        double apart = weights.peakInrush() * found.sourcesAmps() + weights.duration() * duration;
+        double rest = Objective.of(weights, 0, 0, 0, 0, fewestBoards(project));
         return Bounds.builder()
-                .objective(Objective.of(project.objective(), sources, 0, 0, duration, fewestBoards(project)))
-                .peakInrushAmps(supply)
+                .objective(Math.max(apart, found.objective()) + rest)
+                .peakInrushAmps(max(leastPeakAmps, peaks.amps(Distribution.SUPPLY), found.supplyAmps()))
                 .supplyDeviationAmps(0)
                 .panelDeviationsAmps(0)
                 .durationSeconds(duration)
                 .build();
     }
 
+    private static double max(double... amps) {
+        return Arrays.stream(amps).max().orElse(0);
+    }
+
     /** Boards until their outputs suffice for all loads that need one, whatever else they may share. */
-    private static int fewestBoards(Project project) {
+    public static int fewestBoards(Project project) {
         return PlantPart.beyondProof(project).isEmpty() ? FewestBoards.of(project) : FewestBoards.byOutputs(project);
+    }
+
+    /** The same where boards are a part of what is known of a plant. */
+    public static double objectiveOfPlant(Project project, Bounds bounds, double allButDurationAmps) {
+        double rest = Objective.of(project.objective(), 0, 0, 0, bounds.durationSeconds(), 0);
+        return Math.max(bounds.objective(), allButDurationAmps + rest);
     }
 
     /**

@@ -46,20 +46,41 @@ final class SourcePeaks {
     }
 
     private double byContactors(int source) {
-        Map<String, List<Load>> together = new LinkedHashMap<>();
-        for (Load load : project.loads()) {
-            if (load.switched() && seats.isCertainAt(load, source)) {
-                together.computeIfAbsent(load.comesWith().orElse(load.id()), any -> new ArrayList<>())
-                        .add(load);
-            }
-        }
-        return together.values().stream()
+        return together().values().stream()
+                .map(loads -> loads.stream()
+                        .filter(load -> seats.isCertainAt(load, source))
+                        .toList())
+                .filter(loads -> !loads.isEmpty())
                 .mapToDouble(loads -> least(loads, source))
                 .max()
                 .orElse(0);
     }
 
-    /** The least peak of loads that come on together, over every way to sit in one panel; of many ways that of the largest alone. */
+    /** What the peak of a source stays below in no plan that has an output's loads below it, by the load that leads them. */
+    Map<String, Double> alone(int source) {
+        Map<String, Double> alone = new LinkedHashMap<>();
+        together().forEach((lead, loads) -> {
+            double amps = least(loads, source);
+            if (Double.isFinite(amps)) {
+                alone.put(lead, amps);
+            }
+        });
+        return alone;
+    }
+
+    private Map<String, List<Load>> together() {
+        Map<String, List<Load>> together = new LinkedHashMap<>();
+        project.loads().stream()
+                .filter(Load::switched)
+                .forEach(load -> together.computeIfAbsent(load.comesWith().orElse(load.id()), any -> new ArrayList<>())
+                        .add(load));
+        return together;
+    }
+
+    /**
+     * The least peak of loads that come on together, over every way to sit in one panel below a source; of many ways that of
+     * the largest alone. Infinite where there is no way.
+     */
     private double least(List<Load> loads, int source) {
         long ways = loads.stream()
                 .mapToLong(load -> seats.of(load).size())
@@ -82,7 +103,7 @@ final class SourcePeaks {
         double amps = envelope.baseAmps() + envelope.excessAmps();
         double least = Double.POSITIVE_INFINITY;
         for (Seat seat : seats.of(load)) {
-            if (panel < 0 || seat.panel() == panel) {
+            if ((panel < 0 || seat.panel() == panel) && seat.parts().containsKey(source)) {
                 double[] more = sums.clone();
                 for (Phase phase : Phase.values()) {
                     more[phase.ordinal()] += seat.part(source, phase) * amps;

@@ -12,6 +12,7 @@ import evenrise.model.project.Overlap;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
+import evenrise.model.project.Spare;
 import evenrise.model.project.SwitchedSystem;
 import evenrise.model.project.TransformerConnection;
 import evenrise.model.rules.Distribution.Point;
@@ -21,13 +22,16 @@ import evenrise.model.rules.SceneCurrents;
 import evenrise.model.rules.SceneCurrents.InScene;
 import evenrise.solver.bounds.Seats;
 import evenrise.solver.bounds.Seats.Seat;
+import evenrise.solver.bounds.SourceShares;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -49,7 +53,11 @@ final class DistributionLadder {
     private final boolean tellsRolesApart;
     private final List<Load> loads;
     private final Map<String, List<Choice>> choices = new LinkedHashMap<>();
-    private final List<IntVar> peaks = new ArrayList<>();
+    private final DistributionBoards boards;
+
+    /** Of the supply and of each source, by its place among the points. */
+    private final Map<Integer, IntVar> peaks = new LinkedHashMap<>();
+
     private final LinearExprBuilder deviations = LinearExpr.newBuilder();
 
     private record Choice(Seat seat, BoolVar taken) {}
@@ -76,6 +84,9 @@ final class DistributionLadder {
         loads.forEach(this::choose);
         loads.forEach(this::stayTogether);
         sameGroupsTogether();
+        keepRoom();
+        boards = new DistributionBoards(model, index, loads);
+        loads.forEach(this::reach);
         for (Point point : points) {
             boolean isSource = point.index() == 0 || point.isFurtherSource();
             if (isSource || limits.get(point.index()).inrushLimitAmps().isPresent()) {
@@ -85,17 +96,26 @@ final class DistributionLadder {
                 run(point);
             }
         }
+        for (SourceShares shares : SourceShares.of(project)) {
+            spread(shares);
+            rungs(shares);
+        }
     }
 
     CpModel model() {
         return model;
     }
 
-    /** Makes peaks, deviations and racks small by their weights; gives one unit of that in ampere-equivalents. */
-    double minimize() {
+    /**
+     * Makes peaks, deviations, boards and racks small by their weights; gives one unit of that in ampere-equivalents.
+     *
+     * @param fewestBoards that every plan uses at least
+     */
+    double minimize(int fewestBoards) {
         ObjectiveWeights weights = project.objective();
         LinearExprBuilder sum = LinearExpr.newBuilder();
-        peaks.forEach(peak -> sum.addTerm(peak, COMMON * ExactModelUnits.weight(weights.peakInrush())));
+        peaks.values().forEach(peak -> sum.addTerm(peak, COMMON * ExactModelUnits.weight(weights.peakInrush())));
+        boards.cost(sum, weights, fewestBoards, ExactModelUnits.PER_AMP * COMMON);
         sum.add(deviations.build());
         racks(sum, weights);
         model.minimize(sum.build());
@@ -151,7 +171,78 @@ final class DistributionLadder {
                 .toList());
     }
 
+    private void keepRoom() {
+        Map<String, List<DistributionRoom.Seated>> ways = new HashMap<>();
+        choices.forEach((load, own) -> ways.put(
+                load,
+                own.stream()
+                        .map(each -> new DistributionRoom.Seated(
+                                each.seat().panel(), each.seat().phases(), each.taken()))
+                        .toList()));
+        new DistributionRoom(model, project, seats.distribution(), loads).keep(ways);
+    }
+
+    private void reach(Load load) {
+        for (int panel = 0; panel < project.panels().size(); panel++) {
+            int at = panel;
+            if (choices.get(load.id()).stream().anyMatch(each -> each.seat().panel() == at)) {
+                boards.reach(load, project.panels().get(panel).id(), inPanel(load.id(), panel));
+            }
+        }
+    }
+
     // ---- peaks
+
+    /**
+     * Rungs of the peak of a source, each at least as high as what one output closes there alone. Each is taken where one of
+     * those, or a higher rung, is.
+     */
+    private void rungs(SourceShares shares) {
+        Map<String, Double> alone = shares.aloneAmps();
+        List<Load> rising = loads.stream()
+                .filter(load -> alone.containsKey(load.id()))
+                .sorted(Comparator.comparingDouble((Load load) -> alone.get(load.id()))
+                        .thenComparing(Load::id))
+                .toList();
+        LinearExprBuilder sum = LinearExpr.newBuilder();
+        BoolVar below = null;
+        long height = 0;
+        for (Load load : rising) {
+            BoolVar rung = model.newBoolVar("");
+            for (Choice choice : choices.get(load.id())) {
+                if (choice.seat().parts().containsKey(shares.source())) {
+                    model.addImplication(choice.taken(), rung);
+                }
+            }
+            if (below != null) {
+                model.addImplication(rung, below);
+            }
+            long amps = ExactModelUnits.amps(alone.get(load.id()));
+            sum.addTerm(rung, amps - height);
+            below = rung;
+            height = amps;
+        }
+        model.addGreaterOrEqual(peaks.get(shares.source()), sum.build());
+    }
+
+    /** What is spread over time: a weighted mean of instants bears at least what loads cost at their cheapest ones. */
+    private void spread(SourceShares shares) {
+        Point source = points.get(shares.source());
+        model.addGreaterOrEqual(peaks.get(source.index()), ExactModelUnits.amps(shares.leastAmps()));
+        for (Phase phase : source.system().phases()) {
+            LinearExprBuilder sum = LinearExpr.newBuilder();
+            for (Load load : loads) {
+                double amps = shares.ampsByLoad().getOrDefault(load.id(), 0.0);
+                for (Choice choice : choices.get(load.id())) {
+                    double part = choice.seat().part(source.index(), phase);
+                    if (part > 0 && amps > 0) {
+                        sum.addTerm(choice.taken(), ExactModelUnits.amps(part * amps));
+                    }
+                }
+            }
+            model.addGreaterOrEqual(peaks.get(source.index()), sum.build());
+        }
+    }
 
     private void bear(Point point, boolean isSource) {
         IntVar peak = model.newIntVar(0, LARGEST, "");
@@ -159,7 +250,7 @@ final class DistributionLadder {
                 .inrushLimitAmps()
                 .ifPresent(limit -> model.addLessOrEqual(peak, ExactModelUnits.amps(limit) + loads.size()));
         if (isSource) {
-            peaks.add(peak);
+            peaks.put(point.index(), peak);
         }
         for (Phase phase : point.system().phases()) {
             List<Item> items = items(point.index(), phase);
@@ -168,7 +259,7 @@ final class DistributionLadder {
             } else {
                 bearOneClock(peak, items);
             }
-            alone(peak, point.index(), phase);
+            alone(peak, items);
         }
     }
 
@@ -297,32 +388,42 @@ final class DistributionLadder {
         return any;
     }
 
-    /** What one contactor closes comes on at one instant: base and excess of all of it. */
-    private void alone(IntVar peak, int node, Phase phase) {
-        Map<String, LinearExprBuilder> together = new LinkedHashMap<>();
-        Map<String, Integer> sizes = new HashMap<>();
-        for (Load load : loads) {
-            String lead = load.comesWith().orElse(load.id());
+    /**
+     * What one contactor closes comes on at one instant: base and excess of all of it. It finds what is never switched,
+     * what earlier roles of its system draw, and what other systems do.
+     */
+    private void alone(IntVar peak, List<Item> items) {
+        Map<String, List<Item>> together = new LinkedHashMap<>();
+        Map<String, Role> roles = new HashMap<>();
+        Set<String> several = new HashSet<>();
+        for (Item item : items) {
+            Load load = item.load();
             if (load.switched()) {
-                sizes.merge(lead, 1, Integer::sum);
-                LinearExprBuilder sum = together.computeIfAbsent(lead, any -> LinearExpr.newBuilder());
-                for (Choice choice : choices.get(load.id())) {
-                    double part = choice.seat().part(node, phase);
-                    if (part > 0) {
-                        sum.addTerm(
-                                choice.taken(),
-                                ExactModelUnits.amps(part
-                                                * InrushEnvelope.of(load, 0).baseAmps())
-                                        + ExactModelUnits.amps(part
-                                                * InrushEnvelope.of(load, 0).excessAmps()));
-                    }
+                String lead = load.comesWith().orElse(load.id());
+                together.computeIfAbsent(lead, any -> new ArrayList<>()).add(item);
+                roles.merge(lead, load.role(), (one, other) -> one.compareTo(other) > 0 ? one : other);
+                if (!lead.equals(load.id())) {
+                    several.add(lead);
                 }
             }
         }
-        together.forEach((lead, sum) -> {
-            if (sizes.get(lead) > 1) {
-                model.addGreaterOrEqual(peak, sum.build());
+        together.keySet().retainAll(several);
+        together.forEach((lead, own) -> {
+            LinearExprBuilder sum = LinearExpr.newBuilder();
+            own.forEach(item -> sum.addTerm(item.there(), base(item) + excess(item)));
+            Optional<String> system = own.get(0).load().system();
+            for (Item item : items) {
+                boolean isOther = project.hasClocks() && !item.load().system().equals(system);
+                if (!item.load().switched() || isOther) {
+                    sum.addTerm(item.there(), project.hasClocks() ? use(item) : base(item));
+                } else if (tellsRolesApart
+                        && !own.contains(item)
+                        && item.load().system().equals(system)
+                        && item.load().role().compareTo(roles.get(lead)) < 0) {
+                    sum.addTerm(item.there(), base(item));
+                }
             }
+            model.addGreaterOrEqual(peak, sum.build());
         });
     }
 
@@ -383,7 +484,7 @@ final class DistributionLadder {
                         }
                     }
                 }
-                model.addLessOrEqual(sum.build(), ExactModelUnits.amps(limit.continuousAmps()) + loads.size());
+                model.addLessOrEqual(sum.build(), ExactModelUnits.amps(allowedAmps(point, limit)) + loads.size());
                 sums.add(sum.build());
                 total.add(sum.build());
             }
@@ -407,6 +508,15 @@ final class DistributionLadder {
                 deviations.addTerm(proven, COMMON / phases * share);
             }
         }
+    }
+
+    /** In a panel, less what is to be left free. */
+    private double allowedAmps(Point point, NodeLimits limit) {
+        double spare = point.panel()
+                .flatMap(project::spareIn)
+                .map(Spare::runningPercent)
+                .orElse(0.0);
+        return limit.continuousAmps() * (1 - spare / 100);
     }
 
     private long weightOf(Point point) {

@@ -2,6 +2,7 @@ package evenrise.solver.exact;
 
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
+import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.bounds.SettingGrid;
 import evenrise.solver.engine.Budget;
 
@@ -13,7 +14,10 @@ final class DistributionProver {
     private static final double MOST_SECONDS = 30;
     private static final double PART_OF_THE_TIME = 0.3;
 
-    private final ProgramBound bound = new ProgramBound();
+    /** One: the tree that raises the bound is searched by one. */
+    private static final int WORKERS = 1;
+
+    private final ProgramBound bound = new ProgramBound(true);
 
     /** Whether it proves anything of such a project; loads nothing native. */
     static boolean suits(Project project) {
@@ -24,13 +28,13 @@ final class DistributionProver {
      * What peaks, deviations and racks by their weights stay below in no plan that keeps every rule, in ampere-equivalents;
      * 0 where nothing is proven.
      */
-    double amps(Project project, Budget budget, long seed, int workers) {
+    double amps(Project project, Budget budget, long seed) {
         return bound.amps(
                 () -> {
                     DistributionLadder ladder = new DistributionLadder(project, SettingGrid.tellsTimesApart(project));
-                    return new ProgramBound.Made(ladder.model(), ladder.minimize());
+                    return new ProgramBound.Made(ladder.model(), ladder.minimize(ProvenBounds.fewestBoards(project)));
                 },
-                ExactEffort.beside(budget, PART_OF_THE_TIME, MOST_SECONDS, seed, workers));
+                ExactEffort.beside(budget, PART_OF_THE_TIME, MOST_SECONDS, seed, WORKERS));
     }
 
     /** Ends the work soon; may be called from any thread. */

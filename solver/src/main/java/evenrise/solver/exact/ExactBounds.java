@@ -61,8 +61,8 @@ public final class ExactBounds implements SharperBounds {
 
         private void distributed(DistributionProver prover, Consumer<Bounds> better, BoundSource.Incumbent incumbent) {
             Project project = request.project();
-            double amps = prover.amps(project, request.budget(), request.seed(), request.threads());
-            double objective = ProvenBounds.objective(project, bounds, amps);
+            double amps = prover.amps(project, request.budget(), request.seed());
+            double objective = ProvenBounds.objectiveOfPlant(project, bounds, amps);
             if (objective > bounds.objective()) {
                 bounds = bounds.withObjective(objective);
                 better.accept(bounds);

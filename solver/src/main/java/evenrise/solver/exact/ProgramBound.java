@@ -19,8 +19,18 @@ final class ProgramBound {
     /** @param unitAmps one unit of its aim, in ampere-equivalents */
     record Made(CpModel model, double unitAmps) {}
 
+    private final boolean byTree;
     private CpSolver solver;
     private boolean stopped;
+
+    ProgramBound() {
+        this(false);
+    }
+
+    /** @param byTree whether the solver raises the least bound of a tree of its own, where it would look for solutions first */
+    ProgramBound(boolean byTree) {
+        this.byTree = byTree;
+    }
 
     /** In ampere-equivalents; 0 where nothing is proven, or where the project does not fit the program. */
     double amps(Making making, ExactEffort effort) {
@@ -31,6 +41,9 @@ final class ProgramBound {
                 return 0;
             }
             effort.limit(begun.getParameters());
+            if (byTree) {
+                begun.getParameters().setOptimizeWithLbTreeSearch(true).setLinearizationLevel(2);
+            }
             CpSolverStatus status = begun.solve(made.model());
             boolean isBounded = status == CpSolverStatus.OPTIMAL
                     || status == CpSolverStatus.FEASIBLE

@@ -2,7 +2,6 @@ package evenrise.solver.sample;
 
 import evenrise.model.project.BoardTiming;
 import evenrise.model.project.BoardType;
-import evenrise.model.project.BoardTypeBuilder;
 import evenrise.model.project.EmergencyBy;
 import evenrise.model.project.GroupSeating;
 import evenrise.model.project.OffTiming;
@@ -13,65 +12,45 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/**
- * The board types of drawn venues, called by letters, and which of them a panel has. Each offers delays and steps of its
- * own, invented; those that {@link Boards} sets are among them.
- */
+/** The board types of drawn venues, called by letters, and which of them a panel has. */
 final class BoardKinds {
-    private static final BoardType F = stepped(
-                    "F",
-                    7,
-                    345,
-                    List.of(0.0, 2.0, 4.0, 6.0, 8.0, 11.0, 14.0, 17.0, 20.0, 23.0, 27.0, 31.0),
-                    List.of(0.5, 1.25, 2.0, 3.0))
-            .build();
-    private static final BoardType H = stepped(
-                    "H",
-                    12,
-                    530,
-                    List.of(
-                            0.0, 0.5, 1.0, 1.5, 2.5, 3.5, 5.0, 6.5, 8.0, 9.5, 11.0, 12.0, 12.5, 13.0, 13.5, 14.5, 16.0,
-                            18.0, 20.0, 22.0, 24.0, 27.0, 30.0, 34.0),
-                    List.of(0.25, 0.75, 1.25, 2.0))
-            .build();
-    private static final BoardType Q = stepped(
-                    "Q",
-                    18,
-                    790,
-                    List.of(
-                            0.0, 1.0, 2.0, 4.0, 6.0, 8.0, 10.0, 11.0, 12.0, 12.5, 13.0, 13.5, 14.0, 15.0, 16.5, 18.0,
-                            19.5, 21.0, 23.0, 25.0, 28.0, 32.0, 36.0),
-                    List.of(0.25, 0.5, 1.0, 1.5, 2.0))
-            .build();
+    private static final List<Double> DELAYS = List.of(
+            0.0, 0.5, 1.0, 1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 11.0, 12.0, 12.5, 13.0, 13.5, 14.0, 15.0, 16.0,
+            18.0, 20.0, 22.0, 24.0, 26.0, 28.0, 30.0, 33.0, 36.0);
+    private static final List<Double> STEPS = List.of(0.25, 0.5, 1.0, 2.0);
+
+    private static final BoardType F = stepped("F", 6, 330);
+    private static final BoardType H = stepped("H", 10, 480);
+    private static final BoardType Q = stepped("Q", 18, 790);
 
     /** Passes on after its last output, used or not. */
-    private static final BoardType N = stepped(
-                    "N",
-                    11,
-                    505,
-                    List.of(0.0, 0.5, 1.0, 1.5, 3.0, 6.0, 9.0, 12.0, 18.0, 24.0),
-                    List.of(0.4, 0.8, 1.2, 2.0, 2.8))
+    private static final BoardType N = BoardType.builder()
+            .id("N")
+            .outputs(11)
+            .startDelaySeconds(List.of(0.0, 0.5, 1.0, 1.5, 3.0, 6.0, 9.0, 12.0, 18.0, 24.0))
+            .stepSeconds(List.of(0.4, 0.8, 1.2, 2.0, 2.8))
             .passesOn(PassesOn.ALL)
+            .price(505)
             .build();
 
     /** Its outputs go off at times of their own. */
-    private static final BoardType J = stepped(
-                    "J",
-                    10,
-                    560,
-                    List.of(0.0, 0.5, 1.0, 1.5, 2.5, 5.0, 8.0, 11.0, 14.5, 18.0, 23.0, 30.0),
-                    List.of(0.5, 1.0, 2.0))
+    private static final BoardType J = BoardType.builder()
+            .id("J")
+            .outputs(10)
+            .startDelaySeconds(DELAYS)
+            .stepSeconds(List.of(0.3, 0.6, 1.0, 2.0))
             .off(OffTiming.EACH)
+            .price(560)
             .build();
 
     /** Two of its outputs stay free. */
-    private static final BoardType S = stepped(
-                    "S",
-                    16,
-                    720,
-                    List.of(0.0, 0.5, 1.0, 1.5, 3.0, 5.0, 7.5, 10.5, 14.0, 19.0, 27.0),
-                    List.of(0.25, 0.75, 1.5, 2.0))
+    private static final BoardType S = BoardType.builder()
+            .id("S")
+            .outputs(12)
+            .startDelaySeconds(DELAYS)
+            .stepSeconds(STEPS)
             .spareOutputs(2)
+            .price(590)
             .build();
 
     /** Each output has a time of its own, and drops on an emergency or not. */
@@ -107,14 +86,14 @@ final class BoardKinds {
         this.plant = plant;
     }
 
-    private static BoardTypeBuilder stepped(
-            String id, int outputs, double price, List<Double> delays, List<Double> steps) {
+    private static BoardType stepped(String id, int outputs, double price) {
         return BoardType.builder()
                 .id(id)
                 .outputs(outputs)
-                .startDelaySeconds(delays)
-                .stepSeconds(steps)
-                .price(price);
+                .startDelaySeconds(DELAYS)
+                .stepSeconds(STEPS)
+                .price(price)
+                .build();
     }
 
     private static OfferedTimes times(double to, double by) {
@@ -135,7 +114,7 @@ final class BoardKinds {
         return all;
     }
 
-    /** For processing and what holds, ten outputs at least. */
+    /** For processing and what holds, ten outputs. */
     BoardType hold(int panel) {
         if (plant.has(PlantOption.BOARDS) && panel % EVERY == 1) {
             return N;

@@ -66,20 +66,6 @@ final class EquipmentKinds {
             steady("battery chargers", 1, 1.5, 4, 0.92, 0.5),
             steady("cooling unit", 3, 4, 9, 0.85, 0));
 
-    /** Between line and neutral of 277 V, or on three phases of 480 V, before the transformers; dimmed down to start. */
-    static final List<Kit> SERVICE_KITS = List.of(
-            auxiliary("house lights", 1, 20, 4, 9, 0.9, 0.95, 0.15, 9, RECTIFIER),
-            auxiliary("work lights", 1, 20, 3, 8, 1.0, 0.95, 0.15, 9, RECTIFIER));
-
-    /** They stop on an emergency, by drives that start softly. */
-    static final Kit RACK_ROOM_FAN = auxiliary("rack room fan", 3, 20, 3, 7, 0.9, 0.9, 0, 3, SOFT_START);
-
-    static final List<Kit> SERVICE_ALWAYS_ON_KITS = List.of(
-            steady("corridor lights", 1, 3, 8, 0.95, 0.15),
-            steady("entrance lights", 1, 2, 6, 0.95, 0.15),
-            steady("air handler", 3, 4, 9, 0.88, 0),
-            steady("cooling pump", 3, 3, 7, 0.85, 0));
-
     private EquipmentKinds() {}
 
     private static Kit processing(String name, double from, double to, double settleFrom, double settleTo) {

@@ -28,10 +28,6 @@ final class PanelDraft {
     private final int index;
     private final List<String> zone;
     private final PhaseSystem system;
-    /** Between line and neutral. */
-    final double volts;
-
-    private final boolean isService;
     private final SeededDraws draw;
 
     /** @param wideGroup the group that all its amplifiers belong to, shared with another panel; empty for groups of its own */
@@ -39,12 +35,10 @@ final class PanelDraft {
         this.index = index;
         this.counts = counts;
         this.system = frame.tree().system(index);
-        this.volts = frame.tree().volts(index);
-        this.isService = frame.tree().isService(index);
         this.draw = draw;
         id = frame.zones().id(index);
         place = frame.zones().name(index);
-        zone = alike(frame);
+        zone = frame.zones().zoneOf(index, frame.size().panels());
         boards = new Boards(
                 index,
                 id,
@@ -61,7 +55,7 @@ final class PanelDraft {
         }
         calls();
         for (int n = 0; n < counts.alwaysOn(); n++) {
-            add(draw.of(isService ? EquipmentKinds.SERVICE_ALWAYS_ON_KITS : EquipmentKinds.ALWAYS_ON_KITS), false);
+            add(draw.of(EquipmentKinds.ALWAYS_ON_KITS), false);
         }
         furnish(frame);
     }
@@ -76,7 +70,7 @@ final class PanelDraft {
             load.statesInrush = load.switched || !plant.isFlat();
             load.isWired = plant.has(PlantOption.WIRING);
             if (plant.has(PlantOption.TRANSFORMERS)) {
-                load.lineToNeutralVolts = OptionalDouble.of(volts);
+                load.lineToNeutralVolts = OptionalDouble.of(VenueTree.PANEL_VOLTS);
             }
         }
         if (plant.has(PlantOption.CONTACTORS)) {
@@ -90,16 +84,6 @@ final class PanelDraft {
         }
     }
 
-    /** The panels of its zone that have its voltage. */
-    private List<String> alike(VenueFrame frame) {
-        List<String> all = frame.zones().zoneOf(index, frame.size().panels());
-        int first = VenueZones.zone(index) * VenueZones.PANELS_IN_ZONE;
-        return IntStream.range(0, all.size())
-                .filter(n -> frame.tree().volts(first + n) == volts)
-                .mapToObj(all::get)
-                .toList();
-    }
-
     private List<String> reaching() {
         List<String> others = zone.stream().filter(other -> !other.equals(id)).toList();
         return others.isEmpty() ? List.of(id) : List.of(id, draw.of(others));
@@ -111,9 +95,6 @@ final class PanelDraft {
     }
 
     private void processing() {
-        if (isService) {
-            return;
-        }
         Optional<String> control =
                 draw.chance(0.5) ? Optional.of(group("control", OnEmergency.HOLD, false)) : Optional.empty();
         List<Kit> kits = new ArrayList<>();
@@ -136,23 +117,22 @@ final class PanelDraft {
     }
 
     private void auxiliaries() {
-        List<String> network = isService ? List.of() : List.of(first(EquipmentKinds.SWITCH).id);
+        String network = first(EquipmentKinds.SWITCH).id;
         for (int n = 0; n < counts.auxiliary(); n++) {
-            LoadDraft load =
-                    add(draw.of(isService ? EquipmentKinds.SERVICE_KITS : EquipmentKinds.AUXILIARY_KITS), true);
+            LoadDraft load = add(draw.of(EquipmentKinds.AUXILIARY_KITS), true);
             load.on(Boards.hold(id), Boards.FIRST_AUXILIARY + n);
             if (draw.chance(0.3)) {
-                load.comesAfter.addAll(network);
+                load.comesAfter.add(network);
             }
         }
         if (counts.displays() > 0) {
-            String displays = group(isService ? "air" : "displays", OnEmergency.DROP, false);
-            Kit kit = isService ? EquipmentKinds.RACK_ROOM_FAN : draw.of(EquipmentKinds.DISPLAY_KITS);
+            String displays = group("displays", OnEmergency.DROP, false);
+            Kit kit = draw.of(EquipmentKinds.DISPLAY_KITS);
             for (int n = 0; n < counts.displays(); n++) {
                 LoadDraft load = add(kit, true);
                 load.on(Boards.drop(id), 1 + n);
                 load.group = Optional.of(displays);
-                load.comesAfter.addAll(network);
+                load.comesAfter.add(network);
             }
         }
     }
@@ -227,7 +207,7 @@ final class PanelDraft {
     /** Places the loads in the smallest panel that leaves about a sixth of its slots spare; it has no limits yet. */
     Panel panel(VenueFrame frame) {
         int poles = loads.stream().mapToInt(load -> load.poles).sum();
-        boolean splits = !isService && counts.alwaysOn() > 0 && draw.chance(0.2);
+        boolean splits = counts.alwaysOn() > 0 && draw.chance(0.2);
         int reserved = draw.whole(0, 2);
         int needed = (int) Math.ceil(poles * (frame.plant().isFlat() ? 1.18 : 1.35))
                 + reserved

@@ -3,10 +3,10 @@ package evenrise.solver.sample;
 /**
  * How many loads of each use one panel has.
  *
- * @param processing 2 to {@value #MOST_PROCESSING}, none before the transformers
+ * @param processing 2 to {@value #MOST_PROCESSING}
  * @param auxiliary that hold on an emergency, 1 to {@value #MOST_AUXILIARY}
  * @param displays auxiliary loads that drop, 0 to {@value #MOST_DISPLAYS}
- * @param amplifiers that drop, 1 to {@value #MOST_AMPLIFIERS}, none before the transformers
+ * @param amplifiers that drop, 1 to {@value #MOST_AMPLIFIERS}
  * @param calls amplifiers that hold
  */
 record PanelMix(int alwaysOn, int processing, int auxiliary, int displays, int amplifiers, int calls) {
@@ -14,13 +14,6 @@ record PanelMix(int alwaysOn, int processing, int auxiliary, int displays, int a
     static final int MOST_AUXILIARY = 5;
     static final int MOST_DISPLAYS = 4;
     static final int MOST_AMPLIFIERS = 14;
-
-    /** Of lighting and ventilation, most of it always on. */
-    static PanelMix ofService(int loads) {
-        int displays = Math.min(MOST_DISPLAYS, loads / 4);
-        int auxiliary = Math.min(MOST_AUXILIARY, loads / 4);
-        return new PanelMix(loads - auxiliary - displays, 0, auxiliary, displays, 0, 0);
-    }
 
     /** Splits {@code loads}, 6 to 30, by a draw. */
     static PanelMix of(int loads, SeededDraws draw) {

@@ -69,7 +69,7 @@ final class VenueDraft {
             int fewest = Math.max(VenueSize.FEWEST_LOADS, left - VenueSize.MOST_LOADS * (panels - 1));
             int most = Math.min(VenueSize.MOST_LOADS, left - VenueSize.FEWEST_LOADS * (panels - 1));
             int loads = Math.max(fewest, Math.min(most, panels == 1 ? left : even + draw.whole(-3, 3)));
-            counts.add(frame.tree().isService(counts.size()) ? PanelMix.ofService(loads) : PanelMix.of(loads, draw));
+            counts.add(PanelMix.of(loads, draw));
             left -= loads;
         }
         return counts;
@@ -99,9 +99,6 @@ final class VenueDraft {
         }
         LoadDraft spare = null;
         for (PanelDraft draft : drafts) {
-            if (draft.counts.processing() == 0) {
-                continue;
-            }
             boolean waits = frame.halls().canWait(draft.loads.get(0).system, core.system);
             if (waits) {
                 draft.first(EquipmentKinds.SWITCH).comesAfter.add(core.id);
@@ -131,8 +128,8 @@ final class VenueDraft {
         Plan layout = layout();
         Map<String, NodeFigures> figures = Layout.of(open, layout).nodes().stream()
                 .collect(Collectors.toMap(NodeFigures::node, Function.identity()));
-        Map<String, PanelDraft> byPanel = new HashMap<>();
-        drafts.forEach(draft -> byPanel.put(draft.id, draft));
+        Map<String, Double> metres = new HashMap<>();
+        drafts.forEach(draft -> metres.put(draft.id, draft.feederMetres()));
         NodeFigures supply = figures.get(NodeFigures.SUPPLY);
         double rated = rated(supply);
         return new Venue(
@@ -146,7 +143,7 @@ final class VenueDraft {
                                 .map(node -> limited(node, figures.get(node.id())))
                                 .toList(),
                         panels.stream()
-                                .map(panel -> limited(panel, figures.get(panel.id()), byPanel.get(panel.id())))
+                                .map(panel -> limited(panel, figures.get(panel.id()), metres.get(panel.id())))
                                 .toList()),
                 layout);
     }
@@ -168,7 +165,7 @@ final class VenueDraft {
         }
     }
 
-    private Panel limited(Panel panel, NodeFigures figures, PanelDraft draft) {
+    private Panel limited(Panel panel, NodeFigures figures, double metres) {
         double rated = rated(figures);
         boolean limits = draw.chance(0.3);
         boolean isWired = frame.plant().has(PlantOption.WIRING);
@@ -177,12 +174,8 @@ final class VenueDraft {
                 .neutralFactor(Ratings.neutralFactor(figures, rated))
                 .inrushLimitAmps(
                         limits ? OptionalDouble.of(inrushLimit(figures, rated, Ratings.HOLDS)) : OptionalDouble.empty())
-                .feeder(
-                        isWired
-                                ? Optional.of(Wiring.feeder(draft.feederMetres(), rated, Wiring.DEVICE))
-                                : Optional.empty())
-                .interruptingAmps(
-                        isWired ? OptionalDouble.of(Wiring.interruptingAmps(draft.volts)) : OptionalDouble.empty())
+                .feeder(isWired ? Optional.of(Wiring.feeder(metres, rated, Wiring.DEVICE)) : Optional.empty())
+                .interruptingAmps(isWired ? OptionalDouble.of(Wiring.PANEL_INTERRUPTS_AMPS) : OptionalDouble.empty())
                 .build();
     }
 

@@ -16,15 +16,12 @@ final class VenueTree {
     /** Between a line and neutral at the panels. */
     static final double PANEL_VOLTS = 120;
 
-    /** The same at the service, where there are transformers. */
-    static final double SERVICE_VOLTS = 277;
-
+    private static final double SERVICE_VOLTS = 277;
     private static final int EVERY = 3;
 
     final List<DistributionNode> nodes = new ArrayList<>();
     private final List<Optional<String>> feeds = new ArrayList<>();
     private final List<PhaseSystem> systems = new ArrayList<>();
-    private final List<Double> volts = new ArrayList<>();
     private final VenuePlant plant;
 
     VenueTree(VenuePlant plant, VenueZones zones, VenueSize size) {
@@ -45,16 +42,6 @@ final class VenueTree {
         return systems.get(panel);
     }
 
-    /** Between a line and neutral at a panel. */
-    double volts(int panel) {
-        return volts.get(panel);
-    }
-
-    /** Whether a panel is before the transformers: lighting and ventilation. */
-    boolean isService(int panel) {
-        return volts.get(panel) == SERVICE_VOLTS;
-    }
-
     double supplyVolts() {
         return plant.has(PlantOption.TRANSFORMERS) ? SERVICE_VOLTS : PANEL_VOLTS;
     }
@@ -62,7 +49,6 @@ final class VenueTree {
     private void zone(int zone, String id, int panels, PhaseSystem system) {
         Optional<String> feeds = Optional.empty();
         Optional<String> last = Optional.empty();
-        Optional<String> service = Optional.empty();
         if (zone == 0 && plant.has(PlantOption.SOURCE)) {
             feeds = add(node(id + "-own")
                     .source(Optional.of(NodeSource.builder()
@@ -78,18 +64,14 @@ final class VenueTree {
             feeds = add(transformer(id + "-208", main, connection, PhaseSystem.THREE_PHASE));
             if (zone % EVERY == 1 && panels > 1) {
                 last = add(transformer(id + "-240", main, TransformerConnection.SINGLE, PhaseSystem.SPLIT_PHASE));
-            } else if (zone > 0 && panels == VenueZones.PANELS_IN_ZONE) {
-                service = main;
             }
         } else if (plant.has(PlantOption.NODES)) {
             feeds = add(node(id + "-main").build());
         }
         for (int panel = 1; panel <= panels; panel++) {
             boolean isSingle = panel == panels && last.isPresent();
-            boolean isService = panel == panels && service.isPresent();
-            this.feeds.add(isSingle ? last : isService ? service : feeds);
+            this.feeds.add(isSingle ? last : feeds);
             systems.add(isSingle ? PhaseSystem.SPLIT_PHASE : system);
-            volts.add(isService ? SERVICE_VOLTS : PANEL_VOLTS);
         }
     }
 

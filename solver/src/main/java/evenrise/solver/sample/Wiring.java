@@ -47,7 +47,7 @@ final class Wiring {
     static final Device DEVICE = tripping(Ratings.HOLDS, 12);
     static final Device MAIN_DEVICE = tripping(Ratings.MAIN_HOLDS, 20);
 
-    private static final double PANEL_INTERRUPTS_AMPS = 22_000;
+    static final double PANEL_INTERRUPTS_AMPS = 22_000;
     private static final double MAIN_INTERRUPTS_AMPS = 65_000;
     private static final double NODE_METRES = 20;
     private static final double SECONDARY_METRES = 3;
@@ -60,11 +60,6 @@ final class Wiring {
         return Device.builder()
                 .instantaneous(new InstantaneousRange(holds, trips))
                 .build();
-    }
-
-    /** Of a panel: before the transformers the same as of a distribution. */
-    static double interruptingAmps(double volts) {
-        return volts > VenueTree.PANEL_VOLTS ? MAIN_INTERRUPTS_AMPS : PANEL_INTERRUPTS_AMPS;
     }
 
     static Feeder feeder(double metres, double amps, Device device) {

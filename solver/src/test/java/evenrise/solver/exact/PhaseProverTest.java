@@ -51,8 +51,8 @@ class PhaseProverTest {
         return peakAmps(aProject()
                 .supply(supply)
                 .panels(aPanel("P"))
-                .boardTypes(aBoardType("K"))
-                .boards(aBoard("B").type("K"))
+                .boardTypes(aBoardType("eight"))
+                .boards(aBoard("B").type("eight"))
                 .loads(loads)
                 .build());
     }
@@ -147,8 +147,8 @@ class PhaseProverTest {
     void addsWhatBalanceCosts() {
         Project project = aProject()
                 .panels(aPanel("P"))
-                .boardTypes(aBoardType("K"))
-                .boards(aBoard("B").type("K"))
+                .boardTypes(aBoardType("eight"))
+                .boards(aBoard("B").type("eight"))
                 .loads(
                         aLoad("one").runningAmps(5).inrushPeakAmps(50),
                         aLoad("other").runningAmps(10).inrushPeakAmps(60))

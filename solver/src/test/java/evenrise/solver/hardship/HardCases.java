@@ -56,7 +56,7 @@ final class HardCases {
             for (int i = 2; i < 12; i++) {
                 boards.addObject()
                         .put("id", "B" + i)
-                        .put("type", "K")
+                        .put("type", "eight")
                         .put("panel", "P1")
                         .put("after", "B" + (i - 1));
             }
@@ -96,7 +96,7 @@ final class HardCases {
             }
             ArrayNode boards = (ArrayNode) root.get("boards");
             for (int i = 2; i < 10; i++) {
-                boards.addObject().put("id", "B" + i).put("type", "K").put("panel", "P1");
+                boards.addObject().put("id", "B" + i).put("type", "eight").put("panel", "P1");
             }
         });
         project("long names in every place", root -> {

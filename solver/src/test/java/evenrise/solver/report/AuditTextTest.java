@@ -124,7 +124,7 @@ class AuditTextTest {
 
         @Test
         void showsHowTheBoardIsSetAndUsed() {
-            assertThat(squeezed(audit(plan, SHA))).contains("B1 K P1 - 0.5 0.25 1 8 0.75 0.75");
+            assertThat(squeezed(audit(plan, SHA))).contains("B1 eight P1 - 0.5 0.25 1 8 0.75 0.75");
         }
 
         /** Base √2·10 = 14.1, the rest of the 100 A is excess; dsp is on another phase. */

@@ -84,7 +84,7 @@ final class Levelling {
     /** @return the blocks that have no board after it either */
     List<int[]> level() {
         int moves = MOVES_PER_BLOCK * blocks.size();
-        if (filling.panels.hasSeveralSources()) {
+        if (filling.panels.hasSeveralSources() && moves > 0) {
             moves = Math.max(moves, MOVES_BETWEEN_SOURCES);
         }
         for (int move = 0; move < moves && isStrained(); move++) {

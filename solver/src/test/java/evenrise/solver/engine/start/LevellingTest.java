@@ -10,6 +10,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.LoadBuilder;
 import evenrise.model.ProjectBuilder;
+import evenrise.model.project.DistributionNode;
+import evenrise.model.project.NodeSource;
+import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
 import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.Currents;
@@ -17,6 +20,7 @@ import evenrise.solver.sample.Sample;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -65,6 +69,27 @@ class LevellingTest {
 
         assertThat(choice.boards()[compiled.loadCount() - 1]).isEqualTo(CompiledProject.NONE);
         assertThat(runningAmps(compiled, choice)).containsExactlyInAnyOrder(72.0, 72.0, 0.0);
+    }
+
+    @Test
+    void hasNothingToDoWhereNothingIsSwitchedBelowSeveralSources() {
+        var source = NodeSource.builder()
+                .system(PhaseSystem.THREE_PHASE)
+                .lineToNeutralVolts(230)
+                .frequencyHertz(50)
+                .build();
+        Project project = aProject()
+                .loads(aLoad("lamp").unswitched(), aLoad("clock").unswitched())
+                .with(it -> it.nodes(List.of(DistributionNode.builder()
+                        .id("generator")
+                        .ratedAmps(100)
+                        .source(Optional.of(source))
+                        .build())))
+                .build();
+
+        BoardChoice choice = chosen(new CompiledProject(project));
+
+        assertThat(choice.boards()).containsOnly(CompiledProject.NONE);
     }
 
     @ParameterizedTest
