@@ -143,8 +143,8 @@ class BoardRulesTest {
 
             assertThat(broken("output", oneLoad(), plan))
                     .containsExactly(
-                            "load 'L1' is switched, but board 'B1' has outputs 1 to 8, not 9; one output of its"
-                                    + " own is needed. Maybe move it to a free output of a board that reaches panel 'P1'.");
+                            "load 'L1' is switched, but board 'B1' has outputs 1 to 8, not 9; one output of its own is"
+                                    + " needed. Maybe move it to a free output of a board that reaches panel 'P1'.");
         }
 
         @Test

@@ -8,20 +8,20 @@ import evenrise.model.plan.Plan;
 /** A project of two loads as a file's text, and bare plans of it. */
 final class SmallHall {
     static final String PROJECT = """
-            {
-              "format": "evenrise-project/1",
-              "name": "Small hall",
-              "supply": {"system": "three-phase", "line_to_neutral_v": 120, "frequency_hz": 60, "rated_a": 400},
-              "panels": [{"id": "P1", "slots": 12, "rated_a": 225}],
-              "board_types": [{"id": "eight", "outputs": 8, "start_delay_s": [0, 0.5], "step_s": [0.25, 0.5], "price": 0}],
-              "boards": [{"id": "B1", "type": "eight", "panel": "P1"}],
-              "loads": [
-                {"id": "dsp", "role": "processing", "breaker_a": 20, "switched": false, "running_a": 10},
-                {"id": "amp", "name": "Sub left", "role": "amplifier", "breaker_a": 32, "running_a": 20,
-                 "idle_a": 10, "inrush_peak_a": 100}
-              ]
-            }
-            """;
+        {
+          "format": "evenrise-project/1",
+          "name": "Small hall",
+          "supply": {"system": "three-phase", "line_to_neutral_v": 120, "frequency_hz": 60, "rated_a": 400},
+          "panels": [{"id": "P1", "slots": 12, "rated_a": 225}],
+          "board_types": [{"id": "eight", "outputs": 8, "start_delay_s": [0, 0.5], "step_s": [0.25, 0.5], "price": 0}],
+          "boards": [{"id": "B1", "type": "eight", "panel": "P1"}],
+          "loads": [
+            {"id": "dsp", "role": "processing", "breaker_a": 20, "switched": false, "running_a": 10},
+            {"id": "amp", "name": "Sub left", "role": "amplifier", "breaker_a": 32, "running_a": 20,
+             "idle_a": 10, "inrush_peak_a": 100}
+          ]
+        }
+        """;
 
     private SmallHall() {}
 

@@ -69,23 +69,23 @@ final class PathRun {
 
     /** What happens in the hard cases. */
     static final String DAY = """
-            {"format": "evenrise-script/1", "name": "day", "events": [
-             {"at_s": 0, "what": "system-on"}, {"at_s": 60, "what": "emergency"}, {"at_s": 90, "what": "release"},
-             {"at_s": 200, "what": "mains", "percent": 0}, {"at_s": 201, "what": "mains", "percent": 100}]}
-            """;
+        {"format": "evenrise-script/1", "name": "day", "events": [
+         {"at_s": 0, "what": "system-on"}, {"at_s": 60, "what": "emergency"}, {"at_s": 90, "what": "release"},
+         {"at_s": 200, "what": "mains", "percent": 0}, {"at_s": 201, "what": "mains", "percent": 100}]}
+        """;
 
     static final String SMALL = """
-            {"format": "evenrise-project/1", "name": "Small hall",
-             "supply": {"system": "three-phase", "line_to_neutral_v": 120, "frequency_hz": 60, "rated_a": 400},
-             "panels": [{"id": "P1", "slots": 12, "rated_a": 225}],
-             "board_types": [{"id": "eight", "outputs": 8, "start_delay_s": [0, 0.5], "step_s": [0.25, 0.5], "price": 0}],
-             "boards": [{"id": "B1", "type": "eight", "panel": "P1"}],
-             "catalogue": {"currency": "EUR", "panel_types": [{"id": "T12", "slots": 12, "rated_a": 225, "price": 900}]},
-             "loads": [
-              {"id": "dsp", "role": "processing", "breaker_a": 20, "running_a": 10, "settle_s": 2},
-              {"id": "amp", "name": "Sub left", "role": "amplifier", "breaker_a": 32, "running_a": 20, "idle_a": 10, "inrush_peak_a": 100},
-              {"id": "fan", "role": "auxiliary", "poles": 3, "breaker_a": 32, "running_a": 20}]}
-            """;
+        {"format": "evenrise-project/1", "name": "Small hall",
+         "supply": {"system": "three-phase", "line_to_neutral_v": 120, "frequency_hz": 60, "rated_a": 400},
+         "panels": [{"id": "P1", "slots": 12, "rated_a": 225}],
+         "board_types": [{"id": "eight", "outputs": 8, "start_delay_s": [0, 0.5], "step_s": [0.25, 0.5], "price": 0}],
+         "boards": [{"id": "B1", "type": "eight", "panel": "P1"}],
+         "catalogue": {"currency": "EUR", "panel_types": [{"id": "T12", "slots": 12, "rated_a": 225, "price": 900}]},
+         "loads": [
+          {"id": "dsp", "role": "processing", "breaker_a": 20, "running_a": 10, "settle_s": 2},
+          {"id": "amp", "name": "Sub left", "role": "amplifier", "breaker_a": 32, "running_a": 20, "idle_a": 10, "inrush_peak_a": 100},
+          {"id": "fan", "role": "auxiliary", "poles": 3, "breaker_a": 32, "running_a": 20}]}
+        """;
 
     Map<String, String> faults() {
         return faults;
