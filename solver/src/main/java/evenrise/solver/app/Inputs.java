@@ -64,7 +64,19 @@ final class Inputs {
      * @throws JobFailed that names them all
      */
     static void refuseUnreworked(Source source, Project project) {
-        refuse(source, PlantPart.beyondProof(project), "does not rework");
+        refuse(source, PlantPart.beyondSearch(project), "does not rework");
+        Set<String> loads = project.loads().stream().map(Load::id).collect(Collectors.toSet());
+        List<String> byLoad = project.boards().stream()
+                .filter(board -> board.fedBy().filter(loads::contains).isPresent())
+                .map(Board::id)
+                .toList();
+        if (!byLoad.isEmpty()) {
+            throw new JobFailed(
+                    JobFailed.Reason.INPUT,
+                    source.name() + ": this version does not rework plants whose boards are fed by loads (board "
+                            + Phrase.CLEAN(String.join(", ", byLoad))
+                            + "): it does not know what goes off with such a load; an audit judges their plans.");
+        }
     }
 
     private static void refuse(Source source, List<PlantPart> beyond, String what) {

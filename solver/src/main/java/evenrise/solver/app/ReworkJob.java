@@ -87,11 +87,11 @@ final class ReworkJob {
         Project project = request.project();
         Plan built = request.from().orElseThrow();
         Project searched = asked.keepsRunning() ? Kept.early(project, built) : project;
-        NearbySearch nearby = new NearbySearch(searched, built, request.seed());
+        NearbySearch nearby = new NearbySearch(searched, built, request.seed(), watch::report);
         PlanningOutcome asNew = asNew(request, nearby::stop);
         nearby.offer(asNew.plan());
         if (!control.cancellation().isCancelled()) {
-            nearby.search(part(request.budget(), 1 - AS_NEW_PART));
+            nearby.search(part(request.budget(), 1 - AS_NEW_PART), request.threads());
         }
         watch.at(Stage.BOUNDS);
         Optional<Bounds> bounds = Optional.of(ProvenBounds.of(project));

@@ -44,7 +44,7 @@ public record FrontRow(
                 point.moves(),
                 point.changes().breakers(),
                 point.changes().leads(),
-                point.changes().settings().size(),
+                point.changes().settingsInAll(),
                 point.violations(),
                 point.objective(),
                 metrics.peakInrushAmps(),

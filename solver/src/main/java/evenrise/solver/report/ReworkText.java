@@ -88,7 +88,7 @@ public final class ReworkText {
     }
 
     private static boolean isAsBuilt(FrontPoint point) {
-        return point.moves() == 0 && point.changes().settings().isEmpty();
+        return point.moves() == 0 && point.changes().settingsInAll() == 0;
     }
 
     private static void row(Table table, String label, FrontPoint point, String plan, boolean isChosen) {
@@ -99,7 +99,7 @@ public final class ReworkText {
                 Integer.toString(point.moves()),
                 Integer.toString(point.changes().breakers()),
                 Integer.toString(point.changes().leads()),
-                Integer.toString(point.changes().settings().size()),
+                Integer.toString(point.changes().settingsInAll()),
                 Integer.toString(point.violations()),
                 Numbers.amps(point.objective()),
                 Numbers.amps(metrics.peakInrushAmps()),

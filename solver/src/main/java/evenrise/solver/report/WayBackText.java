@@ -25,11 +25,27 @@ final class WayBackText {
         Map<String, BoardSetting> settings = new HashMap<>();
         before.boards().forEach(each -> settings.put(each.id(), each));
         stage.steps().stream()
+                .filter(step -> step.kind() == WorkStepKind.SET_OUTPUT)
+                .map(step -> StepText.output(
+                        step.board().orElseThrow(), step.output().orElse(0)))
+                .forEach(output -> section.item(output + ": " + timeOf(output, before)));
+        stage.steps().stream()
                 .filter(step -> step.kind() == WorkStepKind.SET_BOARD)
                 .map(step -> settings.get(step.board().orElseThrow()))
                 .forEach(was -> section.item("board " + was.id() + ": start delay "
                         + Numbers.seconds(was.startDelaySeconds()) + " s, step " + Numbers.seconds(was.stepSeconds())
                         + " s"));
+    }
+
+    private static String timeOf(String output, Plan before) {
+        return before.assignments().stream()
+                .filter(each -> each.board()
+                        .filter(board ->
+                                StepText.output(board, each.output().orElse(0)).equals(output))
+                        .isPresent())
+                .findFirst()
+                .map(each -> "it came on at " + Numbers.seconds(each.onSeconds()) + " s from the command")
+                .orElse("it was not in use");
     }
 
     private static String place(Assignment seat) {

@@ -23,8 +23,8 @@ public record WorkFile(
         boolean isProven,
 
         @Field(
-                meaning =
-                        "What keeps the work from being done in smaller stages, or what is broken on the way; a line each")
+                meaning = "What keeps the work from being done in smaller stages, or what is broken on the way; a line"
+                        + " each")
         List<String> obstacles,
 
         @Field(meaning = "What is broken on the way and was whole at the start")
@@ -49,19 +49,22 @@ public record WorkFile(
             @Field(meaning = "Loads that are worked on") List<String> lockedOut,
 
             @Field(
-                    meaning =
-                            "Loads that are off besides, by their panel or board or by what they need; where the system is off, only those that no board switches")
+                    meaning = "Loads that are off besides, by their panel or board or by what they need; where the"
+                            + " system is off, only those that no board switches")
             List<String> standingBy,
 
             @Field(
-                    meaning =
-                            "Shutdown groups of which a load is off; loads without a group are together the one without a name")
+                    meaning = "Shutdown groups of which a load is off; loads without a group are together the one"
+                            + " without a name")
             List<String> outages,
 
             @Field(meaning = "Places where the plant breaks a hard rule afterwards")
             int brokenAfter,
 
-            @Field(meaning = "Steps, in their order") List<WorkStep> steps) {}
+            @Field(meaning = "Steps, in their order") List<WorkStep> steps,
+
+            @Field(meaning = "Panels and nodes that are dead besides, since an isolated panel feeds them")
+            List<String> deadBelow) {}
 
     public static WorkFile of(List<String> cautions, WorkOrder order) {
         List<Stage> stages = new ArrayList<>();
@@ -75,7 +78,8 @@ public record WorkFile(
                     each.standingBy(),
                     each.outages(),
                     each.brokenAfter(),
-                    each.steps()));
+                    each.steps(),
+                    each.deadBelow()));
         }
         return new WorkFile(
                 FORMAT, cautions, order.cost(), order.isProven(), order.obstacles(), order.breaches(), stages);

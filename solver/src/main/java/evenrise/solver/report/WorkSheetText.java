@@ -8,6 +8,7 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
+import evenrise.model.rules.Distribution;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.NodeLimits;
@@ -116,11 +117,15 @@ public final class WorkSheetText {
         List<String> dead = new ArrayList<>();
         stage.deadPanels().forEach(panel -> dead.add("panel " + panel + " with the boards in it"));
         stage.deadBoards().forEach(board -> dead.add("board " + board));
+        String fed = stage.deadBelow().isEmpty()
+                ? ""
+                : ". DEAD with them, which they feed: " + String.join(", ", stage.deadBelow());
         String live = project.panels().stream()
                 .map(Panel::id)
-                .filter(id -> !stage.deadPanels().contains(id))
+                .filter(id ->
+                        !stage.deadPanels().contains(id) && !stage.deadBelow().contains(id))
                 .collect(Collectors.joining(", "));
-        return (dead.isEmpty() ? "Nothing is isolated as a whole" : "ISOLATED: " + String.join("; ", dead))
+        return (dead.isEmpty() ? "Nothing is isolated as a whole" : "ISOLATED: " + String.join("; ", dead) + fed)
                 + (live.isEmpty() ? "." : ". LIVE: every other panel and board (panels " + live + ").");
     }
 
@@ -136,16 +141,18 @@ public final class WorkSheetText {
     private static List<String> currents(Evaluation evaluation, Plan before, WorkStage stage) {
         Layout after = evaluation.layout();
         Set<String> nodes = new LinkedHashSet<>(List.of(NodeFigures.SUPPLY));
+        Distribution distribution = after.distribution();
         Stream.concat(before.assignments().stream(), stage.after().assignments().stream())
                 .filter(each -> stage.lockedOut().contains(each.load()))
                 .map(Assignment::panel)
+                .flatMap(panel -> MeteredPoints.upFrom(distribution, panel).stream())
                 .forEach(nodes::add);
         Section section = new Section(
                 Paint.NONE,
                 "Check afterwards: running current at full use, A, no more than (sums of magnitudes; by phasors, what"
                         + " a meter shows)");
         Table table = new Table().words("where");
-        List<Phase> phases = after.project().supply().system().phases();
+        List<Phase> phases = MeteredPoints.phases(distribution);
         phases.forEach(phase -> table.number(phase.name()));
         table.number("neutral, whatever is on").number("allowed a phase");
         List<NodeLimits> limits = NodeLimits.of(after.project());
@@ -153,10 +160,12 @@ public final class WorkSheetText {
         for (int i = 0; i < figures.size(); i++) {
             NodeFigures node = figures.get(i);
             if (i == 0 || nodes.contains(node.node())) {
-                List<String> cells = new ArrayList<>(List.of(i == 0 ? "supply" : "panel " + node.node()));
-                phases.forEach(
-                        phase -> cells.add(Numbers.amps(node.runningAmps().get(phase)) + " ("
-                                + Numbers.amps(node.phasorAmps().get(phase)) + ")"));
+                List<String> cells = new ArrayList<>(List.of(MeteredPoints.label(limits.get(i))));
+                phases.forEach(phase -> cells.add(
+                        node.runningAmps().containsKey(phase)
+                                ? Numbers.amps(node.runningAmps().get(phase)) + " ("
+                                        + Numbers.amps(node.phasorAmps().get(phase)) + ")"
+                                : "-"));
                 cells.add(Numbers.amps(after.worstNeutralAmps().get(i)));
                 cells.add(Numbers.amps(limits.get(i).continuousAmps()));
                 table.row(cells.toArray(String[]::new));

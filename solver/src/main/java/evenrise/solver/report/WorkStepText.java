@@ -27,10 +27,14 @@ final class WorkStepText {
     private final Map<String, String> boardOf = new HashMap<>();
     private final Map<String, List<Phase>> built = new HashMap<>();
     private final Map<String, Assignment> after = new HashMap<>();
+    private final CommandText commands;
+    private final TreeText tree;
     private WorkStage stage;
 
     WorkStepText(Project project, List<Assignment> built) {
         this.project = project;
+        this.commands = new CommandText(project);
+        this.tree = new TreeText(project);
         project.loads().forEach(load -> this.loads.put(load.id(), load));
         for (Assignment each : built) {
             slots.put(each.load(), slot(each.panel(), each.slot()));
@@ -60,7 +64,7 @@ final class WorkStepText {
     String say(WorkStep step) {
         String id = step.load().orElse("");
         return switch (step.kind()) {
-            case SYSTEM_OFF -> "Give the off command. Wait until everything that boards switch is off.";
+            case SYSTEM_OFF -> commands.off();
             case SWITCH_OFF -> "Switch off " + who(id) + "; " + whyOff(id) + ". Nobody works on it.";
             case LOCK_OUT ->
                 !slots.containsKey(id)
@@ -108,6 +112,11 @@ final class WorkStepText {
                 "Set board " + step.board().orElseThrow() + ": start delay "
                         + Numbers.seconds(step.startDelaySeconds()) + " s, step " + Numbers.seconds(step.stepSeconds())
                         + " s. It counts from the next on command.";
+            case SET_OUTPUT ->
+                "Set the time of "
+                        + output(step.board().orElseThrow(), step.output().orElse(0)) + ", "
+                        + who(id) + ": " + Numbers.seconds(step.timeSeconds())
+                        + " s from the begin of its board. It counts from the next on command.";
             case CHECK_ROTATION -> rotation(id, after.get(id));
             case MAKE_READY ->
                 "Make ready before anything comes on: test what was moved for continuity, insulation and polarity, no"
@@ -128,7 +137,7 @@ final class WorkStepText {
                 "Take the lock and tag off " + who(id) + ", " + slots.get(id)
                         + ", and switch it on; wait until it has settled" + settle(id) + ".";
             case SWITCH_ON -> "Switch " + who(id) + " on again" + settle(id) + ".";
-            case SYSTEM_ON -> "Give the on command. Watch the sequence to its end.";
+            case SYSTEM_ON -> commands.on();
         };
     }
 
@@ -137,8 +146,15 @@ final class WorkStepText {
         if (seat.filter(at -> stage.deadPanels().contains(at.panel())).isPresent()) {
             return "its panel is isolated next";
         }
+        if (seat.filter(at -> stage.deadBelow().contains(at.panel())).isPresent()) {
+            return "what feeds its panel is isolated next";
+        }
         if (seat.flatMap(Assignment::board).filter(this::isDead).isPresent()) {
             return "its board is isolated next";
+        }
+        Optional<String> lead = Optional.ofNullable(loads.get(id)).flatMap(Load::comesWith);
+        if (lead.isPresent()) {
+            return "it is behind the contactor of " + who(lead.get()) + ", or needs a load that goes off next";
         }
         return "it needs a load that goes off next";
     }
@@ -150,7 +166,10 @@ final class WorkStepText {
 
     private boolean isDead(String board) {
         return stage.deadBoards().contains(board)
-                || panelOf(board).filter(stage.deadPanels()::contains).isPresent();
+                || panelOf(board)
+                        .filter(panel -> stage.deadPanels().contains(panel)
+                                || stage.deadBelow().contains(panel))
+                        .isPresent();
     }
 
     private Optional<String> panelOf(String board) {
@@ -170,7 +189,7 @@ final class WorkStepText {
                         ? ""
                         : ", and whatever feeds the boards in it from elsewhere (" + String.join(", ", boards) + ")")
                 + ". Test that no voltage is there, between lines, to neutral and to earth, with a tester proven"
-                + " before and after.";
+                + " before and after." + tree.below(panel);
     }
 
     private String live(String panel) {
@@ -210,7 +229,8 @@ final class WorkStepText {
 
     private String housing(String board) {
         return panelOf(board)
-                .filter(panel -> !stage.deadPanels().contains(panel))
+                .filter(panel -> !stage.deadPanels().contains(panel)
+                        && !stage.deadBelow().contains(panel))
                 .map(panel ->
                         " Panel " + panel + ", which houses it, stays LIVE: if a cover over live parts must come off,"
                                 + " isolate that panel, too.")

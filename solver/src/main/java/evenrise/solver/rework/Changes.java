@@ -3,25 +3,30 @@ package evenrise.solver.rework;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.Plan;
+import evenrise.model.rules.ProjectIndex;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What is different between a plan as built and another one of the same project.
  *
  * @param loads in the order of the new plan
  * @param settings in the order of the new plan
+ * @param times of outputs whose loads stay where they are, in the order of the new plan
  */
-public record Changes(List<LoadChange> loads, List<SettingChange> settings) {
+public record Changes(List<LoadChange> loads, List<SettingChange> settings, List<TimeChange> times) {
     public Changes {
         loads = List.copyOf(loads);
         settings = List.copyOf(settings);
+        times = List.copyOf(times);
     }
 
-    public static Changes between(Plan before, Plan after) {
+    public static Changes between(ProjectIndex index, Plan before, Plan after) {
         Map<String, Assignment> seats = seats(before);
         List<LoadChange> loads = new ArrayList<>();
         seats(after).forEach((load, to) -> {
@@ -36,7 +41,23 @@ public record Changes(List<LoadChange> loads, List<SettingChange> settings) {
                 .filter(to -> set.containsKey(to.id()) && !set.get(to.id()).equals(to))
                 .map(to -> new SettingChange(set.get(to.id()), to))
                 .toList();
-        return new Changes(loads, settings);
+        return new Changes(loads, settings, times(index, before, after, loads));
+    }
+
+    private static List<TimeChange> times(ProjectIndex index, Plan before, Plan after, List<LoadChange> loads) {
+        OutputTimes now = OutputTimes.of(index, before);
+        OutputTimes then = OutputTimes.of(index, after);
+        Set<String> moved = loads.stream().map(LoadChange::load).collect(Collectors.toSet());
+        List<TimeChange> times = new ArrayList<>();
+        seats(after)
+                .forEach((load, seat) -> OutputTimes.key(seat)
+                        .filter(key -> !moved.contains(load) && now.differs(then, key))
+                        .ifPresent(key -> times.add(new TimeChange(
+                                load,
+                                seat.board().orElseThrow(),
+                                seat.output().getAsInt(),
+                                then.seconds(key).orElseThrow()))));
+        return times;
     }
 
     /** Where the plan has each load, its last word where it has several. */
@@ -59,5 +80,10 @@ public record Changes(List<LoadChange> loads, List<SettingChange> settings) {
     /** Breakers and control leads together. */
     public int moves() {
         return breakers() + leads();
+    }
+
+    /** Boards, and outputs with times of their own, that are set otherwise where nothing else is done. */
+    public int settingsInAll() {
+        return settings.size() + times.size();
     }
 }

@@ -1,9 +1,11 @@
 package evenrise.solver.rework;
 
 import evenrise.model.evaluation.Evaluation;
+import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
+import evenrise.model.rules.Placement;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.ProjectIndex;
 import evenrise.model.rules.Verdict;
@@ -13,7 +15,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -34,17 +38,24 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
 
     /**
      * Judges plans and keeps those of which no other is as good with fewer moves. What breaks a rule in a place where the
-     * plan as built does not, or loads a conductor more over its limit, is left out, whatever else it cures. Plans are as
-     * bare as they come; {@link #finished} completes them.
+     * plan as built does not, or loads a conductor more over its limit, is left out, whatever else it cures, and so is what
+     * leaves a load without a breaker that has one. Plans are as bare as they come; {@link #finished} completes them.
      */
     public static Front of(Project project, Plan built, List<Plan> found) {
         ProjectIndex index = new ProjectIndex(project);
-        Evaluation before = judged(index, built);
+        Evaluation before = judged(index, built, built);
         FrontPoint asBuilt = point(before, built, built);
         Harm start = Harm.of(before, any -> true);
         List<FrontPoint> all = new ArrayList<>(List.of(asBuilt));
+        Set<String> kept = before.layout().placements().stream()
+                .filter(Placement::fits)
+                .map(Placement::id)
+                .collect(Collectors.toSet());
         for (Plan plan : found) {
-            Evaluation evaluation = judged(index, plan);
+            if (!Changes.seats(plan).keySet().containsAll(kept)) {
+                continue;
+            }
+            Evaluation evaluation = judged(index, built, plan);
             FrontPoint point = point(evaluation, built, plan);
             if (point.violations() == 0
                     || Harm.of(evaluation, any -> true).worseThan(start).isEmpty()) {
@@ -54,7 +65,7 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
         all.sort(Comparator.comparingInt(FrontPoint::moves)
                 .thenComparingInt(FrontPoint::violations)
                 .thenComparingDouble(FrontPoint::objective)
-                .thenComparingInt(each -> each.changes().settings().size()));
+                .thenComparingInt(each -> each.changes().settingsInAll()));
         List<FrontPoint> clean = new ArrayList<>();
         for (FrontPoint each : all) {
             if (clean.isEmpty() || each.betters(clean.get(clean.size() - 1))) {
@@ -68,14 +79,19 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
                 clean.stream().filter(each -> each.violations() > least).toList());
     }
 
-    private static Evaluation judged(ProjectIndex index, Plan bare) {
-        return Evaluation.of(Layout.of(index, PlanFinisher.timed(index.project(), bare)));
+    /** Where the objective counts moves, they are those from the plan as built. */
+    private static Evaluation judged(ProjectIndex index, Plan built, Plan bare) {
+        return Evaluation.of(
+                Layout.of(index, PlanFinisher.timed(index.project(), bare)),
+                () -> Bounds.builder().build(),
+                Optional.of(built));
     }
 
     private static FrontPoint point(Evaluation evaluation, Plan built, Plan bare) {
         Verdict verdict = evaluation.verdict();
         return new FrontPoint(
-                Changes.between(built, bare),
+                Changes.between(
+                        evaluation.layout().index(), built, evaluation.layout().plan()),
                 verdict.violations().size(),
                 verdict.metrics().objective(),
                 evaluation.layout().plan());

@@ -204,7 +204,10 @@ final class GreedyOrder {
             passage.load(change).from().flatMap(seat -> seat.board()).ifPresent(boards::add);
             passage.load(change).to().board().ifPresent(boards::add);
         } else {
-            boards.add(passage.setting(change).board());
+            boards.add(
+                    passage.isTime(change)
+                            ? passage.time(change).board()
+                            : passage.setting(change).board());
         }
         return boards;
     }

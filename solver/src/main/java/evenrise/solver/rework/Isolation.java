@@ -4,6 +4,8 @@ import evenrise.model.project.Board;
 import evenrise.model.project.Panel;
 import evenrise.model.rules.ProjectIndex;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -12,9 +14,10 @@ import java.util.TreeSet;
  * What is dead while work goes on: the panels in which a breaker is worked on, save those whose maker says that it may be
  * done under load; the boards in them; and the boards whose leads are moved, save those of extra-low voltage.
  *
- * @param boards without those in the panels
+ * @param boards without those in panels that are dead
+ * @param below panels and nodes that are dead with the panels, since these feed them
  */
-record Isolation(Set<String> panels, Set<String> boards) {
+record Isolation(Set<String> panels, Set<String> boards, Set<String> below) {
     /** Parts of at least this voltage to earth are dead before somebody works on them: OSHA 1910.333(a)(1). */
     static final double LIVE_VOLTS = 50;
 
@@ -32,10 +35,13 @@ record Isolation(Set<String> panels, Set<String> boards) {
             }
         }
         panels.removeIf(id -> index.panel(id).filter(Isolation::isDeadAtWork).isEmpty());
+        Set<String> below = Fed.below(index, panels);
         boards.removeIf(id -> index.board(id)
-                .filter(board -> isDeadAtWork(board) && !panels.contains(board.panel()))
+                .filter(board -> isDeadAtWork(board)
+                        && Fed.supplies(board).stream()
+                                .noneMatch(each -> panels.contains(each) || below.contains(each)))
                 .isEmpty());
-        return new Isolation(panels, boards);
+        return new Isolation(panels, boards, below);
     }
 
     static boolean isDeadAtWork(Panel panel) {
@@ -46,19 +52,36 @@ record Isolation(Set<String> panels, Set<String> boards) {
         return board.outputVolts().isEmpty() || board.outputVolts().getAsDouble() >= LIVE_VOLTS;
     }
 
+    /** The panels in the order in which they are isolated: each before those that feed it. */
+    List<String> bottomUp(ProjectIndex index) {
+        return panels.stream()
+                .sorted(Comparator.comparingInt((String panel) -> -Fed.depth(index, panel)))
+                .toList();
+    }
+
+    /** The panels in the order in which they become live again: each after those that feed it. */
+    List<String> topDown(ProjectIndex index) {
+        return panels.stream()
+                .sorted(Comparator.comparingInt((String panel) -> Fed.depth(index, panel)))
+                .toList();
+    }
+
     int size() {
         return panels.size() + boards.size();
     }
 
     /** Whether a load has no current then: its panel is dead, or the board that switches it. */
     boolean takesOff(ProjectIndex index, String panel, Optional<String> board) {
-        return panels.contains(panel) || board.filter(id -> isDead(index, id)).isPresent();
+        return panels.contains(panel)
+                || below.contains(panel)
+                || board.filter(id -> isDead(index, id)).isPresent();
     }
 
     private boolean isDead(ProjectIndex index, String board) {
         return boards.contains(board)
                 || index.board(board)
-                        .filter(found -> panels.contains(found.panel()))
+                        .filter(found ->
+                                Fed.supplies(found).stream().anyMatch(id -> panels.contains(id) || below.contains(id)))
                         .isPresent();
     }
 }

@@ -8,6 +8,7 @@ import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
+import evenrise.model.rules.ProjectIndex;
 import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
@@ -40,12 +41,15 @@ public final class Kept {
         });
         for (Board board : project.boards()) {
             if (theirs.contains(board.id())) {
-                panels.add(board.panel());
+                panels.addAll(Fed.supplies(board));
                 if (Isolation.isDeadAtWork(board)) {
                     boards.add(board.id());
                 }
             }
         }
+        ProjectIndex index = new ProjectIndex(project);
+        List.copyOf(panels).forEach(panel -> panels.addAll(Fed.panelsAbove(index, panel)));
+        panels.retainAll(project.panels().stream().map(Panel::id).toList());
         project.panels().stream()
                 .filter(panel -> !Isolation.isDeadAtWork(panel))
                 .map(Panel::id)
@@ -99,7 +103,8 @@ public final class Kept {
                 .panel(load.fixed().panel())
                 .slot(load.fixed().slot())
                 .board(load.fixed().board())
-                .output(load.fixed().output());
+                .output(load.fixed().output())
+                .onSeconds(load.fixed().onSeconds());
         if (isHeld) {
             fixed.panel(seat.panel()).slot(seat.slot());
         }

@@ -24,6 +24,11 @@ public record LoadChange(String load, Optional<Assignment> from, Assignment to) 
                 : !from.get().board().equals(to.board()) || !from.get().output().equals(to.output());
     }
 
+    /** Whether its breaker goes from one panel to another. */
+    boolean changesPanel() {
+        return from.filter(seat -> !seat.panel().equals(to.panel())).isPresent();
+    }
+
     int moves() {
         return (isReTerminated() ? 1 : 0) + (isReLanded() ? 1 : 0);
     }

@@ -77,7 +77,8 @@ public final class OrderOfWork {
                 List.copyOf(way.outages()),
                 StageSteps.of(passage, done, set, way),
                 passage.after(after),
-                passage.broken(after));
+                passage.broken(after),
+                List.copyOf(way.isolation().below()));
     }
 
     /** What forbids to begin the stage with a part of it. */
@@ -98,7 +99,7 @@ public final class OrderOfWork {
             }
         }
         return passage.way(done, stage).isEmpty()
-                ? "with these loads dead, a neutral carries more than it may; the replay says where."
+                ? "with these loads dead, a line or a neutral carries more than it may; the replay says where."
                 : "done in parts, it would take the system, a panel, a board or a shutdown group out more often.";
     }
 }

@@ -1,7 +1,5 @@
 package evenrise.solver.rework;
 
-import evenrise.model.electrical.Lag;
-import evenrise.model.electrical.NeutralCurrent;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.Plan;
@@ -9,7 +7,6 @@ import evenrise.model.project.Load;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeLimits;
-import evenrise.model.rules.Placement;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.ProjectIndex;
 import evenrise.model.rules.Tolerances;
@@ -37,9 +34,15 @@ final class Passage {
     final Plan built;
     final Changes changes;
     final Harm start;
+    private final List<Double> startOver;
+    private final OutputTimes builtTimes;
+    private final OutputTimes targetTimes;
 
     private final Map<String, Integer> changeOf = new HashMap<>();
     private final Map<String, Set<String>> needing = new HashMap<>();
+    /** By load, those behind its contactor or before it, with which it sits in one panel. */
+    private final Map<String, Set<String>> mates = new HashMap<>();
+
     private final Map<BitSet, Optional<String>> judged = new HashMap<>();
     private final Map<BitSet, Plan> plans = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1;
@@ -54,7 +57,9 @@ final class Passage {
         this.project = project;
         this.index = new ProjectIndex(project);
         this.built = built;
-        this.changes = Changes.between(built, target);
+        this.changes = Changes.between(index, built, target);
+        this.builtTimes = OutputTimes.of(index, built);
+        this.targetTimes = OutputTimes.of(index, target);
         for (int i = 0; i < changes.loads().size(); i++) {
             changeOf.put(changes.loads().get(i).load(), i);
         }
@@ -62,12 +67,19 @@ final class Passage {
             load.comesAfter()
                     .forEach(id -> needing.computeIfAbsent(id, any -> new LinkedHashSet<>())
                             .add(load.id()));
+            load.comesWith().ifPresent(lead -> {
+                needing.computeIfAbsent(lead, any -> new LinkedHashSet<>()).add(load.id());
+                mates.computeIfAbsent(lead, any -> new LinkedHashSet<>()).add(load.id());
+                mates.computeIfAbsent(load.id(), any -> new LinkedHashSet<>()).add(lead);
+            });
         }
-        this.start = Harm.of(Layout.of(index, PlanFinisher.timed(project, built)), any -> true);
+        Layout asBuilt = Layout.of(index, PlanFinisher.timed(project, built));
+        this.start = Harm.of(asBuilt, any -> true);
+        this.startOver = OverLimits.amps(asBuilt);
     }
 
     int size() {
-        return changes.loads().size() + changes.settings().size();
+        return changes.loads().size() + changes.settingsInAll();
     }
 
     boolean isLoad(int change) {
@@ -80,6 +92,33 @@ final class Passage {
 
     SettingChange setting(int change) {
         return changes.settings().get(change - changes.loads().size());
+    }
+
+    boolean isTime(int change) {
+        return change >= changes.loads().size() + changes.settings().size();
+    }
+
+    TimeChange time(int change) {
+        return changes.times()
+                .get(change - changes.loads().size() - changes.settings().size());
+    }
+
+    /** Outputs that are set otherwise with this change: its own, or that to which a lead goes. */
+    Optional<TimeChange> timeWith(int change) {
+        if (isTime(change)) {
+            return Optional.of(time(change));
+        }
+        if (!isLoad(change)) {
+            return Optional.empty();
+        }
+        Assignment to = load(change).to();
+        return OutputTimes.key(to)
+                .filter(key -> builtTimes.differs(targetTimes, key))
+                .map(key -> new TimeChange(
+                        to.load(),
+                        to.board().orElseThrow(),
+                        to.output().getAsInt(),
+                        targetTimes.seconds(key).orElseThrow()));
     }
 
     BitSet all() {
@@ -102,14 +141,16 @@ final class Passage {
         Map<String, Assignment> seats = new LinkedHashMap<>(Changes.seats(built));
         Map<String, BoardSetting> set = new LinkedHashMap<>();
         built.boards().forEach(each -> set.put(each.id(), each));
+        OutputTimes times = builtTimes.copy();
         for (int i = done.nextSetBit(0); i >= 0; i = done.nextSetBit(i + 1)) {
             if (isLoad(i)) {
                 seats.put(load(i).load(), load(i).to());
-            } else {
+            } else if (!isTime(i)) {
                 set.put(setting(i).board(), setting(i).to());
             }
+            timeWith(i).ifPresent(each -> times.set(OutputTimes.key(each.board(), each.output()), each.seconds()));
         }
-        return PlanFinisher.timed(project, bare(seats, set));
+        return PlanFinisher.timed(project, times.in(bare(seats, set)));
     }
 
     static Plan bare(Map<String, Assignment> seats, Map<String, BoardSetting> set) {
@@ -157,6 +198,9 @@ final class Passage {
             slots(load(next).to())
                     .forEach(slot -> Optional.ofNullable(slots.get(slot)).ifPresent(inTheWay::add));
             output(load(next).to()).map(outputs::get).ifPresent(inTheWay::add);
+            if (load(next).changesPanel()) {
+                inTheWay.addAll(mates.getOrDefault(load(next).load(), Set.of()));
+            }
             for (String holder : inTheWay) {
                 Integer other = changeOf.get(holder);
                 if (other != null && !done.get(other) && !together.get(other)) {
@@ -216,7 +260,7 @@ final class Passage {
         if (worse(after).isPresent()) {
             return Optional.empty();
         }
-        return Optional.of(unchecked(done, next, after)).filter(way -> neutralsHold(done, way.off));
+        return Optional.of(unchecked(done, next, after)).filter(way -> currentsHold(done, way.off));
     }
 
     /** The same without asking what it breaks. */
@@ -287,7 +331,9 @@ final class Passage {
         return load != null
                 && load.switched()
                 && project.loads().stream()
-                        .anyMatch(other -> other.switched() && other.role().compareTo(load.role()) > 0);
+                        .anyMatch(other -> other.switched()
+                                && other.role().compareTo(load.role()) > 0
+                                && Commands.waitsFor(project, other, load));
     }
 
     /** Whether every load may come on by itself while all others are on: its peak on top of their idle peaks. */
@@ -296,41 +342,24 @@ final class Passage {
         if (limits.stream().allMatch(limit -> limit.inrushLimitAmps().isEmpty())) {
             return true;
         }
-        List<Placement> seats = Layout.of(index, after(after)).placements().stream()
-                .filter(Placement::fits)
-                .toList();
-        return seats.stream()
-                .filter(seat -> loads.contains(seat.id()))
-                .allMatch(seat -> RestartAlone.holds(seat, seats, limits));
+        Layout all = Layout.of(index, after(after));
+        return loads.stream().allMatch(load -> RestartAlone.holds(load, all, limits));
     }
 
-    /** Neutrals alone may carry more when loads go off: what is left may be less even. */
-    private boolean neutralsHold(BitSet done, Set<String> off) {
-        List<NodeLimits> limits = NodeLimits.of(project);
-        List<NeutralCurrent> neutrals = new ArrayList<>();
-        Map<String, NeutralCurrent> byNode = new HashMap<>();
-        limits.forEach(limit -> {
-            NeutralCurrent neutral = new NeutralCurrent(project.supply().system());
-            neutrals.add(neutral);
-            byNode.put(limit.node(), neutral);
-        });
-        for (Assignment seat : after(done).assignments()) {
-            Load load = index.load(seat.load()).orElse(null);
-            if (load != null
-                    && load.poles() == 1
-                    && !off.contains(load.id())
-                    && seat.phases().size() == 1
-                    && byNode.containsKey(seat.panel())) {
-                for (NeutralCurrent each : List.of(neutrals.get(0), byNode.get(seat.panel()))) {
-                    each.add(seat.phases().get(0), load.runningAmps(), Lag.of(load), load.harmonicRatio());
-                }
-            }
-        }
-        int perNode = start.excessAmps().size() / limits.size();
-        int phases = project.supply().system().phases().size();
-        for (int i = 0; i < limits.size(); i++) {
-            double then = start.excessAmps().get(i * perNode + phases);
-            if (neutrals.get(i).amps() > limits.get(i).neutralAmps() + then + Tolerances.AMPS) {
+    /**
+     * Whether lines and neutrals hold with these loads off. A neutral may carry more when loads go off, since what is left
+     * may be less even, and so may a line before a transformer.
+     */
+    private boolean currentsHold(BitSet done, Set<String> off) {
+        Plan whole = after(done);
+        Plan left = whole.with()
+                .assignments(whole.assignments().stream()
+                        .filter(seat -> !off.contains(seat.load()))
+                        .toList())
+                .build();
+        List<Double> excess = OverLimits.amps(Layout.of(index, left));
+        for (int i = 0; i < excess.size(); i++) {
+            if (excess.get(i) > startOver.get(i) + Tolerances.AMPS) {
                 return false;
             }
         }

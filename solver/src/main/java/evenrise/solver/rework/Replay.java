@@ -10,12 +10,12 @@ import evenrise.model.project.Panel;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeLimits;
-import evenrise.model.rules.Placement;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.ProjectIndex;
 import evenrise.model.rules.Rules;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -49,6 +49,8 @@ public final class Replay {
     private final List<NodeLimits> limits;
     private final Harm start;
     private final Map<String, Seat> seats = new LinkedHashMap<>();
+    private final OutputTimes times;
+    private final Map<String, Set<String>> above = new HashMap<>();
     private final Map<String, BoardSetting> settings = new LinkedHashMap<>();
     private final Set<String> locked = new HashSet<>();
     private final Set<String> deadPanels = new LinkedHashSet<>();
@@ -85,6 +87,8 @@ public final class Replay {
     private Replay(Project project, Plan built) {
         index = new ProjectIndex(project);
         limits = NodeLimits.of(project);
+        times = OutputTimes.of(index, built);
+        index.distribution().points().forEach(point -> above.put(point.id(), Fed.panelsAbove(index, point.id())));
         start = Harm.of(Layout.of(index, PlanFinisher.timed(project, built)), any -> true);
         project.loads().forEach(load -> seats.put(load.id(), new Seat(load)));
         built.boards().forEach(each -> settings.put(each.id(), each));
@@ -141,10 +145,7 @@ public final class Replay {
             }
             case ISOLATE_PANEL -> isolatePanel(next.panel().orElseThrow());
             case ISOLATE_BOARD -> isolateBoard(next.board().orElseThrow());
-            case ENERGISE_PANEL -> {
-                wantsReady();
-                deadPanels.remove(next.panel().orElseThrow());
-            }
+            case ENERGISE_PANEL -> energisePanel(next.panel().orElseThrow());
             case ENERGISE_BOARD -> {
                 wantsReady();
                 deadBoards.remove(next.board().orElseThrow());
@@ -179,6 +180,11 @@ public final class Replay {
                 seat(next).output = OptionalInt.empty();
             }
             case RE_LAND -> moveLead(seat(next), next);
+            case SET_OUTPUT ->
+                times.set(
+                        OutputTimes.key(
+                                next.board().orElseThrow(), next.output().orElseThrow()),
+                        next.timeSeconds().orElseThrow());
             case SET_BOARD ->
                 settings.put(
                         next.board().orElseThrow(),
@@ -212,7 +218,7 @@ public final class Replay {
     private void isolatePanel(String panel) {
         deadPanels.add(panel);
         seats.values().stream()
-                .filter(seat -> seat.isOn && (panel.equals(seat.panel) || isDeadBoard(seat.board)))
+                .filter(seat -> seat.isOn && (isDeadPanel(seat.panel) || isDeadBoard(control(seat).board)))
                 .forEach(seat ->
                         breach(WorkKind.PANEL_ISOLATED_UNDER_LOAD.about(WorkKind.panel(panel), seat.subject())));
     }
@@ -220,16 +226,36 @@ public final class Replay {
     private void isolateBoard(String board) {
         deadBoards.add(board);
         seats.values().stream()
-                .filter(seat -> seat.isOn && isDeadBoard(seat.board))
+                .filter(seat -> seat.isOn && isDeadBoard(control(seat).board))
                 .forEach(seat ->
                         breach(WorkKind.BOARD_ISOLATED_UNDER_LOAD.about(WorkKind.board(board), seat.subject())));
     }
 
-    /** A board has no supply where it is isolated, or the panel that houses it. */
+    private void energisePanel(String panel) {
+        wantsReady();
+        above.getOrDefault(panel, Set.of()).stream()
+                .filter(deadPanels::contains)
+                .forEach(feeding ->
+                        breach(WorkKind.LIVE_BEFORE_FEEDER.about(WorkKind.panel(panel), WorkKind.panel(feeding))));
+        deadPanels.remove(panel);
+    }
+
+    /** A panel has no voltage where it is isolated, or another that feeds it; a node where one is that feeds it. */
+    private boolean isDeadPanel(String panel) {
+        return deadPanels.contains(panel)
+                || above.getOrDefault(panel, Set.of()).stream().anyMatch(deadPanels::contains);
+    }
+
+    /** The load whose output switches this one: itself, or the one behind whose contactor it is. */
+    private Seat control(Seat seat) {
+        return seat.load.comesWith().map(seats::get).orElse(seat);
+    }
+
+    /** A board has no supply where it is isolated, or what feeds it is dead. */
     private boolean isDeadBoard(Optional<String> board) {
         return board.filter(id -> deadBoards.contains(id)
                         || index.board(id)
-                                .filter(found -> deadPanels.contains(found.panel()))
+                                .filter(found -> Fed.supplies(found).stream().anyMatch(this::isDeadPanel))
                                 .isPresent())
                 .isPresent();
     }
@@ -258,7 +284,7 @@ public final class Replay {
     }
 
     private void wantsSupply(Seat seat) {
-        if (seat.hasSlot() && deadPanels.contains(seat.panel) || seat.load.switched() && isDeadBoard(seat.board)) {
+        if (seat.hasSlot() && isDeadPanel(seat.panel) || seat.load.switched() && isDeadBoard(control(seat).board)) {
             breach(WorkKind.WITHOUT_SUPPLY.about(seat.subject()));
         }
     }
@@ -270,6 +296,9 @@ public final class Replay {
             seats.values().stream()
                     .filter(other -> other.isOn && other.load.comesAfter().contains(seat.load.id()))
                     .forEach(other -> breach(WorkKind.ON_WITHOUT_EARLIER.about(other.subject(), seat.subject())));
+            seats.values().stream()
+                    .filter(other -> other.isOn && other != seat && control(other) == seat)
+                    .forEach(other -> breach(WorkKind.ON_WITHOUT_CONTACTOR.about(other.subject(), seat.subject())));
         }
     }
 
@@ -282,7 +311,8 @@ public final class Replay {
     }
 
     private void wantsPlace(Seat seat) {
-        if (!seat.hasSlot() || seat.load.switched() && (seat.board.isEmpty() || seat.output.isEmpty())) {
+        Seat control = control(seat);
+        if (!seat.hasSlot() || seat.load.switched() && (control.board.isEmpty() || control.output.isEmpty())) {
             breach(WorkKind.WITHOUT_PLACE.about(seat.subject()));
         }
     }
@@ -296,7 +326,9 @@ public final class Replay {
         }
         if (seat.load.switched()) {
             for (Seat other : seats.values()) {
-                boolean later = other.load.switched() && other.load.role().compareTo(seat.load.role()) > 0;
+                boolean later = other.load.switched()
+                        && other.load.role().compareTo(seat.load.role()) > 0
+                        && Commands.waitsFor(index.project(), other.load, seat.load);
                 if (other.isOn && later) {
                     breach(WorkKind.ON_AFTER_LATER_ROLE.about(seat.subject(), other.subject()));
                 }
@@ -304,6 +336,10 @@ public final class Replay {
                     breach(WorkKind.ON_BEFORE_EARLIER.about(seat.subject(), other.subject()));
                 }
             }
+        }
+        Seat control = control(seat);
+        if (!control.isOn && control != seat) {
+            breach(WorkKind.ON_WITHOUT_CONTACTOR.about(seat.subject(), control.subject()));
         }
         seat.isOn = true;
         restart(seat);
@@ -313,18 +349,14 @@ public final class Replay {
         if (limits.stream().allMatch(limit -> limit.inrushLimitAmps().isEmpty())) {
             return;
         }
-        List<Placement> all = Layout.of(index, plan(true)).placements().stream()
-                .filter(Placement::fits)
-                .toList();
-        all.stream()
-                .filter(each -> each.id().equals(seat.load.id()))
-                .filter(each -> !RestartAlone.holds(each, all, limits))
-                .forEach(each -> breach(WorkKind.OVER_BY_ITSELF.about(seat.subject())));
+        if (!RestartAlone.holds(seat.load.id(), Layout.of(index, plan(true)), limits)) {
+            breach(WorkKind.OVER_BY_ITSELF.about(seat.subject()));
+        }
     }
 
     private void systemOn() {
         for (Seat seat : seats.values()) {
-            if (seat.load.switched() && seat.board.isPresent() && seat.hasSlot()) {
+            if (seat.load.switched() && control(seat).board.isPresent() && seat.hasSlot()) {
                 if (locked.contains(seat.load.id())) {
                     breach(WorkKind.LOCKED_OUT_AT_COMMAND.about(seat.subject()));
                 }
@@ -407,7 +439,7 @@ public final class Replay {
                                 .build());
             }
         }
-        return PlanFinisher.timed(index.project(), Passage.bare(now, settings));
+        return PlanFinisher.timed(index.project(), times.in(Passage.bare(now, settings)));
     }
 
     private void endOfStage() {
@@ -423,8 +455,9 @@ public final class Replay {
     }
 
     private void arrivedAt(Plan target) {
-        Changes left = Changes.between(plan(false), target);
+        Changes left = Changes.between(index, plan(false), target);
         left.loads().forEach(each -> breach(WorkKind.NOT_AS_PLANNED.about(WorkKind.load(each.load()))));
         left.settings().forEach(each -> breach(WorkKind.NOT_SET_AS_PLANNED.about(WorkKind.board(each.board()))));
+        left.times().forEach(each -> breach(WorkKind.NOT_SET_AS_PLANNED.about(WorkKind.board(each.board()))));
     }
 }

@@ -49,7 +49,11 @@ final class StageSteps {
         moveBreakers();
         moveLeads();
         stage.stream()
-                .filter(change -> !passage.isLoad(change))
+                .mapToObj(passage::timeWith)
+                .flatMap(Optional::stream)
+                .forEach(change -> steps.add(WorkStep.time(change)));
+        stage.stream()
+                .filter(change -> !passage.isLoad(change) && !passage.isTime(change))
                 .forEach(change -> steps.add(WorkStep.setting(passage.setting(change))));
         switchOn(locked);
         test(locked);
@@ -63,14 +67,17 @@ final class StageSteps {
         }
         Comparator<String> lastFirst = Comparator.comparingDouble(
                         (String load) -> before.containsKey(load) ? Passage.on(before.get(load)) : 0)
-                .reversed();
+                .reversed()
+                .thenComparing(load -> !isBehindAnother(load));
         way.off().stream()
                 .filter(load -> locked.contains(load) || !(way.isSystemOff() && passage.isSwitched(load)))
                 .filter(load -> locked.contains(load) || before.containsKey(load))
                 .sorted(lastFirst)
                 .forEach(load -> steps.add(
                         WorkStep.load(locked.contains(load) ? WorkStepKind.LOCK_OUT : WorkStepKind.SWITCH_OFF, load)));
-        way.isolation().panels().forEach(panel -> steps.add(WorkStep.panel(WorkStepKind.ISOLATE_PANEL, panel)));
+        way.isolation()
+                .bottomUp(passage.index)
+                .forEach(panel -> steps.add(WorkStep.panel(WorkStepKind.ISOLATE_PANEL, panel)));
         way.isolation().boards().forEach(board -> steps.add(WorkStep.board(WorkStepKind.ISOLATE_BOARD, board)));
     }
 
@@ -81,16 +88,24 @@ final class StageSteps {
         if (!locked.isEmpty()) {
             steps.add(WorkStep.system(WorkStepKind.MAKE_READY));
         }
-        way.isolation().panels().forEach(panel -> steps.add(WorkStep.panel(WorkStepKind.ENERGISE_PANEL, panel)));
+        way.isolation()
+                .topDown(passage.index)
+                .forEach(panel -> steps.add(WorkStep.panel(WorkStepKind.ENERGISE_PANEL, panel)));
         way.isolation().boards().forEach(board -> steps.add(WorkStep.board(WorkStepKind.ENERGISE_BOARD, board)));
         way.off().stream()
                 .filter(after::containsKey)
                 .filter(load -> locked.contains(load) || !isOnCommand(load))
-                .sorted(Comparator.comparingDouble(load -> Passage.on(after.get(load))))
+                .sorted(Comparator.comparingDouble((String load) -> Passage.on(after.get(load)))
+                        .thenComparing(this::isBehindAnother))
                 .forEach(load -> steps.add(WorkStep.load(backOn(load, locked.contains(load)), load)));
         if (way.isSystemOff()) {
             steps.add(WorkStep.system(WorkStepKind.SYSTEM_ON));
         }
+    }
+
+    /** A contactor lets nothing through while the load that it is for is off. */
+    private boolean isBehindAnother(String load) {
+        return passage.index.load(load).flatMap(Load::comesWith).isPresent();
     }
 
     private boolean isOnCommand(String load) {

@@ -21,6 +21,8 @@ enum WorkKind {
     LIVE_BOARD("the lead of load {load} is worked on at board {board}, which is live"),
     WITHOUT_SUPPLY("load {load} is to come on while its panel or its board is isolated"),
     ON_WITHOUT_EARLIER("load {load} is on while load {other}, which it comes after, is off"),
+    ON_WITHOUT_CONTACTOR("load {load} is on while load {other}, behind whose contactor it is, is off"),
+    LIVE_BEFORE_FEEDER("panel {panel} is to be live again while panel {other}, which feeds it, is isolated"),
     UNLOCKED_UNASKED("load {load} is unlocked, but was not locked out"),
     WITHOUT_PLACE("load {load} is to come on without a slot or an output"),
     ON_WHILE_LOCKED_OUT("load {load} is to come on, but is locked out"),

@@ -15,6 +15,7 @@ import java.util.List;
  * @param outages shutdown groups of which a load is off; loads without a group are together the one without a name
  * @param after the plant as it is afterwards, with phases and times
  * @param brokenAfter places where the plant breaks a hard rule then
+ * @param deadBelow panels and nodes that are dead besides, since an isolated panel feeds them
  */
 public record WorkStage(
         boolean isSystemOff,
@@ -25,7 +26,8 @@ public record WorkStage(
         List<String> outages,
         List<WorkStep> steps,
         Plan after,
-        int brokenAfter) {
+        int brokenAfter,
+        List<String> deadBelow) {
     public WorkStage {
         deadPanels = List.copyOf(deadPanels);
         deadBoards = List.copyOf(deadBoards);
@@ -33,5 +35,20 @@ public record WorkStage(
         standingBy = List.copyOf(standingBy);
         outages = List.copyOf(outages);
         steps = List.copyOf(steps);
+        deadBelow = List.copyOf(deadBelow);
+    }
+
+    /** Where no panel feeds others. */
+    public WorkStage(
+            boolean isSystemOff,
+            List<String> deadPanels,
+            List<String> deadBoards,
+            List<String> lockedOut,
+            List<String> standingBy,
+            List<String> outages,
+            List<WorkStep> steps,
+            Plan after,
+            int brokenAfter) {
+        this(isSystemOff, deadPanels, deadBoards, lockedOut, standingBy, outages, steps, after, brokenAfter, List.of());
     }
 }

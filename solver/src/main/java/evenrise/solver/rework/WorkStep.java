@@ -9,7 +9,8 @@ import java.util.OptionalInt;
  *
  * @param load that it is about; empty for a board or the system
  * @param panel and slot where the breaker goes, or the panel that is isolated or live again
- * @param board and output where the lead goes, or the board that is set, isolated or live again
+ * @param board and output where the lead goes or that is set, or the board that is set, isolated or live again
+ * @param timeSeconds of an output that is set, from the begin of its board
  */
 public record WorkStep(
         WorkStepKind kind,
@@ -19,7 +20,21 @@ public record WorkStep(
         Optional<String> board,
         OptionalInt output,
         OptionalDouble startDelaySeconds,
-        OptionalDouble stepSeconds) {
+        OptionalDouble stepSeconds,
+        OptionalDouble timeSeconds) {
+
+    /** One that sets no output's time. */
+    public WorkStep(
+            WorkStepKind kind,
+            Optional<String> load,
+            Optional<String> panel,
+            OptionalInt slot,
+            Optional<String> board,
+            OptionalInt output,
+            OptionalDouble startDelaySeconds,
+            OptionalDouble stepSeconds) {
+        this(kind, load, panel, slot, board, output, startDelaySeconds, stepSeconds, OptionalDouble.empty());
+    }
 
     private static final WorkStep EMPTY = new WorkStep(
             WorkStepKind.SYSTEM_OFF,
@@ -53,6 +68,19 @@ public record WorkStep(
 
     static WorkStep lead(String load, Optional<String> board, OptionalInt output) {
         return load(WorkStepKind.RE_LAND, load).on(board, output);
+    }
+
+    static WorkStep time(TimeChange change) {
+        return new WorkStep(
+                WorkStepKind.SET_OUTPUT,
+                Optional.of(change.load()),
+                Optional.empty(),
+                OptionalInt.empty(),
+                Optional.of(change.board()),
+                OptionalInt.of(change.output()),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(change.seconds()));
     }
 
     static WorkStep setting(SettingChange change) {

@@ -24,6 +24,8 @@ public enum WorkStepKind {
     RE_LAND,
     /** A board is set otherwise; it counts from the next on command. */
     SET_BOARD,
+    /** An output with a time of its own is set otherwise; it counts from the next on command. */
+    SET_OUTPUT,
     /** A three-phase motor that was re-terminated stays uncoupled until it is seen to turn the right way. */
     CHECK_ROTATION,
     /** What was moved is tight and without a fault, covers are on and people clear. */

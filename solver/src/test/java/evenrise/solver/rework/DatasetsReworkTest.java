@@ -33,7 +33,7 @@ class DatasetsReworkTest {
     static List<Path> scenarios() throws IOException {
         try (Stream<Path> entries = Files.list(DATASETS)) {
             return entries.filter(folder -> Files.isRegularFile(folder.resolve("project.json")))
-                    // Others are refused by name.
+                    // Others take long; PlantReworkTest draws small ones.
                     .filter(folder -> PlantPart.beyondProof(project(folder)).isEmpty())
                     .sorted()
                     .toList();

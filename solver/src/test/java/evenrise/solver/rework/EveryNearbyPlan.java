@@ -9,6 +9,7 @@ import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Project;
 import evenrise.model.rules.PlanFinisher;
+import evenrise.model.rules.ProjectIndex;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
 import java.util.ArrayList;
@@ -37,7 +38,9 @@ final class EveryNearbyPlan {
             Verdict verdict = Referee.judge(project, PlanFinisher.timed(project, plan));
             if (verdict.violations().isEmpty()) {
                 best.merge(
-                        Changes.between(built, plan).moves(), verdict.metrics().objective(), Math::min);
+                        Changes.between(new ProjectIndex(project), built, plan).moves(),
+                        verdict.metrics().objective(),
+                        Math::min);
             }
         });
         TreeMap<Integer, Double> front = new TreeMap<>();

@@ -7,6 +7,7 @@ import evenrise.model.ARandomProject;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.PlanFinisher;
+import evenrise.model.rules.ProjectIndex;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
 import evenrise.solver.engine.Budget;
@@ -35,7 +36,7 @@ class FrontTest {
             Project project = Reworked.raised(drawn, seed, 3, 0.35);
 
             TreeMap<Integer, Double> exact = EveryNearbyPlan.front(project, built);
-            Front found = Reworked.front(project, built, 30_000);
+            Front found = Reworked.front(project, built, 60_000);
 
             assertThat(exact).isNotEmpty();
             assertThat(found.points().stream().map(FrontPoint::moves)).containsExactlyElementsOf(exact.keySet());
@@ -70,7 +71,9 @@ class FrontTest {
             assertThat(search.plans()).isNotEmpty();
             for (NearbyPlan each : search.plans()) {
                 Verdict verdict = Referee.judge(project, PlanFinisher.timed(project, each.plan()));
-                assertThat(Changes.between(planted.plan(), each.plan()).moves()).isEqualTo(each.moves());
+                assertThat(Changes.between(new ProjectIndex(project), planted.plan(), each.plan())
+                                .moves())
+                        .isEqualTo(each.moves());
                 assertThat(each.hardCharge() == 0)
                         .isEqualTo(verdict.violations().isEmpty());
                 assertThat(verdict.metrics().objective()).isCloseTo(each.objective(), within(0.002));

@@ -19,6 +19,7 @@ import evenrise.model.project.Motor;
 import evenrise.model.project.MotorRotation;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
+import evenrise.model.rules.ProjectIndex;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -553,6 +554,7 @@ class OrderOfWorkTest {
 
             assertThat(order.breaches()).isEmpty();
             assertThat(Changes.between(
+                                    new ProjectIndex(project),
                                     order.stages().isEmpty()
                                             ? planted.plan()
                                             : order.stages()

@@ -10,7 +10,7 @@ import java.util.Arrays;
 
 /** Where everything is in the plan as built, and how far another plan is from it, kept up to date load by load. */
 final class BuiltPositions {
-    /** Price of another board setting, as a part of the price of a move: nothing is re-terminated for it. */
+    /** Price of another board setting, or time of an output, as a part of the price of a move: nothing is re-terminated for it. */
     static final double SETTING_PART = 0.1;
 
     private final CompiledProject compiled;
@@ -18,10 +18,12 @@ final class BuiltPositions {
     private final Output[] outputs;
     private final Setting[] startDelays;
     private final Setting[] steps;
+    private final Setting[] times;
     private final boolean[] placeAway;
     private final boolean[] outputAway;
     private final IndexSet awayLoads;
     private final IndexSet awayBoards;
+    private final IndexSet awayTimes;
     private int moves;
 
     /** @param built the plan as built; what of it does not fit the project has no position */
@@ -32,14 +34,17 @@ final class BuiltPositions {
         outputs = new Output[loads];
         startDelays = new Setting[compiled.boardCount];
         steps = new Setting[compiled.boardCount];
+        times = new Setting[loads];
         Arrays.setAll(places, built::placeOf);
         Arrays.setAll(outputs, built::outputOf);
         Arrays.setAll(startDelays, built.clock()::startDelay);
         Arrays.setAll(steps, built.clock()::step);
+        Arrays.setAll(times, built::timeOf);
         placeAway = new boolean[loads];
         outputAway = new boolean[loads];
         awayLoads = new IndexSet(loads);
         awayBoards = new IndexSet(Math.max(1, compiled.boardCount));
+        awayTimes = new IndexSet(loads);
     }
 
     Place place(int load) {
@@ -58,6 +63,11 @@ final class BuiltPositions {
         return steps[board];
     }
 
+    /** The time of a load's output as built, where that has one of its own. */
+    Setting time(int load) {
+        return times[load];
+    }
+
     /** Looks at one load again. */
     void refreshLoad(PlanSums sums, int load) {
         boolean place = sums.placeOf(load) != places[load];
@@ -66,6 +76,7 @@ final class BuiltPositions {
         placeAway[load] = place;
         outputAway[load] = output;
         awayLoads.set(load, place || output);
+        awayTimes.set(load, !output && isTimed(outputs[load]) && sums.timeOf(load) != times[load]);
     }
 
     /** Looks at one board again. */
@@ -73,6 +84,10 @@ final class BuiltPositions {
         boolean same = sums.clock().startDelay(board) == startDelays[board]
                 && sums.clock().step(board) == steps[board];
         awayBoards.set(board, !same);
+    }
+
+    private boolean isTimed(Output output) {
+        return output != null && compiled.times[output.board()] != null;
     }
 
     void refreshAll(PlanSums sums) {
@@ -95,7 +110,7 @@ final class BuiltPositions {
 
     /** What being elsewhere costs, in moves. */
     double price() {
-        return moves + SETTING_PART * awayBoards.size();
+        return moves + SETTING_PART * (awayBoards.size() + awayTimes.size());
     }
 
     IndexSet awayLoads() {
@@ -104,5 +119,10 @@ final class BuiltPositions {
 
     IndexSet awayBoards() {
         return awayBoards;
+    }
+
+    /** Loads on the output as built that come on at another time of its own. */
+    IndexSet awayTimes() {
+        return awayTimes;
     }
 }

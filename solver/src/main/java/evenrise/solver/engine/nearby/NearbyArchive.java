@@ -19,7 +19,11 @@ final class NearbyArchive {
     private final TreeMap<Integer, Kept> kept = new TreeMap<>();
     private final PlanMapper mapper;
 
-    private record Kept(PlanSnapshot plan, long hardCharge, long objectiveMilliAmps) {}
+    private record Kept(PlanSnapshot plan, long hardCharge, long objectiveMilliAmps) {
+        long value() {
+            return NearbyArchive.value(hardCharge, objectiveMilliAmps);
+        }
+    }
 
     NearbyArchive(CompiledProject compiled) {
         mapper = new PlanMapper(compiled);
@@ -29,22 +33,34 @@ final class NearbyArchive {
 
     /** Keeps the plan where it is better than all of as few moves. */
     void offer(PlanSums sums, int moves) {
-        long value = value(sums);
-        if (value >= bestUpTo[moves]) {
-            return;
+        if (value(sums.hardCharge(), sums.objectiveMilliAmps()) < bestUpTo[moves]) {
+            keep(moves, new Kept(sums.snapshot(), sums.hardCharge(), sums.objectiveMilliAmps()));
         }
+    }
+
+    /** Takes over whatever is better in another one. */
+    void offerAll(NearbyArchive other) {
+        other.kept.forEach((moves, each) -> {
+            if (each.value() < bestUpTo[moves]) {
+                keep(moves, each);
+            }
+        });
+    }
+
+    private void keep(int moves, Kept plan) {
+        long value = plan.value();
         for (int m = moves; m < bestUpTo.length && bestUpTo[m] > value; m++) {
             bestUpTo[m] = value;
             if (m > moves) {
                 kept.remove(m);
             }
         }
-        kept.put(moves, new Kept(sums.snapshot(), sums.hardCharge(), sums.objectiveMilliAmps()));
+        kept.put(moves, plan);
     }
 
-    private static long value(PlanSums sums) {
-        long charge = Math.min(sums.hardCharge(), Long.MAX_VALUE / RULES_FIRST / 2);
-        return charge * RULES_FIRST + sums.objectiveMilliAmps();
+    private static long value(long hardCharge, long objectiveMilliAmps) {
+        long charge = Math.min(hardCharge, Long.MAX_VALUE / RULES_FIRST / 2);
+        return charge * RULES_FIRST + objectiveMilliAmps;
     }
 
     /** The plan that a price per move would choose. */

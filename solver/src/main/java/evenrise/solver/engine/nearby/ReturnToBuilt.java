@@ -14,7 +14,7 @@ import java.util.SplittableRandom;
 
 /**
  * A load that was moved goes back to where it was built, and so does whoever is in its way; or that one takes what the
- * load leaves. Or a board gets back the setting it had.
+ * load leaves. Or a board gets back the setting it had, an output its time.
  */
 final class ReturnToBuilt implements Neighbourhood {
     private static final int LONGEST_CHAIN = 64;
@@ -29,10 +29,17 @@ final class ReturnToBuilt implements Neighbourhood {
     public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
         int loads = positions.awayLoads().size();
         int boards = positions.awayBoards().size();
-        if (loads + boards == 0) {
+        int times = positions.awayTimes().size();
+        if (loads + boards + times == 0) {
             return false;
         }
-        if (random.nextInt(loads + boards) < boards) {
+        int chosen = random.nextInt(loads + boards + times);
+        if (chosen >= loads + boards) {
+            int load = positions.awayTimes().get(random.nextInt(times));
+            draft.time(load, positions.time(load));
+            return true;
+        }
+        if (chosen < boards) {
             int board = positions.awayBoards().get(random.nextInt(boards));
             draft.set(board, positions.startDelay(board), positions.step(board));
             return true;
@@ -70,7 +77,7 @@ final class ReturnToBuilt implements Neighbourhood {
                 if (positions.output(load) == null) {
                     return false;
                 }
-                draft.wire(load, positions.output(load));
+                land(sums, load, draft);
                 follow(sums.loadOnOutput(positions.output(load).index()), met, chain);
             }
             if (met.size() > LONGEST_CHAIN) {
@@ -101,7 +108,16 @@ final class ReturnToBuilt implements Neighbourhood {
         if (occupant != CompiledProject.NONE) {
             draft.wire(occupant, sums.outputOf(load));
         }
-        draft.wire(load, output);
+        land(sums, load, draft);
         return true;
+    }
+
+    /** On its output as built, at the time that had. */
+    private void land(PlanSums sums, int load, DraftMove draft) {
+        Output output = positions.output(load);
+        draft.wire(load, output);
+        if (sums.compiled.times[output.board()] != null) {
+            draft.time(load, positions.time(load));
+        }
     }
 }

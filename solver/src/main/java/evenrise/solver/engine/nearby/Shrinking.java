@@ -3,12 +3,11 @@ package evenrise.solver.engine.nearby;
 import evenrise.solver.engine.move.DraftMove;
 import evenrise.solver.engine.state.PlanSnapshot;
 import evenrise.solver.engine.state.PlanSums;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.BooleanSupplier;
-import java.util.function.Consumer;
 
 /**
  * Takes plans near the one as built and undoes changes of them: each alone, again and again while that leads to something
@@ -20,102 +19,116 @@ final class Shrinking {
 
     private static final int MOST_ROUNDS = 4;
 
-    private final PlanSums sums;
     private final BuiltPositions positions;
     private final NearbyArchive archive;
-    private final DraftMove draft;
     private final ReturnToBuilt returnToBuilt;
-    private BooleanSupplier more;
+    private final Set<PlanSnapshot> done = new HashSet<>();
+    private final ArrayDeque<PlanSnapshot> waiting = new ArrayDeque<>();
+    private int rounds;
+    private List<Part> parts = List.of();
+    private boolean isThere;
+    private int choice;
 
-    Shrinking(PlanSums sums, BuiltPositions positions, NearbyArchive archive) {
-        this.sums = sums;
+    Shrinking(BuiltPositions positions, NearbyArchive archive) {
         this.positions = positions;
         this.archive = archive;
-        this.draft = new DraftMove(sums);
         this.returnToBuilt = new ReturnToBuilt(positions);
     }
 
-    /** One change that can be undone: a load's place, its lead or both, with all that are in the way; or a setting. */
-    private record Part(boolean isBoard, int index, boolean place, boolean output) {}
-
-    /** @param more whether to go on; asked before every try */
-    void run(Consumer<PlanSnapshot> loader, BooleanSupplier more) {
-        this.more = more;
-        Set<PlanSnapshot> done = new LinkedHashSet<>();
-        for (int round = 0; round < MOST_ROUNDS; round++) {
-            boolean any = false;
-            for (PlanSnapshot plan : archive.snapshots()) {
-                if (more.getAsBoolean() && done.add(plan)) {
-                    any = true;
-                    loader.accept(plan);
-                    List<Part> parts = parts();
-                    if (parts.size() <= FEW) {
-                        undoEveryChoice(plan, parts, loader);
-                    } else {
-                        undoOneByOne(plan, parts, loader);
-                    }
-                }
-            }
-            if (!any) {
-                return;
-            }
-        }
+    private enum Kind {
+        PLACE,
+        LEAD,
+        BOTH,
+        TIME,
+        SETTING
     }
 
-    private List<Part> parts() {
-        List<Part> parts = new ArrayList<>();
+    /** One change that can be undone: a load's place, its lead or both, with all that are in the way; a time; a setting. */
+    private record Part(Kind kind, int index) {}
+
+    /** The way to a plan, or a choice of its changes undone; nothing where all were tried. */
+    NearbySteering.Drawn draw(PlanSums sums, DraftMove draft) {
+        if (isThere && parts == null) {
+            parts = parts(sums);
+            choice = 0;
+        }
+        while (isThere && choice < choices()) {
+            choice++;
+            draft.clear();
+            if (undo(sums, draft)) {
+                return NearbySteering.Drawn.LOOK;
+            }
+        }
+        draft.clear();
+        return toNextPlan(sums, draft);
+    }
+
+    private NearbySteering.Drawn toNextPlan(PlanSums sums, DraftMove draft) {
+        if (waiting.isEmpty() && rounds < MOST_ROUNDS) {
+            rounds++;
+            archive.snapshots().stream().filter(done::add).forEach(waiting::add);
+        }
+        isThere = !waiting.isEmpty();
+        if (!isThere) {
+            return NearbySteering.Drawn.NOTHING;
+        }
+        parts = null;
+        Jump.to(waiting.poll(), sums, draft);
+        return NearbySteering.Drawn.JUMP;
+    }
+
+    private int choices() {
+        return parts.size() <= FEW ? (1 << parts.size()) - 1 : parts.size();
+    }
+
+    /** Drafts the choice by its number, from 1; where there are few parts, that has a bit for each. */
+    private boolean undo(PlanSums sums, DraftMove draft) {
+        for (int i = 0; i < parts.size(); i++) {
+            boolean isChosen = parts.size() <= FEW ? (choice >> i & 1) != 0 : i == choice - 1;
+            if (isChosen && !undo(parts.get(i), sums, draft)) {
+                return false;
+            }
+        }
+        return !draft.isEmpty() && draft.keepsRanges();
+    }
+
+    private boolean undo(Part part, PlanSums sums, DraftMove draft) {
+        return switch (part.kind) {
+            case PLACE -> returnToBuilt.bring(sums, part.index, true, false, draft);
+            case LEAD -> returnToBuilt.bring(sums, part.index, false, true, draft);
+            case BOTH -> returnToBuilt.bring(sums, part.index, true, true, draft);
+            case TIME -> {
+                draft.time(part.index, positions.time(part.index));
+                yield true;
+            }
+            case SETTING -> {
+                draft.set(part.index, positions.startDelay(part.index), positions.step(part.index));
+                yield true;
+            }
+        };
+    }
+
+    private List<Part> parts(PlanSums sums) {
+        List<Part> found = new ArrayList<>();
         for (int load = 0; load < sums.compiled.loadCount(); load++) {
             boolean place = sums.placeOf(load) != positions.place(load);
             boolean output = sums.outputOf(load) != positions.output(load);
             if (place) {
-                parts.add(new Part(false, load, true, false));
+                found.add(new Part(Kind.PLACE, load));
             }
             if (output) {
-                parts.add(new Part(false, load, false, true));
+                found.add(new Part(Kind.LEAD, load));
             }
             if (place && output) {
-                parts.add(new Part(false, load, true, true));
+                found.add(new Part(Kind.BOTH, load));
             }
+        }
+        for (int i = 0; i < positions.awayTimes().size(); i++) {
+            found.add(new Part(Kind.TIME, positions.awayTimes().get(i)));
         }
         for (int i = 0; i < positions.awayBoards().size(); i++) {
-            parts.add(new Part(true, positions.awayBoards().get(i), false, false));
+            found.add(new Part(Kind.SETTING, positions.awayBoards().get(i)));
         }
-        return parts;
-    }
-
-    private void undoEveryChoice(PlanSnapshot plan, List<Part> parts, Consumer<PlanSnapshot> loader) {
-        for (int choice = 1; choice < 1 << parts.size() && more.getAsBoolean(); choice++) {
-            loader.accept(plan);
-            for (int i = 0; i < parts.size(); i++) {
-                if ((choice >> i & 1) != 0) {
-                    undo(parts.get(i));
-                }
-            }
-            archive.offer(sums, positions.moves());
-        }
-    }
-
-    private void undoOneByOne(PlanSnapshot plan, List<Part> parts, Consumer<PlanSnapshot> loader) {
-        for (Part part : parts) {
-            if (!more.getAsBoolean()) {
-                return;
-            }
-            loader.accept(plan);
-            if (undo(part)) {
-                archive.offer(sums, positions.moves());
-            }
-        }
-    }
-
-    private boolean undo(Part part) {
-        draft.clear();
-        if (part.isBoard) {
-            draft.set(part.index, positions.startDelay(part.index), positions.step(part.index));
-        } else if (!returnToBuilt.bring(sums, part.index, part.place, part.output, draft) || !draft.keepsRanges()) {
-            return false;
-        }
-        draft.apply();
-        positions.refreshAll(sums);
-        return true;
+        return found;
     }
 }

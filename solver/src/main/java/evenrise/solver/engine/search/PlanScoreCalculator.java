@@ -8,6 +8,7 @@ import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
 public final class PlanScoreCalculator implements IncrementalScoreCalculator<WorkingPlan, HardSoftLongScore> {
     private PlanSums sums;
     private Energy measure;
+    private Steering steering;
     private double energy;
     private long hardCharge;
     private LoadPlacement[] changedLoads;
@@ -23,6 +24,15 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
         changedBoards = new BoardSetup[64];
         changedLoadCount = 0;
         changedBoardCount = 0;
+        if (steering != null) {
+            steering.take(sums);
+        }
+    }
+
+    /** From now on tells who leads the search of every load and board that may have changed. */
+    void lead(Steering leading) {
+        steering = leading;
+        steering.take(sums());
     }
 
     /** The sums of the working plan as it is now. */
@@ -35,10 +45,22 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
             BoardSetup board = changedBoards[i];
             sums.set(board.board(), board.getStartDelay(), board.getStep());
         }
+        sums.settle();
+        if (steering != null) {
+            tell();
+        }
         changedLoadCount = 0;
         changedBoardCount = 0;
-        sums.settle();
         return sums;
+    }
+
+    private void tell() {
+        for (int i = 0; i < changedLoadCount; i++) {
+            steering.loadChanged(changedLoads[i].load());
+        }
+        for (int i = 0; i < changedBoardCount; i++) {
+            steering.boardChanged(changedBoards[i].board());
+        }
     }
 
     @Override

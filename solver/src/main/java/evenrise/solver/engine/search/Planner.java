@@ -14,10 +14,6 @@ import evenrise.solver.engine.state.PlanSums;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.Consumer;
 
 /** Plans one project. {@link #plan()} runs in the caller's thread; {@link #stop()} may be called from any other. */
@@ -52,7 +48,7 @@ public final class Planner {
         progress.offer(first, PlanScoreCalculator.score(start), 0);
         synchronized (searches) {
             for (int i = 0; i < request.threads(); i++) {
-                searches.add(new Search(first.copy(), request, i, startNanos, progress));
+                searches.add(Search.annealing(first.copy(), request, i, startNanos, progress));
             }
         }
         if (stopped) {
@@ -126,24 +122,7 @@ public final class Planner {
     }
 
     private List<Search.Result> run() {
-        ExecutorService pool = Executors.newFixedThreadPool(request.threads());
-        try {
-            List<Future<Search.Result>> futures =
-                    searches.stream().map(pool::submit).toList();
-            List<Search.Result> results = new ArrayList<>();
-            for (Future<Search.Result> future : futures) {
-                results.add(future.get());
-            }
-            return results;
-        } catch (InterruptedException e) {
-            stop();
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("the search was interrupted", e);
-        } catch (ExecutionException e) {
-            throw new IllegalStateException("the search failed", e.getCause());
-        } finally {
-            pool.shutdown();
-        }
+        return SideBySide.run(searches, this::stop);
     }
 
     /** Ends the search soon; the best plan so far is kept. */

@@ -15,9 +15,11 @@ import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
+import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactoryToMoveSelectorBridge;
 import org.optaplanner.core.impl.localsearch.DefaultLocalSearchPhase;
 import org.optaplanner.core.impl.localsearch.decider.LocalSearchDecider;
+import org.optaplanner.core.impl.localsearch.decider.acceptor.Acceptor;
 import org.optaplanner.core.impl.localsearch.decider.forager.LocalSearchForagerFactory;
 import org.optaplanner.core.impl.phase.AbstractPhase;
 import org.optaplanner.core.impl.phase.event.PhaseLifecycleListenerAdapter;
@@ -37,10 +39,23 @@ final class Search implements Callable<Search.Result> {
     private final DefaultSolver<WorkingPlan> solver;
     private volatile boolean stopped;
 
-    Search(WorkingPlan start, PlanningRequest request, int number, long startNanos, SearchProgress progress) {
-        this.start = start;
+    /** A search that mends what is broken and anneals the objective. */
+    static Search annealing(
+            WorkingPlan start, PlanningRequest request, int number, long startNanos, SearchProgress progress) {
         long seed = request.seed() + 1_000_003L * number;
-        this.solver = build(config(termination(request.budget(), startNanos), seed), start.compiled(), seed);
+        SolverConfig config = config(termination(request.budget(), startNanos), seed);
+        return new Search(start, build(config, start.compiled(), seed), progress);
+    }
+
+    /** A search that somebody leads. */
+    static Search steered(
+            WorkingPlan start, Steering steering, Budget budget, long seed, long startNanos, SearchProgress progress) {
+        return new Search(start, build(config(termination(budget, startNanos), seed), steering), progress);
+    }
+
+    private Search(WorkingPlan start, DefaultSolver<WorkingPlan> solver, SearchProgress progress) {
+        this.start = start;
+        this.solver = solver;
         solver.addPhaseLifecycleListener(new PhaseLifecycleListenerAdapter<>() {
             @Override
             public void phaseStarted(AbstractPhaseScope<WorkingPlan> scope) {
@@ -53,18 +68,40 @@ final class Search implements Callable<Search.Result> {
                 progress.offer(event.getNewBestSolution(), (HardSoftLongScore) event.getNewBestScore(), moves()));
     }
 
-    /** A solver of one phase, in which our own acceptor decides: the stock ones know only the score. */
+    /** A solver that anneals. */
     static DefaultSolver<WorkingPlan> build(SolverConfig config, CompiledProject compiled, long seed) {
-        DefaultSolver<WorkingPlan> solver = (DefaultSolver<WorkingPlan>)
+        DefaultSolver<WorkingPlan> solver = solver(config);
+        return withOnePhase(solver, config, new MoveStream(), new Annealing(compiled, seed));
+    }
+
+    /** A solver that somebody leads. */
+    static DefaultSolver<WorkingPlan> build(SolverConfig config, Steering steering) {
+        DefaultSolver<WorkingPlan> solver = solver(config);
+        SteeredAcceptor acceptor = new SteeredAcceptor(steering, termination(solver));
+        return withOnePhase(solver, config, new SteeredMoves(steering, acceptor, solver::terminateEarly), acceptor);
+    }
+
+    private static DefaultSolver<WorkingPlan> solver(SolverConfig config) {
+        return (DefaultSolver<WorkingPlan>)
                 SolverFactory.<WorkingPlan>create(config).buildSolver();
-        AbstractPhase<WorkingPlan> configured =
-                (AbstractPhase<WorkingPlan>) solver.getPhaseList().get(0);
-        Termination<WorkingPlan> termination = configured.getPhaseTermination();
+    }
+
+    private static Termination<WorkingPlan> termination(DefaultSolver<WorkingPlan> solver) {
+        return ((AbstractPhase<WorkingPlan>) solver.getPhaseList().get(0)).getPhaseTermination();
+    }
+
+    /** The solver with one phase in the place of its own, in which our acceptor decides: the stock ones know only the score. */
+    private static DefaultSolver<WorkingPlan> withOnePhase(
+            DefaultSolver<WorkingPlan> solver,
+            SolverConfig config,
+            MoveIteratorFactory<WorkingPlan, Rearrangement> moves,
+            Acceptor<WorkingPlan> acceptor) {
+        Termination<WorkingPlan> termination = termination(solver);
         LocalSearchDecider<WorkingPlan> decider = new LocalSearchDecider<>(
                 "",
                 termination,
-                new MoveIteratorFactoryToMoveSelectorBridge<>(new MoveStream(), true),
-                new Annealing(compiled, seed),
+                new MoveIteratorFactoryToMoveSelectorBridge<>(moves, true),
+                acceptor,
                 LocalSearchForagerFactory.<WorkingPlan>create(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
                         .buildForager());
         boolean asserts = config.getEnvironmentMode() == EnvironmentMode.FULL_ASSERT;

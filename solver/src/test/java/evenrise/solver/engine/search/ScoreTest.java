@@ -26,10 +26,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
-import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
-import org.optaplanner.core.config.solver.termination.TerminationConfig;
 
 /** The incremental score against a naive one, and both against the referee. */
 class ScoreTest {
@@ -101,11 +98,7 @@ class ScoreTest {
         PlanSums sums = earlier.map(new PlanMapper(compiled)::toSums).orElseGet(() -> FirstPlan.build(compiled));
         earlier.ifPresent(plan -> NaiveScoreCalculator.compare(compiled, plan));
         WorkingPlan start = WorkingPlan.of(compiled, sums.snapshot());
-        SolverConfig config = Search.config(new TerminationConfig().withScoreCalculationCountLimit(moves), seed)
-                .withEnvironmentMode(EnvironmentMode.FULL_ASSERT);
-        config.getScoreDirectorFactoryConfig()
-                .withAssertionScoreDirectorFactory(
-                        new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(NaiveScoreCalculator.class));
+        SolverConfig config = AssertedSearch.asserting(moves, seed);
 
         WorkingPlan found = Search.build(config, compiled, seed).solve(start);
 
