@@ -1,6 +1,7 @@
 package evenrise.solver.app;
 
 import evenrise.model.check.Severity;
+import evenrise.model.contract.Harmless;
 import evenrise.model.contract.Phrase;
 import evenrise.model.file.Problem;
 import evenrise.model.file.Reading;
@@ -74,7 +75,7 @@ final class Inputs {
             throw new JobFailed(
                     JobFailed.Reason.INPUT,
                     source.name() + ": this version does not rework plants whose boards are fed by loads (board "
-                            + Phrase.CLEAN(String.join(", ", byLoad))
+                            + Harmless.shown(String.join(", ", byLoad))
                             + "): it does not know what goes off with such a load; an audit judges their plans.");
         }
     }

@@ -26,7 +26,7 @@ final class WayBackText {
         before.boards().forEach(each -> settings.put(each.id(), each));
         stage.steps().stream()
                 .filter(step -> step.kind() == WorkStepKind.SET_OUTPUT)
-                .map(step -> StepText.output(
+                .map(step -> WorkStepText.output(
                         step.board().orElseThrow(), step.output().orElse(0)))
                 .forEach(output -> section.item(output + ": " + timeOf(output, before)));
         stage.steps().stream()
@@ -40,8 +40,9 @@ final class WayBackText {
     private static String timeOf(String output, Plan before) {
         return before.assignments().stream()
                 .filter(each -> each.board()
-                        .filter(board ->
-                                StepText.output(board, each.output().orElse(0)).equals(output))
+                        .filter(board -> WorkStepText.output(
+                                        board, each.output().orElse(0))
+                                .equals(output))
                         .isPresent())
                 .findFirst()
                 .map(each -> "it came on at " + Numbers.seconds(each.onSeconds()) + " s from the command")

@@ -142,8 +142,8 @@ class PlantReworkTest {
             assertThat(replay(
                             target,
                             sound.stream()
-                                    .filter(step ->
-                                            step.kind() != WorkStepKind.SWITCH_OFF && step.kind() != WorkStepKind.SWITCH_ON)
+                                    .filter(step -> step.kind() != WorkStepKind.SWITCH_OFF
+                                            && step.kind() != WorkStepKind.SWITCH_ON)
                                     .toList()))
                     .anySatisfy(breach ->
                             assertThat(breach.message()).contains("'main' is isolated while load 'lamp' is on"));
