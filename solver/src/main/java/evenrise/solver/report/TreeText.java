@@ -2,7 +2,7 @@ package evenrise.solver.report;
 
 import evenrise.model.project.DistributionNode;
 import evenrise.model.project.Project;
-import evenrise.solver.rework.Fed;
+import evenrise.solver.rework.Downstream;
 import java.util.Set;
 
 /** What else is dead with an isolated panel, and which other feeds are locked with it. */
@@ -15,7 +15,7 @@ final class TreeText {
 
     /** A sentence or more, with a space before; nothing where the panel feeds no other. */
     String below(String panel) {
-        Set<String> below = Fed.below(project, Set.of(panel));
+        Set<String> below = Downstream.below(project, Set.of(panel));
         if (below.isEmpty()) {
             return "";
         }

@@ -35,10 +35,10 @@ record Isolation(Set<String> panels, Set<String> boards, Set<String> below) {
             }
         }
         panels.removeIf(id -> index.panel(id).filter(Isolation::isDeadAtWork).isEmpty());
-        Set<String> below = Fed.below(index, panels);
+        Set<String> below = Downstream.below(index, panels);
         boards.removeIf(id -> index.board(id)
                 .filter(board -> isDeadAtWork(board)
-                        && Fed.supplies(board).stream()
+                        && Downstream.supplies(board).stream()
                                 .noneMatch(each -> panels.contains(each) || below.contains(each)))
                 .isEmpty());
         return new Isolation(panels, boards, below);
@@ -55,14 +55,14 @@ record Isolation(Set<String> panels, Set<String> boards, Set<String> below) {
     /** The panels in the order in which they are isolated: each before those that feed it. */
     List<String> bottomUp(ProjectIndex index) {
         return panels.stream()
-                .sorted(Comparator.comparingInt((String panel) -> -Fed.depth(index, panel)))
+                .sorted(Comparator.comparingInt((String panel) -> -Downstream.depth(index, panel)))
                 .toList();
     }
 
     /** The panels in the order in which they become live again: each after those that feed it. */
     List<String> topDown(ProjectIndex index) {
         return panels.stream()
-                .sorted(Comparator.comparingInt((String panel) -> Fed.depth(index, panel)))
+                .sorted(Comparator.comparingInt((String panel) -> Downstream.depth(index, panel)))
                 .toList();
     }
 
@@ -81,7 +81,7 @@ record Isolation(Set<String> panels, Set<String> boards, Set<String> below) {
         return boards.contains(board)
                 || index.board(board)
                         .filter(found ->
-                                Fed.supplies(found).stream().anyMatch(id -> panels.contains(id) || below.contains(id)))
+                                Downstream.supplies(found).stream().anyMatch(id -> panels.contains(id) || below.contains(id)))
                         .isPresent();
     }
 }

@@ -41,14 +41,14 @@ public final class Kept {
         });
         for (Board board : project.boards()) {
             if (theirs.contains(board.id())) {
-                panels.addAll(Fed.supplies(board));
+                panels.addAll(Downstream.supplies(board));
                 if (Isolation.isDeadAtWork(board)) {
                     boards.add(board.id());
                 }
             }
         }
         ProjectIndex index = new ProjectIndex(project);
-        List.copyOf(panels).forEach(panel -> panels.addAll(Fed.panelsAbove(index, panel)));
+        List.copyOf(panels).forEach(panel -> panels.addAll(Downstream.panelsAbove(index, panel)));
         panels.retainAll(project.panels().stream().map(Panel::id).toList());
         project.panels().stream()
                 .filter(panel -> !Isolation.isDeadAtWork(panel))

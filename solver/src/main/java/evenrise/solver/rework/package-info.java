@@ -1,6 +1,7 @@
 /**
  * Reworks a plan as built: what to change, in which order, and proof that nothing is broken on the way.
  *
- * <p>May touch model.check, model.contract, model.evaluation, model.plan, model.project, model.rules, solver.table.
+ * <p>May touch model.check, model.contract, model.electrical, model.evaluation, model.plan, model.project, model.rules,
+ * model.sequence, solver.table.
  */
 package evenrise.solver.rework;

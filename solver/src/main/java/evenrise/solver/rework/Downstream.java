@@ -10,8 +10,8 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /** What hangs on what in the distribution: who is dead with a panel that is isolated. */
-public final class Fed {
-    private Fed() {}
+public final class Downstream {
+    private Downstream() {}
 
     /** Ids of panels and nodes that one of these panels feeds, at any depth, without the panels themselves. */
     public static Set<String> below(Project project, Collection<String> panels) {
