@@ -70,7 +70,7 @@ public enum PlantPart {
         return Stream.of(values()).anyMatch(part -> part.isUsed.test(project));
     }
 
-    /** Parts of a project that no bound is proven with yet, and no layout reworked. */
+    /** Parts of a project that not every bound is proven with, and whose counts of boards and panels are not compared. */
     public static List<PlantPart> beyondProof(Project project) {
         return Stream.of(values()).filter(part -> part.isUsed.test(project)).toList();
     }

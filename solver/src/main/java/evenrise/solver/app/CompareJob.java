@@ -40,7 +40,7 @@ final class CompareJob {
     CompareResult run() {
         Reading<Project> read = Inputs.project(request.project(), watch.notes());
         Project subject = read.value().orElseThrow();
-        Inputs.refuseUnreworked(request.project(), subject);
+        Inputs.refuseUncompared(request.project(), subject);
         Catalogue catalogue = checked(subject);
         Path folder = folder();
         List<Scenarios.Cell> cells = new Scenarios(subject).cells(counts(request.panels()), counts(request.boards()));

@@ -60,12 +60,26 @@ final class Inputs {
     }
 
     /**
+     * Says with which parts of a project no counts of boards and panels are compared yet.
+     *
+     * @throws JobFailed that names them all
+     */
+    static void refuseUncompared(Source source, Project project) {
+        List<PlantPart> beyond = PlantPart.beyondProof(project);
+        if (!beyond.isEmpty()) {
+            throw new JobFailed(
+                    JobFailed.Reason.INPUT,
+                    source.name() + ": this version does not compare plants with " + PlantPart.listed(beyond)
+                            + " yet; an audit judges their plans.");
+        }
+    }
+
+    /**
      * Says with which parts of a project no layout is reworked yet.
      *
      * @throws JobFailed that names them all
      */
     static void refuseUnreworked(Source source, Project project) {
-        refuse(source, PlantPart.beyondSearch(project), "does not rework");
         Set<String> loads = project.loads().stream().map(Load::id).collect(Collectors.toSet());
         List<String> byLoad = project.boards().stream()
                 .filter(board -> board.fedBy().filter(loads::contains).isPresent())
@@ -77,15 +91,6 @@ final class Inputs {
                     source.name() + ": this version does not rework plants whose boards are fed by loads (board "
                             + Harmless.shown(String.join(", ", byLoad))
                             + "): it does not know what goes off with such a load; an audit judges their plans.");
-        }
-    }
-
-    private static void refuse(Source source, List<PlantPart> beyond, String what) {
-        if (!beyond.isEmpty()) {
-            throw new JobFailed(
-                    JobFailed.Reason.INPUT,
-                    source.name() + ": this version " + what + " plants with " + PlantPart.listed(beyond)
-                            + " yet; an audit judges their plans.");
         }
     }
 

@@ -80,8 +80,8 @@ record Isolation(Set<String> panels, Set<String> boards, Set<String> below) {
     private boolean isDead(ProjectIndex index, String board) {
         return boards.contains(board)
                 || index.board(board)
-                        .filter(found ->
-                                Downstream.supplies(found).stream().anyMatch(id -> panels.contains(id) || below.contains(id)))
+                        .filter(found -> Downstream.supplies(found).stream()
+                                .anyMatch(id -> panels.contains(id) || below.contains(id)))
                         .isPresent();
     }
 }

@@ -88,7 +88,9 @@ public final class Replay {
         index = new ProjectIndex(project);
         limits = NodeLimits.of(project);
         times = OutputTimes.of(index, built);
-        index.distribution().points().forEach(point -> above.put(point.id(), Downstream.panelsAbove(index, point.id())));
+        index.distribution()
+                .points()
+                .forEach(point -> above.put(point.id(), Downstream.panelsAbove(index, point.id())));
         start = Harm.of(Layout.of(index, PlanFinisher.timed(project, built)), any -> true);
         project.loads().forEach(load -> seats.put(load.id(), new Seat(load)));
         built.boards().forEach(each -> settings.put(each.id(), each));
@@ -255,7 +257,8 @@ public final class Replay {
     private boolean isDeadBoard(Optional<String> board) {
         return board.filter(id -> deadBoards.contains(id)
                         || index.board(id)
-                                .filter(found -> Downstream.supplies(found).stream().anyMatch(this::isDeadPanel))
+                                .filter(found ->
+                                        Downstream.supplies(found).stream().anyMatch(this::isDeadPanel))
                                 .isPresent())
                 .isPresent();
     }
