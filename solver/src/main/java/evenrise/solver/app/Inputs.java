@@ -5,6 +5,8 @@ import evenrise.model.contract.Harmless;
 import evenrise.model.contract.Phrase;
 import evenrise.model.file.Problem;
 import evenrise.model.file.Reading;
+import evenrise.model.plan.Assignment;
+import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Board;
 import evenrise.model.project.Load;
@@ -17,6 +19,8 @@ import java.util.stream.Collectors;
 
 /** Reads what a job works on, and fails with every problem of it. */
 final class Inputs {
+    private static final int MOST_NAMED = 12;
+
     private Inputs() {}
 
     /** @param note takes what is left out of account */
@@ -43,20 +47,26 @@ final class Inputs {
         Reading<Plan> read = told(source.name(), source.plan(), note);
         KeptNotes.sayLeftBehind(source.name(), read.notes(), note);
         Plan plan = read.value().orElseThrow();
-        Set<String> loads = project.loads().stream().map(Load::id).collect(Collectors.toSet());
-        Set<String> boards = project.boards().stream().map(Board::id).collect(Collectors.toSet());
-        long unknownLoads = plan.assignments().stream()
-                .filter(each -> !loads.contains(each.load()))
-                .count();
-        long unknownBoards = plan.boards().stream()
-                .filter(each -> !boards.contains(each.id()))
-                .count();
-        if (unknownLoads + unknownBoards > 0) {
-            note.accept(source.name() + ": " + Phrase.counted(unknownLoads, "load") + " and "
-                    + Phrase.counted(unknownBoards, "board")
-                    + " of this plan are not in the project; they are left out.");
-        }
+        List<String> loads = project.loads().stream().map(Load::id).toList();
+        List<String> boards = project.boards().stream().map(Board::id).toList();
+        List<String> had = plan.assignments().stream().map(Assignment::load).toList();
+        List<String> hadBoards = plan.boards().stream().map(BoardSetting::id).toList();
+        Consumer<String> ofPlan = text -> note.accept(source.name() + ": " + text);
+        named("load", "of this plan not in the project, and left out", missing(had, loads), ofPlan);
+        named("board", "of this plan not in the project, and left out", missing(hadBoards, boards), ofPlan);
+        named("load", "of the project new, without a place in this plan", missing(loads, had), ofPlan);
         return plan;
+    }
+
+    private static List<String> missing(List<String> some, List<String> among) {
+        Set<String> known = Set.copyOf(among);
+        return some.stream().filter(each -> !known.contains(each)).distinct().toList();
+    }
+
+    private static void named(String noun, String what, List<String> ids, Consumer<String> note) {
+        if (!ids.isEmpty()) {
+            note.accept(Phrase.counted(ids.size(), noun) + " " + what + ": " + Phrase.quoted(ids, MOST_NAMED) + ".");
+        }
     }
 
     /**

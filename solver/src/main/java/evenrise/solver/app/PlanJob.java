@@ -8,6 +8,7 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
+import evenrise.solver.engine.nearby.NearbySearch;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,9 @@ import java.util.Optional;
 
 /** One search from request to written plan; a cancellation shortens the search and nothing else. */
 final class PlanJob {
+    /** Of a search near an earlier plan: the part of its time for a plan that keeps nothing of it. */
+    private static final double AS_NEW_PART = 0.4;
+
     private final PlannerSource planners;
     private final PlanRequest request;
     private final JobControl control;
@@ -41,7 +45,11 @@ final class PlanJob {
         Effort effort = request.effort();
         PlanningRequest search = new PlanningRequest(
                 project, earlier, effort.budget(), effort.seed(), effort.searches(), request.placesAll());
-        Found found = search(read.sha256(), search);
+        if (!request.few().isAny() && request.from().isEmpty()) {
+            throw new JobFailed(
+                    JobFailed.Reason.REQUEST, "moves are counted from an earlier plan. Say --from PLAN as well.");
+        }
+        Found found = request.few().isAny() ? search(read.sha256(), search) : near(search);
         PlanResult result = finished(read.sha256(), search, found, findings);
         watch.at(Stage.WRITING);
         request.target().write(result.plan());
@@ -84,6 +92,34 @@ final class PlanJob {
         } finally {
             kept.ifPresent(Checkpoint.Keeper::close);
         }
+    }
+
+    /** A part of the budget for a plan as good as new, the rest for plans near the earlier one. */
+    private Found near(PlanningRequest asked) {
+        long start = System.nanoTime();
+        Plan earlier = asked.from().orElseThrow();
+        NearbySearch nearby = new NearbySearch(asked.project(), earlier, asked.seed(), watch::report);
+        PlannerSource.Search anew =
+                planners.search(asked.withBudget(asked.budget().part(AS_NEW_PART)), watch::report, watch.notes());
+        control.cancellation().whenCancelled(() -> {
+            anew.stop();
+            nearby.stop();
+        });
+        watch.at(Stage.SEARCHING);
+        PlanningOutcome outcome = anew.plan();
+        nearby.offer(outcome.plan());
+        if (!control.cancellation().isCancelled()) {
+            nearby.search(asked.budget().part(1 - AS_NEW_PART), asked.threads());
+        }
+        Plan chosen = new NearEarlier(asked.project(), earlier, request.few(), nearby.plans()).chosen(watch.notes());
+        return new Found(
+                new PlanningOutcome(
+                        chosen,
+                        outcome.moves() + nearby.tried(),
+                        (System.nanoTime() - start) / 1e9,
+                        outcome.firstFeasibleSeconds(),
+                        outcome.provenObjective()),
+                anew.bounds());
     }
 
     /** The plan to start at; says what an earlier search has left. */

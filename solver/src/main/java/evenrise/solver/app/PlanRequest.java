@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param target where the plan is written
  * @param resumes whether to go on from what an earlier search for the target left when it was cut off
  * @param placesAll whether a place that breaks a rating is better than none
+ * @param few how far from the earlier plan; only where there is one
  * @param documents of the plan, written too
  * @since 0.1.0
  */
@@ -20,12 +21,13 @@ public record PlanRequest(
         PlanTarget target,
         boolean resumes,
         boolean placesAll,
+        FewMoves few,
         Optional<DocumentSet> documents) {
 
     /** Searched as long as is usual, and written nowhere. */
     public static PlanRequest of(Source project) {
         return new PlanRequest(
-                project, Optional.empty(), Effort.USUAL, PlanTarget.NONE, false, false, Optional.empty());
+                project, Optional.empty(), Effort.USUAL, PlanTarget.NONE, false, false, FewMoves.ANY, Optional.empty());
     }
 
     /** The same for a project's file. */
@@ -34,26 +36,31 @@ public record PlanRequest(
     }
 
     public PlanRequest withFrom(Source value) {
-        return new PlanRequest(project, Optional.of(value), effort, target, resumes, placesAll, documents);
+        return new PlanRequest(project, Optional.of(value), effort, target, resumes, placesAll, few, documents);
     }
 
     public PlanRequest withEffort(Effort value) {
-        return new PlanRequest(project, from, value, target, resumes, placesAll, documents);
+        return new PlanRequest(project, from, value, target, resumes, placesAll, few, documents);
     }
 
     public PlanRequest withTarget(PlanTarget value) {
-        return new PlanRequest(project, from, effort, value, resumes, placesAll, documents);
+        return new PlanRequest(project, from, effort, value, resumes, placesAll, few, documents);
     }
 
     public PlanRequest withResuming(boolean value) {
-        return new PlanRequest(project, from, effort, target, value, placesAll, documents);
+        return new PlanRequest(project, from, effort, target, value, placesAll, few, documents);
     }
 
     public PlanRequest withPlacingAll(boolean value) {
-        return new PlanRequest(project, from, effort, target, resumes, value, documents);
+        return new PlanRequest(project, from, effort, target, resumes, value, few, documents);
     }
 
     public PlanRequest withDocuments(DocumentSet value) {
-        return new PlanRequest(project, from, effort, target, resumes, placesAll, Optional.of(value));
+        return new PlanRequest(project, from, effort, target, resumes, placesAll, few, Optional.of(value));
+    }
+
+    /** Not further from the plan to start at. */
+    public PlanRequest withFewMoves(FewMoves value) {
+        return new PlanRequest(project, from, effort, target, resumes, placesAll, value, documents);
     }
 }

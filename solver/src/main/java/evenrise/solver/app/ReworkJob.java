@@ -8,7 +8,6 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Rotation;
 import evenrise.solver.bounds.ProvenBounds;
-import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.nearby.NearbyPlan;
@@ -19,7 +18,6 @@ import evenrise.solver.rework.Kept;
 import evenrise.solver.rework.Measured;
 import evenrise.solver.rework.OrderOfWork;
 import evenrise.solver.rework.WorkOrder;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -91,7 +89,7 @@ final class ReworkJob {
         PlanningOutcome asNew = asNew(request, nearby::stop);
         nearby.offer(asNew.plan());
         if (!control.cancellation().isCancelled()) {
-            nearby.search(part(request.budget(), 1 - AS_NEW_PART), request.threads());
+            nearby.search(request.budget().part(1 - AS_NEW_PART), request.threads());
         }
         watch.at(Stage.BOUNDS);
         Optional<Bounds> bounds = Optional.of(ProvenBounds.of(project));
@@ -131,12 +129,7 @@ final class ReworkJob {
     }
 
     private PlanningOutcome asNew(PlanningRequest request, Runnable alsoStops) {
-        PlanningRequest part = new PlanningRequest(
-                request.project(),
-                request.from(),
-                part(request.budget(), AS_NEW_PART),
-                request.seed(),
-                request.threads());
+        PlanningRequest part = request.withBudget(request.budget().part(AS_NEW_PART));
         PlannerSource.Search search = planners.search(part, watch::report, watch.notes());
         control.cancellation().whenCancelled(() -> {
             search.stop();
@@ -144,13 +137,6 @@ final class ReworkJob {
         });
         watch.at(Stage.SEARCHING);
         return search.plan();
-    }
-
-    /** Moves are each search's own; time is shared. */
-    private static Budget part(Budget budget, double part) {
-        return budget instanceof Budget.Time time
-                ? new Budget.Time(Duration.ofMillis(Math.round(time.limit().toMillis() * part)))
-                : budget;
     }
 
     private static List<WorkOrder> others(OrderOfWork work, WorkOrder order) {

@@ -3,6 +3,7 @@ package evenrise.solver.cli;
 import evenrise.model.contract.Harmless;
 import evenrise.model.plan.Assessment;
 import evenrise.solver.app.DocumentSet;
+import evenrise.solver.app.FewMoves;
 import evenrise.solver.app.JobFailed;
 import evenrise.solver.app.Jobs;
 import evenrise.solver.app.PlanRequest;
@@ -12,11 +13,14 @@ import evenrise.solver.app.Source;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -34,6 +38,7 @@ import picocli.CommandLine.Spec;
             "  evenrise plan hall.project.json                    writes hall.plan.json after 30 s",
             "  evenrise plan hall.project.json --time 5m -o a.json",
             "  evenrise plan hall.project.json --from a.json      goes on from an earlier plan",
+            "  evenrise plan hall.project.json --from a.json --max-moves 8 -o b.json",
             "  evenrise plan hall.project.json --moves 200000     the same plan each time",
             "  evenrise plan - -o - < hall.yaml > hall.plan.json",
             "%nCurrents are in ampere: running and neutral currents rms, peaks instantaneous. Times are in seconds."
@@ -63,6 +68,19 @@ final class PlanCommand implements Callable<Integer> {
 
     @Option(names = "--from", paramLabel = "PLAN", description = "Start at this earlier plan.")
     private String from;
+
+    @Option(
+            names = "--max-moves",
+            paramLabel = "N",
+            description = "With --from: move at most so many breakers and control leads. What the earlier plan does not"
+                    + " have, and settings, do not count.")
+    private Integer maxMoves;
+
+    @Option(
+            names = "--per-move",
+            paramLabel = "A",
+            description = "With --from: what each such move costs, in ampere-equivalents of the objective.")
+    private Double perMove;
 
     @Option(
             names = "--resume",
@@ -108,6 +126,7 @@ final class PlanCommand implements Callable<Integer> {
                 target,
                 isResuming,
                 placesAll,
+                few(),
                 Optional.ofNullable(report)
                         .map(folder -> DocumentSet.into(Source.path(folder)).withOverwriting(isForced)));
         PlanResult result = jobs.plan(request, ProgressView.control(terminal, isQuiet, interruption));
@@ -124,6 +143,17 @@ final class PlanCommand implements Callable<Integer> {
         return result.search().wasCancelled()
                 ? ExitCode.INTERRUPTED
                 : ExitCode.of(result.evaluation().assessment(), strict.isStrict());
+    }
+
+    private FewMoves few() {
+        try {
+            return new FewMoves(
+                    maxMoves == null ? OptionalInt.empty() : OptionalInt.of(maxMoves),
+                    perMove == null ? OptionalDouble.empty() : OptionalDouble.of(perMove));
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(
+                    spec.commandLine(), "--max-moves is at least 0, and --per-move from 0 to 1e9: " + e.getMessage());
+        }
     }
 
     private PlanTarget target(Source source) {

@@ -9,4 +9,11 @@ public sealed interface Budget {
 
     /** Moves tried by each search; what is found is the same each time. */
     record Moves(long limit) implements Budget {}
+
+    /** A part of it for one of several searches: time is shared, moves are each search's own. */
+    default Budget part(double part) {
+        return this instanceof Time time
+                ? new Time(Duration.ofMillis(Math.round(time.limit().toMillis() * part)))
+                : this;
+    }
 }

@@ -22,4 +22,9 @@ public record PlanningRequest(
     public PlanningRequest(Project project, Optional<Plan> from, Budget budget, long seed, int threads) {
         this(project, from, budget, seed, threads, false);
     }
+
+    /** The same search with another budget. */
+    public PlanningRequest withBudget(Budget value) {
+        return new PlanningRequest(project, from, value, seed, threads, placesAll);
+    }
 }

@@ -67,6 +67,52 @@ class PlanCommandTest {
         }
 
         @Test
+        void nearAnEarlierOneWithWhatMovedInItsFigures() {
+            Path earlier = folder.resolve("earlier.json");
+            new Shell(SmallHall.sound()).run("plan", project.toString(), "-o", earlier.toString());
+
+            Shell.Result result = new Shell(SmallHall.sound())
+                    .run(
+                            "plan",
+                            project.toString(),
+                            "--from",
+                            earlier.toString(),
+                            "--max-moves",
+                            "0",
+                            "--moves",
+                            "200");
+
+            assertThat(result.code()).isEqualTo(ExitCode.DONE);
+            assertThat(result.out()).containsPattern("Breakers moved +0 ").containsPattern("Leads moved +0 ");
+        }
+
+        @Test
+        void namesWhatIsNewAndWhatIsGoneSinceAnEarlierOne() throws IOException {
+            Path earlier = folder.resolve("earlier.json");
+            new Shell(SmallHall.sound()).run("plan", project.toString(), "-o", earlier.toString());
+            Files.writeString(earlier, Files.readString(earlier).replace("\"load\": \"amp\"", "\"load\": \"sub\""));
+
+            Shell.Result result =
+                    new Shell(SmallHall.sound()).run("plan", project.toString(), "--from", earlier.toString());
+
+            assertThat(result.err())
+                    .contains("1 load of this plan not in the project, and left out: 'sub'.")
+                    .contains("1 load of the project new, without a place in this plan: 'amp'.");
+        }
+
+        @Test
+        void asksForTheEarlierOneThatMovesAreCountedFrom() {
+            Shell.Result result = new Shell(SmallHall.sound()).run("plan", project.toString(), "--max-moves", "3");
+
+            assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+            assertThat(result.err()).contains("Say --from PLAN as well.");
+            assertThat(new Shell(SmallHall.sound())
+                            .run("plan", project.toString(), "--per-move", "-1")
+                            .code())
+                    .isEqualTo(ExitCode.USAGE);
+        }
+
+        @Test
         void toStandardOutputAndNothingElseThere() {
             Shell.Result result = new Shell(SmallHall.sound()).run("plan", project.toString(), "-o", "-");
 
@@ -177,7 +223,7 @@ class PlanCommandTest {
                     "--from",
                     folder.resolve("hall.plan.json").toString());
 
-            assertThat(result.err()).contains("1 load and 0 boards of this plan are not in the project");
+            assertThat(result.err()).contains("1 load of this plan not in the project, and left out: 'amp'.");
         }
     }
 
