@@ -18,8 +18,8 @@ import picocli.CommandLine.Spec;
         header = "Compare numbers of panels and boards for an estimate.",
         description = {
             "Builds the project from its catalogue with each number of panels and boards in the ranges, each by its"
-                + " cheapest make-up that counting does not rule out, plans each for three aims, and shows the least"
-                + " price and the front of price against peak inrush against sequence time.",
+                    + " cheapest make-up that counting does not rule out, plans each for three aims, and shows the least"
+                    + " price and the front of price against peak inrush against sequence time.",
             "Every point is a project and a plan in the folder. A second run goes on where an interrupted one ended."
         },
         footer = {

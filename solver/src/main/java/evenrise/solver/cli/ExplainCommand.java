@@ -20,8 +20,8 @@ import picocli.CommandLine.Spec;
         name = "explain",
         header = "Say why a load is where it is.",
         description = "Judges the plan anew with the load in every other place (free slots and outputs, exchanges with"
-            + " other loads, other settings of its board), and says what each breaks or costs, and why the load does"
-            + " not come on earlier. Or asks what makes the peak, or what a rule wants.",
+                + " other loads, other settings of its board), and says what each breaks or costs, and why the load does"
+                + " not come on earlier. Or asks what makes the peak, or what a rule wants.",
         footer = {
             "%nExamples:",
             "  evenrise explain hall.project.json hall.plan.json AMP-12",

@@ -29,8 +29,8 @@ import picocli.CommandLine.Spec;
         header = "Find a plan for a project.",
         description = {
             "Gives every load a slot, so a panel and its phases, and every switched load an output of a board; sets"
-                + " every board's start delay and step. Keeps every hard rule where that is possible, then makes the"
-                + " project's objective as small as it can in the time.",
+                    + " every board's start delay and step. Keeps every hard rule where that is possible, then makes the"
+                    + " project's objective as small as it can in the time.",
             "Ctrl-C ends the search and writes the best plan so far."
         },
         footer = {

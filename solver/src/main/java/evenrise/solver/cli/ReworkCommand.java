@@ -21,9 +21,9 @@ import picocli.CommandLine.Spec;
         header = "Cure a plan as built with few changes, and say in which order to make them.",
         description = {
             "Looks around the plan as it is built for plans that keep every hard rule and move as few breakers and"
-                + " control leads as possible; shows moves against objective, from the cure alone to as good as new;"
-                + " and writes, for the plan chosen, the steps of the work in an order in which nothing is broken on"
-                + " the way.",
+                    + " control leads as possible; shows moves against objective, from the cure alone to as good as new;"
+                    + " and writes, for the plan chosen, the steps of the work in an order in which nothing is broken on"
+                    + " the way.",
             "Readings are a CSV table with the columns load, phase, running_a and idle_a; they count instead of the "
                     + "project's own."
         },

@@ -149,9 +149,9 @@ public final class ExplanationText {
                     + " --all tries them.");
         }
         section.text("A slot, output or place of another load is an exchange with it; in brackets, how many slots"
-            + " there are that differ in nothing but their number. Each is the whole plan judged anew: cost is the"
-            + " difference in the objective, which is what the plan's figures weigh, and below zero where the change"
-            + " is better. One change at a time; several together may do what none does.");
+                + " there are that differ in nothing but their number. Each is the whole plan judged anew: cost is the"
+                + " difference in the objective, which is what the plan's figures weigh, and below zero where the change"
+                + " is better. One change at a time; several together may do what none does.");
         return section.lines();
     }
 

@@ -41,12 +41,12 @@ public final class NextLoadText {
             }
             section.text(
                     "Outputs are free ones of boards that reach the panel; V is to neutral. Counted are free slots,"
-                        + " ratings, each feeder's device and cable where they are stated, and neutrals at the worst"
-                        + " use of their loads. Voltage drop, inrush, order and outputs are not"
+                            + " ratings, each feeder's device and cable where they are stated, and neutrals at the worst"
+                            + " use of their loads. Voltage drop, inrush, order and outputs are not"
                             + (PlantPart.isUsedIn(layout.project())
                                     ? ", nor room that is to be left and which system a board serves; every level up"
-                                          + " to the source is counted, transformers by their kVA where they state it,"
-                                          + " and loads at full use, whatever the scenes"
+                                            + " to the source is counted, transformers by their kVA where they state it,"
+                                            + " and loads at full use, whatever the scenes"
                                     : "")
                             + ": make a new plan.");
         }

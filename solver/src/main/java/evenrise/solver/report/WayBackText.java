@@ -17,8 +17,8 @@ final class WayBackText {
     static void into(Section section, Plan before, WorkStage stage) {
         section.text(
                 "Stop, and leave locked out what is locked out. Put back what was moved in this stage, as below, and"
-                    + " go on from the step that makes ready, with every test. The plant then is as it was before this"
-                    + " stage.");
+                        + " go on from the step that makes ready, with every test. The plant then is as it was before this"
+                        + " stage.");
         Map<String, Assignment> seats = new HashMap<>();
         before.assignments().forEach(each -> seats.put(each.load(), each));
         stage.lockedOut().forEach(load -> section.item(load + ": " + place(seats.get(load))));

@@ -27,9 +27,9 @@ import java.util.stream.Stream;
 public final class WorkSheetText {
     private static final String LOCK_OUT =
             "A panel is dead while a breaker in it is worked on, and a control board while a lead on it is: switch"
-                + " off, isolate, lock and tag what feeds it, and test for the absence of voltage with a tester proven"
-                + " before and after. Breakers that are merely off leave the bus live. What stays live is named above;"
-                + " keep covers on it.";
+                    + " off, isolate, lock and tag what feeds it, and test for the absence of voltage with a tester proven"
+                    + " before and after. Breakers that are merely off leave the bus live. What stays live is named above;"
+                    + " keep covers on it.";
 
     private WorkSheetText() {}
 

@@ -120,8 +120,8 @@ final class WorkStepText {
             case CHECK_ROTATION -> rotation(id, after.get(id));
             case MAKE_READY ->
                 "Make ready before anything comes on: test what was moved for continuity, insulation and polarity, no"
-                    + " fault found: ______ MΩ; every terminal at the maker's torque; tools out, covers on and closed;"
-                    + " people clear and told.";
+                        + " fault found: ______ MΩ; every terminal at the maker's torque; tools out, covers on and closed;"
+                        + " people clear and told.";
             case ENERGISE_PANEL ->
                 "With every breaker in panel " + step.panel().orElseThrow()
                         + " open, take lock and tag off what feeds it and switch it on; read the voltage of each line.";

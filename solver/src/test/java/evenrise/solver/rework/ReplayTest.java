@@ -230,8 +230,8 @@ class ReplayTest {
                 .extracting(Breach::message)
                 .containsExactly(
                         "group-whole: shutdown group 'pair' (2 loads) is split over boards 'B1', 'B2'; a group of up"
-                            + " to 2 loads, the outputs of the largest board, must sit on one. Maybe move all of it to"
-                            + " a board with enough outputs.");
+                                + " to 2 loads, the outputs of the largest board, must sit on one. Maybe move all of it to"
+                                + " a board with enough outputs.");
     }
 
     private static BoardBuilder board(String id) {
