@@ -44,17 +44,18 @@ public record LineMatrix(LineValues a, LineValues b, LineValues c) {
     }
 
     public LineMatrix times(Phasor factor) {
-        return of((i, j) -> at(i, j).times(factor));
+        return new LineMatrix(a.times(factor), b.times(factor), c.times(factor));
     }
 
     public LineValues times(LineValues values) {
-        return new LineValues(product(a, values), product(b, values), product(c, values));
+        return new LineValues(
+                product(a, values.a(), values.b(), values.c()),
+                product(b, values.a(), values.b(), values.c()),
+                product(c, values.a(), values.b(), values.c()));
     }
 
     public LineMatrix times(LineMatrix other) {
-        return of((i, j) -> at(i, 0).times(other.at(0, j))
-                .plus(at(i, 1).times(other.at(1, j)))
-                .plus(at(i, 2).times(other.at(2, j))));
+        return new LineMatrix(product(a, other), product(b, other), product(c, other));
     }
 
     public LineMatrix plusIdentity() {
@@ -63,36 +64,54 @@ public record LineMatrix(LineValues a, LineValues b, LineValues c) {
 
     /** Conjugated and turned over: what a transformer makes of voltages by the numbers that it makes of currents by. */
     public LineMatrix adjoint() {
-        return of((i, j) -> {
-            Phasor value = at(j, i);
-            return new Phasor(value.real(), -value.imaginary());
-        });
+        return new LineMatrix(
+                conjugated(a.a(), b.a(), c.a()), conjugated(a.b(), b.b(), c.b()), conjugated(a.c(), b.c(), c.c()));
     }
 
     /** By cofactors; it is not singular where it is one plus a product of passive parts. */
     public LineMatrix inverse() {
-        Phasor scale = at(0, 0).times(cofactor(0, 0))
-                .plus(at(0, 1).times(cofactor(0, 1)))
-                .plus(at(0, 2).times(cofactor(0, 2)))
-                .inverse();
-        return of((i, j) -> cofactor(j, i).times(scale));
+        Phasor aa = minor(b.b(), c.c(), b.c(), c.b());
+        Phasor ab = minor(b.c(), c.a(), b.a(), c.c());
+        Phasor ac = minor(b.a(), c.b(), b.b(), c.a());
+        Phasor scale = product(a, aa, ab, ac).inverse();
+        return new LineMatrix(
+                new LineValues(aa, minor(c.b(), a.c(), c.c(), a.b()), minor(a.b(), b.c(), a.c(), b.b())).times(scale),
+                new LineValues(ab, minor(c.c(), a.a(), c.a(), a.c()), minor(a.c(), b.a(), a.a(), b.c())).times(scale),
+                new LineValues(ac, minor(c.a(), a.b(), c.b(), a.a()), minor(a.a(), b.b(), a.b(), b.a())).times(scale));
     }
 
-    /** Taken round in a circle, the minor has its sign already. */
-    private Phasor cofactor(int row, int column) {
-        int nextRow = (row + 1) % 3;
-        int lastRow = (row + 2) % 3;
-        int nextColumn = (column + 1) % 3;
-        int lastColumn = (column + 2) % 3;
-        return at(nextRow, nextColumn)
-                .times(at(lastRow, lastColumn))
-                .minus(at(nextRow, lastColumn).times(at(lastRow, nextColumn)));
+    /** The first two's product less that of the others. */
+    private static Phasor minor(Phasor one, Phasor other, Phasor lessOne, Phasor lessOther) {
+        return one.times(other).minus(lessOne.times(lessOther));
     }
 
-    private static Phasor product(LineValues row, LineValues column) {
-        return row.a()
-                .times(column.a())
-                .plus(row.b().times(column.b()))
-                .plus(row.c().times(column.c()));
+    private static LineValues conjugated(Phasor a, Phasor b, Phasor c) {
+        return new LineValues(
+                new Phasor(a.real(), -a.imaginary()),
+                new Phasor(b.real(), -b.imaginary()),
+                new Phasor(c.real(), -c.imaginary()));
+    }
+
+    private static LineValues product(LineValues row, LineMatrix other) {
+        return new LineValues(
+                product(row, other.a.a(), other.b.a(), other.c.a()),
+                product(row, other.a.b(), other.b.b(), other.c.b()),
+                product(row, other.a.c(), other.b.c(), other.c.c()));
+    }
+
+    /** Written out, as it is asked for more than anything else. */
+    private static Phasor product(LineValues row, Phasor x, Phasor y, Phasor z) {
+        Phasor a = row.a();
+        Phasor b = row.b();
+        Phasor c = row.c();
+        return new Phasor(
+                a.real() * x.real()
+                        - a.imaginary() * x.imaginary()
+                        + (b.real() * y.real() - b.imaginary() * y.imaginary())
+                        + (c.real() * z.real() - c.imaginary() * z.imaginary()),
+                a.real() * x.imaginary()
+                        + a.imaginary() * x.real()
+                        + (b.real() * y.imaginary() + b.imaginary() * y.real())
+                        + (c.real() * z.imaginary() + c.imaginary() * z.real()));
     }
 }

@@ -17,13 +17,11 @@ import evenrise.model.review.DipVerdict.Way;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -94,29 +92,28 @@ final class BrownOuts {
     /** By phasors first; by the bound where they keep it. */
     private Optional<Victim> victim(Placement each, RideThrough needs) {
         List<DipStep> later = dips.after(each);
-        return Stream.<Function<DipStep, Dip>>of(DipStep::phasors, DipStep::bound)
+        return Stream.of(Reading.PHASORS, Reading.BOUND)
                 .flatMap(reading -> Stream.concat(
                         sag(each, needs, later, reading).stream(), swell(each, needs, later, reading).stream()))
                 .findFirst();
     }
 
-    private Optional<Victim> sag(
-            Placement each, RideThrough needs, List<DipStep> later, Function<DipStep, Dip> reading) {
+    private Optional<Victim> sag(Placement each, RideThrough needs, List<DipStep> later, Reading reading) {
         double branch = branchPercent(each.load());
         double most = 100 - needs.remainingPercent();
-        return later.stream()
-                .filter(step -> step.mostLowPercent() + branch > most)
-                .map(reading)
-                .filter(dip -> dip.lowPercent() + branch > most)
-                .sorted(Comparator.comparingDouble(Dip::lowPercent).reversed())
+        List<DipStep> low = later.stream()
+                .filter(step -> step.mostLowPercent(reading) + branch > most
+                        && 1000 * step.mostSecondsLow(reading, most - branch) > needs.withoutMillis())
+                .toList();
+        return Gravest.of(low, reading, step -> step.mostLowPercent(reading), Dip::lowPercent)
+                .takeWhile(dip -> dip.lowPercent() + branch > most)
                 .filter(dip -> 1000 * dip.low().secondsAbove(most - branch) > needs.withoutMillis())
                 .findFirst()
                 .map(dip -> new Victim(
                         each, dip, false, Math.max(0, 100 - dip.lowPercent() - branch), needs.remainingPercent()));
     }
 
-    private static Optional<Victim> swell(
-            Placement each, RideThrough needs, List<DipStep> later, Function<DipStep, Dip> reading) {
+    private static Optional<Victim> swell(Placement each, RideThrough needs, List<DipStep> later, Reading reading) {
         if (needs.mostPercent().isEmpty()) {
             return Optional.empty();
         }

@@ -19,12 +19,43 @@ final class DipStep {
         double flatSeconds();
     }
 
+    /**
+     * Departures that a reading of a step is never greater than, and what of them stays: the rest dies down at least as
+     * inrush of the longest half-life does.
+     */
+    private record Most(double lowPercent, double highPercent, double lastingLowPercent, double lastingHighPercent) {
+        static Most of(Instant.Limits limits) {
+            return new Most(
+                    Math.min(100, limits.most().lowPercent() + ROUNDING_PERCENT),
+                    limits.most().highPercent() + ROUNDING_PERCENT,
+                    limits.lasting().lowPercent() + ROUNDING_PERCENT,
+                    limits.lasting().highPercent() + ROUNDING_PERCENT);
+        }
+
+        Most or(Most other) {
+            return new Most(
+                    Math.max(lowPercent, other.lowPercent),
+                    Math.max(highPercent, other.highPercent),
+                    Math.max(lastingLowPercent, other.lastingLowPercent),
+                    Math.max(lastingHighPercent, other.lastingHighPercent));
+        }
+    }
+
+    /** What figures that are reckoned in two ways may differ by. */
+    private static final double ROUNDING_PERCENT = 1e-9;
+
+    /** As {@link DipCourse} finds times to a millionth of a second. */
+    private static final double NEARLY_SECONDS = 1e-5;
+
     private final String node;
     private final String label;
     private final Terminals at;
     private final double atSeconds;
     private final String load;
     private final double steadyLowPercent;
+    private final double statedDipPercent;
+    private final Most byPhasors;
+    private final Most byBound;
     private final Aftermath aftermath;
     private Dip phasors;
     private Dip bound;
@@ -33,6 +64,7 @@ final class DipStep {
      * @param label how messages call the node
      * @param load that switches, the greatest of those at the same instant that are fed between these terminals
      * @param steadyPercent the voltage before, of which no inrush is left
+     * @param now as the load comes on
      */
     DipStep(
             String node,
@@ -41,6 +73,7 @@ final class DipStep {
             double atSeconds,
             String load,
             double steadyPercent,
+            Instant now,
             Aftermath aftermath) {
         this.node = node;
         this.label = label;
@@ -48,6 +81,9 @@ final class DipStep {
         this.atSeconds = atSeconds;
         this.load = load;
         this.steadyLowPercent = 100 - steadyPercent;
+        this.statedDipPercent = Math.max(0, 100 - now.statedPercent(node, at) - steadyLowPercent);
+        this.byPhasors = Most.of(now.limitsByPhasors(node, at));
+        this.byBound = Most.of(now.limitsByBound(node, at)).or(byPhasors);
         this.aftermath = aftermath;
     }
 
@@ -72,23 +108,45 @@ final class DipStep {
         return steadyLowPercent;
     }
 
-    /** More than phasors and bound may make of {@link Dip#lowPercent}; quick. */
-    double mostLowPercent() {
-        Instant now = aftermath.after(0);
-        return Math.min(100, 100 - now.steadyPercent(node, at) + now.reachPercent(node, at));
+    private Most most(Reading reading) {
+        return reading == Reading.PHASORS ? byPhasors : byBound;
     }
 
-    double mostHighPercent() {
-        Instant now = aftermath.after(0);
-        return now.steadyPercent(node, at) - 100 + now.reachPercent(node, at);
+    /** More than a reading may make of {@link Dip#lowPercent}; known at once. */
+    double mostLowPercent(Reading reading) {
+        return most(reading).lowPercent();
     }
 
-    double mostFallPercent() {
-        return mostLowPercent() - steadyLowPercent;
+    double mostHighPercent(Reading reading) {
+        return most(reading).highPercent();
     }
 
-    double mostRisePercent() {
-        return mostHighPercent() + steadyLowPercent;
+    double mostFallPercent(Reading reading) {
+        return Math.max(0, mostLowPercent(reading) - steadyLowPercent);
+    }
+
+    double mostRisePercent(Reading reading) {
+        return Math.max(0, mostHighPercent(reading) + steadyLowPercent);
+    }
+
+    /** More than {@link Dip#low} may make of the time below a level. */
+    double mostSecondsLow(Reading reading, double percent) {
+        return mostSeconds(most(reading).lowPercent(), most(reading).lastingLowPercent(), percent);
+    }
+
+    double mostSecondsHigh(Reading reading, double percent) {
+        return mostSeconds(most(reading).highPercent(), most(reading).lastingHighPercent(), percent);
+    }
+
+    private double mostSeconds(double most, double lasting, double percent) {
+        if (most <= percent) {
+            return 0;
+        }
+        return lasting >= percent
+                ? Double.POSITIVE_INFINITY
+                : aftermath.flatSeconds()
+                        + aftermath.halfLifeSeconds() * Math.log((most - lasting) / (percent - lasting)) / Math.log(2)
+                        + NEARLY_SECONDS;
     }
 
     /** By phasors, at the worst angle that all inrush may have. */
@@ -105,10 +163,15 @@ final class DipStep {
     Dip bound() {
         if (bound == null) {
             Instant.Span now = aftermath.after(0).bound(node, at);
-            Dip known = phasors();
+            boolean isClear =
+                    byPhasors.lowPercent() <= now.lowPercent() && byPhasors.highPercent() <= now.highPercent();
             bound = dip(
-                    Math.max(now.lowPercent(), known.lowPercent()),
-                    Math.max(now.highPercent(), known.highPercent()),
+                    isClear
+                            ? now.lowPercent()
+                            : Math.max(now.lowPercent(), phasors().lowPercent()),
+                    isClear
+                            ? now.highPercent()
+                            : Math.max(now.highPercent(), phasors().highPercent()),
                     instant -> instant.bound(node, at).lowPercent(),
                     instant -> instant.bound(node, at).highPercent());
         }
@@ -117,7 +180,7 @@ final class DipStep {
 
     /** By phasors, all inrush at the power factor of its load in service. */
     double statedDipPercent() {
-        return Math.max(0, 100 - aftermath.after(0).statedPercent(node, at) - steadyLowPercent);
+        return statedDipPercent;
     }
 
     /** As messages begin. */

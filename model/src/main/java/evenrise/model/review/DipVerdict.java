@@ -51,11 +51,10 @@ record DipVerdict(Grade grade, double percent, double limitPercent, String claus
 
     /** By what a criterion judges first: the change, or how far the voltage is from nominal. */
     static ToDoubleFunction<Dip> gravity(DipCriterion criterion, Way way) {
-        boolean isByChange = criterion == DipCriterion.IEC_61000_3_3 || criterion == DipCriterion.EN_50160;
         if (way == Way.DIP) {
-            return isByChange ? Dip::fallPercent : Dip::lowPercent;
+            return isByChange(criterion) ? Dip::fallPercent : Dip::lowPercent;
         }
-        return isByChange ? Dip::risePercent : Dip::highPercent;
+        return isByChange(criterion) ? Dip::risePercent : Dip::highPercent;
     }
 
     /**
@@ -82,11 +81,33 @@ record DipVerdict(Grade grade, double percent, double limitPercent, String claus
                 : mayBreak(criterion, way, dip.risePercent(), dip.highPercent());
     }
 
-    /** Before anything but the quick limits of a step is known. */
-    static boolean mayBreak(DipCriterion criterion, Way way, DipStep step) {
-        return way == Way.DIP
-                ? mayBreak(criterion, way, step.mostFallPercent(), step.mostLowPercent())
-                : mayBreak(criterion, way, step.mostRisePercent(), step.mostHighPercent());
+    /** Before a step is read. */
+    static boolean mayBreak(DipCriterion criterion, Way way, DipStep step, Reading reading) {
+        boolean isDip = way == Way.DIP;
+        double change = isDip ? step.mostFallPercent(reading) : step.mostRisePercent(reading);
+        double departure = isDip ? step.mostLowPercent(reading) : step.mostHighPercent(reading);
+        if (!mayBreak(criterion, way, change, departure) || isByChange(criterion)) {
+            return mayBreak(criterion, way, change, departure);
+        }
+        Tolerance tolerance =
+                criterion == DipCriterion.SEMI_F47 ? Tolerance.SEMI_F47 : isDip ? Tolerance.ITI : Tolerance.ITI_SWELL;
+        return tolerance.bands().stream()
+                .anyMatch(band -> (isDip
+                                ? step.mostSecondsLow(reading, band.percent())
+                                : step.mostSecondsHigh(reading, band.percent()))
+                        > band.seconds());
+    }
+
+    /** More than {@link #gravity} may be, before a step is read. */
+    static ToDoubleFunction<DipStep> mostGravity(DipCriterion criterion, Way way, Reading reading) {
+        if (way == Way.DIP) {
+            return isByChange(criterion) ? step -> step.mostFallPercent(reading) : step -> step.mostLowPercent(reading);
+        }
+        return isByChange(criterion) ? step -> step.mostRisePercent(reading) : step -> step.mostHighPercent(reading);
+    }
+
+    private static boolean isByChange(DipCriterion criterion) {
+        return criterion == DipCriterion.IEC_61000_3_3 || criterion == DipCriterion.EN_50160;
     }
 
     /** Of a dip that {@link #mayBreak} the criterion. */

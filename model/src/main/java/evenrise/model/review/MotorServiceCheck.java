@@ -4,20 +4,18 @@ import static evenrise.model.contract.Figures.HUNDREDTHS;
 import static evenrise.model.contract.Figures.TENTHS;
 
 import evenrise.model.contract.Phrase;
-import evenrise.model.electrical.Impedance;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.DipCriterion;
 import evenrise.model.project.Electrical;
-import evenrise.model.project.Panel;
 import evenrise.model.project.RideThrough;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.Placement;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -44,17 +42,8 @@ final class MotorServiceCheck implements ElectricalCheck {
         }
         motors.forEach(each -> branch(layout, each, findings));
         Fed.all(layout).forEach(fed -> peak(layout, fed, findings));
-        if (!Feeders.isStar(layout)) {
-            findings.notCheckedAnywhere(
-                    ID,
-                    Remarks.PLANT,
-                    motors.stream().map(Placement::id).toList(),
-                    "dips when a motor starts in service computed through nodes and transformers, which they are not;"
-                            + " breakers and peaks were");
-            return;
-        }
-        Optional<Impedance> source = SourceModel.of(layout.project()).flatMap(SourceModel::forDips);
-        if (source.isEmpty()) {
+        List<Point> known = Feeders.behindKnownSources(layout);
+        if (known.isEmpty()) {
             findings.notCheckedAnywhere(
                     ID,
                     NodeFigures.SUPPLY,
@@ -62,20 +51,30 @@ final class MotorServiceCheck implements ElectricalCheck {
                     SourceModel.of(layout.project()).map(SourceModel::needs).orElse("electrical.source"));
             return;
         }
-        Map<String, Impedance> feeders = Feeders.impedances(layout);
-        MotorDips dips = new MotorDips(layout, source.get(), feeders);
-        motors.forEach(each -> dips(layout, each, dips, findings));
+        List<String> told = known.stream().map(Point::id).toList();
+        MotorDips dips = new MotorDips(layout, Feeders.behindSources(layout), known);
+        motors.stream()
+                .filter(each -> told.contains(each.assignment().panel()))
+                .forEach(each -> dips(layout, each, dips, findings));
         layout.placements().stream()
                 .filter(each -> each.fits() && each.load().rideThrough().isPresent())
+                .filter(each -> told.contains(each.assignment().panel()))
                 .filter(each -> motors.stream().anyMatch(motor -> !motor.id().equals(each.id())))
                 .forEach(each -> findings.made(ID, each.id()));
         findings.notChecked(
                 ID,
-                layout.project().panels().stream()
-                        .map(Panel::id)
-                        .filter(id -> !feeders.containsKey(id))
+                layout.distribution().points().stream()
+                        .map(Point::id)
+                        .filter(id -> !told.contains(id))
                         .toList(),
-                "feeder.cable; the dip is taken as the supply's");
+                "electrical.source, or source.behind of the node that feeds it");
+        findings.notChecked(
+                ID,
+                Feeders.bare(layout),
+                "feeder.cable; the dip is taken as "
+                        + (Feeders.isStar(layout) ? "the supply's" : "that of what feeds it, as far as feeders go"));
+        findings.notChecked(
+                ID, Feeders.bareTransformers(layout), "transformer.rated_kva and impedance_pct; it is taken for ideal");
     }
 
     private static String label(Layout layout, String node) {
@@ -161,7 +160,7 @@ final class MotorServiceCheck implements ElectricalCheck {
                         start.mostPercent(node),
                         "%")));
         layout.placements().stream()
-                .filter(each -> each.fits() && !each.id().equals(motor.id()))
+                .filter(each -> each.fits() && !each.id().equals(motor.id()) && start.tells(each))
                 .filter(each -> start.remainsAtLeastPercent(each) < needsPercent(each))
                 .min(Comparator.comparingDouble(each -> start.remainsAtMostPercent(each) - needsPercent(each)))
                 .ifPresent(victim -> findings.add(brownOut(motor, victim, start)));

@@ -9,8 +9,11 @@ import evenrise.model.electrical.source.Drawn;
 import evenrise.model.electrical.source.Inrush;
 import evenrise.model.electrical.source.Instant;
 import evenrise.model.electrical.source.Plant;
+import evenrise.model.electrical.source.SteadyDrops;
 import evenrise.model.electrical.source.Terminals;
+import evenrise.model.electrical.source.UnitDrops;
 import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
@@ -27,8 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.function.Function;
+import java.util.function.ToDoubleBiFunction;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -45,6 +47,9 @@ final class StepDips {
 
     /** Loads that start within so little of each other start together. */
     private static final double SAME_SECONDS = 1e-12;
+
+    /** Moments whose voltages are kept; those of others are worked out anew. */
+    private static final int REMEMBERED = 16;
 
     private record Draw(
             Load load,
@@ -65,53 +70,63 @@ final class StepDips {
         }
     }
 
-    /** What draws before anything else does: nothing, in each panel. */
+    /** What draws before anything else does: nothing, in each panel. A panel where nothing has changed keeps its values. */
     private final class Standing {
         final Map<String, LineCurrents> currents = new LinkedHashMap<>();
-        final Map<Drawn, Double> known = new LinkedHashMap<>();
+        final Map<String, LineValues> amps = new LinkedHashMap<>();
+        final Map<String, SteadyDrops> known = new LinkedHashMap<>();
 
         Standing() {
-            project.panels()
-                    .forEach(panel -> currents.put(
-                            panel.id(), new LineCurrents(distribution.of(panel).system())));
+            for (Panel panel : project.panels()) {
+                currents.put(panel.id(), new LineCurrents(distribution.of(panel).system()));
+                amps.put(panel.id(), LineValues.ZERO);
+                known.put(panel.id(), SteadyDrops.NONE);
+            }
         }
 
         void add(Draw draw) {
-            currents.get(draw.panel()).add(draw.phases(), draw.idleAmps(), Lag.of(draw.load()));
-            known.merge(new Drawn(draw.panel(), draw.phases(), 0), draw.idleAmps(), Double::sum);
+            LineCurrents here = currents.get(draw.panel());
+            here.add(draw.phases(), draw.idleAmps(), Lag.of(draw.load()));
+            amps.put(draw.panel(), here.lines());
+            Drawn more = new Drawn(draw.panel(), draw.phases(), draw.idleAmps());
+            known.computeIfPresent(draw.panel(), (panel, drops) -> drops.plus(units, more));
         }
 
         Map<String, LineValues> amps() {
-            Map<String, LineValues> amps = new LinkedHashMap<>();
-            currents.forEach((panel, lines) -> amps.put(panel, lines.lines()));
-            return amps;
+            return new LinkedHashMap<>(amps);
         }
 
-        List<Drawn> known() {
-            List<Drawn> all = new ArrayList<>();
-            known.forEach((place, amps) -> all.add(new Drawn(place.panel(), place.phases(), amps)));
-            return all;
+        Map<String, SteadyDrops> known() {
+            return new LinkedHashMap<>(known);
         }
     }
 
     private final Project project;
     private final Distribution distribution;
-    private final Map<List<String>, Map<Drawn, double[]>> units = new HashMap<>();
-    private final Plant plant;
-    private final List<Terminals> terminals;
+    private final UnitDrops units;
+    private final Map<Moment, Map<Double, Instant>> recent = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Moment, Map<Double, Instant>> eldest) {
+            return size() > REMEMBERED;
+        }
+    };
     private final Map<String, Set<Terminals>> used = new LinkedHashMap<>();
 
     /** By what the steps belong to: a system with a clock of its own, or the one clock. */
-    private final Map<String, Map<String, Map<Terminals, TreeMap<Double, DipStep>>>> steps = new LinkedHashMap<>();
+    private final Map<String, Map<String, Map<Terminals, List<DipStep>>>> steps = new LinkedHashMap<>();
 
     private StepDips(Layout layout, Plant plant) {
         this.project = layout.project();
         this.distribution = layout.distribution();
-        this.plant = plant;
-        this.terminals = distribution.points().stream()
-                .flatMap(point -> Terminals.all(point.system()).stream())
-                .distinct()
-                .toList();
+        this.units = new UnitDrops(
+                plant,
+                distribution.points().stream()
+                        .flatMap(point -> Terminals.all(point.system()).stream())
+                        .distinct()
+                        .toList(),
+                distribution.points().stream().map(Point::id).toList());
         distribution.points().forEach(point -> used.put(point.id(), new LinkedHashSet<>()));
         draws(layout, Optional.empty()).forEach(this::use);
         if (layout.project().hasClocks()) {
@@ -170,27 +185,28 @@ final class StepDips {
     List<DipStep> steps(String node) {
         return steps.values().stream()
                 .flatMap(clock -> clock.getOrDefault(node, Map.of()).values().stream())
-                .flatMap(each -> each.values().stream())
+                .flatMap(List::stream)
                 .toList();
     }
 
     /** Of some steps the one with the greatest figure; empty where that is nowhere above {@code least}. */
     static Optional<Dip> greatest(
             List<DipStep> steps,
-            Function<DipStep, Dip> reading,
-            ToDoubleFunction<DipStep> most,
+            Reading reading,
+            ToDoubleBiFunction<DipStep, Reading> most,
             ToDoubleFunction<Dip> figure,
             double least) {
         List<DipStep> inOrder = steps.stream()
-                .sorted(Comparator.comparingDouble(most).reversed())
+                .sorted(Comparator.<DipStep>comparingDouble(step -> most.applyAsDouble(step, reading))
+                        .reversed())
                 .toList();
         Dip greatest = null;
         double so = least;
         for (DipStep step : inOrder) {
-            if (most.applyAsDouble(step) <= so) {
+            if (most.applyAsDouble(step, reading) <= so) {
                 break;
             }
-            Dip dip = reading.apply(step);
+            Dip dip = reading.of(step);
             if (figure.applyAsDouble(dip) > so) {
                 greatest = dip;
                 so = figure.applyAsDouble(dip);
@@ -208,15 +224,30 @@ final class StepDips {
         String own = load.load().system().orElse(ONE_CLOCK);
         List<DipStep> all = new ArrayList<>();
         steps.forEach((clock, nodes) -> {
-            Map<Terminals, TreeMap<Double, DipStep>> here =
+            Map<Terminals, List<DipStep>> here =
                     nodes.getOrDefault(load.assignment().panel(), Map.of());
             boolean isOwn = clock.equals(own) || clock.equals(ONE_CLOCK);
             Terminals.of(load.phases()).stream()
                     .filter(here::containsKey)
                     .map(here::get)
-                    .forEach(each -> all.addAll((isOwn ? each.tailMap(on, false) : each).values()));
+                    .forEach(each -> all.addAll(isOwn ? each.subList(firstAfter(each, on), each.size()) : each));
         });
         return all;
+    }
+
+    /** Of steps in the order of time. */
+    private static int firstAfter(List<DipStep> steps, double seconds) {
+        int from = 0;
+        int to = steps.size();
+        while (from < to) {
+            int middle = (from + to) / 2;
+            if (steps.get(middle).atSeconds() > seconds) {
+                to = middle;
+            } else {
+                from = middle + 1;
+            }
+        }
+        return from;
     }
 
     /** Gear that is alike in these is taken to be alike. */
@@ -258,7 +289,7 @@ final class StepDips {
         List<Draw> active = new ArrayList<>();
         for (int next = 0; next < inOrder.size(); ) {
             double now = inOrder.get(next).startSeconds();
-            Instant before = new Instant(plant, terminals, standing.amps(), standing.known(), List.of(), units);
+            Instant before = new Instant(units, standing.amps(), standing.known(), List.of());
             List<Draw> closing = new ArrayList<>();
             for (; next < inOrder.size() && inOrder.get(next).startSeconds() <= now + SAME_SECONDS; next++) {
                 closing.add(inOrder.get(next));
@@ -277,33 +308,35 @@ final class StepDips {
         Draw greatest = closing.stream()
                 .max(Comparator.comparingDouble(draw -> draw.excessAmps() + draw.idleAmps()))
                 .orElseThrow();
-        used.forEach((node, all) -> all.forEach(at -> {
-            Draw named = closing.stream()
-                    .filter(draw -> Terminals.of(draw.phases()).contains(at))
-                    .max(Comparator.comparingDouble(draw -> draw.excessAmps() + draw.idleAmps()))
-                    .orElse(greatest);
-            DipStep step = new DipStep(
-                    node,
-                    point(node).label(),
-                    at,
-                    named.onSeconds(),
-                    named.load().id(),
-                    before.steadyPercent(node, at),
-                    moment);
-            steps.computeIfAbsent(clock, any -> new HashMap<>())
-                    .computeIfAbsent(node, any -> new LinkedHashMap<>())
-                    .computeIfAbsent(at, any -> new TreeMap<>())
-                    .put(step.atSeconds(), step);
-        }));
+        Instant now = moment.instant(0);
+        Map<Terminals, Draw> named = new HashMap<>();
+        units.terminals()
+                .forEach(at -> named.put(
+                        at,
+                        closing.stream()
+                                .filter(draw -> Terminals.of(draw.phases()).contains(at))
+                                .max(Comparator.comparingDouble(draw -> draw.excessAmps() + draw.idleAmps()))
+                                .orElse(greatest)));
+        used.forEach((node, all) -> all.forEach(at -> steps.computeIfAbsent(clock, any -> new HashMap<>())
+                .computeIfAbsent(node, any -> new LinkedHashMap<>())
+                .computeIfAbsent(at, any -> new ArrayList<>())
+                .add(new DipStep(
+                        node,
+                        point(node).label(),
+                        at,
+                        named.get(at).onSeconds(),
+                        named.get(at).load().id(),
+                        before.steadyPercent(node, at),
+                        now,
+                        moment))));
     }
 
     /** What draws at one switch-on, and what is left of it later if nothing else is switched. */
     private final class Moment implements DipStep.Aftermath {
         private final double nowSeconds;
         private final Map<String, LineValues> amps;
-        private final List<Drawn> known;
+        private final Map<String, SteadyDrops> known;
         private final List<Draw> active;
-        private final Map<Double, Instant> instants = new HashMap<>();
 
         Moment(double nowSeconds, List<Draw> active, Standing standing) {
             this.nowSeconds = nowSeconds;
@@ -314,7 +347,7 @@ final class StepDips {
 
         @Override
         public Instant after(double seconds) {
-            return instants.computeIfAbsent(seconds, this::instant);
+            return recent.computeIfAbsent(this, any -> new HashMap<>()).computeIfAbsent(seconds, this::instant);
         }
 
         @Override
@@ -339,7 +372,7 @@ final class StepDips {
                             kind(draw.load())));
                 }
             }
-            return new Instant(plant, terminals, this.amps, known, left, units);
+            return new Instant(units, this.amps, known, left);
         }
     }
 }

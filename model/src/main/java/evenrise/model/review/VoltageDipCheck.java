@@ -16,12 +16,9 @@ import evenrise.model.review.DipVerdict.Way;
 import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
-import evenrise.model.rules.Placement;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * How far the voltage dips and swells at each step of the sequence behind the real source, and whether that keeps the
@@ -30,9 +27,6 @@ import java.util.function.Function;
  */
 final class VoltageDipCheck implements ElectricalCheck {
     static final String ID = "voltage-dip";
-
-    /** Loads times points of a tree whose every step is looked at. */
-    private static final int LARGEST_TREE = 8_000;
 
     @Override
     public String id() {
@@ -76,10 +70,6 @@ final class VoltageDipCheck implements ElectricalCheck {
                 ID, layout.peakBasis().withoutInrush(), "inrush_peak_a; these dip for their idle current alone");
         // What is behind unknown sources is not told.
         Plant plant = Feeders.behindSources(layout);
-        if (!isStar && known.size() * layout.project().loads().size() > LARGEST_TREE) {
-            tooLarge(layout, known, plant, findings);
-            return;
-        }
         StepDips dips = StepDips.of(layout, plant);
         List<Panel> panels =
                 known.stream().flatMap(point -> point.panel().stream()).toList();
@@ -95,27 +85,6 @@ final class VoltageDipCheck implements ElectricalCheck {
         BrownOuts.review(layout, dips, panels, findings);
     }
 
-    /** Steady voltages alone: every step at every point of a large tree takes too long, and more memory than there is. */
-    private static void tooLarge(Layout layout, List<Point> known, Plant plant, Remarks findings) {
-        List<String> told = known.stream().map(Point::id).toList();
-        findings.notChecked(
-                ID,
-                told,
-                "dips and swells of every step: with "
-                        + layout.project().loads().size() + " loads and " + known.size()
-                        + " points of a tree they are not worked out");
-        List<Panel> panels =
-                known.stream().flatMap(point -> point.panel().stream()).toList();
-        findings.notChecked(
-                ID,
-                panels.stream()
-                        .flatMap(panel -> layout.in(panel).stream())
-                        .map(Placement::id)
-                        .toList(),
-                "whether they ride through the dips and swells of so large a tree");
-        SteadyVoltage.review(layout, plant, panels, findings);
-    }
-
     private static List<String> nodes(Layout layout) {
         return layout.distribution().points().stream().map(Point::id).toList();
     }
@@ -125,20 +94,20 @@ final class VoltageDipCheck implements ElectricalCheck {
             return;
         }
         Dip deepest = StepDips.greatest(
-                        steps, DipStep::bound, DipStep::mostLowPercent, Dip::lowPercent, Double.NEGATIVE_INFINITY)
+                        steps, Reading.BOUND, DipStep::mostLowPercent, Dip::lowPercent, Double.NEGATIVE_INFINITY)
                 .orElseThrow();
         figure(node, "deepest dip", deepest.fallPercent(), findings);
         double byPhasors = deepest(steps);
         figure(node, "deepest dip by phasors", byPhasors, findings);
         figure(node, "deepest dip at stated power factors", deepestAsStated(steps), findings);
         figure(node, "voltage low before it", deepest.step().steadyLowPercent(), findings);
-        figure(node, "highest swell", highest(steps, DipStep::bound), findings);
-        figure(node, "highest swell by phasors", highest(steps, DipStep::phasors), findings);
+        figure(node, "highest swell", highest(steps, Reading.BOUND), findings);
+        figure(node, "highest swell by phasors", highest(steps, Reading.PHASORS), findings);
         steps.stream().map(DipStep::at).distinct().forEach(at -> {
             List<DipStep> here =
                     steps.stream().filter(step -> step.at().equals(at)).toList();
             figure(node, "dip by phasors, " + at.text(), deepest(here), findings);
-            figure(node, "swell by phasors, " + at.text(), highest(here, DipStep::phasors), findings);
+            figure(node, "swell by phasors, " + at.text(), highest(here, Reading.PHASORS), findings);
         });
         if (model.source().kind() == SourceKind.GENERATOR) {
             figure(node, "deepest dip, linear form", deepest.fallPercent(), findings);
@@ -147,7 +116,7 @@ final class VoltageDipCheck implements ElectricalCheck {
     }
 
     private static double deepest(List<DipStep> steps) {
-        return StepDips.greatest(steps, DipStep::phasors, DipStep::mostFallPercent, Dip::fallPercent, 0)
+        return StepDips.greatest(steps, Reading.PHASORS, DipStep::mostFallPercent, Dip::fallPercent, 0)
                 .map(Dip::fallPercent)
                 .orElse(0.0);
     }
@@ -156,7 +125,7 @@ final class VoltageDipCheck implements ElectricalCheck {
         return steps.stream().mapToDouble(DipStep::statedDipPercent).max().orElse(0);
     }
 
-    private static double highest(List<DipStep> steps, Function<DipStep, Dip> reading) {
+    private static double highest(List<DipStep> steps, Reading reading) {
         return StepDips.greatest(steps, reading, DipStep::mostHighPercent, Dip::highPercent, 0)
                 .map(Dip::highPercent)
                 .orElse(0.0);
@@ -176,8 +145,8 @@ final class VoltageDipCheck implements ElectricalCheck {
             for (String node : told) {
                 findings.made(ID, node);
                 for (Way way : Way.values()) {
-                    gravest(criterion, way, dips.steps(node), DipStep::phasors)
-                            .or(() -> gravest(criterion, way, dips.steps(node), DipStep::bound))
+                    gravest(criterion, way, dips.steps(node), Reading.PHASORS)
+                            .or(() -> gravest(criterion, way, dips.steps(node), Reading.BOUND))
                             .ifPresent(findings::add);
                 }
             }
@@ -187,14 +156,16 @@ final class VoltageDipCheck implements ElectricalCheck {
         }
     }
 
-    private static Optional<Remark> gravest(
-            DipCriterion criterion, Way way, List<DipStep> steps, Function<DipStep, Dip> reading) {
-        return steps.stream()
-                .filter(step -> DipVerdict.mayBreak(criterion, way, step))
-                .map(reading)
+    private static Optional<Remark> gravest(DipCriterion criterion, Way way, List<DipStep> steps, Reading reading) {
+        List<DipStep> grave = steps.stream()
+                .filter(step -> DipVerdict.mayBreak(criterion, way, step, reading))
+                .toList();
+        return Gravest.of(
+                        grave,
+                        reading,
+                        DipVerdict.mostGravity(criterion, way, reading),
+                        DipVerdict.gravity(criterion, way))
                 .filter(dip -> DipVerdict.mayBreak(criterion, way, dip))
-                .sorted(Comparator.comparingDouble(DipVerdict.gravity(criterion, way))
-                        .reversed())
                 .flatMap(dip -> DipVerdict.of(criterion, way, dip).stream().map(verdict -> remark(dip, way, verdict)))
                 .findFirst();
     }
@@ -223,8 +194,8 @@ final class VoltageDipCheck implements ElectricalCheck {
 
     /** Where no criterion that is named speaks of swells. */
     private static Optional<Remark> swell(List<DipStep> steps) {
-        return swell(steps, DipStep::phasors)
-                .or(() -> swell(steps, DipStep::bound))
+        return swell(steps, Reading.PHASORS)
+                .or(() -> swell(steps, Reading.BOUND))
                 .map(dip -> Remark.builder()
                         .check(ID)
                         .kind("swells")
@@ -240,7 +211,7 @@ final class VoltageDipCheck implements ElectricalCheck {
                         .build());
     }
 
-    private static Optional<Dip> swell(List<DipStep> steps, Function<DipStep, Dip> reading) {
+    private static Optional<Dip> swell(List<DipStep> steps, Reading reading) {
         return StepDips.greatest(steps, reading, DipStep::mostHighPercent, Dip::highPercent, DipVerdict.SWELL_PERCENT);
     }
 }

@@ -181,9 +181,45 @@ class TreeNodalReviewTest {
                 assertThat(percent(nodal, point.id(), at))
                         .describedAs(point.id() + " " + at.text())
                         .isBetween(bound.leastPercent() - 1e-3, bound.greatestPercent() + 1e-3);
-                double steadyPercent = ours.steadyPercent(point.id(), at);
-                double reach = ours.reachPercent(point.id(), at);
-                assertThat(bound.leastPercent()).isGreaterThanOrEqualTo(Math.max(0, steadyPercent - reach) - 1e-6);
+                Instant.Span most = ours.limitsByBound(point.id(), at).most();
+                assertThat(bound.leastPercent()).isGreaterThanOrEqualTo(most.leastPercent() - 1e-6);
+                assertThat(bound.greatestPercent()).isLessThanOrEqualTo(most.greatestPercent() + 1e-6);
+            }
+        }
+    }
+
+    /** Every second load is a motor that starts while all else is in full use; seen from every point at its own voltage. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void dipsOfMotorsThatStartAreTheCircuits(long seed) {
+        double powerFactor = 0.2 + 0.1 * (seed % 7);
+        Layout layout = Motors.everySecond(WiredTree.of(seed, Practice.NEC), 12, powerFactor);
+        MotorDips dips = new MotorDips(layout, Feeders.behindSources(layout), Feeders.behindKnownSources(layout));
+        for (Placement motor : fitting(layout)) {
+            if (MotorStarting.lockedRotorAmps(layout, motor).isPresent()) {
+                NodalTree before = NodalTree.of(layout, true);
+                NodalTree nodal = NodalTree.of(layout, true);
+                fitting(layout).stream().filter(each -> each != motor).forEach(each -> {
+                    before.draw(each, running(each));
+                    nodal.draw(each, running(each));
+                });
+                nodal.draw(motor, Drawing.impedance(12 * motor.load().runningAmps(), Math.acos(powerFactor)));
+                before.solve();
+                nodal.solve();
+
+                MotorDips.Start start = dips.of(motor);
+
+                for (Point point : layout.distribution().points()) {
+                    double most = 0;
+                    for (Terminals at : Terminals.all(point.system())) {
+                        double left = percent(nodal, point.id(), at);
+                        most = Math.max(most, percent(before, point.id(), at) - left);
+                        assertThat(start.remaining().get(0).get(point.id()).get(at))
+                                .describedAs(motor.id() + " at " + point.id() + " " + at.text())
+                                .isCloseTo(left, within(1e-3));
+                    }
+                    assertThat(start.mostPercent(point.id())).isCloseTo(most, within(2e-3));
+                }
             }
         }
     }

@@ -3,55 +3,74 @@ package evenrise.model.electrical.source;
 import evenrise.model.electrical.LineMatrix;
 import evenrise.model.electrical.LineValues;
 import evenrise.model.electrical.Phasor;
+import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /** The voltages of a plant where each inrush is an impedance of a known angle. */
 final class AtAngles {
-    private final RadialPlant.Voltages voltages;
-    private final Map<Terminals, Set<Object>> kinds = new HashMap<>();
-    private final Map<Object, Plant.Drops> missing = new HashMap<>();
+    private final Map<String, LineValues> known = new HashMap<>();
+    private final Function<String, LineValues> voltages;
+    private final Plant plant;
+    private final List<Gear> gear;
+    private final ToDoubleFunction<Gear> lagRadians;
+    private Map<Integer, Plant.Drops> missing;
 
-    /** @param steady currents of each panel's steady loads */
-    AtAngles(Plant plant, Map<String, LineValues> steady, List<Inrush> inrushes, ToDoubleFunction<Inrush> lagRadians) {
-        Map<String, LineMatrix> siemens = new HashMap<>();
-        for (Inrush each : inrushes) {
+    /**
+     * @param amps currents of each panel's steady loads
+     * @param steady voltages that they leave
+     */
+    AtAngles(
+            Plant plant,
+            Map<String, LineValues> amps,
+            RadialPlant.Voltages steady,
+            List<Gear> gear,
+            ToDoubleFunction<Gear> lagRadians) {
+        this.plant = plant;
+        this.gear = gear;
+        this.lagRadians = lagRadians;
+        Map<String, LineMatrix> siemens = new LinkedHashMap<>();
+        for (Gear each : gear) {
             Phasor lag = Phasor.polar(1, -lagRadians.applyAsDouble(each));
-            siemens.merge(
-                    each.drawn().panel(),
-                    each.drawn().siemens(plant.nominal(each.drawn().panel())).times(lag),
-                    LineMatrix::plus);
+            siemens.merge(each.panel(), each.siemens().times(lag), LineMatrix::plus);
         }
-        Map<String, RadialPlant.Draw> draws = new LinkedHashMap<>();
-        steady.forEach((panel, amps) ->
-                draws.put(panel, new RadialPlant.Draw(amps, siemens.getOrDefault(panel, LineMatrix.ZERO))));
-        this.voltages = plant.voltages(draws);
-        for (Inrush each : inrushes) {
-            Drawn drawn = each.drawn();
-            LineValues whole = drawn.lines(plant.nominal(drawn.panel()));
-            LineValues flowing = drawn.siemens(plant.nominal(drawn.panel())).times(voltages.at(drawn.panel()));
-            LineValues more = whole.minus(flowing).times(Phasor.polar(1, -lagRadians.applyAsDouble(each)));
-            missing.computeIfAbsent(each.kind(), any -> plant.drops()).add(drawn.panel(), more);
-            for (Terminals at : Terminals.of(drawn.phases())) {
-                kinds.computeIfAbsent(at, any -> new HashSet<>()).add(each.kind());
+        this.voltages = siemens.isEmpty() ? steady::at : plant.voltages(amps, steady, siemens);
+    }
+
+    /** What each kind would draw more at nominal voltage. */
+    private Map<Integer, Plant.Drops> missing() {
+        if (missing == null) {
+            missing = new HashMap<>();
+            for (Gear each : gear) {
+                LineValues flowing = each.siemens().times(at(each.panel()));
+                LineValues more = each.whole().minus(flowing).times(Phasor.polar(1, -lagRadians.applyAsDouble(each)));
+                missing.computeIfAbsent(each.kind(), any -> plant.drops()).add(each.panel(), more);
             }
         }
+        return missing;
+    }
+
+    private LineValues at(String node) {
+        return known.computeIfAbsent(node, voltages);
     }
 
     Phasor volts(String node, Terminals at) {
-        return at.volts(voltages.at(node));
+        return at.volts(at(node));
     }
 
-    /** With all that the inrush of these terminals, and of its kind, might draw, or any part of that. */
-    double leastVolts(String node, Terminals at) {
+    /**
+     * With all that the inrush of these terminals, and of its kind, might draw, or any part of that.
+     *
+     * @param kinds of what is fed between these terminals
+     */
+    double leastVolts(String node, Terminals at, Collection<Integer> kinds) {
         Phasor more = Phasor.ZERO;
-        for (Object kind : kinds.getOrDefault(at, Set.of())) {
-            more = more.plus(at.volts(missing.get(kind).at(node)));
+        for (int kind : kinds) {
+            more = more.plus(at.volts(missing().get(kind).at(node)));
         }
         return distance(volts(node, at), more);
     }

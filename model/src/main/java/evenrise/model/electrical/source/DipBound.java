@@ -4,10 +4,8 @@ import evenrise.model.electrical.LineValues;
 import evenrise.model.electrical.Phasor;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * The least and the greatest voltage that currents of unknown angle can leave. Each inrush lags the voltage that feeds it by
@@ -17,10 +15,15 @@ import java.util.Set;
  *
  * <p>A voltage is at least its projection on any direction, and the projection of each inrush's drop is greatest at one angle
  * of its range; so the best of some directions is a bound, without trying all angles together.
+ *
+ * <p>How far voltages may lie from nominal is found at once; narrower ranges, which cost more, when a bound is asked for.
  */
 final class DipBound {
     private static final int ROUNDS = 12;
     private static final int TIGHTER_ROUNDS = 3;
+
+    /** A part of the voltage that makes no difference. */
+    private static final double SAME = 1e-14;
 
     /** Directions all round. */
     private static final int ROUND = 24;
@@ -37,109 +40,42 @@ final class DipBound {
     /** A length is at most so many times its greatest projection on directions that are {@link #STEP} apart. */
     private static final double BETWEEN_DIRECTIONS = 1 / Math.cos(STEP / 2);
 
-    private final Plant plant;
-    private final RadialPlant.Voltages steady;
-    private final List<Terminals> terminals;
-    private final List<Inrush> inrushes = new ArrayList<>();
+    private static final double[] ROUND_REAL = new double[ROUND];
+    private static final double[] ROUND_IMAGINARY = new double[ROUND];
+
+    static {
+        for (int i = 0; i < ROUND; i++) {
+            ROUND_REAL[i] = Math.cos(i * 2 * Math.PI / ROUND);
+            ROUND_IMAGINARY[i] = Math.sin(i * 2 * Math.PI / ROUND);
+        }
+    }
+
+    private final UnitDrops units;
+    private final List<InrushRange> inrushes = new ArrayList<>();
     private final Map<String, Standing> standing = new HashMap<>();
+    private final Standing[] drawing;
+    private final Standing[] behind;
+    private final double[] real;
+    private final double[] imaginary;
+    private final double[] volts;
+    private final double[] steadyAway;
+    private boolean isTight;
 
-    /** An inrush's drops, in phase with its own voltage. */
-    private final class Inrush {
-        final Drawn drawn;
-        final LineValues most;
-        final Map<List<String>, Drops> drops = new HashMap<>();
-        final Map<String, Drops> byNode = new HashMap<>();
-        double grown;
-        double turned;
-
-        Inrush(Drawn drawn) {
-            this.drawn = drawn;
-            LineValues nominal = plant.nominal(drawn.panel());
-            LineValues lines = drawn.lines(nominal);
-            LineValues whole = plant.dropAt(drawn.panel(), drawn.panel(), lines);
-            Terminals own = Terminals.of(drawn.phases()).get(0);
-            double part = own.volts(whole).length() / own.volts(nominal).length();
-            // More than a fault's current does not flow.
-            this.most = lines.times(new Phasor(part > 1 ? 1 / part : 1, 0));
-        }
-
-        /** Points in the same zones that it touches see the same. */
-        Drops drops(String node) {
-            return byNode.computeIfAbsent(node, this::dropsAt);
-        }
-
-        private Drops dropsAt(String node) {
-            List<String> touched = plant.zones(node).stream()
-                    .filter(zone -> plant.touches(zone, drawn.panel()))
-                    .toList();
-            return drops.computeIfAbsent(touched, any -> new Drops(plant.dropAt(node, drawn.panel(), most)));
-        }
-
-        void grow(double by, double turnedRadians) {
-            grown = by;
-            turned = turnedRadians;
-        }
-
-        double dropVolts(String panel, int at) {
-            return drops(panel).volts[at];
-        }
-
-        /** The most of a drop along a direction, over the range of its angle. */
-        double along(String panel, int at, double direction) {
-            Drops drops = drops(panel);
-            double ahead = drops.radians[at] - direction;
-            ahead -= 2 * Math.PI * Math.rint(ahead / (2 * Math.PI));
-            double before = Math.max(0, -turned - ahead);
-            double behind = Math.max(0, ahead - Math.PI / 2 - turned);
-            double behindATurn = Math.max(0, ahead + 2 * Math.PI - Math.PI / 2 - turned);
-            double apart = Math.min(Math.max(before, behind), behindATurn);
-            return apart >= Math.PI / 2 ? 0 : grown * drops.volts[at] * Math.cos(apart);
-        }
-    }
-
-    /** Of each of the terminals. */
-    private final class Drops {
-        final double[] volts = new double[terminals.size()];
-        final double[] radians = new double[terminals.size()];
-
-        Drops(LineValues drop) {
-            for (int i = 0; i < volts.length; i++) {
-                Phasor phasor = terminals.get(i).volts(drop);
-                volts[i] = phasor.length();
-                radians[i] = phasor.angleRadians();
-            }
-        }
-    }
-
-    /** Sums of the magnitudes of the steady drops of one panel's loads, and how far its voltages may lie from nominal. */
-    private final class Standing {
-        final String panel;
-        final List<Drawn> known = new ArrayList<>();
-        final Map<String, double[]> byZone = new HashMap<>();
-        final Set<Terminals> used = new HashSet<>();
+    /** Of one panel, and how far its voltages may lie from nominal. */
+    private static final class Standing {
+        final SteadyDrops drops;
+        final int[] places;
+        final int[] used;
         double away;
 
-        Standing(String panel) {
-            this.panel = panel;
-        }
-
-        double volts(String node, int at) {
-            double sum = 0;
-            for (String zone : plant.zones(node)) {
-                sum += plant.touches(zone, panel) ? byZone.computeIfAbsent(zone, this::sums)[at] : 0;
-            }
-            return sum;
-        }
-
-        private double[] sums(String zone) {
-            double[] sums = new double[terminals.size()];
-            for (Drawn each : known) {
-                LineValues drop = plant.drop(zone, panel, each.lines(plant.nominal(panel)));
-                for (int i = 0; i < sums.length; i++) {
-                    sums[i] += star(each) * terminals.get(i).volts(drop).length();
-                }
-            }
-            return sums;
+        Standing(UnitDrops units, String panel, SteadyDrops drops) {
+            this.drops = drops;
+            this.places = units.terminals().stream()
+                    .mapToInt(at -> units.place(panel, at))
+                    .filter(place -> units.nominalVolts(place) > 0)
+                    .toArray();
+            this.used =
+                    drops.used().stream().mapToInt(at -> units.place(panel, at)).toArray();
         }
 
         double mayDiffer() {
@@ -149,163 +85,214 @@ final class DipBound {
 
     /**
      * @param steady voltages with the currents of all steady loads and no inrush
-     * @param known the steady loads' currents
+     * @param known what the steady loads of each panel drop
      */
-    DipBound(
-            Plant plant,
-            List<Terminals> terminals,
-            RadialPlant.Voltages steady,
-            List<Drawn> known,
-            List<Drawn> inrushes) {
-        this.plant = plant;
-        this.terminals = terminals;
-        this.steady = steady;
+    DipBound(UnitDrops units, RadialPlant.Voltages steady, Map<String, SteadyDrops> known, List<Drawn> inrushes) {
+        this.units = units;
+        this.real = new double[units.places()];
+        this.imaginary = new double[units.places()];
+        this.volts = new double[units.places()];
+        this.steadyAway = new double[units.places()];
+        for (String node : units.nodes()) {
+            LineValues here = steady.at(node);
+            for (Terminals at : units.terminals()) {
+                Phasor between = at.volts(here);
+                int place = units.place(node, at);
+                real[place] = between.real();
+                imaginary[place] = between.imaginary();
+                volts[place] = between.length();
+                steadyAway[place] = new Phasor(
+                                real[place] - units.nominalReal(place),
+                                imaginary[place] - units.nominalImaginary(place))
+                        .length();
+            }
+        }
         steady.panels().keySet().stream()
-                .filter(plant::isPanel)
-                .forEach(panel -> standing.put(panel, new Standing(panel)));
-        known.forEach(this::addStanding);
-        inrushes.forEach(drawn -> this.inrushes.add(new Inrush(drawn)));
-        for (int round = 0; round < ROUNDS; round++) {
-            growApart();
+                .filter(units.plant()::isPanel)
+                .forEach(panel ->
+                        standing.put(panel, new Standing(units, panel, known.getOrDefault(panel, SteadyDrops.NONE))));
+        this.drawing =
+                standing.values().stream().filter(each -> !each.drops.isNone()).toArray(Standing[]::new);
+        for (Drawn each : inrushes) {
+            this.inrushes.add(new InrushRange(each, units.of(each.panel(), each.phases())));
         }
-        for (Inrush each : this.inrushes) {
+        this.behind = inrushes.stream().map(each -> standing.get(each.panel())).toArray(Standing[]::new);
+        growApart();
+        for (InrushRange each : this.inrushes) {
             double others = 0;
-            for (Terminals at : Terminals.of(each.drawn.phases())) {
-                others = Math.max(others, away(each.drawn.panel(), at, each));
+            for (int place : each.ownPlaces()) {
+                others = Math.max(others, away(place, each));
             }
-            each.grow(1 + others * star(each.drawn), Math.asin(Math.min(1, others * star(each.drawn))));
-        }
-        for (int round = 0; round < TIGHTER_ROUNDS && !this.inrushes.isEmpty(); round++) {
-            tighten();
+            others *= each.star();
+            each.grow(1 + others, Math.asin(Math.min(1, others)));
         }
     }
 
-    /** What holds with the ranges found so far gives narrower ones. */
-    private void tighten() {
-        for (Map.Entry<String, Standing> each : standing.entrySet()) {
-            double most = 0;
-            for (Terminals at : each.getValue().used) {
-                most = Math.max(most, farthest(each.getKey(), at));
-            }
-            each.getValue().away = Math.min(each.getValue().away, most);
-        }
-        for (Inrush each : inrushes) {
-            double grown = 0;
-            double turned = 0;
-            for (Terminals at : Terminals.of(each.drawn.phases())) {
-                String panel = each.drawn.panel();
-                double nominal = at.volts(plant.nominal(panel)).length();
-                double unturned = at.volts(plant.nominal(panel)).angleRadians();
-                double least = projection(panel, at, unturned + Math.PI, each);
-                double aside = Math.max(
-                        projection(panel, at, unturned + Math.PI / 2, each),
-                        projection(panel, at, unturned - Math.PI / 2, each));
-                grown = Math.max(grown, greatest(panel, at, each) / nominal);
-                turned = Math.max(turned, least < 0 ? Math.atan2(Math.max(0, aside), -least) : Math.PI / 2);
-            }
-            if (each.drawn.phases().size() < 3) {
-                each.grow(Math.min(each.grown, Math.max(1, grown)), Math.min(each.turned, turned));
-            }
-        }
-    }
-
-    /** Of a voltage from nominal, as a part of it. */
-    private double farthest(String panel, Terminals at) {
-        Phasor nominal = at.volts(plant.nominal(panel));
-        double most = 0;
-        for (int i = 0; i < ROUND; i++) {
-            double direction = i * 2 * Math.PI / ROUND;
-            Phasor along = Phasor.polar(1, direction);
-            double ofNominal = nominal.real() * along.real() + nominal.imaginary() * along.imaginary();
-            most = Math.max(most, projection(panel, at, direction, null) - ofNominal);
-        }
-        return most / Math.cos(Math.PI / ROUND) / nominal.length();
-    }
-
-    /** The most of a voltage along a direction. */
-    private double projection(String panel, Terminals at, double direction, Inrush without) {
-        Phasor volts = at.volts(steady.at(panel));
-        double most = volts.length() * Math.cos(volts.angleRadians() - direction) + unsure(panel, at);
-        int index = terminals.indexOf(at);
-        for (Inrush each : inrushes) {
-            if (each != without) {
-                most += each.along(panel, index, direction + Math.PI);
-            }
-        }
-        return most;
-    }
-
-    private static double star(Drawn drawn) {
+    static double star(Drawn drawn) {
         return drawn.phases().size() == 3 ? STAR : 1;
     }
 
-    double leastVolts(String panel, Terminals at) {
-        Phasor volts = at.volts(steady.at(panel));
-        int index = terminals.indexOf(at);
-        double best = 0;
-        for (int i = -STEPS; i <= STEPS; i++) {
-            double direction = volts.angleRadians() + i * STEP;
-            double left = volts.length() * Math.cos(i * STEP);
-            for (Inrush each : inrushes) {
-                left -= each.along(panel, index, direction);
-            }
-            best = Math.max(best, left);
-        }
-        return Math.max(0, best - unsure(panel, at));
+    /** How far a panel's voltages may lie from nominal, as a part of it. */
+    double away(String panel) {
+        return standing.get(panel).away;
     }
 
-    double greatestVolts(String panel, Terminals at) {
-        return greatest(panel, at, null);
+    /** From nominal; of what inrush draws nothing. */
+    double steadyAwayVolts(int place) {
+        return steadyAway[place];
     }
 
-    private double greatest(String panel, Terminals at, Inrush without) {
-        Phasor volts = at.volts(steady.at(panel));
-        double most = volts.length() + unsure(panel, at);
-        for (int i = -STEPS; i <= STEPS && !inrushes.isEmpty(); i++) {
-            double along = projection(panel, at, volts.angleRadians() + i * STEP, without);
-            most = Math.max(most, along * BETWEEN_DIRECTIONS);
+    /** The least voltage is lower than the steady one by no more than {@link #unsure} and this; quick. */
+    double mostFallVolts(int place) {
+        double most = 0;
+        for (InrushRange each : inrushes) {
+            most += each.along(place, real[place] / volts[place], imaginary[place] / volts[place]);
         }
         return most;
     }
 
-    private void addStanding(Drawn known) {
-        Standing here = standing.get(known.panel());
-        here.used.addAll(Terminals.of(known.phases()));
-        here.known.add(known);
+    /**
+     * The greatest voltage is higher than the steady one by no more than {@link #unsure} and this; quick. Along directions too
+     * far from the steady voltage, all drops together do not make up for what is lost of that.
+     */
+    double mostRiseVolts(int place) {
+        double drops = 0;
+        for (InrushRange each : inrushes) {
+            drops += each.grown() * each.dropVolts(place);
+        }
+        double within = Math.acos(Math.max(-1, 1 - drops / volts[place]));
+        double most = 0;
+        for (int k = 0; k < inrushes.size() && drops > 0; k++) {
+            most += inrushes.get(k)
+                    .alongAbout(place, -real[place] / volts[place], -imaginary[place] / volts[place], within);
+        }
+        return (BETWEEN_DIRECTIONS - 1) * (volts[place] + unsure(place)) + BETWEEN_DIRECTIONS * most;
+    }
+
+    double leastVolts(String node, Terminals at) {
+        tighten();
+        int place = units.place(node, at);
+        double angle = Math.atan2(imaginary[place], real[place]);
+        double best = 0;
+        for (int i = -STEPS; i <= STEPS; i++) {
+            double along = Math.cos(angle + i * STEP);
+            double across = Math.sin(angle + i * STEP);
+            double left = volts[place] * Math.cos(i * STEP);
+            for (InrushRange each : inrushes) {
+                left -= each.along(place, along, across);
+            }
+            best = Math.max(best, left);
+        }
+        return Math.max(0, best - unsure(place));
+    }
+
+    double greatestVolts(String node, Terminals at) {
+        tighten();
+        return greatest(units.place(node, at), null);
     }
 
     private void growApart() {
-        for (Map.Entry<String, Standing> each : standing.entrySet()) {
-            double most = 0;
-            for (Terminals at : terminals) {
-                boolean isThere = at.volts(plant.nominal(each.getKey())).length() > 0;
-                most = isThere ? Math.max(most, away(each.getKey(), at, null)) : most;
+        boolean hasGrown = true;
+        for (int round = 0; round < ROUNDS && hasGrown; round++) {
+            hasGrown = false;
+            for (Standing each : standing.values()) {
+                double most = 0;
+                for (int place : each.places) {
+                    most = Math.max(most, away(place, null));
+                }
+                hasGrown |= most - each.away > SAME;
+                each.away = most;
             }
-            each.getValue().away = Math.min(1, most);
         }
     }
 
     /** How far a voltage may lie from its nominal phasor, as a part of it, whatever one inrush does. */
-    private double away(String panel, Terminals at, Inrush without) {
-        Phasor nominal = at.volts(plant.nominal(panel));
-        double volts = at.volts(steady.at(panel)).minus(nominal).length() + unsure(panel, at);
-        for (Inrush each : inrushes) {
+    private double away(int place, InrushRange without) {
+        double sum = steadyAwayVolts(place) + unsure(place);
+        for (int k = 0; k < behind.length; k++) {
+            InrushRange each = inrushes.get(k);
             if (each != without) {
-                double grown = 1 + star(each.drawn) * standing.get(each.drawn.panel()).away;
-                volts += grown * each.dropVolts(panel, terminals.indexOf(at));
+                sum += (1 + each.star() * behind[k].away) * each.dropVolts(place);
             }
         }
-        return Math.min(1, volts / nominal.length());
+        return Math.min(1, sum / units.nominalVolts(place));
+    }
+
+    /** What holds with the ranges found so far gives narrower ones. */
+    private void tighten() {
+        for (int round = 0; round < TIGHTER_ROUNDS && !isTight && !inrushes.isEmpty(); round++) {
+            for (Standing each : standing.values()) {
+                double most = 0;
+                for (int place : each.used) {
+                    most = Math.max(most, farthest(place));
+                }
+                each.away = Math.min(each.away, most);
+            }
+            inrushes.forEach(this::narrow);
+        }
+        isTight = true;
+    }
+
+    private void narrow(InrushRange each) {
+        double grown = 0;
+        double turned = 0;
+        for (int place : each.ownPlaces()) {
+            double nominal = units.nominalVolts(place);
+            double along = units.nominalReal(place) / nominal;
+            double across = units.nominalImaginary(place) / nominal;
+            double unsure = unsure(place);
+            double least = projection(place, -along, -across, each, unsure);
+            double aside = Math.max(
+                    projection(place, -across, along, each, unsure), projection(place, across, -along, each, unsure));
+            grown = Math.max(grown, greatest(place, each) / nominal);
+            turned = Math.max(turned, least < 0 ? Math.atan2(Math.max(0, aside), -least) : Math.PI / 2);
+        }
+        if (each.drawn().phases().size() < 3) {
+            each.grow(Math.min(each.grown(), Math.max(1, grown)), Math.min(each.turned(), turned));
+        }
+    }
+
+    /** Of a voltage from nominal, as a part of it. */
+    private double farthest(int place) {
+        double unsure = unsure(place);
+        double most = 0;
+        for (int i = 0; i < ROUND; i++) {
+            double ofNominal =
+                    units.nominalReal(place) * ROUND_REAL[i] + units.nominalImaginary(place) * ROUND_IMAGINARY[i];
+            most = Math.max(most, projection(place, ROUND_REAL[i], ROUND_IMAGINARY[i], null, unsure) - ofNominal);
+        }
+        return most / Math.cos(Math.PI / ROUND) / units.nominalVolts(place);
+    }
+
+    /** The most of a voltage along a direction. */
+    private double projection(int place, double along, double across, InrushRange without, double unsure) {
+        double most = real[place] * along + imaginary[place] * across + unsure;
+        for (InrushRange each : inrushes) {
+            if (each != without) {
+                most += each.along(place, -along, -across);
+            }
+        }
+        return most;
+    }
+
+    private double greatest(int place, InrushRange without) {
+        double unsure = unsure(place);
+        double angle = Math.atan2(imaginary[place], real[place]);
+        double most = volts[place] + unsure;
+        for (int i = -STEPS; i <= STEPS && !inrushes.isEmpty(); i++) {
+            double along = Math.cos(angle + i * STEP);
+            double across = Math.sin(angle + i * STEP);
+            most = Math.max(most, projection(place, along, across, without, unsure) * BETWEEN_DIRECTIONS);
+        }
+        return most;
     }
 
     /** What steady loads may draw otherwise than their phasors say. */
-    private double unsure(String panel, Terminals at) {
-        int index = terminals.indexOf(at);
-        double volts = 0;
-        for (Map.Entry<String, Standing> each : standing.entrySet()) {
-            Standing loads = each.getValue();
-            volts += loads.mayDiffer() * loads.volts(panel, index);
+    double unsure(int place) {
+        double sum = 0;
+        for (Standing each : drawing) {
+            sum += each.mayDiffer() * each.drops.volts(place);
         }
-        return volts;
+        return sum;
     }
 }

@@ -9,7 +9,12 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.IntToDoubleFunction;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * The voltages of a plant at one instant of a sequence: steady loads draw known phasors, inrushes are impedances that would
@@ -31,15 +36,19 @@ public final class Instant {
     /** Kinds, the greatest first, that are turned by themselves. */
     private static final int MOST_TURNED = 5;
 
+    /** Sets of angles whose voltages are kept. */
+    private static final int MOST_REMEMBERED = 300;
+
     private final Plant plant;
-    private final List<Terminals> terminals;
+    private final UnitDrops units;
     private final Map<String, LineValues> steady;
-    private final List<Drawn> known;
+    private final RadialPlant.Voltages steadyVolts;
+    private final Map<String, SteadyDrops> known;
     private final List<Inrush> inrushes;
-    private final List<Object> kinds;
-    private final AtAngles withoutInrush;
-    private final Map<List<Integer>, AtAngles> byAngles = new LinkedHashMap<>();
-    private final Map<List<String>, Map<Drawn, double[]>> units;
+    private final List<Gear> gear;
+    private final Map<Object, Integer> kinds = new LinkedHashMap<>();
+    private final Map<Terminals, Set<Integer>> kindsBetween = new HashMap<>();
+    private final Map<List<Integer>, AtAngles> byAngles = new HashMap<>();
     private AtAngles stated;
     private DipBound bound;
     private Reach reach;
@@ -62,62 +71,94 @@ public final class Instant {
             Map<String, LineValues> steady,
             List<Drawn> known,
             List<Inrush> inrushes) {
-        this(plant, terminals, steady, known, inrushes, new HashMap<>());
+        this(new UnitDrops(plant, terminals, steady.keySet()), steady, known, inrushes);
+    }
+
+    private Instant(UnitDrops units, Map<String, LineValues> steady, List<Drawn> known, List<Inrush> inrushes) {
+        this(
+                units,
+                steady,
+                known.stream()
+                        .collect(Collectors.groupingBy(
+                                Drawn::panel,
+                                Collectors.collectingAndThen(
+                                        Collectors.toList(), each -> SteadyDrops.of(units, each)))),
+                inrushes);
     }
 
     /**
-     * @param terminals all that may be asked about
+     * @param units of the plant and the terminals that may be asked about
      * @param steady currents of each panel's steady loads; a panel without any is there with none
-     * @param known the same loads one by one
-     * @param units what one ampere drops, kept from instant to instant of one plant with these terminals
+     * @param known what the same loads drop
      */
     public Instant(
-            Plant plant,
-            List<Terminals> terminals,
-            Map<String, LineValues> steady,
-            List<Drawn> known,
-            List<Inrush> inrushes,
-            Map<List<String>, Map<Drawn, double[]>> units) {
-        this.plant = plant;
-        this.terminals = terminals;
-        this.steady = steady;
-        this.known = List.copyOf(known);
-        this.inrushes = List.copyOf(inrushes);
+            UnitDrops units, Map<String, LineValues> steady, Map<String, SteadyDrops> known, List<Inrush> inrushes) {
+        this.plant = units.plant();
         this.units = units;
+        this.steady = steady;
+        this.steadyVolts = plant.voltages(draws());
+        this.known = Map.copyOf(known);
+        this.inrushes = List.copyOf(inrushes);
         Map<Object, Double> amps = new LinkedHashMap<>();
         inrushes.forEach(each -> amps.merge(each.kind(), each.drawn().amps(), Double::sum));
-        this.kinds = amps.keySet().stream()
+        amps.keySet().stream()
                 .sorted(Comparator.<Object>comparingDouble(amps::get).reversed())
-                .toList();
-        this.withoutInrush = new AtAngles(plant, steady, List.of(), each -> 0);
+                .forEach(kind -> kinds.put(kind, kinds.size()));
+        this.gear = Gear.of(plant, inrushes, kinds);
+        for (Inrush each : inrushes) {
+            for (Terminals at : Terminals.of(each.drawn().phases())) {
+                kindsBetween.computeIfAbsent(at, any -> new TreeSet<>()).add(kinds.get(each.kind()));
+            }
+        }
     }
 
     /** What the steady loads leave. */
     public double steadyPercent(String node, Terminals at) {
-        return percent(withoutInrush.volts(node, at).length(), node, at);
+        return percent(steadyVolts(node, at), node, at);
+    }
+
+    private double steadyVolts(String node, Terminals at) {
+        return at.volts(steadyVolts.at(node)).length();
     }
 
     /**
-     * By how much the voltage may at most be lower or higher than {@link #steadyPercent}, by phasors or by the bound: every
-     * inrush at twice its current, as none meets more than twice its voltage (of a star without neutral at more), and every steady load at twice its own,
-     * whatever their angles. Quick and far away.
+     * More than a reading may make of a voltage, and what of it stays as inrush dies down.
+     *
+     * @param most with all inrush
+     * @param lasting with none
      */
-    public double reachPercent(String node, Terminals at) {
+    public record Limits(Span most, Span lasting) {}
+
+    /** What {@link #phasors} may say; quick. */
+    public Limits limitsByPhasors(String node, Terminals at) {
         if (reach == null) {
-            reach = new Reach(plant, terminals, units);
-            inrushes.forEach(
-                    each -> reach.add(each.drawn(), each.drawn().phases().size() == 3 ? 1 + DipBound.STAR : 2));
-            known.forEach(each -> reach.add(each, DipBound.STAR));
+            reach = new Reach(units, ranges(), inrushes, kinds);
         }
-        double here = withoutInrush.volts(node, at).length();
+        return limits(node, at, reach::volts, any -> 0);
+    }
+
+    /** What {@link #bound} may say; quick. */
+    public Limits limitsByBound(String node, Terminals at) {
+        return limits(node, at, ranges()::mostFallVolts, ranges()::unsure);
+    }
+
+    private Limits limits(String node, Terminals at, IntToDoubleFunction fall, IntToDoubleFunction lasting) {
         // What feeds it may stand lower than the point itself, which is said to be as low.
-        double most = plant.carrying(node).stream()
-                .mapToDouble(each -> reach.volts(each, at)
-                        + here
-                        - withoutInrush.volts(each, at).length())
-                .max()
-                .orElseThrow();
-        return percent(most, node, at);
+        double least = Double.POSITIVE_INFINITY;
+        double lastingLeast = Double.POSITIVE_INFINITY;
+        for (String each : plant.carrying(node)) {
+            int place = units.place(each, at);
+            double left = steadyVolts(each, at) - lasting.applyAsDouble(place);
+            lastingLeast = Math.min(lastingLeast, left);
+            least = Math.min(least, left - fall.applyAsDouble(place));
+        }
+        // No phasors are above the bound.
+        int place = units.place(node, at);
+        double lastingGreatest = steadyVolts(node, at) + ranges().unsure(place);
+        double greatest = lastingGreatest + ranges().mostRiseVolts(place);
+        return new Limits(
+                new Span(Math.max(0, percent(least, node, at)), percent(greatest, node, at)),
+                new Span(Math.max(0, percent(lastingLeast, node, at)), percent(lastingGreatest, node, at)));
     }
 
     public Span phasors(String node, Terminals at) {
@@ -128,7 +169,7 @@ public final class Instant {
 
     private double leastVolts(AtAngles each, String node, Terminals at) {
         return plant.carrying(node).stream()
-                .mapToDouble(carrying -> each.leastVolts(carrying, at))
+                .mapToDouble(carrying -> each.leastVolts(carrying, at, kindsBetween.getOrDefault(at, Set.of())))
                 .min()
                 .orElseThrow();
     }
@@ -170,7 +211,7 @@ public final class Instant {
     /** By phasors, each inrush at the power factor that its load states. */
     public double statedPercent(String node, Terminals at) {
         if (stated == null) {
-            stated = new AtAngles(plant, steady, inrushes, Inrush::lagRadians);
+            stated = new AtAngles(plant, steady, steadyVolts, gear, Gear::lagRadians);
         }
         double least = plant.carrying(node).stream()
                 .mapToDouble(each -> stated.volts(each, at).length())
@@ -180,15 +221,18 @@ public final class Instant {
     }
 
     public Span bound(String node, Terminals at) {
-        if (bound == null) {
-            RadialPlant.Voltages volts = plant.voltages(draws());
-            bound = new DipBound(plant, terminals, volts, known, together());
-        }
         double least = plant.carrying(node).stream()
-                .mapToDouble(each -> bound.leastVolts(each, at))
+                .mapToDouble(each -> ranges().leastVolts(each, at))
                 .min()
                 .orElseThrow();
-        return new Span(percent(least, node, at), percent(bound.greatestVolts(node, at), node, at));
+        return new Span(percent(least, node, at), percent(ranges().greatestVolts(node, at), node, at));
+    }
+
+    private DipBound ranges() {
+        if (bound == null) {
+            bound = new DipBound(units, steadyVolts, known, together());
+        }
+        return bound;
     }
 
     /** One angle for all, and the angles that pull a voltage down, and lift it, most if none of them moved another. */
@@ -206,21 +250,28 @@ public final class Instant {
     }
 
     private AtAngles at(List<Integer> steps) {
+        if (byAngles.size() > MOST_REMEMBERED) {
+            byAngles.clear();
+        }
         return byAngles.computeIfAbsent(
-                steps,
-                any -> new AtAngles(plant, steady, inrushes, each -> STEP * steps.get(kinds.indexOf(each.kind()))));
+                steps, any -> new AtAngles(plant, steady, steadyVolts, gear, each -> STEP * steps.get(each.kind())));
     }
 
     /** Of each kind the angle at which the sum of its drops lies along the voltage, or against it where that is turned by π. */
     private List<Integer> worst(String node, Terminals at, double turnedRadians) {
-        double direction = withoutInrush.volts(node, at).angleRadians() + turnedRadians;
-        Map<Object, Phasor> drops = new HashMap<>();
+        double direction = at.volts(steadyVolts.at(node)).angleRadians() + turnedRadians;
+        int place = units.place(node, at);
+        double[] real = new double[kinds.size()];
+        double[] imaginary = new double[kinds.size()];
         for (Inrush each : inrushes) {
-            String panel = each.drawn().panel();
-            LineValues drop = plant.dropAt(node, panel, each.drawn().lines(plant.nominal(panel)));
-            drops.merge(each.kind(), at.volts(drop), Phasor::plus);
+            UnitDrops.Unit unit = units.of(each.drawn().panel(), each.drawn().phases());
+            int kind = kinds.get(each.kind());
+            real[kind] += each.drawn().amps() * unit.real()[place];
+            imaginary[kind] += each.drawn().amps() * unit.imaginary()[place];
         }
-        return kinds.stream().map(kind -> step(drops.get(kind), direction)).toList();
+        return IntStream.range(0, kinds.size())
+                .mapToObj(kind -> step(new Phasor(real[kind], imaginary[kind]), direction))
+                .toList();
     }
 
     private static int step(Phasor drop, double direction) {

@@ -1,8 +1,11 @@
 package evenrise.model.electrical.source;
 
+import evenrise.model.electrical.LineMatrix;
 import evenrise.model.electrical.LineValues;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /**
  * Phasors of a plant: sources, what stands between them and the points of the distribution, loads at panels. Every point has
@@ -11,6 +14,9 @@ import java.util.Map;
 public interface Plant {
     /** What the node behind the source is called, beside the panels. */
     String SUPPLY = "supply";
+
+    /** Names of the points that it knows; panels without impedances before them may be missing. */
+    Collection<String> nodes();
 
     /** Voltages of a point's lines to neutral where nothing draws. */
     LineValues nominal(String node);
@@ -32,6 +38,16 @@ public interface Plant {
 
     /** Where every panel draws what {@code draws} says. */
     RadialPlant.Voltages voltages(Map<String, RadialPlant.Draw> draws);
+
+    /**
+     * Where impedances at panels draw beside steady currents.
+     *
+     * @param amps steady currents, by panel
+     * @param steady voltages that these leave alone
+     * @param siemens of the impedances, by panel
+     */
+    Function<String, LineValues> voltages(
+            Map<String, LineValues> amps, RadialPlant.Voltages steady, Map<String, LineMatrix> siemens);
 
     /** Drops of the currents that are added to it. */
     Drops drops();

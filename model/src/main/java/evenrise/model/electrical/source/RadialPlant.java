@@ -5,10 +5,13 @@ import evenrise.model.electrical.LineMatrix;
 import evenrise.model.electrical.LineValues;
 import evenrise.model.electrical.Phasor;
 import evenrise.model.project.PhaseSystem;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /**
  * Phasors of a plant in the shape of a star: one source, a feeder to each panel, loads at the panels. Behind the source
@@ -81,6 +84,13 @@ public final class RadialPlant implements Plant {
     }
 
     @Override
+    public Collection<String> nodes() {
+        List<String> all = new ArrayList<>(List.of(SUPPLY));
+        all.addAll(feeders.keySet());
+        return all;
+    }
+
+    @Override
     public LineValues nominal(String node) {
         return nominal;
     }
@@ -129,6 +139,14 @@ public final class RadialPlant implements Plant {
                 return here == null ? drop : drop.plus(feeder(node).times(here));
             }
         };
+    }
+
+    @Override
+    public Function<String, LineValues> voltages(
+            Map<String, LineValues> amps, Voltages steady, Map<String, LineMatrix> siemens) {
+        Map<String, Draw> draws = new LinkedHashMap<>();
+        amps.forEach((panel, lines) -> draws.put(panel, new Draw(lines, siemens.getOrDefault(panel, LineMatrix.ZERO))));
+        return voltages(draws)::at;
     }
 
     /** Where every panel draws what {@code draws} says. Time: linear in the panels. */

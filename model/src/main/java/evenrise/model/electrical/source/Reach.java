@@ -1,58 +1,82 @@
 package evenrise.model.electrical.source;
 
-import evenrise.model.electrical.LineValues;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Sums of the magnitudes of drops, in every zone of a plant. */
+/**
+ * How far phasors may at most move the voltages from the steady ones, whatever the angle of each kind of inrush: a kind's
+ * drops at nominal voltage add as phasors, as they turn together, and what an inrush draws differs from that by no more than
+ * its own voltage does from nominal.
+ */
 final class Reach {
-    private final Plant plant;
-    private final List<Terminals> terminals;
-    private final List<Drawn> drawn = new ArrayList<>();
-    private final List<Double> times = new ArrayList<>();
-    private final Map<String, double[]> byZone = new HashMap<>();
-    private final Map<List<String>, Map<Drawn, double[]>> units;
+    /** More than how far voltages were found to lie from nominal, so that this is seen to hold itself up. */
+    private static final double SLACK = 1.02;
 
-    /** @param units volts that one ampere drops, by zone and panel, kept for the next */
-    Reach(Plant plant, List<Terminals> terminals, Map<List<String>, Map<Drawn, double[]>> units) {
-        this.plant = plant;
-        this.terminals = terminals;
-        this.units = units;
-    }
+    private final double[] volts;
 
-    void add(Drawn more, double moreTimes) {
-        drawn.add(more);
-        times.add(moreTimes);
-    }
-
-    double volts(String node, Terminals at) {
-        int index = terminals.indexOf(at);
-        double sum = 0;
-        for (String zone : plant.zones(node)) {
-            sum += byZone.computeIfAbsent(zone, this::sums)[index];
+    Reach(UnitDrops units, DipBound bound, List<Inrush> inrushes, Map<Object, Integer> kinds) {
+        this.volts = new double[units.places()];
+        double[] aways = aways(units, bound, inrushes);
+        double[][] real = new double[kinds.size()][volts.length];
+        double[][] imaginary = new double[kinds.size()][volts.length];
+        for (int k = 0; k < inrushes.size(); k++) {
+            Drawn drawn = inrushes.get(k).drawn();
+            UnitDrops.Unit unit = units.of(drawn.panel(), drawn.phases());
+            int kind = kinds.get(inrushes.get(k).kind());
+            for (int i = 0; i < volts.length; i++) {
+                real[kind][i] += drawn.amps() * unit.real()[i];
+                imaginary[kind][i] += drawn.amps() * unit.imaginary()[i];
+                volts[i] += aways[k] * drawn.amps() * unit.volts()[i];
+            }
         }
-        return sum;
+        for (int kind = 0; kind < real.length; kind++) {
+            for (int i = 0; i < volts.length; i++) {
+                volts[i] += Math.sqrt(real[kind][i] * real[kind][i] + imaginary[kind][i] * imaginary[kind][i]);
+            }
+        }
     }
 
-    private double[] sums(String zone) {
-        double[] sums = new double[terminals.size()];
-        for (int k = 0; k < drawn.size(); k++) {
-            Drawn each = drawn.get(k);
-            if (plant.touches(zone, each.panel())) {
-                double[] unit = units.computeIfAbsent(List.of(zone, each.panel()), any -> new HashMap<>())
-                        .computeIfAbsent(new Drawn(each.panel(), each.phases(), 1), one -> volts(zone, one));
-                for (int i = 0; i < sums.length; i++) {
-                    sums[i] += times.get(k) * each.amps() * unit[i];
+    double volts(int place) {
+        return volts[place];
+    }
+
+    /**
+     * Of each inrush, by how much its current may differ. Where no voltage is farther from nominal than is assumed if all
+     * inrush draws what that allows, none is: it would have to pass there as inrush grows from nothing. Else each is as far as
+     * it can be, since none meets more than twice its voltage.
+     */
+    private static double[] aways(UnitDrops units, DipBound bound, List<Inrush> inrushes) {
+        double[] aways = new double[inrushes.size()];
+        for (int k = 0; k < aways.length; k++) {
+            Drawn drawn = inrushes.get(k).drawn();
+            aways[k] = DipBound.star(drawn) * Math.min(1, SLACK * bound.away(drawn.panel()) + 1e-9);
+        }
+        for (int k = 0; k < aways.length; k++) {
+            Drawn drawn = inrushes.get(k).drawn();
+            double assumed = aways[k] / DipBound.star(drawn);
+            for (Terminals at : units.terminals()) {
+                int place = units.place(drawn.panel(), at);
+                if (units.nominalVolts(place) > 0
+                        && assumed < 1
+                        && away(units, bound, inrushes, aways, place) > assumed) {
+                    for (int each = 0; each < aways.length; each++) {
+                        aways[each] = DipBound.star(inrushes.get(each).drawn());
+                    }
+                    return aways;
                 }
             }
         }
-        return sums;
+        return aways;
     }
 
-    private double[] volts(String zone, Drawn one) {
-        LineValues drop = plant.drop(zone, one.panel(), one.lines(plant.nominal(one.panel())));
-        return terminals.stream().mapToDouble(at -> at.volts(drop).length()).toArray();
+    private static double away(UnitDrops units, DipBound bound, List<Inrush> inrushes, double[] aways, int place) {
+        double sum = bound.steadyAwayVolts(place);
+        for (int k = 0; k < aways.length; k++) {
+            Drawn drawn = inrushes.get(k).drawn();
+            sum += (1 + aways[k])
+                    * drawn.amps()
+                    * units.of(drawn.panel(), drawn.phases()).volts()[place];
+        }
+        return sum / units.nominalVolts(place);
     }
 }

@@ -3,11 +3,14 @@ package evenrise.model.electrical.source;
 import evenrise.model.electrical.LineMatrix;
 import evenrise.model.electrical.LineValues;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
 
 /**
  * A plant in the shape of a tree, or of several: sources at the top, feeders, busbars, transformers, panels. Impedances that
@@ -18,7 +21,10 @@ public final class TreePlant implements Plant {
     private final List<Point> points = new ArrayList<>();
     private final Map<String, Integer> places = new HashMap<>();
     private final Map<String, List<String>> carrying = new HashMap<>();
-    private final Map<String, Map<String, Optional<LineMatrix>>> transfers = new HashMap<>();
+    private final List<Optional<LineMatrix>> across = new ArrayList<>();
+    private final int[] parents;
+    private final LineMatrix[][] transfers;
+    private final boolean[][] areTransfersKnown;
 
     /**
      * One point.
@@ -46,7 +52,19 @@ public final class TreePlant implements Plant {
                 each.parent().ifPresent(parent -> path.addAll(carrying.get(parent)));
             }
             carrying.put(each.name(), List.copyOf(path));
+            across.add(each.drawn().map(LineMatrix::adjoint));
         }
+        int count = points.size();
+        this.parents = points.stream()
+                .mapToInt(each -> each.parent().map(places::get).orElse(-1))
+                .toArray();
+        this.transfers = new LineMatrix[count][count];
+        this.areTransfersKnown = new boolean[count][count];
+    }
+
+    @Override
+    public Collection<String> nodes() {
+        return points.stream().map(Point::name).toList();
     }
 
     @Override
@@ -118,10 +136,10 @@ public final class TreePlant implements Plant {
             // V = (1 + Z·Y)⁻¹·(Vup − Z·J), so that I = J + Y·V
             reduced[i] =
                     isPlain ? null : before.times(siemens[i]).plusIdentity().inverse();
-            if (points.get(i).parent().isEmpty()) {
+            int up = parents[i];
+            if (up < 0) {
                 continue;
             }
-            int up = places.get(points.get(i).parent().get());
             LineValues known = amps[i];
             LineMatrix seen = siemens[i];
             if (!isPlain) {
@@ -131,7 +149,7 @@ public final class TreePlant implements Plant {
             if (points.get(i).drawn().isPresent()) {
                 LineMatrix drawn = points.get(i).drawn().get();
                 known = drawn.times(known);
-                seen = isPlain ? seen : drawn.times(seen).times(across(drawn));
+                seen = isPlain ? seen : drawn.times(seen).times(across.get(i).orElseThrow());
             }
             amps[up] = amps[up].plus(known);
             siemens[up] = isPlain ? siemens[up] : siemens[up].plus(seen);
@@ -139,22 +157,95 @@ public final class TreePlant implements Plant {
         Map<String, LineValues> volts = new LinkedHashMap<>();
         for (int i = 0; i < count; i++) {
             Point it = points.get(i);
-            LineValues above = it.parent()
-                    .map(volts::get)
-                    .map(each ->
-                            it.drawn().map(drawn -> across(drawn).times(each)).orElse(each))
-                    .orElse(it.nominal());
+            LineValues above = it.parent().map(volts::get).orElse(it.nominal());
+            above = across.get(i).isPresent() ? across.get(i).get().times(above) : above;
             LineValues arriving = above.minus(it.before().times(amps[i]));
             volts.put(it.name(), reduced[i] == null ? arriving : reduced[i].times(arriving));
         }
         return new RadialPlant.Voltages(volts.get(points.get(0).name()), volts);
     }
 
-    /** Volts at a point for amperes at a panel; empty where they share no source. */
+    /**
+     * What the impedances change is a circuit of its own, in which each draws what it would from the steady voltage and from
+     * the change: only what lies between them and the source is solved. Time: linear in that.
+     */
+    @Override
+    public Function<String, LineValues> voltages(
+            Map<String, LineValues> amps, RadialPlant.Voltages steady, Map<String, LineMatrix> siemens) {
+        Map<Integer, Change> changes = new TreeMap<>();
+        siemens.forEach((panel, own) -> {
+            Change change = changes.computeIfAbsent(places.get(panel), any -> new Change());
+            change.siemens = change.siemens.plus(own);
+            change.amps = change.amps.plus(own.times(steady.at(panel)));
+            for (int up = parents[places.get(panel)]; up >= 0; up = parents[up]) {
+                changes.computeIfAbsent(up, any -> new Change());
+            }
+        });
+        List<Integer> topDown = List.copyOf(changes.keySet());
+        for (int k = topDown.size() - 1; k >= 0; k--) {
+            int i = topDown.get(k);
+            if (parents[i] >= 0) {
+                changes.get(i).passOn(points.get(i), across.get(i), changes.get(parents[i]));
+            } else {
+                changes.get(i).reduce(points.get(i));
+            }
+        }
+        for (int i : topDown) {
+            Change change = changes.get(i);
+            LineValues above = parents[i] < 0 ? LineValues.ZERO : changes.get(parents[i]).volts;
+            above = across.get(i).isPresent() ? across.get(i).get().times(above) : above;
+            change.volts =
+                    change.reduced.times(above.minus(points.get(i).before().times(change.amps)));
+        }
+        return node -> steady.at(node).plus(changed(places.get(node), changes));
+    }
+
+    /** At a point that no impedance draws through, as its source's side sees it. */
+    private LineValues changed(int place, Map<Integer, Change> changes) {
+        Change here = changes.get(place);
+        if (here != null) {
+            return here.volts;
+        }
+        if (parents[place] < 0) {
+            return LineValues.ZERO;
+        }
+        LineValues above = changed(parents[place], changes);
+        return across.get(place).isPresent() ? across.get(place).get().times(above) : above;
+    }
+
+    /** At one point: what impedances there and behind it draw. */
+    private static final class Change {
+        LineMatrix siemens = LineMatrix.ZERO;
+        LineValues amps = LineValues.ZERO;
+        LineMatrix reduced;
+        LineValues volts;
+
+        void reduce(Point point) {
+            reduced = point.before().times(siemens).plusIdentity().inverse();
+        }
+
+        void passOn(Point point, Optional<LineMatrix> across, Change up) {
+            reduce(point);
+            LineMatrix seen = siemens.times(reduced);
+            LineValues known = amps.minus(seen.times(point.before().times(amps)));
+            if (point.drawn().isPresent()) {
+                known = point.drawn().get().times(known);
+                seen = point.drawn().get().times(seen).times(across.orElseThrow());
+            }
+            up.amps = up.amps.plus(known);
+            up.siemens = up.siemens.plus(seen);
+        }
+    }
+
+    /** Volts at a point for amperes at a panel, worked out once; empty where they share no source. */
     private Optional<LineMatrix> transfer(String node, String panel) {
-        return transfers
-                .computeIfAbsent(node, any -> new HashMap<>())
-                .computeIfAbsent(panel, any -> transferred(node, panel));
+        int at = places.get(node);
+        int from = places.get(panel);
+        if (!areTransfersKnown[at][from]) {
+            transfers[at][from] = transferred(node, panel).orElse(null);
+            areTransfersKnown[at][from] = true;
+        }
+        return Optional.ofNullable(transfers[at][from]);
     }
 
     private Optional<LineMatrix> transferred(String node, String panel) {
@@ -196,11 +287,6 @@ public final class TreePlant implements Plant {
             way.add(0, places.get(at.get()));
         }
         return way;
-    }
-
-    /** Voltages of a transformer's secondary for those of its primary. */
-    private static LineMatrix across(LineMatrix drawn) {
-        return drawn.adjoint();
     }
 
     private Point point(String node) {

@@ -55,11 +55,18 @@ class InstantTest {
             assertThat(instant.steadyPercent("P1", AB)).isCloseTo(100, NEARLY);
         }
 
-        /** Twice 100 A through 0.1 Ω: 20 V of 120 V; between lines 20 V of 207.85 V. */
+        /**
+         * 100 A through 0.1 Ω: 10 V. Voltages may lie a = 10/120·(1 + a) from nominal, 0.0909, and a little more is assumed of
+         * what the inrush draws at its own: 10 V·(1 + 1.02·0.0909).
+         */
         @Test
-        void reachesTwiceItsCurrent() {
-            assertThat(instant.reachPercent("P1", A)).isCloseTo(100 * 20 / 120.0, NEARLY);
-            assertThat(instant.reachPercent(RadialPlant.SUPPLY, AB)).isCloseTo(100 * 20 / (120 * Math.sqrt(3)), NEARLY);
+        void hasLimitsThatAreQuicklyKnown() {
+            assertThat(instant.limitsByBound("P1", A).most().leastPercent()).isCloseTo(100 * 110 / 120.0, NEARLY);
+            assertThat(instant.limitsByPhasors("P1", A).most().leastPercent())
+                    .isCloseTo(100 * (120 - 10 * (1 + 1.02 / 11)) / 120, NEARLY);
+            assertThat(instant.limitsByPhasors(RadialPlant.SUPPLY, AB).most().leastPercent())
+                    .isLessThan(instant.phasors(RadialPlant.SUPPLY, AB).leastPercent());
+            assertThat(instant.limitsByBound("P1", A).lasting().leastPercent()).isCloseTo(100, NEARLY);
         }
 
         /** As stated a resistance: 120 V·1.2/1.3; at power factor 0, |1.2j|/|0.1 + 1.2j|. */
@@ -133,8 +140,8 @@ class InstantTest {
             assertThat(instant.phasors("P1", A).leastPercent()).isCloseTo(100 * 102 / 120.0, NEARLY);
             assertThat(instant.statedPercent("P1", A)).isCloseTo(100 * 1.2 / 1.38, NEARLY);
             assertThat(instant.statedPercent("P2", A)).isCloseTo(100 * 1.28 / 1.38, NEARLY);
-            assertThat(instant.reachPercent("P1", A)).isCloseTo(100 * 36 / 120.0, NEARLY);
-            assertThat(instant.reachPercent("P2", A)).isCloseTo(100 * 20 / 120.0, NEARLY);
+            assertThat(instant.limitsByBound("P1", A).most().leastPercent()).isCloseTo(100 * 102 / 120.0, NEARLY);
+            assertThat(instant.limitsByBound("P2", A).most().leastPercent()).isCloseTo(100 * 110 / 120.0, NEARLY);
         }
 
         /** The neutral's 3 V lift B by 3 V at 60°: |120 − 3∠120°·…|: never said to be less low than the supply's 120 V. */
@@ -238,8 +245,11 @@ class InstantTest {
         @Test
         void beginsWhereTheyLeaveIt() {
             assertThat(instant.steadyPercent("P1", A)).isCloseTo(100 * 118 / 120.0, NEARLY);
-            // twice the inrush, and the steady load at 4/3 of its own: 20 + 2.667 V
-            assertThat(instant.reachPercent("P1", A)).isCloseTo(100 * (20 + 8 / 3.0) / 120, NEARLY);
+            // What the inrush leaves dies down; what the steady load may draw more of its 2 V does not.
+            assertThat(instant.limitsByPhasors("P1", A).lasting().leastPercent())
+                    .isCloseTo(100 * 118 / 120.0, NEARLY);
+            assertThat(instant.limitsByBound("P1", A).lasting().leastPercent())
+                    .isBetween(100 * 116 / 120.0, 100 * 118 / 120.0);
         }
 
         /**
