@@ -54,6 +54,13 @@ class TreeNodalReviewTest {
         return new Drawing(each.load().runningAmps(), Lag.of(each.load()).radians(), false);
     }
 
+    private static Drawing inUse(Placement each) {
+        return new Drawing(
+                Math.max(each.load().runningAmps(), each.load().idleAmps()),
+                Lag.of(each.load()).radians(),
+                false);
+    }
+
     private static double percent(NodalTree nodal, String id, Terminals at) {
         Phasors nominal = new Phasors(nodal, id);
         return 100 * nodal.volts(id, at.from(), at.to()).length() / nominal.of(at);
@@ -200,8 +207,8 @@ class TreeNodalReviewTest {
                 NodalTree before = NodalTree.of(layout, true);
                 NodalTree nodal = NodalTree.of(layout, true);
                 fitting(layout).stream().filter(each -> each != motor).forEach(each -> {
-                    before.draw(each, running(each));
-                    nodal.draw(each, running(each));
+                    before.draw(each, inUse(each));
+                    nodal.draw(each, inUse(each));
                 });
                 nodal.draw(motor, Drawing.impedance(12 * motor.load().runningAmps(), Math.acos(powerFactor)));
                 before.solve();
