@@ -92,13 +92,13 @@ final class BrownOuts {
     /** By phasors first; by the bound where they keep it. */
     private Optional<Victim> victim(Placement each, RideThrough needs) {
         List<DipStep> later = dips.after(each);
-        return Stream.of(Reading.PHASORS, Reading.BOUND)
+        return Stream.of(DipReading.PHASORS, DipReading.BOUND)
                 .flatMap(reading -> Stream.concat(
                         sag(each, needs, later, reading).stream(), swell(each, needs, later, reading).stream()))
                 .findFirst();
     }
 
-    private Optional<Victim> sag(Placement each, RideThrough needs, List<DipStep> later, Reading reading) {
+    private Optional<Victim> sag(Placement each, RideThrough needs, List<DipStep> later, DipReading reading) {
         double branch = branchPercent(each.load());
         double most = 100 - needs.remainingPercent();
         List<DipStep> low = later.stream()
@@ -113,7 +113,7 @@ final class BrownOuts {
                         each, dip, false, Math.max(0, 100 - dip.lowPercent() - branch), needs.remainingPercent()));
     }
 
-    private static Optional<Victim> swell(Placement each, RideThrough needs, List<DipStep> later, Reading reading) {
+    private static Optional<Victim> swell(Placement each, RideThrough needs, List<DipStep> later, DipReading reading) {
         if (needs.mostPercent().isEmpty()) {
             return Optional.empty();
         }

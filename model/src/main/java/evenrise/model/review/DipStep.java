@@ -108,33 +108,33 @@ final class DipStep {
         return steadyLowPercent;
     }
 
-    private Most most(Reading reading) {
-        return reading == Reading.PHASORS ? byPhasors : byBound;
+    private Most most(DipReading reading) {
+        return reading == DipReading.PHASORS ? byPhasors : byBound;
     }
 
     /** More than a reading may make of {@link Dip#lowPercent}; known at once. */
-    double mostLowPercent(Reading reading) {
+    double mostLowPercent(DipReading reading) {
         return most(reading).lowPercent();
     }
 
-    double mostHighPercent(Reading reading) {
+    double mostHighPercent(DipReading reading) {
         return most(reading).highPercent();
     }
 
-    double mostFallPercent(Reading reading) {
+    double mostFallPercent(DipReading reading) {
         return Math.max(0, mostLowPercent(reading) - steadyLowPercent);
     }
 
-    double mostRisePercent(Reading reading) {
+    double mostRisePercent(DipReading reading) {
         return Math.max(0, mostHighPercent(reading) + steadyLowPercent);
     }
 
     /** More than {@link Dip#low} may make of the time below a level. */
-    double mostSecondsLow(Reading reading, double percent) {
+    double mostSecondsLow(DipReading reading, double percent) {
         return mostSeconds(most(reading).lowPercent(), most(reading).lastingLowPercent(), percent);
     }
 
-    double mostSecondsHigh(Reading reading, double percent) {
+    double mostSecondsHigh(DipReading reading, double percent) {
         return mostSeconds(most(reading).highPercent(), most(reading).lastingHighPercent(), percent);
     }
 

@@ -82,7 +82,7 @@ record DipVerdict(Grade grade, double percent, double limitPercent, String claus
     }
 
     /** Before a step is read. */
-    static boolean mayBreak(DipCriterion criterion, Way way, DipStep step, Reading reading) {
+    static boolean mayBreak(DipCriterion criterion, Way way, DipStep step, DipReading reading) {
         boolean isDip = way == Way.DIP;
         double change = isDip ? step.mostFallPercent(reading) : step.mostRisePercent(reading);
         double departure = isDip ? step.mostLowPercent(reading) : step.mostHighPercent(reading);
@@ -99,7 +99,7 @@ record DipVerdict(Grade grade, double percent, double limitPercent, String claus
     }
 
     /** More than {@link #gravity} may be, before a step is read. */
-    static ToDoubleFunction<DipStep> mostGravity(DipCriterion criterion, Way way, Reading reading) {
+    static ToDoubleFunction<DipStep> mostGravity(DipCriterion criterion, Way way, DipReading reading) {
         if (way == Way.DIP) {
             return isByChange(criterion) ? step -> step.mostFallPercent(reading) : step -> step.mostLowPercent(reading);
         }

@@ -19,7 +19,7 @@ final class Gravest implements Iterator<Dip> {
         }
     }
 
-    private final Reading reading;
+    private final DipReading reading;
     private final ToDoubleFunction<Dip> figure;
     private final PriorityQueue<Entry> entries = new PriorityQueue<>(Comparator.comparingDouble(Entry::key)
             .reversed()
@@ -27,7 +27,7 @@ final class Gravest implements Iterator<Dip> {
             .thenComparingInt(Entry::place));
 
     private Gravest(
-            List<DipStep> steps, Reading reading, ToDoubleFunction<DipStep> most, ToDoubleFunction<Dip> figure) {
+            List<DipStep> steps, DipReading reading, ToDoubleFunction<DipStep> most, ToDoubleFunction<Dip> figure) {
         this.reading = reading;
         this.figure = figure;
         for (int i = 0; i < steps.size(); i++) {
@@ -37,7 +37,7 @@ final class Gravest implements Iterator<Dip> {
 
     /** @param most more than the figure may be; quick */
     static Stream<Dip> of(
-            List<DipStep> steps, Reading reading, ToDoubleFunction<DipStep> most, ToDoubleFunction<Dip> figure) {
+            List<DipStep> steps, DipReading reading, ToDoubleFunction<DipStep> most, ToDoubleFunction<Dip> figure) {
         return StreamSupport.stream(
                 Spliterators.spliteratorUnknownSize(
                         new Gravest(steps, reading, most, figure), Spliterator.ORDERED | Spliterator.NONNULL),

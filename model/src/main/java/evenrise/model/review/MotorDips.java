@@ -149,7 +149,7 @@ final class MotorDips {
 
     /** In full use. */
     private LineValues lines(Placement each) {
-        return FullUse.lines(
+        return FullUseVoltages.lines(
                 layout, each, Math.max(each.load().runningAmps(), each.load().idleAmps()));
     }
 }

@@ -192,8 +192,8 @@ final class StepDips {
     /** Of some steps the one with the greatest figure; empty where that is nowhere above {@code least}. */
     static Optional<Dip> greatest(
             List<DipStep> steps,
-            Reading reading,
-            ToDoubleBiFunction<DipStep, Reading> most,
+            DipReading reading,
+            ToDoubleBiFunction<DipStep, DipReading> most,
             ToDoubleFunction<Dip> figure,
             double least) {
         List<DipStep> inOrder = steps.stream()

@@ -16,6 +16,7 @@ import evenrise.model.review.DipVerdict.Way;
 import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
+import evenrise.model.rules.Placement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +28,9 @@ import java.util.Optional;
  */
 final class VoltageDipCheck implements ElectricalCheck {
     static final String ID = "voltage-dip";
+
+    /** Loads times points of a tree whose every step is looked at: seconds, and less memory than a gigabyte. */
+    private static final int LARGEST_TREE = 30_000;
 
     @Override
     public String id() {
@@ -70,6 +74,10 @@ final class VoltageDipCheck implements ElectricalCheck {
                 ID, layout.peakBasis().withoutInrush(), "inrush_peak_a; these dip for their idle current alone");
         // What is behind unknown sources is not told.
         Plant plant = Feeders.behindSources(layout);
+        if (!isStar && known.size() * layout.project().loads().size() > LARGEST_TREE) {
+            tooLarge(layout, known, plant, findings);
+            return;
+        }
         StepDips dips = StepDips.of(layout, plant);
         List<Panel> panels =
                 known.stream().flatMap(point -> point.panel().stream()).toList();
@@ -85,6 +93,27 @@ final class VoltageDipCheck implements ElectricalCheck {
         BrownOuts.review(layout, dips, panels, findings);
     }
 
+    /** Steady voltages alone: every step at every point of a larger tree takes minutes. */
+    private static void tooLarge(Layout layout, List<Point> known, Plant plant, Remarks findings) {
+        List<String> told = known.stream().map(Point::id).toList();
+        findings.notChecked(
+                ID,
+                told,
+                "dips and swells of every step: with "
+                        + layout.project().loads().size() + " loads and " + known.size()
+                        + " points of a tree they would take minutes, and are not worked out");
+        List<Panel> panels =
+                known.stream().flatMap(point -> point.panel().stream()).toList();
+        findings.notChecked(
+                ID,
+                panels.stream()
+                        .flatMap(panel -> layout.in(panel).stream())
+                        .map(Placement::id)
+                        .toList(),
+                "whether they ride through the dips and swells of so large a tree");
+        SteadyVoltage.review(layout, plant, panels, findings);
+    }
+
     private static List<String> nodes(Layout layout) {
         return layout.distribution().points().stream().map(Point::id).toList();
     }
@@ -94,20 +123,20 @@ final class VoltageDipCheck implements ElectricalCheck {
             return;
         }
         Dip deepest = StepDips.greatest(
-                        steps, Reading.BOUND, DipStep::mostLowPercent, Dip::lowPercent, Double.NEGATIVE_INFINITY)
+                        steps, DipReading.BOUND, DipStep::mostLowPercent, Dip::lowPercent, Double.NEGATIVE_INFINITY)
                 .orElseThrow();
         figure(node, "deepest dip", deepest.fallPercent(), findings);
         double byPhasors = deepest(steps);
         figure(node, "deepest dip by phasors", byPhasors, findings);
         figure(node, "deepest dip at stated power factors", deepestAsStated(steps), findings);
         figure(node, "voltage low before it", deepest.step().steadyLowPercent(), findings);
-        figure(node, "highest swell", highest(steps, Reading.BOUND), findings);
-        figure(node, "highest swell by phasors", highest(steps, Reading.PHASORS), findings);
+        figure(node, "highest swell", highest(steps, DipReading.BOUND), findings);
+        figure(node, "highest swell by phasors", highest(steps, DipReading.PHASORS), findings);
         steps.stream().map(DipStep::at).distinct().forEach(at -> {
             List<DipStep> here =
                     steps.stream().filter(step -> step.at().equals(at)).toList();
             figure(node, "dip by phasors, " + at.text(), deepest(here), findings);
-            figure(node, "swell by phasors, " + at.text(), highest(here, Reading.PHASORS), findings);
+            figure(node, "swell by phasors, " + at.text(), highest(here, DipReading.PHASORS), findings);
         });
         if (model.source().kind() == SourceKind.GENERATOR) {
             figure(node, "deepest dip, linear form", deepest.fallPercent(), findings);
@@ -116,7 +145,7 @@ final class VoltageDipCheck implements ElectricalCheck {
     }
 
     private static double deepest(List<DipStep> steps) {
-        return StepDips.greatest(steps, Reading.PHASORS, DipStep::mostFallPercent, Dip::fallPercent, 0)
+        return StepDips.greatest(steps, DipReading.PHASORS, DipStep::mostFallPercent, Dip::fallPercent, 0)
                 .map(Dip::fallPercent)
                 .orElse(0.0);
     }
@@ -125,7 +154,7 @@ final class VoltageDipCheck implements ElectricalCheck {
         return steps.stream().mapToDouble(DipStep::statedDipPercent).max().orElse(0);
     }
 
-    private static double highest(List<DipStep> steps, Reading reading) {
+    private static double highest(List<DipStep> steps, DipReading reading) {
         return StepDips.greatest(steps, reading, DipStep::mostHighPercent, Dip::highPercent, 0)
                 .map(Dip::highPercent)
                 .orElse(0.0);
@@ -145,8 +174,8 @@ final class VoltageDipCheck implements ElectricalCheck {
             for (String node : told) {
                 findings.made(ID, node);
                 for (Way way : Way.values()) {
-                    gravest(criterion, way, dips.steps(node), Reading.PHASORS)
-                            .or(() -> gravest(criterion, way, dips.steps(node), Reading.BOUND))
+                    gravest(criterion, way, dips.steps(node), DipReading.PHASORS)
+                            .or(() -> gravest(criterion, way, dips.steps(node), DipReading.BOUND))
                             .ifPresent(findings::add);
                 }
             }
@@ -156,7 +185,7 @@ final class VoltageDipCheck implements ElectricalCheck {
         }
     }
 
-    private static Optional<Remark> gravest(DipCriterion criterion, Way way, List<DipStep> steps, Reading reading) {
+    private static Optional<Remark> gravest(DipCriterion criterion, Way way, List<DipStep> steps, DipReading reading) {
         List<DipStep> grave = steps.stream()
                 .filter(step -> DipVerdict.mayBreak(criterion, way, step, reading))
                 .toList();
@@ -194,8 +223,8 @@ final class VoltageDipCheck implements ElectricalCheck {
 
     /** Where no criterion that is named speaks of swells. */
     private static Optional<Remark> swell(List<DipStep> steps) {
-        return swell(steps, Reading.PHASORS)
-                .or(() -> swell(steps, Reading.BOUND))
+        return swell(steps, DipReading.PHASORS)
+                .or(() -> swell(steps, DipReading.BOUND))
                 .map(dip -> Remark.builder()
                         .check(ID)
                         .kind("swells")
@@ -211,7 +240,7 @@ final class VoltageDipCheck implements ElectricalCheck {
                         .build());
     }
 
-    private static Optional<Dip> swell(List<DipStep> steps, Reading reading) {
+    private static Optional<Dip> swell(List<DipStep> steps, DipReading reading) {
         return StepDips.greatest(steps, reading, DipStep::mostHighPercent, Dip::highPercent, DipVerdict.SWELL_PERCENT);
     }
 }

@@ -167,7 +167,7 @@ class NodalReviewTest {
             double phasors = step.phasors().lowPercent();
             double bound = step.bound().lowPercent();
 
-            assertThat(bound).as(step.text()).isBetween(phasors, step.mostLowPercent(Reading.BOUND) + 1e-9);
+            assertThat(bound).as(step.text()).isBetween(phasors, step.mostLowPercent(DipReading.BOUND) + 1e-9);
             if (isModerate) {
                 assertThat(bound).as(step.text()).isLessThanOrEqualTo(SLACK * Math.max(0, phasors) + MORE_PERCENT);
             }

@@ -11,15 +11,22 @@ import static org.assertj.core.api.Assertions.within;
 
 import evenrise.model.LoadBuilder;
 import evenrise.model.PanelBuilder;
+import evenrise.model.PlanBuilder;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Plan;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.DipCriterion;
+import evenrise.model.project.DistributionNode;
 import evenrise.model.project.Electrical;
+import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
+import evenrise.model.project.Project;
 import evenrise.model.project.RideThrough;
 import evenrise.model.project.Role;
 import evenrise.model.project.SupplySource;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -268,5 +275,67 @@ class VoltageDipCheckTest {
                         .remarks())
                 .singleElement()
                 .satisfies(remark -> assertThat(remark.message()).contains("impedance_pct"));
+    }
+
+    /** 98 panels behind a node behind the supply: 100 points, so 300 loads are 30,000 and 301 are 30,100. */
+    @Nested
+    class OfALargeTree {
+        private static Reviews with(int loads) {
+            List<Panel> panels = IntStream.rangeClosed(1, 98)
+                    .mapToObj(i -> Panel.builder()
+                            .id("P" + i)
+                            .slots(400)
+                            .ratedAmps(400)
+                            .fedFrom(Optional.of("N"))
+                            .build())
+                    .toList();
+            List<Load> steady = IntStream.rangeClosed(1, loads)
+                    .mapToObj(i -> Load.builder()
+                            .id("L" + i)
+                            .role(Role.AUXILIARY)
+                            .switched(false)
+                            .poles(1)
+                            .breakerAmps(16)
+                            .runningAmps(0.1)
+                            .rideThrough(Optional.of(
+                                    RideThrough.builder().remainingPercent(70).build()))
+                            .build())
+                    .toList();
+            PlanBuilder plan = aPlan();
+            steady.forEach(load -> plan.assignments(
+                    anAssignment(load.id()).at("P1", Integer.parseInt(load.id().substring(1)))));
+            Project project = aProject()
+                    .electrical(
+                            Electrical.builder().source(Sources.utility(600)).build())
+                    .build()
+                    .with()
+                    .nodes(List.of(
+                            DistributionNode.builder().id("N").ratedAmps(1000).build()))
+                    .panels(panels)
+                    .loads(steady)
+                    .build();
+            return Reviews.of(new VoltageDipCheck(), project, plan.build());
+        }
+
+        private static List<String> unchecked(Reviews reviews) {
+            return reviews.remarks().stream()
+                    .filter(remark -> remark.grade() == Grade.NOT_CHECKED)
+                    .map(Remark::message)
+                    .filter(message -> message.contains("tree"))
+                    .toList();
+        }
+
+        @Test
+        void saysThatItDoesNotPlayTheStepsNorWhatRidesThrough() {
+            assertThat(unchecked(with(301)))
+                    .hasSize(2)
+                    .anySatisfy(message -> assertThat(message).contains("301 loads and 100 points"))
+                    .anySatisfy(message -> assertThat(message).contains("ride through"));
+        }
+
+        @Test
+        void playsThemUpToThirtyThousandLoadsTimesPoints() {
+            assertThat(unchecked(with(300))).isEmpty();
+        }
     }
 }

@@ -16,8 +16,8 @@ final class AtAngles {
     private final Map<String, LineValues> known = new HashMap<>();
     private final Function<String, LineValues> voltages;
     private final Plant plant;
-    private final List<Gear> gear;
-    private final ToDoubleFunction<Gear> lagRadians;
+    private final List<InrushLoad> gear;
+    private final ToDoubleFunction<InrushLoad> lagRadians;
     private Map<Integer, Plant.Drops> missing;
 
     /**
@@ -28,13 +28,13 @@ final class AtAngles {
             Plant plant,
             Map<String, LineValues> amps,
             RadialPlant.Voltages steady,
-            List<Gear> gear,
-            ToDoubleFunction<Gear> lagRadians) {
+            List<InrushLoad> gear,
+            ToDoubleFunction<InrushLoad> lagRadians) {
         this.plant = plant;
         this.gear = gear;
         this.lagRadians = lagRadians;
         Map<String, LineMatrix> siemens = new LinkedHashMap<>();
-        for (Gear each : gear) {
+        for (InrushLoad each : gear) {
             Phasor lag = Phasor.polar(1, -lagRadians.applyAsDouble(each));
             siemens.merge(each.panel(), each.siemens().times(lag), LineMatrix::plus);
         }
@@ -45,7 +45,7 @@ final class AtAngles {
     private Map<Integer, Plant.Drops> missing() {
         if (missing == null) {
             missing = new HashMap<>();
-            for (Gear each : gear) {
+            for (InrushLoad each : gear) {
                 LineValues flowing = each.siemens().times(at(each.panel()));
                 LineValues more = each.whole().minus(flowing).times(Phasor.polar(1, -lagRadians.applyAsDouble(each)));
                 missing.computeIfAbsent(each.kind(), any -> plant.drops()).add(each.panel(), more);

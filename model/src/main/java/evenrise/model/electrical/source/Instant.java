@@ -45,7 +45,7 @@ public final class Instant {
     private final RadialPlant.Voltages steadyVolts;
     private final Map<String, SteadyDrops> known;
     private final List<Inrush> inrushes;
-    private final List<Gear> gear;
+    private final List<InrushLoad> gear;
     private final Map<Object, Integer> kinds = new LinkedHashMap<>();
     private final Map<Terminals, Set<Integer>> kindsBetween = new HashMap<>();
     private final Map<List<Integer>, AtAngles> byAngles = new HashMap<>();
@@ -104,7 +104,7 @@ public final class Instant {
         amps.keySet().stream()
                 .sorted(Comparator.<Object>comparingDouble(amps::get).reversed())
                 .forEach(kind -> kinds.put(kind, kinds.size()));
-        this.gear = Gear.of(plant, inrushes, kinds);
+        this.gear = InrushLoad.of(plant, inrushes, kinds);
         for (Inrush each : inrushes) {
             for (Terminals at : Terminals.of(each.drawn().phases())) {
                 kindsBetween.computeIfAbsent(at, any -> new TreeSet<>()).add(kinds.get(each.kind()));
@@ -211,7 +211,7 @@ public final class Instant {
     /** By phasors, each inrush at the power factor that its load states. */
     public double statedPercent(String node, Terminals at) {
         if (stated == null) {
-            stated = new AtAngles(plant, steady, steadyVolts, gear, Gear::lagRadians);
+            stated = new AtAngles(plant, steady, steadyVolts, gear, InrushLoad::lagRadians);
         }
         double least = plant.carrying(node).stream()
                 .mapToDouble(each -> stated.volts(each, at).length())

@@ -1,7 +1,7 @@
 package evenrise.model.review;
 
 /** How a switch-on is read: what phasors show, or what it may be at most. */
-enum Reading {
+enum DipReading {
     PHASORS {
         @Override
         Dip of(DipStep step) {

@@ -15,23 +15,23 @@ import java.util.Map;
  * @param siemens that draw their currents in phase with nominal voltage
  * @param whole these currents
  */
-record Gear(String panel, int kind, double lagRadians, LineMatrix siemens, LineValues whole) {
+record InrushLoad(String panel, int kind, double lagRadians, LineMatrix siemens, LineValues whole) {
     private record Place(String panel, int kind, double lagRadians) {}
 
-    static List<Gear> of(Plant plant, List<Inrush> inrushes, Map<Object, Integer> kinds) {
-        Map<Place, Gear> all = new LinkedHashMap<>();
+    static List<InrushLoad> of(Plant plant, List<Inrush> inrushes, Map<Object, Integer> kinds) {
+        Map<Place, InrushLoad> all = new LinkedHashMap<>();
         for (Inrush each : inrushes) {
             Drawn drawn = each.drawn();
             LineValues nominal = plant.nominal(drawn.panel());
             Place place = new Place(drawn.panel(), kinds.get(each.kind()), each.lagRadians());
-            Gear own = new Gear(
+            InrushLoad own = new InrushLoad(
                     place.panel(), place.kind(), place.lagRadians(), drawn.siemens(nominal), drawn.lines(nominal));
-            all.merge(place, own, Gear::with);
+            all.merge(place, own, InrushLoad::with);
         }
         return new ArrayList<>(all.values());
     }
 
-    private Gear with(Gear more) {
-        return new Gear(panel, kind, lagRadians, siemens.plus(more.siemens), whole.plus(more.whole));
+    private InrushLoad with(InrushLoad more) {
+        return new InrushLoad(panel, kind, lagRadians, siemens.plus(more.siemens), whole.plus(more.whole));
     }
 }
