@@ -29,7 +29,7 @@ import java.util.Optional;
 final class VoltageDipCheck implements ElectricalCheck {
     static final String ID = "voltage-dip";
 
-    /** Loads times points of a tree whose every step is looked at: seconds, and less memory than a gigabyte. */
+    /** Loads times points of a tree whose every step is looked at: about fifteen seconds on one processor, half a gigabyte. */
     private static final int LARGEST_TREE = 30_000;
 
     @Override
@@ -93,7 +93,7 @@ final class VoltageDipCheck implements ElectricalCheck {
         BrownOuts.review(layout, dips, panels, findings);
     }
 
-    /** Steady voltages alone: every step at every point of a larger tree takes minutes. */
+    /** Steady voltages alone: every step at every point of a larger tree takes too long. */
     private static void tooLarge(Layout layout, List<Point> known, Plant plant, Remarks findings) {
         List<String> told = known.stream().map(Point::id).toList();
         findings.notChecked(
@@ -101,7 +101,7 @@ final class VoltageDipCheck implements ElectricalCheck {
                 told,
                 "dips and swells of every step: with "
                         + layout.project().loads().size() + " loads and " + known.size()
-                        + " points of a tree they would take minutes, and are not worked out");
+                        + " points of a tree they take too long, and are not worked out");
         List<Panel> panels =
                 known.stream().flatMap(point -> point.panel().stream()).toList();
         findings.notChecked(
