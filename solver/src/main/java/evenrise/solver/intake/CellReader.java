@@ -33,7 +33,8 @@ final class CellReader {
         if (isSilent(cell) || !isReadable(row, meaning)) {
             return OptionalDouble.empty();
         }
-        Optional<Amount> amount = Amount.of(cell.text(), isCommaDecimal && cell.kind() == Cell.Kind.TEXT);
+        Figure figure = figure(cell);
+        Optional<Amount> amount = Amount.of(figure.text(), isCommaDecimal && cell.kind() == Cell.Kind.TEXT);
         if (amount.isEmpty()) {
             problem(row, meaning, "'" + cut(cell.text()) + "' is no number with at most one unit.");
             return OptionalDouble.empty();
@@ -50,13 +51,42 @@ final class CellReader {
                             + (unit.isEmpty() ? "no unit" : unit.toUpperCase(Locale.ROOT)) + "." + cure(stated));
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(scale.get() * amount.get().value());
+        if (figure.isAbout()) {
+            notices.assume("about, or a range, is said of " + meaning.word() + ": the figure counts as it stands, of a"
+                    + " range its upper end");
+        }
+        if (figure.times() > 1) {
+            notices.assume(meaning.word() + " such as '2 x 500' are multiplied out for a piece");
+        }
+        return OptionalDouble.of(figure.times() * scale.get() * amount.get().value());
+    }
+
+    /** Whether the list says that a figure is not exact. */
+    boolean isAbout(ReadTable.Row row, Meaning meaning) {
+        return figure(cell(row, meaning)).isAbout();
+    }
+
+    /** Whether the list leaves it open. */
+    boolean isLeftOpen(ReadTable.Row row, Meaning meaning) {
+        return LeftOpen.is(text(row, meaning));
+    }
+
+    /** The unit of a cell, or that of its header; empty where neither states one. */
+    String unit(ReadTable.Row row, Meaning meaning) {
+        return Amount.of(figure(cell(row, meaning)).text())
+                .map(Amount::unit)
+                .filter(unit -> !unit.isEmpty())
+                .orElse(header.units().getOrDefault(meaning, ""));
+    }
+
+    private static Figure figure(Cell cell) {
+        return cell.kind() == Cell.Kind.TEXT ? Figure.of(cell.text()) : new Figure(cell.text(), 1, false);
     }
 
     /** Shaft power in horsepower, where the cell states it so. */
     OptionalDouble horsepower(ReadTable.Row row, Meaning meaning) {
         Cell cell = cell(row, meaning);
-        return Amount.of(cell.text(), isCommaDecimal && cell.kind() == Cell.Kind.TEXT)
+        return Amount.of(figure(cell).text(), isCommaDecimal && cell.kind() == Cell.Kind.TEXT)
                 .filter(amount -> (amount.unit().isEmpty() ? header.units().getOrDefault(meaning, "") : amount.unit())
                         .equals("hp"))
                 .map(amount -> OptionalDouble.of(amount.value()))
@@ -65,7 +95,7 @@ final class CellReader {
 
     /** Whether the cell says nothing. */
     static boolean isSilent(Cell cell) {
-        return cell.isEmpty() || cell.text().matches("[-–—]+|n/?a|N/?A|\\?");
+        return cell.isEmpty() || cell.text().matches("[-–—]+") || LeftOpen.is(cell.text());
     }
 
     /** Whether the cell holds text or a number; else that is noted. */
@@ -98,6 +128,11 @@ final class CellReader {
     /** Of the row as a whole. */
     void problem(ReadTable.Row row, String text) {
         notices.add(Notice.problem(sheet, row.number(), text));
+    }
+
+    /** Somebody has to answer. */
+    void ask(ReadTable.Row row, String text) {
+        notices.add(new Notice(Notice.Kind.QUESTION, Notice.place(sheet, row.number()), text));
     }
 
     /** Notes that a row counts for nothing. */

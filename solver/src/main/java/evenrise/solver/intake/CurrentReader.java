@@ -5,6 +5,7 @@ import evenrise.model.electrical.motor.FullLoadCurrent;
 import evenrise.model.intake.Mapping;
 import evenrise.model.project.Practice;
 import evenrise.solver.table.ReadTable;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -16,6 +17,11 @@ final class CurrentReader {
 
     /** Below it no piece draws anything that counts, and ratios of its figures say nothing. */
     private static final double LEAST_AMPS = 0.001;
+
+    /** Up to which rating a breaker is kept free for what nobody knows. */
+    private static final double MOST_RESERVED_AMPS = 63;
+
+    private static final List<Meaning> FIGURES = List.of(Meaning.AMPS, Meaning.VOLT_AMPS, Meaning.WATTS);
 
     private static final double LEAST_POWER_FACTOR = 0.01;
 
@@ -43,10 +49,18 @@ final class CurrentReader {
 
     /**
      * @param poles 0 where they are a problem, which is noted
+     * @param outletAmps rating of its outlet, where stated
      * @param guessed gets the keys of what is not stated
      * @param before problems that were noted above this row: of a row with others, that nothing tells its current says little
      */
-    Current of(ReadTable.Row row, String name, Gear gear, int poles, Set<String> guessed, int before) {
+    Current of(
+            ReadTable.Row row,
+            String name,
+            Gear gear,
+            int poles,
+            OptionalDouble outletAmps,
+            Set<String> guessed,
+            int before) {
         double powerFactor = powerFactor(row, gear, guessed);
         OptionalDouble horsepower = gear == Gear.MOTOR ? cells.horsepower(row, Meaning.WATTS) : OptionalDouble.empty();
         OptionalDouble amps = OptionalDouble.empty();
@@ -55,9 +69,12 @@ final class CurrentReader {
                     && cells.amount(row, Meaning.AMPS, "a").isEmpty();
             amps = isByTable
                     ? motorAmps(row, poles, horsepower.getAsDouble())
-                    : amps(row, poles, powerFactor, horsepower.isPresent());
+                    : amps(row, poles, powerFactor, horsepower.isPresent(), guessed);
         }
-        if (amps.isEmpty() && notices.problems() == before) {
+        if (amps.isEmpty() && poles > 0 && notices.problems() == before && isLeftOpen(row)) {
+            amps = OptionalDouble.of(reserved(row, name, outletAmps));
+            guessed.add("running_a");
+        } else if (amps.isEmpty() && notices.problems() == before) {
             cells.problem(
                     row,
                     "'" + CellReader.cut(name) + "' has neither watts, volt-amperes nor amperes. Maybe the "
@@ -66,12 +83,65 @@ final class CurrentReader {
         double drawn = amps.orElse(0);
         return new Current(
                 amps,
-                stated(row, Meaning.IDLE, "idle_a", MOST_AMPS, guessed)
-                        .orElse(gear.usual().idleRatio() * drawn),
+                idle(row, poles, powerFactor, guessed).orElse(gear.usual().idleRatio() * drawn),
                 stated(row, Meaning.INRUSH, "inrush_peak_a", MOST_INRUSH_AMPS, guessed)
                         .orElse(gear.usual().inrushPeakAmps(drawn)),
                 powerFactor,
                 horsepower);
+    }
+
+    private boolean isLeftOpen(ReadTable.Row row) {
+        return FIGURES.stream().anyMatch(meaning -> cells.isLeftOpen(row, meaning));
+    }
+
+    /** What nobody knows yet keeps a whole breaker free: as much as its outlet, or a usual breaker, may carry. */
+    private double reserved(ReadTable.Row row, String name, OptionalDouble outletAmps) {
+        double rating = Math.min(outletAmps.orElse(mapping.usualBreakerAmps()), MOST_RESERVED_AMPS);
+        double amps = mapping.continuousFraction() * rating;
+        cells.ask(
+                row,
+                String.format(
+                        Locale.ROOT,
+                        "what does '%s' draw? The list leaves it open; %.1f A is reserved for each piece, all that a"
+                                + " breaker of %.0f A carries, which is a guess and no bound.",
+                        CellReader.cut(name),
+                        amps,
+                        rating));
+        return amps;
+    }
+
+    /** Current before the first signal; a power is turned into one by the power factor at full use. */
+    private OptionalDouble idle(ReadTable.Row row, int poles, double powerFactor, Set<String> guessed) {
+        String unit = cells.unit(row, Meaning.IDLE);
+        if (poles == 0 || powerFactor == 0 || !unit.matches("m?k?w(atts?)?|k?va")) {
+            return stated(row, Meaning.IDLE, "idle_a", MOST_AMPS, guessed);
+        }
+        boolean isActive = unit.contains("w");
+        double perAmp = LinePower.voltAmpsPerAmp(mapping.system(), poles, mapping.lineToNeutralVolts());
+        OptionalDouble power = cells.amount(row, Meaning.IDLE, isActive ? "w" : "va");
+        if (power.isEmpty()) {
+            return stated(row, Meaning.IDLE, "idle_a", MOST_AMPS, guessed);
+        }
+        double amps = power.getAsDouble() / perAmp / (isActive ? powerFactor : 1);
+        if (!(amps >= 0 && amps <= MOST_AMPS)) {
+            cells.problem(
+                    row,
+                    Meaning.IDLE,
+                    String.format(
+                            Locale.ROOT,
+                            "'%s' makes %s A a piece, expected 0 to %,.0f A.",
+                            CellReader.cut(cells.text(row, Meaning.IDLE)),
+                            amps,
+                            MOST_AMPS));
+            return OptionalDouble.empty();
+        }
+        if (isActive) {
+            guessed.add("idle_a");
+            notices.assume(
+                    "an idle power counts by the power factor at full use; at standby that is often lower, and the"
+                            + " current higher");
+        }
+        return OptionalDouble.of(amps);
     }
 
     private double powerFactor(ReadTable.Row row, Gear gear, Set<String> guessed) {
@@ -99,7 +169,10 @@ final class CurrentReader {
         if (stated.isEmpty()) {
             guessed.add(key);
             notices.assume("no " + meaning.word() + " current is stated: what is usual for its kind of gear");
-        } else if (stated.getAsDouble() < 0 || stated.getAsDouble() > most) {
+        } else if (cells.isAbout(row, meaning)) {
+            guessed.add(key);
+        }
+        if (stated.isPresent() && (stated.getAsDouble() < 0 || stated.getAsDouble() > most)) {
             cells.problem(
                     row,
                     meaning,
@@ -139,18 +212,19 @@ final class CurrentReader {
     }
 
     /** Line current of one piece, from ampere where stated, else from volt-amperes or watts. */
-    private OptionalDouble amps(ReadTable.Row row, int poles, double powerFactor, boolean isShaftPower) {
+    private OptionalDouble amps(
+            ReadTable.Row row, int poles, double powerFactor, boolean isShaftPower, Set<String> guessed) {
         double perAmp = LinePower.voltAmpsPerAmp(mapping.system(), poles, mapping.lineToNeutralVolts());
-        OptionalDouble found = cells.amount(row, Meaning.AMPS, "a");
-        OptionalDouble voltAmps = cells.amount(row, Meaning.VOLT_AMPS, "va");
-        OptionalDouble watts = isShaftPower ? OptionalDouble.empty() : cells.amount(row, Meaning.WATTS, "w");
+        OptionalDouble found = OptionalDouble.empty();
         Meaning from = Meaning.AMPS;
-        if (found.isEmpty() && voltAmps.isPresent()) {
-            found = OptionalDouble.of(voltAmps.getAsDouble() / perAmp);
-            from = Meaning.VOLT_AMPS;
-        } else if (found.isEmpty() && watts.isPresent()) {
-            found = OptionalDouble.of(watts.getAsDouble() / perAmp / powerFactor);
-            from = Meaning.WATTS;
+        for (Meaning column : FIGURES) {
+            // Every column is read, so that what is wrong with any is told in one pass.
+            boolean isShaft = column == Meaning.WATTS && isShaftPower;
+            OptionalDouble amps = isShaft ? OptionalDouble.empty() : amps(row, column, perAmp, powerFactor);
+            if (found.isEmpty() && amps.isPresent()) {
+                found = amps;
+                from = column;
+            }
         }
         if (found.isPresent() && !(found.getAsDouble() >= LEAST_AMPS && found.getAsDouble() <= MOST_AMPS)) {
             cells.problem(
@@ -163,6 +237,23 @@ final class CurrentReader {
                             found.getAsDouble()));
             return OptionalDouble.empty();
         }
+        if (found.isPresent() && cells.isAbout(row, from)) {
+            guessed.add("running_a");
+        }
         return found;
+    }
+
+    /** The unit of a cell goes before what its column holds: ampere among kilowatts are ampere. */
+    private OptionalDouble amps(ReadTable.Row row, Meaning column, double perAmp, double powerFactor) {
+        Meaning measured = new HeaderUnit(cells.unit(row, column)).measured().orElse(column);
+        return switch (measured) {
+            case AMPS -> cells.amount(row, column, "a");
+            case VOLT_AMPS -> over(cells.amount(row, column, "va"), perAmp);
+            default -> over(cells.amount(row, column, "w"), perAmp * powerFactor);
+        };
+    }
+
+    private static OptionalDouble over(OptionalDouble power, double perAmp) {
+        return power.isPresent() ? OptionalDouble.of(power.getAsDouble() / perAmp) : power;
     }
 }

@@ -137,7 +137,7 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
             }
             int match = wanted.isPresent()
                     ? wanted.get().strip().equalsIgnoreCase(header) ? 3 : 0
-                    : meaning.match(plain.get(i));
+                    : match(meaning, header, plain.get(i));
             if (match > bestMatch) {
                 best = i;
                 bestMatch = match;
@@ -146,9 +146,21 @@ record Header(int row, Map<Meaning, Integer> columns, Map<Meaning, String> units
         return best;
     }
 
+    /** A unit in the header says more than its words: a load in kW is a power, a power in kVA an apparent one. */
+    private static int match(Meaning meaning, String header, String plain) {
+        boolean isDraw = Meaning.DRAWS.contains(meaning) || meaning == Meaning.NAME;
+        Optional<Meaning> measured = isDraw ? HeaderUnit.of(header).flatMap(HeaderUnit::measured) : Optional.empty();
+        if (measured.isEmpty()) {
+            return meaning.match(plain);
+        }
+        boolean saysDraw = HeaderUnit.saysDraw(HeaderUnit.without(header))
+                || Meaning.DRAWS.stream().anyMatch(each -> each.match(plain) == 2);
+        return saysDraw && meaning == measured.get() ? 2 : 0;
+    }
+
     /** The unit in brackets, or that the header itself is. */
     private static Optional<String> unit(String header, Meaning meaning) {
-        Optional<String> stated = HeaderWords.unit(header);
+        Optional<String> stated = HeaderUnit.of(header).map(HeaderUnit::unit);
         if (stated.isPresent()) {
             return stated;
         }

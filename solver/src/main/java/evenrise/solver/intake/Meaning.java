@@ -200,6 +200,9 @@ enum Meaning {
             "retard à l'arrêt",
             "retardo de apagado");
 
+    /** By any of which a list may say what a piece draws. */
+    static final List<Meaning> DRAWS = List.of(WATTS, VOLT_AMPS, AMPS);
+
     private final Function<Columns, Optional<String>> mapped;
     private final List<String> words;
 

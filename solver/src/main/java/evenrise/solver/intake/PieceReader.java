@@ -70,8 +70,8 @@ final class PieceReader {
         Role role = role(row, name, guessed);
         Gear gear = Gear.of(role, cells.text(row, Meaning.ROLE) + " " + name);
         int poles = poles(row, guessed);
-        CurrentReader.Current current = currents.of(row, name, gear, poles, guessed, before);
         OptionalDouble outlet = outlet(row);
+        CurrentReader.Current current = currents.of(row, name, gear, poles, outlet, guessed, before);
         Ties tied = ties.of(
                 row, whereabouts.rack(), service.filter(Service::isSwitched).isPresent());
         if (role == Role.PROCESSING) {
@@ -106,6 +106,9 @@ final class PieceReader {
         if (quantity.isEmpty()) {
             if (CellReader.isSilent(cells.cell(row, Meaning.QUANTITY))) {
                 notices.assume("a row without a quantity counts for one piece");
+            }
+            if (cells.isLeftOpen(row, Meaning.QUANTITY)) {
+                cells.ask(row, "how many are there? The list leaves it open; it counts for one piece.");
             }
             return 1;
         }

@@ -24,6 +24,10 @@ final class ServiceReader {
         String safety = HeaderWords.words(figures.text(row, Meaning.LIFE_SAFETY));
         String switched = HeaderWords.words(figures.text(row, Meaning.SWITCHED));
         String words = words(row, name);
+        boolean isOpen = figures.isLeftOpen(row, Meaning.LIFE_SAFETY) || figures.isLeftOpen(row, Meaning.SWITCHED);
+        if (figures.isLeftOpen(row, Meaning.LIFE_SAFETY)) {
+            safety = "";
+        }
         boolean isHere = Service.isHere(safety) || Service.isHere(switched);
         boolean isSafety = isHere
                 || Service.isYes(safety)
@@ -31,6 +35,13 @@ final class ServiceReader {
                 || safety.isEmpty() && Service.saysLifeSafety(words);
         if (isSafety) {
             return Optional.of(lifeSafety(row, name, pieces, isHere || placesLifeSafety));
+        }
+        if (isOpen) {
+            ask(
+                    row,
+                    "the list leaves open whether '" + CellReader.cut(name)
+                            + "' is switched, or is life safety. Until it says so, it is left unswitched.");
+            return Optional.of(Service.ASKED);
         }
         if (!safety.isEmpty() && !Service.isNo(safety)) {
             return odd(row, Meaning.LIFE_SAFETY, "yes, no, or place where it is to have a place here");

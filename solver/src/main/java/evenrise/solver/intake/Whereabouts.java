@@ -45,7 +45,7 @@ final class Whereabouts {
     }
 
     String zone(ReadTable.Row row) {
-        String own = cells.text(row, Meaning.ZONE);
+        String own = CellReader.isSilent(cells.cell(row, Meaning.ZONE)) ? "" : cells.text(row, Meaning.ZONE);
         if (own.isEmpty()) {
             notices.assume("a row without a zone is in no shutdown group: it holds on an emergency");
         }

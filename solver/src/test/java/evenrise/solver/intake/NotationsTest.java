@@ -1,0 +1,178 @@
+package evenrise.solver.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import evenrise.model.check.ProjectChecks;
+import evenrise.model.intake.Mapping;
+import evenrise.model.project.Load;
+import evenrise.model.project.Project;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@DisplayName("Notations of the trade")
+class NotationsTest {
+    @TempDir
+    private Path folder;
+
+    private EquipmentList read(String csv) throws IOException {
+        return EquipmentList.read(Files.writeString(folder.resolve("list.csv"), csv), Mapping.USUAL, "Test");
+    }
+
+    private Load only(String csv) throws IOException {
+        EquipmentList list = read(csv);
+        assertThat(list.problems()).isEmpty();
+        Project project = list.project().orElseThrow();
+        assertThat(ProjectChecks.errors(project)).isEmpty();
+        assertThat(project.loads()).hasSize(1);
+        return project.loads().get(0);
+    }
+
+    @Nested
+    class OfWhatAPieceDraws {
+        @ParameterizedTest(name = "''{0}'': {1} A, {2}")
+        @CsvSource({
+            "10 A, 10, stated",
+            "~10 A, 10, guessed",
+            "≈ 10 A, 10, guessed",
+            "ca. 10 A, 10, guessed",
+            "approx 10, 10, guessed",
+            "about 10, 10, guessed",
+            "etwa 10 A, 10, guessed",
+            "10?, 10, guessed",
+            "10 A (TBC), 10, guessed",
+            "10 A est., 10, guessed",
+            "8-10 A, 10, guessed",
+            "8 to 10, 10, guessed",
+            "1.2 kW, 10, stated",
+            "1200 W, 10, stated",
+            "2 x 600 W, 10, stated",
+            "1.2 kVA, 10, stated"
+        })
+        void areRead(String written, double amps, String how) throws IOException {
+            Load load = only("Name,Amps,PF\nLamp,\"" + written + "\",1\n");
+
+            assertThat(load.runningAmps()).isEqualTo(amps);
+            assertThat(load.guessed().contains("running_a")).isEqualTo(how.equals("guessed"));
+        }
+
+        /** 80 % of the 20 A that is usual, and of the outlet's rating where that is stated. */
+        @ParameterizedTest
+        @ValueSource(
+                strings = {
+                    "TBC",
+                    "tba",
+                    "TBD",
+                    "t.b.c.",
+                    "?",
+                    "??",
+                    "n/a",
+                    "N.A.",
+                    "by others",
+                    "BY OTHERS",
+                    "(TBC)",
+                    "unknown",
+                    "to be confirmed",
+                    "bauseits",
+                    "à confirmer",
+                    "por definir"
+                })
+        void keepABreakerFreeWhereTheListLeavesThemOpen(String written) throws IOException {
+            Load load = only("Name,Watts\nLamp," + written + "\n");
+            assertThat(load.runningAmps()).isEqualTo(16);
+            assertThat(load.breakerAmps()).isEqualTo(20);
+            assertThat(load.guessed()).contains("running_a", "idle_a", "inrush_peak_a");
+
+            assertThat(only("Name,Watts,Outlet\nLamp," + written + ",30 A\n").runningAmps())
+                    .isEqualTo(24);
+            assertThat(read("Name,Watts\nLamp," + written + "\n").questions())
+                    .anySatisfy(text -> assertThat(text).contains("row 2", "'Lamp'", "16.0 A", "20 A", "no bound"));
+        }
+
+        @Test
+        void areOpenOnlyWhereNoOtherColumnSaysThem() throws IOException {
+            assertThat(only("Name,Watts,Amps\nLamp,TBC,3\n").runningAmps()).isEqualTo(3);
+        }
+
+        @Test
+        void areAProblemWhereACellIsEmptyOrSaysSomethingElse() throws IOException {
+            assertThat(read("Name,Watts\nLamp,\n").problems()).hasSize(1);
+            assertThat(read("Name,Watts\nLamp,lots\n").problems()).hasSize(1);
+            assertThat(read("Name,Watts\nLamp,12 V\n").problems()).hasSize(1);
+        }
+
+        @ParameterizedTest(name = "''{0}'' with ''{1}'': {2} A")
+        @CsvSource({
+            "Load [kW], 1.2, 10",
+            "Load (W), 1200, 10",
+            "Load kW, 1.2, 10",
+            "Max load [kVA], 1.2, 10",
+            "Power (kVA), 1.2, 10",
+            "Power W, 1200, 10",
+            "Connected load (A), 10, 10",
+            "Demand [A], 10, 10",
+            "Current mA, 10000, 10",
+            "Anschlusswert (kW), 1.2, 10"
+        })
+        void standUnderHeadersWithUnits(String header, String written, double amps) throws IOException {
+            assertThat(only("Description," + header + ",PF\nLamp," + written + ",1\n")
+                            .runningAmps())
+                    .isEqualTo(amps);
+        }
+    }
+
+    @Nested
+    class OfStandby {
+        /** 45 W at 120 V and a power factor of 0.9: 0.417 A. */
+        @ParameterizedTest(name = "''{0}'' with ''{1}'': {2} A")
+        @CsvSource({
+            "Standby (W), 45, 0.417, guessed",
+            "Standby, 45 W, 0.417, guessed",
+            "Idle power W, 45, 0.417, guessed",
+            "Standby, 45 VA, 0.375, stated",
+            "Standby, 0.4 A, 0.4, stated",
+            "Idle, 0.4, 0.4, stated"
+        })
+        void arePowersOrCurrents(String header, String written, double amps, String how) throws IOException {
+            Load load = only("Name,Amps,PF," + header + "\nLamp,5,0.9," + written + "\n");
+
+            assertThat(load.idleAmps()).isCloseTo(amps, within(0.0005));
+            assertThat(load.guessed().contains("idle_a")).isEqualTo(how.equals("guessed"));
+        }
+    }
+
+    @Nested
+    class OfCounts {
+        @ParameterizedTest(name = "''{0}'': {1}")
+        @CsvSource({"~3, 3", "3?, 3", "2-3, 3", "about 3, 3", "3 pcs, 3", "3x, 3", "TBC, 1", "?, 1"})
+        void areRead(String written, int pieces) throws IOException {
+            EquipmentList list = read("Qty,Name,Amps\n" + written + ",Lamp,1\n");
+
+            assertThat(list.problems()).isEmpty();
+            assertThat(list.pieces()).isEqualTo(pieces);
+        }
+
+        @Test
+        void thatAreLeftOpenAreAskedFor() throws IOException {
+            assertThat(read("Qty,Name,Amps\nTBC,Lamp,1\n").questions())
+                    .anySatisfy(text -> assertThat(text).contains("row 2", "how many"));
+        }
+    }
+
+    @Test
+    void whetherItIsSwitchedIsAskedWhereItIsLeftOpen() throws IOException {
+        Load load = only("Name,Amps,Switched,Life safety\nLamp,1,TBC,\n");
+        assertThat(load.switched()).isFalse();
+        assertThat(load.guessed()).contains("switched");
+        assertThat(only("Name,Amps,Switched,Life safety\nLamp,1,,TBC\n").switched())
+                .isFalse();
+    }
+}
