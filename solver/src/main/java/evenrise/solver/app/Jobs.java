@@ -88,6 +88,11 @@ public final class Jobs {
         return watched(JobControl.NONE, watch -> new ExplainJob(watch).rule(request, rule));
     }
 
+    /** Says what would become of a plan if something of its project were otherwise; writes nothing. */
+    public WhatIfResult whatIf(WhatIfRequest request, JobControl control) {
+        return watched(control, watch -> new WhatIfJob(planners, request, control, watch).run());
+    }
+
     /** Says what is another in one plan than in an earlier one, panel by panel. */
     public Listing diff(DiffRequest request) {
         return watched(JobControl.NONE, watch -> {

@@ -81,6 +81,7 @@ public final class Evenrise implements Runnable {
                 .addSubcommand(new PlanCommand(terminal, jobs, interruption))
                 .addSubcommand(new AuditCommand(terminal, jobs))
                 .addSubcommand(new ExplainCommand(terminal, jobs))
+                .addSubcommand(new WhatIfCommand(terminal, jobs, interruption))
                 .addSubcommand(new DiffCommand(terminal, jobs))
                 .addSubcommand(new PinCommand(terminal, jobs))
                 .addSubcommand(new UnpinCommand(terminal, jobs))

@@ -114,6 +114,7 @@ class CautionsEverywhereTest {
                 List.of("schema", "script"),
                 List.of("audit", PROJECT, plan),
                 List.of("audit", PROJECT, plan, "--json"),
+                List.of("whatif", PROJECT, plan, "--add", "1", "--moves", "50"),
                 List.of("diff", YARD + "built.plan.json", plan),
                 List.of("explain", PROJECT, plan, "--peak"),
                 List.of("explain", PROJECT, plan, "--rule", "rating"),

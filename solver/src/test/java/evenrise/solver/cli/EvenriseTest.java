@@ -18,6 +18,7 @@ class EvenriseTest {
                 "plan",
                 "audit",
                 "explain",
+                "whatif",
                 "diff",
                 "pin",
                 "unpin",
