@@ -35,6 +35,9 @@ record Connection(int poles, String assumed, String question, String problem) {
     private static final Pattern VOLTS = Pattern.compile(
             "~?" + NUMBER + "(k?v)?(?:ac)?(?:([-–—/]|to|bis|y/?|a|±)" + NUMBER + ")?(k?v)?(?:ac|rms|eff)?~?[,;]?");
 
+    private static final Pattern STROKES =
+            Pattern.compile("([0-9]{2,3}(?:y?/[0-9]{2,3})?)v?[/-]([13])(?:ph|p|ø|φ)?(?:[/-][56]0(?:hz)?)?");
+
     /** Longer texts are no voltages; patterns need not look at them. */
     private static final int LONGEST = 120;
 
@@ -43,17 +46,20 @@ record Connection(int poles, String assumed, String question, String problem) {
             return problem("'" + CellReader.cut(written) + "' is no voltage. Maybe another column holds it.");
         }
         String text = HeaderWords.folded(written).replaceAll("\\s", "");
-        if (text.matches("[-–—]*|n/?a|\\?")) {
+        if (text.matches("[-–—]*") || LeftOpen.is(written)) {
             return new Connection(1, "one pole where no voltage is stated", "", "");
         }
-        if (text.matches(".*[0-9]k?v?dc\\b.*|dc[0-9].*|.*⎓.*")) {
+        if (isDirectCurrent(written)) {
             return problem("'" + written + "' is direct current. Maybe list the power supply that makes it.");
         }
         Optional<String> other = OtherSystem.named(HeaderWords.folded(written).strip());
         if (other.isPresent()) {
             return problem(OtherSystem.problem(written, other.get()));
         }
-        String bare = HERTZ.matcher(text).replaceAll("");
+        String bare = phaseAndHertz(HERTZ.matcher(text).replaceAll(""))
+                .replaceAll("[-,;/+]?(?<![0-9])[345]-?w(ire)?|[-,;/+]?(gnd|ground)$", "")
+                .replaceAll("(?<=[0-9v,;/+])([123])[øφ]", "$1ph")
+                .replaceAll("(?<=v[,;/]?)2(p|ph|pole|~)$|(?<=v[,;/]?)2-pole$", "1ph");
         boolean saysThree = THREE.matcher(bare).find();
         bare = THREE.matcher(bare).replaceAll("");
         boolean saysOne = ONE.matcher(bare).find();
@@ -88,6 +94,20 @@ record Connection(int poles, String assumed, String question, String problem) {
             return supplied.star(low, high);
         }
         return isPair ? supplied.either(low, high) : supplied.range(low, high);
+    }
+
+    /** American lists write voltage, phases and frequency with strokes: {@code 208/3/60}. */
+    private static String phaseAndHertz(String text) {
+        Matcher strokes = STROKES.matcher(text);
+        return strokes.matches() ? strokes.group(1) + "v" + strokes.group(2) + "ph" : text;
+    }
+
+    /** No breaker of such a supply feeds it. */
+    static boolean isDirectCurrent(String written) {
+        return written.length() <= LONGEST
+                && HeaderWords.folded(written)
+                        .replaceAll("\\s", "")
+                        .matches(".*[0-9]k?v?\\(?dc\\b.*|\\(?dc[0-9].*|.*⎓.*");
     }
 
     private static double volts(String number) {
@@ -152,6 +172,13 @@ record Connection(int poles, String assumed, String question, String problem) {
                 boolean isRange = low < high && Math.abs(two) <= SILENT;
                 return fits(
                         1, isRange ? "a range that holds the voltage to neutral counts for one pole" : "", one, phase);
+            }
+            if (low < high && Math.abs(two) <= SILENT) {
+                return fits(
+                        2,
+                        "a range that holds the voltage between lines, as 208-240 does 208 V, counts for two poles",
+                        two,
+                        between());
             }
             boolean mayBeThree = system == PhaseSystem.THREE_PHASE && phase > 200;
             return fits(

@@ -23,6 +23,9 @@ final class CurrentReader {
 
     private static final List<Meaning> FIGURES = List.of(Meaning.AMPS, Meaning.VOLT_AMPS, Meaning.WATTS);
 
+    /** By definition 550 foot-pounds a second. */
+    private static final double WATTS_PER_HORSEPOWER = 745.7;
+
     private static final double LEAST_POWER_FACTOR = 0.01;
 
     /**
@@ -62,13 +65,13 @@ final class CurrentReader {
             Set<String> guessed,
             int before) {
         double powerFactor = powerFactor(row, gear, guessed);
-        OptionalDouble horsepower = gear == Gear.MOTOR ? cells.horsepower(row, Meaning.WATTS) : OptionalDouble.empty();
+        OptionalDouble horsepower = gear == Gear.MOTOR ? shaftHorsepower(row) : OptionalDouble.empty();
         OptionalDouble amps = OptionalDouble.empty();
         if (poles > 0 && powerFactor > 0) {
             boolean isByTable = horsepower.isPresent()
                     && cells.amount(row, Meaning.AMPS, "a").isEmpty();
             amps = isByTable
-                    ? motorAmps(row, poles, horsepower.getAsDouble())
+                    ? OptionalDouble.of(motorAmps(poles, horsepower.getAsDouble(), powerFactor, guessed))
                     : amps(row, poles, powerFactor, horsepower.isPresent(), guessed);
         }
         if (amps.isEmpty() && poles > 0 && notices.problems() == before && isLeftOpen(row)) {
@@ -185,8 +188,22 @@ final class CurrentReader {
         return stated;
     }
 
-    /** Full-load current by the tables of NEC 430.6(A)(1), or a problem that is noted. */
-    private OptionalDouble motorAmps(ReadTable.Row row, int poles, double horsepower) {
+    /** A motor's kilowatts are those on its shaft, as nameplates state them, unless a power factor says otherwise. */
+    private OptionalDouble shaftHorsepower(ReadTable.Row row) {
+        OptionalDouble stated = cells.horsepower(row, Meaning.WATTS);
+        boolean isShaft = cells.unit(row, Meaning.WATTS).equals("kw")
+                && CellReader.isSilent(cells.cell(row, Meaning.POWER_FACTOR));
+        if (stated.isPresent() || !isShaft) {
+            return stated;
+        }
+        OptionalDouble watts = cells.amount(row, Meaning.WATTS, "w");
+        return watts.isPresent() && watts.getAsDouble() > 0
+                ? OptionalDouble.of(watts.getAsDouble() / WATTS_PER_HORSEPOWER)
+                : OptionalDouble.empty();
+    }
+
+    /** Full-load current by the tables of NEC 430.6(A)(1); where they have none, by an efficiency that is on the safe side. */
+    private double motorAmps(int poles, double horsepower, double powerFactor, Set<String> guessed) {
         double phase = mapping.lineToNeutralVolts();
         double volts = LinePower.voltAmpsPerAmp(mapping.system(), Math.min(poles, 2), phase);
         OptionalDouble found = OptionalDouble.empty();
@@ -196,19 +213,22 @@ final class CurrentReader {
                     : FullLoadCurrent.singlePhaseAmps(horsepower, volts);
         }
         if (found.isPresent()) {
-            notices.assume("a motor's full-load current is that of NEC tables 430.248 and 430.250 for its horsepower");
-        } else {
-            cells.problem(
-                    row,
-                    Meaning.WATTS,
-                    String.format(
-                            Locale.ROOT,
-                            "'%s': no table has the full-load current of that at %.0f V. Maybe state it in ampere, by"
-                                    + " the nameplate.",
-                            CellReader.cut(cells.text(row, Meaning.WATTS)),
-                            volts));
+            notices.assume("a motor's full-load current is that of NEC tables 430.248 and 430.250 for its power on the"
+                    + " shaft, in horsepower or kilowatts");
+            return found.getAsDouble();
         }
-        return found;
+        guessed.add("running_a");
+        notices.assume(
+                "a motor's power on the shaft counts over its power factor and an efficiency of 0.5 below 0.75 kW,"
+                        + " 0.7 below 7.5 kW, 0.85 above, as no table has its current at this voltage: state its nameplate's"
+                        + " ampere");
+        double watts = WATTS_PER_HORSEPOWER * horsepower;
+        return watts / efficiency(watts) / powerFactor / LinePower.voltAmpsPerAmp(mapping.system(), poles, phase);
+    }
+
+    /** Below those of class IE1 with four poles: 50 % at 0.12 kW, 72.1 % at 0.75 kW, 86 % at 7.5 kW (IEC 60034-30-1, from memory). */
+    private static double efficiency(double shaftWatts) {
+        return shaftWatts < 750 ? 0.5 : shaftWatts < 7500 ? 0.7 : 0.85;
     }
 
     /** Line current of one piece, from ampere where stated, else from volt-amperes or watts. */

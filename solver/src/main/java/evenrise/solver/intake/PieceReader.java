@@ -5,6 +5,7 @@ import evenrise.model.project.Role;
 import evenrise.solver.table.Cell;
 import evenrise.solver.table.HeaderWords;
 import evenrise.solver.table.ReadTable;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -65,6 +66,10 @@ final class PieceReader {
                             + "' lives on its network (PoE) and is left out: its power is its switch's");
             return Optional.empty();
         }
+        if (Connection.isDirectCurrent(cells.text(row, Meaning.VOLTS)) && notices.problems() == before) {
+            askWhatFeeds(row, name, pieces);
+            return Optional.empty();
+        }
         Set<String> guessed = new TreeSet<>(Set.of("breaker_a", "inrush_half_ms", "third_harmonic"));
         service.filter(it -> it == Service.ASKED).ifPresent(it -> guessed.add("switched"));
         Role role = role(row, name, guessed);
@@ -99,6 +104,21 @@ final class PieceReader {
                         Set.copyOf(guessed),
                         service.get() == Service.LIFE_SAFETY_HERE ? services.clauses(row, name) : "",
                         tied));
+    }
+
+    /** What lives on direct current is fed by a power supply, which is what a breaker here feeds. */
+    private void askWhatFeeds(ReadTable.Row row, String name, int pieces) {
+        List<String> draws = Meaning.DRAWS.stream()
+                .map(meaning -> cells.text(row, meaning))
+                .filter(text -> !text.isEmpty())
+                .toList();
+        cells.ask(
+                row,
+                "what feeds " + (pieces == 1 ? "" : pieces + " × ") + "'" + CellReader.cut(name) + "' with '"
+                        + CellReader.cut(cells.text(row, Meaning.VOLTS)) + "'"
+                        + (draws.isEmpty() ? "" : " (" + CellReader.cut(String.join(", ", draws)) + ")")
+                        + "? No breaker here gives direct current, so that it has no place in the project: list the"
+                        + " power supply that feeds it, with what that draws.");
     }
 
     private int quantity(ReadTable.Row row) {

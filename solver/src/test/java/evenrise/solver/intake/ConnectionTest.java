@@ -62,7 +62,21 @@ class ConnectionTest {
             "230, 3~ 380-415 V, 3",
             "277, 480Y/277, 3",
             "277, 277/480, 3",
-            "277, 3~ 480, 3"
+            "277, 3~ 480, 3",
+            // as American lists write phases and frequency
+            "120, 120/1/60, 1",
+            "120, 208/1/60, 2",
+            "120, 208/3/60, 3",
+            "120, 208-3-60, 3",
+            "120, 208V/3PH/60HZ, 3",
+            "120, 208Y/120/3/60, 3",
+            "277, 480/3/60, 3",
+            "120, 208V 1Ø, 2",
+            "120, 208V 3Ø, 3",
+            "120, 208V 2P, 2",
+            "120, '208Y/120V 3PH, 4W', 3",
+            "120, 208Y/120V 3PH 4W+GND, 3",
+            "120, TBC, 1"
         })
         void areTold(double phaseVolts, String text, int poles) {
             Connection connection = at(phaseVolts, text);
@@ -117,6 +131,7 @@ class ConnectionTest {
             assertThat(at(277, "480").assumed()).contains("two poles", "3~");
             assertThat(at(120, "120/208").assumed()).contains("three poles");
             assertThat(at(120, "208").assumed()).isEmpty();
+            assertThat(at(120, "208-240").assumed()).contains("208-240", "two poles");
             assertThat(at(277, "3~ 480").assumed()).isEmpty();
         }
     }

@@ -373,8 +373,9 @@ class EquipmentListTest {
                             "amp-d-1 2 6.077",
                             "winch-1 3 24.2");
             assertThat(list.guesses()).anySatisfy(text -> assertThat(text).contains("PoE", "left out"));
+            assertThat(list.questions())
+                    .anySatisfy(text -> assertThat(text).contains("row 7", "'LED driver'", "'48 VDC'", "300 W"));
             assertThat(list.problems())
-                    .anySatisfy(text -> assertThat(text).contains("row 7, column G", "direct current"))
                     .anySatisfy(text -> assertThat(text).contains("row 8, column G", "'480'"))
                     .anySatisfy(text -> assertThat(text).contains("row 10, column G", "'277'"))
                     .anySatisfy(text -> assertThat(text).contains("row 13", "105.26 A"));
@@ -719,6 +720,7 @@ class EquipmentListTest {
             Stream.of(
                             list.problems().stream(),
                             list.outside().stream(),
+                            list.questions().stream().filter(text -> text.contains("direct current")),
                             list.guesses().stream().filter(text -> text.contains("left out")))
                     .flatMap(texts -> texts)
                     .forEach(text -> told.add(text.replaceAll("(?s)^row (\\d+).*", "$1")));

@@ -167,6 +167,60 @@ class NotationsTest {
         }
     }
 
+    @Nested
+    class OfMotors {
+        /** NEC tables 430.250 and 430.248; 5.5 kW are 7.376 hp, between 16.7 A at 5 hp and 24.2 A at 7½ hp. */
+        @ParameterizedTest(name = "{0} at {1}: {2} A")
+        @CsvSource({
+            "7.5 hp, 3~ 208, 24.2",
+            "5 HP, 3~ 208, 16.7",
+            "5.5 kW, 3~ 208, 23.83",
+            "1 hp, 120, 16",
+            "3 hp, 208/1/60, 18.7"
+        })
+        void areByTheTablesForTheirPowerOnTheShaft(String power, String volts, double amps) throws IOException {
+            Load motor = only("Name,Voltage,Power\nWinch," + volts + "," + power + "\n");
+
+            assertThat(motor.runningAmps()).isCloseTo(amps, within(0.005));
+            assertThat(motor.guessed()).doesNotContain("running_a");
+        }
+
+        /** 2.2 kW / 0.7 / 0.8 / (3 · 230 V) = 5.69 A; tables have no column for 400 V. */
+        @Test
+        void areByAnEfficiencyWhereNoTableHasThem() throws IOException {
+            Path file = Files.writeString(folder.resolve("list.csv"), "Name,Voltage,Power\nWinde,3~ 400,2.2 kW\n");
+            Mapping europe =
+                    Mapping.builder().lineToNeutralVolts(230).frequencyHertz(50).build();
+
+            Load motor = EquipmentList.read(file, europe, "Test")
+                    .project()
+                    .orElseThrow()
+                    .loads()
+                    .get(0);
+
+            assertThat(motor.runningAmps()).isCloseTo(5.694, within(0.001));
+            assertThat(motor.guessed()).contains("running_a");
+        }
+
+        /** 2 kW / (3 · 120 V · 0.85). */
+        @Test
+        void areElectricalWhereAPowerFactorIsStated() throws IOException {
+            assertThat(only("Name,Voltage,Power,PF\nWinch,3~ 208,2 kW,0.85\n").runningAmps())
+                    .isCloseTo(6.536, within(0.001));
+        }
+    }
+
+    @Test
+    void whatLivesOnDirectCurrentIsAskedAboutByName() throws IOException {
+        EquipmentList list = read("Qty,Name,Voltage,Watts\n3,Hub,48 VDC,40\n1,Lamp,120,60\n");
+
+        assertThat(list.problems()).isEmpty();
+        assertThat(list.pieces()).isEqualTo(1);
+        assertThat(list.questions())
+                .anySatisfy(
+                        text -> assertThat(text).contains("row 2", "3 × 'Hub'", "'48 VDC'", "(40)", "power supply"));
+    }
+
     @Test
     void whetherItIsSwitchedIsAskedWhereItIsLeftOpen() throws IOException {
         Load load = only("Name,Amps,Switched,Life safety\nLamp,1,TBC,\n");
