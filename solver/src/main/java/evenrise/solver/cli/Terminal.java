@@ -15,11 +15,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import picocli.CommandLine.Model.UsageMessageSpec;
 
 /** What a command reads from and prints to. Data goes to {@link #data()}, reports to {@link #out()}, the rest to {@link #err()}. */
 final class Terminal {
     /** Stands for a standard stream in place of a file. */
     static final String STREAM = "-";
+
+    private static final int NARROWEST = 80;
+    private static final int WIDEST = 240;
 
     private final InputStream in;
     private final WatchedOutput data;
@@ -104,7 +108,13 @@ final class Terminal {
 
     /** @param isFull whether long lists are shown in full */
     TextStyle outStyle(boolean isFull) {
-        return new TextStyle(isFull, mayColourOut());
+        return outIsScreen ? new TextStyle(isFull, mayColourOut(), columns()) : new TextStyle(isFull, false);
+    }
+
+    /** As wide as the screen, within reason; the library asks the system, which takes a moment. */
+    private static int columns() {
+        int columns = new UsageMessageSpec().autoWidth(true).width();
+        return Math.min(Math.max(columns, NARROWEST), WIDEST);
     }
 
     TextStyle errStyle() {

@@ -7,4 +7,25 @@ public interface Paint {
     Paint NONE = (tone, text) -> text;
 
     String on(Tone tone, String text);
+
+    /** How wide a table may be. */
+    default int columns() {
+        return Table.WIDEST;
+    }
+
+    /** The same look where tables may be so wide. */
+    default Paint within(int columns) {
+        Paint look = this;
+        return new Paint() {
+            @Override
+            public String on(Tone tone, String text) {
+                return look.on(tone, text);
+            }
+
+            @Override
+            public int columns() {
+                return columns;
+            }
+        };
+    }
 }

@@ -10,10 +10,10 @@ import java.util.stream.Stream;
 
 /**
  * A table for a screen of fixed pitch: words to the left, numbers to the right, never wider than
- * {@value #WIDEST} columns: free text is cut first, ids last. Cleans what it is given.
+ * what it is painted on: free text is cut first, ids last. Cleans what it is given.
  */
 public final class Table {
-    /** Widest line of any report. */
+    /** Widest line of a report where nobody knows how wide the screen is. */
     public static final int WIDEST = 100;
 
     private static final String INDENT = "  ";
@@ -73,7 +73,7 @@ public final class Table {
 
     /** Header and rows. */
     public Stream<String> lines(Paint paint) {
-        int[] widths = widths();
+        int[] widths = widths(paint.columns());
         Row header = new Row(Tone.HEADING, columns.stream().map(Column::header).toList());
         return Stream.concat(Stream.of(header), rows.stream())
                 .map(row -> INDENT + paint.on(row.tone(), line(row, widths)));
@@ -89,7 +89,7 @@ public final class Table {
         return line.toString().stripTrailing();
     }
 
-    private int[] widths() {
+    private int[] widths(int most) {
         int[] widths = new int[columns.size()];
         for (int i = 0; i < widths.length; i++) {
             int column = i;
@@ -100,7 +100,7 @@ public final class Table {
                             .max()
                             .orElse(0));
         }
-        int room = WIDEST - INDENT.length() - GAP.length() * (widths.length - 1);
+        int room = most - INDENT.length() - GAP.length() * (widths.length - 1);
         for (int excess = Arrays.stream(widths).sum() - room; excess > 0; excess--) {
             Optional<Integer> widest = widest(Kind.TEXT, widths).or(() -> widest(Kind.ID, widths));
             if (widest.isEmpty()) {

@@ -68,4 +68,16 @@ class TableTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("2 cells for 1 columns");
     }
+
+    @Test
+    void isAsWideAsItIsPaintedOn() {
+        Table table = new Table().words("Load").text("Reason");
+        table.row("A".repeat(20), "because ".repeat(30).strip());
+
+        for (int columns : new int[] {80, 200}) {
+            assertThat(table.lines(Paint.NONE.within(columns)).toList())
+                    .allSatisfy(line -> assertThat(DisplayWidth.of(line)).isLessThanOrEqualTo(columns))
+                    .anySatisfy(line -> assertThat(DisplayWidth.of(line)).isEqualTo(columns));
+        }
+    }
 }
