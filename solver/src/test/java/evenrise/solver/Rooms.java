@@ -38,6 +38,7 @@ final class Rooms {
             "model.sequence",
             "model.rules",
             "model.review",
+            "model.sizing",
             "model.event",
             "model.scatter",
             "model.answer",

@@ -9,6 +9,7 @@ import evenrise.model.rules.Distribution;
 import evenrise.model.rules.Layout;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Asks every check. docs/electrical.md explains each. */
@@ -65,6 +66,14 @@ public final class ElectricalReview {
         }
     }
 
+    /** What these checks alone say, named as in docs/electrical.md. */
+    public static Review of(Layout layout, Set<String> checks) {
+        return of(
+                layout,
+                ALL.stream().filter(check -> checks.contains(check.id())).toList(),
+                Optional.empty());
+    }
+
     private static List<String> places(Layout layout) {
         return Stream.concat(
                         layout.project().loads().stream().map(Load::id),
@@ -74,14 +83,18 @@ public final class ElectricalReview {
 
     /** @param earlier plan that a motor's rotation is held against, too */
     public static Review of(Layout layout, Optional<Plan> earlier) {
+        return of(layout, ALL, earlier);
+    }
+
+    private static Review of(Layout layout, List<ElectricalCheck> checks, Optional<Plan> earlier) {
         Remarks findings = new Remarks(layout.project());
-        ALL.forEach(check -> review(check, layout, findings));
+        checks.forEach(check -> review(check, layout, findings));
         earlier.ifPresent(plan -> RotationCheck.against(plan, layout, findings));
         return Review.builder()
                 .practice(layout.project().electrical().flatMap(Electrical::practice))
                 .remarks(findings.remarks())
                 .quantities(findings.quantities())
-                .checks(ALL.stream()
+                .checks(checks.stream()
                         .filter(ElectricalCheck::judges)
                         .map(ElectricalCheck::id)
                         .map(findings::count)

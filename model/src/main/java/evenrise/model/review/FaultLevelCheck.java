@@ -2,6 +2,7 @@ package evenrise.model.review;
 
 import evenrise.model.contract.Decimals;
 import evenrise.model.contract.Phrase;
+import evenrise.model.electrical.breaker.InterruptingRatings;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
@@ -20,7 +21,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 
 /**
  * Fault currents from the source down to each panel: the greatest against what the panel and its breakers can interrupt, the
@@ -29,13 +29,6 @@ import java.util.stream.DoubleStream;
 final class FaultLevelCheck implements ElectricalCheck {
     private static final String ID = "fault-level";
     private static final int LISTED = 12;
-
-    /** Interrupting ratings that are commonly made, in ampere: the American ones read in code, the others from memory. */
-    private static final Map<Practice, double[]> STEPS = Map.of(
-            Practice.NEC,
-            new double[] {10_000, 14_000, 22_000, 25_000, 42_000, 65_000, 100_000, 200_000},
-            Practice.IEC,
-            new double[] {6_000, 10_000, 15_000, 25_000, 36_000, 50_000, 70_000, 100_000});
 
     @Override
     public String id() {
@@ -163,9 +156,7 @@ final class FaultLevelCheck implements ElectricalCheck {
     }
 
     private static String cure(Practice practice, double amps) {
-        OptionalDouble next = DoubleStream.of(STEPS.get(practice))
-                .filter(step -> step >= amps)
-                .findFirst();
+        OptionalDouble next = InterruptingRatings.atLeast(practice, amps);
         return next.isPresent()
                 ? "take breakers of " + Decimals.toThousandths(next.getAsDouble() / 1000) + " kA"
                 : "put a limiting device before it";

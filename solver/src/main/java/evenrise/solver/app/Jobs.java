@@ -93,6 +93,11 @@ public final class Jobs {
         return watched(control, watch -> new WhatIfJob(planners, request, control, watch).run());
     }
 
+    /** Proposes the least standard breakers, cables, feeders, transformers and interrupting ratings; writes nothing. */
+    public SizeResult size(SizeRequest request, JobControl control) {
+        return watched(control, watch -> new SizeJob(watch).run(request));
+    }
+
     /** Says what is another in one plan than in an earlier one, panel by panel. */
     public Listing diff(DiffRequest request) {
         return watched(JobControl.NONE, watch -> {

@@ -4,10 +4,10 @@
  * <p>Since 0.1.0. Public here is the door: requests, results, {@link evenrise.solver.app.Effort}, {@link
  * evenrise.solver.app.JobListener} and what they name; they show records of the model, of this package and of the Java
  * library, no others. Everything else, here and in every other package of the solver, is internal and may change with any
- * version; so are the model's packages but for project, plan, event, estimate, scatter, answer, evaluation and file.
+ * version; so are the model's packages but for project, plan, event, estimate, scatter, answer, sizing, evaluation and file.
  *
  * <p>May touch model.answer, model.check, model.contract, model.estimate, model.evaluation, model.event, model.file, model.intake,
- * model.plan, model.project, model.review, model.rules, model.scatter, solver.bounds, solver.compare, solver.document,
+ * model.plan, model.project, model.review, model.rules, model.scatter, model.sizing, solver.bounds, solver.compare, solver.document,
  * solver.engine, solver.engine.nearby, solver.engine.search, solver.intake, solver.rendering, solver.report,
  * solver.rework, solver.sample, solver.table.
  */

@@ -82,6 +82,7 @@ public final class Evenrise implements Runnable {
                 .addSubcommand(new AuditCommand(terminal, jobs))
                 .addSubcommand(new ExplainCommand(terminal, jobs))
                 .addSubcommand(new WhatIfCommand(terminal, jobs, interruption))
+                .addSubcommand(new SizeCommand(terminal, jobs))
                 .addSubcommand(new DiffCommand(terminal, jobs))
                 .addSubcommand(new PinCommand(terminal, jobs))
                 .addSubcommand(new UnpinCommand(terminal, jobs))
@@ -128,7 +129,7 @@ public final class Evenrise implements Runnable {
                         ExitCode.RULES_BROKEN,
                         ExitCode.NOT_WRITTEN,
                         ExitCode.LIMITS_BROKEN);
-            case "explain", "diff", "pin", "unpin" ->
+            case "explain", "size", "diff", "pin", "unpin" ->
                 ExitCode.texts(ExitCode.DONE, ExitCode.BUG, ExitCode.USAGE, ExitCode.BAD_INPUT, ExitCode.NOT_WRITTEN);
             case "schema", "completion", "generate" ->
                 ExitCode.texts(ExitCode.DONE, ExitCode.BUG, ExitCode.USAGE, ExitCode.NOT_WRITTEN);

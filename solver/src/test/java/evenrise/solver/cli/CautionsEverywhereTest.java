@@ -120,6 +120,7 @@ class CautionsEverywhereTest {
                 List.of("explain", PROJECT, plan, "--rule", "rating"),
                 List.of("explain", PROJECT, plan, found.assignments().get(0).load()),
                 List.of("explain", PROJECT, plan, found.assignments().get(0).load(), "--json"),
+                List.of("size", PROJECT, plan),
                 List.of("generate", "--panels", "2", "-o", "-"),
                 List.of("rehearse", PROJECT, plan),
                 List.of("bill", MILL))) {

@@ -19,6 +19,7 @@ class EvenriseTest {
                 "audit",
                 "explain",
                 "whatif",
+                "size",
                 "diff",
                 "pin",
                 "unpin",
