@@ -162,8 +162,8 @@ public final class SizesText {
                                 arithmetic(each).replace(Phrase.quoted(each.place()), ""), any -> new ArrayList<>())
                         .add(each));
         return same.values().stream()
-                .map(equal -> Phrase.quoted(equal.stream().map(Proposal::place).toList(), NAMED)
-                        + ", " + arithmetic(equal.get(0)))
+                .map(equal -> Phrase.quoted(equal.stream().map(Proposal::place).toList(), NAMED) + ", "
+                        + arithmetic(equal.get(0)))
                 .toList();
     }
 
