@@ -43,6 +43,18 @@ public final class SideNotes {
         return notes.isEmpty() ? NONE : notes;
     }
 
+    /** The same with notes of loads that have none yet, by their ids. */
+    public SideNotes withLoadNotes(Map<String, String> added) {
+        Map<String, Map<String, Node>> all = new LinkedHashMap<>(byPlace);
+        added.forEach((load, text) -> {
+            String place = entry(member("", "loads"), 0, Optional.of(load));
+            Map<String, Node> notes = new LinkedHashMap<>(all.getOrDefault(place, Map.of()));
+            notes.putIfAbsent("notes", new Node.Text(0, 0, text));
+            all.put(place, notes);
+        });
+        return new SideNotes(all);
+    }
+
     public boolean isEmpty() {
         return byPlace.isEmpty();
     }

@@ -79,7 +79,10 @@ public record Columns(
         Optional<String> lineToNeutral,
 
         @Field(meaning = "Header of how much later than its turn it goes off", optional = true)
-        Optional<String> offDelay) {
+        Optional<String> offDelay,
+
+        @Field(meaning = "Header of the name that drawings have for it, which becomes the id", optional = true)
+        Optional<String> tag) {
     public static final Columns BY_THEIR_WORDS = builder().build();
 
     public Columns {
@@ -107,7 +110,8 @@ public record Columns(
                 fedFrom,
                 contactor,
                 lineToNeutral,
-                offDelay);
+                offDelay,
+                tag);
     }
 
     /** Begins with what a file gives that leaves everything out. */

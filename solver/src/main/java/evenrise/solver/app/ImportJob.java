@@ -35,7 +35,8 @@ final class ImportJob {
         }
         watch.at(Stage.WRITING);
         Project project = read.project().get();
-        SideNotes notes = KeptNotes.ofReplaced(request.target(), project, watch.notes());
+        SideNotes notes =
+                KeptNotes.ofReplaced(request.target(), project, watch.notes()).withLoadNotes(read.notes());
         Outputs.write(() -> ProjectFile.write(
                 project, notes, request.target(), Format.ofName(request.target().toString())));
         return new ImportResult(read, Optional.empty());

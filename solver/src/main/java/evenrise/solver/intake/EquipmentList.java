@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -17,11 +18,18 @@ import java.util.stream.Collectors;
  * An equipment list as a project.
  *
  * @param project empty where no piece could be taken over
+ * @param notes what the list remarks of loads, by their ids
  * @param findings what there is to tell of it: problems, guesses, questions and so on by their kind
  * @param rows that hold pieces
  * @param pieces that were taken over
  */
-public record EquipmentList(Optional<Project> project, List<Finding> findings, int rows, int pieces, int breakers) {
+public record EquipmentList(
+        Optional<Project> project,
+        Map<String, String> notes,
+        List<Finding> findings,
+        int rows,
+        int pieces,
+        int breakers) {
 
     /** Rows that could not be taken over, each with its place and what would help. */
     public List<String> problems() {
@@ -117,6 +125,7 @@ public record EquipmentList(Optional<Project> project, List<Finding> findings, i
         }
         return new EquipmentList(
                 project,
+                project.map(it -> Sketch.notes(it, branches)).orElse(Map.of()),
                 notices.all(),
                 items.size(),
                 branches.stream().mapToInt(branch -> branch.pieces().size()).sum(),

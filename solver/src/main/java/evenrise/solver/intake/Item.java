@@ -18,6 +18,7 @@ import java.util.Set;
  * @param guessed keys of a load's fields that the list does not state
  * @param clauses to look up for life-safety equipment; empty for others
  * @param ties what else the list says of how it is fed and switched
+ * @param label what drawings call it, and remarks
  */
 record Item(
         String place,
@@ -38,7 +39,8 @@ record Item(
         OptionalDouble horsepower,
         Set<String> guessed,
         String clauses,
-        Ties ties) {
+        Ties ties,
+        Label label) {
 
     /** What pieces must share to be on one breaker. */
     record Kind(

@@ -10,6 +10,22 @@ import java.util.stream.Stream;
 
 /** What a column may hold, with the words by which the trade heads it in English, German, French and Spanish. */
 enum Meaning {
+    TAG(
+            Columns::tag,
+            "tag",
+            "tag no",
+            "equipment tag",
+            "asset tag",
+            "ref",
+            "reference",
+            "mark",
+            "equipment id",
+            "id",
+            "kennzeichen",
+            "bmk",
+            "repère",
+            "referencia",
+            "etiqueta"),
     QUANTITY(
             Columns::quantity,
             "quantity",

@@ -1,5 +1,6 @@
 package evenrise.solver.intake;
 
+import evenrise.model.contract.Harmless;
 import evenrise.model.intake.Mapping;
 import evenrise.model.project.Role;
 import evenrise.solver.table.Cell;
@@ -15,6 +16,9 @@ import java.util.TreeSet;
 /** Reads one row into the pieces of equipment that it stands for, or into problems with their places. */
 final class PieceReader {
     private static final int MOST_PIECES = 10_000;
+
+    private static final int LONGEST_TAG = 60;
+    private static final int LONGEST_NOTES = 2000;
 
     private final ReadTable sheet;
     private final Header header;
@@ -103,7 +107,8 @@ final class PieceReader {
                         current.horsepower(),
                         Set.copyOf(guessed),
                         service.get() == Service.LIFE_SAFETY_HERE ? services.clauses(row, name) : "",
-                        tied));
+                        tied,
+                        new Label(label(row, Meaning.TAG, LONGEST_TAG), label(row, Meaning.NOTES, LONGEST_NOTES))));
     }
 
     /** What lives on direct current is fed by a power supply, which is what a breaker here feeds. */
@@ -119,6 +124,10 @@ final class PieceReader {
                         + (draws.isEmpty() ? "" : " (" + CellReader.cut(String.join(", ", draws)) + ")")
                         + "? No breaker here gives direct current, so that it has no place in the project: list the"
                         + " power supply that feeds it, with what that draws.");
+    }
+
+    private String label(ReadTable.Row row, Meaning meaning, int longest) {
+        return CellReader.isSilent(cells.cell(row, meaning)) ? "" : Harmless.cut(cells.text(row, meaning), longest);
     }
 
     private int quantity(ReadTable.Row row) {

@@ -21,6 +21,7 @@ import evenrise.solver.table.HeaderWords;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -30,6 +31,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 
 /** A project from branches: loads, and a first supply, panels and boards with room to spare, to be replaced by the real ones. */
@@ -46,6 +48,10 @@ final class Sketch {
     private final Practice practice;
     private final Notices notices;
     private final Map<String, Integer> ids = new HashMap<>();
+    private final Set<String> taken = new HashSet<>();
+
+    /** Longer ones are cut to the first name and a count. */
+    private static final int LONGEST_ID = 40;
 
     Sketch(Mapping mapping, Notices notices) {
         this.mapping = mapping;
@@ -160,7 +166,7 @@ final class Sketch {
             guessed.add("curve");
         }
         return Load.builder()
-                .id(unique(slug(pieces.get(0).name())))
+                .id(id(pieces))
                 .name(name(branch))
                 .role(kind.role())
                 .poles(kind.poles())
@@ -332,9 +338,43 @@ final class Sketch {
         return Math.round(1000 * figure) / 1000.0;
     }
 
-    private String unique(String id) {
-        int seen = ids.merge(id, 1, Integer::sum);
-        return id + "-" + seen;
+    /** The drawings' names where they have any; two of one name are told apart by a number. */
+    private String id(List<Item> pieces) {
+        List<String> tags = pieces.stream()
+                .map(piece -> piece.label().tag())
+                .filter(tag -> !tag.isEmpty())
+                .distinct()
+                .toList();
+        String joined = String.join("+", tags);
+        String tag = joined.length() <= LONGEST_ID || tags.size() == 1 ? joined : tags.get(0) + "+" + (tags.size() - 1);
+        if (tags.isEmpty()) {
+            return numbered(slug(pieces.get(0).name()));
+        }
+        return taken.add(tag) ? tag : numbered(tag);
+    }
+
+    private String numbered(String id) {
+        String next;
+        do {
+            next = id + "-" + ids.merge(id, 1, Integer::sum);
+        } while (!taken.add(next));
+        return next;
+    }
+
+    /** What the list remarks of the pieces of each load, by its id. */
+    static Map<String, String> notes(Project project, List<Bundler.Branch> branches) {
+        Map<String, String> notes = new LinkedHashMap<>();
+        for (int i = 0; i < branches.size(); i++) {
+            String all = branches.get(i).pieces().stream()
+                    .map(piece -> piece.label().notes())
+                    .filter(text -> !text.isEmpty())
+                    .distinct()
+                    .collect(Collectors.joining("; "));
+            if (!all.isEmpty()) {
+                notes.put(project.loads().get(i).id(), all);
+            }
+        }
+        return notes;
     }
 
     private static String slug(String name) {

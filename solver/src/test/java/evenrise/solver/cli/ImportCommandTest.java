@@ -109,6 +109,20 @@ class ImportCommandTest {
     }
 
     @Test
+    void keepsRemarksAsNotesOfTheLoads() throws IOException {
+        Path list = Files.writeString(
+                folder.resolve("list.csv"), "Tag,Name,Room,Amps,Remarks\nD-1,Desk,A,1,above the door\nD-2,Desk,B,1,\n");
+        Path project = folder.resolve("project.json");
+
+        run("import", list.toString(), "-o", project.toString());
+
+        assertThat(project).content().containsOnlyOnce("\"notes\"").contains("\"notes\": \"above the door\"");
+        assertThat(ProjectFile.read(project).value().orElseThrow().loads())
+                .extracting(Load::id)
+                .containsExactly("D-1", "D-2");
+    }
+
+    @Test
     void endsWithTheCautions() throws IOException {
         Path list = Files.writeString(folder.resolve("list.csv"), "Name,Amps\nDesk,1\n");
 

@@ -222,6 +222,17 @@ class NotationsTest {
     }
 
     @Test
+    void namesOfTheDrawingsAreIds() throws IOException {
+        EquipmentList list = read("Tag,Qty,Name,Room,Amps\nAMP-1,1,Amp,A,9\nAMP-2,1,Amp,B,9\nL-1,1,Lamp,C,2\n"
+                + "L-2,1,Lamp,C,2\nAMP-2,1,Amp,D,9\n,1,Lamp,E,2\nM-1,2,Amp,F,12\n");
+
+        assertThat(list.problems()).isEmpty();
+        assertThat(list.project().orElseThrow().loads())
+                .extracting(Load::id)
+                .containsExactly("AMP-1", "AMP-2", "L-1+L-2", "AMP-2-1", "lamp-1", "M-1", "M-1-1");
+    }
+
+    @Test
     void whetherItIsSwitchedIsAskedWhereItIsLeftOpen() throws IOException {
         Load load = only("Name,Amps,Switched,Life safety\nLamp,1,TBC,\n");
         assertThat(load.switched()).isFalse();

@@ -37,7 +37,8 @@ class PackingTest {
                 OptionalDouble.empty(),
                 Set.of(),
                 "",
-                Ties.NONE);
+                Ties.NONE,
+                Label.NONE);
         return new Bundle.Piece(item, amps, tripAmps);
     }
 
