@@ -26,6 +26,9 @@ import java.util.OptionalDouble;
  * @param peakBasis peaks over the supply's voltages, and what all peaks rest on
  * @param differences figures that the plan states and that do not follow from its assignments
  * @param bounds what no plan of the project can stay below, as proven here; {@code gapPercent} and {@code optimal} by it
+ * @param distribution what feeds each node, and how much of it is used
+ * @param systems what one command each switches; empty where one switches all
+ * @param scenes what each scene uses most, ending with full use; empty where the project states none
  * @param notFollowed what the plan file says is proven and this audit does not prove
  */
 public record AuditFile(
@@ -43,6 +46,9 @@ public record AuditFile(
         boolean optimal,
         List<String> notFollowed,
         List<NodeUse> nodes,
+        List<PointUse> distribution,
+        List<SystemUse> systems,
+        List<SceneLoading> scenes,
         List<BoardUse> boards,
         List<GroupUse> groups,
         List<PeakContribution> peakShares,
@@ -80,6 +86,9 @@ public record AuditFile(
                 evaluation.proof().isOptimal(),
                 proof.notFollowed(),
                 NodeUse.of(layout),
+                PointUse.of(layout),
+                SystemUse.of(layout),
+                SceneLoading.of(layout),
                 BoardUse.of(layout),
                 GroupUse.of(layout),
                 PeakContribution.of(layout, verdict),

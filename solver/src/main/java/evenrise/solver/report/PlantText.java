@@ -1,39 +1,25 @@
 package evenrise.solver.report;
 
 import evenrise.model.contract.Phrase;
-import evenrise.model.project.Panel;
 import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
-import evenrise.model.project.Scene;
-import evenrise.model.project.Spare;
-import evenrise.model.project.SwitchedSystem;
-import evenrise.model.rules.Distribution;
-import evenrise.model.rules.Distribution.Point;
-import evenrise.model.rules.FreeSlots;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.NodeLimits;
-import evenrise.model.rules.NodeStart;
-import evenrise.model.rules.PhasePeak;
-import evenrise.model.rules.Placement;
-import evenrise.model.rules.UseCurrents;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** How much of a plant is used: panels and nodes with what is left of them, systems, scenes. Nothing of a plain house. */
 final class PlantText {
     private final Layout layout;
     private final Project project;
-    private final List<NodeLimits> limits;
     private final Paint paint;
 
     private PlantText(Layout layout, Paint paint) {
         this.layout = layout;
         this.project = layout.project();
-        this.limits = NodeLimits.of(project);
         this.paint = paint;
     }
 
@@ -64,29 +50,27 @@ final class PlantText {
                 .number("Free")
                 .number("To be left")
                 .number("Switched");
-        List<Point> points = layout.distribution().points();
-        List<Point> shown = points.stream()
-                .sorted(Comparator.comparingDouble((Point point) -> -usedPercent(point)))
+        List<PointUse> points = PointUse.of(layout);
+        Set<PointUse> mostUsed = points.stream()
+                .sorted(Comparator.comparingDouble((PointUse point) -> -point.usedPercent()))
                 .limit(most)
-                .sorted(Comparator.comparingInt(Point::index))
-                .toList();
-        for (Point point : shown) {
-            List<String> cells = new ArrayList<>(List.of(
-                    point.id(), Numbers.fixed(point.lineToNeutralVolts(), 0), Numbers.fixed(usedPercent(point), 1)));
-            if (hasScenes) {
-                cells.add(Numbers.fixed(percent(layout.fullUse(), point), 1));
+                .collect(Collectors.toSet());
+        for (PointUse point : points) {
+            if (!mostUsed.contains(point)) {
+                continue;
             }
-            cells.add(Numbers.fixed(
-                    100
-                            * layout.nodes().get(point.index()).neutralAmps()
-                            / limits.get(point.index()).neutralAmps(),
-                    1));
-            cells.addAll(slots(point.panel()));
-            table.row(usedPercent(point) > 100 ? Tone.BAD : Tone.PLAIN, cells.toArray(String[]::new));
+            List<String> cells = new ArrayList<>(List.of(
+                    point.node(), Numbers.fixed(point.lineToNeutralVolts(), 0), Numbers.fixed(point.usedPercent(), 1)));
+            if (hasScenes) {
+                cells.add(Numbers.fixed(point.fullUsePercent(), 1));
+            }
+            cells.add(Numbers.fixed(point.neutralPercent(), 1));
+            cells.addAll(point.slots().map(PlantText::slots).orElse(Collections.nCopies(4, Numbers.NONE)));
+            table.row(point.usedPercent() > 100 ? Tone.BAD : Tone.PLAIN, cells.toArray(String[]::new));
         }
         Section section = new Section(paint, "Loading: running current over what is allowed").table(table);
-        if (shown.size() < points.size()) {
-            section.text(Phrase.counted(points.size() - shown.size(), "other") + " used less.");
+        if (mostUsed.size() < points.size()) {
+            section.text(Phrase.counted(points.size() - mostUsed.size(), "other") + " used less.");
         }
         if (hasScenes) {
             section.text("Used and neutral are those of the worst scene of each; full use is every load at its running"
@@ -96,30 +80,12 @@ final class PlantText {
         return section.lines();
     }
 
-    private List<String> slots(Optional<Panel> panel) {
-        if (panel.isEmpty()) {
-            return Collections.nCopies(4, Numbers.NONE);
-        }
-        FreeSlots free = FreeSlots.of(panel.get(), layout);
+    private static List<String> slots(SlotUse use) {
         return List.of(
-                Integer.toString(panel.get().slots()),
-                Integer.toString(free.count()),
-                project.spareIn(panel.get())
-                        .map(Spare::slots)
-                        .map(String::valueOf)
-                        .orElse(Numbers.NONE),
-                Integer.toString(free.forSwitched()));
-    }
-
-    private double usedPercent(Point point) {
-        return 100
-                * Collections.max(
-                        layout.nodes().get(point.index()).runningAmps().values())
-                / limits.get(point.index()).continuousAmps();
-    }
-
-    private double percent(UseCurrents use, Point point) {
-        return 100 * use.greatestAmps(point) / limits.get(point.index()).continuousAmps();
+                Integer.toString(use.slots()),
+                Integer.toString(use.free()),
+                use.toBeLeft().map(String::valueOf).orElse(Numbers.NONE),
+                Integer.toString(use.freeForSwitched()));
     }
 
     private List<String> systems() {
@@ -132,23 +98,18 @@ final class PlantText {
         if (hasClocks) {
             table.number("Start, A").number("In use, A").number("Beside it, A").words("Phase");
         }
-        List<NodeStart> starts = layout.starts(Distribution.SUPPLY);
-        for (int i = 0; i < project.systems().size(); i++) {
-            SwitchedSystem system = project.systems().get(i);
-            List<Placement> own = layout.placements().stream()
-                    .filter(each -> each.isSequenced() && each.load().system().equals(Optional.of(system.id())))
-                    .toList();
+        for (SystemUse system : SystemUse.of(layout)) {
             List<String> cells = new ArrayList<>(List.of(
-                    system.id(),
+                    system.system(),
                     system.needs().isEmpty() ? Numbers.NONE : String.join(", ", system.needs()),
-                    Integer.toString(own.size()),
-                    Numbers.seconds(own.stream()
-                            .mapToDouble(each -> each.onSeconds().orElseThrow())
-                            .max()
-                            .orElse(0))));
-            if (hasClocks) {
-                cells.addAll(peaks(starts.get(i)));
-            }
+                    Integer.toString(system.loads()),
+                    Numbers.seconds(system.lastOnSeconds())));
+            system.atSupply()
+                    .ifPresent(peak -> cells.addAll(List.of(
+                            Numbers.amps(peak.startAmps()),
+                            Numbers.amps(peak.inUseAmps()),
+                            Numbers.amps(peak.besideAmps()),
+                            peak.phase().name())));
             table.row(cells.toArray(String[]::new));
         }
         Section section = new Section(paint, "Systems").table(table);
@@ -159,19 +120,6 @@ final class PlantText {
                 : section.lines();
     }
 
-    private static List<String> peaks(NodeStart start) {
-        PhasePeak worst = start.peaks().values().stream()
-                .max(Comparator.comparingDouble(
-                        peak -> Math.max(peak.amps(), start.usedAmps().get(peak.phase()))))
-                .orElseThrow();
-        double rest = start.restAmps().get(worst.phase());
-        return List.of(
-                Numbers.amps(worst.amps() - rest),
-                Numbers.amps(start.usedAmps().get(worst.phase()) - rest),
-                Numbers.amps(rest),
-                worst.phase().name());
-    }
-
     private List<String> scenes() {
         Table table = new Table()
                 .words("Scene")
@@ -179,30 +127,18 @@ final class PlantText {
                 .words("Used most")
                 .number("Used, %")
                 .text("Basis");
-        for (int i = 0; i < project.scenes().size(); i++) {
-            Scene scene = project.scenes().get(i);
-            scene(
-                    table,
-                    scene.id(),
-                    Numbers.fixed(scene.weight(), 1),
-                    layout.sceneUses().get(i),
-                    scene.basis().orElse("not stated"));
+        for (SceneLoading row : SceneLoading.of(layout)) {
+            boolean isFullUse = row.scene().isEmpty();
+            table.row(
+                    row.usedPercent() > 100 ? Tone.BAD : Tone.PLAIN,
+                    row.scene().orElse("full use"),
+                    isFullUse ? Numbers.NONE : Numbers.fixed(row.weight().orElseThrow(), 1),
+                    row.node(),
+                    Numbers.fixed(row.usedPercent(), 1),
+                    isFullUse
+                            ? "every load at its running current"
+                            : row.basis().orElse("not stated"));
         }
-        scene(table, "full use", Numbers.NONE, layout.fullUse(), "every load at its running current");
         return new Section(paint, "Scenes").table(table).lines();
-    }
-
-    private void scene(Table table, String name, String weight, UseCurrents use, String basis) {
-        Map.Entry<Point, Double> most = layout.distribution().points().stream()
-                .map(point -> Map.entry(point, percent(use, point)))
-                .reduce((kept, next) -> next.getValue() > kept.getValue() ? next : kept)
-                .orElseThrow();
-        table.row(
-                most.getValue() > 100 ? Tone.BAD : Tone.PLAIN,
-                name,
-                weight,
-                most.getKey().id(),
-                Numbers.fixed(most.getValue(), 1),
-                basis);
     }
 }

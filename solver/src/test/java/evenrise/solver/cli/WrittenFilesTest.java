@@ -38,6 +38,7 @@ class WrittenFilesTest {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final YAMLMapper YAML = new YAMLMapper();
     private static final String YARD = "../datasets/lantern-yard/";
+    private static final String CASES = "../model/src/test/resources/cases/";
 
     /** What the program reads and never writes. */
     private static final Set<FileSchema> READ_ALONE =
@@ -72,6 +73,12 @@ class WrittenFilesTest {
         sound.run("rehearse", hall, at("hall.plan.json"), "--trials", "20", "--trace", at("trials.json"));
         sound.run("import", "../datasets/juniper-hall/list.csv", "-o", at("imported.json"));
         sound.run("generate", "--panels", "1", "-o", at("generated.yaml"));
+        // What a plain house leaves empty: nodes behind transformers, systems, scenes, room to be left.
+        for (String plant : List.of("broken-whole-plant-one-at-a-time", "broken-spare", "kept-four-transformers")) {
+            String project = CASES + plant + "/project.json";
+            keep(JSON.readTree(sound.run("audit", project, CASES + plant + "/plan.json", "--json")
+                    .out()));
+        }
         Project yard = ProjectFile.read(Path.of(YARD + "project.json")).value().orElseThrow();
         Plan built =
                 PlanFile.read(Path.of(YARD + "built.plan.json"), yard).value().orElseThrow();
