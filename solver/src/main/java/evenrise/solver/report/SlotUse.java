@@ -18,9 +18,6 @@ public record SlotUse(int slots, int free, Optional<Integer> toBeLeft, int freeF
     static SlotUse of(Layout layout, Panel panel) {
         FreeSlots free = FreeSlots.of(panel, layout);
         return new SlotUse(
-                panel.slots(),
-                free.count(),
-                layout.project().spareIn(panel).map(Spare::slots),
-                free.forSwitched());
+                panel.slots(), free.count(), layout.project().spareIn(panel).map(Spare::slots), free.forSwitched());
     }
 }

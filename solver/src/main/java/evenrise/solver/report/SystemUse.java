@@ -32,15 +32,12 @@ public record SystemUse(
     public record SystemPeak(Phase phase, double startAmps, double inUseAmps, double besideAmps) {
         private static SystemPeak of(NodeStart start) {
             PhasePeak worst = start.peaks().values().stream()
-                    .max(Comparator.comparingDouble(peak ->
-                            Math.max(peak.amps(), start.usedAmps().get(peak.phase()))))
+                    .max(Comparator.comparingDouble(
+                            peak -> Math.max(peak.amps(), start.usedAmps().get(peak.phase()))))
                     .orElseThrow();
             double rest = start.restAmps().get(worst.phase());
             return new SystemPeak(
-                    worst.phase(),
-                    worst.amps() - rest,
-                    start.usedAmps().get(worst.phase()) - rest,
-                    rest);
+                    worst.phase(), worst.amps() - rest, start.usedAmps().get(worst.phase()) - rest, rest);
         }
     }
 
