@@ -49,6 +49,11 @@ public final class UseCurrents {
         return running;
     }
 
+    /** The same by phase, ampere rms. */
+    public Map<Phase, Double> runningAmps(Point point) {
+        return running(point).byPhase();
+    }
+
     /** Of the line that carries most of it. */
     public double greatestAmps(Point point) {
         return Collections.max(running(point).byPhase().values());

@@ -57,7 +57,7 @@ public record PointUse(
                 point.node().flatMap(DistributionNode::transformer).map(Transformer::connection),
                 point.lineToNeutralVolts(),
                 100 * Collections.max(running.values()) / limit.continuousAmps(),
-                layout.fullUse().running(point).byPhase(),
+                layout.fullUse().runningAmps(point),
                 100 * layout.fullUse().greatestAmps(point) / limit.continuousAmps(),
                 100 * layout.nodes().get(point.index()).neutralAmps() / limit.neutralAmps(),
                 point.panel().map(panel -> SlotUse.of(layout, panel)));
