@@ -70,8 +70,8 @@ public enum PlantPart {
         return Stream.of(values()).anyMatch(part -> part.isUsed.test(project));
     }
 
-    /** Parts of a project that not every bound is proven with, and whose counts of boards and panels are not compared. */
-    public static List<PlantPart> beyondProof(Project project) {
+    /** Parts that a project has: with any of them, bounds of their own hold, and counts of boards and panels are not compared. */
+    public static List<PlantPart> of(Project project) {
         return Stream.of(values()).filter(part -> part.isUsed.test(project)).toList();
     }
 

@@ -75,7 +75,7 @@ final class Inputs {
      * @throws JobFailed that names them all
      */
     static void refuseUncompared(Source source, Project project) {
-        List<PlantPart> beyond = PlantPart.beyondProof(project);
+        List<PlantPart> beyond = PlantPart.of(project);
         if (!beyond.isEmpty()) {
             throw new JobFailed(
                     JobFailed.Reason.INPUT,

@@ -33,7 +33,7 @@ final class BoundedProject {
     final TimeGrid grid;
 
     BoundedProject(Project project) {
-        if (!PlantPart.beyondProof(project).isEmpty()) {
+        if (!PlantPart.of(project).isEmpty()) {
             throw new IllegalArgumentException("no bound is proven with these parts yet");
         }
         this.project = project;

@@ -55,7 +55,7 @@ public final class ProvenBounds {
      * @param leastPeakAmps what the peak of no plan that keeps every rule stays below
      */
     public static Bounds of(Project project, double leastPeakAmps, BooleanSupplier stop) {
-        if (!PlantPart.beyondProof(project).isEmpty()) {
+        if (!PlantPart.of(project).isEmpty()) {
             return ofPlant(project, leastPeakAmps, stop);
         }
         BoundedProject subject = new BoundedProject(project);
@@ -113,7 +113,7 @@ public final class ProvenBounds {
 
     /** Boards until their outputs suffice for all loads that need one, whatever else they may share. */
     public static int fewestBoards(Project project) {
-        return PlantPart.beyondProof(project).isEmpty() ? FewestBoards.of(project) : FewestBoards.byOutputs(project);
+        return PlantPart.of(project).isEmpty() ? FewestBoards.of(project) : FewestBoards.byOutputs(project);
     }
 
     /** The same where boards are a part of what is known of a plant. */

@@ -17,7 +17,7 @@ import java.util.function.Consumer;
 public final class ExactBounds implements SharperBounds {
     @Override
     public boolean suit(Project project) {
-        return PlantPart.beyondProof(project).isEmpty()
+        return PlantPart.of(project).isEmpty()
                 ? PhaseProver.suits(project) || ExactProver.isSmall(project)
                 : DistributionProver.suits(project);
     }
@@ -37,7 +37,7 @@ public final class ExactBounds implements SharperBounds {
 
         Provers(PlanningRequest request, Consumer<String> note) {
             this.request = request;
-            boolean isPlain = PlantPart.beyondProof(request.project()).isEmpty();
+            boolean isPlain = PlantPart.of(request.project()).isEmpty();
             phases =
                     isPlain && PhaseProver.suits(request.project()) ? Optional.of(new PhaseProver()) : Optional.empty();
             exact = isPlain && ExactProver.isSmall(request.project())

@@ -34,7 +34,7 @@ class DatasetsReworkTest {
         try (Stream<Path> entries = Files.list(DATASETS)) {
             return entries.filter(folder -> Files.isRegularFile(folder.resolve("project.json")))
                     // Others take long; PlantReworkTest draws small ones.
-                    .filter(folder -> PlantPart.beyondProof(project(folder)).isEmpty())
+                    .filter(folder -> PlantPart.of(project(folder)).isEmpty())
                     .sorted()
                     .toList();
         }

@@ -66,7 +66,7 @@ class PlantBoundsTest {
         assertThat(known.durationSeconds())
                 .as("duration, seed %d", seed)
                 .isLessThanOrEqualTo(metrics.durationSeconds() + ROUNDING);
-        if (!PlantPart.beyondProof(project).isEmpty()) {
+        if (!PlantPart.of(project).isEmpty()) {
             assertThat(sharper(request, known))
                     .as("sharper, seed %d", seed)
                     .isLessThanOrEqualTo(metrics.objective() + ROUNDING);
