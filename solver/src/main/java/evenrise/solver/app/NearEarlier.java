@@ -1,5 +1,6 @@
 package evenrise.solver.app;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
@@ -59,12 +60,9 @@ final class NearEarlier {
                 .filter(each -> each.broken() < chosen.broken())
                 .min(Comparator.comparingInt(Candidate::broken).thenComparingInt(Candidate::moves))
                 .ifPresent(better -> note.accept("with at most " + few.most().orElseThrow() + " moves, "
-                        + places(chosen.broken()) + " broken; " + better.moves() + " moves were found that leave "
-                        + places(better.broken()) + " broken. Maybe allow as many."));
+                        + Phrase.counted(chosen.broken(), "place") + " broken; " + better.moves()
+                        + " moves were found that leave "
+                        + Phrase.counted(better.broken(), "place") + " broken. Maybe allow as many."));
         return chosen.plan();
-    }
-
-    private static String places(int broken) {
-        return broken == 1 ? "1 place" : broken + " places";
     }
 }

@@ -39,6 +39,12 @@ public final class WhatIfText {
             answer.text(Tone.BAD, "No plan can keep every rule:");
             impossible.forEach(answer::item);
         }
+        if (suppositions.stream().anyMatch(Supposition.Added.class::isInstance)) {
+            answer.text(
+                    Tone.BAD,
+                    "The inrush of a load that is added is taken as none: every peak below errs low, and a limit"
+                            + " on it may be broken all the same. Put the load into the project with its inrush to know.");
+        }
         sections.add(answer.lines());
         sections.add(figures(before.metrics(), after.verdict().metrics(), paint));
         if (broken > 0) {
