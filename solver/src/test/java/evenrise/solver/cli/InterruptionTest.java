@@ -26,6 +26,9 @@ import org.junit.jupiter.api.io.TempDir;
 @Timeout(value = 60, unit = TimeUnit.SECONDS)
 @Needs("kill")
 class InterruptionTest {
+    private static final int PATIENCE_S = 50;
+    private static final long SIGINT_BIT = 1L << 1;
+
     @TempDir
     private Path folder;
 
@@ -108,13 +111,31 @@ class InterruptionTest {
     }
 
     private static Process start(String... arguments) throws IOException {
-        List<String> command = new java.util.ArrayList<>(List.of(
+        List<String> command = new java.util.ArrayList<>();
+        if (interruptsAreIgnored()) {
+            command.addAll(List.of("env", "--default-signal=INT"));
+        }
+        command.addAll(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-cp",
                 System.getProperty("java.class.path"),
                 StandInMain.class.getName()));
         command.addAll(List.of(arguments));
-        return new ProcessBuilder(command).start();
+        Process process = new ProcessBuilder(command).start();
+        // Whoever started these tests may have signals ignored, and a child that never ends would hold them for ever.
+        process.onExit().orTimeout(PATIENCE_S, TimeUnit.SECONDS).exceptionally(late -> process.destroyForcibly());
+        return process;
+    }
+
+    /** A shell that starts something in the background has it ignore interrupts, and its children inherit that. */
+    private static boolean interruptsAreIgnored() throws IOException {
+        Path status = Path.of("/proc/self/status");
+        return Files.exists(status)
+                && Files.readAllLines(status).stream()
+                        .filter(line -> line.startsWith("SigIgn:"))
+                        .map(line -> Long.parseUnsignedLong(
+                                line.substring("SigIgn:".length()).strip(), 16))
+                        .anyMatch(ignored -> (ignored & SIGINT_BIT) != 0);
     }
 
     private static void awaitASearchingLine(Process process) throws IOException {
