@@ -84,26 +84,6 @@ final class Inputs {
         }
     }
 
-    /**
-     * Says with which parts of a project no layout is reworked yet.
-     *
-     * @throws JobFailed that names them all
-     */
-    static void refuseUnreworked(Source source, Project project) {
-        Set<String> loads = project.loads().stream().map(Load::id).collect(Collectors.toSet());
-        List<String> byLoad = project.boards().stream()
-                .filter(board -> board.fedBy().filter(loads::contains).isPresent())
-                .map(Board::id)
-                .toList();
-        if (!byLoad.isEmpty()) {
-            throw new JobFailed(
-                    JobFailed.Reason.INPUT,
-                    source.name() + ": this version does not rework plants whose boards are fed by loads (board "
-                            + Harmless.shown(String.join(", ", byLoad))
-                            + "): it does not know what goes off with such a load; an audit judges their plans.");
-        }
-    }
-
     /** What is well-formed but cannot come out well. */
     static List<String> findings(Reading<?> reading) {
         return reading.problems().stream()

@@ -126,10 +126,10 @@ public final class ReworkText {
         for (WorkStage each : order.stages()) {
             table.row(
                     Integer.toString(++number),
-                    each.isSystemOff() ? "OFF" : "on",
+                    off(each),
                     Integer.toString(each.lockedOut().size()),
-                    each.isSystemOff()
-                            ? "all"
+                    each.isSystemOff() || !each.systemsOff().isEmpty()
+                            ? (each.isSystemOff() ? "all" : "systems, " + each.standingBy().size())
                             : Integer.toString(each.standingBy().size()),
                     isolated(each),
                     Integer.toString(each.steps().size()),
@@ -172,6 +172,12 @@ public final class ReworkText {
             section.table(more);
         }
         return section.lines();
+    }
+
+    private static String off(WorkStage stage) {
+        return stage.isSystemOff()
+                ? "OFF"
+                : stage.systemsOff().isEmpty() ? "on" : "OFF: " + String.join(" ", stage.systemsOff());
     }
 
     private static String isolated(WorkStage stage) {

@@ -37,7 +37,7 @@ public record WorkFile(
     public record Stage(
             @Field(meaning = "Number, from 1") int number,
 
-            @Field(meaning = "Whether everything that boards switch is off meanwhile")
+            @Field(meaning = "Whether everything that boards switch is off meanwhile, by command")
             boolean isSystemOff,
 
             @Field(meaning = "Panels that are isolated meanwhile")
@@ -49,8 +49,8 @@ public record WorkFile(
             @Field(meaning = "Loads that are worked on") List<String> lockedOut,
 
             @Field(
-                    meaning = "Loads that are off besides, by their panel or board or by what they need; where the"
-                            + " system is off, only those that no board switches")
+                    meaning = "Loads that are off besides, by their panel or board or by what they need, and by no"
+                            + " command")
             List<String> standingBy,
 
             @Field(
@@ -64,7 +64,10 @@ public record WorkFile(
             @Field(meaning = "Steps, in their order") List<WorkStep> steps,
 
             @Field(meaning = "Panels and nodes that are dead besides, since an isolated panel feeds them")
-            List<String> deadBelow) {}
+            List<String> deadBelow,
+
+            @Field(meaning = "Systems that are off by their commands; none where one command is for all")
+            List<String> systemsOff) {}
 
     public static WorkFile of(List<String> cautions, WorkOrder order) {
         List<Stage> stages = new ArrayList<>();
@@ -79,7 +82,8 @@ public record WorkFile(
                     each.outages(),
                     each.brokenAfter(),
                     each.steps(),
-                    each.deadBelow()));
+                    each.deadBelow(),
+                    each.systemsOff()));
         }
         return new WorkFile(
                 FORMAT, cautions, order.cost(), order.isProven(), order.obstacles(), order.breaches(), stages);

@@ -99,6 +99,10 @@ public final class WorkSheetText {
             return "THE WHOLE SYSTEM IS OFF during this stage; " + locked + besides(stage)
                     + ". Other loads that no board switches stay live.";
         }
+        if (!stage.systemsOff().isEmpty()) {
+            return "SYSTEMS OFF during this stage: " + String.join(", ", stage.systemsOff()) + "; " + locked
+                    + besides(stage) + ". Other systems stay on where no panel or board is isolated.";
+        }
         return (stage.deadPanels().isEmpty() && stage.deadBoards().isEmpty()
                         ? "The system stays on; "
                         : "The system stays on where no panel or board is isolated; ")

@@ -27,13 +27,11 @@ final class WorkStepText {
     private final Map<String, String> boardOf = new HashMap<>();
     private final Map<String, List<Phase>> built = new HashMap<>();
     private final Map<String, Assignment> after = new HashMap<>();
-    private final CommandText commands;
     private final TreeText tree;
     private WorkStage stage;
 
     WorkStepText(Project project, List<Assignment> built) {
         this.project = project;
-        this.commands = new CommandText(project);
         this.tree = new TreeText(project);
         project.loads().forEach(load -> this.loads.put(load.id(), load));
         for (Assignment each : built) {
@@ -64,7 +62,7 @@ final class WorkStepText {
     String say(WorkStep step) {
         String id = step.load().orElse("");
         return switch (step.kind()) {
-            case SYSTEM_OFF -> commands.off();
+            case SYSTEM_OFF -> CommandText.off(step.system());
             case SWITCH_OFF -> "Switch off " + who(id) + "; " + whyOff(id) + ". Nobody works on it.";
             case LOCK_OUT ->
                 !slots.containsKey(id)
@@ -137,7 +135,7 @@ final class WorkStepText {
                 "Take the lock and tag off " + who(id) + ", " + slots.get(id)
                         + ", and switch it on; wait until it has settled" + settle(id) + ".";
             case SWITCH_ON -> "Switch " + who(id) + " on again" + settle(id) + ".";
-            case SYSTEM_ON -> commands.on();
+            case SYSTEM_ON -> CommandText.on(step.system());
         };
     }
 
@@ -151,6 +149,11 @@ final class WorkStepText {
         }
         if (seat.flatMap(Assignment::board).filter(this::isDead).isPresent()) {
             return "its board is isolated next";
+        }
+        Optional<String> feeding = seat.flatMap(Assignment::board).flatMap(this::feeding);
+        if (feeding.isPresent()) {
+            return "its board has its supply from " + who(feeding.get()) + ", which goes off next, or it needs a load"
+                    + " that does";
         }
         Optional<String> lead = Optional.ofNullable(loads.get(id)).flatMap(Load::comesWith);
         if (lead.isPresent()) {
@@ -170,6 +173,16 @@ final class WorkStepText {
                         .filter(panel -> stage.deadPanels().contains(panel)
                                 || stage.deadBelow().contains(panel))
                         .isPresent();
+    }
+
+    /** The load that a board has its supply from, where it is one that is off in this stage. */
+    private Optional<String> feeding(String board) {
+        return project.boards().stream()
+                .filter(each -> each.id().equals(board))
+                .flatMap(each -> each.fedBy().stream())
+                .filter(load -> stage.lockedOut().contains(load)
+                        || stage.standingBy().contains(load))
+                .findFirst();
     }
 
     private Optional<String> panelOf(String board) {

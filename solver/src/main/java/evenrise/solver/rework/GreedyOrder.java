@@ -79,7 +79,7 @@ final class GreedyOrder {
     /** What else can be done while no more is dead than anyway, so that a panel goes off once. */
     private BitSet withAllOfThePanel(BitSet stage, BitSet done) {
         Isolation isolation = passage.isolation(stage);
-        boolean isSystemOff = passage.unchecked(done, stage).isSystemOff();
+        int systemsOff = passage.unchecked(done, stage).cost().systemOffs();
         BitSet larger = (BitSet) stage.clone();
         for (int change : left(done)) {
             BitSet one = passage.closure(change, done);
@@ -92,7 +92,7 @@ final class GreedyOrder {
             }
         }
         return passage.way(done, larger)
-                .filter(way -> isSystemOff || !way.isSystemOff())
+                .filter(way -> way.cost().systemOffs() <= systemsOff)
                 .map(way -> larger)
                 .orElse(stage);
     }

@@ -35,10 +35,13 @@ public final class Kept {
                 .filter(load -> load.switched() && load.role().compareTo(last) < 0 && seats.containsKey(load.id()))
                 .forEach(load -> early.add(load.id()));
         Set<String> theirs = new HashSet<>();
-        early.forEach(load -> {
-            panels.add(seats.get(load).panel());
-            seats.get(load).board().ifPresent(theirs::add);
-        });
+        early.forEach(load -> seats.get(load).board().ifPresent(theirs::add));
+        project.boards().stream()
+                .filter(board -> theirs.contains(board.id()))
+                .flatMap(board -> board.fedBy().stream())
+                .filter(seats::containsKey)
+                .forEach(early::add);
+        early.forEach(load -> panels.add(seats.get(load).panel()));
         for (Board board : project.boards()) {
             if (theirs.contains(board.id())) {
                 panels.addAll(Downstream.supplies(board));

@@ -66,10 +66,13 @@ public final class OrderOfWork {
         List<String> locked = List.copyOf(passage.loads(set));
         List<String> standing = way.off().stream()
                 .filter(load -> !locked.contains(load))
-                .filter(load -> !way.isSystemOff() || !passage.isSwitched(load))
+                .filter(load -> !passage.isByCommand(way, load))
                 .toList();
         return new WorkStage(
-                way.isSystemOff(),
+                way.isSystemOff()
+                        && (way.systemsOff().isEmpty()
+                                || way.systemsOff().size()
+                                        == passage.project.systems().size()),
                 List.copyOf(way.isolation().panels()),
                 List.copyOf(way.isolation().boards()),
                 locked,
@@ -78,7 +81,8 @@ public final class OrderOfWork {
                 StageSteps.of(passage, done, set, way),
                 passage.after(after),
                 passage.broken(after),
-                List.copyOf(way.isolation().below()));
+                List.copyOf(way.isolation().below()),
+                way.systemsOff());
     }
 
     /** What forbids to begin the stage with a part of it. */

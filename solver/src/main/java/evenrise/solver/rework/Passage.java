@@ -20,6 +20,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The way from a plan as built to another: single changes, each done or not, and what the plant is like when some are
@@ -40,6 +42,8 @@ final class Passage {
 
     private final Map<String, Integer> changeOf = new HashMap<>();
     private final Map<String, Set<String>> needing = new HashMap<>();
+    /** By load, the boards that it feeds. */
+    private final Map<String, Set<String>> boardsOf = new HashMap<>();
     /** By load, those behind its contactor or before it, with which it sits in one panel. */
     private final Map<String, Set<String>> mates = new HashMap<>();
 
@@ -73,6 +77,10 @@ final class Passage {
                 mates.computeIfAbsent(load.id(), any -> new LinkedHashSet<>()).add(lead);
             });
         }
+        project.boards().forEach(board -> board.fedBy()
+                .filter(id -> index.load(id).isPresent())
+                .ifPresent(id ->
+                        boardsOf.computeIfAbsent(id, any -> new TreeSet<>()).add(board.id())));
         Layout asBuilt = Layout.of(index, PlanFinisher.timed(project, built));
         this.start = Harm.of(asBuilt, any -> true);
         this.startOver = OverLimits.amps(asBuilt);
@@ -212,10 +220,6 @@ final class Passage {
         return together;
     }
 
-    boolean isSwitched(String load) {
-        return index.load(load).filter(Load::switched).isPresent();
-    }
-
     /** Slots that a breaker takes there, each by panel and number. */
     List<String> slots(Assignment seat) {
         return slots(seat.load(), seat.panel(), seat.slot());
@@ -249,9 +253,25 @@ final class Passage {
     /**
      * How a stage is done.
      *
+     * @param isSystemOff whether loads go off by command
+     * @param systemsOff systems whose commands these are, as they come on again; none where one command is for all
      * @param off loads without current meanwhile, whether worked on or not
      */
-    record Way(boolean isSystemOff, Isolation isolation, Set<String> off, Set<String> outages, OrderCost cost) {}
+    record Way(
+            boolean isSystemOff,
+            List<String> systemsOff,
+            Isolation isolation,
+            Set<String> off,
+            Set<String> outages,
+            OrderCost cost) {}
+
+    /** Whether a load goes off and comes on by command in a stage. */
+    boolean isByCommand(Way way, String load) {
+        return way.isSystemOff
+                && index.load(load)
+                        .filter(found -> Commands.isFor(way.systemsOff, found))
+                        .isPresent();
+    }
 
     /** How to get from {@code done} through {@code next}; empty where something would be worse than at the start. */
     Optional<Way> way(BitSet done, BitSet next) {
@@ -275,20 +295,26 @@ final class Passage {
         Isolation isolation = isolation(next);
         Set<String> off = new LinkedHashSet<>(locked);
         off.addAll(takenOff(isolation, done));
-        List.copyOf(off).forEach(load -> addNeeding(load, off));
-        boolean systemOff = off.stream().anyMatch(this::needsQuiet) || !restartHolds(off, after);
+        addAllThatNeed(off, done);
+        List<Load> byCommand = byCommand(off, after);
+        boolean systemOff = !byCommand.isEmpty();
+        List<String> systems = Commands.offWith(project, byCommand);
         if (systemOff) {
-            project.loads().stream().filter(Load::switched).map(Load::id).forEach(off::add);
+            project.loads().stream()
+                    .filter(load -> Commands.isFor(systems, load))
+                    .map(Load::id)
+                    .forEach(off::add);
         }
         Set<String> outages = new TreeSet<>();
         off.forEach(load ->
                 outages.add(index.load(load).flatMap(Load::shutdownGroup).orElse("")));
         return new Way(
                 systemOff,
+                systems,
                 isolation,
                 off,
                 outages,
-                new OrderCost(systemOff ? 1 : 0, isolation.size(), locked.size(), outages.size(), 1));
+                new OrderCost(systemOff ? Math.max(1, systems.size()) : 0, isolation.size(), locked.size(), outages.size(), 1));
     }
 
     /** What is dead while these changes are made. */
@@ -301,20 +327,40 @@ final class Passage {
     private Set<String> takenOff(Isolation isolation, BitSet done) {
         Set<String> off = new LinkedHashSet<>();
         if (isolation.size() > 0) {
-            Changes.seats(built).values().stream()
-                    .map(seat -> {
-                        Integer change = changeOf.get(seat.load());
-                        return change != null && done.get(change) ? load(change).to() : seat;
-                    })
-                    .filter(seat -> isolation.takesOff(index, seat.panel(), seat.board()))
-                    .forEach(seat -> off.add(seat.load()));
-            done.stream()
-                    .filter(change -> isLoad(change) && load(change).from().isEmpty())
-                    .mapToObj(change -> load(change).to())
+            seated(done)
                     .filter(seat -> isolation.takesOff(index, seat.panel(), seat.board()))
                     .forEach(seat -> off.add(seat.load()));
         }
         return off;
+    }
+
+    /** Where everything is when these changes are done. */
+    private Stream<Assignment> seated(BitSet done) {
+        Stream<Assignment> built = Changes.seats(this.built).values().stream().map(seat -> {
+            Integer change = changeOf.get(seat.load());
+            return change != null && done.get(change) ? load(change).to() : seat;
+        });
+        Stream<Assignment> added = done.stream()
+                .filter(change -> isLoad(change) && load(change).from().isEmpty())
+                .mapToObj(change -> load(change).to());
+        return Stream.concat(built, added);
+    }
+
+    /** With loads that are off, all that wait for one of them, and all on boards that one of them feeds. */
+    private void addAllThatNeed(Set<String> off, BitSet done) {
+        List.copyOf(off).forEach(load -> addNeeding(load, off));
+        Set<String> unfed = off.stream()
+                .flatMap(load -> boardsOf.getOrDefault(load, Set.of()).stream())
+                .collect(Collectors.toSet());
+        if (!unfed.isEmpty()) {
+            // What feeds a board is not switched, so that nothing that hangs on one feeds another.
+            seated(done)
+                    .filter(seat -> seat.board().filter(unfed::contains).isPresent())
+                    .map(Assignment::load)
+                    .filter(off::add)
+                    .toList()
+                    .forEach(load -> addNeeding(load, off));
+        }
     }
 
     private void addNeeding(String load, Set<String> off) {
@@ -323,6 +369,31 @@ final class Passage {
                 addNeeding(next, off);
             }
         }
+    }
+
+    /** Loads without current that may come on by command alone, as other loads are on or since their peaks pass a limit. */
+    private List<Load> byCommand(Set<String> off, BitSet after) {
+        List<Load> found = new ArrayList<>(off.stream()
+                .filter(this::needsQuiet)
+                .flatMap(load -> index.load(load).stream())
+                .toList());
+        List<NodeLimits> limits = NodeLimits.of(project);
+        if (limits.stream().allMatch(limit -> limit.inrushLimitAmps().isEmpty())) {
+            return found;
+        }
+        List<String> systems = Commands.offWith(project, found);
+        List<Load> byHand = off.stream()
+                .flatMap(load -> index.load(load).stream())
+                .filter(load -> found.isEmpty() || !Commands.isFor(systems, load))
+                .filter(load -> found.isEmpty() || project.hasClocks())
+                .toList();
+        if (!byHand.isEmpty()) {
+            Layout all = Layout.of(index, after(after));
+            byHand.stream()
+                    .filter(load -> !RestartAlone.holds(load.id(), all, limits))
+                    .forEach(found::add);
+        }
+        return found;
     }
 
     /** Whether it may not come on while loads of a later role are on; what the project knows no more only goes off. */
@@ -334,16 +405,6 @@ final class Passage {
                         .anyMatch(other -> other.switched()
                                 && other.role().compareTo(load.role()) > 0
                                 && Commands.waitsFor(project, other, load));
-    }
-
-    /** Whether every load may come on by itself while all others are on: its peak on top of their idle peaks. */
-    private boolean restartHolds(Set<String> loads, BitSet after) {
-        List<NodeLimits> limits = NodeLimits.of(project);
-        if (limits.stream().allMatch(limit -> limit.inrushLimitAmps().isEmpty())) {
-            return true;
-        }
-        Layout all = Layout.of(index, after(after));
-        return loads.stream().allMatch(load -> RestartAlone.holds(load, all, limits));
     }
 
     /**

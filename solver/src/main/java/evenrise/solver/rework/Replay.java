@@ -5,6 +5,7 @@ import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Plan;
 import evenrise.model.plan.Subject;
+import evenrise.model.project.Board;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Project;
@@ -137,9 +138,8 @@ public final class Replay {
             return; // The project knows this load no more, so that nothing is known of what it draws or waits for.
         }
         switch (next.kind()) {
-            case SYSTEM_OFF ->
-                seats.values().stream().filter(seat -> seat.load.switched()).forEach(seat -> seat.isOn = false);
-            case SYSTEM_ON -> systemOn();
+            case SYSTEM_OFF -> systemOff(next.system());
+            case SYSTEM_ON -> systemOn(next.system());
             case SWITCH_OFF -> off(seat(next));
             case LOCK_OUT -> {
                 off(seat(next));
@@ -263,6 +263,11 @@ public final class Replay {
                 .isPresent();
     }
 
+    /** The load that a board has its supply from, where it is one. */
+    private Optional<Seat> feeding(Optional<String> board) {
+        return board.flatMap(index::board).flatMap(Board::fedBy).map(seats::get);
+    }
+
     private void wantsReady() {
         if (!notReady.isEmpty()) {
             breach(WorkKind.VOLTAGE_TOO_EARLY.about(
@@ -287,7 +292,12 @@ public final class Replay {
     }
 
     private void wantsSupply(Seat seat) {
-        if (seat.hasSlot() && isDeadPanel(seat.panel) || seat.load.switched() && isDeadBoard(control(seat).board)) {
+        boolean isBoardOff = seat.load.switched()
+                && (isDeadBoard(control(seat).board)
+                        || feeding(control(seat).board)
+                                .filter(it -> !it.isOn)
+                                .isPresent());
+        if (seat.hasSlot() && isDeadPanel(seat.panel) || isBoardOff) {
             breach(WorkKind.WITHOUT_SUPPLY.about(seat.subject()));
         }
     }
@@ -295,6 +305,9 @@ public final class Replay {
     /** A load goes off after whatever needs it. */
     private void off(Seat seat) {
         seat.isOn = false;
+        seats.values().stream()
+                .filter(other -> other.isOn && other.load.switched() && feeding(control(other).board).filter(seat::equals).isPresent())
+                .forEach(other -> breach(WorkKind.ON_WITHOUT_BOARD_SUPPLY.about(other.subject(), seat.subject())));
         if (seat.load.switched()) {
             seats.values().stream()
                     .filter(other -> other.isOn && other.load.comesAfter().contains(seat.load.id()))
@@ -357,9 +370,27 @@ public final class Replay {
         }
     }
 
-    private void systemOn() {
+    private void systemOff(Optional<String> system) {
+        seats.values().stream().filter(seat -> isFor(system, seat)).forEach(seat -> seat.isOn = false);
+        system.ifPresent(this::wantsOffWhatNeeds);
+    }
+
+    /** One command is for all that boards switch, or for what is of its system. */
+    private static boolean isFor(Optional<String> system, Seat seat) {
+        return seat.load.switched() && (system.isEmpty() || seat.load.system().equals(system));
+    }
+
+    private void wantsOffWhatNeeds(String system) {
+        seats.values().stream()
+                .filter(seat -> seat.isOn && seat.load.switched() && Commands.needs(index.project(), seat.load, system))
+                .forEach(seat ->
+                        breach(WorkKind.ON_WITHOUT_NEEDED_SYSTEM.about(seat.subject(), WorkKind.system(system))));
+    }
+
+    private void systemOn(Optional<String> system) {
+        system.ifPresent(this::wantsOffWhatNeeds);
         for (Seat seat : seats.values()) {
-            if (seat.load.switched() && control(seat).board.isPresent() && seat.hasSlot()) {
+            if (isFor(system, seat) && control(seat).board.isPresent() && seat.hasSlot()) {
                 if (locked.contains(seat.load.id())) {
                     breach(WorkKind.LOCKED_OUT_AT_COMMAND.about(seat.subject()));
                 }

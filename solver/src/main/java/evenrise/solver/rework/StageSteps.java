@@ -6,6 +6,7 @@ import evenrise.model.project.Panel;
 import evenrise.model.rules.Rotation;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -62,15 +63,15 @@ final class StageSteps {
 
     /** Last on, first off; then nothing in a panel that is worked on has voltage. */
     private void switchOff(Set<String> locked) {
-        if (way.isSystemOff()) {
-            steps.add(WorkStep.system(WorkStepKind.SYSTEM_OFF));
-        }
+        List<String> lastFirstOff = new ArrayList<>(way.systemsOff());
+        Collections.reverse(lastFirstOff);
+        command(WorkStepKind.SYSTEM_OFF, lastFirstOff);
         Comparator<String> lastFirst = Comparator.comparingDouble(
                         (String load) -> before.containsKey(load) ? Passage.on(before.get(load)) : 0)
                 .reversed()
                 .thenComparing(load -> !isBehindAnother(load));
         way.off().stream()
-                .filter(load -> locked.contains(load) || !(way.isSystemOff() && passage.isSwitched(load)))
+                .filter(load -> locked.contains(load) || !passage.isByCommand(way, load))
                 .filter(load -> locked.contains(load) || before.containsKey(load))
                 .sorted(lastFirst)
                 .forEach(load -> steps.add(
@@ -94,13 +95,18 @@ final class StageSteps {
         way.isolation().boards().forEach(board -> steps.add(WorkStep.board(WorkStepKind.ENERGISE_BOARD, board)));
         way.off().stream()
                 .filter(after::containsKey)
-                .filter(load -> locked.contains(load) || !isOnCommand(load))
+                .filter(load -> locked.contains(load) || !passage.isByCommand(way, load))
                 .sorted(Comparator.comparingDouble((String load) -> Passage.on(after.get(load)))
                         .thenComparing(this::isBehindAnother))
                 .forEach(load -> steps.add(WorkStep.load(backOn(load, locked.contains(load)), load)));
-        if (way.isSystemOff()) {
-            steps.add(WorkStep.system(WorkStepKind.SYSTEM_ON));
+        command(WorkStepKind.SYSTEM_ON, way.systemsOff());
+    }
+
+    private void command(WorkStepKind kind, List<String> systems) {
+        if (way.isSystemOff() && systems.isEmpty()) {
+            steps.add(WorkStep.system(kind));
         }
+        systems.forEach(system -> steps.add(WorkStep.system(kind, system)));
     }
 
     /** A contactor lets nothing through while the load that it is for is off. */
@@ -108,15 +114,11 @@ final class StageSteps {
         return passage.index.load(load).flatMap(Load::comesWith).isPresent();
     }
 
-    private boolean isOnCommand(String load) {
-        return way.isSystemOff() && passage.isSwitched(load);
-    }
-
     private WorkStepKind backOn(String load, boolean isLocked) {
         if (!isLocked) {
             return WorkStepKind.SWITCH_ON;
         }
-        return isOnCommand(load) ? WorkStepKind.UNLOCK : WorkStepKind.ENERGISE;
+        return passage.isByCommand(way, load) ? WorkStepKind.UNLOCK : WorkStepKind.ENERGISE;
     }
 
     private void test(Set<String> locked) {

@@ -13,6 +13,8 @@ import java.util.Map;
 /** Every way in which a step of work may be wrong by itself, with its words; what it breaks of the plan is for the rules. */
 enum WorkKind {
     TRIED_WHILE_OFF("load {load} is tried while it is off"),
+    ON_WITHOUT_NEEDED_SYSTEM("load {load} is on while system {system}, which its own needs, is off or comes on"),
+    ON_WITHOUT_BOARD_SUPPLY("load {load} is on by a board that load {other} feeds, which is off"),
     NOT_LOCKED_OUT("load {load} is worked on without being off and locked out"),
     PANEL_ISOLATED_UNDER_LOAD("panel {panel} is isolated while load {load} is on by it"),
     BOARD_ISOLATED_UNDER_LOAD("board {board} is isolated while load {load} is on by it"),
@@ -54,6 +56,10 @@ enum WorkKind {
 
     static Subject load(String id) {
         return new Subject(SubjectKind.LOAD, id);
+    }
+
+    static Subject system(String id) {
+        return new Subject(SubjectKind.SYSTEM, id);
     }
 
     static Subject panel(String id) {

@@ -6,16 +6,16 @@ import java.util.List;
 /**
  * Work that is done in one go. After it the plant is whole: it can run, and the next stage can wait.
  *
- * @param isSystemOff whether everything that boards switch is off meanwhile
+ * @param isSystemOff whether everything that boards switch is off meanwhile, by command
  * @param deadPanels panels that are isolated meanwhile
  * @param deadBoards boards that are isolated beside those in these panels
  * @param lockedOut loads that are worked on
- * @param standingBy loads that are off besides, by their panel or board or by what they need; where the system is off, only
- *     those that no board switches
+ * @param standingBy loads that are off besides, by their panel or board or by what they need, and by no command
  * @param outages shutdown groups of which a load is off; loads without a group are together the one without a name
  * @param after the plant as it is afterwards, with phases and times
  * @param brokenAfter places where the plant breaks a hard rule then
  * @param deadBelow panels and nodes that are dead besides, since an isolated panel feeds them
+ * @param systemsOff systems that are off by their commands; none where one command is for all
  */
 public record WorkStage(
         boolean isSystemOff,
@@ -27,7 +27,8 @@ public record WorkStage(
         List<WorkStep> steps,
         Plan after,
         int brokenAfter,
-        List<String> deadBelow) {
+        List<String> deadBelow,
+        List<String> systemsOff) {
     public WorkStage {
         deadPanels = List.copyOf(deadPanels);
         deadBoards = List.copyOf(deadBoards);
@@ -36,9 +37,10 @@ public record WorkStage(
         outages = List.copyOf(outages);
         steps = List.copyOf(steps);
         deadBelow = List.copyOf(deadBelow);
+        systemsOff = List.copyOf(systemsOff);
     }
 
-    /** Where no panel feeds others. */
+    /** Where no panel feeds others and no system has a command of its own. */
     public WorkStage(
             boolean isSystemOff,
             List<String> deadPanels,
@@ -49,6 +51,6 @@ public record WorkStage(
             List<WorkStep> steps,
             Plan after,
             int brokenAfter) {
-        this(isSystemOff, deadPanels, deadBoards, lockedOut, standingBy, outages, steps, after, brokenAfter, List.of());
+        this(isSystemOff, deadPanels, deadBoards, lockedOut, standingBy, outages, steps, after, brokenAfter, List.of(), List.of());
     }
 }

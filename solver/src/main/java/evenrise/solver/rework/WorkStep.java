@@ -11,6 +11,7 @@ import java.util.OptionalInt;
  * @param panel and slot where the breaker goes, or the panel that is isolated or live again
  * @param board and output where the lead goes or that is set, or the board that is set, isolated or live again
  * @param timeSeconds of an output that is set, from the begin of its board
+ * @param system whose command it is; empty where one is for all
  */
 public record WorkStep(
         WorkStepKind kind,
@@ -21,9 +22,10 @@ public record WorkStep(
         OptionalInt output,
         OptionalDouble startDelaySeconds,
         OptionalDouble stepSeconds,
-        OptionalDouble timeSeconds) {
+        OptionalDouble timeSeconds,
+        Optional<String> system) {
 
-    /** One that sets no output's time. */
+    /** One that sets no output's time and gives no system's command. */
     public WorkStep(
             WorkStepKind kind,
             Optional<String> load,
@@ -33,7 +35,7 @@ public record WorkStep(
             OptionalInt output,
             OptionalDouble startDelaySeconds,
             OptionalDouble stepSeconds) {
-        this(kind, load, panel, slot, board, output, startDelaySeconds, stepSeconds, OptionalDouble.empty());
+        this(kind, load, panel, slot, board, output, startDelaySeconds, stepSeconds, OptionalDouble.empty(), Optional.empty());
     }
 
     private static final WorkStep EMPTY = new WorkStep(
@@ -48,6 +50,21 @@ public record WorkStep(
 
     static WorkStep system(WorkStepKind kind) {
         return EMPTY.of(kind, Optional.empty());
+    }
+
+    static WorkStep system(WorkStepKind kind, String system) {
+        WorkStep all = system(kind);
+        return new WorkStep(
+                kind,
+                all.load,
+                all.panel,
+                all.slot,
+                all.board,
+                all.output,
+                all.startDelaySeconds,
+                all.stepSeconds,
+                all.timeSeconds,
+                Optional.of(system));
     }
 
     static WorkStep load(WorkStepKind kind, String load) {
@@ -80,7 +97,8 @@ public record WorkStep(
                 OptionalInt.of(change.output()),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                OptionalDouble.of(change.seconds()));
+                OptionalDouble.of(change.seconds()),
+                Optional.empty());
     }
 
     static WorkStep setting(SettingChange change) {

@@ -2,7 +2,7 @@ package evenrise.solver.rework;
 
 /** What one step of the work is. */
 public enum WorkStepKind {
-    /** The off command: everything that boards switch goes off, in its order. */
+    /** The off command: everything that boards switch goes off, in its order, or what is of one system. */
     SYSTEM_OFF,
     /** A load whose panel, board or other need is about to be dead goes off, too; nobody works on it. */
     SWITCH_OFF,
@@ -40,7 +40,7 @@ public enum WorkStepKind {
     ENERGISE,
     /** A load that was off without being worked on comes on again. */
     SWITCH_ON,
-    /** The on command: everything that boards switch comes on, in its order. */
+    /** The on command: everything that boards switch comes on, in its order, or what is of one system. */
     SYSTEM_ON,
     /** A load that was worked on is tried: its breaker and its output. */
     FUNCTION_TEST,
