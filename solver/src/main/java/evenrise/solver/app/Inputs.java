@@ -1,7 +1,6 @@
 package evenrise.solver.app;
 
 import evenrise.model.check.Severity;
-import evenrise.model.contract.Harmless;
 import evenrise.model.contract.Phrase;
 import evenrise.model.file.Problem;
 import evenrise.model.file.Reading;
@@ -15,7 +14,6 @@ import evenrise.model.project.Project;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 
 /** Reads what a job works on, and fails with every problem of it. */
 final class Inputs {

@@ -129,7 +129,9 @@ public final class ReworkText {
                     off(each),
                     Integer.toString(each.lockedOut().size()),
                     each.isSystemOff() || !each.systemsOff().isEmpty()
-                            ? (each.isSystemOff() ? "all" : "systems, " + each.standingBy().size())
+                            ? (each.isSystemOff()
+                                    ? "all"
+                                    : "systems, " + each.standingBy().size())
                             : Integer.toString(each.standingBy().size()),
                     isolated(each),
                     Integer.toString(each.steps().size()),

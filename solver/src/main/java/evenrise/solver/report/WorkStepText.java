@@ -180,8 +180,8 @@ final class WorkStepText {
         return project.boards().stream()
                 .filter(each -> each.id().equals(board))
                 .flatMap(each -> each.fedBy().stream())
-                .filter(load -> stage.lockedOut().contains(load)
-                        || stage.standingBy().contains(load))
+                .filter(load ->
+                        stage.lockedOut().contains(load) || stage.standingBy().contains(load))
                 .findFirst();
     }
 

@@ -37,8 +37,7 @@ final class Commands {
      */
     static boolean isFor(Collection<String> systems, Load load) {
         return load.switched()
-                && (systems.isEmpty()
-                        || load.system().filter(systems::contains).isPresent());
+                && (systems.isEmpty() || load.system().filter(systems::contains).isPresent());
     }
 
     /**
@@ -55,7 +54,8 @@ final class Commands {
         Set<String> theirs =
                 loads.stream().flatMap(load -> load.system().stream()).collect(Collectors.toSet());
         return inOrder(project).stream()
-                .filter(system -> Clocks.needed(system, project.systems()).stream().anyMatch(theirs::contains))
+                .filter(system ->
+                        Clocks.needed(system, project.systems()).stream().anyMatch(theirs::contains))
                 .toList();
     }
 

@@ -77,10 +77,11 @@ final class Passage {
                 mates.computeIfAbsent(load.id(), any -> new LinkedHashSet<>()).add(lead);
             });
         }
-        project.boards().forEach(board -> board.fedBy()
-                .filter(id -> index.load(id).isPresent())
-                .ifPresent(id ->
-                        boardsOf.computeIfAbsent(id, any -> new TreeSet<>()).add(board.id())));
+        project.boards()
+                .forEach(board -> board.fedBy()
+                        .filter(id -> index.load(id).isPresent())
+                        .ifPresent(id -> boardsOf.computeIfAbsent(id, any -> new TreeSet<>())
+                                .add(board.id())));
         Layout asBuilt = Layout.of(index, PlanFinisher.timed(project, built));
         this.start = Harm.of(asBuilt, any -> true);
         this.startOver = OverLimits.amps(asBuilt);
@@ -314,7 +315,12 @@ final class Passage {
                 isolation,
                 off,
                 outages,
-                new OrderCost(systemOff ? Math.max(1, systems.size()) : 0, isolation.size(), locked.size(), outages.size(), 1));
+                new OrderCost(
+                        systemOff ? Math.max(1, systems.size()) : 0,
+                        isolation.size(),
+                        locked.size(),
+                        outages.size(),
+                        1));
     }
 
     /** What is dead while these changes are made. */

@@ -294,9 +294,7 @@ public final class Replay {
     private void wantsSupply(Seat seat) {
         boolean isBoardOff = seat.load.switched()
                 && (isDeadBoard(control(seat).board)
-                        || feeding(control(seat).board)
-                                .filter(it -> !it.isOn)
-                                .isPresent());
+                        || feeding(control(seat).board).filter(it -> !it.isOn).isPresent());
         if (seat.hasSlot() && isDeadPanel(seat.panel) || isBoardOff) {
             breach(WorkKind.WITHOUT_SUPPLY.about(seat.subject()));
         }
@@ -306,7 +304,9 @@ public final class Replay {
     private void off(Seat seat) {
         seat.isOn = false;
         seats.values().stream()
-                .filter(other -> other.isOn && other.load.switched() && feeding(control(other).board).filter(seat::equals).isPresent())
+                .filter(other -> other.isOn
+                        && other.load.switched()
+                        && feeding(control(other).board).filter(seat::equals).isPresent())
                 .forEach(other -> breach(WorkKind.ON_WITHOUT_BOARD_SUPPLY.about(other.subject(), seat.subject())));
         if (seat.load.switched()) {
             seats.values().stream()

@@ -51,6 +51,17 @@ public record WorkStage(
             List<WorkStep> steps,
             Plan after,
             int brokenAfter) {
-        this(isSystemOff, deadPanels, deadBoards, lockedOut, standingBy, outages, steps, after, brokenAfter, List.of(), List.of());
+        this(
+                isSystemOff,
+                deadPanels,
+                deadBoards,
+                lockedOut,
+                standingBy,
+                outages,
+                steps,
+                after,
+                brokenAfter,
+                List.of(),
+                List.of());
     }
 }

@@ -35,7 +35,17 @@ public record WorkStep(
             OptionalInt output,
             OptionalDouble startDelaySeconds,
             OptionalDouble stepSeconds) {
-        this(kind, load, panel, slot, board, output, startDelaySeconds, stepSeconds, OptionalDouble.empty(), Optional.empty());
+        this(
+                kind,
+                load,
+                panel,
+                slot,
+                board,
+                output,
+                startDelaySeconds,
+                stepSeconds,
+                OptionalDouble.empty(),
+                Optional.empty());
     }
 
     private static final WorkStep EMPTY = new WorkStep(

@@ -17,9 +17,7 @@ import org.junit.jupiter.api.Test;
 /** A board has its supply from a circuit of its own, in another panel: whoever opens that takes off what the board switches. */
 class BoardFedByALoadTest {
     private final Project project = aProject()
-            .panels(
-                    aPanel("P1").slots(12).ratedAmps(60),
-                    aPanel("P2").slots(12).ratedAmps(60))
+            .panels(aPanel("P1").slots(12).ratedAmps(60), aPanel("P2").slots(12).ratedAmps(60))
             .boards(aBoard("B1").in("P1").with(it -> it.fedBy(Optional.of("control"))))
             .loads(
                     aLoad("control").unswitched().runningAmps(1),
@@ -87,7 +85,6 @@ class BoardFedByALoadTest {
                 List.of(new WorkStage(
                         false, List.of(), List.of(), List.of(), List.of(), List.of(), without, target, 0)));
 
-        assertThat(found)
-                .anySatisfy(breach -> assertThat(breach.message()).contains("'amp'", "'control'", "feeds"));
+        assertThat(found).anySatisfy(breach -> assertThat(breach.message()).contains("'amp'", "'control'", "feeds"));
     }
 }

@@ -131,7 +131,8 @@ class OneSystemOffTest {
                 .flatMap(stage -> stage.steps().stream())
                 .toList();
         List<WorkStep> wrong = Stream.concat(
-                        Stream.of(WorkStep.system(WorkStepKind.SYSTEM_OFF, "hall")), steps.stream().skip(1))
+                        Stream.of(WorkStep.system(WorkStepKind.SYSTEM_OFF, "hall")),
+                        steps.stream().skip(1))
                 .toList();
 
         assertThat(replay(target, wrong))
@@ -143,7 +144,6 @@ class OneSystemOffTest {
                 project,
                 built,
                 target,
-                List.of(new WorkStage(
-                        false, List.of(), List.of(), List.of(), List.of(), List.of(), steps, target, 0)));
+                List.of(new WorkStage(false, List.of(), List.of(), List.of(), List.of(), List.of(), steps, target, 0)));
     }
 }
