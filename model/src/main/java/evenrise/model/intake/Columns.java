@@ -82,7 +82,18 @@ public record Columns(
         Optional<String> offDelay,
 
         @Field(meaning = "Header of the name that drawings have for it, which becomes the id", optional = true)
-        Optional<String> tag) {
+        Optional<String> tag,
+
+        @Field(meaning = "Header of the breaker that it is on, as 20/2, C16 or 16 A/3P", optional = true)
+        Optional<String> breaker,
+
+        @Field(
+                meaning = "Header of the circuit that it is on; what has the same circuit shares a breaker",
+                optional = true)
+        Optional<String> circuit,
+
+        @Field(meaning = "Header of the number of phases, 1 or 3", optional = true)
+        Optional<String> phases) {
     public static final Columns BY_THEIR_WORDS = builder().build();
 
     public Columns {
@@ -111,7 +122,10 @@ public record Columns(
                 contactor,
                 lineToNeutral,
                 offDelay,
-                tag);
+                tag,
+                breaker,
+                circuit,
+                phases);
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -127,10 +127,7 @@ final class CircuitTables {
                         Column.text("place", "Place", PlannedCircuit::place),
                         Column.text("load", "Load", PlannedCircuit::load),
                         Column.text("name", "Name", PlannedCircuit::name),
-                        Column.text(
-                                "breaker",
-                                "Breaker",
-                                each -> Unrounded.amps(each.breakerAmps()) + ", phase " + each.phases()),
+                        Column.text("breaker", "Breaker", each -> each.breaker() + ", phase " + each.phases()),
                         Column.text("control", "Control", PlannedCircuit::control)));
     }
 

@@ -141,7 +141,7 @@ public record PlannedCircuit(
         return panel + " " + slots;
     }
 
-    /** {@code 2 × 6.3 A}. */
+    /** {@code 20/2}. */
     public String breaker() {
         return Unrounded.breaker(poles, breakerAmps);
     }

@@ -42,7 +42,7 @@ public record Schedule(String panel, String rating, boolean isTwoSided, List<Row
             return new Slot(number, state, "", "", 0, 0, 0, 0, "", "");
         }
 
-        /** {@code 2 × 20 A}. */
+        /** {@code 20/2}. */
         public String breaker() {
             return poles == 0 ? "" : Unrounded.breaker(poles, breakerAmps);
         }

@@ -7,9 +7,9 @@ import java.util.Locale;
 public final class Unrounded {
     private Unrounded() {}
 
-    /** {@code 2 × 6.3 A}. */
+    /** Rating in ampere over poles, as panel schedules have it: {@code 20/2}. */
     static String breaker(int poles, double ratedAmps) {
-        return poles + " × " + amps(ratedAmps);
+        return rated(ratedAmps) + "/" + poles;
     }
 
     /** A rating or a limit. */

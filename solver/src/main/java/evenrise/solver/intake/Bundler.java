@@ -30,15 +30,20 @@ final class Bundler {
 
     /**
      * One breaker with what is on it.
+     *
+     * @param isStated whether the list states the rating
      */
-    record Branch(Item.Kind kind, double breakerAmps, Optional<TripCurve> curve, List<Item> pieces) {}
+    record Branch(Item.Kind kind, double breakerAmps, Optional<TripCurve> curve, List<Item> pieces, boolean isStated) {}
 
     List<Branch> bundle(List<Item> items) {
+        ListedCircuits circuits = new ListedCircuits(mapping, notices, items);
         Map<Item.Kind, List<Item>> kinds = new LinkedHashMap<>();
-        items.forEach(item ->
-                kinds.computeIfAbsent(item.kind(), any -> new ArrayList<>()).add(item));
-        List<Branch> branches = new ArrayList<>();
-        int least = 0;
+        items.stream()
+                .filter(item -> !item.circuit().isStated())
+                .forEach(item -> kinds.computeIfAbsent(item.kind(), any -> new ArrayList<>())
+                        .add(item));
+        List<Branch> branches = new ArrayList<>(circuits.branches());
+        int least = branches.size();
         for (Map.Entry<Item.Kind, List<Item>> each : kinds.entrySet()) {
             least += bundle(each.getKey(), each.getValue(), branches);
         }
@@ -66,6 +71,7 @@ final class Bundler {
         for (Item item : items) {
             Optional<BreakerSizing.Breaker> breaker = sizing.of(item);
             if (breaker.isEmpty()) {
+                notices.leaveOut(item.isFurther() ? 0 : item.quantity());
                 continue;
             }
             Bundle.Piece piece = piece(item);
@@ -82,7 +88,7 @@ final class Bundler {
             breaker.get().curve().ifPresent(curve -> askAboutInrush(item, piece, breaker.get(), curve));
             for (int i = 0; i < item.quantity(); i++) {
                 branches.add(
-                        new Branch(kind, breaker.get().amps(), breaker.get().curve(), List.of(item)));
+                        new Branch(kind, breaker.get().amps(), breaker.get().curve(), List.of(item), false));
                 alone++;
             }
         }
@@ -91,8 +97,8 @@ final class Bundler {
         }
         BreakerSizing.Breaker each = shared.get();
         List<Bundle> packed = Packing.of(sharing, limits);
-        packed.forEach(
-                bundle -> branches.add(new Branch(kind, each.amps(), each.curve(), List.copyOf(bundle.pieces()))));
+        packed.forEach(bundle ->
+                branches.add(new Branch(kind, each.amps(), each.curve(), List.copyOf(bundle.pieces()), false)));
         boolean isOptimal = sharing.size() <= Packing.EXACT_PIECES;
         return alone + (isOptimal ? packed.size() : Packing.leastBundles(sharing, limits));
     }

@@ -38,16 +38,23 @@ record Connection(int poles, String assumed, String question, String problem) {
     private static final Pattern STROKES =
             Pattern.compile("([0-9]{2,3}(?:y?/[0-9]{2,3})?)v?[/-]([13])(?:ph|p|ø|φ)?(?:[/-][56]0(?:hz)?)?");
 
+    private static final String NO_VOLTAGE = "one pole where no voltage is stated";
+
     /** Longer texts are no voltages; patterns need not look at them. */
     private static final int LONGEST = 120;
 
     static Connection of(String written, String usualUnit, PhaseSystem system, double phaseVolts) {
+        return of(written, usualUnit, system, phaseVolts, 0);
+    }
+
+    /** @param polesOfBreaker decide where a voltage fits several numbers of poles; 0 where the list does not state them */
+    static Connection of(String written, String usualUnit, PhaseSystem system, double phaseVolts, int polesOfBreaker) {
         if (written.length() > LONGEST) {
             return problem("'" + CellReader.cut(written) + "' is no voltage. Maybe another column holds it.");
         }
         String text = HeaderWords.folded(written).replaceAll("\\s", "");
         if (text.matches("[-–—]*") || LeftOpen.is(written)) {
-            return new Connection(1, "one pole where no voltage is stated", "", "");
+            return new Connection(1, NO_VOLTAGE, "", "");
         }
         if (isDirectCurrent(written)) {
             return problem("'" + written + "' is direct current. Maybe list the power supply that makes it.");
@@ -64,9 +71,12 @@ record Connection(int poles, String assumed, String question, String problem) {
         bare = THREE.matcher(bare).replaceAll("");
         boolean saysOne = ONE.matcher(bare).find();
         bare = ONE.matcher(bare).replaceAll("").replaceAll("[+/](n|pe|n[+/]pe)$|^[,;/+(]+|[,;/+)]+$", "");
-        Supplied supplied = new Supplied(written, system, phaseVolts);
+        Supplied supplied = new Supplied(written, system, phaseVolts, polesOfBreaker);
         if (saysThree && bare.isEmpty()) {
             return supplied.three(0, Double.MAX_VALUE, false);
+        }
+        if (saysOne && bare.isEmpty()) {
+            return new Connection(1, NO_VOLTAGE, "", "");
         }
         Matcher matcher = VOLTS.matcher(bare);
         if (!matcher.matches() || saysThree && saysOne) {
@@ -119,7 +129,7 @@ record Connection(int poles, String assumed, String question, String problem) {
     }
 
     /** What the supply has for it. */
-    private record Supplied(String written, PhaseSystem system, double phase) {
+    private record Supplied(String written, PhaseSystem system, double phase, int polesOfBreaker) {
         private double between() {
             return switch (system) {
                 case THREE_PHASE -> phase * Math.sqrt(3);
@@ -145,6 +155,9 @@ record Connection(int poles, String assumed, String question, String problem) {
         Connection star(double low, double high) {
             double above = above(phase, low, low);
             double between = above(between(), low, low);
+            if (Math.abs(above) <= ASKED && (polesOfBreaker == 1 || polesOfBreaker == 2)) {
+                return fits(polesOfBreaker, "", above, polesOfBreaker == 1 ? phase : between());
+            }
             return Math.abs(above) > ASKED && Math.abs(between) <= ASKED
                     ? fits(2, "", between, between())
                     : fits(
@@ -159,7 +172,7 @@ record Connection(int poles, String assumed, String question, String problem) {
             String assumed = "of two voltages the one that the supply has counts, to neutral before between lines";
             double one = aboveEither(phase, low, high);
             double two = aboveEither(between(), low, high);
-            if (Math.abs(one) <= ASKED) {
+            if (Math.abs(one) <= ASKED && !(polesOfBreaker == 2 && Math.abs(two) <= ASKED)) {
                 return fits(1, assumed, one, phase);
             }
             return Math.abs(two) <= ASKED ? fits(2, assumed, two, between()) : range(low, high);
@@ -168,6 +181,12 @@ record Connection(int poles, String assumed, String question, String problem) {
         Connection range(double low, double high) {
             double one = above(phase, low, high);
             double two = system == PhaseSystem.SINGLE_PHASE ? Double.POSITIVE_INFINITY : above(between(), low, high);
+            if (polesOfBreaker == 3 && system == PhaseSystem.THREE_PHASE && Math.abs(two) <= Math.abs(one)) {
+                return fits(3, "three poles, as its breaker has", two, between());
+            }
+            if (polesOfBreaker == 2 && low < high && Math.abs(two) <= SILENT) {
+                return fits(2, "", two, between());
+            }
             if (Math.abs(one) <= SILENT || Math.abs(one) <= Math.abs(two)) {
                 boolean isRange = low < high && Math.abs(two) <= SILENT;
                 return fits(

@@ -52,7 +52,8 @@ final class CurrentReader {
 
     /**
      * @param poles 0 where they are a problem, which is noted
-     * @param outletAmps rating of its outlet, where stated
+     * @param ratedAmps rating of its breakers together, else of its outlet, where stated
+     * @param hasBreaker whether its breaker is stated, which then tells what it may draw where nothing else does
      * @param guessed gets the keys of what is not stated
      * @param before problems that were noted above this row: of a row with others, that nothing tells its current says little
      */
@@ -61,7 +62,8 @@ final class CurrentReader {
             String name,
             Gear gear,
             int poles,
-            OptionalDouble outletAmps,
+            OptionalDouble ratedAmps,
+            boolean hasBreaker,
             Set<String> guessed,
             int before) {
         double powerFactor = powerFactor(row, gear, guessed);
@@ -74,8 +76,9 @@ final class CurrentReader {
                     ? OptionalDouble.of(motorAmps(poles, horsepower.getAsDouble(), powerFactor, guessed))
                     : amps(row, poles, powerFactor, horsepower.isPresent(), guessed);
         }
-        if (amps.isEmpty() && poles > 0 && notices.problems() == before && isLeftOpen(row)) {
-            amps = OptionalDouble.of(reserved(row, name, outletAmps));
+        boolean isOpen = isLeftOpen(row) || hasBreaker && isSilent(row);
+        if (amps.isEmpty() && poles > 0 && notices.problems() == before && isOpen) {
+            amps = OptionalDouble.of(reserved(row, name, ratedAmps, hasBreaker));
             guessed.add("running_a");
         } else if (amps.isEmpty() && notices.problems() == before) {
             cells.problem(
@@ -97,9 +100,14 @@ final class CurrentReader {
         return FIGURES.stream().anyMatch(meaning -> cells.isLeftOpen(row, meaning));
     }
 
-    /** What nobody knows yet keeps a whole breaker free: as much as its outlet, or a usual breaker, may carry. */
-    private double reserved(ReadTable.Row row, String name, OptionalDouble outletAmps) {
-        double rating = Math.min(outletAmps.orElse(mapping.usualBreakerAmps()), MOST_RESERVED_AMPS);
+    private boolean isSilent(ReadTable.Row row) {
+        return FIGURES.stream().allMatch(meaning -> CellReader.isSilent(cells.cell(row, meaning)));
+    }
+
+    /** What nobody knows yet keeps a whole breaker free: as much as its own, its outlet, or a usual breaker, may carry. */
+    private double reserved(ReadTable.Row row, String name, OptionalDouble ratedAmps, boolean hasBreaker) {
+        double stated = ratedAmps.orElse(mapping.usualBreakerAmps());
+        double rating = hasBreaker ? stated : Math.min(stated, MOST_RESERVED_AMPS);
         double amps = mapping.continuousFraction() * rating;
         cells.ask(
                 row,

@@ -21,14 +21,18 @@ import java.util.stream.Collectors;
  * @param notes what the list remarks of loads, by their ids
  * @param findings what there is to tell of it: problems, guesses, questions and so on by their kind
  * @param rows that hold pieces
+ * @param listed pieces in the list, whatever became of them
  * @param pieces that were taken over
+ * @param leftOut pieces that were not, for reasons that the findings tell
  */
 public record EquipmentList(
         Optional<Project> project,
         Map<String, String> notes,
         List<Finding> findings,
         int rows,
+        int listed,
         int pieces,
+        int leftOut,
         int breakers) {
 
     /** Rows that could not be taken over, each with its place and what would help. */
@@ -74,6 +78,8 @@ public record EquipmentList(
         Notices notices = new Notices();
         List<Item> items = new ArrayList<>();
         int lists = 0;
+        int listed = 0;
+        int rows = 0;
         boolean isAsMapped = true;
         for (ReadTable sheet : sheets) {
             if (mapping.sheet().isPresent() && !mapping.sheet().get().equals(sheet.name())) {
@@ -86,14 +92,22 @@ public record EquipmentList(
             }
             lists++;
             isAsMapped &= header.get().hasAllMapped();
-            items.addAll(new RowReader(sheet, header.get(), mapping, notices).read());
+            RowReader reader = new RowReader(sheet, header.get(), mapping, notices);
+            items.addAll(reader.read());
+            listed += reader.listed();
+            rows += reader.rows();
         }
         if (lists == 0) {
             noList(sheets, mapping, columns).forEach(notices::add);
         }
         // Figures under a header that is not there would be lost with every row, so that no row can be taken over.
-        return of(isAsMapped ? items : List.of(), notices, mapping, name);
+        if (!isAsMapped) {
+            notices.leaveOut(listed - notices.leftOut());
+        }
+        return of(isAsMapped ? items : List.of(), new Counts(rows, listed), notices, mapping, name);
     }
+
+    private record Counts(int rows, int listed) {}
 
     private static List<Notice> noList(List<ReadTable> sheets, Mapping mapping, Columns columns) {
         List<ReadTable> wanted = sheets.stream()
@@ -115,7 +129,7 @@ public record EquipmentList(
                                 + " in a mapping file (--map), or begin with --template."));
     }
 
-    private static EquipmentList of(List<Item> items, Notices notices, Mapping mapping, String name) {
+    private static EquipmentList of(List<Item> items, Counts counts, Notices notices, Mapping mapping, String name) {
         List<Bundler.Branch> branches = new Bundler(mapping, notices).bundle(items);
         Optional<Project> project = Optional.empty();
         if (!branches.isEmpty()) {
@@ -127,8 +141,13 @@ public record EquipmentList(
                 project,
                 project.map(it -> Sketch.notes(it, branches)).orElse(Map.of()),
                 notices.all(),
-                items.size(),
-                branches.stream().mapToInt(branch -> branch.pieces().size()).sum(),
+                items.isEmpty() ? 0 : counts.rows(),
+                counts.listed(),
+                (int) branches.stream()
+                        .flatMap(branch -> branch.pieces().stream())
+                        .filter(piece -> !piece.isFurther())
+                        .count(),
+                notices.leftOut(),
                 branches.size());
     }
 }

@@ -19,6 +19,8 @@ import java.util.Set;
  * @param clauses to look up for life-safety equipment; empty for others
  * @param ties what else the list says of how it is fed and switched
  * @param label what drawings call it, and remarks
+ * @param circuit what the list says of its circuit and breaker
+ * @param isFurther whether it is a further supply of pieces that another item counts
  */
 record Item(
         String place,
@@ -40,7 +42,9 @@ record Item(
         Set<String> guessed,
         String clauses,
         Ties ties,
-        Label label) {
+        Label label,
+        ListedCircuit circuit,
+        boolean isFurther) {
 
     /** What pieces must share to be on one breaker. */
     record Kind(
@@ -52,6 +56,45 @@ record Item(
             boolean isSwitched,
             OptionalDouble outletAmps,
             Ties ties) {}
+
+    /** One of so many breakers that feed each piece in equal parts. */
+    Item part(int breakers, int index) {
+        String note = "breaker " + (index + 1) + " of " + breakers + " that feed it";
+        ListedCircuit own = new ListedCircuit(CircuitNames.NONE, circuit.breaker());
+        return supply(feed, breakers, ties, note, own, index > 0);
+    }
+
+    /** One of two feeds, each of which carries all. */
+    Item feed(String letter, String panel, CircuitNames names, boolean further) {
+        String note = "feed " + letter + " of two, each of which carries all";
+        return supply(letter, 1, ties.from(panel), note, new ListedCircuit(names, circuit.breaker()), further);
+    }
+
+    private Item supply(String letter, int parts, Ties tied, String note, ListedCircuit listed, boolean further) {
+        return new Item(
+                place,
+                quantity,
+                name,
+                room,
+                role,
+                zone,
+                letter,
+                gear,
+                service,
+                outletAmps,
+                poles,
+                amps / parts,
+                idleAmps / parts,
+                inrushPeakAmps / parts,
+                powerFactor,
+                horsepower,
+                guessed,
+                clauses,
+                tied,
+                label.noted(note),
+                listed,
+                further);
+    }
 
     Kind kind() {
         return new Kind(room, role, zone, feed, poles, service.isSwitched(), outletAmps, ties);

@@ -8,4 +8,8 @@ package evenrise.solver.intake;
  */
 record Label(String tag, String notes) {
     static final Label NONE = new Label("", "");
+
+    Label noted(String note) {
+        return new Label(tag, notes.isEmpty() ? note : notes + "; " + note);
+    }
 }

@@ -13,6 +13,7 @@ final class Notices {
     private final List<Notice> all = new ArrayList<>();
     private final Map<String, Integer> assumed = new LinkedHashMap<>();
     private int problems;
+    private int leftOut;
 
     void add(Notice notice) {
         all.add(notice);
@@ -33,6 +34,16 @@ final class Notices {
         String where = sheet.name().isEmpty() ? "" : "sheet '" + sheet.name() + "': ";
         assumed.forEach((text, rows) -> guess(where + text + " (" + rows + (rows == 1 ? " row)" : " rows)")));
         assumed.clear();
+    }
+
+    /** So many pieces are in no load; why is told by a notice. */
+    void leaveOut(int pieces) {
+        leftOut += pieces;
+    }
+
+    /** Pieces that are in no load. */
+    int leftOut() {
+        return leftOut;
     }
 
     int problems() {

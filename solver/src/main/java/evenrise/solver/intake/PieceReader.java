@@ -21,14 +21,15 @@ final class PieceReader {
     private static final int LONGEST_NOTES = 2000;
 
     private final ReadTable sheet;
-    private final Header header;
-    private final Mapping mapping;
     private final Notices notices;
     private final CellReader cells;
     private final Whereabouts whereabouts;
     private final ServiceReader services;
     private final CurrentReader currents;
     private final TiesReader ties;
+    private final CircuitReader circuits;
+    private final WiringReader wirings;
+    private final Supplies supplies;
 
     PieceReader(
             ReadTable sheet,
@@ -38,77 +39,102 @@ final class PieceReader {
             CellReader cells,
             Whereabouts whereabouts) {
         this.sheet = sheet;
-        this.header = header;
-        this.mapping = mapping;
         this.notices = notices;
         this.cells = cells;
         this.whereabouts = whereabouts;
         this.services = new ServiceReader(sheet, cells, notices, mapping.placesLifeSafety());
         this.currents = new CurrentReader(cells, mapping, notices);
         this.ties = new TiesReader(cells, mapping.lineToNeutralVolts());
+        this.circuits = new CircuitReader(cells, notices);
+        this.wirings = new WiringReader(cells, header, mapping, notices);
+        this.supplies = new Supplies(cells, notices);
     }
 
-    /** Empty where there is no piece to be fed, or a problem, which is noted. */
-    Optional<Item> of(ReadTable.Row row, String name) {
+    /**
+     * Items of one row.
+     *
+     * @param pieces that the row stands for
+     * @param items none where nothing of it is fed from here, or something is a problem, which is noted
+     */
+    record Read(int pieces, List<Item> items) {}
+
+    Read of(ReadTable.Row row, String name) {
         int before = notices.problems();
         if (name.isEmpty()) {
             cells.problem(row, Meaning.NAME, "no name. Maybe it is in a merged cell above.");
         }
         int pieces = quantity(row);
+        List<Item> items = items(row, name, pieces, before);
+        if (items.isEmpty()) {
+            notices.leaveOut(pieces);
+        }
+        return new Read(pieces, items);
+    }
+
+    private List<Item> items(ReadTable.Row row, String name, int pieces, int before) {
         if (pieces == 0) {
             cells.leaveOut(row, "'" + CellReader.cut(name) + "' has quantity 0 and is left out");
-            return Optional.empty();
+            return List.of();
         }
         Optional<Service> service = services.of(row, name, pieces);
         if (service.filter(it -> it == Service.LIFE_SAFETY).isPresent()) {
-            return Optional.empty();
+            return List.of();
         }
         if (HeaderWords.folded(cells.text(row, Meaning.VOLTS)).matches(".*\\bpoe\\b.*")) {
             cells.leaveOut(
                     row,
                     "'" + CellReader.cut(name)
                             + "' lives on its network (PoE) and is left out: its power is its switch's");
-            return Optional.empty();
+            return List.of();
         }
         if (Connection.isDirectCurrent(cells.text(row, Meaning.VOLTS)) && notices.problems() == before) {
             askWhatFeeds(row, name, pieces);
-            return Optional.empty();
+            return List.of();
         }
-        Set<String> guessed = new TreeSet<>(Set.of("breaker_a", "inrush_half_ms", "third_harmonic"));
+        Set<String> guessed = new TreeSet<>(Set.of("inrush_half_ms", "third_harmonic"));
         service.filter(it -> it == Service.ASKED).ifPresent(it -> guessed.add("switched"));
         Role role = role(row, name, guessed);
         Gear gear = Gear.of(role, cells.text(row, Meaning.ROLE) + " " + name);
-        int poles = poles(row, guessed);
+        ListedCircuit circuit = circuits.of(row);
+        Wiring wiring = wirings.of(row, circuit.breaker(), guessed);
         OptionalDouble outlet = outlet(row);
-        CurrentReader.Current current = currents.of(row, name, gear, poles, outlet, guessed, before);
+        OptionalDouble rating = circuit.breaker()
+                .map(breaker -> OptionalDouble.of(wiring.breakers() * breaker.amps()))
+                .orElse(outlet);
+        CurrentReader.Current current = currents.of(
+                row, name, gear, wiring.loadedPoles(), rating, circuit.breaker().isPresent(), guessed, before);
         Ties tied = ties.of(
                 row, whereabouts.rack(), service.filter(Service::isSwitched).isPresent());
         if (role == Role.PROCESSING) {
             guessed.add("settle_s");
         }
-        return notices.problems() > before
-                ? Optional.empty()
-                : Optional.of(new Item(
-                        Notice.place(sheet, row.number()),
-                        pieces,
-                        CellReader.cut(name),
-                        whereabouts.room(),
-                        role,
-                        whereabouts.zone(row),
-                        whereabouts.feed(row),
-                        gear,
-                        service.orElseThrow(),
-                        outlet,
-                        poles,
-                        current.amps().orElseThrow(),
-                        current.idleAmps(),
-                        current.inrushPeakAmps(),
-                        current.powerFactor(),
-                        current.horsepower(),
-                        Set.copyOf(guessed),
-                        service.get() == Service.LIFE_SAFETY_HERE ? services.clauses(row, name) : "",
-                        tied,
-                        new Label(label(row, Meaning.TAG, LONGEST_TAG), label(row, Meaning.NOTES, LONGEST_NOTES))));
+        if (notices.problems() > before) {
+            return List.of();
+        }
+        Item whole = new Item(
+                Notice.place(sheet, row.number()),
+                pieces,
+                CellReader.cut(name),
+                whereabouts.room(),
+                role,
+                whereabouts.zone(row),
+                whereabouts.feed(row),
+                gear,
+                service.orElseThrow(),
+                outlet,
+                wiring.poles(),
+                current.amps().orElseThrow(),
+                current.idleAmps(),
+                current.inrushPeakAmps(),
+                current.powerFactor(),
+                current.horsepower(),
+                Set.copyOf(guessed),
+                service.get() == Service.LIFE_SAFETY_HERE ? services.clauses(row, name) : "",
+                tied,
+                new Label(label(row, Meaning.TAG, LONGEST_TAG), label(row, Meaning.NOTES, LONGEST_NOTES)),
+                circuit,
+                false);
+        return supplies.of(row, whole, wiring.breakers());
     }
 
     /** What lives on direct current is fed by a power supply, which is what a breaker here feeds. */
@@ -163,29 +189,6 @@ final class PieceReader {
         notices.assume(byName.map(role -> "role " + role.name().toLowerCase(Locale.ROOT) + " told by words of the name")
                 .orElse("role auxiliary, for want of any word that tells"));
         return byName.orElse(Role.AUXILIARY);
-    }
-
-    /** 0 where the voltage is a problem, which is noted. */
-    private int poles(ReadTable.Row row, Set<String> guessed) {
-        if (!cells.isReadable(row, Meaning.VOLTS)) {
-            return 0;
-        }
-        Connection connection = Connection.of(
-                cells.text(row, Meaning.VOLTS),
-                header.units().getOrDefault(Meaning.VOLTS, "v"),
-                mapping.system(),
-                mapping.lineToNeutralVolts());
-        if (connection.poles() == 0) {
-            cells.problem(row, Meaning.VOLTS, connection.problem());
-        }
-        if (!connection.assumed().isEmpty()) {
-            notices.assume(connection.assumed());
-            guessed.add("poles");
-        }
-        if (!connection.question().isEmpty()) {
-            notices.add(new Notice(Notice.Kind.QUESTION, Notice.place(sheet, row.number()), connection.question()));
-        }
-        return connection.poles();
     }
 
     private OptionalDouble outlet(ReadTable.Row row) {

@@ -16,6 +16,8 @@ final class RowReader {
     private final CellReader cells;
     private final Whereabouts whereabouts;
     private final PieceReader pieces;
+    private int listed;
+    private int rows;
 
     RowReader(ReadTable sheet, Header header, Mapping mapping, Notices notices) {
         this.sheet = sheet;
@@ -25,6 +27,16 @@ final class RowReader {
         this.cells = new CellReader(sheet, header, notices);
         this.whereabouts = new Whereabouts(cells, notices);
         this.pieces = new PieceReader(sheet, header, mapping, notices, cells, whereabouts);
+    }
+
+    /** Pieces in the rows that were read, whatever became of them. */
+    int listed() {
+        return listed;
+    }
+
+    /** Rows that were taken over. */
+    int rows() {
+        return rows;
     }
 
     List<Item> read() {
@@ -41,6 +53,8 @@ final class RowReader {
         if (name.isEmpty() && !hasFigures && !cells.cell(row, Meaning.QUANTITY).isEmpty()) {
             cells.problem(
                     row, Meaning.QUANTITY, "a quantity without a name. Maybe the name is in a merged cell above.");
+            listed++;
+            notices.leaveOut(1);
         } else if (name.isEmpty() && !hasFigures) {
             // A heading between rows may name the room of what follows; nothing else is lost with it.
             whereabouts.at(row);
@@ -50,7 +64,10 @@ final class RowReader {
             cells.leaveOut(row, "an example of the template is left out");
         } else {
             whereabouts.at(row);
-            pieces.of(row, name).ifPresent(items::add);
+            PieceReader.Read read = pieces.of(row, name);
+            listed += read.pieces();
+            rows += read.items().isEmpty() ? 0 : 1;
+            items.addAll(read.items());
         }
     }
 }

@@ -33,6 +33,7 @@ import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /** A project from branches: loads, and a first supply, panels and boards with room to spare, to be replaced by the real ones. */
 final class Sketch {
@@ -162,7 +163,13 @@ final class Sketch {
                 .sum();
         Set<String> guessed = new TreeSet<>();
         pieces.forEach(item -> guessed.addAll(item.guessed()));
-        if (branch.curve().isPresent() && mapping.curve().isEmpty()) {
+        if (!branch.isStated()) {
+            guessed.add("breaker_a");
+        }
+        boolean isCurveStated = pieces.stream()
+                .flatMap(item -> item.circuit().breaker().stream())
+                .anyMatch(breaker -> breaker.curve().isPresent());
+        if (branch.curve().isPresent() && mapping.curve().isEmpty() && !isCurveStated) {
             guessed.add("curve");
         }
         return Load.builder()
@@ -346,6 +353,10 @@ final class Sketch {
                 .distinct()
                 .toList();
         String joined = String.join("+", tags);
+        String circuit = pieces.get(0).circuit().names().written();
+        if (tags.isEmpty() && circuit.matches(".*\\p{L}.*[0-9].*") && circuit.length() <= LONGEST_ID) {
+            return taken.add(circuit) ? circuit : numbered(circuit);
+        }
         String tag = joined.length() <= LONGEST_ID || tags.size() == 1 ? joined : tags.get(0) + "+" + (tags.size() - 1);
         if (tags.isEmpty()) {
             return numbered(slug(pieces.get(0).name()));
@@ -366,7 +377,8 @@ final class Sketch {
         Map<String, String> notes = new LinkedHashMap<>();
         for (int i = 0; i < branches.size(); i++) {
             String all = branches.get(i).pieces().stream()
-                    .map(piece -> piece.label().notes())
+                    .flatMap(piece -> Stream.of(
+                            piece.circuit().names().noted(), piece.label().notes()))
                     .filter(text -> !text.isEmpty())
                     .distinct()
                     .collect(Collectors.joining("; "));

@@ -20,4 +20,8 @@ record Ties(
         OptionalDouble lineToNeutralVolts,
         double offAfterSeconds) {
     static final Ties NONE = new Ties("", "", "", "", OptionalDouble.empty(), 0);
+
+    Ties from(String panel) {
+        return new Ties(system, panel, rack, contactor, lineToNeutralVolts, offAfterSeconds);
+    }
 }

@@ -5,9 +5,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Where a piece is: its room and rack, which go on from row to row, its shutdown zone, its feed. */
 final class Whereabouts {
+    private static final Pattern BOTH = Pattern.compile("(FEEDS? |PSUS? )?[A1]\\s*([+&/,;]|AND|UND|ET|Y|-)?\\s*[B2]"
+            + "|BOTH|DUAL( (PSU|FEED|SUPPLY|CORDED|CORD))?|REDUNDANT|BEIDE|DOUBLE|DOBLE|2 ?X? ?PSUS?|2N");
+
     private final CellReader cells;
     private final Notices notices;
     private final Map<Meaning, String> above = new EnumMap<>(Meaning.class);
@@ -52,13 +56,16 @@ final class Whereabouts {
         return CellReader.cut(own);
     }
 
-    /** A or B; empty where it is not redundant. */
+    /** A, B or both ({@link Supplies#BOTH}); empty where it is not redundant. */
     String feed(ReadTable.Row row) {
         String own = cells.text(row, Meaning.FEED).toUpperCase(Locale.ROOT);
+        if (BOTH.matcher(own).matches()) {
+            return Supplies.BOTH;
+        }
         if (own.matches("([A-Z]+ ?)?[AB]")) {
             return own.substring(own.length() - 1);
         }
-        if (!own.isEmpty()) {
+        if (!own.isEmpty() && !own.matches("[-–—]+|N|NO|NONE|SINGLE|NEIN|NON")) {
             notices.assume("feed '" + CellReader.cut(own) + "' is neither A nor B: not redundant");
         }
         return "";

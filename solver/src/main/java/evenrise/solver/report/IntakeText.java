@@ -18,7 +18,11 @@ public final class IntakeText {
         List<List<String>> sections = new ArrayList<>();
         sections.add(new Section(paint, "Equipment list")
                 .text(Phrase.counted(list.pieces(), "piece") + " in " + Phrase.counted(list.rows(), "row") + " on "
-                        + Phrase.counted(list.breakers(), "breaker") + ".")
+                        + Phrase.counted(list.breakers(), "breaker")
+                        + (list.leftOut() == 0
+                                ? "."
+                                : "; " + Phrase.counted(list.leftOut(), "piece") + " of " + list.listed()
+                                        + " left out, listed below."))
                 .lines());
         if (!list.problems().isEmpty()) {
             sections.add(listed(new Section(paint, "Rows that cannot be taken over"), list.problems(), shown));

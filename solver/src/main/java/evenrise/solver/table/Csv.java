@@ -11,13 +11,16 @@ import org.apache.commons.csv.CSVPrinter;
 
 /**
  * Tables of values as RFC 4180 has them, with the cautions as lines of comment below. A text that a spreadsheet would
- * take for a formula begins with an apostrophe; one that begins like a comment is quoted.
+ * take for a formula, or a breaker's {@code 20/2} for a date, begins with an apostrophe; one that begins like a comment is
+ * quoted.
  */
 public final class Csv {
     /** Signs with which a formula begins, or the field behind it. */
     private static final String ACTS = "=+-@\t\r";
 
     private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9.]+([eE][-+]?[0-9]+)?");
+
+    private static final Pattern DATE = Pattern.compile("[0-9]{1,4}/[0-9]{1,2}(/[0-9]{1,4})?");
 
     private Csv() {}
 
@@ -36,6 +39,8 @@ public final class Csv {
 
     private static String inert(String cell) {
         boolean actsFirst = !cell.isEmpty() && ACTS.indexOf(cell.charAt(0)) >= 0;
-        return actsFirst && !NUMBER.matcher(cell).matches() ? "'" + cell : cell;
+        boolean turns = actsFirst && !NUMBER.matcher(cell).matches()
+                || DATE.matcher(cell).matches();
+        return turns ? "'" + cell : cell;
     }
 }

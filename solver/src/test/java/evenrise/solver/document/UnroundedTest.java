@@ -8,8 +8,8 @@ class UnroundedTest {
     /** Preferred ratings below ten amperes have fractions (IEC 60898-1, from memory): 6.3 A is no 6 A. */
     @Test
     void aBreakersRatingIsNotRounded() {
-        assertThat(Unrounded.breaker(2, 6.3)).isEqualTo("2 × 6.3 A");
-        assertThat(Unrounded.breaker(1, 20)).isEqualTo("1 × 20 A");
+        assertThat(Unrounded.breaker(2, 6.3)).isEqualTo("6.3/2");
+        assertThat(Unrounded.breaker(1, 20)).isEqualTo("20/1");
         assertThat(Unrounded.amps(2.5)).isEqualTo("2.5 A");
     }
 

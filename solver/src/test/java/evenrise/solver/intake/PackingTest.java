@@ -38,7 +38,9 @@ class PackingTest {
                 Set.of(),
                 "",
                 Ties.NONE,
-                Label.NONE);
+                Label.NONE,
+                ListedCircuit.NONE,
+                false);
         return new Bundle.Piece(item, amps, tripAmps);
     }
 

@@ -12,4 +12,11 @@ class CsvTest {
         assertThat(Csv.of(List.of(List.of("a", "=1+1", "@x", "-3 V", "+cmd", "\tx", "-3.5", "+1e5", "", "b=1"))))
                 .startsWith("a,'=1+1,'@x,'-3 V,'+cmd,'\tx,-3.5,+1e5,,b=1\r\n");
     }
+
+    /** The breaker 20/2 is no 20 February. */
+    @Test
+    void keepsBreakersFromBecomingDates() {
+        assertThat(Csv.of(List.of(List.of("20/2", "6.3/2", "208/3/60", "P1/2"))))
+                .startsWith("'20/2,6.3/2,'208/3/60,P1/2\r\n");
+    }
 }
