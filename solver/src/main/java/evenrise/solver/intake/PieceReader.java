@@ -28,7 +28,7 @@ final class PieceReader {
     private final CurrentReader currents;
     private final TiesReader ties;
     private final CircuitReader circuits;
-    private final WiringReader wirings;
+    private final BreakerPolesReader wirings;
     private final Supplies supplies;
 
     PieceReader(
@@ -46,7 +46,7 @@ final class PieceReader {
         this.currents = new CurrentReader(cells, mapping, notices);
         this.ties = new TiesReader(cells, mapping.lineToNeutralVolts());
         this.circuits = new CircuitReader(cells, notices);
-        this.wirings = new WiringReader(cells, header, mapping, notices);
+        this.wirings = new BreakerPolesReader(cells, header, mapping, notices);
         this.supplies = new Supplies(cells, notices);
     }
 
@@ -96,7 +96,7 @@ final class PieceReader {
         Role role = role(row, name, guessed);
         Gear gear = Gear.of(role, cells.text(row, Meaning.ROLE) + " " + name);
         ListedCircuit circuit = circuits.of(row);
-        Wiring wiring = wirings.of(row, circuit.breaker(), guessed);
+        BreakerPoles wiring = wirings.of(row, circuit.breaker(), guessed);
         OptionalDouble outlet = outlet(row);
         OptionalDouble rating = circuit.breaker()
                 .map(breaker -> OptionalDouble.of(wiring.breakers() * breaker.amps()))

@@ -7,10 +7,10 @@ package evenrise.solver.intake;
  * @param loadedPoles by which its power becomes a current in each pole
  * @param breakers that feed one piece together
  */
-record Wiring(int poles, int loadedPoles, int breakers) {
-    static final Wiring PROBLEM = new Wiring(0, 0, 1);
+record BreakerPoles(int poles, int loadedPoles, int breakers) {
+    static final BreakerPoles PROBLEM = new BreakerPoles(0, 0, 1);
 
-    static Wiring of(int poles) {
-        return new Wiring(poles, poles, 1);
+    static BreakerPoles of(int poles) {
+        return new BreakerPoles(poles, poles, 1);
     }
 }

@@ -8,13 +8,13 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Tells the poles of a piece's breaker, by its voltage, its phases and the breaker that the list states. */
-final class WiringReader {
+final class BreakerPolesReader {
     private final CellReader cells;
     private final Header header;
     private final Mapping mapping;
     private final Notices notices;
 
-    WiringReader(CellReader cells, Header header, Mapping mapping, Notices notices) {
+    BreakerPolesReader(CellReader cells, Header header, Mapping mapping, Notices notices) {
         this.cells = cells;
         this.header = header;
         this.mapping = mapping;
@@ -22,9 +22,9 @@ final class WiringReader {
     }
 
     /** Without poles where something is a problem, which is noted. */
-    Wiring of(ReadTable.Row row, Optional<StatedBreaker> breaker, Set<String> guessed) {
+    BreakerPoles of(ReadTable.Row row, Optional<StatedBreaker> breaker, Set<String> guessed) {
         if (!cells.isReadable(row, Meaning.VOLTS)) {
-            return Wiring.PROBLEM;
+            return BreakerPoles.PROBLEM;
         }
         String written = written(row);
         boolean isStated = !CellReader.isSilent(cells.cell(row, Meaning.VOLTS)) || written.contains("3ph");
@@ -37,7 +37,7 @@ final class WiringReader {
                 hint);
         if (connection.poles() == 0) {
             cells.problem(row, Meaning.VOLTS, connection.problem());
-            return Wiring.PROBLEM;
+            return BreakerPoles.PROBLEM;
         }
         boolean isToldByBreaker = !isStated && hint > 0;
         if (!connection.assumed().isEmpty() && !isToldByBreaker) {
@@ -48,7 +48,7 @@ final class WiringReader {
             cells.ask(row, connection.question());
         }
         return breaker.isEmpty()
-                ? Wiring.of(connection.poles())
+                ? BreakerPoles.of(connection.poles())
                 : onStated(row, breaker.get(), isStated ? connection.poles() : 0, hint, guessed);
     }
 
@@ -79,7 +79,7 @@ final class WiringReader {
     }
 
     /** @param byVoltage poles that the voltage asks for; 0 where the list states none */
-    private Wiring onStated(ReadTable.Row row, StatedBreaker breaker, int byVoltage, int hint, Set<String> guessed) {
+    private BreakerPoles onStated(ReadTable.Row row, StatedBreaker breaker, int byVoltage, int hint, Set<String> guessed) {
         String text = "breaker '" + CellReader.cut(cells.text(row, Meaning.BREAKER)) + "'";
         if (breaker.hasNeutral() || isOnNeutral(breaker) && byVoltage <= 1) {
             notices.assume("a breaker's pole for the neutral takes no slot of its own here");
@@ -93,7 +93,7 @@ final class WiringReader {
                     text + " has " + poles + " poles, of at most "
                             + mapping.system().phases().size() + " that this supply has. Maybe the mapping's system is"
                             + " another.");
-            return Wiring.PROBLEM;
+            return BreakerPoles.PROBLEM;
         }
         if (byVoltage > poles) {
             cells.problem(
@@ -101,7 +101,7 @@ final class WiringReader {
                     Meaning.BREAKER,
                     text + " has " + (poles == 1 ? "one pole" : poles + " poles") + ", the voltage asks for "
                             + byVoltage + ". Maybe one of both is another.");
-            return Wiring.PROBLEM;
+            return BreakerPoles.PROBLEM;
         }
         boolean isSpelledPoles = breaker.poles() == 0 && breaker.times() > 1 && breaker.times() == poles;
         int breakers = isSpelledPoles ? 1 : breaker.times();
@@ -123,6 +123,6 @@ final class WiringReader {
                     text + ": " + breakers + " breakers feed one piece, and each counts with an equal part of it."
                             + " Is that so? Where each must carry it alone, say 'A and B' under 'Feed'.");
         }
-        return new Wiring(poles, byVoltage == 0 ? poles : byVoltage, breakers);
+        return new BreakerPoles(poles, byVoltage == 0 ? poles : byVoltage, breakers);
     }
 }
