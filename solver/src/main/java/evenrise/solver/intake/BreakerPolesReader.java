@@ -79,7 +79,8 @@ final class BreakerPolesReader {
     }
 
     /** @param byVoltage poles that the voltage asks for; 0 where the list states none */
-    private BreakerPoles onStated(ReadTable.Row row, StatedBreaker breaker, int byVoltage, int hint, Set<String> guessed) {
+    private BreakerPoles onStated(
+            ReadTable.Row row, StatedBreaker breaker, int byVoltage, int hint, Set<String> guessed) {
         String text = "breaker '" + CellReader.cut(cells.text(row, Meaning.BREAKER)) + "'";
         if (breaker.hasNeutral() || isOnNeutral(breaker) && byVoltage <= 1) {
             notices.assume("a breaker's pole for the neutral takes no slot of its own here");
