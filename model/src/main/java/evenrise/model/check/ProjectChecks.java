@@ -20,6 +20,7 @@ public final class ProjectChecks {
             BoardTypeChecks::check,
             Systems::check,
             Scenes::check,
+            NamedInDefaults::check,
             Contactors::check,
             SlotNumbers::check,
             FixedPlaces::check,

@@ -9,6 +9,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The one way from bytes to a record: take in, decode, parse, bind, check. */
@@ -25,6 +26,16 @@ abstract class FileKind<T> {
 
     /** Adds what is wrong between the parts of a record whose values are each fine, or legal stand-ins. */
     abstract void check(T value, Problems problems);
+
+    /** The tree that is bound, where it is another than the file's. */
+    LoadDefaults.Applied applied(Node root) {
+        return LoadDefaults.Applied.none(root);
+    }
+
+    /** What the file leaves unsaid and is left unsaid again when the record is written. */
+    Silence silence(Node root, T value) {
+        return Silence.NONE;
+    }
 
     Reading<T> read(Path file) {
         try {
@@ -58,16 +69,30 @@ abstract class FileKind<T> {
         try {
             Node root = TreeReader.read(text, Format.of(name, text), name, problems);
             otherKind(root, name);
-            problems.in(root);
-            T value = new RecordBinder(problems, isNewer(root)).bind(root, type);
+            LoadDefaults.Applied applied = applied(root);
+            problems.in(applied.root(), applied.origins());
+            T value = new RecordBinder(problems, isNewer(root)).bind(applied.root(), type);
             if (!problems.unread().contains("")) {
                 check(value, problems);
             }
             Optional<T> sound = problems.errors().isEmpty() ? Optional.of(value) : Optional.empty();
-            SideNotes notes = sound.isPresent() ? SideNotes.of(root, type) : SideNotes.NONE;
-            return new Reading<>(sound, problems.sorted(), sha256(bytes), notes);
+            SideNotes notes = sound.isPresent() ? SideNotes.of(root, type).with(silence(root, value)) : SideNotes.NONE;
+            return new Reading<>(sound, problems.sorted(), sha256(bytes), notes, applied.taken());
         } catch (Problems.Enough e) {
-            return new Reading<>(Optional.empty(), problems.sorted(), sha256(bytes), SideNotes.NONE);
+            return new Reading<>(Optional.empty(), problems.sorted(), sha256(bytes), SideNotes.NONE, List.of());
+        }
+    }
+
+    /** What a text of ours says, without any check; empty where it cannot be read. */
+    Optional<T> bound(String text, Format format) {
+        Problems problems = new Problems(whole);
+        try {
+            Node root = applied(TreeReader.read(text, format, whole, problems)).root();
+            problems.in(root, Map.of());
+            T value = new RecordBinder(problems, isNewer(root)).bind(root, type);
+            return problems.errors().isEmpty() ? Optional.of(value) : Optional.empty();
+        } catch (Unreadable | Problems.Enough e) {
+            return Optional.empty();
         }
     }
 
@@ -101,7 +126,7 @@ abstract class FileKind<T> {
     }
 
     private Reading<T> refused(Unreadable e, byte[] bytes) {
-        return new Reading<>(Optional.empty(), List.of(e.problem()), sha256(bytes), SideNotes.NONE);
+        return new Reading<>(Optional.empty(), List.of(e.problem()), sha256(bytes), SideNotes.NONE, List.of());
     }
 
     static String sha256(byte[] bytes) {

@@ -2,6 +2,7 @@ package evenrise.model.file;
 
 import evenrise.model.contract.Words;
 import evenrise.model.plan.Assignment;
+import evenrise.model.project.GivenFields;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -89,6 +90,16 @@ final class FileText {
             notes.at(place).forEach((key, note) -> parts.put(key, note(note)));
             return object(parts);
         }
+        if (value instanceof GivenFields given) {
+            return inline(given.byKey(), place);
+        }
+        if (value instanceof Map<?, ?> given) {
+            Map<String, String> parts = new LinkedHashMap<>();
+            given.forEach((key, member) ->
+                    parts.put((String) key, inline(member, SideNotes.member(place, (String) key))));
+            notes.at(place).forEach((key, note) -> parts.put(key, note(note)));
+            return object(parts);
+        }
         if (value instanceof List<?> list) {
             return entries(list, place).collect(Collectors.joining(", ", "[", "]"));
         }
@@ -148,6 +159,9 @@ final class FileText {
     private Map<String, Object> members(Record record, String place) {
         Map<String, Object> members = new LinkedHashMap<>();
         for (RecordShape.Part part : RecordShape.of(record.getClass()).parts().values()) {
+            if (notes.silence().covers(place, part.key(), RecordShape.get(part, record))) {
+                continue;
+            }
             Object value = unwrap(RecordShape.get(part, record));
             boolean leftOut = value == null
                     ? !(record instanceof Assignment)

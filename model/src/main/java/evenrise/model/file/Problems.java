@@ -3,10 +3,12 @@ package evenrise.model.file;
 import evenrise.model.check.Objection;
 import evenrise.model.check.Severity;
 import evenrise.model.check.Shown;
+import evenrise.model.contract.Phrase;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +18,8 @@ import java.util.Set;
 final class Problems {
     /** More than this are only counted: whoever has so many has one cause for most. */
     static final int MOST = 200;
+
+    private static final int MOST_TAKERS = 3;
 
     /** After so many errors the rest of the file is not looked at: it would take long and say nothing new. */
     static final int ENOUGH = 5_000;
@@ -35,17 +39,33 @@ final class Problems {
             "boards", "board",
             "shutdown_groups", "shutdown group",
             "loads", "load",
+            "defaults", "default",
             "assignments", "assignment of load",
             "violations", "violation");
 
+    /** @param takers loads that the value came to from a default */
     private record Draft(
-            Severity severity, String pointer, int line, int column, String value, String expected, String cure) {}
+            Severity severity,
+            String pointer,
+            int line,
+            int column,
+            String value,
+            String expected,
+            String cure,
+            Set<String> takers) {
+        /** What the same value is wrong by, whichever load it came to. */
+        String cause() {
+            return pointer + '\n' + value + '\n' + expected;
+        }
+    }
 
     private final String whole;
     private final List<Draft> drafts = new ArrayList<>();
     private final Set<String> errors = new HashSet<>();
     private final Set<String> unbound = new HashSet<>();
     private final Map<String, Optional<Node>> found = new HashMap<>();
+    private final Map<String, Draft> ofDefaults = new HashMap<>();
+    private Map<Node, String> origins = Map.of();
     private int left;
     private Node root;
 
@@ -54,9 +74,14 @@ final class Problems {
         this.whole = whole;
     }
 
-    /** From here on, places can be looked up by their pointers. */
-    void in(Node tree) {
+    /**
+     * From here on, places can be looked up by their pointers.
+     *
+     * @param placesOfDefaults where values of the tree stand that came to loads from defaults
+     */
+    void in(Node tree, Map<Node, String> placesOfDefaults) {
         root = tree;
+        origins = placesOfDefaults;
     }
 
     void error(String pointer, Node at, String value, String expected, String cure) {
@@ -65,12 +90,12 @@ final class Problems {
 
     void error(String pointer, int line, int column, String value, String expected, String cure) {
         errors.add(pointer);
-        add(new Draft(Severity.ERROR, pointer, line, column, value, expected, cure));
+        add(Severity.ERROR, pointer, line, column, value, expected, cure);
     }
 
     /** What keeps nobody from reading on. */
     void remark(String pointer, int line, int column, String value, String expected, String cure) {
-        add(new Draft(Severity.REMARK, pointer, line, column, value, expected, cure));
+        add(Severity.REMARK, pointer, line, column, value, expected, cure);
     }
 
     /** As {@link #error}; and what the record got in place of the value says nothing. */
@@ -106,17 +131,29 @@ final class Problems {
         if (finding.severity() == Severity.ERROR) {
             errors.add(finding.pointer());
         }
-        add(new Draft(
+        add(
                 finding.severity(),
                 finding.pointer(),
                 place.line(),
                 place.column(),
                 finding.value(),
                 finding.expected(),
-                finding.cure()));
+                finding.cure());
     }
 
-    private void add(Draft draft) {
+    private void add(
+            Severity severity, String pointer, int line, int column, String value, String expected, String cure) {
+        String origin = origin(pointer);
+        Draft draft = new Draft(severity, origin, line, column, value, expected, cure, new LinkedHashSet<>());
+        if (origin.startsWith("/defaults/")) {
+            Draft first = ofDefaults.putIfAbsent(draft.cause(), draft);
+            if (!origin.equals(pointer)) {
+                (first == null ? draft : first).takers.add(subject(pointer.replaceFirst("^(/loads/\\d+).*", "$1")));
+            }
+            if (first != null) {
+                return;
+            }
+        }
         if (drafts.size() < MOST) {
             drafts.add(draft);
         } else {
@@ -125,6 +162,20 @@ final class Problems {
         if (drafts.size() + left >= ENOUGH) {
             throw new Enough();
         }
+    }
+
+    /** Where what stands under the pointer was written: in the defaults, where a load took it from there. */
+    private String origin(String pointer) {
+        if (origins.isEmpty() || node(pointer).isEmpty()) {
+            return pointer;
+        }
+        for (String at = pointer; !at.isEmpty(); at = Pointers.parent(at)) {
+            String origin = origins.get(node(at).orElseThrow());
+            if (origin != null) {
+                return origin + pointer.substring(at.length());
+            }
+        }
+        return pointer;
     }
 
     /** Pointers of all errors so far. */
@@ -141,8 +192,16 @@ final class Problems {
     List<Problem> sorted() {
         List<Problem> problems = new ArrayList<>();
         for (Draft it : drafts) {
+            String taken = it.takers.isEmpty() ? "" : " (taken by " + Phrase.listed(it.takers, MOST_TAKERS) + ")";
             problems.add(new Problem(
-                    it.severity, it.pointer, it.line, it.column, subject(it.pointer), it.value, it.expected, it.cure));
+                    it.severity,
+                    it.pointer,
+                    it.line,
+                    it.column,
+                    subject(it.pointer),
+                    it.value + taken,
+                    it.expected,
+                    it.cure));
         }
         problems.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
         if (left > 0) {

@@ -3,10 +3,13 @@ package evenrise.model.file;
 import evenrise.model.check.Feasibility;
 import evenrise.model.check.ProjectChecks;
 import evenrise.model.plan.Cautions;
+import evenrise.model.project.Load;
 import evenrise.model.project.Project;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
 
 /** Reads and writes project files. */
 public final class ProjectFile {
@@ -15,6 +18,16 @@ public final class ProjectFile {
         void check(Project project, Problems problems) {
             ProjectChecks.errors(project, problems.unread()).forEach(problems::add);
             Feasibility.impossible(project, problems.errors()).forEach(problems::add);
+        }
+
+        @Override
+        LoadDefaults.Applied applied(Node root) {
+            return LoadDefaults.to(root);
+        }
+
+        @Override
+        Silence silence(Node root, Project project) {
+            return Silence.of(root, project);
         }
     };
 
@@ -59,7 +72,19 @@ public final class ProjectFile {
         WholeFile.write(out, text(project, notes, format));
     }
 
+    /** What loads left unsaid stays so where the text then still says the same of them. */
     private static String text(Project project, SideNotes notes, Format format) {
-        return FileText.of(project.withCautions(Cautions.ALL), notes, format);
+        Project whole = project.withCautions(Cautions.ALL);
+        String text = FileText.of(whole, notes, format);
+        if (notes.silence().isNone()) {
+            return text;
+        }
+        Set<Load> said =
+                KIND.bound(text, format).map(read -> Set.copyOf(read.loads())).orElse(Set.of());
+        List<Load> otherwise =
+                whole.loads().stream().filter(load -> !said.contains(load)).toList();
+        return otherwise.isEmpty()
+                ? text
+                : FileText.of(whole, notes.with(notes.silence().without(otherwise)), format);
     }
 }

@@ -3,6 +3,7 @@ package evenrise.model.file;
 import evenrise.model.check.Nearest;
 import evenrise.model.contract.Contract;
 import evenrise.model.contract.Field;
+import evenrise.model.project.GivenFields;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -76,7 +77,7 @@ final class RecordBinder {
         return shape.make(values);
     }
 
-    private void unknown(RecordShape shape, String pointer, String key, Node.Member member) {
+    void unknown(RecordShape shape, String pointer, String key, Node.Member member) {
         if (isNewer && !shape.parts().containsKey(key)) {
             if (newer.add(shape + " " + key)) {
                 problems.remark(
@@ -97,7 +98,7 @@ final class RecordBinder {
     }
 
     /** A value that nobody reads but that is written again: anything that JSON can say. */
-    private void free(Node value, String pointer) {
+    void free(Node value, String pointer) {
         if (value instanceof Node.Obj object) {
             object.members().forEach((key, member) -> free(member.value(), Pointers.child(pointer, key)));
         } else if (value instanceof Node.Arr list) {
@@ -133,7 +134,10 @@ final class RecordBinder {
                 .orElse("Maybe add \"" + part.key() + "\".");
     }
 
-    private Object value(Node node, Type type, Field field, String pointer) {
+    Object value(Node node, Type type, Field field, String pointer) {
+        if (type == GivenFields.class) {
+            return new GivenBinder(this, problems).bind(node, pointer);
+        }
         if (RecordShape.entryType(type) != null) {
             return list(node, RecordShape.entryType(type), field, pointer);
         }

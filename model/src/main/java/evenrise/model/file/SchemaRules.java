@@ -18,6 +18,7 @@ import com.github.victools.jsonschema.generator.SchemaVersion;
 import evenrise.model.contract.BareList;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.Words;
+import evenrise.model.project.GivenFields;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.math.BigDecimal;
@@ -53,6 +54,10 @@ final class SchemaRules {
         } else {
             config.forTypesInGeneral().withCustomDefinitionProvider(new ObjectOrList());
         }
+        config.forTypesInGeneral()
+                .withCustomDefinitionProvider((type, context) -> type.getErasedType() == GivenFields.class
+                        ? new CustomDefinition(MAPPER.createObjectNode().put("$ref", GivenSchema.PLACE), true)
+                        : null);
         config.forTypesInGeneral().withCustomDefinitionProvider((type, context) -> {
             if (!type.getErasedType().isEnum()) {
                 return null;

@@ -23,7 +23,10 @@ public final class Schemas {
 
     /** Text of the project file's schema, with a line break at its end. */
     public static String project() {
-        return noted(Project.class, "evenrise project", Project.FORMAT);
+        ObjectNode schema = schema(false, Project.class, Project.FORMAT);
+        GivenSchema.into(schema);
+        allowFreeKeys(schema);
+        return text(schema, "evenrise project");
     }
 
     /** Text of the plan file's schema, with a line break at its end. */

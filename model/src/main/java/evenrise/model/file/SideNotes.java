@@ -1,6 +1,8 @@
 package evenrise.model.file;
 
 import evenrise.model.contract.Phrase;
+import evenrise.model.project.GivenFields;
+import evenrise.model.project.Load;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -15,10 +17,11 @@ import java.util.stream.Collectors;
 /**
  * What a file says beside its format: {@code $schema}, {@code notes} and {@code x-…} in any object, and fields of a newer
  * minor version. They stand apart from the record and are written with it again. An entry of a list is known by its id,
- * so that its notes follow it when others come or go.
+ * so that its notes follow it when others come or go. What loads leave unsaid goes along: it is left out again where it is
+ * still so.
  */
 public final class SideNotes {
-    public static final SideNotes NONE = new SideNotes(Map.of());
+    public static final SideNotes NONE = new SideNotes(Map.of(), Silence.NONE);
 
     /** Keys that any object may have, as JSON Schema and Java understand it alike. */
     static final String FREE_KEYS = "^(\\$schema|notes|x-.+)$";
@@ -27,8 +30,11 @@ public final class SideNotes {
 
     private final Map<String, Map<String, Node>> byPlace;
 
-    private SideNotes(Map<String, Map<String, Node>> byPlace) {
+    private final Silence silence;
+
+    private SideNotes(Map<String, Map<String, Node>> byPlace, Silence silence) {
         this.byPlace = byPlace;
+        this.silence = silence;
     }
 
     /** Whether any object may have this key, whatever its value. */
@@ -38,9 +44,22 @@ public final class SideNotes {
 
     /** Everything in {@code root} that {@code type} does not know. */
     static SideNotes of(Node root, Class<?> type) {
-        SideNotes notes = new SideNotes(new LinkedHashMap<>());
+        SideNotes notes = new SideNotes(new LinkedHashMap<>(), Silence.NONE);
         notes.take(root, type, "");
         return notes.isEmpty() ? NONE : notes;
+    }
+
+    SideNotes with(Silence unsaid) {
+        return new SideNotes(byPlace, unsaid);
+    }
+
+    /** The same, and everything is said of every load. */
+    public SideNotes inFull() {
+        return with(Silence.NONE);
+    }
+
+    Silence silence() {
+        return silence;
     }
 
     /** The same with notes of loads that have none yet, by their ids. */
@@ -52,14 +71,14 @@ public final class SideNotes {
             notes.putIfAbsent("notes", new Node.Text(0, 0, text));
             all.put(place, notes);
         });
-        return new SideNotes(all);
+        return new SideNotes(all, silence);
     }
 
     public boolean isEmpty() {
         return byPlace.isEmpty();
     }
 
-    /** Without fields that only a newer version knows. */
+    /** Without fields that only a newer version knows, and with everything said: for another project. */
     public SideNotes free() {
         Map<String, Map<String, Node>> free = new LinkedHashMap<>();
         byPlace.forEach((place, notes) -> {
@@ -69,7 +88,7 @@ public final class SideNotes {
                 free.put(place, kept);
             }
         });
-        return new SideNotes(free);
+        return new SideNotes(free, Silence.NONE);
     }
 
     /** Places whose notes {@code whole} has no room for, as {@code loads 'SUB-3'}. */
@@ -122,8 +141,8 @@ public final class SideNotes {
                 Node entry = list.entries().get(i);
                 take(entry, entryType, entry(place, i, name(entry, entryType)));
             }
-        } else if (type instanceof Class<?> record && record.isRecord() && node instanceof Node.Obj object) {
-            Map<String, RecordShape.Part> parts = RecordShape.of(record).parts();
+        } else if (shape(type).isPresent() && node instanceof Node.Obj object) {
+            Map<String, RecordShape.Part> parts = shape(type).get().parts();
             object.members().forEach((key, member) -> {
                 RecordShape.Part part = parts.get(key);
                 if (part == null) {
@@ -133,6 +152,13 @@ public final class SideNotes {
                 }
             });
         }
+    }
+
+    private static Optional<RecordShape> shape(Type type) {
+        Type known = type == GivenFields.class ? Load.class : type;
+        return known instanceof Class<?> record && record.isRecord()
+                ? Optional.of(RecordShape.of(record))
+                : Optional.empty();
     }
 
     private static Optional<String> name(Node entry, Type type) {
@@ -150,6 +176,11 @@ public final class SideNotes {
             for (int i = 0; i < list.size(); i++) {
                 places(list.get(i), entry(place, i, name(list.get(i))), there);
             }
+        } else if (value instanceof GivenFields given) {
+            places(given.byKey(), place, there);
+        } else if (value instanceof Map<?, ?> members) {
+            there.add(place);
+            members.forEach((key, member) -> places(member, member(place, (String) key), there));
         } else if (value instanceof Record record) {
             there.add(place);
             RecordShape.of(record.getClass())

@@ -1,6 +1,7 @@
 package evenrise.model.file;
 
 import evenrise.model.contract.Field;
+import evenrise.model.project.GivenFields;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,6 +70,9 @@ final class StandIns {
             return list(RecordShape.entryType(type), field);
         }
         Class<?> plain = (Class<?>) type;
+        if (plain == GivenFields.class) {
+            return GivenFields.NONE;
+        }
         if (plain.isRecord()) {
             return record(plain);
         }

@@ -164,7 +164,13 @@ public record Load(
                 meaning = "The contactor that it is switched by, for the electrical review; of loads that come with it,"
                         + " too",
                 optional = true)
-        Optional<Contactor> contactor)
+        Optional<Contactor> contactor,
+
+        @Field(
+                meaning = "Kind of gear it is, in words of your own, for people and for defaults",
+                atLeast = 1,
+                optional = true)
+        Optional<String> kind)
         implements LoadBuilder.With {
     public Load {
         name = name == null || name.isBlank() ? id : name;
@@ -205,7 +211,8 @@ public record Load(
                 rack,
                 lineToNeutralVolts,
                 offAfterSeconds,
-                contactor);
+                contactor,
+                kind);
         comesAfter = List.copyOf(comesAfter);
         panels = List.copyOf(panels);
         apartFrom = List.copyOf(apartFrom);

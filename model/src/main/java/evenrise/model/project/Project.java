@@ -74,7 +74,13 @@ public record Project(
         List<Scene> scenes,
 
         @Field(meaning = "Room to be left in every panel that states none of its own", optional = true)
-        Optional<Spare> spare)
+        Optional<Spare> spare,
+
+        @Field(
+                meaning =
+                        "What loads have where they state nothing; the loads of a project that was read have it already",
+                optional = true)
+        List<LoadDefault> defaults)
         implements ProjectBuilder.With {
 
     /** The format that this software reads and writes. */
@@ -104,7 +110,8 @@ public record Project(
                 systems,
                 overlap,
                 scenes,
-                spare);
+                spare,
+                defaults);
         panels = List.copyOf(panels);
         boardTypes = List.copyOf(boardTypes);
         boards = List.copyOf(boards);
@@ -114,6 +121,7 @@ public record Project(
         nodes = List.copyOf(nodes);
         systems = List.copyOf(systems);
         scenes = List.copyOf(scenes);
+        defaults = List.copyOf(defaults);
     }
 
     /** What the control does, as stated or by default. */

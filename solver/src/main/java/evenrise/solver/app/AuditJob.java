@@ -56,7 +56,8 @@ final class AuditJob {
         List<String> findings = Inputs.findings(subject.read());
         findings.forEach(finding -> watch.notes().accept(request.project().name() + ": " + finding));
         watch.at(Stage.WRITING);
-        return new AuditResult(evaluation, subject.read().sha256(), findings);
+        return new AuditResult(
+                evaluation, subject.read().sha256(), findings, subject.read().taken());
     }
 
     Listing nextLoad(NextLoadRequest request) {

@@ -112,6 +112,11 @@ public final class Jobs {
         return watched(JobControl.NONE, watch -> new PinJob(request, watch).run());
     }
 
+    /** Writes a project for others. */
+    public ExportResult export(ExportRequest request) {
+        return watched(JobControl.NONE, watch -> new ExportJob(request, watch).run());
+    }
+
     /** Writes the documents of a plan. */
     public ReportResult report(ReportRequest request) {
         return report(request, JobControl.NONE);

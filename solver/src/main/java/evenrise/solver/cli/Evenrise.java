@@ -88,6 +88,7 @@ public final class Evenrise implements Runnable {
                 .addSubcommand(new UnpinCommand(terminal, jobs))
                 .addSubcommand(new RehearseCommand(terminal, jobs))
                 .addSubcommand(new ImportCommand(terminal, jobs))
+                .addSubcommand(new ExportCommand(terminal, jobs))
                 .addSubcommand(new ReworkCommand(terminal, jobs, interruption))
                 .addSubcommand(new CompareCommand(terminal, jobs, interruption))
                 .addSubcommand(new BillCommand(terminal, jobs))
@@ -129,7 +130,7 @@ public final class Evenrise implements Runnable {
                         ExitCode.RULES_BROKEN,
                         ExitCode.NOT_WRITTEN,
                         ExitCode.LIMITS_BROKEN);
-            case "explain", "size", "diff", "pin", "unpin" ->
+            case "explain", "size", "diff", "pin", "unpin", "export" ->
                 ExitCode.texts(ExitCode.DONE, ExitCode.BUG, ExitCode.USAGE, ExitCode.BAD_INPUT, ExitCode.NOT_WRITTEN);
             case "schema", "completion", "generate" ->
                 ExitCode.texts(ExitCode.DONE, ExitCode.BUG, ExitCode.USAGE, ExitCode.NOT_WRITTEN);

@@ -182,6 +182,7 @@ public final class Scenarios {
                 .panels(panels)
                 .boards(boards)
                 .objective(aim.weights(project.objective()))
+                .defaults(List.of())
                 .build();
     }
 }

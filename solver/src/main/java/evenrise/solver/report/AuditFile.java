@@ -8,6 +8,7 @@ import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Metrics;
 import evenrise.model.plan.PeakBasis;
 import evenrise.model.plan.Review;
+import evenrise.model.project.TakenDefault;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Verdict;
 import java.util.ArrayList;
@@ -29,6 +30,7 @@ import java.util.OptionalDouble;
  * @param distribution what feeds each node, and how much of it is used
  * @param systems what one command each switches; empty where one switches all
  * @param scenes what each scene uses most, ending with full use; empty where the project states none
+ * @param defaults what became of each field of the project's defaults
  * @param notFollowed what the plan file says is proven and this audit does not prove
  */
 public record AuditFile(
@@ -54,12 +56,16 @@ public record AuditFile(
         List<PeakContribution> peakShares,
         Review review,
         List<GuessedField> guessed,
-        List<String> cautions) {
+        List<String> cautions,
+        List<TakenDefault> defaults) {
 
     public static final String FORMAT = "evenrise-audit/1";
 
-    /** @param projectSha256 of the project file at hand */
-    public static AuditFile of(Evaluation evaluation, String projectSha256) {
+    /**
+     * @param projectSha256 of the project file at hand
+     * @param defaults what became of its defaults
+     */
+    public static AuditFile of(Evaluation evaluation, String projectSha256, List<TakenDefault> defaults) {
         Layout layout = evaluation.layout();
         Verdict verdict = evaluation.verdict();
         Optional<StatedRewiring> moves = StatedRewiring.of(layout, verdict.metrics());
@@ -94,6 +100,7 @@ public record AuditFile(
                 PeakContribution.of(layout, verdict),
                 evaluation.review(),
                 GuessedField.of(layout.project()),
-                Cautions.ALL);
+                Cautions.ALL,
+                defaults);
     }
 }

@@ -20,6 +20,9 @@ public final class AuditText {
         List<List<String>> sections = new ArrayList<>();
         sections.add(AssessmentText.lines(sheet.assessment(), paint));
         sections.add(title(project, sheet, paint));
+        if (!sheet.defaults().isEmpty()) {
+            sections.add(DefaultsText.lines(sheet.defaults(), all, paint));
+        }
         sections.add(
                 all
                         ? BrokenRules.all(sheet.violations(), paint)

@@ -55,6 +55,7 @@ class CautionsEverywhereTest {
         run("audit", PROJECT, plan, "--typical-inrush-into", at("typical.json"));
         run("pin", PROJECT, plan, "--all", "-o", at("held.json"));
         run("unpin", at("held.json"), "--all", "-o", at("free.yaml"));
+        run("export", PROJECT, "--resolved", "-o", at("resolved.json"));
         run("rehearse", PROJECT, plan, "--trace", at("trace.json"));
         run("rehearse", PROJECT, plan, "--trace", at("trace.csv"));
         run("rehearse", PROJECT, plan, "--trials", "20", "--trace", at("trials.json"));

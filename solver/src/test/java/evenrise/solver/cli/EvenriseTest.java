@@ -23,6 +23,7 @@ class EvenriseTest {
                 "diff",
                 "pin",
                 "unpin",
+                "export",
                 "rehearse",
                 "rework",
                 "import",

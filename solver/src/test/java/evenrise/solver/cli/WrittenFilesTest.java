@@ -44,8 +44,9 @@ class WrittenFilesTest {
     private static final Set<FileSchema> READ_ALONE =
             Set.of(FileSchema.SCRIPT, FileSchema.MAPPING, FileSchema.MEASURED);
 
-    /** Only boards of one kind of timing need them, which the reader judges and a schema does not. */
-    private static final Set<String> BY_TIMING = Set.of(".board_types[].start_delay_s", ".board_types[].step_s");
+    /** Only boards of one kind of timing need them, or a default gives them; the reader judges that, a schema does not. */
+    private static final Set<String> BY_TIMING_OR_DEFAULT =
+            Set.of(".board_types[].start_delay_s", ".board_types[].step_s", ".loads[].breaker_a");
 
     private static final Map<FileSchema, List<JsonNode>> WRITTEN = new EnumMap<>(FileSchema.class);
 
@@ -191,7 +192,7 @@ class WrittenFilesTest {
                 boolean isPhaseOfANode = key.matches("[ABC]");
                 if (schema.validate(file).isEmpty()
                         && !isPhaseOfANode
-                        && !BY_TIMING.contains(inner)
+                        && !BY_TIMING_OR_DEFAULT.contains(inner)
                         && !mayBeAbsent(kind, file)) {
                     accepted.add(inner + " left out");
                 }

@@ -87,7 +87,7 @@ class AuditTextTest {
                     .forEach(i -> inP1.assignments(anAssignment("amp-" + i).at("P1", i)));
             Evaluation evaluation = Evaluation.of(
                     Layout.of(racks, PlanFinisher.timed(racks, inP1.build())), () -> ProvenBounds.of(racks));
-            AuditFile sheet = AuditFile.of(evaluation, SHA);
+            AuditFile sheet = AuditFile.of(evaluation, SHA, List.of());
 
             String folded = String.join("\n", squeezed(AuditText.lines(evaluation, sheet, false, Paint.NONE)));
             String all = String.join("\n", squeezed(AuditText.lines(evaluation, sheet, true, Paint.NONE)));
@@ -260,7 +260,7 @@ class AuditTextTest {
         @Test
         void showsTheFirstFewAndSumsTheRestUnlessAllIsAskedFor() {
             Layout layout = Layout.of(large, onOnePhase);
-            AuditFile sheet = AuditFile.of(evaluation(layout), SHA);
+            AuditFile sheet = AuditFile.of(evaluation(layout), SHA, List.of());
 
             List<String> few = squeezed(PeakTable.lines(sheet.metrics(), sheet.peakShares(), 10, Paint.NONE));
             List<String> all = squeezed(PeakTable.lines(sheet.metrics(), sheet.peakShares(), 100, Paint.NONE));
@@ -274,7 +274,7 @@ class AuditTextTest {
     private List<String> audit(Plan judged, String sha) {
         Layout layout = Layout.of(project, judged);
         Evaluation evaluation = evaluation(layout);
-        return AuditText.lines(evaluation, AuditFile.of(evaluation, sha), false, Paint.NONE);
+        return AuditText.lines(evaluation, AuditFile.of(evaluation, sha, List.of()), false, Paint.NONE);
     }
 
     private static Evaluation evaluation(Layout layout) {
