@@ -20,9 +20,8 @@ final class DefaultsText {
                 .distinct()
                 .count();
         Section section = new Section(paint, "Taken from defaults");
-        section.text(Phrase.counted(loads, "load") + " " + (loads == 1 ? "takes" : "take")
-                + " what the project's defaults give and it does not state itself; of entries that give a field"
-                + " the last counts.");
+        section.text("Loads that take something from the project's defaults: " + loads
+                + ". Of entries that give a field the last counts.");
         Map<Integer, List<TakenDefault>> entries = taken.stream()
                 .collect(Collectors.groupingBy(TakenDefault::entry, LinkedHashMap::new, Collectors.toList()));
         entries.forEach((entry, fields) -> {
@@ -35,13 +34,13 @@ final class DefaultsText {
     private static String line(TakenDefault field, int most) {
         return field.field() + " " + field.value() + ": "
                 + (field.takenBy().isEmpty() ? "no load" : counted(field.takenBy(), most))
-                + besides(field.statedBy(), most, " that state it themselves")
-                + besides(field.laterFor(), most, " that take it from a later entry")
-                + besides(field.incompleteFor(), most, " without what belongs to it, which go without it");
+                + besides("stated by ", field.statedBy(), most)
+                + besides("from a later entry for ", field.laterFor(), most)
+                + besides("not whole for ", field.incompleteFor(), most);
     }
 
-    private static String besides(List<String> loads, int most, String what) {
-        return loads.isEmpty() ? "" : "; beside " + counted(loads, most) + what;
+    private static String besides(String what, List<String> loads, int most) {
+        return loads.isEmpty() ? "" : "; " + what + counted(loads, most);
     }
 
     private static String counted(List<String> loads, int most) {
