@@ -10,6 +10,7 @@ import evenrise.model.event.EventScript;
 import evenrise.model.intake.Mapping;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
+import evenrise.model.portfolio.Portfolio;
 import evenrise.model.project.Project;
 
 /**
@@ -42,6 +43,11 @@ public final class Schemas {
     /** Text of the mapping file's schema, with a line break at its end. */
     public static String mapping() {
         return noted(Mapping.class, "evenrise mapping", Mapping.FORMAT);
+    }
+
+    /** Text of the portfolio file's schema, with a line break at its end. */
+    public static String portfolio() {
+        return noted(Portfolio.class, "evenrise portfolio", Portfolio.FORMAT);
     }
 
     /** Text of the schema of the list of files that a run has written, with a line break at its end. */

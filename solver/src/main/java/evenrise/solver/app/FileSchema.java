@@ -22,6 +22,7 @@ public enum FileSchema {
     PLAN(Schemas::plan),
     SCRIPT(Schemas::script),
     MAPPING(Schemas::mapping),
+    PORTFOLIO(Schemas::portfolio),
     AUDIT(() -> Schemas.sheet(AuditFile.class, "evenrise audit", AuditFile.FORMAT)),
     EXPLANATION(() -> Schemas.sheet(ExplanationFile.class, "evenrise explanation", ExplanationFile.FORMAT)),
     REHEARSAL(() -> Schemas.sheet(Trace.class, "evenrise rehearsal", Trace.FORMAT)),

@@ -167,6 +167,11 @@ public final class Jobs {
         return watched(control, watch -> new CompareJob(request, control, watch).run());
     }
 
+    /** Finds many plans in one run, each once, and writes what they come to. */
+    public PortfolioResult portfolio(PortfolioRequest request, JobControl control) {
+        return watched(control, watch -> new PortfolioJob(planners, request, control, watch).run());
+    }
+
     /** Lists what a project consists of, with prices. */
     public BillResult bill(BillRequest request) {
         return watched(JobControl.NONE, watch -> BillJob.run(request, watch));

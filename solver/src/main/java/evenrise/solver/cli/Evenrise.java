@@ -91,6 +91,7 @@ public final class Evenrise implements Runnable {
                 .addSubcommand(new ExportCommand(terminal, jobs))
                 .addSubcommand(new ReworkCommand(terminal, jobs, interruption))
                 .addSubcommand(new CompareCommand(terminal, jobs, interruption))
+                .addSubcommand(new PortfolioCommand(terminal, jobs, interruption))
                 .addSubcommand(new BillCommand(terminal, jobs))
                 .addSubcommand(new ReportCommand(terminal, jobs))
                 .addSubcommand(new GenerateCommand(terminal, jobs))

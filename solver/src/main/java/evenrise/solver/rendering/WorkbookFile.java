@@ -48,10 +48,13 @@ public final class WorkbookFile {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        return steady(bytes.toByteArray());
+    }
+
+    /** The same workbook each time it is written. */
+    static byte[] steady(byte[] workbook) {
         return SteadyZip.of(
-                bytes.toByteArray(),
-                "docProps/core.xml",
-                text -> CREATED.matcher(text).replaceAll(""));
+                workbook, "docProps/core.xml", text -> CREATED.matcher(text).replaceAll(""));
     }
 
     /** An ampersand begins a code in headers and footers, so names go without. */

@@ -71,6 +71,7 @@ class CautionsEverywhereTest {
                 at("rework"));
         run("rework", PROJECT, YARD + "built.plan.json", "--max-moves", "0", "--moves", "10", "-o", at("nothing"));
         run("compare", MILL, "-o", at("compare"), "--panels", "2", "--boards", "2", "--moves", "500");
+        run("portfolio", PROJECT, "-o", at("portfolio"), "--moves", "10");
         run("bill", MILL, "--csv", at("bill.csv"));
         run("import", "../datasets/juniper-hall/list.csv", "-o", at("imported.json"));
         run("import", "--template", at("template.csv"));
@@ -94,7 +95,9 @@ class CautionsEverywhereTest {
         Set<String> without = new TreeSet<>();
         Set<String> endings = new TreeSet<>();
         try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
+            for (Path file : files.filter(Files::isRegularFile)
+                    .filter(each -> !each.getFileName().toString().startsWith("."))
+                    .toList()) {
                 String text = letters(text(file));
                 endings.add(file.toString().replaceFirst(".*\\.", ""));
                 if (!Cautions.ALL.stream().allMatch(each -> text.contains(letters(each)))) {

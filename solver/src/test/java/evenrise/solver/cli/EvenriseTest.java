@@ -28,6 +28,7 @@ class EvenriseTest {
                 "rework",
                 "import",
                 "compare",
+                "portfolio",
                 "bill",
                 "report",
                 "generate",

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import evenrise.model.file.Format;
 import evenrise.model.file.MappingFile;
 import evenrise.model.file.PlanFile;
+import evenrise.model.file.PortfolioFile;
 import evenrise.model.file.Problem;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
@@ -91,6 +92,22 @@ enum Source {
             return messages(MappingFile.read(Files.write(folder.resolve("m.yaml"), bytes)));
         }
     },
+    PORTFOLIO("") {
+        @Override
+        List<byte[]> seeds() {
+            return List.of(PORTFOLIO_TEXT.getBytes(StandardCharsets.UTF_8));
+        }
+
+        @Override
+        byte[] neighbour(byte[] seed, Random chance) {
+            return ByteMutator.mutated(seed, chance);
+        }
+
+        @Override
+        List<String> read(byte[] bytes, String name, Path folder) throws IOException {
+            return messages(PortfolioFile.read(Files.write(folder.resolve("p.json"), bytes)));
+        }
+    },
     LIST("") {
         @Override
         List<byte[]> seeds() {
@@ -155,6 +172,12 @@ enum Source {
             .value()
             .orElseThrow();
     private static final Project CHAPEL = project("willow-chapel/project.json");
+    private static final String PORTFOLIO_TEXT = """
+            {"format": "evenrise-portfolio/1", "projects": ["halls", "east.json"], "first_seed": 3, "seeds": 2, "moves": 50,
+             "variants": [{"name": "as-is"}, {"name": "harder", "changes": [
+               {"at": "/loads/*/inrush_peak_a", "factor": 1.5}, {"at": "/name", "text": "x"}, {"at": "/a", "number": 1}]}]}
+            """;
+
     private static final String MAPPING_TEXT = """
             format: evenrise-mapping/1
             header_row: 2

@@ -1,0 +1,68 @@
+package evenrise.solver.portfolio;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/**
+ * One plan that is to be found, as bytes: everything that decides what comes out, and nothing else.
+ *
+ * @param softwareVersion of who asks; another version may find another plan
+ * @param name of the project's file, for messages and its format
+ * @param project bytes of the project's file
+ * @param seed of chance
+ * @param moves that the search tries, by one thread
+ */
+public record PlanTask(String softwareVersion, String name, byte[] project, int seed, int moves) {
+    private static final String KIND = "evenrise-plan-task/1";
+    private static final int MOST_BYTES = 1 << 30;
+
+    public byte[] bytes() {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream out = new DataOutputStream(bytes)) {
+            out.writeUTF(KIND);
+            out.writeUTF(softwareVersion);
+            out.writeUTF(name);
+            out.writeInt(seed);
+            out.writeInt(moves);
+            out.writeInt(project.length);
+            out.write(project);
+        } catch (IOException e) {
+            throw new IllegalStateException("memory takes what is written", e);
+        }
+        return bytes.toByteArray();
+    }
+
+    /** @throws IOException where the bytes are no task of this version's */
+    public static PlanTask of(byte[] bytes) throws IOException {
+        try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes))) {
+            String kind = in.readUTF();
+            if (!kind.equals(KIND)) {
+                throw new IOException("a task of kind '" + kind + "', expected " + KIND);
+            }
+            String version = in.readUTF();
+            String name = in.readUTF();
+            int seed = in.readInt();
+            int moves = in.readInt();
+            int length = in.readInt();
+            if (length < 0 || length > MOST_BYTES) {
+                throw new IOException("a project of " + length + " bytes");
+            }
+            return new PlanTask(version, name, in.readNBytes(length), seed, moves);
+        }
+    }
+
+    /** SHA-256 of the bytes, in hexadecimal. */
+    public String key() {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes()));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+}
