@@ -52,6 +52,7 @@ final class Rooms {
             "solver.engine.move",
             "solver.engine.search",
             "solver.engine.nearby",
+            "solver.tidy",
             "solver.bounds",
             "solver.exact",
             "solver.sample",

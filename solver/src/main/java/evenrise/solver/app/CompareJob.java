@@ -15,6 +15,7 @@ import evenrise.solver.compare.Sweep;
 import evenrise.solver.report.CompareChart;
 import evenrise.solver.report.CompareText;
 import evenrise.solver.table.Csv;
+import evenrise.solver.tidy.Tidying;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -73,7 +74,7 @@ final class CompareJob {
                         found.projectSha256(),
                         found.request(),
                         found.outcome(),
-                        found.outcome().plan(),
+                        Tidying.of(found.request().project(), found.outcome().plan(), Optional.empty(), false),
                         Optional.empty())
                 .plan();
     }

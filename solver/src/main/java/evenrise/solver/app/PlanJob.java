@@ -9,6 +9,7 @@ import evenrise.model.project.Project;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.nearby.NearbySearch;
+import evenrise.solver.tidy.Tidying;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,7 +62,9 @@ final class PlanJob {
     private PlanResult finished(String sha256, PlanningRequest search, Found found, List<String> findings) {
         watch.at(found.bounds().isPresent() ? Stage.JUDGING : Stage.BOUNDS);
         PlanningOutcome outcome = found.outcome();
-        Evaluation evaluation = Finishing.evaluated(sha256, search, outcome, outcome.plan(), found.bounds());
+        Plan tidy = Tidying.of(
+                search.project(), outcome.plan(), search.from(), request.from().isPresent());
+        Evaluation evaluation = Finishing.evaluated(sha256, search, outcome, tidy, found.bounds());
         watch.at(Stage.JUDGING);
         SearchSpent spent = new SearchSpent(
                 outcome.seconds(),
