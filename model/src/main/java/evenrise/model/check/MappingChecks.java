@@ -1,11 +1,15 @@
 package evenrise.model.check;
 
 import evenrise.model.contract.FormatVersion;
+import evenrise.model.contract.Words;
+import evenrise.model.intake.CellReading;
+import evenrise.model.intake.Columns;
 import evenrise.model.intake.Mapping;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Finds what makes a mapping none of ours. */
 public final class MappingChecks {
@@ -26,6 +30,26 @@ public final class MappingChecks {
                         "/board_types/" + i + "/id", "'" + id + "' twice", "a name of its own for each", ""));
             }
         }
+        columnsOf(mapping.readings(), found);
         return found;
+    }
+
+    /** A reading is about one of the columns that there are. */
+    private static void columnsOf(List<CellReading> readings, List<Objection> found) {
+        List<String> keys = Stream.of(Columns.class.getRecordComponents())
+                .map(component -> Words.key(component.getName()))
+                .toList();
+        for (int i = 0; i < readings.size(); i++) {
+            String of = readings.get(i).of();
+            if (!keys.contains(of)) {
+                found.add(Objection.error(
+                        "/readings/" + i + "/of",
+                        Shown.quoted(of),
+                        "one of " + String.join(", ", keys),
+                        Nearest.to(of, keys)
+                                .map(near -> "Maybe it is '" + near + "'.")
+                                .orElse("")));
+            }
+        }
     }
 }

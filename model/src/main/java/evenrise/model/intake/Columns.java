@@ -5,6 +5,7 @@ import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The headers under which a sheet has what is wanted; a header that is not named is recognised by its usual words. */
 @FileRecord
@@ -126,6 +127,39 @@ public record Columns(
                 breaker,
                 circuit,
                 phases);
+    }
+
+    /** @param header of a component, by its name */
+    public static Columns of(Function<String, Optional<String>> header) {
+        return builder()
+                .quantity(header.apply("quantity"))
+                .name(header.apply("name"))
+                .room(header.apply("room"))
+                .rack(header.apply("rack"))
+                .role(header.apply("role"))
+                .zone(header.apply("zone"))
+                .feed(header.apply("feed"))
+                .volts(header.apply("volts"))
+                .watts(header.apply("watts"))
+                .voltAmps(header.apply("voltAmps"))
+                .amps(header.apply("amps"))
+                .idle(header.apply("idle"))
+                .inrush(header.apply("inrush"))
+                .powerFactor(header.apply("powerFactor"))
+                .outlet(header.apply("outlet"))
+                .switched(header.apply("switched"))
+                .lifeSafety(header.apply("lifeSafety"))
+                .notes(header.apply("notes"))
+                .system(header.apply("system"))
+                .fedFrom(header.apply("fedFrom"))
+                .contactor(header.apply("contactor"))
+                .lineToNeutral(header.apply("lineToNeutral"))
+                .offDelay(header.apply("offDelay"))
+                .tag(header.apply("tag"))
+                .breaker(header.apply("breaker"))
+                .circuit(header.apply("circuit"))
+                .phases(header.apply("phases"))
+                .build();
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /** How an equipment list is to be read, and what it is to be fed by. */
 @FileRecord
@@ -80,7 +81,21 @@ public record Mapping(
                 meaning = "Kinds of control board that there are, as in a project; when absent one is sketched that is"
                         + " to be filled in",
                 optional = true)
-        List<BoardType> boardTypes)
+        List<BoardType> boardTypes,
+
+        @Field(meaning = "Headers of columns that are not to be read", distinct = true, optional = true)
+        List<String> ignore,
+
+        @Field(
+                meaning = "How each sheet is to be read, where they differ; then no other sheet is read",
+                optional = true)
+        List<SheetMapping> sheets,
+
+        @Field(meaning = "Panels that feed what is in a room, where its row names none", optional = true)
+        List<PanelOfRoom> panelsOfRooms,
+
+        @Field(meaning = "Texts of cells that are to be read as others", optional = true)
+        List<CellReading> readings)
         implements MappingBuilder.With {
     /** The format that this software reads. */
     public static final String FORMAT = "evenrise-mapping/1";
@@ -104,8 +119,40 @@ public record Mapping(
                 boardOutputs,
                 practice,
                 placesLifeSafety,
-                boardTypes);
+                boardTypes,
+                ignore,
+                sheets,
+                panelsOfRooms,
+                readings);
         boardTypes = List.copyOf(boardTypes);
+        ignore = List.copyOf(ignore);
+        sheets = List.copyOf(sheets);
+        panelsOfRooms = List.copyOf(panelsOfRooms);
+        readings = List.copyOf(readings);
+    }
+
+    /** How a sheet is to be read; empty where it is not. */
+    public Optional<SheetMapping> of(String sheetName) {
+        if (!sheets.isEmpty()) {
+            return sheets.stream()
+                    .filter(each -> each.sheet().equals(sheetName))
+                    .findFirst();
+        }
+        return sheet.map(sheetName::equals).orElse(true)
+                ? Optional.of(new SheetMapping(sheetName, headerRow, columns, ignore))
+                : Optional.empty();
+    }
+
+    /** With further columns that are not to be read, whatever the sheet. */
+    public Mapping withIgnored(List<String> headers) {
+        List<SheetMapping> each = sheets.stream()
+                .map(it -> new SheetMapping(it.sheet(), it.headerRow(), it.columns(), joined(it.ignore(), headers)))
+                .toList();
+        return with().ignore(joined(ignore, headers)).sheets(each).build();
+    }
+
+    private static List<String> joined(List<String> some, List<String> more) {
+        return Stream.concat(some.stream(), more.stream()).distinct().toList();
     }
 
     /** The rating that most branch breakers get. */

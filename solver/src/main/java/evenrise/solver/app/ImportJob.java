@@ -24,22 +24,42 @@ final class ImportJob {
     static ImportResult run(ImportRequest request, Watch watch) {
         List<Source> inputs = new ArrayList<>(List.of(Source.file(request.list())));
         request.mapping().map(Source::file).ifPresent(inputs::add);
-        Outputs.refuseInputs(request.target(), inputs);
+        request.target().ifPresent(target -> Outputs.refuseInputs(target, inputs));
+        request.wholeMapping().ifPresent(target -> refuse(target, request, inputs));
         EquipmentList read = read(request, watch);
+        request.wholeMapping()
+                .ifPresent(target -> Outputs.write(
+                        () -> MappingFile.write(read.mapping(), target, Format.ofName(target.toString()))));
+        if (request.target().isEmpty()) {
+            return new ImportResult(read, Optional.empty());
+        }
         boolean isWritten = read.project().isPresent() && (read.problems().isEmpty() || request.withoutBadRows());
         if (!isWritten) {
             return new ImportResult(
                     read,
-                    Optional.of(request.list() + ": nothing is written. Cure what is listed"
-                            + (read.project().isPresent() ? ", or say --without-bad-rows." : ".")));
+                    Optional.of(
+                            request.list() + ": nothing is written. Cure what is listed, in the list or by a mapping"
+                                    + " (--write-mapping FILE, then --map FILE)"
+                                    + (read.project().isPresent() ? ", or say --without-bad-rows." : ".")));
         }
         watch.at(Stage.WRITING);
-        Project project = read.project().get();
-        SideNotes notes =
-                KeptNotes.ofReplaced(request.target(), project, watch.notes()).withLoadNotes(read.notes());
-        Outputs.write(() -> ProjectFile.write(
-                project, notes, request.target(), Format.ofName(request.target().toString())));
+        write(read, request.target().get(), watch);
         return new ImportResult(read, Optional.empty());
+    }
+
+    private static void refuse(Path wholeMapping, ImportRequest request, List<Source> inputs) {
+        Outputs.refuseInputs(wholeMapping, inputs);
+        if (request.target().filter(wholeMapping::equals).isPresent()) {
+            throw new JobFailed(
+                    JobFailed.Reason.REQUEST,
+                    "project and mapping would be one file. Say another FILE for one of them.");
+        }
+    }
+
+    private static void write(EquipmentList read, Path target, Watch watch) {
+        Project project = read.project().orElseThrow();
+        SideNotes notes = KeptNotes.ofReplaced(target, project, watch.notes()).withLoadNotes(read.notes());
+        Outputs.write(() -> ProjectFile.write(project, notes, target, Format.ofName(target.toString())));
     }
 
     /** A blank list, a workbook or a table of values by the file's ending. */
@@ -56,6 +76,9 @@ final class ImportJob {
                 .orElse(Mapping.USUAL);
         if (request.placesLifeSafety()) {
             mapping = mapping.withPlacesLifeSafety(true);
+        }
+        if (!request.ignored().isEmpty()) {
+            mapping = mapping.withIgnored(request.ignored());
         }
         Path list = request.list();
         String title =

@@ -4,6 +4,7 @@ import evenrise.model.plan.Finding;
 import evenrise.model.project.Project;
 import evenrise.solver.intake.EquipmentList;
 import evenrise.solver.report.IntakeText;
+import evenrise.solver.report.ReadingText;
 import java.util.List;
 import java.util.Optional;
 
@@ -49,6 +50,11 @@ public final class ImportResult implements Listing {
     /** Why nothing is written; empty where the project is. */
     public Optional<String> refusal() {
         return refusal;
+    }
+
+    /** How each column and each kind of text was read, as tables; a line each. */
+    public List<String> explanation(TextStyle style) {
+        return ReadingText.lines(read, style.paint());
     }
 
     @Override

@@ -5,6 +5,7 @@ import evenrise.solver.app.ImportResult;
 import evenrise.solver.app.JobFailed;
 import evenrise.solver.app.Jobs;
 import evenrise.solver.app.Source;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -24,6 +25,7 @@ import picocli.CommandLine.Parameters;
             "%nExamples:",
             "  evenrise import --template list.xlsx",
             "  evenrise import list.xlsx -o hall.project.json",
+            "  evenrise import list.xlsx --explain --write-mapping mapping.yaml",
             "  evenrise import list.csv --map mapping.yaml -o hall.project.json --without-bad-rows"
         })
 final class ImportCommand implements Callable<Integer> {
@@ -63,6 +65,25 @@ final class ImportCommand implements Callable<Integer> {
                     + "breaker. Ask whoever is responsible for it first.")
     private boolean placesLifeSafety;
 
+    @Option(
+            names = "--ignore",
+            paramLabel = "HEADER",
+            description = "Leave the column with this header alone. May be said several times.")
+    private List<String> ignored = List.of();
+
+    @Option(
+            names = "--explain",
+            description = "Show how each column and each kind of text was read. Without -o nothing is written.")
+    private boolean explains;
+
+    @Option(
+            names = "--write-mapping",
+            paramLabel = "FILE",
+            description =
+                    "Write a mapping there that says in full how the list was read, ready to edit and to read with"
+                            + " again (--map). YAML by its ending, else JSON.")
+    private String wholeMapping;
+
     @Option(names = "--all", description = "Show long lists in full.")
     private boolean all;
 
@@ -77,23 +98,38 @@ final class ImportCommand implements Callable<Integer> {
             jobs.template(Source.path(template));
             return ExitCode.DONE;
         }
-        if (list == null || output == null) {
+        if (list == null || output == null && !explains && wholeMapping == null) {
             throw new JobFailed(
-                    JobFailed.Reason.REQUEST, "say which LIST to read and where to write (-o), or --template FILE.");
+                    JobFailed.Reason.REQUEST,
+                    "say which LIST to read and where to write (-o), or --explain, --write-mapping FILE or --template"
+                            + " FILE.");
         }
         ImportRequest request = new ImportRequest(
                 Source.path(list),
                 Optional.ofNullable(map).map(Source::path),
                 Optional.ofNullable(name),
-                Source.path(output),
+                Optional.ofNullable(output).map(Source::path),
                 withoutBadRows,
-                placesLifeSafety);
+                placesLifeSafety,
+                ignored,
+                Optional.ofNullable(wholeMapping).map(Source::path));
         ImportResult result = jobs.importList(request, ProgressView.control(terminal));
+        if (explains) {
+            terminal.print(terminal.out(), result.explanation(terminal.outStyle(all)));
+            terminal.print(terminal.out(), List.of(""));
+        }
         terminal.print(terminal.out(), result.text(terminal.outStyle(all)));
+        List<String> written = new ArrayList<>();
+        Optional.ofNullable(wholeMapping).ifPresent(written::add);
+        if (result.refusal().isEmpty()) {
+            Optional.ofNullable(output).ifPresent(written::add);
+        }
+        if (!written.isEmpty()) {
+            terminal.print(terminal.out(), List.of("", "Written: " + String.join(", ", written)));
+        }
         result.refusal().ifPresent(why -> {
             throw new JobFailed(JobFailed.Reason.INPUT, why);
         });
-        terminal.print(terminal.out(), List.of("", "Written: " + output));
         return ExitCode.DONE;
     }
 }

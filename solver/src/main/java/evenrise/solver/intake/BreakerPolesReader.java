@@ -39,6 +39,11 @@ final class BreakerPolesReader {
             cells.problem(row, Meaning.VOLTS, connection.problem());
             return BreakerPoles.PROBLEM;
         }
+        cells.read(
+                row,
+                Meaning.VOLTS,
+                connection.poles() == 1 ? "one pole" : connection.poles() + " poles",
+                how(connection, isStated));
         boolean isToldByBreaker = !isStated && hint > 0;
         if (!connection.assumed().isEmpty() && !isToldByBreaker) {
             notices.assume(connection.assumed());
@@ -50,6 +55,13 @@ final class BreakerPolesReader {
         return breaker.isEmpty()
                 ? BreakerPoles.of(connection.poles())
                 : onStated(row, breaker.get(), isStated ? connection.poles() : 0, hint, guessed);
+    }
+
+    private static ReadValue.How how(Connection connection, boolean isStated) {
+        if (!connection.question().isEmpty()) {
+            return ReadValue.How.ASKED;
+        }
+        return isStated && connection.assumed().isEmpty() ? ReadValue.How.STATED : ReadValue.How.GUESSED;
     }
 
     /** Voltage and phases as one text. */

@@ -1,9 +1,12 @@
 package evenrise.solver.intake;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.contract.Harmless;
+import evenrise.model.intake.CellReading;
 import evenrise.solver.table.Amount;
 import evenrise.solver.table.Cell;
 import evenrise.solver.table.ReadTable;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,9 +18,11 @@ final class CellReader {
     private final ReadTable sheet;
     private final Header header;
     private final Notices notices;
+    private final Cells cells;
     private final boolean isCommaDecimal;
 
-    CellReader(ReadTable sheet, Header header, Notices notices) {
+    CellReader(ReadTable sheet, Header header, List<CellReading> readings, Notices notices) {
+        this.cells = new Cells(sheet, header, readings);
         this.sheet = sheet;
         this.header = header;
         this.notices = notices;
@@ -58,7 +63,13 @@ final class CellReader {
         if (figure.times() > 1) {
             notices.assume(meaning.word() + " such as '2 x 500' are multiplied out for a piece");
         }
-        return OptionalDouble.of(figure.times() * scale.get() * amount.get().value());
+        double value = figure.times() * scale.get() * amount.get().value();
+        read(
+                row,
+                meaning,
+                Decimals.toThousandths(value) + (unit.isEmpty() ? "" : " " + unit.toUpperCase(Locale.ROOT)),
+                figure.isAbout() || figure.times() > 1 ? ReadValue.How.GUESSED : ReadValue.How.STATED);
+        return OptionalDouble.of(value);
     }
 
     /** Whether the list says that a figure is not exact. */
@@ -118,6 +129,7 @@ final class CellReader {
     }
 
     void problem(ReadTable.Row row, Meaning meaning, String text) {
+        read(row, meaning, "a problem, told there", ReadValue.How.PROBLEM);
         Integer column = header.columns().get(meaning);
         notices.add(
                 column == null
@@ -137,7 +149,7 @@ final class CellReader {
 
     /** Notes that a row counts for nothing. */
     void leaveOut(ReadTable.Row row, String why) {
-        notices.add(Notice.guess(sheet, row.number(), why));
+        notices.add(new Notice(Notice.Kind.LEFT_OUT, place(row), why));
     }
 
     boolean hasColumn(Meaning meaning) {
@@ -145,8 +157,28 @@ final class CellReader {
     }
 
     Cell cell(ReadTable.Row row, Meaning meaning) {
-        Integer column = header.columns().get(meaning);
-        return column == null ? Cell.EMPTY : row.cell(column);
+        return cells.read(row, meaning);
+    }
+
+    private String place(ReadTable.Row row) {
+        return Notice.place(sheet, row.number());
+    }
+
+    /** Remembers how a text was read, for whoever asks. */
+    void read(ReadTable.Row row, Meaning meaning, String reads, ReadValue.How how) {
+        notices.values().add(place(row), meaning, cells.written(row, meaning).text(), "", reads, how);
+    }
+
+    /** The same where the name of the piece told it. */
+    void readByName(ReadTable.Row row, Meaning meaning, String reads, ReadValue.How how) {
+        notices.values()
+                .add(
+                        place(row),
+                        meaning,
+                        cells.written(row, meaning).text(),
+                        cells.written(row, Meaning.NAME).text(),
+                        reads,
+                        how);
     }
 
     String text(ReadTable.Row row, Meaning meaning) {

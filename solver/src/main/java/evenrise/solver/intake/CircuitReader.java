@@ -26,6 +26,11 @@ final class CircuitReader {
         }
         String written = cells.text(row, Meaning.BREAKER);
         Optional<StatedBreaker> breaker = StatedBreaker.of(written);
+        cells.read(
+                row,
+                Meaning.BREAKER,
+                breaker.map(StatedBreaker::text).orElse("tells no rating"),
+                breaker.isPresent() ? ReadValue.How.STATED : ReadValue.How.GUESSED);
         if (breaker.isEmpty()) {
             notices.assume("breaker '" + CellReader.cut(written)
                     + "' tells no rating such as 20/2, C16 or 16 A/3P: by what it carries");

@@ -1,5 +1,6 @@
 package evenrise.solver.intake;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.electrical.LinePower;
 import evenrise.model.electrical.motor.FullLoadCurrent;
 import evenrise.model.intake.Mapping;
@@ -12,11 +13,11 @@ import java.util.Set;
 
 /** What one piece of a row draws: its line current, power factor, idle current and inrush; what is wrong is noted. */
 final class CurrentReader {
-    private static final double MOST_AMPS = 6300;
+    static final double MOST_AMPS = 6300;
     private static final double MOST_INRUSH_AMPS = 1e6;
 
     /** Below it no piece draws anything that counts, and ratios of its figures say nothing. */
-    private static final double LEAST_AMPS = 0.001;
+    static final double LEAST_AMPS = 0.001;
 
     /** Up to which rating a breaker is kept free for what nobody knows. */
     private static final double MOST_RESERVED_AMPS = 63;
@@ -81,6 +82,7 @@ final class CurrentReader {
             amps = OptionalDouble.of(reserved(row, name, ratedAmps, hasBreaker));
             guessed.add("running_a");
         } else if (amps.isEmpty() && notices.problems() == before) {
+            cells.readByName(row, drawn(), "nothing that it draws", ReadValue.How.PROBLEM);
             cells.problem(
                     row,
                     "'" + CellReader.cut(name) + "' has neither watts, volt-amperes nor amperes. Maybe the "
@@ -96,6 +98,11 @@ final class CurrentReader {
                 horsepower);
     }
 
+    /** The column that a list has for what pieces draw. */
+    private Meaning drawn() {
+        return FIGURES.stream().filter(cells::hasColumn).findFirst().orElse(Meaning.AMPS);
+    }
+
     private boolean isLeftOpen(ReadTable.Row row) {
         return FIGURES.stream().anyMatch(meaning -> cells.isLeftOpen(row, meaning));
     }
@@ -109,6 +116,11 @@ final class CurrentReader {
         double stated = ratedAmps.orElse(mapping.usualBreakerAmps());
         double rating = hasBreaker ? stated : Math.min(stated, MOST_RESERVED_AMPS);
         double amps = mapping.continuousFraction() * rating;
+        Meaning open = FIGURES.stream()
+                .filter(meaning -> cells.isLeftOpen(row, meaning))
+                .findFirst()
+                .orElse(drawn());
+        cells.readByName(row, open, Decimals.toThousandths(amps) + " A reserved", ReadValue.How.ASKED);
         cells.ask(
                 row,
                 String.format(

@@ -1,5 +1,6 @@
 package evenrise.solver.intake;
 
+import evenrise.model.contract.Words;
 import evenrise.model.intake.Columns;
 import evenrise.solver.table.HeaderWords;
 import java.util.List;
@@ -267,6 +268,15 @@ enum Meaning {
 
     Optional<String> mapped(Columns columns) {
         return mapped.apply(columns);
+    }
+
+    /** Its field's name in a mapping's columns. */
+    String key() {
+        StringBuilder component = new StringBuilder();
+        for (String word : name().toLowerCase(Locale.ROOT).split("_")) {
+            component.append(component.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
+        }
+        return Words.key(component.toString());
     }
 
     boolean isAmount() {

@@ -20,6 +20,8 @@ record Notice(Kind sort, String place, String text) implements Finding {
         QUESTION,
         /** Equipment that others feed. */
         OUTSIDE,
+        /** A row, or a part of it, that is in no load: a sum, a heading, what lives on its network. */
+        LEFT_OUT,
         /** A column that was left alone. */
         NOT_READ
     }
@@ -62,7 +64,7 @@ record Notice(Kind sort, String place, String text) implements Finding {
     public Grade gravity() {
         return switch (sort) {
             case PROBLEM -> Grade.BREAKS;
-            case GUESS, QUESTION, OUTSIDE -> Grade.NOTE;
+            case GUESS, QUESTION, OUTSIDE, LEFT_OUT -> Grade.NOTE;
             case NOT_READ -> Grade.NOT_CHECKED;
         };
     }

@@ -12,6 +12,7 @@ import java.util.Map;
 final class Notices {
     private final List<Notice> all = new ArrayList<>();
     private final Map<String, Integer> assumed = new LinkedHashMap<>();
+    private final ReadValues values = new ReadValues();
     private int problems;
     private int leftOut;
 
@@ -34,6 +35,10 @@ final class Notices {
         String where = sheet.name().isEmpty() ? "" : "sheet '" + sheet.name() + "': ";
         assumed.forEach((text, rows) -> guess(where + text + " (" + rows + (rows == 1 ? " row)" : " rows)")));
         assumed.clear();
+    }
+
+    ReadValues values() {
+        return values;
     }
 
     /** So many pieces are in no load; why is told by a notice. */

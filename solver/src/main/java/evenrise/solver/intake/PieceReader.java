@@ -1,5 +1,6 @@
 package evenrise.solver.intake;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.contract.Harmless;
 import evenrise.model.intake.Mapping;
 import evenrise.model.project.Role;
@@ -28,7 +29,8 @@ final class PieceReader {
     private final CurrentReader currents;
     private final TiesReader ties;
     private final CircuitReader circuits;
-    private final BreakerPolesReader wirings;
+    private final BreakerPolesReader breakerPoles;
+    private final DirectCurrent directs;
     private final Supplies supplies;
 
     PieceReader(
@@ -44,9 +46,10 @@ final class PieceReader {
         this.whereabouts = whereabouts;
         this.services = new ServiceReader(sheet, cells, notices, mapping.placesLifeSafety());
         this.currents = new CurrentReader(cells, mapping, notices);
-        this.ties = new TiesReader(cells, mapping.lineToNeutralVolts());
+        this.ties = new TiesReader(cells, mapping);
         this.circuits = new CircuitReader(cells, notices);
-        this.wirings = new BreakerPolesReader(cells, header, mapping, notices);
+        this.breakerPoles = new BreakerPolesReader(cells, header, mapping, notices);
+        this.directs = new DirectCurrent(cells, mapping);
         this.supplies = new Supplies(cells, notices);
     }
 
@@ -87,30 +90,41 @@ final class PieceReader {
                             + "' lives on its network (PoE) and is left out: its power is its switch's");
             return List.of();
         }
-        if (Connection.isDirectCurrent(cells.text(row, Meaning.VOLTS)) && notices.problems() == before) {
-            askWhatFeeds(row, name, pieces);
-            return List.of();
-        }
         Set<String> guessed = new TreeSet<>(Set.of("inrush_half_ms", "third_harmonic"));
+        boolean isDirect = directs.is(row);
+        if (isDirect) {
+            service = service.map(it -> it.isSwitched() ? Service.ASKED : it);
+        }
         service.filter(it -> it == Service.ASKED).ifPresent(it -> guessed.add("switched"));
         Role role = role(row, name, guessed);
-        Gear gear = Gear.of(role, cells.text(row, Meaning.ROLE) + " " + name);
+        Gear gear = isDirect ? Gear.ELECTRONICS : Gear.of(role, cells.text(row, Meaning.ROLE) + " " + name);
         ListedCircuit circuit = circuits.of(row);
-        BreakerPoles wiring = wirings.of(row, circuit.breaker(), guessed);
+        BreakerPoles poles = isDirect ? BreakerPoles.of(1) : breakerPoles.of(row, circuit.breaker(), guessed);
         OptionalDouble outlet = outlet(row);
         OptionalDouble rating = circuit.breaker()
-                .map(breaker -> OptionalDouble.of(wiring.breakers() * breaker.amps()))
+                .map(breaker -> OptionalDouble.of(poles.breakers() * breaker.amps()))
                 .orElse(outlet);
-        CurrentReader.Current current = currents.of(
-                row, name, gear, wiring.loadedPoles(), rating, circuit.breaker().isPresent(), guessed, before);
-        Ties tied = ties.of(
-                row, whereabouts.rack(), service.filter(Service::isSwitched).isPresent());
+        CurrentReader.Current current = (isDirect
+                        ? directs.of(row, name, pieces, gear, guessed)
+                        : Optional.<CurrentReader.Current>empty())
+                .orElseGet(() -> currents.of(
+                        row,
+                        name,
+                        gear,
+                        poles.loadedPoles(),
+                        rating,
+                        circuit.breaker().isPresent(),
+                        guessed,
+                        before));
+        Ties tied =
+                ties.of(row, whereabouts, service.filter(Service::isSwitched).isPresent());
         if (role == Role.PROCESSING) {
             guessed.add("settle_s");
         }
         if (notices.problems() > before) {
             return List.of();
         }
+        Label label = new Label(label(row, Meaning.TAG, LONGEST_TAG), label(row, Meaning.NOTES, LONGEST_NOTES));
         Item whole = new Item(
                 Notice.place(sheet, row.number()),
                 pieces,
@@ -122,7 +136,7 @@ final class PieceReader {
                 gear,
                 service.orElseThrow(),
                 outlet,
-                wiring.poles(),
+                poles.poles(),
                 current.amps().orElseThrow(),
                 current.idleAmps(),
                 current.inrushPeakAmps(),
@@ -131,25 +145,10 @@ final class PieceReader {
                 Set.copyOf(guessed),
                 service.get() == Service.LIFE_SAFETY_HERE ? services.clauses(row, name) : "",
                 tied,
-                new Label(label(row, Meaning.TAG, LONGEST_TAG), label(row, Meaning.NOTES, LONGEST_NOTES)),
+                isDirect ? label.noted("lives on direct current, behind a supply that the list does not name") : label,
                 circuit,
                 false);
-        return supplies.of(row, whole, wiring.breakers());
-    }
-
-    /** What lives on direct current is fed by a power supply, which is what a breaker here feeds. */
-    private void askWhatFeeds(ReadTable.Row row, String name, int pieces) {
-        List<String> draws = Meaning.DRAWS.stream()
-                .map(meaning -> cells.text(row, meaning))
-                .filter(text -> !text.isEmpty())
-                .toList();
-        cells.ask(
-                row,
-                "what feeds " + (pieces == 1 ? "" : pieces + " × ") + "'" + CellReader.cut(name) + "' with '"
-                        + CellReader.cut(cells.text(row, Meaning.VOLTS)) + "'"
-                        + (draws.isEmpty() ? "" : " (" + CellReader.cut(String.join(", ", draws)) + ")")
-                        + "? No breaker here gives direct current, so that it has no place in the project: list the"
-                        + " power supply that feeds it, with what that draws.");
+        return supplies.of(row, whole, poles.breakers());
     }
 
     private String label(ReadTable.Row row, Meaning meaning, int longest) {
@@ -163,6 +162,7 @@ final class PieceReader {
                 notices.assume("a row without a quantity counts for one piece");
             }
             if (cells.isLeftOpen(row, Meaning.QUANTITY)) {
+                cells.read(row, Meaning.QUANTITY, "one piece", ReadValue.How.ASKED);
                 cells.ask(row, "how many are there? The list leaves it open; it counts for one piece.");
             }
             return 1;
@@ -182,13 +182,19 @@ final class PieceReader {
     private Role role(ReadTable.Row row, String name, Set<String> guessed) {
         Optional<Role> byColumn = RoleWords.of(cells.text(row, Meaning.ROLE));
         if (byColumn.isPresent()) {
+            cells.read(row, Meaning.ROLE, word(byColumn.get()), ReadValue.How.STATED);
             return byColumn.get();
         }
         guessed.add("role");
         Optional<Role> byName = RoleWords.of(name);
-        notices.assume(byName.map(role -> "role " + role.name().toLowerCase(Locale.ROOT) + " told by words of the name")
+        cells.readByName(row, Meaning.ROLE, word(byName.orElse(Role.AUXILIARY)), ReadValue.How.GUESSED);
+        notices.assume(byName.map(role -> "role " + word(role) + " told by words of the name")
                 .orElse("role auxiliary, for want of any word that tells"));
         return byName.orElse(Role.AUXILIARY);
+    }
+
+    private static String word(Role role) {
+        return role.name().toLowerCase(Locale.ROOT);
     }
 
     private OptionalDouble outlet(ReadTable.Row row) {
@@ -197,6 +203,11 @@ final class PieceReader {
             return OptionalDouble.empty();
         }
         OptionalDouble rating = Outlet.amps(cell.text());
+        cells.read(
+                row,
+                Meaning.OUTLET,
+                rating.isPresent() ? Decimals.toThousandths(rating.getAsDouble()) + " A" : "tells no rating",
+                rating.isPresent() ? ReadValue.How.STATED : ReadValue.How.GUESSED);
         if (rating.isEmpty()) {
             notices.assume("outlet '" + CellReader.cut(cell.text()) + "' tells no rating");
         }

@@ -5,6 +5,7 @@ import evenrise.solver.table.ReadTable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** Goes down the rows below a header and tells which hold pieces: neither headings, nor sums, nor examples. */
 final class RowReader {
@@ -17,14 +18,13 @@ final class RowReader {
     private final Whereabouts whereabouts;
     private final PieceReader pieces;
     private int listed;
-    private int rows;
 
     RowReader(ReadTable sheet, Header header, Mapping mapping, Notices notices) {
         this.sheet = sheet;
         this.header = header;
         this.notices = notices;
         header.notices().forEach(notices::add);
-        this.cells = new CellReader(sheet, header, notices);
+        this.cells = new CellReader(sheet, header, mapping.readings(), notices);
         this.whereabouts = new Whereabouts(cells, notices);
         this.pieces = new PieceReader(sheet, header, mapping, notices, cells, whereabouts);
     }
@@ -34,9 +34,9 @@ final class RowReader {
         return listed;
     }
 
-    /** Rows that were taken over. */
-    int rows() {
-        return rows;
+    /** Rooms in plain words. */
+    Set<String> rooms() {
+        return whereabouts.rooms();
     }
 
     List<Item> read() {
@@ -58,6 +58,9 @@ final class RowReader {
         } else if (name.isEmpty() && !hasFigures) {
             // A heading between rows may name the room of what follows; nothing else is lost with it.
             whereabouts.at(row);
+        } else if (isHeading(row, name)) {
+            cells.leaveOut(row, "'" + CellReader.cut(name) + "' is taken for a heading");
+            whereabouts.below(name);
         } else if (name.toLowerCase(Locale.ROOT).matches(SUM)) {
             cells.leaveOut(row, "'" + CellReader.cut(name) + "' is taken for a sum and left out");
         } else if (name.endsWith(Template.EXAMPLE)) {
@@ -66,8 +69,18 @@ final class RowReader {
             whereabouts.at(row);
             PieceReader.Read read = pieces.of(row, name);
             listed += read.pieces();
-            rows += read.items().isEmpty() ? 0 : 1;
             items.addAll(read.items());
         }
+    }
+
+    /** Nothing but a name, where a list counts its pieces or the name is written as a heading. */
+    private boolean isHeading(ReadTable.Row row, String name) {
+        long filled = row.cells().stream().filter(cell -> !cell.isEmpty()).count();
+        boolean isAlone = filled == 1 && cells.text(row, Meaning.QUANTITY).isEmpty();
+        boolean isLoud = name.equals(name.toUpperCase(Locale.ROOT)) && !name.equals(name.toLowerCase(Locale.ROOT));
+        return isAlone
+                && Meaning.DRAWS.stream()
+                        .allMatch(meaning -> cells.text(row, meaning).isEmpty())
+                && (cells.hasColumn(Meaning.QUANTITY) || isLoud || name.endsWith(":"));
     }
 }

@@ -34,9 +34,11 @@ final class ServiceReader {
                 || Service.saysLifeSafety(safety + " " + switched)
                 || safety.isEmpty() && Service.saysLifeSafety(words);
         if (isSafety) {
+            figures.readByName(row, Meaning.LIFE_SAFETY, "life safety", ReadValue.How.GUESSED);
             return Optional.of(lifeSafety(row, name, pieces, isHere || placesLifeSafety));
         }
         if (isOpen) {
+            figures.readByName(row, Meaning.SWITCHED, "unswitched until somebody says", ReadValue.How.ASKED);
             ask(
                     row,
                     "the list leaves open whether '" + CellReader.cut(name)
@@ -50,9 +52,16 @@ final class ServiceReader {
             return odd(row, Meaning.SWITCHED, "yes, no or life safety");
         }
         if (Service.isNo(switched) || switched.isEmpty() && Service.saysLeaveOn(words)) {
+            figures.readByName(
+                    row,
+                    Meaning.SWITCHED,
+                    "unswitched",
+                    switched.isEmpty() ? ReadValue.How.GUESSED : ReadValue.How.STATED);
             return Optional.of(Service.UNSWITCHED);
         }
         Optional<String> asked = switched.isEmpty() ? Service.asked(HeaderWords.words(name)) : Optional.empty();
+        asked.ifPresent(why ->
+                figures.readByName(row, Meaning.SWITCHED, "unswitched until somebody says", ReadValue.How.ASKED));
         asked.ifPresent(why -> ask(
                 row,
                 "may '" + CellReader.cut(name) + "' be switched? " + why

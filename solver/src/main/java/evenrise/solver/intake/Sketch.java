@@ -71,7 +71,7 @@ final class Sketch {
             Optional<String> group = group(branch, groups);
             loads.add(load(branch, group));
         }
-        keepRedundantApart(branches, loads);
+        new RedundantFeeds(notices).keepApart(branches, loads);
         new BehindContactors(notices).tie(branches, loads);
         List<SwitchedSystem> systems = branches.stream()
                 .map(branch -> branch.kind().ties().system())
@@ -229,34 +229,6 @@ final class Sketch {
                 .mapToDouble(of)
                 .max()
                 .orElseThrow();
-    }
-
-    /** What is fed A and what is fed B of one room and zone sits in different panels. */
-    private void keepRedundantApart(List<Bundler.Branch> branches, List<Load> loads) {
-        Map<List<Object>, List<Integer>> pairs = new LinkedHashMap<>();
-        for (int i = 0; i < branches.size(); i++) {
-            Item.Kind kind = branches.get(i).kind();
-            if (kind.feed().equals("B")) {
-                pairs.computeIfAbsent(List.of(site(kind), kind.role(), kind.zone()), any -> new ArrayList<>())
-                        .add(i);
-            }
-        }
-        for (int i = 0; i < branches.size(); i++) {
-            Item.Kind kind = branches.get(i).kind();
-            List<Integer> others = pairs.getOrDefault(List.of(site(kind), kind.role(), kind.zone()), List.of());
-            if (kind.feed().equals("A") && !others.isEmpty()) {
-                Load it = loads.get(i);
-                loads.set(
-                        i,
-                        it.withApartFrom(
-                                others.stream().map(k -> loads.get(k).id()).toList()));
-            }
-        }
-    }
-
-    /** The room without its rack: redundant pieces often stand in racks beside each other. */
-    private static String site(Item.Kind kind) {
-        return kind.room().replaceAll(", [^,]*$", "");
     }
 
     /** Those that the list names, and as many more as what it names none for needs. */

@@ -1,5 +1,6 @@
 package evenrise.solver.intake;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.project.TripCurve;
 import evenrise.solver.table.HeaderWords;
 import java.util.Locale;
@@ -72,6 +73,14 @@ record StatedBreaker(int times, double amps, int poles, boolean hasNeutral, Opti
         return letter.matches("[bcd]")
                 ? Optional.of(TripCurve.valueOf(letter.toUpperCase(Locale.ROOT)))
                 : Optional.empty();
+    }
+
+    /** {@code 2 times 16 A, 3 poles, band C}. */
+    String text() {
+        return (times == 1 ? "" : times + " times ") + Decimals.toThousandths(amps) + " A"
+                + (poles == 0 ? "" : poles == 1 ? ", one pole" : ", " + poles + " poles")
+                + (hasNeutral ? " and neutral" : "")
+                + curve.map(band -> ", band " + band).orElse("");
     }
 
     /** Whether the text can only be meant as a breaker, and is no mere number. */

@@ -17,6 +17,7 @@ public final class Template {
     static final String EXAMPLE = " (example, not imported)";
 
     private static final List<String> HEADERS = List.of(
+            "Tag",
             "Quantity",
             "Name",
             "Room",
@@ -36,11 +37,14 @@ public final class Template {
             "Notes",
             "System",
             "Fed from",
+            "Circuit",
+            "Breaker",
             "Contactor",
             "Line to neutral (V)",
             "Off delay (s)");
     private static final List<List<Object>> EXAMPLES = List.of(
             List.of(
+                    "DSP-1",
                     2,
                     "Signal processor" + EXAMPLE,
                     "Rack room",
@@ -61,9 +65,12 @@ public final class Template {
                     "hall",
                     "P1",
                     "",
+                    "",
+                    "",
                     120,
                     ""),
             List.of(
+                    "AMP-1",
                     4,
                     "Four-channel amplifier" + EXAMPLE,
                     "Loft",
@@ -83,9 +90,13 @@ public final class Template {
                     "",
                     "hall",
                     "P2",
+                    "",
+                    "20/2",
                     "K1",
                     120,
                     ""));
+
+    private static final int NAME = HEADERS.indexOf("Name");
 
     private Template() {}
 
@@ -104,7 +115,7 @@ public final class Template {
             for (int column = 0; column < HEADERS.size(); column++) {
                 sheet.value(0, column, HEADERS.get(column));
                 sheet.style(0, column).bold().set();
-                sheet.width(column, column == 1 ? 46 : 14);
+                sheet.width(column, column == NAME ? 46 : 14);
             }
             for (int row = 0; row < EXAMPLES.size(); row++) {
                 for (int column = 0; column < HEADERS.size(); column++) {

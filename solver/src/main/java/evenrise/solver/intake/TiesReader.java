@@ -1,6 +1,10 @@
 package evenrise.solver.intake;
 
+import evenrise.model.intake.Mapping;
+import evenrise.model.intake.PanelOfRoom;
+import evenrise.solver.table.HeaderWords;
 import evenrise.solver.table.ReadTable;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -13,13 +17,15 @@ final class TiesReader {
 
     private final CellReader cells;
     private final double lineToNeutralVolts;
+    private final List<PanelOfRoom> panels;
 
-    TiesReader(CellReader cells, double lineToNeutralVolts) {
+    TiesReader(CellReader cells, Mapping mapping) {
         this.cells = cells;
-        this.lineToNeutralVolts = lineToNeutralVolts;
+        this.lineToNeutralVolts = mapping.lineToNeutralVolts();
+        this.panels = mapping.panelsOfRooms();
     }
 
-    Ties of(ReadTable.Row row, String rack, boolean isSwitched) {
+    Ties of(ReadTable.Row row, Whereabouts whereabouts, boolean isSwitched) {
         String contactor = text(row, Meaning.CONTACTOR);
         if (!contactor.isEmpty() && !isSwitched) {
             cells.problem(
@@ -31,11 +37,24 @@ final class TiesReader {
         }
         return new Ties(
                 text(row, Meaning.SYSTEM),
-                text(row, Meaning.FED_FROM),
-                rack,
+                panel(row, whereabouts.roomAlone()),
+                whereabouts.rack(),
                 contactor,
                 volts(row),
                 offAfter(row, isSwitched));
+    }
+
+    /** What its row says, else what the mapping says of its room. */
+    private String panel(ReadTable.Row row, String room) {
+        String own = text(row, Meaning.FED_FROM);
+        if (!own.isEmpty()) {
+            return own;
+        }
+        return panels.stream()
+                .filter(each -> HeaderWords.words(each.room()).equals(HeaderWords.words(room)))
+                .map(each -> CellReader.cut(each.panel()))
+                .findFirst()
+                .orElse("");
     }
 
     private OptionalDouble volts(ReadTable.Row row) {

@@ -2,6 +2,7 @@ package evenrise.solver.report;
 
 import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Cautions;
+import evenrise.model.plan.Finding;
 import evenrise.solver.intake.EquipmentList;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,46 +13,47 @@ public final class IntakeText {
 
     private IntakeText() {}
 
-    /** @param all whether long lists stand in full */
+    /** @param all whether long lists stand in full, row by row */
     public static List<String> lines(EquipmentList list, boolean all, Paint paint) {
-        int shown = all ? Integer.MAX_VALUE : SHOWN;
         List<List<String>> sections = new ArrayList<>();
-        sections.add(new Section(paint, "Equipment list")
-                .text(Phrase.counted(list.pieces(), "piece") + " in " + Phrase.counted(list.rows(), "row") + " on "
-                        + Phrase.counted(list.breakers(), "breaker")
-                        + (list.leftOut() == 0
-                                ? "."
-                                : "; " + Phrase.counted(list.leftOut(), "piece") + " of " + list.listed()
-                                        + " left out, listed below."))
-                .lines());
-        if (!list.problems().isEmpty()) {
-            sections.add(listed(new Section(paint, "Rows that cannot be taken over"), list.problems(), shown));
-        }
-        if (!list.outside().isEmpty()) {
-            sections.add(listed(
-                    new Section(paint, "Outside this project: life safety, fed by others"), list.outside(), shown));
-        }
-        if (!list.questions().isEmpty()) {
-            sections.add(listed(new Section(paint, "Questions that somebody has to answer"), list.questions(), shown));
-        }
+        sections.add(new Section(paint, "Equipment list").text(counts(list)).lines());
+        part(list, "problem", new Section(paint, "Rows that cannot be taken over"), all, sections);
+        part(list, "outside", new Section(paint, "Outside this project: life safety, fed by others"), all, sections);
+        part(list, "left-out", new Section(paint, "Left out"), all, sections);
+        part(list, "question", new Section(paint, "Questions that somebody has to answer"), all, sections);
         Section guessed = new Section(paint, "Guessed, to be confirmed");
         list.project()
                 .flatMap(GuessedField::counted)
                 .ifPresent(count ->
                         guessed.text(count + ", each named in its load's 'guessed' and counted on every cover."));
-        sections.add(listed(guessed, list.guesses(), shown));
-        if (!list.notRead().isEmpty()) {
-            sections.add(listed(new Section(paint, "Columns that were not read"), list.notRead(), shown));
-        }
+        part(list, "guess", guessed, all, sections);
+        part(list, "not-read", new Section(paint, "Columns that were not read"), all, sections);
         sections.add(CautionText.lines(Cautions.ALL, paint));
         return Sections.joined(sections);
     }
 
-    private static List<String> listed(Section section, List<String> entries, int shown) {
-        entries.stream().limit(shown).forEach(section::item);
-        if (entries.size() > shown) {
-            section.item("and " + (entries.size() - shown) + " more; --all shows them");
+    private static String counts(EquipmentList list) {
+        String leftOut = list.leftOut() == 0
+                ? "."
+                : "; " + Phrase.counted(list.leftOut(), "piece") + " of " + list.listed() + " left out, listed below.";
+        return Phrase.counted(list.pieces(), "piece") + " in " + Phrase.counted(list.rows(), "row") + " on "
+                + Phrase.counted(list.breakers(), "breaker") + leftOut;
+    }
+
+    private static void part(
+            EquipmentList list, String kind, Section section, boolean all, List<List<String>> sections) {
+        List<Finding> findings = list.findings(kind);
+        if (findings.isEmpty()) {
+            return;
         }
-        return section.lines();
+        List<String> entries =
+                all ? findings.stream().map(Finding::message).distinct().toList() : FoldedNotices.of(findings);
+        entries.stream().limit(all ? Long.MAX_VALUE : SHOWN).forEach(section::item);
+        if (!all && entries.size() > SHOWN) {
+            section.item("and " + (entries.size() - SHOWN) + " more; --all shows them");
+        } else if (!all && entries.stream().anyMatch(entry -> entry.matches("(?s)[0-9]+ × .*"))) {
+            section.item("--all shows each row");
+        }
+        sections.add(section.lines());
     }
 }

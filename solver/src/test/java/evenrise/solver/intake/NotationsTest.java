@@ -210,15 +210,36 @@ class NotationsTest {
         }
     }
 
-    @Test
-    void whatLivesOnDirectCurrentIsAskedAboutByName() throws IOException {
-        EquipmentList list = read("Qty,Name,Voltage,Watts\n3,Hub,48 VDC,40\n1,Lamp,120,60\n");
+    @Nested
+    class OfDirectCurrent {
+        /** 40 W over 0.85, 0.95 and 120 V: 0.4128 A a piece; 2 A at 48 V are 96 W. */
+        @ParameterizedTest(name = "''{0}'' and ''{1}'': {2} A")
+        @CsvSource({"48 VDC, 40 W, 0.413", "48 VDC, 2 A, 0.991", "24-48 V DC, 2 A, 0.991", "DC 24V, 96 VA, 0.991"})
+        void areKeptBehindASupplyThatNobodyNamed(String volts, String power, double amps) throws IOException {
+            Load hub = only("Name,Voltage,Watts\nHub," + volts + "," + power + "\n");
 
-        assertThat(list.problems()).isEmpty();
-        assertThat(list.pieces()).isEqualTo(1);
-        assertThat(list.questions())
-                .anySatisfy(
-                        text -> assertThat(text).contains("row 2", "3 × 'Hub'", "'48 VDC'", "(40)", "power supply"));
+            assertThat(hub.runningAmps()).isCloseTo(amps, within(0.0005));
+            assertThat(hub.switched()).isFalse();
+            assertThat(hub.guessed()).contains("running_a", "idle_a", "switched", "poles");
+        }
+
+        @Test
+        void areAskedAboutByName() throws IOException {
+            EquipmentList list = read("Qty,Name,Voltage,Watts\n3,Hub,48 VDC,40\n1,Lamp,120,60\n");
+
+            assertThat(list.problems()).isEmpty();
+            assertThat(list.pieces()).isEqualTo(4);
+            assertThat(list.notes().values())
+                    .anySatisfy(text -> assertThat(text).contains("direct current"));
+            assertThat(list.questions())
+                    .anySatisfy(
+                            text -> assertThat(text).contains("row 2", "3 × 'Hub'", "'48 VDC'", "0.41 A", "no bound"));
+        }
+
+        @Test
+        void areAProblemWhereNothingTellsWhatTheyDraw() throws IOException {
+            assertThat(read("Name,Voltage,Watts\nHub,48 VDC,\n").problems()).hasSize(1);
+        }
     }
 
     @Test
