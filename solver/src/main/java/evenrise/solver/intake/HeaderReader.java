@@ -66,6 +66,12 @@ final class HeaderReader {
         columns.forEach((meaning, column) -> {
             if (ColumnJudge.KINDS.contains(meaning) && isMixed(column, meaning)) {
                 mixed.put(column, meaning);
+                notices.add(Notice.guess(
+                        sheet,
+                        row.number(),
+                        place(column)
+                                + " holds several kinds of values; what is a voltage, a feed, a panel, a circuit or"
+                                + " a breaker counts as that"));
             }
         });
         return new Header(row.number(), columns, units, mixed, read, notices);

@@ -48,6 +48,7 @@ final class TiesReader {
     private String panel(ReadTable.Row row, String room) {
         String own = text(row, Meaning.FED_FROM);
         if (!own.isEmpty()) {
+            cells.read(row, Meaning.FED_FROM, "panel " + own, ReadValue.How.STATED);
             return own;
         }
         return panels.stream()

@@ -188,6 +188,54 @@ class ImportCommandTest {
                 .isEqualTo(2.105);
     }
 
+    /** What was read, corrected in the mapping that is written, read again: no list is touched. */
+    @Test
+    void explainsHowItReadsAndTakesCorrectionsInAMapping() throws IOException {
+        Path list = Files.writeString(
+                folder.resolve("list.csv"), "Name,Supply,Amps,Colour\nDesk,120V,1,red\nLamp,120V,many,red\n");
+        Path map = folder.resolve("map.yaml");
+        Path project = folder.resolve("project.json");
+
+        Shell.Result read = run("import", list.toString(), "--explain", "--write-mapping", map.toString());
+
+        assertThat(read.code()).isEqualTo(ExitCode.DONE);
+        assertThat(read.out())
+                .containsPattern("B +Supply +volts +its values")
+                .containsPattern("D +Colour +not read")
+                .containsPattern("amps +many +a problem, told there +problem +1")
+                .containsPattern("role +\\(empty\\) +Lamp +auxiliary +guessed +1")
+                .contains("Written: " + map);
+        String corrected = Files.readString(map).replace("reads: many", "reads: \"2 A\"");
+        assertThat(corrected).contains("2 A");
+        Files.writeString(map, corrected);
+        assertThat(run("import", list.toString(), "--map", map.toString(), "-o", project.toString())
+                        .code())
+                .isEqualTo(ExitCode.DONE);
+        assertThat(ProjectFile.read(project).value().orElseThrow().loads())
+                .extracting(Load::runningAmps)
+                .containsExactly(1.0 + 2.0);
+    }
+
+    @Test
+    void leavesAColumnAloneThatIsToBeIgnored() throws IOException {
+        Path list = Files.writeString(folder.resolve("list.csv"), "Name,Amps,Voltage\nDesk,1,see plan\n");
+        Path project = folder.resolve("project.json");
+
+        assertThat(run("import", list.toString(), "-o", project.toString(), "--ignore", "Voltage")
+                        .code())
+                .isEqualTo(ExitCode.DONE);
+    }
+
+    @Test
+    void doesNotWriteProjectAndMappingIntoOneFile() throws IOException {
+        Path list = Files.writeString(folder.resolve("list.csv"), "Name,Amps\nDesk,1\n");
+        String file = folder.resolve("p.json").toString();
+
+        assertThat(run("import", list.toString(), "-o", file, "--write-mapping", file)
+                        .code())
+                .isEqualTo(ExitCode.USAGE);
+    }
+
     @Test
     void saysWhatIsWrongWithAMapping() throws IOException {
         Path list = Files.writeString(folder.resolve("list.csv"), "Name,Amps\nDesk,1\n");

@@ -42,7 +42,7 @@ class WrittenFilesTest {
 
     /** What the program reads and never writes. */
     private static final Set<FileSchema> READ_ALONE =
-            Set.of(FileSchema.SCRIPT, FileSchema.MAPPING, FileSchema.PORTFOLIO, FileSchema.MEASURED);
+            Set.of(FileSchema.SCRIPT, FileSchema.PORTFOLIO, FileSchema.MEASURED);
 
     /** Only boards of one kind of timing need them, or a default gives them; the reader judges that, a schema does not. */
     private static final Set<String> BY_TIMING_OR_DEFAULT =
@@ -73,6 +73,7 @@ class WrittenFilesTest {
         sound.run("rehearse", hall, at("hall.plan.json"), "--trace", at("trace.json"));
         sound.run("rehearse", hall, at("hall.plan.json"), "--trials", "20", "--trace", at("trials.json"));
         sound.run("import", "../datasets/juniper-hall/list.csv", "-o", at("imported.json"));
+        sound.run("import", "../datasets/juniper-hall/list.csv", "--write-mapping", at("mapping.yaml"));
         sound.run("generate", "--panels", "1", "-o", at("generated.yaml"));
         // What a plain house leaves empty: nodes behind transformers, systems, scenes, room to be left.
         for (String plant : List.of("broken-whole-plant-one-at-a-time", "broken-spare", "kept-four-transformers")) {
