@@ -18,11 +18,11 @@ final class CellReader {
     private final ReadTable sheet;
     private final Header header;
     private final Notices notices;
-    private final Cells cells;
+    private final CorrectedCells cells;
     private final boolean isCommaDecimal;
 
     CellReader(ReadTable sheet, Header header, List<CellReading> readings, Notices notices) {
-        this.cells = new Cells(sheet, header, readings);
+        this.cells = new CorrectedCells(sheet, header, readings);
         this.sheet = sheet;
         this.header = header;
         this.notices = notices;

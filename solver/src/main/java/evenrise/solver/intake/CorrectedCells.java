@@ -12,12 +12,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The cell of a row that holds something, where columns are mixed by what it is itself, and as a mapping corrects it. */
-final class Cells {
+final class CorrectedCells {
     private final Header header;
     private final Map<Meaning, List<CellReading>> readings = new EnumMap<>(Meaning.class);
     private final Map<Integer, String> mixedHeaders;
 
-    Cells(ReadTable sheet, Header header, List<CellReading> readings) {
+    CorrectedCells(ReadTable sheet, Header header, List<CellReading> readings) {
         this.header = header;
         for (Meaning meaning : Meaning.values()) {
             List<CellReading> own = readings.stream()
