@@ -29,7 +29,7 @@ final class BenefitOfDoubt {
     private static final Set<String> LEAVE_NOTHING_SURE =
             Set.of("", "/panels", "/board_types", "/boards", "/shutdown_groups", "/loads", "/supply", "/supply/system");
     /** Most slots of a panel and outputs of a board that the format allows. */
-    private static final int MOST = 1000;
+    static final int MOST = 1000;
 
     private final Project project;
     private final Set<String> errors;

@@ -66,7 +66,9 @@ final class InrushFits {
                     pointer + "/inrush_limit_a",
                     Decimals.toThousandths(limit.getAsDouble(), needed) + why,
                     "at least " + Decimals.toThousandths(Math.ceil(needed)),
-                    "Maybe limit the inrush at the load, or raise the limit if the feeder allows."));
+                    Decimals.toThousandths(needed - limit.getAsDouble())
+                            + " A missing. Maybe limit the inrush at the load,"
+                            + " or raise the limit if the feeder allows."));
         }
     }
 }

@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.project.Board;
 import evenrise.model.project.Load;
 import java.util.ArrayList;
@@ -18,38 +19,44 @@ final class OutputsForAllLoads {
 
     static void check(Candidates candidates, Consumer<Objection> found) {
         List<Board> boards = candidates.parts.project.boards();
-        Map<BitSet, Integer> wanting = new LinkedHashMap<>();
+        Map<BitSet, List<Load>> wanting = new LinkedHashMap<>();
         Map<List<Object>, BitSet> known = new LinkedHashMap<>();
         for (Load load : candidates.placeable()) {
             if (ProjectParts.needsOutput(load)) {
                 List<Object> alike = List.of(
                         candidates.ofLoad.get(load.id()), load.fixed(), load.system(), load.offAfterSeconds() > 0);
-                wanting.merge(known.computeIfAbsent(alike, key -> boardsFor(candidates, load)), 1, Integer::sum);
+                wanting.computeIfAbsent(
+                                known.computeIfAbsent(alike, key -> boardsFor(candidates, load)),
+                                any -> new ArrayList<>())
+                        .add(load);
             }
         }
         int[] outputs =
                 boards.stream().mapToInt(candidates.parts::usableOutputs).toArray();
         List<BitSet> sets = new ArrayList<>(wanting.keySet());
-        Flow flow = new Flow(new ArrayList<>(wanting.values()), sets, outputs);
+        Flow flow = new Flow(wanting.values().stream().map(List::size).toList(), sets, outputs);
         if (flow.left() == 0) {
             return;
         }
         BitSet crowded = new BitSet();
-        BitSet senders = flow.crowded();
-        senders.stream().forEach(i -> crowded.or(sets.get(i)));
-        int needed = senders.stream().map(i -> wanting.get(sets.get(i))).sum();
+        List<Load> loads = new ArrayList<>();
+        flow.crowded().stream().forEach(i -> {
+            crowded.or(sets.get(i));
+            loads.addAll(wanting.get(sets.get(i)));
+        });
         int there = crowded.stream().map(b -> outputs[b]).sum();
-        String where = crowded.isEmpty()
+        List<Board> on = crowded.stream().mapToObj(boards::get).toList();
+        String where = on.isEmpty()
                 ? "no board"
-                : Shown.quoted(
-                        crowded.stream().mapToObj(b -> boards.get(b).id()).toList());
-        String pointer = crowded.cardinality() == 1 ? "/boards/" + crowded.nextSetBit(0) : "/boards";
+                : Shown.quoted(on.stream().map(Board::id).toList());
+        String pointer = on.size() == 1 ? "/boards/" + crowded.nextSetBit(0) : "/boards";
+        MissingBoards missing = new MissingBoards(candidates);
         found.accept(Objection.impossible(
                 pointer,
-                (crowded.cardinality() == 1 ? "too small: " : "a list too short: ") + needed
-                        + " switched loads can only be on " + where + ", with " + there + " outputs",
-                "at least " + needed + " outputs for them",
-                "Maybe add a board, or let boards reach more panels."));
+                (on.size() == 1 ? "too small: " : "a list too short: ") + missing.counted(loads) + " can only be on "
+                        + where + ", with " + Phrase.counted(there, "output") + " for them",
+                "at least " + Phrase.counted(loads.size(), "output"),
+                missing.forOutputs(loads.size() - there, on, loads)));
     }
 
     private static BitSet boardsFor(Candidates candidates, Load load) {

@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.project.Load;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -37,9 +38,10 @@ final class PanelsToKeepApart {
         for (Load load : placeable.values()) {
             for (String other : apart.getOrDefault(load.id(), Set.of())) {
                 List<String> clique = grow(load.id(), other, apart);
-                if (Collections.disjoint(said, clique) && !fits(clique, candidates)) {
+                int missing = Collections.disjoint(said, clique) ? missing(clique, candidates) : 0;
+                if (missing > 0) {
                     said.addAll(clique);
-                    report(load, clique, candidates, found);
+                    report(load, clique, missing, candidates, found);
                 }
             }
         }
@@ -55,14 +57,16 @@ final class PanelsToKeepApart {
         return clique;
     }
 
-    private static boolean fits(List<String> clique, Candidates candidates) {
+    /** Loads that find no panel of their own. */
+    private static int missing(List<String> clique, Candidates candidates) {
         int[] once = new int[candidates.panels.size()];
         java.util.Arrays.fill(once, 1);
         List<BitSet> ways = clique.stream().map(candidates.ofLoad::get).toList();
-        return new Flow(Collections.nCopies(clique.size(), 1), ways, once).left() == 0;
+        return new Flow(Collections.nCopies(clique.size(), 1), ways, once).left();
     }
 
-    private static void report(Load load, List<String> clique, Candidates candidates, Consumer<Objection> found) {
+    private static void report(
+            Load load, List<String> clique, int missing, Candidates candidates, Consumer<Objection> found) {
         BitSet panels = new BitSet();
         Function<String, BitSet> of = candidates.ofLoad::get;
         clique.stream().map(of).forEach(panels::or);
@@ -71,6 +75,6 @@ final class PanelsToKeepApart {
                 "more than the panels allow: " + Shown.quoted(clique)
                         + " must sit in different panels, and can only sit in " + candidates.names(panels),
                 "a panel of its own for each",
-                "Maybe allow other panels for one of them."));
+                Phrase.counted(missing, "panel") + " missing. Maybe allow other panels for one of them."));
     }
 }

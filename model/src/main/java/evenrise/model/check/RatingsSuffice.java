@@ -1,11 +1,13 @@
 package evenrise.model.check;
 
 import evenrise.model.contract.Decimals;
+import evenrise.model.contract.Phrase;
 import evenrise.model.project.DistributionNode;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Supply;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -93,7 +95,7 @@ final class RatingsSuffice {
                             + (single > mean ? "one load alone draws " : "the mean of the phases is at least ")
                             + Decimals.toThousandths(needed, allowed) + " A whatever the layout",
                     "at least " + Decimals.toThousandths(Math.ceil(needed / fraction)),
-                    "Maybe feed fewer loads from it."));
+                    lacks(needed - allowed, " a phase") + "Maybe feed fewer loads from it."));
         }
         double third = system == PhaseSystem.SPLIT_PHASE ? 0 : thirdHarmonicAmps(loads);
         if (third > rated * neutralFactor + Candidates.AMPS_TOLERANCE) {
@@ -105,14 +107,12 @@ final class RatingsSuffice {
                             + Decimals.toThousandths(third, rated * neutralFactor)
                             + " A whatever the layout",
                     "a neutral for at least " + Decimals.toThousandths(Math.ceil(third)) + " A",
-                    "Maybe some loads can have two or three poles."));
+                    lacks(third - rated * neutralFactor, "") + "Maybe some loads can have two or three poles."));
         }
     }
 
     private void panelsTogether(List<Load> all) {
-        double allowed = candidates.panels.stream()
-                .mapToDouble(panel -> panel.continuousAmpsUnder(supply) * phases(panel))
-                .sum();
+        double allowed = candidates.panels.stream().mapToDouble(this::amps).sum();
         double needed = poleAmps(all);
         if (needed > allowed + Candidates.AMPS_TOLERANCE * candidates.panels.size() * 3) {
             found.accept(Objection.impossible(
@@ -120,8 +120,26 @@ final class RatingsSuffice {
                     "a set too small: all phases of all panels may carry " + Decimals.toThousandths(allowed, needed)
                             + " A, the loads draw " + Decimals.toThousandths(needed, allowed) + " A",
                     "ratings for all loads together",
-                    "Maybe add a panel."));
+                    panelsLike(needed - allowed)));
         }
+    }
+
+    private static String lacks(double amps, String of) {
+        return "It lacks " + Decimals.toThousandths(amps) + " A" + of + ". ";
+    }
+
+    /** How many panels like the strongest would carry what is missing, over all their phases. */
+    private String panelsLike(double amps) {
+        Panel strongest = candidates.panels.stream()
+                .max(Comparator.comparingDouble(this::amps))
+                .orElseThrow();
+        return "They lack " + Decimals.toThousandths(amps) + " A. Maybe add "
+                + Phrase.counted((long) Math.ceil(amps / amps(strongest)), "panel") + " like "
+                + Shown.quoted(strongest.id()) + ".";
+    }
+
+    private double amps(Panel panel) {
+        return panel.continuousAmpsUnder(supply) * phases(panel);
     }
 
     /** Phases that a panel has slots on. */

@@ -1,5 +1,6 @@
 package evenrise.model.check;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.project.Load;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -50,7 +51,9 @@ final class SlotsForAllLoads {
                         + " can only sit in " + candidates.names(panels) + ", which "
                         + (panels.cardinality() == 1 ? "has " : "have ") + free + " slots for them",
                 "at least " + needed + " slots for them",
-                "Maybe allow other panels for some loads, or add a panel."));
+                Phrase.counted(needed - free, "slot")
+                        + " missing. Maybe allow other panels for some loads, or add a panel"
+                        + " of at least as many."));
         return true;
     }
 }

@@ -8,6 +8,7 @@ import evenrise.model.project.Electrical;
 import evenrise.model.project.Equipment;
 import evenrise.model.project.Load;
 import evenrise.model.project.Motor;
+import evenrise.model.project.ObjectiveWeights;
 import evenrise.model.project.OnEmergency;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Practice;
@@ -38,6 +39,9 @@ import java.util.stream.Stream;
 /** A project from branches: loads, and a first supply, panels and boards with room to spare, to be replaced by the real ones. */
 final class Sketch {
     /** Part of slots and of ratings that stays free; common practice, no source. */
+    /** Less than anything that is felt, and enough that no board is used that others could stand in for. */
+    private static final double BOARD_WEIGHT = 0.1;
+
     private static final double SPARE = 0.25;
 
     /** In ampere, of panels as they are sold in either practice; common practice, no source. */
@@ -128,6 +132,7 @@ final class Sketch {
                 .systems(systems)
                 .shutdownGroups(List.copyOf(groups.values()))
                 .loads(loads)
+                .objective(ObjectiveWeights.DEFAULT.withBoards(BOARD_WEIGHT))
                 .electrical(Electrical.builder().practice(practice).build())
                 .build());
     }

@@ -28,6 +28,9 @@ final class VenueDraft {
     private static final double ROOMY_DURATION_SECONDS = 90;
 
     private static final double NODE_WEIGHT = 0.5;
+    /** Less than anything that is felt, and enough that no board is used that others could stand in for. */
+    private static final double BOARD_WEIGHT = 0.1;
+
     private static final double RACK_PANELS_WEIGHT = 2;
     private static final double RACK_BOARDS_WEIGHT = 1;
     private static final double RACK_ROWS_WEIGHT = 0.2;
@@ -248,6 +251,7 @@ final class VenueDraft {
         boolean hasRacks = frame.plant().has(PlantOption.RACKS);
         return ObjectiveWeights.DEFAULT
                 .with()
+                .boards(BOARD_WEIGHT)
                 .nodeImbalance(frame.tree().nodes.isEmpty() ? 0 : NODE_WEIGHT)
                 .rackPanels(hasRacks ? RACK_PANELS_WEIGHT : 0)
                 .rackBoards(hasRacks ? RACK_BOARDS_WEIGHT : 0)
