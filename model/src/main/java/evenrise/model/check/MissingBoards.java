@@ -23,18 +23,24 @@ final class MissingBoards {
 
     /** How many loads that drop and that hold, by system where there are systems: {@code 28 loads that hold}. */
     String counted(Collection<Load> loads) {
-        Map<String, Integer> kinds = new LinkedHashMap<>();
+        Map<List<Object>, Integer> kinds = new LinkedHashMap<>();
         boolean hasSystems = !candidates.parts.project.systems().isEmpty();
         for (Load load : loads) {
-            String does = EmergencyClasses.drops(candidates.parts, load) ? "drop on an emergency" : "hold";
             String of = hasSystems
                     ? load.system().map(id -> " of system " + Shown.quoted(id)).orElse(" of no system")
                     : "";
-            kinds.merge(of + " that " + does, 1, Integer::sum);
+            kinds.merge(List.of(of, EmergencyClasses.drops(candidates.parts, load)), 1, Integer::sum);
         }
         return kinds.entrySet().stream()
-                .map(each -> Phrase.counted(each.getValue(), "load") + each.getKey())
+                .map(each -> Phrase.counted(each.getValue(), "load")
+                        + each.getKey().get(0)
+                        + does(each.getValue(), each.getKey().get(1).equals(true)))
                 .collect(Collectors.joining(" and "));
+    }
+
+    private static String does(int count, boolean drops) {
+        String ending = count == 1 ? "s" : "";
+        return drops ? " that drop" + ending + " on an emergency" : " that hold" + ending;
     }
 
     /**

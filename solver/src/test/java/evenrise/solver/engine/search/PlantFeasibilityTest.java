@@ -172,7 +172,7 @@ class PlantFeasibilityTest {
 
             assertThat(impossible(project)).singleElement().satisfies(it -> {
                 assertThat(it.pointer()).isEqualTo("/boards");
-                assertThat(it.value()).contains("1 loads of system 'hall'", "1 loads of system 'annex'");
+                assertThat(it.value()).contains("1 load of system 'hall'", "1 load of system 'annex'");
             });
         }
 
