@@ -9,6 +9,7 @@ public final class Words {
             Map.entry("amps", "a"),
             Map.entry("volts", "v"),
             Map.entry("seconds", "s"),
+            Map.entry("minutes", "min"),
             Map.entry("millis", "ms"),
             Map.entry("percent", "pct"),
             Map.entry("metres", "m"),

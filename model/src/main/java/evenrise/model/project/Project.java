@@ -80,7 +80,10 @@ public record Project(
                 meaning =
                         "What loads have where they state nothing; the loads of a project that was read have it already",
                 optional = true)
-        List<LoadDefault> defaults)
+        List<LoadDefault> defaults,
+
+        @Field(meaning = "How long work on the plant takes, by kind", optional = true)
+        Optional<WorkTimes> work)
         implements ProjectBuilder.With {
 
     /** The format that this software reads and writes. */
@@ -111,7 +114,8 @@ public record Project(
                 overlap,
                 scenes,
                 spare,
-                defaults);
+                defaults,
+                work);
         panels = List.copyOf(panels);
         boardTypes = List.copyOf(boardTypes);
         boards = List.copyOf(boards);

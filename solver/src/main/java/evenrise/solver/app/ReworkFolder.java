@@ -13,6 +13,7 @@ import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.report.FrontFile;
+import evenrise.solver.report.PlanNames;
 import evenrise.solver.report.WorkFile;
 import evenrise.solver.report.WorkSheetText;
 import evenrise.solver.rework.Front;
@@ -25,18 +26,17 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Where a rework goes: a folder with the front, a plan a point, and the work. */
 final class ReworkFolder {
     static final String MEASURED = "project-as-measured.json";
     private static final String FRONT = "front.json";
-    private static final Pattern USED = Pattern.compile("plan-[0-9]{4,}\\.json|front\\.(json|csv)|work\\.(json|txt)|"
-            + Pattern.quote(MEASURED) + "|" + Pattern.quote(FileSet.MANIFEST));
+    private static final Pattern USED =
+            Pattern.compile("plan-[0-9]{4,}[a-z]?\\.json|front\\.(json|csv)|work\\.(json|txt)|"
+                    + Pattern.quote(MEASURED) + "|" + Pattern.quote(FileSet.MANIFEST));
 
     private final FileSet files;
 
@@ -85,10 +85,9 @@ final class ReworkFolder {
 
     void write(Project project, Plan built, Front front, FrontPoint chosen, WorkOrder order) {
         FrontFile sheet = FrontFile.of(project.name(), front, chosen);
-        Set<FrontPoint> points = new LinkedHashSet<>(front.points());
-        points.add(chosen);
-        for (FrontPoint each : points) {
-            files.add(FrontFile.planName(each.moves()), bytes(out -> PlanFile.write(each.plan(), out, Format.JSON)));
+        PlanNames names = PlanNames.of(front, chosen);
+        for (FrontPoint each : PlanNames.shown(front, chosen)) {
+            files.add(names.of(each), bytes(out -> PlanFile.write(each.plan(), out, Format.JSON)));
         }
         files.add("front.csv", utf8(Csv.of(sheet.values())));
         files.add(FRONT, utf8(Json.of(sheet) + "\n"));

@@ -16,6 +16,7 @@ import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
 import evenrise.solver.rework.Kept;
 import evenrise.solver.rework.Measured;
+import evenrise.solver.rework.NightPrices;
 import evenrise.solver.rework.OrderOfWork;
 import evenrise.solver.rework.WorkOrder;
 import java.util.ArrayList;
@@ -84,7 +85,12 @@ final class ReworkJob {
         Project project = request.project();
         Plan built = request.from().orElseThrow();
         Project searched = asked.keepsRunning() ? Kept.early(project, built) : project;
-        NearbySearch nearby = new NearbySearch(searched, built, request.seed(), watch::report);
+        NearbySearch nearby = new NearbySearch(
+                searched,
+                built,
+                request.seed(),
+                watch::report,
+                Optional.of(NightPrices.of(project, built).forSearch()));
         PlanningOutcome asNew = asNew(request, nearby::stop);
         nearby.offer(asNew.plan());
         if (!control.cancellation().isCancelled()) {
@@ -108,7 +114,7 @@ final class ReworkJob {
             evaluations.put(plan, evaluation);
             return plan;
         });
-        FrontPoint chosen = front.at(picked.moves());
+        FrontPoint chosen = front.like(picked);
         watch.at(Stage.ORDERING);
         OrderOfWork work = new OrderOfWork(project, built, chosen.plan());
         WorkOrder order = work.withAtLeast(asked.deadAtOnce());

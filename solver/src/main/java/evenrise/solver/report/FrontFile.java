@@ -6,7 +6,6 @@ import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** A front of plans as records, for JSON and CSV. */
 public record FrontFile(
@@ -20,14 +19,12 @@ public record FrontFile(
         @Field(meaning = "The plan as it is built, without a change")
         FrontRow asBuilt,
 
-        @Field(meaning = "Plans of which none is as good with fewer moves; the first cures all that can be cured")
+        @Field(
+                meaning =
+                        "Plans of which none is as good for less work, and the one with the fewest moves that cures as much;"
+                                + " the first cures all that can be cured, unless the plan chosen cures less")
         List<FrontRow> points) {
     public static final String FORMAT = "evenrise-front/1";
-
-    /** Name of the file that holds the plan with so many moves. */
-    public static String planName(int moves) {
-        return String.format(Locale.ROOT, "plan-%04d.json", moves);
-    }
 
     public static FrontFile of(String project, Front front, FrontPoint chosen) {
         return new FrontFile(
@@ -35,8 +32,9 @@ public record FrontFile(
                 Cautions.ALL,
                 project,
                 FrontRow.of(front.asBuilt(), "", front.asBuilt() == chosen),
-                front.points().stream()
-                        .map(point -> FrontRow.of(point, planName(point.moves()), point == chosen))
+                PlanNames.shown(front, chosen).stream()
+                        .map(point ->
+                                FrontRow.of(point, PlanNames.of(front, chosen).of(point), point == chosen))
                         .toList());
     }
 
@@ -54,7 +52,15 @@ public record FrontFile(
                 "supply_imbalance_pct",
                 "duration_s",
                 "plan",
-                "chosen"));
+                "chosen",
+                "minutes",
+                "same_panel",
+                "other_panel",
+                "new_circuits",
+                "drawn_leads",
+                "isolations",
+                "shutdowns",
+                "margin_pct"));
         rows.add(row(asBuilt));
         points.forEach(each -> rows.add(row(each)));
         return rows;
@@ -72,6 +78,14 @@ public record FrontFile(
                 String.valueOf(row.supplyImbalancePercent()),
                 String.valueOf(row.durationSeconds()),
                 row.plan(),
-                row.isChosen() ? "yes" : "no");
+                row.isChosen() ? "yes" : "no",
+                String.valueOf(row.minutes()),
+                String.valueOf(row.samePanel()),
+                String.valueOf(row.otherPanel()),
+                String.valueOf(row.newCircuits()),
+                String.valueOf(row.drawnLeads()),
+                String.valueOf(row.isolations()),
+                String.valueOf(row.shutdowns()),
+                String.valueOf(row.marginPercent()));
     }
 }

@@ -3,6 +3,7 @@ package evenrise.solver.report;
 import evenrise.model.contract.Field;
 import evenrise.model.plan.Metrics;
 import evenrise.solver.rework.FrontPoint;
+import evenrise.solver.rework.MoveKind;
 
 /**
  * One point of a front for other programs.
@@ -14,7 +15,7 @@ public record FrontRow(
         @Field(meaning = "Loads whose breaker goes to another panel or slot")
         int breakers,
 
-        @Field(meaning = "Loads whose lead goes to another board or output")
+        @Field(meaning = "Loads whose lead goes to another board or output, or whose breaker goes to another panel")
         int leads,
 
         @Field(meaning = "Boards that are set anew") int boardSettings,
@@ -36,7 +37,34 @@ public record FrontRow(
         String plan,
 
         @Field(meaning = "Whether the order of work leads to it")
-        boolean isChosen) {
+        boolean isChosen,
+
+        @Field(
+                meaning =
+                        "Least time that the work takes, all of it in one go, in minutes by kind as stated or by default")
+        double minutes,
+
+        @Field(meaning = "Breakers that go to another slot of their panel")
+        int samePanel,
+
+        @Field(meaning = "Breakers that go to another panel, with conductors drawn or lengthened")
+        int otherPanel,
+
+        @Field(meaning = "Breakers that are not there yet") int newCircuits,
+
+        @Field(meaning = "Leads that are drawn, since breaker or board is in another panel than before")
+        int drawnLeads,
+
+        @Field(meaning = "Panels and boards that are dead for it, each counted once")
+        int isolations,
+
+        @Field(meaning = "Systems that are off for it, each counted once")
+        int shutdowns,
+
+        @Field(
+                meaning = "Least part of what a line may carry, of any node, that running currents leave; below 0 where"
+                        + " one is over")
+        double marginPercent) {
 
     static FrontRow of(FrontPoint point, String plan, boolean isChosen) {
         Metrics metrics = point.plan().metrics().orElseThrow();
@@ -51,6 +79,14 @@ public record FrontRow(
                 metrics.supplyImbalancePercent(),
                 metrics.durationSeconds(),
                 plan,
-                isChosen);
+                isChosen,
+                point.minutes(),
+                point.night().count(MoveKind.SAME_PANEL),
+                point.night().count(MoveKind.OTHER_PANEL),
+                point.night().count(MoveKind.NEW_CIRCUIT),
+                point.night().count(MoveKind.DRAWN_LEAD),
+                point.night().count(MoveKind.ISOLATION),
+                point.night().count(MoveKind.SHUTDOWN),
+                point.marginPercent());
     }
 }

@@ -2,10 +2,11 @@ package evenrise.solver.report;
 
 import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Cautions;
-import evenrise.model.plan.Metrics;
 import evenrise.model.project.Project;
 import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
+import evenrise.solver.rework.MoveKind;
+import evenrise.solver.rework.NightCost;
 import evenrise.solver.rework.WorkOrder;
 import evenrise.solver.rework.WorkStage;
 import java.util.ArrayList;
@@ -47,7 +48,7 @@ public final class ReworkText {
         } else if (then == 0) {
             return "The plan as built breaks hard rules in " + Phrase.counted(now, "place") + ". " + cure
                     + (front.cureOnly().moves() == 1 ? " cures" : " cure")
-                    + " all of them; nothing less was found to do so.";
+                    + " all of them" + fewer(front);
         } else if (then == now) {
             return "The plan as built breaks hard rules in " + Phrase.counted(now, "place")
                     + ". No plan was found that breaks fewer and nothing else.";
@@ -57,34 +58,51 @@ public final class ReworkText {
                 + " stay broken.";
     }
 
+    private static String fewer(Front front) {
+        int fewest = front.fewestMoves().moves();
+        return fewest < front.cureOnly().moves()
+                ? "; " + fewest + " would, too, and cost more of a night."
+                : "; nothing less was found to do so.";
+    }
+
     private static List<String> front(Front front, FrontPoint chosen, Paint paint) {
-        Section section = new Section(paint, "Moves against objective (moves are breakers and control leads)");
+        Section section = new Section(paint, "What a night costs, against the objective");
         Table table = new Table()
                 .words("")
                 .number("moves")
                 .number("breakers")
                 .number("leads")
-                .number("settings")
+                .number("set")
+                .number("dead")
+                .number("off")
+                .number("min")
                 .number("broken")
                 .number("object.")
-                .number("peak A")
-                .number("imb. %")
+                .number("spare %")
                 .words("plan");
         row(table, "built", front.asBuilt(), "-", isAsBuilt(chosen));
-        List<FrontPoint> rows = new ArrayList<>(front.points());
-        if (!rows.contains(chosen)) {
-            rows.add(0, chosen);
-        }
-        rows.removeIf(ReworkText::isAsBuilt);
-        for (FrontPoint each : rows) {
-            String label = each == front.cureOnly() && each.moves() > 0
-                    ? "cure"
-                    : each == front.points().get(front.points().size() - 1) ? "best found" : "";
-            row(table, label, each, FrontFile.planName(each.moves()), each == chosen);
+        PlanNames names = PlanNames.of(front, chosen);
+        for (FrontPoint each : PlanNames.shown(front, chosen)) {
+            if (!isAsBuilt(each)) {
+                row(table, label(front, each), each, names.of(each).replace(".json", ""), each == chosen);
+            }
         }
         section.table(table);
-        section.text("> marks the plan chosen; --per-move and --max-moves choose another.");
+        section.text(
+                "Moves are breakers (in their panel + to another + new) and control leads; set are boards and outputs;"
+                        + " dead are panels and boards, off systems, min minutes, for all of it in one go. Spare is what the"
+                        + " fullest line has left. > marks the plan chosen; --per-move and --max-moves choose another.");
         return section.lines();
+    }
+
+    private static String label(Front front, FrontPoint point) {
+        if (point == front.cureOnly() && point.moves() > 0) {
+            return "cure";
+        }
+        if (point == front.fewestMoves()) {
+            return "fewest moves";
+        }
+        return point == front.points().get(front.points().size() - 1) ? "best found" : "";
     }
 
     private static boolean isAsBuilt(FrontPoint point) {
@@ -92,18 +110,21 @@ public final class ReworkText {
     }
 
     private static void row(Table table, String label, FrontPoint point, String plan, boolean isChosen) {
-        Metrics metrics = point.plan().metrics().orElseThrow();
+        NightCost night = point.night();
         table.row(
                 isChosen ? Tone.HEADING : Tone.PLAIN,
                 (isChosen ? "> " : "  ") + label,
                 Integer.toString(point.moves()),
-                Integer.toString(point.changes().breakers()),
+                night.count(MoveKind.SAME_PANEL) + "+" + night.count(MoveKind.OTHER_PANEL) + "+"
+                        + night.count(MoveKind.NEW_CIRCUIT),
                 Integer.toString(point.changes().leads()),
                 Integer.toString(point.changes().settingsInAll()),
+                Integer.toString(night.count(MoveKind.ISOLATION)),
+                Integer.toString(night.count(MoveKind.SHUTDOWN)),
+                Long.toString(Math.round(point.minutes())),
                 Integer.toString(point.violations()),
                 Numbers.amps(point.objective()),
-                Numbers.amps(metrics.peakInrushAmps()),
-                Numbers.percent(metrics.supplyImbalancePercent()),
+                Numbers.amps(point.marginPercent()),
                 plan);
     }
 

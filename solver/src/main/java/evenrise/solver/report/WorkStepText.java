@@ -99,13 +99,10 @@ final class WorkStepText {
             case RE_LAND ->
                 step.board().isEmpty()
                         ? "Take away the control lead of " + who(id) + "." + boards(id)
-                        : moved(
-                                        "Re-land the control lead of ",
-                                        id,
-                                        outputs,
-                                        output(step.board().get(), step.output().orElse(0)))
-                                + "."
-                                + boards(id);
+                        : landed(
+                                id,
+                                output(step.board().get(), step.output().orElse(0)),
+                                step.board().get());
             case SET_BOARD ->
                 "Set board " + step.board().orElseThrow() + ": start delay "
                         + Numbers.seconds(step.startDelaySeconds()) + " s, step " + Numbers.seconds(step.stepSeconds())
@@ -288,6 +285,24 @@ final class WorkStepText {
     private String moved(String what, String id, Map<String, String> places, String to) {
         String from = places.put(id, to);
         return what + who(id) + (from == null ? "" : " from " + from) + " to " + to;
+    }
+
+    /** A lead on another output, or on its own where its breaker has left the panel that it reached. */
+    private String landed(String id, String to, String board) {
+        String from = outputs.get(id);
+        String moved = to.equals(from)
+                ? "Draw the control lead of " + who(id) + " anew on " + to + ", since its breaker is in another panel"
+                : moved("Re-land the control lead of ", id, outputs, to);
+        return moved + runs(id, board) + "." + boards(id);
+    }
+
+    /** Where a lead runs that leaves the panel of its board. */
+    private String runs(String id, String board) {
+        Optional<String> breaker = stageSeat(id).map(Assignment::panel);
+        return panelOf(board)
+                .filter(panel -> breaker.filter(its -> !its.equals(panel)).isPresent())
+                .map(panel -> "; it runs from panel " + panel + " to " + slots.get(id))
+                .orElse("");
     }
 
     private static String phases(Assignment seat) {

@@ -5,13 +5,16 @@ import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeLimits;
 import evenrise.model.rules.Placement;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.ProjectIndex;
 import evenrise.model.rules.Verdict;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -21,13 +24,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Moves against objective: plans of which none is as good with fewer moves.
+ * What a night costs against objective: plans of which none is as good for less work.
  *
  * @param asBuilt the plan as built, without changes
- * @param points by rising moves; the first cures all that can be cured, the last is as good as anything found
- * @param partial by rising moves, what cures a part only; each has fewer moves than the first point
+ * @param points by rising minutes; the first cures all that can be cured, the last is as good as anything found
+ * @param partial by rising minutes, what cures a part only; each takes less than the first point
+ * @param fewestMoves of all plans that cure as much, the one with the fewest moves
  */
-public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint> partial) {
+public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint> partial, FrontPoint fewestMoves) {
     /** Ampere-equivalents that make no difference. */
     static final double EQUAL_AMPS = 1e-3;
 
@@ -37,14 +41,15 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
     }
 
     /**
-     * Judges plans and keeps those of which no other is as good with fewer moves. What breaks a rule in a place where the
+     * Judges plans and keeps those of which no other is as good for less work. What breaks a rule in a place where the
      * plan as built does not, or loads a conductor more over its limit, is left out, whatever else it cures, and so is what
      * leaves a load without a breaker that has one. Plans are as bare as they come; {@link #finished} completes them.
      */
     public static Front of(Project project, Plan built, List<Plan> found) {
         ProjectIndex index = new ProjectIndex(project);
+        NightPrices prices = NightPrices.of(project, built);
         Evaluation before = judged(index, built, built);
-        FrontPoint asBuilt = point(before, built, built);
+        FrontPoint asBuilt = point(before, built, prices);
         Harm start = Harm.of(before, any -> true);
         List<FrontPoint> all = new ArrayList<>(List.of(asBuilt));
         Set<String> kept = before.layout().placements().stream()
@@ -56,15 +61,16 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
                 continue;
             }
             Evaluation evaluation = judged(index, built, plan);
-            FrontPoint point = point(evaluation, built, plan);
+            FrontPoint point = point(evaluation, built, prices);
             if (point.violations() == 0
                     || Harm.of(evaluation, any -> true).worseThan(start).isEmpty()) {
                 all.add(point);
             }
         }
-        all.sort(Comparator.comparingInt(FrontPoint::moves)
+        all.sort(Comparator.comparingDouble(FrontPoint::minutes)
                 .thenComparingInt(FrontPoint::violations)
                 .thenComparingDouble(FrontPoint::objective)
+                .thenComparingInt(FrontPoint::moves)
                 .thenComparingInt(each -> each.changes().settingsInAll()));
         List<FrontPoint> clean = new ArrayList<>();
         for (FrontPoint each : all) {
@@ -76,7 +82,11 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
         return new Front(
                 asBuilt,
                 clean.stream().filter(each -> each.violations() == least).toList(),
-                clean.stream().filter(each -> each.violations() > least).toList());
+                clean.stream().filter(each -> each.violations() > least).toList(),
+                all.stream()
+                        .filter(each -> each.violations() == least)
+                        .min(Comparator.comparingInt(FrontPoint::moves))
+                        .orElseThrow());
     }
 
     /** Where the objective counts moves, they are those from the plan as built. */
@@ -87,14 +97,29 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
                 Optional.of(built));
     }
 
-    private static FrontPoint point(Evaluation evaluation, Plan built, Plan bare) {
+    private static FrontPoint point(Evaluation evaluation, Plan built, NightPrices prices) {
         Verdict verdict = evaluation.verdict();
+        Layout layout = evaluation.layout();
+        Changes changes = Changes.between(layout.index(), built, layout.plan());
         return new FrontPoint(
-                Changes.between(
-                        evaluation.layout().index(), built, evaluation.layout().plan()),
+                changes,
+                prices.cost(changes),
                 verdict.violations().size(),
                 verdict.metrics().objective(),
-                evaluation.layout().plan());
+                marginPercent(layout),
+                layout.plan());
+    }
+
+    private static double marginPercent(Layout layout) {
+        List<NodeLimits> limits = NodeLimits.of(layout.project());
+        double least = 100;
+        for (int i = 0; i < limits.size(); i++) {
+            double allowed = limits.get(i).continuousAmps();
+            for (double amps : layout.nodes().get(i).runningAmps().values()) {
+                least = Math.min(least, 100 * (allowed - amps) / allowed);
+            }
+        }
+        return least;
     }
 
     /**
@@ -103,33 +128,46 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
      * @param finish completes a bare plan
      */
     public Front finished(UnaryOperator<Plan> finish) {
+        Map<FrontPoint, FrontPoint> done = new IdentityHashMap<>();
+        UnaryOperator<FrontPoint> once = point -> done.computeIfAbsent(point, any -> point.finished(finish));
         return new Front(
-                asBuilt.finished(finish),
-                points.stream().map(point -> point.finished(finish)).toList(),
-                partial.stream().map(point -> point.finished(finish)).toList());
+                once.apply(asBuilt),
+                points.stream().map(once).toList(),
+                partial.stream().map(once).toList(),
+                once.apply(fewestMoves));
     }
 
-    /** The point with so many moves, of whatever kind. */
-    public FrontPoint at(int moves) {
-        return Stream.of(points, partial, List.of(asBuilt))
+    /** The point of this front with the same changes. */
+    public FrontPoint like(FrontPoint other) {
+        return Stream.of(points, partial, List.of(fewestMoves, asBuilt))
                 .flatMap(List::stream)
-                .filter(point -> point.moves() == moves)
+                .filter(point -> point.changes().equals(other.changes()))
                 .findFirst()
                 .orElseThrow();
     }
 
-    /** The fewest moves that cure all that was found curable. */
+    /** The plans to choose from, by rising minutes, with that of the fewest moves. */
+    public List<FrontPoint> choices() {
+        List<FrontPoint> all = new ArrayList<>(points);
+        if (points.stream().noneMatch(point -> point.changes().equals(fewestMoves.changes()))) {
+            all.add(fewestMoves);
+            all.sort(Comparator.comparingDouble(FrontPoint::minutes));
+        }
+        return all;
+    }
+
+    /** The least work that cures all that was found curable. */
     public FrontPoint cureOnly() {
         return points.get(0);
     }
 
     /**
      * The point to take: of at most {@code mostMoves} moves, the one that costs least when a move costs
-     * {@code perMoveAmps}; the best plan where only the moves are bounded, the cure alone where nothing is said. Where so
-     * few moves do not cure, the one that breaks fewest rules.
+     * {@code perMoveAmps}; the best plan where only the moves are bounded, the cure that takes least work where nothing
+     * is said. Where so few moves do not cure, the one that breaks fewest rules.
      */
     public FrontPoint choose(OptionalDouble perMoveAmps, OptionalInt mostMoves) {
-        List<FrontPoint> within = points.stream()
+        List<FrontPoint> within = choices().stream()
                 .filter(each -> mostMoves.isEmpty() || each.moves() <= mostMoves.getAsInt())
                 .toList();
         if (within.isEmpty()) {
@@ -139,7 +177,11 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
             return part.orElse(asBuilt);
         }
         if (perMoveAmps.isEmpty()) {
-            return mostMoves.isEmpty() ? within.get(0) : within.get(within.size() - 1);
+            return mostMoves.isEmpty()
+                    ? within.get(0)
+                    : within.stream()
+                            .min(Comparator.comparingDouble(FrontPoint::objective))
+                            .orElseThrow();
         }
         return within.stream()
                 .min(Comparator.comparingDouble(each -> each.objective() + perMoveAmps.getAsDouble() * each.moves()))
@@ -164,11 +206,11 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
             }
             left.remove(least);
         }
-        return new Front(asBuilt, left, partial.contains(kept) ? List.of(kept) : List.of());
+        return new Front(asBuilt, left, partial.contains(kept) ? List.of(kept) : List.of(), fewestMoves);
     }
 
     /** What the staircase loses where the middle step goes. */
     private static double area(FrontPoint before, FrontPoint middle, FrontPoint after) {
-        return (before.objective() - middle.objective()) * (after.moves() - middle.moves());
+        return (before.objective() - middle.objective()) * (after.minutes() - middle.minutes());
     }
 }

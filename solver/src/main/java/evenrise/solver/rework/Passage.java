@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -47,6 +48,10 @@ final class Passage {
     /** By load, those behind its contactor or before it, with which it sits in one panel. */
     private final Map<String, Set<String>> mates = new HashMap<>();
 
+    private final List<NodeLimits> limits;
+    private final Layout asBuilt;
+    private final Map<String, Boolean> quiet = new HashMap<>();
+    private final Map<String, Boolean> aloneAsBuilt = new HashMap<>();
     private final Map<BitSet, Optional<String>> judged = new HashMap<>();
     private final Map<BitSet, Plan> plans = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1;
@@ -82,9 +87,15 @@ final class Passage {
                         .filter(id -> index.load(id).isPresent())
                         .ifPresent(id -> boardsOf.computeIfAbsent(id, any -> new TreeSet<>())
                                 .add(board.id())));
-        Layout asBuilt = Layout.of(index, PlanFinisher.timed(project, built));
+        this.limits = NodeLimits.of(project);
+        this.asBuilt = Layout.of(index, PlanFinisher.timed(project, built));
         this.start = Harm.of(asBuilt, any -> true);
         this.startOver = OverLimits.amps(asBuilt);
+    }
+
+    /** Each with the group and system of the one behind whose contactor it is. */
+    private Stream<Load> loads() {
+        return project.loads().stream().flatMap(load -> index.load(load.id()).stream());
     }
 
     int size() {
@@ -301,10 +312,7 @@ final class Passage {
         boolean systemOff = !byCommand.isEmpty();
         List<String> systems = Commands.offWith(project, byCommand);
         if (systemOff) {
-            project.loads().stream()
-                    .filter(load -> Commands.isFor(systems, load))
-                    .map(Load::id)
-                    .forEach(off::add);
+            loads().filter(load -> Commands.isFor(systems, load)).map(Load::id).forEach(off::add);
         }
         Set<String> outages = new TreeSet<>();
         off.forEach(load ->
@@ -377,28 +385,43 @@ final class Passage {
         }
     }
 
-    /** Loads without current that may come on by command alone, as other loads are on or since their peaks pass a limit. */
+    /** Systems that go off with loads and isolated parts, one without a name where one command is for all. */
+    Set<String> shutdowns(Set<String> loads, Isolation isolation) {
+        BitSet nothing = new BitSet();
+        Set<String> off = new LinkedHashSet<>(loads);
+        off.addAll(takenOff(isolation, nothing));
+        addAllThatNeed(off, nothing);
+        List<Load> byCommand = byCommand(
+                off, load -> aloneAsBuilt.computeIfAbsent(load, any -> RestartAlone.holds(load, asBuilt, limits)));
+        List<String> systems = Commands.offWith(project, byCommand);
+        return byCommand.isEmpty() ? Set.of() : systems.isEmpty() ? Set.of("") : new TreeSet<>(systems);
+    }
+
     private List<Load> byCommand(Set<String> off, BitSet after) {
+        Layout all = limitsInrush() ? Layout.of(index, after(after)) : asBuilt;
+        return byCommand(off, load -> RestartAlone.holds(load, all, limits));
+    }
+
+    private boolean limitsInrush() {
+        return limits.stream().anyMatch(limit -> limit.inrushLimitAmps().isPresent());
+    }
+
+    /** Loads without current that may come on by command alone, as other loads are on or since their peaks pass a limit. */
+    private List<Load> byCommand(Set<String> off, Predicate<String> mayComeOnAlone) {
         List<Load> found = new ArrayList<>(off.stream()
-                .filter(this::needsQuiet)
+                .filter(load -> quiet.computeIfAbsent(load, this::needsQuiet))
                 .flatMap(load -> index.load(load).stream())
                 .toList());
-        List<NodeLimits> limits = NodeLimits.of(project);
-        if (limits.stream().allMatch(limit -> limit.inrushLimitAmps().isEmpty())) {
+        if (!limitsInrush() || !found.isEmpty() && !project.hasClocks()) {
             return found;
         }
         List<String> systems = Commands.offWith(project, found);
-        List<Load> byHand = off.stream()
+        off.stream()
                 .flatMap(load -> index.load(load).stream())
                 .filter(load -> found.isEmpty() || !Commands.isFor(systems, load))
-                .filter(load -> found.isEmpty() || project.hasClocks())
-                .toList();
-        if (!byHand.isEmpty()) {
-            Layout all = Layout.of(index, after(after));
-            byHand.stream()
-                    .filter(load -> !RestartAlone.holds(load.id(), all, limits))
-                    .forEach(found::add);
-        }
+                .filter(load -> !mayComeOnAlone.test(load.id()))
+                .toList()
+                .forEach(found::add);
         return found;
     }
 
@@ -407,10 +430,9 @@ final class Passage {
         Load load = index.load(id).orElse(null);
         return load != null
                 && load.switched()
-                && project.loads().stream()
-                        .anyMatch(other -> other.switched()
-                                && other.role().compareTo(load.role()) > 0
-                                && Commands.waitsFor(project, other, load));
+                && loads().anyMatch(other -> other.switched()
+                        && other.role().compareTo(load.role()) > 0
+                        && Commands.waitsFor(project, other, load));
     }
 
     /**

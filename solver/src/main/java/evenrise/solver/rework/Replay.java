@@ -54,6 +54,9 @@ public final class Replay {
     private final Map<String, Set<String>> above = new HashMap<>();
     private final Map<String, BoardSetting> settings = new LinkedHashMap<>();
     private final Set<String> locked = new HashSet<>();
+    /** Panels to which leads run whose breakers have gone to another. */
+    private final Map<String, String> reached = new HashMap<>();
+
     private final Set<String> deadPanels = new LinkedHashSet<>();
     private final Set<String> deadBoards = new LinkedHashSet<>();
     private final Set<String> notReady = new LinkedHashSet<>();
@@ -93,7 +96,9 @@ public final class Replay {
                 .points()
                 .forEach(point -> above.put(point.id(), Downstream.panelsAbove(index, point.id())));
         start = Harm.of(Layout.of(index, PlanFinisher.timed(project, built)), any -> true);
-        project.loads().forEach(load -> seats.put(load.id(), new Seat(load)));
+        project.loads().stream()
+                .flatMap(load -> index.load(load.id()).stream())
+                .forEach(load -> seats.put(load.id(), new Seat(load)));
         built.boards().forEach(each -> settings.put(each.id(), each));
         for (Assignment each : built.assignments()) {
             Seat seat = seats.get(each.load());
@@ -171,6 +176,8 @@ public final class Replay {
                 wantsLock(seat(next));
                 wantsDeadPanel(seat(next), Optional.ofNullable(seat(next).panel));
                 moved(seat(next));
+                Optional.ofNullable(seat(next).panel)
+                        .ifPresent(panel -> reached.putIfAbsent(seat(next).load.id(), panel));
                 seat(next).panel = null;
             }
             case PARK, RE_TERMINATE -> moveBreaker(seat(next), next);
@@ -328,6 +335,12 @@ public final class Replay {
 
     private void wantsPlace(Seat seat) {
         Seat control = control(seat);
+        if (seat.board.isPresent()
+                && Optional.ofNullable(reached.get(seat.load.id()))
+                        .filter(panel -> !panel.equals(seat.panel))
+                        .isPresent()) {
+            breach(WorkKind.LEAD_LEFT_BEHIND.about(seat.subject()));
+        }
         if (!seat.hasSlot() || seat.load.switched() && (control.board.isEmpty() || control.output.isEmpty())) {
             breach(WorkKind.WITHOUT_PLACE.about(seat.subject()));
         }
@@ -420,6 +433,9 @@ public final class Replay {
                 }
             }
         }
+        if (seat.panel != null && !seat.panel.equals(panel)) {
+            reached.putIfAbsent(seat.load.id(), seat.panel);
+        }
         seat.panel = panel;
         seat.slot = slot;
     }
@@ -456,6 +472,7 @@ public final class Replay {
         }
         seat.board = next.board();
         seat.output = next.output();
+        reached.remove(seat.load.id());
     }
 
     private Plan plan(boolean onlyWhatIsOn) {

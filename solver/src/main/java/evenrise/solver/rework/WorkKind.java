@@ -35,6 +35,7 @@ enum WorkKind {
     DOES_NOT_FIT("load {load} does not fit in slot {slot} of panel {panel}"),
     TAKEN_SLOT("load {load} goes to slot {slot} of panel {panel}, where the breaker of load {other} is"),
     RESERVED_SLOT("slot {slot} of panel {panel} takes no breaker"),
+    LEAD_LEFT_BEHIND("the control lead of load {load} runs to the panel that its breaker has left"),
     TAKEN_OUTPUT("the lead of load {load} goes to an output that load {other} has"),
     STILL_OFF("load {load} is still off"),
     PANEL_STILL_ISOLATED("panel {panel} is still isolated"),

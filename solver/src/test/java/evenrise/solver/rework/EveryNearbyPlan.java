@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /** Judges every plan of a tiny project by the referee alone and keeps the least objective for each number of moves. */
 final class EveryNearbyPlan {
@@ -33,17 +34,23 @@ final class EveryNearbyPlan {
 
     /** Moves to least objective, where fewer moves cannot reach it; only plans that keep every rule. */
     static TreeMap<Integer, Double> front(Project project, Plan built) {
-        TreeMap<Integer, Double> best = new TreeMap<>();
+        return front(project, built, Changes::moves);
+    }
+
+    /** The same by another measure of changes than their number. */
+    static <K extends Comparable<K>> TreeMap<K, Double> front(
+            Project project, Plan built, Function<Changes, K> measure) {
+        TreeMap<K, Double> best = new TreeMap<>();
         each(project, plan -> {
             Verdict verdict = Referee.judge(project, PlanFinisher.timed(project, plan));
             if (verdict.violations().isEmpty()) {
                 best.merge(
-                        Changes.between(new ProjectIndex(project), built, plan).moves(),
+                        measure.apply(Changes.between(new ProjectIndex(project), built, plan)),
                         verdict.metrics().objective(),
                         Math::min);
             }
         });
-        TreeMap<Integer, Double> front = new TreeMap<>();
+        TreeMap<K, Double> front = new TreeMap<>();
         best.forEach((moves, objective) -> {
             if (front.isEmpty() || objective < front.lastEntry().getValue() - Front.EQUAL_AMPS) {
                 front.put(moves, objective);

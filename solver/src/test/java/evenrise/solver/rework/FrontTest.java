@@ -14,6 +14,7 @@ import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.nearby.NearbyPlan;
 import evenrise.solver.engine.nearby.NearbySearch;
 import java.util.ArrayList;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -35,13 +36,20 @@ class FrontTest {
             Plan built = someFeasible(drawn);
             Project project = Reworked.raised(drawn, seed, 3, 0.35);
 
-            TreeMap<Integer, Double> exact = EveryNearbyPlan.front(project, built);
+            NightPrices prices = NightPrices.of(project, built);
+            IntSummaryStatistics moves = new IntSummaryStatistics();
+            TreeMap<Double, Double> exact = EveryNearbyPlan.front(project, built, changes -> {
+                moves.accept(changes.moves());
+                return prices.cost(changes).minutes();
+            });
             Front found = Reworked.front(project, built, 60_000);
 
             assertThat(exact).isNotEmpty();
-            assertThat(found.points().stream().map(FrontPoint::moves)).containsExactlyElementsOf(exact.keySet());
+            assertThat(found.points().stream().map(FrontPoint::minutes)).containsExactlyElementsOf(exact.keySet());
             found.points()
-                    .forEach(point -> assertThat(point.objective()).isCloseTo(exact.get(point.moves()), within(0.002)));
+                    .forEach(point ->
+                            assertThat(point.objective()).isCloseTo(exact.get(point.minutes()), within(0.002)));
+            assertThat(found.fewestMoves().moves()).isEqualTo(moves.getMin());
         }
 
         private static Plan someFeasible(Project project) {
@@ -65,7 +73,7 @@ class FrontTest {
         void countsMovesAndJudgesAsTheRefereeDoes(long seed) {
             ARandomProject.Planted planted = ARandomProject.planted(seed);
             Project project = Reworked.raised(planted.project(), seed, 4, 0.5);
-            NearbySearch search = new NearbySearch(project, planted.plan(), seed);
+            NearbySearch search = Reworked.search(project, planted.plan(), seed);
             search.search(new Budget.Moves(4_000));
 
             assertThat(search.plans()).isNotEmpty();
@@ -91,7 +99,7 @@ class FrontTest {
             for (int i = 1; i < front.points().size(); i++) {
                 FrontPoint before = front.points().get(i - 1);
                 FrontPoint after = front.points().get(i);
-                assertThat(after.moves()).isGreaterThan(before.moves());
+                assertThat(after.minutes()).isGreaterThan(before.minutes());
                 assertThat(after.violations()).isEqualTo(before.violations());
                 assertThat(after.objective()).isLessThan(before.objective());
             }
@@ -143,10 +151,22 @@ class FrontTest {
             assertThat(front.points()).hasSizeGreaterThan(2);
             int most = front.points().get(1).moves();
 
-            assertThat(front.choose(OptionalDouble.empty(), OptionalInt.of(most)))
-                    .isSameAs(front.points().get(1));
-            assertThat(front.choose(OptionalDouble.of(0), OptionalInt.of(most)))
-                    .isSameAs(front.points().get(1));
+            FrontPoint best = front.choose(OptionalDouble.empty(), OptionalInt.of(most));
+
+            assertThat(best.moves()).isLessThanOrEqualTo(most);
+            assertThat(front.choices())
+                    .filteredOn(each -> each.moves() <= most)
+                    .allSatisfy(each -> assertThat(each.objective()).isGreaterThanOrEqualTo(best.objective()));
+            assertThat(front.choose(OptionalDouble.of(0), OptionalInt.of(most))).isSameAs(best);
+        }
+
+        @Test
+        void isWithinTheFewestMovesWhereNoMoreAreAllowed() {
+            int fewest = front.fewestMoves().moves();
+
+            assertThat(front.choose(OptionalDouble.empty(), OptionalInt.of(fewest))
+                            .moves())
+                    .isEqualTo(fewest);
         }
 
         @Test

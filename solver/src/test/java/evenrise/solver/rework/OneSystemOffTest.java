@@ -12,6 +12,7 @@ import evenrise.model.LoadBuilder;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Overlap;
 import evenrise.model.project.Project;
+import evenrise.model.project.SwitchedBy;
 import evenrise.model.project.SwitchedSystem;
 import java.util.List;
 import java.util.Optional;
@@ -46,7 +47,9 @@ class OneSystemOffTest {
                         of("hall", aLoad("desk").processing().runningAmps(2)),
                         of("hall", aLoad("amp").amplifier().runningAmps(3)),
                         of("annex", aLoad("mixer").processing().runningAmps(2)),
-                        of("annex", aLoad("horn").amplifier().runningAmps(3)))
+                        of("annex", aLoad("horn").amplifier().runningAmps(3))
+                                .with(it -> it.switchedBy(SwitchedBy.CONTACTOR)),
+                        aLoad("tweeter").amplifier().runningAmps(1).with(it -> it.comesWith(Optional.of("horn"))))
                 .build();
     }
 
@@ -63,7 +66,8 @@ class OneSystemOffTest {
                         anAssignment("desk").at("hall", desk).on("B2", 1),
                         anAssignment("amp").at("hall", 2).on("B2", 2),
                         anAssignment("mixer").at("annex", mixer).on("B3", 1),
-                        anAssignment("horn").at("annex", 2).on("B3", 2))
+                        anAssignment("horn").at("annex", 2).on("B3", 2),
+                        anAssignment("tweeter").at("annex", 5))
                 .build();
     }
 
@@ -74,6 +78,7 @@ class OneSystemOffTest {
                 .toList();
     }
 
+    /** What is behind a contactor states no system: it is of that of the load that the contactor is for. */
     @Test
     void onlyTheSystemThatIsWorkedOnIsOff() {
         WorkOrder order = OrderOfWork.between(project, built, plan(1, 1, 3), 1);

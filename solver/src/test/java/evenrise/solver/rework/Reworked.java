@@ -78,8 +78,18 @@ final class Reworked {
         return new Measured(currents, List.of(), List.of()).in(project);
     }
 
+    /** Around a plan as built, by what changes cost. */
+    static NearbySearch search(Project project, Plan built, long seed) {
+        return new NearbySearch(
+                project,
+                built,
+                seed,
+                progress -> {},
+                Optional.of(NightPrices.of(project, built).forSearch()));
+    }
+
     static Front front(Project project, Plan built, long moves) {
-        NearbySearch search = new NearbySearch(project, built, 1);
+        NearbySearch search = search(project, built, 1);
         search.search(new Budget.Moves(moves));
         return Front.of(
                 project, built, search.plans().stream().map(NearbyPlan::plan).toList());

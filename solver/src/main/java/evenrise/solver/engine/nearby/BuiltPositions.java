@@ -7,6 +7,7 @@ import evenrise.solver.engine.state.Place;
 import evenrise.solver.engine.state.PlanSums;
 import evenrise.solver.engine.state.Setting;
 import java.util.Arrays;
+import java.util.Optional;
 
 /** Where everything is in the plan as built, and how far another plan is from it, kept up to date load by load. */
 final class BuiltPositions {
@@ -24,10 +25,17 @@ final class BuiltPositions {
     private final IndexSet awayLoads;
     private final IndexSet awayBoards;
     private final IndexSet awayTimes;
+    private final Optional<ChangePrices> prices;
+    private final Optional<ChangePrice> price;
     private int moves;
 
-    /** @param built the plan as built; what of it does not fit the project has no position */
-    BuiltPositions(PlanSums built) {
+    /**
+     * @param built the plan as built; what of it does not fit the project has no position
+     * @param prices of changes by kind; with them a lead whose breaker goes to another panel is a move, too
+     */
+    BuiltPositions(PlanSums built, Optional<ChangePrices> prices) {
+        this.prices = prices;
+        price = prices.map(each -> new ChangePrice(built.compiled, each));
         compiled = built.compiled;
         int loads = compiled.loadCount();
         places = new Place[loads];
@@ -71,12 +79,19 @@ final class BuiltPositions {
     /** Looks at one load again. */
     void refreshLoad(PlanSums sums, int load) {
         boolean place = sums.placeOf(load) != places[load];
-        boolean output = sums.outputOf(load) != outputs[load];
+        boolean output = sums.outputOf(load) != outputs[load]
+                || price.isPresent() && place && leavesItsLead(load, sums.placeOf(load));
+        price.ifPresent(it -> it.refresh(load, places[load], sums.placeOf(load), outputs[load], sums.outputOf(load)));
         moves += count(place) - count(placeAway[load]) + count(output) - count(outputAway[load]);
         placeAway[load] = place;
         outputAway[load] = output;
         awayLoads.set(load, place || output);
-        awayTimes.set(load, !output && isTimed(outputs[load]) && sums.timeOf(load) != times[load]);
+        boolean isElsewhere = sums.outputOf(load) != outputs[load];
+        awayTimes.set(load, !isElsewhere && isTimed(outputs[load]) && sums.timeOf(load) != times[load]);
+    }
+
+    private boolean leavesItsLead(int load, Place to) {
+        return outputs[load] != null && places[load] != null && to != null && places[load].panel() != to.panel();
     }
 
     /** Looks at one board again. */
@@ -108,9 +123,21 @@ final class BuiltPositions {
         return moves;
     }
 
-    /** What being elsewhere costs, in moves. */
-    double price() {
-        return moves + SETTING_PART * (awayBoards.size() + awayTimes.size());
+    /** What being elsewhere costs, in moves, or in the cost of a breaker that stays in its panel. */
+    double price(Leg.Counted counted) {
+        int settings = awayBoards.size() + awayTimes.size();
+        return counted == Leg.Counted.MOVES
+                ? moves + SETTING_PART * settings
+                : (price.orElseThrow().total() + settings * prices.orElseThrow().setting())
+                        / Math.max(1e-9, unit(prices.orElseThrow()));
+    }
+
+    private static double unit(ChangePrices prices) {
+        return prices.samePanel() + prices.test();
+    }
+
+    boolean isPriced() {
+        return prices.isPresent();
     }
 
     IndexSet awayLoads() {

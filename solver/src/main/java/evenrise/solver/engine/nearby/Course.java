@@ -37,16 +37,20 @@ final class Course {
     private final double dearestAmps;
     private final SplittableRandom random;
     private final double ladder;
+    private final boolean isPriced;
     private long cureMoves = CURE_MOVES;
+    private int cures;
     private int rung;
 
     /**
      * @param isBroken whether the plan as built breaks a rule
+     * @param isPriced whether changes have prices by their kind, which then count as often as moves do
      * @param dearestAmps the dearest price of a move
      */
     Course(
             PlanSnapshot built,
             boolean isBroken,
+            boolean isPriced,
             NearbyArchive archive,
             Cooling cooling,
             double dearestAmps,
@@ -56,6 +60,7 @@ final class Course {
         this.cooling = cooling;
         this.dearestAmps = dearestAmps;
         this.random = random;
+        this.isPriced = isPriced;
         this.ladder = isBroken ? CURING_PART : 0;
     }
 
@@ -84,14 +89,20 @@ final class Course {
         boolean again = random.nextInt(3) == 0;
         long moves = cureMoves;
         cureMoves += CURE_MOVES / 4;
+        Leg.Counted counted = counted(cures++ % 2 == 0);
         return new Leg(
-                again ? archive.best(dearestAmps) : built,
+                again ? archive.best(dearestAmps, counted) : built,
                 dearestAmps,
+                counted,
                 true,
                 new Leg.Heat(dearestAmps / 2, dearestAmps / 8, again ? HOT_RULES : WARM_RULES, COLD_RULES),
                 used,
                 ladder,
                 moves);
+    }
+
+    private Leg.Counted counted(boolean byCost) {
+        return isPriced && byCost ? Leg.Counted.COST : Leg.Counted.MOVES;
     }
 
     private Leg rung(int number, double begin, double end) {
@@ -100,9 +111,11 @@ final class Course {
         double coldest = cooling.temperature(1);
         double hottest = Math.max(2 * coldest, Math.max(cooling.temperature(0.4), price / 6));
         boolean isDear = number < DEAR_RUNGS || number >= 2 * RUNGS - DEAR_RUNGS;
+        Leg.Counted counted = counted(number >= RUNGS);
         return new Leg(
-                archive.best(price),
+                archive.best(price, counted),
                 price,
+                counted,
                 isDear,
                 new Leg.Heat(hottest, coldest, HOT_RULES, COLD_RULES),
                 begin,

@@ -7,14 +7,29 @@ import evenrise.solver.engine.state.PlanSnapshot;
  *
  * @param start where it begins
  * @param priceAmps what a move costs
+ * @param counted what the price is for
  * @param isDear whether the least changes are mostly drawn
  * @param begin part of the budget that is used when it begins
  * @param end part of the budget at which it is over
  * @param moves it is over after so many, too
  */
-record Leg(PlanSnapshot start, double priceAmps, boolean isDear, Heat heat, double begin, double end, long moves) {
+record Leg(
+        PlanSnapshot start,
+        double priceAmps,
+        Counted counted,
+        boolean isDear,
+        Heat heat,
+        double begin,
+        double end,
+        long moves) {
     /** Part of an annealing in which a rule that is kept may be broken for a while. */
     private static final double LENIENT_PART = 0.4;
+
+    /** What costs: each move, or what changes cost by their kind, in breakers that stay in their panel. */
+    enum Counted {
+        MOVES,
+        COST
+    }
 
     /** Temperatures at its beginning and its end, of the objective in ampere-equivalents and of broken rules. */
     record Heat(double hottest, double coldest, double hotRules, double coldRules) {}

@@ -5,90 +5,78 @@ import evenrise.solver.engine.state.PlanMapper;
 import evenrise.solver.engine.state.PlanSnapshot;
 import evenrise.solver.engine.state.PlanSums;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 
-/** The best plan met so far for each number of moves, of those that no plan of fewer moves equals. */
+/**
+ * The best plan met so far for each number of moves, and for each cost of them where there are prices: of those that no
+ * plan of fewer moves, or of less cost, equals.
+ */
 final class NearbyArchive {
-    /** A broken rule, however little, weighs more than any objective. */
-    private static final long RULES_FIRST = 1_000_000_000_000L;
-
-    private final long[] bestUpTo;
-    private final TreeMap<Integer, Kept> kept = new TreeMap<>();
+    private final Staircase byMoves = new Staircase();
+    private final Staircase byCost = new Staircase();
     private final PlanMapper mapper;
-
-    private record Kept(PlanSnapshot plan, long hardCharge, long objectiveMilliAmps) {
-        long value() {
-            return NearbyArchive.value(hardCharge, objectiveMilliAmps);
-        }
-    }
 
     NearbyArchive(CompiledProject compiled) {
         mapper = new PlanMapper(compiled);
-        bestUpTo = new long[2 * compiled.loadCount() + 1];
-        Arrays.fill(bestUpTo, Long.MAX_VALUE);
     }
 
-    /** Keeps the plan where it is better than all of as few moves. */
-    void offer(PlanSums sums, int moves) {
-        if (value(sums.hardCharge(), sums.objectiveMilliAmps()) < bestUpTo[moves]) {
-            keep(moves, new Kept(sums.snapshot(), sums.hardCharge(), sums.objectiveMilliAmps()));
+    /** Keeps the plan where it is better than all of as few moves, or of as little cost. */
+    void offer(PlanSums sums, BuiltPositions positions) {
+        int moves = positions.moves();
+        boolean isFew = byMoves.wants(moves, sums.hardCharge(), sums.objectiveMilliAmps());
+        int cost = positions.isPriced() ? steps(positions.price(Leg.Counted.COST)) : 0;
+        boolean isCheap = positions.isPriced() && byCost.wants(cost, sums.hardCharge(), sums.objectiveMilliAmps());
+        if (isFew || isCheap) {
+            Staircase.Kept plan =
+                    new Staircase.Kept(sums.snapshot(), moves, sums.hardCharge(), sums.objectiveMilliAmps());
+            if (isFew) {
+                byMoves.keep(moves, plan);
+            }
+            if (isCheap) {
+                byCost.keep(cost, plan);
+            }
         }
+    }
+
+    /** Costs that are told apart: a tenth of a move. */
+    private static int steps(double cost) {
+        return (int) Math.min(Integer.MAX_VALUE, Math.round(10 * cost));
     }
 
     /** Takes over whatever is better in another one. */
     void offerAll(NearbyArchive other) {
-        other.kept.forEach((moves, each) -> {
-            if (each.value() < bestUpTo[moves]) {
-                keep(moves, each);
-            }
-        });
-    }
-
-    private void keep(int moves, Kept plan) {
-        long value = plan.value();
-        for (int m = moves; m < bestUpTo.length && bestUpTo[m] > value; m++) {
-            bestUpTo[m] = value;
-            if (m > moves) {
-                kept.remove(m);
-            }
-        }
-        kept.put(moves, plan);
-    }
-
-    private static long value(long hardCharge, long objectiveMilliAmps) {
-        long charge = Math.min(hardCharge, Long.MAX_VALUE / RULES_FIRST / 2);
-        return charge * RULES_FIRST + objectiveMilliAmps;
+        byMoves.offerAll(other.byMoves);
+        byCost.offerAll(other.byCost);
     }
 
     /** The plan that a price per move would choose. */
-    PlanSnapshot best(double perMoveAmps) {
-        PlanSnapshot best = null;
-        long leastCharge = Long.MAX_VALUE;
-        double least = Double.POSITIVE_INFINITY;
-        for (Map.Entry<Integer, Kept> each : kept.entrySet()) {
-            long charge = each.getValue().hardCharge;
-            double cost = each.getValue().objectiveMilliAmps / 1000.0 + perMoveAmps * each.getKey();
-            if (charge < leastCharge || (charge == leastCharge && cost < least)) {
-                best = each.getValue().plan;
-                leastCharge = charge;
-                least = cost;
-            }
-        }
-        return best;
+    PlanSnapshot best(double perMoveAmps, Leg.Counted counted) {
+        return counted == Leg.Counted.COST ? byCost.best(perMoveAmps / 10) : byMoves.best(perMoveAmps);
     }
 
-    /** Every plan kept, by rising moves: as it falls in broken rules, then in the objective. */
+    /** Every plan kept: by rising moves, as it falls in broken rules, then in the objective; then others by rising cost. */
     List<NearbyPlan> plans() {
-        List<NearbyPlan> plans = new ArrayList<>();
-        kept.forEach((moves, each) -> plans.add(
-                new NearbyPlan(moves, each.hardCharge, each.objectiveMilliAmps / 1000.0, mapper.toPlan(each.plan))));
-        return plans;
+        return kept().map(each -> new NearbyPlan(
+                        each.moves(),
+                        each.hardCharge(),
+                        each.objectiveMilliAmps() / 1000.0,
+                        mapper.toPlan(each.plan())))
+                .toList();
+    }
+
+    private Stream<Staircase.Kept> kept() {
+        List<Staircase.Kept> all = new ArrayList<>();
+        byMoves.plans().forEach(all::add);
+        StreamSupport.stream(byCost.plans().spliterator(), false)
+                .filter(each -> !all.contains(each))
+                .toList()
+                .forEach(all::add);
+        return all.stream();
     }
 
     List<PlanSnapshot> snapshots() {
-        return kept.values().stream().map(Kept::plan).toList();
+        return kept().map(Staircase.Kept::plan).toList();
     }
 }

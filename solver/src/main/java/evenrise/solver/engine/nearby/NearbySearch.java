@@ -26,6 +26,7 @@ public final class NearbySearch {
     private final NearbyArchive archive;
     private final SteeredPlanner planner;
     private final long seed;
+    private final Optional<ChangePrices> prices;
     private long tried;
 
     /** One search, of which nobody is told. */
@@ -35,6 +36,13 @@ public final class NearbySearch {
 
     /** @param built the plan as built, broken or not */
     public NearbySearch(Project project, Plan built, long seed, Consumer<Progress> listener) {
+        this(project, built, seed, listener, Optional.empty());
+    }
+
+    /** @param prices of changes by kind; without them every move counts the same */
+    public NearbySearch(
+            Project project, Plan built, long seed, Consumer<Progress> listener, Optional<ChangePrices> prices) {
+        this.prices = prices;
         boolean countsMoves = project.objective().move() > 0;
         this.compiled = new CompiledProject(project, false, Optional.of(built).filter(any -> countsMoves));
         this.mapper = new PlanMapper(compiled);
@@ -43,15 +51,19 @@ public final class NearbySearch {
         this.built = sums.snapshot();
         this.archive = new NearbyArchive(compiled);
         this.planner = new SteeredPlanner(compiled, this.built, listener);
-        archive.offer(sums, 0);
+        archive.offer(sums, positions());
+    }
+
+    private BuiltPositions positions() {
+        return new BuiltPositions(PlanSums.of(compiled, built), prices);
     }
 
     /** Takes a plan from elsewhere into account. */
     public void offer(Plan plan) {
-        BuiltPositions positions = new BuiltPositions(PlanSums.of(compiled, built));
+        BuiltPositions positions = positions();
         PlanSums sums = mapper.toSums(plan);
         positions.refreshAll(sums);
-        archive.offer(sums, positions.moves());
+        archive.offer(sums, positions);
     }
 
     /** One search in the calling thread's stead. */
@@ -69,7 +81,7 @@ public final class NearbySearch {
         for (int i = 0; i < searches; i++) {
             NearbyArchive own = new NearbyArchive(compiled);
             own.offerAll(archive);
-            steerings.add(new NearbySteering(compiled, built, own, seed + 1_000_003L * i));
+            steerings.add(new NearbySteering(compiled, built, own, prices, seed + 1_000_003L * i));
         }
         tried += planner.search(steerings, budget, seed);
         steerings.forEach(each -> archive.offerAll(each.archive()));

@@ -41,13 +41,19 @@ final class NearbySteering implements Steering {
     private long charge;
 
     /** @param built the plan as built, broken or not */
-    NearbySteering(CompiledProject compiled, PlanSnapshot built, NearbyArchive archive, long seed) {
+    NearbySteering(
+            CompiledProject compiled,
+            PlanSnapshot built,
+            NearbyArchive archive,
+            Optional<ChangePrices> prices,
+            long seed) {
         PlanSums start = PlanSums.of(compiled, built);
-        this.positions = new BuiltPositions(start);
+        this.positions = new BuiltPositions(start, prices);
         this.archive = archive;
         this.random = new SplittableRandom(seed);
         double dearestAmps = Math.max(1, start.objective() / 10);
-        this.course = new Course(built, start.hardCharge() > 0, archive, new Cooling(compiled), dearestAmps, random);
+        this.course = new Course(
+                built, start.hardCharge() > 0, prices.isPresent(), archive, new Cooling(compiled), dearestAmps, random);
         this.shrinking = new Shrinking(positions, archive);
     }
 
@@ -100,8 +106,8 @@ final class NearbySteering implements Steering {
         if (drawn == Drawn.NOTHING) {
             return false;
         }
-        archive.offer(sums, positions.moves());
-        double nextPrice = positions.price();
+        archive.offer(sums, positions);
+        double nextPrice = positions.price(leg.map(Leg::counted).orElse(Leg.Counted.MOVES));
         long nextCharge = sums.hardCharge();
         boolean stays = drawn == Drawn.JUMP || drawn == Drawn.CHANGE && accepts(nextEnergyAmps, nextPrice, nextCharge);
         if (stays) {

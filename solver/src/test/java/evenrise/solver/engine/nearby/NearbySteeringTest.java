@@ -64,15 +64,15 @@ class NearbySteeringTest {
         PlanSums sums = new PlanMapper(compiled).toSums(plan);
         PlanSnapshot built = sums.snapshot();
         NearbyArchive archive = new NearbyArchive(compiled);
-        archive.offer(sums, 0);
+        archive.offer(sums, new BuiltPositions(PlanSums.of(compiled, built), Optional.empty()));
 
-        NearbySteering steering = new NearbySteering(compiled, built, archive, seed);
+        NearbySteering steering = new NearbySteering(compiled, built, archive, Optional.empty(), seed);
         AssertedSearch.run(steering, compiled, built, moves, seed);
 
         assertThat(archive.plans()).isNotEmpty();
         for (PlanSnapshot each : archive.snapshots()) {
             PlanSums anew = PlanSums.of(compiled, each);
-            BuiltPositions positions = new BuiltPositions(PlanSums.of(compiled, built));
+            BuiltPositions positions = new BuiltPositions(PlanSums.of(compiled, built), Optional.empty());
             positions.refreshAll(anew);
             assertThat(archive.plans())
                     .anyMatch(plans -> plans.moves() == positions.moves() && plans.hardCharge() == anew.hardCharge());

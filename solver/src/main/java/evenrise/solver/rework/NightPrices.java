@@ -1,0 +1,80 @@
+package evenrise.solver.rework;
+
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Board;
+import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
+import evenrise.model.project.Project;
+import evenrise.model.rules.ProjectIndex;
+import evenrise.solver.engine.nearby.ChangePrices;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** What changes to a plan as built cost: work by kind, panels and boards that go dead with it, systems that go off. */
+public final class NightPrices {
+    private final ProjectIndex index;
+    private final WorkMinutes minutes;
+    private final Map<String, Set<String>> offWithLoad = new HashMap<>();
+    private final Map<String, Set<String>> offWithPanel = new HashMap<>();
+    private final Map<String, Set<String>> offWithBoard = new HashMap<>();
+
+    private NightPrices(Project project, Plan built) {
+        index = new ProjectIndex(project);
+        minutes = WorkMinutes.of(project);
+        Passage still = new Passage(project, built, built);
+        for (Load load : project.loads()) {
+            offWithLoad.put(load.id(), still.shutdowns(Set.of(load.id()), new Isolation(Set.of(), Set.of(), Set.of())));
+        }
+        for (Panel panel : project.panels()) {
+            if (Isolation.isDeadAtWork(panel)) {
+                Set<String> one = Set.of(panel.id());
+                offWithPanel.put(
+                        panel.id(),
+                        still.shutdowns(Set.of(), new Isolation(one, Set.of(), Downstream.below(index, one))));
+            }
+        }
+        for (Board board : project.boards()) {
+            if (Isolation.isDeadAtWork(board)) {
+                offWithBoard.put(
+                        board.id(), still.shutdowns(Set.of(), new Isolation(Set.of(), Set.of(board.id()), Set.of())));
+            }
+        }
+    }
+
+    public static NightPrices of(Project project, Plan built) {
+        return new NightPrices(project, built);
+    }
+
+    /** What the changes cost at least. */
+    public NightCost cost(Changes changes) {
+        Map<MoveKind, Integer> counts = new EnumMap<>(MoveKind.class);
+        for (LoadChange change : changes.loads()) {
+            change.breakerKind().ifPresent(kind -> counts.merge(kind, 1, Integer::sum));
+            change.leadKind(index).ifPresent(kind -> counts.merge(kind, 1, Integer::sum));
+            counts.merge(MoveKind.TEST, 1, Integer::sum);
+        }
+        Isolation isolation = Isolation.of(index, changes.loads());
+        counts.put(MoveKind.SETTING, changes.settingsInAll());
+        counts.put(MoveKind.ISOLATION, isolation.size());
+        Set<String> off = new TreeSet<>();
+        changes.loads().forEach(change -> add(off, offWithLoad, List.of(change.load())));
+        add(off, offWithPanel, isolation.panels());
+        add(off, offWithBoard, isolation.boards());
+        counts.put(MoveKind.SHUTDOWN, off.size());
+        return NightCost.of(counts, minutes);
+    }
+
+    private static void add(Set<String> off, Map<String, Set<String>> with, Collection<String> parts) {
+        parts.forEach(part -> off.addAll(with.getOrDefault(part, Set.of())));
+    }
+
+    /** The same for a search, which counts it change by change. */
+    public ChangePrices forSearch() {
+        return new SearchPrices(minutes, offWithLoad, offWithPanel, offWithBoard);
+    }
+}
