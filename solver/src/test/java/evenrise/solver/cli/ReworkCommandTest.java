@@ -45,7 +45,7 @@ class ReworkCommandTest {
                     .contains(
                             "12 of 28 loads have measured currents",
                             "breaks hard rules in 3 places",
-                            "2 moves cure all of them",
+                            "3 moves cure all of them",
                             "nothing is broken on the way",
                             "licensed professional");
             assertThat(result.out().lines())
@@ -68,7 +68,7 @@ class ReworkCommandTest {
                     assertThat(audit.all()).doesNotContain("changed since");
                 }
             }
-            assertThat(Files.readString(scratch.resolve("front.csv"))).contains("moves,breakers,leads", ",yes\r\n");
+            assertThat(Files.readString(scratch.resolve("front.csv"))).contains("moves,breakers,leads", ",yes,");
             assertThat(Files.readString(scratch.resolve("front.json"))).contains("\"points\"");
             assertThat(Files.readString(scratch.resolve("work.json"))).contains("\"re-terminate\"");
             assertThat(Files.readString(scratch.resolve("work.txt")))
@@ -111,7 +111,7 @@ class ReworkCommandTest {
             rework(scratch.resolve("one"), "--measured", READINGS);
             rework(scratch.resolve("two"), "--measured", READINGS);
 
-            for (String name : List.of("front.csv", "work.json", "work.txt", "plan-0002.json")) {
+            for (String name : List.of("front.csv", "work.json", "work.txt", "plan-0003.json")) {
                 assertThat(Files.readString(scratch.resolve("two").resolve(name)))
                         .isEqualTo(Files.readString(scratch.resolve("one").resolve(name)));
             }
@@ -155,7 +155,7 @@ class ReworkCommandTest {
 
         @Test
         void neverOverwritesOrRemovesWhatItIsMadeFrom() throws IOException {
-            Path plan = Files.copy(Path.of(BUILT), scratch.resolve("plan-0002.json"));
+            Path plan = Files.copy(Path.of(BUILT), scratch.resolve("plan-0003.json"));
             byte[] before = Files.readAllBytes(plan);
 
             Shell.Result result =
