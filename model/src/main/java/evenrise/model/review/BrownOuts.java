@@ -36,7 +36,7 @@ final class BrownOuts {
         }
 
         boolean isByBoundAlone() {
-            return dip == dip.step().bound();
+            return dip.isByBound();
         }
     }
 
@@ -107,7 +107,7 @@ final class BrownOuts {
                 .toList();
         return Gravest.of(low, reading, step -> step.mostLowPercent(reading), Dip::lowPercent)
                 .takeWhile(dip -> dip.lowPercent() + branch > most)
-                .filter(dip -> 1000 * dip.low().secondsAbove(most - branch) > needs.withoutMillis())
+                .filter(dip -> dip.low().isAboveFor(needs.withoutMillis() / 1000, most - branch))
                 .findFirst()
                 .map(dip -> new Victim(
                         each, dip, false, Math.max(0, 100 - dip.lowPercent() - branch), needs.remainingPercent()));

@@ -4,7 +4,6 @@ import evenrise.model.electrical.source.DipCourse;
 import evenrise.model.electrical.source.Instant;
 import evenrise.model.electrical.source.Terminals;
 import java.util.Locale;
-import java.util.function.ToDoubleFunction;
 
 /** One switch-on as the voltage between some terminals of one node sees it. Percentages are of the nominal voltage. */
 final class DipStep {
@@ -26,10 +25,10 @@ final class DipStep {
     private record Most(double lowPercent, double highPercent, double lastingLowPercent, double lastingHighPercent) {
         static Most of(Instant.Limits limits) {
             return new Most(
-                    Math.min(100, limits.most().lowPercent() + ROUNDING_PERCENT),
-                    limits.most().highPercent() + ROUNDING_PERCENT,
-                    limits.lasting().lowPercent() + ROUNDING_PERCENT,
-                    limits.lasting().highPercent() + ROUNDING_PERCENT);
+                    Math.min(100, limits.most().lowPercent() + Instant.ROUNDING_PERCENT),
+                    limits.most().highPercent() + Instant.ROUNDING_PERCENT,
+                    limits.lasting().lowPercent() + Instant.ROUNDING_PERCENT,
+                    limits.lasting().highPercent() + Instant.ROUNDING_PERCENT);
         }
 
         Most or(Most other) {
@@ -40,9 +39,6 @@ final class DipStep {
                     Math.max(lastingHighPercent, other.lastingHighPercent));
         }
     }
-
-    /** What figures that are reckoned in two ways may differ by. */
-    private static final double ROUNDING_PERCENT = 1e-9;
 
     /** As {@link DipCourse} finds times to a millionth of a second. */
     private static final double NEARLY_SECONDS = 1e-5;
@@ -152,9 +148,7 @@ final class DipStep {
     /** By phasors, at the worst angle that all inrush may have. */
     Dip phasors() {
         if (phasors == null) {
-            phasors = dip(
-                    instant -> instant.phasors(node, at).lowPercent(),
-                    instant -> instant.phasors(node, at).highPercent());
+            phasors = dip(DipReading.PHASORS);
         }
         return phasors;
     }
@@ -162,18 +156,7 @@ final class DipStep {
     /** Whatever the angles of inrush are, and however steady loads answer. */
     Dip bound() {
         if (bound == null) {
-            Instant.Span now = aftermath.after(0).bound(node, at);
-            boolean isClear =
-                    byPhasors.lowPercent() <= now.lowPercent() && byPhasors.highPercent() <= now.highPercent();
-            bound = dip(
-                    isClear
-                            ? now.lowPercent()
-                            : Math.max(now.lowPercent(), phasors().lowPercent()),
-                    isClear
-                            ? now.highPercent()
-                            : Math.max(now.highPercent(), phasors().highPercent()),
-                    instant -> instant.bound(node, at).lowPercent(),
-                    instant -> instant.bound(node, at).highPercent());
+            bound = dip(DipReading.BOUND);
         }
         return bound;
     }
@@ -189,20 +172,47 @@ final class DipStep {
                 Locale.ROOT, "when load '%s' comes on at %.2f s, %s %s", load, atSeconds, label, at.text());
     }
 
-    private Dip dip(ToDoubleFunction<Instant> low, ToDoubleFunction<Instant> high) {
-        Instant now = aftermath.after(0);
-        return dip(low.applyAsDouble(now), high.applyAsDouble(now), low, high);
+    private Dip dip(DipReading reading) {
+        return new Dip(this, reading, course(new Low(reading)), course(new High(reading)));
     }
 
-    private Dip dip(
-            double lowPercent, double highPercent, ToDoubleFunction<Instant> low, ToDoubleFunction<Instant> high) {
-        return new Dip(this, lowPercent, highPercent, course(low), course(high));
+    private DipCourse course(DipCourse.Departure departure) {
+        return new DipCourse(departure, aftermath.flatSeconds(), aftermath.halfLifeSeconds());
     }
 
-    private DipCourse course(ToDoubleFunction<Instant> percent) {
-        return new DipCourse(
-                seconds -> percent.applyAsDouble(aftermath.after(seconds)),
-                aftermath.flatSeconds(),
-                aftermath.halfLifeSeconds());
+    private final class Low implements DipCourse.Departure {
+        private final DipReading reading;
+
+        Low(DipReading reading) {
+            this.reading = reading;
+        }
+
+        @Override
+        public double percentAfter(double seconds) {
+            return 100 - reading.leastPercent(aftermath.after(seconds), node, at);
+        }
+
+        @Override
+        public boolean isAboveAfter(double seconds, double percent) {
+            return reading.isBelow(aftermath.after(seconds), node, at, 100 - percent);
+        }
+    }
+
+    private final class High implements DipCourse.Departure {
+        private final DipReading reading;
+
+        High(DipReading reading) {
+            this.reading = reading;
+        }
+
+        @Override
+        public double percentAfter(double seconds) {
+            return reading.greatestPercent(aftermath.after(seconds), node, at) - 100;
+        }
+
+        @Override
+        public boolean isAboveAfter(double seconds, double percent) {
+            return reading.isAbove(aftermath.after(seconds), node, at, 100 + percent);
+        }
     }
 }

@@ -9,7 +9,7 @@ final class DipText {
     /** The phasor figure says its bound, the bound its phasor figure. */
     static String of(Dip dip, DipVerdict.Way way) {
         DipStep step = dip.step();
-        boolean isBound = dip == step.bound();
+        boolean isBound = dip.isByBound();
         Dip other = isBound ? step.phasors() : step.bound();
         String text = way == DipVerdict.Way.SWELL
                 ? words("swells", dip.risePercent(), 100 + dip.highPercent(), 100 + other.highPercent(), isBound)

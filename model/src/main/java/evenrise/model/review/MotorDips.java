@@ -110,12 +110,12 @@ final class MotorDips {
                         motor.phases(),
                         MotorStarting.lockedRotorAmps(layout, motor).orElseThrow())
                 .siemens(plant.nominal(panel));
+        Plant.Response response = plant.response(others, withoutIt, List.of(panel));
         List<Map<String, Double>> changes = new ArrayList<>();
         List<Map<String, Map<Terminals, Double>>> remaining = new ArrayList<>();
         for (int angle = 0; angle <= (stated.isPresent() ? 0 : ANGLES); angle += STEP) {
             double lag = stated.isPresent() ? Math.acos(stated.getAsDouble()) : Math.toRadians(angle);
-            Function<String, LineValues> volts =
-                    plant.voltages(others, withoutIt, Map.of(panel, siemens.times(Phasor.polar(1, -lag))));
+            Function<String, LineValues> volts = response.to(List.of(siemens.times(Phasor.polar(1, -lag))));
             Map<String, Double> change = new LinkedHashMap<>();
             Map<String, Map<Terminals, Double>> remains = new LinkedHashMap<>();
             for (Point point : points) {

@@ -196,14 +196,21 @@ final class StepDips {
             ToDoubleBiFunction<DipStep, DipReading> most,
             ToDoubleFunction<Dip> figure,
             double least) {
+        ToDoubleFunction<DipStep> atMost = step -> most.applyAsDouble(step, reading);
+        // Of all but few steps it is known that they are less than the first.
+        DipStep first = steps.stream().max(Comparator.comparingDouble(atMost)).orElse(null);
+        if (first == null || atMost.applyAsDouble(first) <= least) {
+            return Optional.empty();
+        }
+        double atLeast = Math.max(least, figure.applyAsDouble(reading.of(first)));
         List<DipStep> inOrder = steps.stream()
-                .sorted(Comparator.<DipStep>comparingDouble(step -> most.applyAsDouble(step, reading))
-                        .reversed())
+                .filter(step -> step == first || atMost.applyAsDouble(step) > atLeast)
+                .sorted(Comparator.comparingDouble(atMost).reversed())
                 .toList();
         Dip greatest = null;
         double so = least;
         for (DipStep step : inOrder) {
-            if (most.applyAsDouble(step, reading) <= so) {
+            if (atMost.applyAsDouble(step) <= so) {
                 break;
             }
             Dip dip = reading.of(step);
@@ -347,7 +354,13 @@ final class StepDips {
 
         @Override
         public Instant after(double seconds) {
-            return recent.computeIfAbsent(this, any -> new HashMap<>()).computeIfAbsent(seconds, this::instant);
+            Map<Double, Instant> here = recent.computeIfAbsent(this, any -> new HashMap<>());
+            Instant then = here.get(seconds);
+            if (then == null) {
+                then = instant(seconds);
+                here.put(seconds, then);
+            }
+            return then;
         }
 
         @Override
@@ -361,6 +374,10 @@ final class StepDips {
         }
 
         private Instant instant(double seconds) {
+            return seconds == 0 ? new Instant(units, this.amps, known, left(0)) : after(0).later(left(seconds));
+        }
+
+        private List<Inrush> left(double seconds) {
             List<Inrush> left = new ArrayList<>();
             for (Draw draw : active) {
                 double amps = draw.excessAt(nowSeconds, project.timingToleranceSeconds())
@@ -372,7 +389,7 @@ final class StepDips {
                             kind(draw.load())));
                 }
             }
-            return new Instant(units, this.amps, known, left);
+            return left;
         }
     }
 }

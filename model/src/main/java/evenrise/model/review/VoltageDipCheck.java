@@ -29,8 +29,19 @@ import java.util.Optional;
 final class VoltageDipCheck implements ElectricalCheck {
     static final String ID = "voltage-dip";
 
-    /** Loads times points of a tree whose every step is looked at: about fifteen seconds on one processor, half a gigabyte. */
-    private static final int LARGEST_TREE = 30_000;
+    /** Loads times points of a tree whose every step is looked at: a minute or two on one processor, a gigabyte. */
+    private static final int LARGEST_TREE = 500_000;
+
+    private final int largestTree;
+
+    VoltageDipCheck() {
+        this(LARGEST_TREE);
+    }
+
+    /** @param largestTree loads times points of a tree that are not too many */
+    VoltageDipCheck(int largestTree) {
+        this.largestTree = largestTree;
+    }
 
     @Override
     public String id() {
@@ -74,7 +85,7 @@ final class VoltageDipCheck implements ElectricalCheck {
                 ID, layout.peakBasis().withoutInrush(), "inrush_peak_a; these dip for their idle current alone");
         // What is behind unknown sources is not told.
         Plant plant = Feeders.behindSources(layout);
-        if (!isStar && known.size() * layout.project().loads().size() > LARGEST_TREE) {
+        if (!isStar && known.size() * layout.project().loads().size() > largestTree) {
             tooLarge(layout, known, plant, findings);
             return;
         }
@@ -201,7 +212,7 @@ final class VoltageDipCheck implements ElectricalCheck {
 
     private static Remark remark(Dip dip, Way way, DipVerdict verdict) {
         DipStep step = dip.step();
-        boolean isBoundAlone = dip == step.bound();
+        boolean isBoundAlone = dip.isByBound();
         return Remark.builder()
                 .check(ID)
                 .kind("over-criterion")

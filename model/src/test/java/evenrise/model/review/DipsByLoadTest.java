@@ -75,16 +75,33 @@ class DipsByLoadTest {
         Instant ours = new Instant(plant, terminals, amps, known, inrushes);
         Instant quick = new Instant(plant, terminals, amps, known, inrushes);
         InstantByLoad byLoad = new InstantByLoad(plant, terminals, amps, known, inrushes);
+        List<Inrush> left = inrushes.stream()
+                .map(each -> new Inrush(
+                        new Drawn(
+                                each.drawn().panel(),
+                                each.drawn().phases(),
+                                each.drawn().amps() / 2),
+                        each.lagRadians(),
+                        each.kind()))
+                .toList();
+        Instant later = quick.later(left);
+        InstantByLoad laterByLoad = new InstantByLoad(plant, terminals, amps, known, left);
 
         for (Point point : layout.distribution().points()) {
             for (Terminals at : Terminals.all(point.system())) {
                 String id = point.id();
                 assertThat(ours.steadyPercent(id, at)).isCloseTo(byLoad.steadyPercent(id, at), EQUAL);
                 assertThat(ours.statedPercent(id, at)).isCloseTo(byLoad.statedPercent(id, at), EQUAL);
-                same(ours.phasors(id, at), byLoad.phasors(id, at));
-                same(ours.bound(id, at), byLoad.bound(id, at));
-                isWithin(ours.phasors(id, at), quick.limitsByPhasors(id, at));
-                isWithin(ours.bound(id, at), quick.limitsByBound(id, at));
+                Instant.Span phasors =
+                        new Instant.Span(ours.leastPercentByPhasors(id, at), ours.greatestPercentByPhasors(id, at));
+                Instant.Span bound =
+                        new Instant.Span(ours.leastPercentByBound(id, at), ours.greatestPercentByBound(id, at));
+                same(phasors, byLoad.phasors(id, at));
+                same(bound, byLoad.bound(id, at));
+                isWithin(phasors, quick.limitsByPhasors(id, at));
+                isWithin(bound, quick.limitsByBound(id, at));
+                tellsSides(quick, id, at, phasors, bound);
+                tellsSides(later, id, at, laterByLoad.phasors(id, at), laterByLoad.bound(id, at));
             }
         }
     }
@@ -97,5 +114,19 @@ class DipsByLoadTest {
     private static void isWithin(Instant.Span span, Instant.Limits limits) {
         assertThat(span.leastPercent()).isGreaterThanOrEqualTo(limits.most().leastPercent() - 1e-9);
         assertThat(span.greatestPercent()).isLessThanOrEqualTo(limits.most().greatestPercent() + 1e-9);
+    }
+
+    /** On which side of a level a voltage is, told before the voltage is. */
+    private static void tellsSides(Instant quick, String id, Terminals at, Instant.Span phasors, Instant.Span bound) {
+        for (double away : new double[] {-5, -0.01, 0.01, 5}) {
+            assertThat(quick.isBelowByPhasors(id, at, phasors.leastPercent() + away))
+                    .isEqualTo(away > 0);
+            assertThat(quick.isAboveByPhasors(id, at, phasors.greatestPercent() + away))
+                    .isEqualTo(away < 0);
+            assertThat(quick.isBelowByBound(id, at, bound.leastPercent() + away))
+                    .isEqualTo(away > 0);
+            assertThat(quick.isAboveByBound(id, at, bound.greatestPercent() + away))
+                    .isEqualTo(away < 0);
+        }
     }
 }

@@ -184,7 +184,8 @@ class TreeNodalReviewTest {
                         .min()
                         .orElseThrow();
                 assertThat(ours.statedPercent(point.id(), at)).isCloseTo(least, within(1e-3));
-                Instant.Span bound = ours.bound(point.id(), at);
+                Instant.Span bound = new Instant.Span(
+                        ours.leastPercentByBound(point.id(), at), ours.greatestPercentByBound(point.id(), at));
                 assertThat(percent(nodal, point.id(), at))
                         .describedAs(point.id() + " " + at.text())
                         .isBetween(bound.leastPercent() - 1e-3, bound.greatestPercent() + 1e-3);

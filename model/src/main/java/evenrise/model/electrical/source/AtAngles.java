@@ -20,16 +20,8 @@ final class AtAngles {
     private final ToDoubleFunction<InrushLoad> lagRadians;
     private Map<Integer, Plant.Drops> missing;
 
-    /**
-     * @param amps currents of each panel's steady loads
-     * @param steady voltages that they leave
-     */
-    AtAngles(
-            Plant plant,
-            Map<String, LineValues> amps,
-            RadialPlant.Voltages steady,
-            List<InrushLoad> gear,
-            ToDoubleFunction<InrushLoad> lagRadians) {
+    /** @param response of the panels of the gear, each once, in the order in which it names them */
+    AtAngles(Plant plant, Plant.Response response, List<InrushLoad> gear, ToDoubleFunction<InrushLoad> lagRadians) {
         this.plant = plant;
         this.gear = gear;
         this.lagRadians = lagRadians;
@@ -38,7 +30,7 @@ final class AtAngles {
             Phasor lag = Phasor.polar(1, -lagRadians.applyAsDouble(each));
             siemens.merge(each.panel(), each.siemens().times(lag), LineMatrix::plus);
         }
-        this.voltages = siemens.isEmpty() ? steady::at : plant.voltages(amps, steady, siemens);
+        this.voltages = response.to(List.copyOf(siemens.values()));
     }
 
     /** What each kind would draw more at nominal voltage. */

@@ -1,7 +1,5 @@
 package evenrise.model.electrical.source;
 
-import evenrise.model.electrical.LineValues;
-import evenrise.model.electrical.Phasor;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -53,12 +51,15 @@ final class DipBound {
     private final UnitDrops units;
     private final List<InrushRange> inrushes = new ArrayList<>();
     private final Map<String, Standing> standing = new HashMap<>();
-    private final Standing[] drawing;
     private final Standing[] behind;
+    private final SteadyVolts steady;
     private final double[] real;
     private final double[] imaginary;
     private final double[] volts;
-    private final double[] steadyAway;
+
+    /** By place, kept as panels' voltages are found to lie further away, or less. */
+    private final double[] unsure;
+
     private boolean isTight;
 
     /** Of one panel, and how far its voltages may lie from nominal. */
@@ -78,7 +79,15 @@ final class DipBound {
                     drops.used().stream().mapToInt(at -> units.place(panel, at)).toArray();
         }
 
-        double mayDiffer() {
+        void moves(double to, double[] unsure) {
+            double more = mayDiffer(to) - mayDiffer(away);
+            away = to;
+            if (more != 0 && !drops.isNone()) {
+                drops.add(more, unsure);
+            }
+        }
+
+        private static double mayDiffer(double away) {
             return away < 0.5 ? away / (1 - away) : 1;
         }
     }
@@ -87,32 +96,16 @@ final class DipBound {
      * @param steady voltages with the currents of all steady loads and no inrush
      * @param known what the steady loads of each panel drop
      */
-    DipBound(UnitDrops units, RadialPlant.Voltages steady, Map<String, SteadyDrops> known, List<Drawn> inrushes) {
+    DipBound(UnitDrops units, SteadyVolts steady, Map<String, SteadyDrops> known, List<Drawn> inrushes) {
         this.units = units;
-        this.real = new double[units.places()];
-        this.imaginary = new double[units.places()];
-        this.volts = new double[units.places()];
-        this.steadyAway = new double[units.places()];
-        for (String node : units.nodes()) {
-            LineValues here = steady.at(node);
-            for (Terminals at : units.terminals()) {
-                Phasor between = at.volts(here);
-                int place = units.place(node, at);
-                real[place] = between.real();
-                imaginary[place] = between.imaginary();
-                volts[place] = between.length();
-                steadyAway[place] = new Phasor(
-                                real[place] - units.nominalReal(place),
-                                imaginary[place] - units.nominalImaginary(place))
-                        .length();
-            }
-        }
-        steady.panels().keySet().stream()
-                .filter(units.plant()::isPanel)
+        this.steady = steady;
+        this.real = steady.real();
+        this.imaginary = steady.imaginary();
+        this.volts = steady.lengths();
+        this.unsure = new double[units.places()];
+        steady.panels()
                 .forEach(panel ->
                         standing.put(panel, new Standing(units, panel, known.getOrDefault(panel, SteadyDrops.NONE))));
-        this.drawing =
-                standing.values().stream().filter(each -> !each.drops.isNone()).toArray(Standing[]::new);
         for (Drawn each : inrushes) {
             this.inrushes.add(new InrushRange(each, units.of(each.panel(), each.phases())));
         }
@@ -137,11 +130,6 @@ final class DipBound {
         return standing.get(panel).away;
     }
 
-    /** From nominal; of what inrush draws nothing. */
-    double steadyAwayVolts(int place) {
-        return steadyAway[place];
-    }
-
     /** The least voltage is lower than the steady one by no more than {@link #unsure} and this; quick. */
     double mostFallVolts(int place) {
         double most = 0;
@@ -151,11 +139,17 @@ final class DipBound {
         return most;
     }
 
-    /**
-     * The greatest voltage is higher than the steady one by no more than {@link #unsure} and this; quick. Along directions too
-     * far from the steady voltage, all drops together do not make up for what is lost of that.
-     */
+    /** The greatest voltage is higher than the steady one by no more than {@link #unsure} and this; quick. */
     double mostRiseVolts(int place) {
+        return (BETWEEN_DIRECTIONS - 1) * (volts[place] + unsure(place))
+                + BETWEEN_DIRECTIONS * mostRiseByInrushVolts(place);
+    }
+
+    /**
+     * The same where steady loads draw what their phasors say, and no directions are left out. Along directions too far from
+     * the steady voltage, all drops together do not make up for what is lost of that.
+     */
+    double mostRiseByInrushVolts(int place) {
         double drops = 0;
         for (InrushRange each : inrushes) {
             drops += each.grown() * each.dropVolts(place);
@@ -166,7 +160,7 @@ final class DipBound {
             most += inrushes.get(k)
                     .alongAbout(place, -real[place] / volts[place], -imaginary[place] / volts[place], within);
         }
-        return (BETWEEN_DIRECTIONS - 1) * (volts[place] + unsure(place)) + BETWEEN_DIRECTIONS * most;
+        return most;
     }
 
     double leastVolts(String node, Terminals at) {
@@ -201,14 +195,14 @@ final class DipBound {
                     most = Math.max(most, away(place, null));
                 }
                 hasGrown |= most - each.away > SAME;
-                each.away = most;
+                each.moves(most, unsure);
             }
         }
     }
 
     /** How far a voltage may lie from its nominal phasor, as a part of it, whatever one inrush does. */
     private double away(int place, InrushRange without) {
-        double sum = steadyAwayVolts(place) + unsure(place);
+        double sum = steady.awayVolts(place) + unsure[place];
         for (int k = 0; k < behind.length; k++) {
             InrushRange each = inrushes.get(k);
             if (each != without) {
@@ -226,7 +220,7 @@ final class DipBound {
                 for (int place : each.used) {
                     most = Math.max(most, farthest(place));
                 }
-                each.away = Math.min(each.away, most);
+                each.moves(Math.min(each.away, most), unsure);
             }
             inrushes.forEach(this::narrow);
         }
@@ -289,10 +283,6 @@ final class DipBound {
 
     /** What steady loads may draw otherwise than their phasors say. */
     double unsure(int place) {
-        double sum = 0;
-        for (Standing each : drawing) {
-            sum += each.mayDiffer() * each.drops.volts(place);
-        }
-        return sum;
+        return unsure[place];
     }
 }

@@ -1,55 +1,32 @@
 package evenrise.model.electrical.source;
 
 import evenrise.model.electrical.LineValues;
-import evenrise.model.electrical.Phasor;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.IntToDoubleFunction;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * The voltages of a plant at one instant of a sequence: steady loads draw known phasors, inrushes are impedances that would
- * draw their currents at nominal voltage. Their angle is unknown. The phasor figures are those of the worst angles, from a
- * resistance to a reactance, alike for gear of a kind, as {@link #search} finds them; the bound is whatever each load does by
- * itself, see {@link DipBound}.
- *
- * <p>Two credits are not taken. Between the terminals that an inrush is drawn from, all of it flows, and all of its kind,
- * however low the voltage, as no inrush is quite an impedance. And a point is never said to be less low than what feeds it at its voltage, as what lifts a phase through a
- * neutral may not be there.
+ * draw their currents at nominal voltage. Their angle is unknown. The phasor figures are those of the worst angles, as
+ * {@link AngleSearch} finds them; the bound is whatever each load does by itself, see {@link DipBound}.
  */
 public final class Instant {
-    private static final double STEP = Math.toRadians(10);
-    private static final int STEPS = 9;
-
-    /** Where two turn together. */
-    private static final int STRIDE = 3;
-
-    /** Kinds, the greatest first, that are turned by themselves. */
-    private static final int MOST_TURNED = 5;
-
-    /** Sets of angles whose voltages are kept. */
-    private static final int MOST_REMEMBERED = 300;
+    /** What figures that are reckoned in two ways may differ by. */
+    public static final double ROUNDING_PERCENT = 1e-9;
 
     private final Plant plant;
     private final UnitDrops units;
     private final Map<String, LineValues> steady;
-    private final RadialPlant.Voltages steadyVolts;
+    private final SteadyVolts steadyVolts;
     private final Map<String, SteadyDrops> known;
     private final List<Inrush> inrushes;
-    private final List<InrushLoad> gear;
     private final Map<Object, Integer> kinds = new LinkedHashMap<>();
-    private final Map<Terminals, Set<Integer>> kindsBetween = new HashMap<>();
-    private final Map<List<Integer>, AtAngles> byAngles = new HashMap<>();
-    private AtAngles stated;
+    private final Instant first;
+    private AngleSearch angles;
     private DipBound bound;
     private Reach reach;
 
@@ -93,23 +70,40 @@ public final class Instant {
      */
     public Instant(
             UnitDrops units, Map<String, LineValues> steady, Map<String, SteadyDrops> known, List<Inrush> inrushes) {
+        this(
+                units,
+                steady,
+                new SteadyVolts(units, units.plant().voltages(draws(steady))),
+                Map.copyOf(known),
+                inrushes,
+                null);
+    }
+
+    /** @param first of which this is later; null where it is itself the first */
+    private Instant(
+            UnitDrops units,
+            Map<String, LineValues> steady,
+            SteadyVolts steadyVolts,
+            Map<String, SteadyDrops> known,
+            List<Inrush> inrushes,
+            Instant first) {
         this.plant = units.plant();
         this.units = units;
         this.steady = steady;
-        this.steadyVolts = plant.voltages(draws());
-        this.known = Map.copyOf(known);
+        this.steadyVolts = steadyVolts;
+        this.first = first;
+        this.known = known;
         this.inrushes = List.copyOf(inrushes);
         Map<Object, Double> amps = new LinkedHashMap<>();
         inrushes.forEach(each -> amps.merge(each.kind(), each.drawn().amps(), Double::sum));
         amps.keySet().stream()
                 .sorted(Comparator.<Object>comparingDouble(amps::get).reversed())
                 .forEach(kind -> kinds.put(kind, kinds.size()));
-        this.gear = InrushLoad.of(plant, inrushes, kinds);
-        for (Inrush each : inrushes) {
-            for (Terminals at : Terminals.of(each.drawn().phases())) {
-                kindsBetween.computeIfAbsent(at, any -> new TreeSet<>()).add(kinds.get(each.kind()));
-            }
-        }
+    }
+
+    /** As inrush has died down, and the same loads are steady. */
+    public Instant later(List<Inrush> left) {
+        return new Instant(units, steady, steadyVolts, known, left, first == null ? this : first);
     }
 
     /** What the steady loads leave. */
@@ -118,7 +112,7 @@ public final class Instant {
     }
 
     private double steadyVolts(String node, Terminals at) {
-        return at.volts(steadyVolts.at(node)).length();
+        return steadyVolts.length(units.place(node, at));
     }
 
     /**
@@ -129,20 +123,30 @@ public final class Instant {
      */
     public record Limits(Span most, Span lasting) {}
 
-    /** What {@link #phasors} may say; quick. */
+    /** What phasors may say; quick. */
     public Limits limitsByPhasors(String node, Terminals at) {
-        if (reach == null) {
-            reach = new Reach(units, ranges(), inrushes, kinds);
-        }
-        return limits(node, at, reach::volts, any -> 0);
+        int place = units.place(node, at);
+        double steadily = steadyVolts(node, at);
+        // Steady loads draw what they do, so that their part of the bound is none of this.
+        double rise = Math.min(reach().volts(place), ranges().mostRiseByInrushVolts(place));
+        return limits(node, at, reach()::volts, any -> 0, steadily, steadily + rise);
     }
 
-    /** What {@link #bound} may say; quick. */
+    /** What the bound may say; quick. */
     public Limits limitsByBound(String node, Terminals at) {
-        return limits(node, at, ranges()::mostFallVolts, ranges()::unsure);
+        int place = units.place(node, at);
+        double lasting = steadyVolts(node, at) + ranges().unsure(place);
+        return limits(
+                node, at, ranges()::mostFallVolts, ranges()::unsure, lasting, lasting + ranges().mostRiseVolts(place));
     }
 
-    private Limits limits(String node, Terminals at, IntToDoubleFunction fall, IntToDoubleFunction lasting) {
+    private Limits limits(
+            String node,
+            Terminals at,
+            IntToDoubleFunction fall,
+            IntToDoubleFunction lasting,
+            double lastingGreatest,
+            double greatest) {
         // What feeds it may stand lower than the point itself, which is said to be as low.
         double least = Double.POSITIVE_INFINITY;
         double lastingLeast = Double.POSITIVE_INFINITY;
@@ -152,80 +156,76 @@ public final class Instant {
             lastingLeast = Math.min(lastingLeast, left);
             least = Math.min(least, left - fall.applyAsDouble(place));
         }
-        // No phasors are above the bound.
-        int place = units.place(node, at);
-        double lastingGreatest = steadyVolts(node, at) + ranges().unsure(place);
-        double greatest = lastingGreatest + ranges().mostRiseVolts(place);
         return new Limits(
                 new Span(Math.max(0, percent(least, node, at)), percent(greatest, node, at)),
                 new Span(Math.max(0, percent(lastingLeast, node, at)), percent(lastingGreatest, node, at)));
     }
 
-    public Span phasors(String node, Terminals at) {
-        return new Span(
-                percent(-search(node, at, each -> -leastVolts(each, node, at)), node, at),
-                percent(search(node, at, each -> each.volts(node, at).length()), node, at));
+    /** By phasors at the worst angles, see {@link AngleSearch}. */
+    public double leastPercentByPhasors(String node, Terminals at) {
+        return percent(angles().leastVolts(node, at, Double.NEGATIVE_INFINITY), node, at);
     }
 
-    private double leastVolts(AtAngles each, String node, Terminals at) {
+    public double greatestPercentByPhasors(String node, Terminals at) {
+        return percent(angles().greatestVolts(node, at, Double.POSITIVE_INFINITY), node, at);
+    }
+
+    /** Whether {@link #leastPercentByPhasors} is below a level; mostly known before that is. */
+    public boolean isBelowByPhasors(String node, Terminals at, double percent) {
+        double volts = volts(percent, node, at) + ROUNDING_PERCENT / 100 * units.nominalVolts(units.place(node, at));
         return plant.carrying(node).stream()
-                .mapToDouble(carrying -> each.leastVolts(carrying, at, kindsBetween.getOrDefault(at, Set.of())))
-                .min()
-                .orElseThrow();
+                        .anyMatch(each -> steadyVolts(each, at) - reach().volts(units.place(each, at)) < volts)
+                && percent(angles().leastVolts(node, at, volts(percent, node, at)), node, at) < percent;
     }
 
-    /** The most of a figure among the candidates, where the two greatest kinds turn, and then one kind after the other. */
-    private double search(String node, Terminals at, ToDoubleFunction<AtAngles> figure) {
-        List<Integer> best = most(candidates(node, at), figure);
-        if (kinds.size() > 1) {
-            List<List<Integer>> turned = new ArrayList<>(List.of(best));
-            for (int first = 0; first <= STEPS; first += STRIDE) {
-                for (int second = 0; second <= STEPS; second += STRIDE) {
-                    turned.add(turned(turned(best, 0, first), 1, second));
-                }
-            }
-            best = most(turned, figure);
+    /** Whether {@link #greatestPercentByPhasors} is above a level. */
+    public boolean isAboveByPhasors(String node, Terminals at, double percent) {
+        double most = steadyVolts(node, at) + reach().volts(units.place(node, at));
+        return percent(most, node, at) + ROUNDING_PERCENT > percent
+                && percent(angles().greatestVolts(node, at, volts(percent, node, at)), node, at) > percent;
+    }
+
+    private Reach reach() {
+        if (reach == null) {
+            reach = first == null
+                    ? Reach.of(units, steadyVolts, ranges(), inrushes, kinds)
+                    : first.reach().later(units, inrushes, kinds);
         }
-        for (int kind = 0; kinds.size() > 1 && kind < Math.min(kinds.size(), MOST_TURNED); kind++) {
-            List<List<Integer>> turned = new ArrayList<>(List.of(best));
-            for (int step = 0; step <= STEPS; step += STRIDE) {
-                turned.add(turned(best, kind, step));
-            }
-            best = most(turned, figure);
-        }
-        return figure.applyAsDouble(at(best));
-    }
-
-    private List<Integer> most(List<List<Integer>> candidates, ToDoubleFunction<AtAngles> figure) {
-        return candidates.stream()
-                .max(Comparator.comparingDouble(each -> figure.applyAsDouble(at(each))))
-                .orElseThrow();
-    }
-
-    private static List<Integer> turned(List<Integer> steps, int kind, int step) {
-        List<Integer> turned = new ArrayList<>(steps);
-        turned.set(kind, step);
-        return turned;
+        return reach;
     }
 
     /** By phasors, each inrush at the power factor that its load states. */
     public double statedPercent(String node, Terminals at) {
-        if (stated == null) {
-            stated = new AtAngles(plant, steady, steadyVolts, gear, InrushLoad::lagRadians);
+        return percent(angles().statedVolts(node, at), node, at);
+    }
+
+    private AngleSearch angles() {
+        if (angles == null) {
+            angles = new AngleSearch(units, steady, steadyVolts.voltages(), inrushes, kinds);
         }
-        double least = plant.carrying(node).stream()
-                .mapToDouble(each -> stated.volts(each, at).length())
-                .min()
-                .orElseThrow();
+        return angles;
+    }
+
+    public double leastPercentByBound(String node, Terminals at) {
+        double least = Double.POSITIVE_INFINITY;
+        for (String carrying : plant.carrying(node)) {
+            least = Math.min(least, ranges().leastVolts(carrying, at));
+        }
         return percent(least, node, at);
     }
 
-    public Span bound(String node, Terminals at) {
-        double least = plant.carrying(node).stream()
-                .mapToDouble(each -> ranges().leastVolts(each, at))
-                .min()
-                .orElseThrow();
-        return new Span(percent(least, node, at), percent(ranges().greatestVolts(node, at), node, at));
+    public double greatestPercentByBound(String node, Terminals at) {
+        return percent(ranges().greatestVolts(node, at), node, at);
+    }
+
+    public boolean isBelowByBound(String node, Terminals at, double percent) {
+        return limitsByBound(node, at).most().leastPercent() - ROUNDING_PERCENT < percent
+                && leastPercentByBound(node, at) < percent;
+    }
+
+    public boolean isAboveByBound(String node, Terminals at, double percent) {
+        return limitsByBound(node, at).most().greatestPercent() + ROUNDING_PERCENT > percent
+                && greatestPercentByBound(node, at) > percent;
     }
 
     private DipBound ranges() {
@@ -235,57 +235,7 @@ public final class Instant {
         return bound;
     }
 
-    /** One angle for all, and the angles that pull a voltage down, and lift it, most if none of them moved another. */
-    private List<List<Integer>> candidates(String node, Terminals at) {
-        List<List<Integer>> all = new ArrayList<>();
-        for (int i = 0; i <= STEPS; i++) {
-            all.add(Collections.nCopies(kinds.size(), i));
-        }
-        if (kinds.size() > 1) {
-            all.add(worst(node, at, 0));
-            all.add(worst(node, at, Math.PI));
-            plant.carrying(node).stream().skip(1).forEach(each -> all.add(worst(each, at, 0)));
-        }
-        return all;
-    }
-
-    private AtAngles at(List<Integer> steps) {
-        if (byAngles.size() > MOST_REMEMBERED) {
-            byAngles.clear();
-        }
-        return byAngles.computeIfAbsent(
-                steps, any -> new AtAngles(plant, steady, steadyVolts, gear, each -> STEP * steps.get(each.kind())));
-    }
-
-    /** Of each kind the angle at which the sum of its drops lies along the voltage, or against it where that is turned by π. */
-    private List<Integer> worst(String node, Terminals at, double turnedRadians) {
-        double direction = at.volts(steadyVolts.at(node)).angleRadians() + turnedRadians;
-        int place = units.place(node, at);
-        double[] real = new double[kinds.size()];
-        double[] imaginary = new double[kinds.size()];
-        for (Inrush each : inrushes) {
-            UnitDrops.Unit unit = units.of(each.drawn().panel(), each.drawn().phases());
-            int kind = kinds.get(each.kind());
-            real[kind] += each.drawn().amps() * unit.real()[place];
-            imaginary[kind] += each.drawn().amps() * unit.imaginary()[place];
-        }
-        return IntStream.range(0, kinds.size())
-                .mapToObj(kind -> step(new Phasor(real[kind], imaginary[kind]), direction))
-                .toList();
-    }
-
-    private static int step(Phasor drop, double direction) {
-        double ahead = drop.angleRadians() - direction;
-        int best = 0;
-        for (int i = 1; i <= STEPS; i++) {
-            if (Math.cos(ahead - i * STEP) > Math.cos(ahead - best * STEP)) {
-                best = i;
-            }
-        }
-        return best;
-    }
-
-    private Map<String, RadialPlant.Draw> draws() {
+    private static Map<String, RadialPlant.Draw> draws(Map<String, LineValues> steady) {
         Map<String, RadialPlant.Draw> draws = new LinkedHashMap<>();
         steady.forEach((panel, amps) -> draws.put(panel, RadialPlant.Draw.of(amps)));
         return draws;
@@ -304,7 +254,11 @@ public final class Instant {
         return together;
     }
 
+    private double volts(double percent, String node, Terminals at) {
+        return percent / 100 * units.nominalVolts(units.place(node, at));
+    }
+
     private double percent(double volts, String node, Terminals at) {
-        return 100 * volts / at.volts(plant.nominal(node)).length();
+        return 100 * volts / units.nominalVolts(units.place(node, at));
     }
 }

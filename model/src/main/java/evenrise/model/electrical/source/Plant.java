@@ -40,14 +40,18 @@ public interface Plant {
     RadialPlant.Voltages voltages(Map<String, RadialPlant.Draw> draws);
 
     /**
-     * Where impedances at panels draw beside steady currents.
+     * Of some panels, at which impedances draw beside steady currents.
      *
      * @param amps steady currents, by panel
      * @param steady voltages that these leave alone
-     * @param siemens of the impedances, by panel
      */
-    Function<String, LineValues> voltages(
-            Map<String, LineValues> amps, RadialPlant.Voltages steady, Map<String, LineMatrix> siemens);
+    Response response(Map<String, LineValues> amps, RadialPlant.Voltages steady, List<String> panels);
+
+    /** The voltages at points with impedances at some panels: asked for many sets of these. */
+    interface Response {
+        /** @param siemens of the panels in their order */
+        Function<String, LineValues> to(List<LineMatrix> siemens);
+    }
 
     /** Drops of the currents that are added to it. */
     Drops drops();

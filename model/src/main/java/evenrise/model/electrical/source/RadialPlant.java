@@ -11,7 +11,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 
 /**
  * Phasors of a plant in the shape of a star: one source, a feeder to each panel, loads at the panels. Behind the source
@@ -142,11 +141,17 @@ public final class RadialPlant implements Plant {
     }
 
     @Override
-    public Function<String, LineValues> voltages(
-            Map<String, LineValues> amps, Voltages steady, Map<String, LineMatrix> siemens) {
-        Map<String, Draw> draws = new LinkedHashMap<>();
-        amps.forEach((panel, lines) -> draws.put(panel, new Draw(lines, siemens.getOrDefault(panel, LineMatrix.ZERO))));
-        return voltages(draws)::at;
+    public Response response(Map<String, LineValues> amps, Voltages steady, List<String> panels) {
+        return siemens -> {
+            Map<String, LineMatrix> byPanel = new HashMap<>();
+            for (int k = 0; k < panels.size(); k++) {
+                byPanel.put(panels.get(k), siemens.get(k));
+            }
+            Map<String, Draw> draws = new LinkedHashMap<>();
+            amps.forEach((panel, lines) ->
+                    draws.put(panel, new Draw(lines, byPanel.getOrDefault(panel, LineMatrix.ZERO))));
+            return voltages(draws)::at;
+        };
     }
 
     /** Where every panel draws what {@code draws} says. Time: linear in the panels. */

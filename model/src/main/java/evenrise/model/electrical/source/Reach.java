@@ -1,5 +1,6 @@
 package evenrise.model.electrical.source;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -13,10 +14,31 @@ final class Reach {
     private static final double SLACK = 1.02;
 
     private final double[] volts;
+    private final Map<String, Double> aways = new HashMap<>();
 
-    Reach(UnitDrops units, DipBound bound, List<Inrush> inrushes, Map<Object, Integer> kinds) {
+    static Reach of(
+            UnitDrops units, SteadyVolts steady, DipBound bound, List<Inrush> inrushes, Map<Object, Integer> kinds) {
+        return new Reach(units, inrushes, kinds, aways(units, steady, bound, inrushes));
+    }
+
+    /**
+     * As inrush has died down: what no voltage was farther from nominal than, none is with less of it. More than need be, and
+     * known at once.
+     */
+    Reach later(UnitDrops units, List<Inrush> left, Map<Object, Integer> kinds) {
+        double[] same = left.stream()
+                .mapToDouble(each ->
+                        DipBound.star(each.drawn()) * aways.get(each.drawn().panel()))
+                .toArray();
+        return new Reach(units, left, kinds, same);
+    }
+
+    private Reach(UnitDrops units, List<Inrush> inrushes, Map<Object, Integer> kinds, double[] aways) {
         this.volts = new double[units.places()];
-        double[] aways = aways(units, bound, inrushes);
+        for (int k = 0; k < aways.length; k++) {
+            Drawn drawn = inrushes.get(k).drawn();
+            this.aways.put(drawn.panel(), aways[k] / DipBound.star(drawn));
+        }
         double[][] real = new double[kinds.size()][volts.length];
         double[][] imaginary = new double[kinds.size()][volts.length];
         for (int k = 0; k < inrushes.size(); k++) {
@@ -45,7 +67,7 @@ final class Reach {
      * inrush draws what that allows, none is: it would have to pass there as inrush grows from nothing. Else each is as far as
      * it can be, since none meets more than twice its voltage.
      */
-    private static double[] aways(UnitDrops units, DipBound bound, List<Inrush> inrushes) {
+    private static double[] aways(UnitDrops units, SteadyVolts steady, DipBound bound, List<Inrush> inrushes) {
         double[] aways = new double[inrushes.size()];
         for (int k = 0; k < aways.length; k++) {
             Drawn drawn = inrushes.get(k).drawn();
@@ -58,7 +80,7 @@ final class Reach {
                 int place = units.place(drawn.panel(), at);
                 if (units.nominalVolts(place) > 0
                         && assumed < 1
-                        && away(units, bound, inrushes, aways, place) > assumed) {
+                        && away(units, steady, inrushes, aways, place) > assumed) {
                     for (int each = 0; each < aways.length; each++) {
                         aways[each] = DipBound.star(inrushes.get(each).drawn());
                     }
@@ -69,8 +91,8 @@ final class Reach {
         return aways;
     }
 
-    private static double away(UnitDrops units, DipBound bound, List<Inrush> inrushes, double[] aways, int place) {
-        double sum = bound.steadyAwayVolts(place);
+    private static double away(UnitDrops units, SteadyVolts steady, List<Inrush> inrushes, double[] aways, int place) {
+        double sum = steady.awayVolts(place);
         for (int k = 0; k < aways.length; k++) {
             Drawn drawn = inrushes.get(k).drawn();
             sum += (1 + aways[k])

@@ -48,8 +48,11 @@ public final class SteadyDrops {
         return volts.length == 0;
     }
 
-    double volts(int place) {
-        return volts[place];
+    /** Of none there is nothing to add. */
+    void add(double part, double[] sums) {
+        for (int i = 0; i < sums.length; i++) {
+            sums[i] += part * volts[i];
+        }
     }
 
     /** Terminals that its loads are fed from. */

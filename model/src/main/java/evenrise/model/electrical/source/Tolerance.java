@@ -37,7 +37,7 @@ public record Tolerance(List<Band> bands) {
     /** The first band that a voltage leaves; empty where it keeps them all. */
     public Optional<Band> left(DipCourse course) {
         return bands.stream()
-                .filter(band -> course.secondsAbove(band.percent()) > band.seconds() + 1e-9)
+                .filter(band -> course.isAboveFor(band.seconds() + 1e-9, band.percent()))
                 .findFirst();
     }
 }

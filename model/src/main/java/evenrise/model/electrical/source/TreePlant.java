@@ -9,8 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.function.Function;
 
 /**
  * A plant in the shape of a tree, or of several: sources at the top, feeders, busbars, transformers, panels. Impedances that
@@ -23,6 +21,9 @@ public final class TreePlant implements Plant {
     private final Map<String, List<String>> carrying = new HashMap<>();
     private final List<Optional<LineMatrix>> across = new ArrayList<>();
     private final int[] parents;
+    private final double[][] flatBefore;
+    private final double[][] flatDrawn;
+    private final double[][] flatAcross;
     private final LineMatrix[][] transfers;
     private final boolean[][] areTransfersKnown;
 
@@ -58,6 +59,14 @@ public final class TreePlant implements Plant {
         this.parents = points.stream()
                 .mapToInt(each -> each.parent().map(places::get).orElse(-1))
                 .toArray();
+        this.flatBefore =
+                points.stream().map(each -> FlatLines.of(each.before())).toArray(double[][]::new);
+        this.flatDrawn = points.stream()
+                .map(each -> each.drawn().map(FlatLines::of).orElse(null))
+                .toArray(double[][]::new);
+        this.flatAcross = across.stream()
+                .map(each -> each.map(FlatLines::of).orElse(null))
+                .toArray(double[][]::new);
         this.transfers = new LineMatrix[count][count];
         this.areTransfersKnown = new boolean[count][count];
     }
@@ -99,19 +108,20 @@ public final class TreePlant implements Plant {
 
     @Override
     public Drops drops() {
-        Map<String, LineValues> sums = new LinkedHashMap<>();
+        Map<Integer, LineValues> sums = new LinkedHashMap<>();
         return new Drops() {
             @Override
             public void add(String panel, LineValues lines) {
-                sums.merge(panel, lines, LineValues::plus);
+                sums.merge(places.get(panel), lines, LineValues::plus);
             }
 
             @Override
             public LineValues at(String node) {
+                int place = places.get(node);
                 LineValues drop = LineValues.ZERO;
-                for (Map.Entry<String, LineValues> each : sums.entrySet()) {
-                    Optional<LineMatrix> transfer = transfer(node, each.getKey());
-                    drop = transfer.isPresent() ? drop.plus(transfer.get().times(each.getValue())) : drop;
+                for (Map.Entry<Integer, LineValues> each : sums.entrySet()) {
+                    LineMatrix transfer = transfer(place, each.getKey());
+                    drop = transfer == null ? drop : drop.plus(transfer.times(each.getValue()));
                 }
                 return drop;
             }
@@ -158,94 +168,59 @@ public final class TreePlant implements Plant {
         for (int i = 0; i < count; i++) {
             Point it = points.get(i);
             LineValues above = it.parent().map(volts::get).orElse(it.nominal());
-            above = across.get(i).isPresent() ? across.get(i).get().times(above) : above;
-            LineValues arriving = above.minus(it.before().times(amps[i]));
+            LineValues arriving = arriving(i, above).minus(it.before().times(amps[i]));
             volts.put(it.name(), reduced[i] == null ? arriving : reduced[i].times(arriving));
         }
         return new RadialPlant.Voltages(volts.get(points.get(0).name()), volts);
     }
 
-    /**
-     * What the impedances change is a circuit of its own, in which each draws what it would from the steady voltage and from
-     * the change: only what lies between them and the source is solved. Time: linear in that.
-     */
+    /** See {@link TreeResponse}. */
     @Override
-    public Function<String, LineValues> voltages(
-            Map<String, LineValues> amps, RadialPlant.Voltages steady, Map<String, LineMatrix> siemens) {
-        Map<Integer, Change> changes = new TreeMap<>();
-        siemens.forEach((panel, own) -> {
-            Change change = changes.computeIfAbsent(places.get(panel), any -> new Change());
-            change.siemens = change.siemens.plus(own);
-            change.amps = change.amps.plus(own.times(steady.at(panel)));
-            for (int up = parents[places.get(panel)]; up >= 0; up = parents[up]) {
-                changes.computeIfAbsent(up, any -> new Change());
-            }
-        });
-        List<Integer> topDown = List.copyOf(changes.keySet());
-        for (int k = topDown.size() - 1; k >= 0; k--) {
-            int i = topDown.get(k);
-            if (parents[i] >= 0) {
-                changes.get(i).passOn(points.get(i), across.get(i), changes.get(parents[i]));
-            } else {
-                changes.get(i).reduce(points.get(i));
-            }
-        }
-        for (int i : topDown) {
-            Change change = changes.get(i);
-            LineValues above = parents[i] < 0 ? LineValues.ZERO : changes.get(parents[i]).volts;
-            above = across.get(i).isPresent() ? across.get(i).get().times(above) : above;
-            change.volts =
-                    change.reduced.times(above.minus(points.get(i).before().times(change.amps)));
-        }
-        return node -> steady.at(node).plus(changed(places.get(node), changes));
+    public Response response(Map<String, LineValues> amps, RadialPlant.Voltages steady, List<String> panels) {
+        return new TreeResponse(this, steady, panels);
     }
 
-    /** At a point that no impedance draws through, as its source's side sees it. */
-    private LineValues changed(int place, Map<Integer, Change> changes) {
-        Change here = changes.get(place);
-        if (here != null) {
-            return here.volts;
-        }
-        if (parents[place] < 0) {
-            return LineValues.ZERO;
-        }
-        LineValues above = changed(parents[place], changes);
+    int place(String node) {
+        return places.get(node);
+    }
+
+    /** Of a source -1. */
+    int parent(int place) {
+        return parents[place];
+    }
+
+    /** The impedance before a point. */
+    double[] before(int place) {
+        return flatBefore[place];
+    }
+
+    /** What a transformer draws for what its side gives; null at the same voltage. */
+    double[] drawn(int place) {
+        return flatDrawn[place];
+    }
+
+    /** What it makes of its parent's voltages; null at the same voltage. */
+    double[] across(int place) {
+        return flatAcross[place];
+    }
+
+    /** What a point has of its parent's voltages. */
+    LineValues arriving(int place, LineValues above) {
         return across.get(place).isPresent() ? across.get(place).get().times(above) : above;
     }
 
-    /** At one point: what impedances there and behind it draw. */
-    private static final class Change {
-        LineMatrix siemens = LineMatrix.ZERO;
-        LineValues amps = LineValues.ZERO;
-        LineMatrix reduced;
-        LineValues volts;
-
-        void reduce(Point point) {
-            reduced = point.before().times(siemens).plusIdentity().inverse();
-        }
-
-        void passOn(Point point, Optional<LineMatrix> across, Change up) {
-            reduce(point);
-            LineMatrix seen = siemens.times(reduced);
-            LineValues known = amps.minus(seen.times(point.before().times(amps)));
-            if (point.drawn().isPresent()) {
-                known = point.drawn().get().times(known);
-                seen = point.drawn().get().times(seen).times(across.orElseThrow());
-            }
-            up.amps = up.amps.plus(known);
-            up.siemens = up.siemens.plus(seen);
-        }
+    private Optional<LineMatrix> transfer(String node, String panel) {
+        return Optional.ofNullable(transfer(places.get(node), places.get(panel)));
     }
 
-    /** Volts at a point for amperes at a panel, worked out once; empty where they share no source. */
-    private Optional<LineMatrix> transfer(String node, String panel) {
-        int at = places.get(node);
-        int from = places.get(panel);
+    /** Volts at a point for amperes at a panel, worked out once; null where they share no source. */
+    private LineMatrix transfer(int at, int from) {
         if (!areTransfersKnown[at][from]) {
-            transfers[at][from] = transferred(node, panel).orElse(null);
+            transfers[at][from] =
+                    transferred(points.get(at).name(), points.get(from).name()).orElse(null);
             areTransfersKnown[at][from] = true;
         }
-        return Optional.ofNullable(transfers[at][from]);
+        return transfers[at][from];
     }
 
     private Optional<LineMatrix> transferred(String node, String panel) {

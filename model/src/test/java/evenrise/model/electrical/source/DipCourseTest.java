@@ -48,4 +48,16 @@ class DipCourseTest {
 
         assertThat(twice.secondsAbove(10)).isCloseTo(0.4, within(1e-5));
     }
+
+    /** Before, between and after the instants that are looked at, and at them. */
+    @Test
+    void tellsWhetherItLastsLongerWithoutTheTimeItself() {
+        for (DipCourse course :
+                new DipCourse[] {of(40, 0.1, 0.01, 0), of(40, 0.1, 0, 11), of(9, 0.1, 0, 0), of(10.001, 0.1, 0.01, 0)
+                }) {
+            for (double seconds : new double[] {0, 1e-9, 0.004, 0.01, 0.02, 0.1, 0.2, 0.2099, 0.2101, 0.21, 3.2, 100}) {
+                assertThat(course.isAboveFor(seconds, 10)).isEqualTo(course.secondsAbove(10) > seconds);
+            }
+        }
+    }
 }
