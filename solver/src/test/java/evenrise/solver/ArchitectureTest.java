@@ -160,9 +160,9 @@ class ArchitectureTest {
             .resideInAnyPackage("com.google.ortools..");
 
     @ArchTest
-    static final ArchRule onlyTheIntakeReadsSpreadsheets = noClasses()
+    static final ArchRule onlyTheTablesReadSpreadsheets = noClasses()
             .that()
-            .resideOutsideOfPackage("evenrise.solver.intake..")
+            .resideOutsideOfPackage("evenrise.solver.table..")
             .should()
             .dependOnClassesThat()
             .resideInAPackage("org.dhatim.fastexcel.reader..");

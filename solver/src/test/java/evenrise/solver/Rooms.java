@@ -57,6 +57,7 @@ final class Rooms {
             "solver.exact",
             "solver.sample",
             "solver.table",
+            "solver.exchange",
             "solver.intake",
             "solver.rework",
             "solver.compare",

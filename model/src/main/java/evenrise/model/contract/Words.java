@@ -2,6 +2,7 @@ package evenrise.model.contract;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Translates a Java name to the spelling of the files: {@code runningAmps} is {@code running_a}. */
 public final class Words {
@@ -32,6 +33,12 @@ public final class Words {
         int last = snake.lastIndexOf('_');
         String unit = UNIT_SYMBOLS.get(snake.substring(last + 1));
         return last < 0 || unit == null ? snake : snake.substring(0, last + 1) + unit;
+    }
+
+    /** The symbol that ends the key of a record component, {@code kva}; empty where it ends in no unit. */
+    public static Optional<String> unit(String componentName) {
+        String last = componentName.replaceFirst(".*(?=[A-Z])", "").toLowerCase(Locale.ROOT);
+        return componentName.equals(last) ? Optional.empty() : Optional.ofNullable(UNIT_SYMBOLS.get(last));
     }
 
     /** The word of an enum constant: lower case, {@code -} for {@code _}; a single letter stays as it is. */

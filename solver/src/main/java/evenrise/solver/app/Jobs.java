@@ -114,7 +114,22 @@ public final class Jobs {
 
     /** Writes a project for others. */
     public ExportResult export(ExportRequest request) {
-        return watched(JobControl.NONE, watch -> new ExportJob(request, watch).run());
+        return export(request, JobControl.NONE);
+    }
+
+    /** @see #export(ExportRequest) */
+    public ExportResult export(ExportRequest request, JobControl control) {
+        return watched(control, watch -> new ExportJob(request, watch).run());
+    }
+
+    /** Takes in tables that were exported from a project and edited, and writes it where anything is another. */
+    public TakeInResult takeIn(TakeInRequest request) {
+        return takeIn(request, JobControl.NONE);
+    }
+
+    /** @see #takeIn(TakeInRequest) */
+    public TakeInResult takeIn(TakeInRequest request, JobControl control) {
+        return watched(control, watch -> new TakeInJob(request, watch).run());
     }
 
     /** Writes the documents of a plan. */

@@ -10,11 +10,15 @@ import picocli.CommandLine.Parameters;
 
 @Command(
         name = "export",
-        header = "Write a project for other programs.",
-        description = "Writes the project again. With --resolved every load states all that it has, defaults applied,"
-                + " for programs that know no defaults.",
+        header = "Write a project as tables to edit, or for other programs.",
+        description =
+                "By the ending of what is written: a workbook (.xlsx) with a sheet for loads, panels, boards, groups"
+                        + " and what else the project has; the same as tables of values in a folder, for a name without an"
+                        + " ending; or the project again. 'evenrise import --into' takes edited tables in. With --resolved every"
+                        + " load states all that it has, defaults applied, for programs that know no defaults.",
         footer = {
             "%nExamples:",
+            "  evenrise export hall.project.json -o loads.xlsx",
             "  evenrise export hall.project.json --resolved -o resolved.project.json",
             "  evenrise export hall.project.json -o hall.yaml"
         })
@@ -32,7 +36,7 @@ final class ExportCommand implements Callable<Integer> {
             names = {"-o", "--output"},
             required = true,
             paramLabel = "FILE",
-            description = "Project file to write, YAML by its ending, else JSON.")
+            description = "What to write: .xlsx, a folder, .yaml, else JSON.")
     private String output;
 
     ExportCommand(Terminal terminal, Jobs jobs) {
@@ -43,7 +47,9 @@ final class ExportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         ExportRequest request = new ExportRequest(terminal.source(project), resolved, Source.path(output));
-        terminal.print(terminal.out(), jobs.export(request).written());
+        terminal.print(
+                terminal.out(),
+                jobs.export(request, ProgressView.control(terminal)).written());
         return ExitCode.DONE;
     }
 }

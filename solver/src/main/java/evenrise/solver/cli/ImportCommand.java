@@ -6,6 +6,8 @@ import evenrise.solver.app.JobFailed;
 import evenrise.solver.app.Jobs;
 import evenrise.solver.app.Source;
 import java.util.ArrayList;
+import evenrise.solver.app.TakeInRequest;
+import evenrise.solver.app.TakeInResult;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -26,6 +28,7 @@ import picocli.CommandLine.Parameters;
             "  evenrise import --template list.xlsx",
             "  evenrise import list.xlsx -o hall.project.json",
             "  evenrise import list.xlsx --explain --write-mapping mapping.yaml",
+            "  evenrise import --into hall.project.json loads.xlsx --dry-run",
             "  evenrise import list.csv --map mapping.yaml -o hall.project.json --without-bad-rows"
         })
 final class ImportCommand implements Callable<Integer> {
@@ -84,6 +87,16 @@ final class ImportCommand implements Callable<Integer> {
                             + " again (--map). YAML by its ending, else JSON.")
     private String wholeMapping;
 
+    @Option(
+            names = "--into",
+            paramLabel = "PROJECT",
+            description = "LIST is what 'evenrise export' wrote of this project, edited: take in what is another, and"
+                    + " write the project, or -o FILE.")
+    private String into;
+
+    @Option(names = "--dry-run", description = "With --into: say what is another and write nothing.")
+    private boolean dryRun;
+
     @Option(names = "--all", description = "Show long lists in full.")
     private boolean all;
 
@@ -98,10 +111,13 @@ final class ImportCommand implements Callable<Integer> {
             jobs.template(Source.path(template));
             return ExitCode.DONE;
         }
+        if (list != null && into != null) {
+            return takeIn();
+        }
         if (list == null || output == null && !explains && wholeMapping == null) {
             throw new JobFailed(
                     JobFailed.Reason.REQUEST,
-                    "say which LIST to read and where to write (-o), or --explain, --write-mapping FILE or --template"
+                    "say which LIST to read and where to write (-o or --into), or --explain, --write-mapping FILE or --template"
                             + " FILE.");
         }
         ImportRequest request = new ImportRequest(
@@ -130,6 +146,16 @@ final class ImportCommand implements Callable<Integer> {
         result.refusal().ifPresent(why -> {
             throw new JobFailed(JobFailed.Reason.INPUT, why);
         });
+        return ExitCode.DONE;
+    }
+
+    private int takeIn() {
+        String written = output == null ? into : output;
+        TakeInResult result = jobs.takeIn(
+                new TakeInRequest(Source.path(into), Source.path(list), Source.path(written), dryRun),
+                ProgressView.control(terminal));
+        terminal.print(terminal.out(), result.text(terminal.outStyle(all)));
+        terminal.print(terminal.out(), List.of("", result.isWritten() ? "Written: " + written : "Nothing is written."));
         return ExitCode.DONE;
     }
 }

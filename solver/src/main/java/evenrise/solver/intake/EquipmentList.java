@@ -6,6 +6,7 @@ import evenrise.model.intake.SheetMapping;
 import evenrise.model.plan.Finding;
 import evenrise.model.project.Project;
 import evenrise.solver.table.ReadTable;
+import evenrise.solver.table.TableFileReader;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

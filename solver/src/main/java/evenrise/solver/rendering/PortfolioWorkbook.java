@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import evenrise.solver.table.SteadyZip;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -39,7 +40,7 @@ public final class PortfolioWorkbook {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return WorkbookFile.steady(bytes.toByteArray());
+        return SteadyZip.ofWorkbook(bytes.toByteArray());
     }
 
     private static void lots(Worksheet sheet, List<Lot> lots) {

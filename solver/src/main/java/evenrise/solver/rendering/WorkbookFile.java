@@ -5,11 +5,11 @@ import evenrise.solver.document.Column;
 import evenrise.solver.document.Document;
 import evenrise.solver.document.DocumentTable;
 import evenrise.solver.document.Imprint;
+import evenrise.solver.table.SteadyZip;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.regex.Pattern;
 import org.dhatim.fastexcel.Position;
 import org.dhatim.fastexcel.StyleSetter;
 import org.dhatim.fastexcel.Workbook;
@@ -25,9 +25,6 @@ public final class WorkbookFile {
     private static final int POINTS = 8;
     private static final int LONGEST_HEADER = 120;
     private static final int LONGEST_IMPRINT = 60;
-
-    /** When it was written, which would make two workbooks of one plan differ. */
-    private static final Pattern CREATED = Pattern.compile("<dcterms:(created|modified)[^>]*>[^<]*</dcterms:\\1>");
 
     private WorkbookFile() {}
 
@@ -48,13 +45,7 @@ public final class WorkbookFile {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return steady(bytes.toByteArray());
-    }
-
-    /** The same workbook each time it is written. */
-    static byte[] steady(byte[] workbook) {
-        return SteadyZip.of(
-                workbook, "docProps/core.xml", text -> CREATED.matcher(text).replaceAll(""));
+        return SteadyZip.ofWorkbook(bytes.toByteArray());
     }
 
     /** An ampersand begins a code in headers and footers, so names go without. */

@@ -72,6 +72,19 @@ class DoorExamplesTest {
     }
 
     @Test
+    void tablesAreTakenIn() {
+        Path tables = scratch.resolve("loads.xlsx");
+
+        // example: tables
+        new Jobs().export(new ExportRequest(Source.file(project), false, tables));
+        TakeInResult taken = new Jobs().takeIn(new TakeInRequest(project, tables, project, false));
+        List<String> rows = taken.changes();
+        // end of example
+
+        assertThat(rows).isEmpty();
+    }
+
+    @Test
     void documentsAreWritten() {
         threeLinesPlanAProject();
 
@@ -131,7 +144,7 @@ class DoorExamplesTest {
         Map<String, String> shown = blocks(SHOWN, Files.readString(PAGE));
         Map<String, String> run = blocks(RUN, Files.readString(SOURCE));
 
-        assertThat(shown).hasSize(6).isEqualTo(run);
+        assertThat(shown).hasSize(7).isEqualTo(run);
     }
 
     /** Each example's words, however its lines are broken; a brace left open by its mark is closed on the page. */

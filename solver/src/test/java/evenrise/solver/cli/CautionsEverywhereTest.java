@@ -56,6 +56,9 @@ class CautionsEverywhereTest {
         run("pin", PROJECT, plan, "--all", "-o", at("held.json"));
         run("unpin", at("held.json"), "--all", "-o", at("free.yaml"));
         run("export", PROJECT, "--resolved", "-o", at("resolved.json"));
+        run("export", PROJECT, "-o", at("tables.xlsx"));
+        run("export", PROJECT, "-o", at("tables"));
+        run("import", "--into", PROJECT, at("tables"), "-o", at("taken.json"));
         run("rehearse", PROJECT, plan, "--trace", at("trace.json"));
         run("rehearse", PROJECT, plan, "--trace", at("trace.csv"));
         run("rehearse", PROJECT, plan, "--trials", "20", "--trace", at("trials.json"));

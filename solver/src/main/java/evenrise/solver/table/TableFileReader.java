@@ -1,8 +1,5 @@
-package evenrise.solver.intake;
+package evenrise.solver.table;
 
-import evenrise.solver.table.Cell;
-import evenrise.solver.table.ReadTable;
-import evenrise.solver.table.TextTable;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -17,7 +14,7 @@ import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 
 /** Takes the cells out of a file. A workbook's merged cells hold their value in the first of them, the others are empty. */
-final class TableFileReader {
+public final class TableFileReader {
     /** Larger files are no equipment lists; of ten thousand rows one has some ten million bytes. */
     private static final long MOST_BYTES = 50L << 20;
 
@@ -35,7 +32,7 @@ final class TableFileReader {
     private TableFileReader() {}
 
     /** @throws IOException with a message for the user where it cannot be read */
-    static List<ReadTable> read(Path file) throws IOException {
+    public static List<ReadTable> read(Path file) throws IOException {
         if (Files.isDirectory(file)) {
             throw new IOException("it is a directory");
         }

@@ -1,4 +1,4 @@
-package evenrise.solver.intake;
+package evenrise.solver.table;
 
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,4 +1,4 @@
-package evenrise.solver.rendering;
+package evenrise.solver.table;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.Collections;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
@@ -15,13 +16,21 @@ import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 
 /** An archive that is the same for the same contents, whenever it is made: no entry carries a time of its own. */
-final class SteadyZip {
+public final class SteadyZip {
+    /** When a workbook was written, which would make two of the same contents differ. */
+    private static final Pattern CREATED = Pattern.compile("<dcterms:(created|modified)[^>]*>[^<]*</dcterms:\\1>");
+
     private static final LocalDateTime ALWAYS = LocalDateTime.of(2026, 1, 1, 0, 0);
 
     private SteadyZip() {}
 
+    /** A workbook that does not say when it was written. */
+    public static byte[] ofWorkbook(byte[] workbook) {
+        return of(workbook, "docProps/core.xml", text -> CREATED.matcher(text).replaceAll(""));
+    }
+
     /** The same archive without times, with the text of the entry {@code name} put through {@code edited}. */
-    static byte[] of(byte[] archive, String name, UnaryOperator<String> edited) {
+    private static byte[] of(byte[] archive, String name, UnaryOperator<String> edited) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(archive.length);
         try (ZipFile from = ZipFile.builder()
                         .setSeekableByteChannel(new SeekableInMemoryByteChannel(archive))
