@@ -3,13 +3,13 @@ package evenrise.solver.rendering;
 import evenrise.model.plan.Cautions;
 import evenrise.solver.portfolio.Lot;
 import evenrise.solver.portfolio.Outcome;
+import evenrise.solver.table.SteadyZip;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import evenrise.solver.table.SteadyZip;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
