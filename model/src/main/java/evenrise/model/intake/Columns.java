@@ -94,7 +94,10 @@ public record Columns(
         Optional<String> circuit,
 
         @Field(meaning = "Header of the number of phases, 1 or 3", optional = true)
-        Optional<String> phases) {
+        Optional<String> phases,
+
+        @Field(meaning = "Header of the power on a motor's shaft, in horsepower", optional = true)
+        Optional<String> shaftPower) {
     public static final Columns BY_THEIR_WORDS = builder().build();
 
     public Columns {
@@ -126,7 +129,8 @@ public record Columns(
                 tag,
                 breaker,
                 circuit,
-                phases);
+                phases,
+                shaftPower);
     }
 
     /** @param header of a component, by its name */
@@ -159,6 +163,7 @@ public record Columns(
                 .breaker(header.apply("breaker"))
                 .circuit(header.apply("circuit"))
                 .phases(header.apply("phases"))
+                .shaftPower(header.apply("shaftPower"))
                 .build();
     }
 

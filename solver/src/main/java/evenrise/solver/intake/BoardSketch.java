@@ -1,5 +1,6 @@
 package evenrise.solver.intake;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.intake.Mapping;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
@@ -108,7 +109,8 @@ final class BoardSketch {
             notices.guess("as many boards as groups need (" + boards.size()
                     + "), of the kinds that the mapping names: to be replaced by the real ones");
         } else {
-            notices.guess(boards.size() + " boards, as many as groups need, of the kind that is to be filled in");
+            notices.guess(Phrase.counted(boards.size(), "board")
+                    + ", as many as groups need, of the kind that is to be filled in");
         }
         return boards;
     }

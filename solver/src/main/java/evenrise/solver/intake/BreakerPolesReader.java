@@ -49,6 +49,10 @@ final class BreakerPolesReader {
             notices.assume(connection.assumed());
             guessed.add("poles");
         }
+        if (cells.isFromElsewhere(row, Meaning.VOLTS)) {
+            notices.assume(
+                    "a voltage, or phases, beside a power or a feed count where the column for them says nothing");
+        }
         if (!connection.question().isEmpty()) {
             cells.ask(row, connection.question());
         }
@@ -71,7 +75,7 @@ final class BreakerPolesReader {
         String count = phases.replaceAll("(?i)\\s*(ph(ases?)?|~|ø|φ|phasig|phases?)\\.?$", "");
         boolean isCount = count.matches("[13]") && !volts.matches("(?i).*(ph|~|ø).*");
         return isCount
-                ? (CellReader.isSilent(cells.cell(row, Meaning.VOLTS)) ? "" : volts + " ") + count + "ph"
+                ? (CellReader.isSilent(cells.cell(row, Meaning.VOLTS)) ? "" : volts + ", ") + count + "ph"
                 : volts;
     }
 

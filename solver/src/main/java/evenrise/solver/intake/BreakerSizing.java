@@ -71,7 +71,8 @@ final class BreakerSizing {
                             rating.isPresent() ? plain(rating.getAsDouble()) : "a larger one, or a connection")
                     : String.format(
                             Locale.ROOT,
-                            "no breaker up to %.0f A carries that. Maybe it has a feed of its own.",
+                            "no breaker up to %.0f A carries that. Maybe it has a feed of its own, or its breaker is to be"
+                                    + " stated.",
                             LARGEST_BREAKER_AMPS);
             problem(item, String.format(Locale.ROOT, "runs at %.2f A; %s", item.amps(), why));
             return Optional.empty();

@@ -91,17 +91,38 @@ final class CellReader {
     }
 
     private static Figure figure(Cell cell) {
-        return cell.kind() == Cell.Kind.TEXT ? Figure.of(cell.text()) : new Figure(cell.text(), 1, false);
+        if (cell.kind() != Cell.Kind.TEXT) {
+            return new Figure(cell.text(), 1, false);
+        }
+        Figure figure = Figure.of(cell.text());
+        return Amount.of(figure.text()).isPresent()
+                ? figure
+                : FigureInWords.draw(cell.text()).orElse(figure);
     }
 
-    /** Shaft power in horsepower, where the cell states it so. */
+    /** Shaft power in horsepower, where a cell or the header of its column states it so. */
     OptionalDouble horsepower(ReadTable.Row row, Meaning meaning) {
         Cell cell = cell(row, meaning);
-        return Amount.of(figure(cell).text(), isCommaDecimal && cell.kind() == Cell.Kind.TEXT)
-                .filter(amount -> (amount.unit().isEmpty() ? header.units().getOrDefault(meaning, "") : amount.unit())
+        String usual = meaning == Meaning.SHAFT_POWER ? "hp" : "";
+        String written = cell.text().strip();
+        String bare = written.replaceAll("(?i)\\s*hp$", "");
+        String decimal = FigureInWords.decimal(bare);
+        String text = decimal.equals(bare) ? figure(cell).text() : decimal + written.substring(bare.length());
+        return Amount.of(text, isCommaDecimal && cell.kind() == Cell.Kind.TEXT)
+                .filter(amount -> (amount.unit().isEmpty()
+                                ? header.units().getOrDefault(meaning, usual)
+                                : amount.unit())
                         .equals("hp"))
+                .filter(amount -> amount.value() > 0)
                 .map(amount -> OptionalDouble.of(amount.value()))
                 .orElse(OptionalDouble.empty());
+    }
+
+    /** Whether what a row says there stands in another column. */
+    boolean isFromElsewhere(ReadTable.Row row, Meaning meaning) {
+        Integer column = header.columns().get(meaning);
+        return (column == null || row.cell(column).isEmpty())
+                && !cells.written(row, meaning).isEmpty();
     }
 
     /** Whether the cell says nothing. */

@@ -47,6 +47,12 @@ record CircuitNames(String written, List<String> all) {
         return all.isEmpty() ? "" : "circuit " + written + " in the list";
     }
 
+    /** How many of some equal pieces share one circuit at most. */
+    int piecesOnEach(int pieces, int poles) {
+        long circuits = ofPieces(pieces, poles).stream().distinct().count();
+        return all.isEmpty() ? 1 : (int) ((pieces + circuits - 1) / circuits);
+    }
+
     /**
      * The circuit of each of some equal pieces: one for each where the cell names as many as there are pieces, or as many
      * slots as they have poles together; else all are on one.

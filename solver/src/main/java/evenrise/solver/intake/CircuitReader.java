@@ -21,7 +21,8 @@ final class CircuitReader {
     }
 
     private Optional<StatedBreaker> breaker(ReadTable.Row row) {
-        if (CellReader.isSilent(cells.cell(row, Meaning.BREAKER)) || !cells.isReadable(row, Meaning.BREAKER)) {
+        boolean isEmpty = cells.cell(row, Meaning.BREAKER).text().matches("[-–—]*");
+        if (isEmpty || !cells.isReadable(row, Meaning.BREAKER)) {
             return Optional.empty();
         }
         String written = cells.text(row, Meaning.BREAKER);

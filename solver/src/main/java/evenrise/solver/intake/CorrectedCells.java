@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -61,26 +62,46 @@ final class CorrectedCells {
     Cell written(ReadTable.Row row, Meaning meaning) {
         Integer column = header.columns().get(meaning);
         Cell own = column == null ? Cell.EMPTY : row.cell(column);
-        if (header.mixed().isEmpty()) {
-            return own;
-        }
-        if (header.mixed().containsKey(column) && isAnother(column, own, meaning)) {
+        if (header.mixed().containsKey(column) && isAnother(row, column, own, meaning)) {
             own = Cell.EMPTY;
         }
         if (own.isEmpty()) {
-            for (Map.Entry<Integer, Meaning> each : header.mixed().entrySet()) {
-                Cell mixed = row.cell(each.getKey());
-                if (each.getValue() != meaning
-                        && kind(each.getKey(), mixed).filter(meaning::equals).isPresent()) {
-                    return mixed;
-                }
-            }
+            own = mixed(row, meaning);
         }
-        return own;
+        return own.isEmpty() && meaning == Meaning.VOLTS ? besideDraw(row) : own;
     }
 
-    private boolean isAnother(int column, Cell cell, Meaning meaning) {
-        return kind(column, cell).filter(kind -> kind != meaning).isPresent();
+    /** Some lists have a voltage beside a power, in one cell. */
+    private Cell besideDraw(ReadTable.Row row) {
+        return Meaning.DRAWS.stream()
+                .map(header.columns()::get)
+                .filter(Objects::nonNull)
+                .map(column -> FigureInWords.volts(row.cell(column).text()))
+                .filter(volts -> !volts.isEmpty())
+                .findFirst()
+                .map(Cell::text)
+                .orElse(Cell.EMPTY);
+    }
+
+    private Cell mixed(ReadTable.Row row, Meaning meaning) {
+        for (Map.Entry<Integer, Meaning> each : header.mixed().entrySet()) {
+            Cell mixed = row.cell(each.getKey());
+            if (each.getValue() != meaning
+                    && kind(each.getKey(), mixed).filter(meaning::equals).isPresent()) {
+                return mixed;
+            }
+        }
+        return Cell.EMPTY;
+    }
+
+    /** Whether a value counts as another than its column: not where the row has that already. */
+    private boolean isAnother(ReadTable.Row row, int column, Cell cell, Meaning meaning) {
+        return kind(column, cell)
+                .filter(kind -> kind != meaning)
+                .filter(kind -> Optional.ofNullable(header.columns().get(kind))
+                        .map(other -> row.cell(other).isEmpty())
+                        .orElse(true))
+                .isPresent();
     }
 
     private Optional<Meaning> kind(int column, Cell cell) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What one piece of a row draws: its line current, power factor, idle current and inrush; what is wrong is noted. */
 final class CurrentReader {
@@ -208,18 +209,31 @@ final class CurrentReader {
         return stated;
     }
 
+    /** Whether a row states a power in horsepower, which only a motor has. */
+    boolean saysHorsepower(ReadTable.Row row) {
+        return Stream.concat(Stream.of(Meaning.SHAFT_POWER), FIGURES.stream())
+                .anyMatch(column -> cells.horsepower(row, column).isPresent());
+    }
+
     /** A motor's kilowatts are those on its shaft, as nameplates state them, unless a power factor says otherwise. */
     private OptionalDouble shaftHorsepower(ReadTable.Row row) {
-        OptionalDouble stated = cells.horsepower(row, Meaning.WATTS);
-        boolean isShaft = cells.unit(row, Meaning.WATTS).equals("kw")
-                && CellReader.isSilent(cells.cell(row, Meaning.POWER_FACTOR));
-        if (stated.isPresent() || !isShaft) {
-            return stated;
+        for (Meaning column : List.of(Meaning.SHAFT_POWER, Meaning.WATTS, Meaning.VOLT_AMPS, Meaning.AMPS)) {
+            OptionalDouble stated = cells.horsepower(row, column);
+            if (stated.isPresent()) {
+                return stated;
+            }
         }
-        OptionalDouble watts = cells.amount(row, Meaning.WATTS, "w");
-        return watts.isPresent() && watts.getAsDouble() > 0
-                ? OptionalDouble.of(watts.getAsDouble() / WATTS_PER_HORSEPOWER)
-                : OptionalDouble.empty();
+        if (!CellReader.isSilent(cells.cell(row, Meaning.POWER_FACTOR))) {
+            return OptionalDouble.empty();
+        }
+        for (Meaning column : List.of(Meaning.WATTS, Meaning.VOLT_AMPS)) {
+            OptionalDouble watts =
+                    cells.unit(row, column).equals("kw") ? cells.amount(row, column, "w") : OptionalDouble.empty();
+            if (watts.isPresent() && watts.getAsDouble() > 0) {
+                return OptionalDouble.of(watts.getAsDouble() / WATTS_PER_HORSEPOWER);
+            }
+        }
+        return OptionalDouble.empty();
     }
 
     /** Full-load current by the tables of NEC 430.6(A)(1); where they have none, by an efficiency that is on the safe side. */
@@ -259,7 +273,7 @@ final class CurrentReader {
         Meaning from = Meaning.AMPS;
         for (Meaning column : FIGURES) {
             // Every column is read, so that what is wrong with any is told in one pass.
-            boolean isShaft = column == Meaning.WATTS && isShaftPower;
+            boolean isShaft = isShaftPower && cells.unit(row, column).matches("hp|kw");
             OptionalDouble amps = isShaft ? OptionalDouble.empty() : amps(row, column, perAmp, powerFactor);
             if (found.isEmpty() && amps.isPresent()) {
                 found = amps;

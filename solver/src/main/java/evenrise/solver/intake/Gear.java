@@ -27,7 +27,7 @@ enum Gear {
     MOTOR(
             new Usual(0.8, 1, 6, 300, 0, 0),
             "motors?|hoists?|winch(es)?|fans?|blower|pumps?|turntable|revolve|curtain"
-                    + " motor|lift|elevator|compressor|motoren|winden?|seilwinde|kettenzuge?|lufter|ventilator|pumpe|aufzug|drehscheibe|moteurs?|palans?|treuils?|ventilateur|pompe|ascenseur|polipastos?|cabrestantes?|ventilador|bomba|ascensor|montacargas"),
+                    + " motor|lift|elevator|compressor|motoren|winden?|seilwinde|kettenzuge?|prospektzuge?|drehbuhne|lufter|ventilator|pumpe|aufzug|drehscheibe|moteurs?|palans?|treuils?|ventilateur|pompe|ascenseur|polipastos?|cabrestantes?|ventilador|bomba|ascensor|montacargas"),
     /** A distribution transformer of its own, not one inside a piece of gear. */
     TRANSFORMER(
             new Usual(0.95, 1, 12, 30, 0.3, 0),

@@ -114,6 +114,11 @@ final class HeaderReader {
                     Notice.place(sheet, row.number()),
                     place(index) + (by == ReadColumn.By.IGNORED ? ", as was asked" : "")));
         }
+        if (by == ReadColumn.By.NOTHING) {
+            UnreadFigures.question(row.cell(index).text(), values(index))
+                    .ifPresent(text -> notices.add(new Notice(
+                            Notice.Kind.QUESTION, Notice.place(sheet, row.number()), place(index) + " " + text)));
+        }
         return new ReadColumn(
                 sheet.name(),
                 ReadTable.letters(index),

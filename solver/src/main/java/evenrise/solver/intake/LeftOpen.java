@@ -8,7 +8,7 @@ final class LeftOpen {
     private static final Pattern WORDS = Pattern.compile(
             "\\?+|t\\.?b\\.?[acdn]\\.?|n/?a|n\\.a\\.|to be (confirmed|advised|announced|determined|defined|checked)|by"
                     + " (others?|owner|client|vendor|supplier)|(not (yet )?|un)known|unk"
-                    + "|offen|unbekannt|bauseits|wird nachgereicht|k\\.? ?a\\.?|a (confirmer|definir|preciser)|par"
+                    + "|not sure|don't know|dunno|ask|see (plans?|drawings?|schedule|specs?|notes?)( [0-9]+)?|various|as required|(lt\\.?|laut|gem\\.?) (plan|hersteller)|n\\.? ?n\\.?|noch offen|nicht bekannt|unklar|voir (plan|notice)|ver planos?|offen|unbekannt|bauseits|wird nachgereicht|k\\.? ?a\\.?|a (confirmer|definir|preciser)|par"
                     + " (d'autres|autrui)|inconnue?|por (confirmar|definir|otros)|desconocid[oa]");
 
     /** Longer texts are sentences. */

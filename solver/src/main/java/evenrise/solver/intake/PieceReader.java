@@ -11,12 +11,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 
 /** Reads one row into the pieces of equipment that it stands for, or into problems with their places. */
 final class PieceReader {
     private static final int MOST_PIECES = 10_000;
+
+    /** Where a list says that a piece lives on its network. */
+    private static final List<Meaning> ON_NETWORK =
+            List.of(Meaning.VOLTS, Meaning.FEED, Meaning.FED_FROM, Meaning.WATTS, Meaning.VOLT_AMPS, Meaning.AMPS);
 
     private static final int LONGEST_TAG = 60;
     private static final int LONGEST_NOTES = 2000;
@@ -83,7 +88,9 @@ final class PieceReader {
         if (service.filter(it -> it == Service.LIFE_SAFETY).isPresent()) {
             return List.of();
         }
-        if (HeaderWords.folded(cells.text(row, Meaning.VOLTS)).matches(".*\\bpoe\\b.*")) {
+        if (ON_NETWORK.stream()
+                .anyMatch(
+                        meaning -> HeaderWords.folded(cells.text(row, meaning)).matches(".*\\bpoe\\b.*"))) {
             cells.leaveOut(
                     row,
                     "'" + CellReader.cut(name)
@@ -97,12 +104,15 @@ final class PieceReader {
         }
         service.filter(it -> it == Service.ASKED).ifPresent(it -> guessed.add("switched"));
         Role role = role(row, name, guessed);
-        Gear gear = isDirect ? Gear.ELECTRONICS : Gear.of(role, cells.text(row, Meaning.ROLE) + " " + name);
+        Gear gear = isDirect
+                ? Gear.ELECTRONICS
+                : currents.saysHorsepower(row) ? Gear.MOTOR : Gear.of(role, cells.text(row, Meaning.ROLE) + " " + name);
         ListedCircuit circuit = circuits.of(row);
         BreakerPoles poles = isDirect ? BreakerPoles.of(1) : breakerPoles.of(row, circuit.breaker(), guessed);
         OptionalDouble outlet = outlet(row);
         OptionalDouble rating = circuit.breaker()
-                .map(breaker -> OptionalDouble.of(poles.breakers() * breaker.amps()))
+                .map(breaker -> OptionalDouble.of(
+                        poles.breakers() * breaker.amps() / circuit.names().piecesOnEach(pieces, poles.poles())))
                 .orElse(outlet);
         CurrentReader.Current current = (isDirect
                         ? directs.of(row, name, pieces, gear, guessed)
@@ -158,6 +168,14 @@ final class PieceReader {
     private int quantity(ReadTable.Row row) {
         OptionalDouble quantity = cells.amount(row, Meaning.QUANTITY, "");
         if (quantity.isEmpty()) {
+            OptionalInt told = cells.hasColumn(Meaning.QUANTITY)
+                    ? OptionalInt.empty()
+                    : CountInName.of(cells.text(row, Meaning.NAME));
+            if (told.isPresent()) {
+                cells.readByName(row, Meaning.QUANTITY, "as its name says: " + told.getAsInt(), ReadValue.How.GUESSED);
+                notices.assume("a number in a name, such as '4 lamps' or 'lamps (4)', counts the pieces");
+                return told.getAsInt();
+            }
             if (CellReader.isSilent(cells.cell(row, Meaning.QUANTITY))) {
                 notices.assume("a row without a quantity counts for one piece");
             }

@@ -1,23 +1,30 @@
 package evenrise.solver.intake;
 
 import evenrise.model.project.Role;
-import java.util.Locale;
+import evenrise.solver.table.HeaderWords;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Tells a role by the words of a role column or of a name. */
 final class RoleWords {
     private static final Pattern AMPLIFIER = Pattern.compile(
-            "\\b(amp|amps|amplifier|amplifiers|powered|endstufe|endstufen|verst[aä]rker|ampli|amplificateur|amplificador|subwoofer|loudspeaker|speaker)\\b");
+            "\\b(amp|amplifier|powered|subwoofer|loudspeaker|speaker|ampli|amplificateur|amplificador)s?\\b"
+                    + "|\\b\\w*(endstufe|verstarker)n?\\b");
     private static final Pattern PROCESSING = Pattern.compile(
-            "\\b(dsp|processor|processors|processing|network|switch|router|console|mixer|mixing|matrix|clock|server|stage ?box|receiver|transmitter|intercom|controller|control|computer|recorder|prozessor|pult|netzwerk|steuerung|processeur|r[eé]seau|serveur|procesador|red|consola)\\b");
+            "\\b(dsp|processor|processing|network|switch|router|console|mixer|mixing|mixing desk|sound desk|matrix|clock|server|stage"
+                    + " ?box|receiver|transmitter|rx|tx|wireless|iem|intercom|controller|control|computer|recorder|netzwerk"
+                    + "|steuerung|processeur|reseau|serveur|procesador|red|consola)(e?s)?\\b"
+                    + "|\\b\\w*(pult|prozessor|rechner|empfanger)e?n?\\b");
     private static final Pattern AUXILIARY = Pattern.compile(
-            "\\b(aux|auxiliary|projector|screen|display|video|wall|light|lighting|fixture|motor|hoist|fan|charger|lamp|monitor|outlet|socket|printer|beamer|licht|leinwand|projecteur|[eé]cran|lumi[eè]re|proyector|pantalla|luz)\\b");
+            "\\b(aux|auxiliary|projector|videoprojecteur|screen|display|tv|video|wall|light|lighting|fixture|spot|dimmer|hazer"
+                    + "|motor|hoist|winch|fan|heater|charger|lamp|monitor|outlet|receptacle|socket|printer|beamer|licht|leinwand"
+                    + "|projecteur|gradateur|ecran|lumiere|treuil|proyector|pantalla|luz)s?\\b"
+                    + "|\\b\\w*(scheinwerfer|leuchte|kettenzug|prospektzug|winde)n?\\b");
 
     private RoleWords() {}
 
     static Optional<Role> of(String text) {
-        String plain = text.toLowerCase(Locale.ROOT).replace('-', ' ').replace('_', ' ');
+        String plain = HeaderWords.folded(text).replace('-', ' ').replace('_', ' ');
         if (AMPLIFIER.matcher(plain).find()) {
             return Optional.of(Role.AMPLIFIER);
         } else if (PROCESSING.matcher(plain).find()) {

@@ -1,11 +1,13 @@
 package evenrise.solver.intake;
 
 import evenrise.model.intake.Mapping;
+import evenrise.solver.table.Cell;
 import evenrise.solver.table.ReadTable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Goes down the rows below a header and tells which hold pieces: neither headings, nor sums, nor examples. */
 final class RowReader {
@@ -50,14 +52,22 @@ final class RowReader {
         String name = cells.text(row, Meaning.NAME);
         boolean hasFigures = List.of(Meaning.WATTS, Meaning.VOLT_AMPS, Meaning.AMPS).stream()
                 .anyMatch(meaning -> !cells.cell(row, meaning).isEmpty());
-        if (name.isEmpty() && !hasFigures && !cells.cell(row, Meaning.QUANTITY).isEmpty()) {
+        if (name.isEmpty() && firstText(row).toLowerCase(Locale.ROOT).matches(SUM)) {
+            cells.leaveOut(row, "'" + CellReader.cut(firstText(row)) + "' is taken for a sum and left out");
+        } else if (name.isEmpty()
+                && !hasFigures
+                && !cells.cell(row, Meaning.QUANTITY).isEmpty()) {
             cells.problem(
                     row, Meaning.QUANTITY, "a quantity without a name. Maybe the name is in a merged cell above.");
             listed++;
             notices.leaveOut(1);
         } else if (name.isEmpty() && !hasFigures) {
-            // A heading between rows may name the room of what follows; nothing else is lost with it.
+            // A heading between rows may name the room of what follows; what else it says is told.
             whereabouts.at(row);
+            String said = said(row);
+            if (!said.isEmpty()) {
+                cells.leaveOut(row, "'" + CellReader.cut(said) + "' has neither a name nor figures and is left out");
+            }
         } else if (isHeading(row, name)) {
             cells.leaveOut(row, "'" + CellReader.cut(name) + "' is taken for a heading");
             whereabouts.below(name);
@@ -73,9 +83,28 @@ final class RowReader {
         }
     }
 
+    private static String firstText(ReadTable.Row row) {
+        return row.cells().stream()
+                .map(Cell::text)
+                .filter(text -> !text.isEmpty())
+                .findFirst()
+                .orElse("");
+    }
+
+    /** What a row without a piece says beside its room and rack. */
+    private String said(ReadTable.Row row) {
+        List<String> where = List.of(cells.text(row, Meaning.ROOM), cells.text(row, Meaning.RACK));
+        return row.cells().stream()
+                .map(Cell::text)
+                .filter(text -> !text.isEmpty() && !where.contains(text))
+                .collect(Collectors.joining("; "));
+    }
+
     /** Nothing but a name, where a list counts its pieces or the name is written as a heading. */
     private boolean isHeading(ReadTable.Row row, String name) {
-        long filled = row.cells().stream().filter(cell -> !cell.isEmpty()).count();
+        long filled = header.columns().values().stream()
+                .filter(column -> !row.cell(column).isEmpty())
+                .count();
         boolean isAlone = filled == 1 && cells.text(row, Meaning.QUANTITY).isEmpty();
         boolean isLoud = name.equals(name.toUpperCase(Locale.ROOT)) && !name.equals(name.toLowerCase(Locale.ROOT));
         return isAlone

@@ -96,7 +96,7 @@ class SupplyColumnTest {
 
         @Test
         void isIgnoredWhereSomebodySaysSo() throws IOException {
-            String csv = "Name,Amps,Voltage\nLamp,1,see drawing\n";
+            String csv = "Name,Amps,Voltage\nLamp,1,on the roof\n";
 
             assertThat(read(csv, Mapping.USUAL).problems()).hasSize(1);
             EquipmentList list = read(csv, Mapping.USUAL.withIgnored(List.of("voltage")));
