@@ -70,7 +70,7 @@ public enum PlantPart {
         return Stream.of(values()).anyMatch(part -> part.isUsed.test(project));
     }
 
-    /** Parts that a project has: with any of them, bounds of their own hold, and counts of boards and panels are not compared. */
+    /** Parts that a project has: with any of them, bounds of their own hold. */
     public static List<PlantPart> of(Project project) {
         return Stream.of(values()).filter(part -> part.isUsed.test(project)).toList();
     }

@@ -19,12 +19,6 @@ final class BillJob {
         Project project =
                 Inputs.project(request.project(), watch.notes()).value().orElseThrow();
         request.plan().ifPresent(plan -> Inputs.plan(plan, project, watch.notes()));
-        if (!project.nodes().isEmpty()) {
-            watch.notes()
-                    .accept(
-                            request.project().name()
-                                    + ": the bill counts no nodes, transformers or their feeders, for the catalogue prices none.");
-        }
         watch.at(Stage.WRITING);
         BillOfMaterials bill = BillOfMaterials.of(project);
         request.csv()

@@ -1,19 +1,26 @@
 package evenrise.solver.app;
 
 import evenrise.model.file.Reading;
+import evenrise.model.file.SideNotes;
 import evenrise.model.file.WholeFile;
 import evenrise.model.file.WriteFailed;
+import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Catalogue;
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
+import evenrise.solver.compare.Comparison;
 import evenrise.solver.compare.CountRange;
+import evenrise.solver.compare.Judged;
+import evenrise.solver.compare.LeastPrice;
 import evenrise.solver.compare.Scenario;
 import evenrise.solver.compare.ScenarioResult;
 import evenrise.solver.compare.Scenarios;
 import evenrise.solver.compare.Sweep;
+import evenrise.solver.compare.Variation;
 import evenrise.solver.report.CompareChart;
 import evenrise.solver.report.CompareText;
+import evenrise.solver.report.LeastPriceText;
 import evenrise.solver.table.Csv;
 import evenrise.solver.tidy.Tidying;
 import java.io.IOException;
@@ -24,7 +31,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.Consumer;
 
 /** A comparison from request to written folder. */
 final class CompareJob {
@@ -41,32 +47,83 @@ final class CompareJob {
     CompareResult run() {
         Reading<Project> read = Inputs.project(request.project(), watch.notes());
         Project subject = read.value().orElseThrow();
-        Inputs.refuseUncompared(request.project(), subject);
         Catalogue catalogue = checked(subject);
         Path folder = folder();
-        List<Scenarios.Cell> cells = new Scenarios(subject).cells(counts(request.panels()), counts(request.boards()));
-        List<Scenario> scenarios =
-                cells.stream().flatMap(cell -> cell.scenarios().stream()).toList();
+        Variation variation = new Variation(subject);
+        Comparison comparison = new Comparison(variation, counts(request.panels()), counts(request.boards()));
+        if (!comparison.hasBoardKinds() && subject.loads().stream().anyMatch(Load::switched)) {
+            throw new JobFailed(
+                    JobFailed.Reason.INPUT, request.project().name() + ": no board type has outputs to use.");
+        }
         QuietLibraries.hush();
         Effort effort = request.effort();
-        Sweep sweep = new Sweep(folder, read.notes(), effort.moves().getAsLong(), effort.seed(), CompareJob::finished);
-        control.cancellation().whenCancelled(sweep::stop);
         watch.at(Stage.SEARCHING);
         try {
-            List<ScenarioResult> findings = sweep.run(scenarios, effort.sideBySide(), parts(scenarios.size()));
+            Sweep tries = sweep(variation, folder, read.notes(), true);
+            AtomicInteger done = new AtomicInteger();
+            LeastPrice least = comparison.leastPrice(
+                    tries,
+                    request.tries(),
+                    effort.sideBySide(),
+                    state -> listed(folder, state),
+                    finding -> told(done.incrementAndGet(), request.tries(), finding));
+            List<Scenarios.Cell> cells = request.leastOnly() ? List.of() : comparison.cells();
+            List<Scenario> scenarios = scenarios(comparison, least, cells);
+            Sweep sweep = sweep(variation, folder, read.notes(), false);
+            done.set(0);
+            List<ScenarioResult> findings = sweep.run(
+                    scenarios, effort.sideBySide(), finding -> told(done.incrementAndGet(), scenarios.size(), finding));
             watch.at(Stage.WRITING);
+            WholeFile.write(folder.resolve("make-ups.csv"), Csv.of(LeastPriceText.values(least)));
             WholeFile.write(folder.resolve("scenarios.csv"), Csv.of(CompareText.values(findings)));
             WholeFile.write(
                     folder.resolve("front.svg"), CompareChart.svg(subject.name(), catalogue.currency(), findings));
             return new CompareResult(
                     subject.name(),
                     catalogue.currency(),
+                    least,
                     cells,
                     findings,
                     control.cancellation().isCancelled());
         } catch (WriteFailed e) {
             throw new JobFailed(JobFailed.Reason.OUTPUT, e.getMessage());
         }
+    }
+
+    private Sweep sweep(Variation variation, Path folder, SideNotes notes, boolean endsSound) {
+        Effort effort = request.effort();
+        Sweep sweep = new Sweep(
+                variation,
+                folder,
+                notes,
+                effort.moves().getAsLong(),
+                effort.seed(),
+                endsSound,
+                endsSound ? CompareJob::tried : CompareJob::finished);
+        control.cancellation().whenCancelled(sweep::stop);
+        return sweep;
+    }
+
+    /** The list is there before the first plan is, and says after each what is known. */
+    private static void listed(Path folder, LeastPrice state) {
+        Outputs.write(() ->
+                WholeFile.write(folder.resolve("make-ups.csv"), Csv.of(LeastPriceText.values(state))));
+    }
+
+    /** Numbers in the ranges, and the cheapest make-up that stands, where it is not one of them. */
+    private static List<Scenario> scenarios(Comparison comparison, LeastPrice least, List<Scenarios.Cell> cells) {
+        List<Scenario> scenarios = new ArrayList<>(
+                cells.stream().flatMap(cell -> cell.scenarios().stream()).toList());
+        least.cheapest().map(Judged::makeUp).ifPresent(makeUp -> {
+            if (scenarios.stream().noneMatch(each -> each.makeUp().equals(makeUp))) {
+                scenarios.addAll(0, comparison.aims(makeUp));
+            }
+        });
+        return scenarios;
+    }
+
+    private void told(int done, int all, ScenarioResult finding) {
+        watch.part(new JobPart(done, all, finding.scenario().key(), words(finding)));
     }
 
     static Plan finished(Sweep.Found found) {
@@ -79,14 +136,26 @@ final class CompareJob {
                 .plan();
     }
 
-    private static Optional<CountRange> counts(Optional<CompareRequest.Range> range) {
-        return range.map(each -> new CountRange(each.least(), each.most()));
+    /** Of a plan that only shows that there is one, nothing is proven. */
+    static Plan tried(Sweep.Found found) {
+        Bounds nothing = Bounds.builder()
+                .objective(0)
+                .peakInrushAmps(0)
+                .supplyDeviationAmps(0)
+                .panelDeviationsAmps(0)
+                .durationSeconds(0)
+                .build();
+        return Finishing.evaluated(
+                        found.projectSha256(),
+                        found.request(),
+                        found.outcome(),
+                        found.outcome().plan(),
+                        Optional.of(nothing))
+                .plan();
     }
 
-    private Consumer<ScenarioResult> parts(int all) {
-        AtomicInteger done = new AtomicInteger();
-        return finding -> watch.part(
-                new JobPart(done.incrementAndGet(), all, finding.scenario().key(), words(finding)));
+    private static Optional<CountRange> counts(Optional<CompareRequest.Range> range) {
+        return range.map(each -> new CountRange(each.least(), each.most()));
     }
 
     private static String words(ScenarioResult finding) {
@@ -110,18 +179,6 @@ final class CompareJob {
         }
         if (subject.boardTypes().isEmpty()) {
             missing.add(project + ": no board_types to choose from.");
-        }
-        for (Load load : subject.loads()) {
-            boolean isTied = !load.panels().isEmpty()
-                    || load.fixed().panel().isPresent()
-                    || load.fixed().slot().isPresent()
-                    || load.fixed().board().isPresent()
-                    || load.fixed().output().isPresent();
-            if (isTied) {
-                missing.add(project + ": load '" + load.id()
-                        + "' is tied to a panel or board that a comparison replaces. Maybe take away its"
-                        + " panels and fixed.");
-            }
         }
         if (!missing.isEmpty()) {
             throw new JobFailed(JobFailed.Reason.INPUT, missing);

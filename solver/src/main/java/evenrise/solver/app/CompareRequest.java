@@ -11,11 +11,20 @@ import java.util.Optional;
  * @param panels numbers of panels; empty for the least that counting allows, and two more
  * @param boards alike, for each number of panels
  * @param effort moves of each search, its seed, and scenarios side by side; a time is no measure here
+ * @param tries make-ups that may be planned to find the least price
+ * @param leastOnly whether the least price is all that is asked, and no front
  * @since 0.1.0
  */
 public record CompareRequest(
-        Source project, Path folder, Optional<Range> panels, Optional<Range> boards, Effort effort) {
+        Source project,
+        Path folder,
+        Optional<Range> panels,
+        Optional<Range> boards,
+        Effort effort,
+        int tries,
+        boolean leastOnly) {
     public static final long USUAL_MOVES = 60_000;
+    public static final int USUAL_TRIES = 60;
 
     /** From so many to so many, both included. */
     public record Range(int least, int most) {
@@ -30,6 +39,15 @@ public record CompareRequest(
         if (effort.moves().isEmpty()) {
             throw new IllegalArgumentException("a comparison counts moves, so that all its plans are found alike");
         }
+        if (tries < 0) {
+            throw new IllegalArgumentException("expected 0 or more make-ups to try");
+        }
+    }
+
+    /** With the usual number of tries, and the front. */
+    public CompareRequest(
+            Source project, Path folder, Optional<Range> panels, Optional<Range> boards, Effort effort) {
+        this(project, folder, panels, boards, effort, USUAL_TRIES, false);
     }
 
     /** The usual numbers and moves. */

@@ -1,9 +1,10 @@
 package evenrise.solver.app;
 
 import evenrise.model.plan.Plan;
+import evenrise.solver.compare.Judged;
+import evenrise.solver.compare.LeastPrice;
 import evenrise.solver.compare.ScenarioResult;
 import evenrise.solver.compare.Scenarios;
-import evenrise.solver.compare.UnbeatenScenarios;
 import evenrise.solver.report.CompareText;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import java.util.OptionalDouble;
 public final class CompareResult implements Listing {
     private final String project;
     private final String currency;
+    private final LeastPrice least;
     private final List<Scenarios.Cell> cells;
     private final List<ScenarioResult> findings;
     private final boolean wasCancelled;
@@ -24,31 +26,43 @@ public final class CompareResult implements Listing {
     CompareResult(
             String project,
             String currency,
+            LeastPrice least,
             List<Scenarios.Cell> cells,
             List<ScenarioResult> findings,
             boolean wasCancelled) {
         this.project = project;
         this.currency = currency;
+        this.least = least;
         this.cells = List.copyOf(cells);
         this.findings = List.copyOf(findings);
         this.wasCancelled = wasCancelled;
     }
 
-    /** Whether some scenario has a plan that keeps every hard rule. */
+    /** Whether some make-up has a plan that keeps every hard rule. */
     public boolean isAnySound() {
-        return findings.stream().anyMatch(ScenarioResult::isSound);
+        return least.cheapest().isPresent() || findings.stream().anyMatch(ScenarioResult::isSound);
     }
 
-    /** The plan of the cheapest scenario that keeps every hard rule. */
+    /** A plan of the cheapest make-up of which one was found that keeps every hard rule. */
     public Optional<Plan> cheapest() {
-        return UnbeatenScenarios.cheapest(findings).map(ScenarioResult::plan);
+        return least.cheapest().flatMap(Judged::finding).map(ScenarioResult::plan);
     }
 
-    /** Its price, of everything that has one. */
+    /** Its price, of everything that has one; whether any other stands for less says {@link #isLeastProven}. */
     public OptionalDouble leastPrice() {
-        return UnbeatenScenarios.cheapest(findings)
-                .map(each -> OptionalDouble.of(each.scenario().price()))
+        return least.cheapest()
+                .map(each -> OptionalDouble.of(each.makeUp().price()))
                 .orElse(OptionalDouble.empty());
+    }
+
+    /** Whether it is proven that no make-up that is cheaper has a plan that keeps every hard rule. */
+    public boolean isLeastProven() {
+        return least.isProven();
+    }
+
+    /** Below this price it is proven that no make-up has a plan that keeps every hard rule. */
+    public double undecidedFrom() {
+        return Math.min(least.undecidedFrom(), leastPrice().orElse(Double.POSITIVE_INFINITY));
     }
 
     /** Plans found, those that break hard rules among them. */
@@ -62,6 +76,6 @@ public final class CompareResult implements Listing {
 
     @Override
     public List<String> text(TextStyle style) {
-        return CompareText.lines(project, currency, cells, findings, style.paint());
+        return CompareText.lines(project, currency, least, cells, findings, style.paint());
     }
 }

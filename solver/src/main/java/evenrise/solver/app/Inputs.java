@@ -9,7 +9,6 @@ import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Board;
 import evenrise.model.project.Load;
-import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
 import java.util.List;
 import java.util.Set;
@@ -64,21 +63,6 @@ final class Inputs {
     private static void named(String noun, String what, List<String> ids, Consumer<String> note) {
         if (!ids.isEmpty()) {
             note.accept(Phrase.counted(ids.size(), noun) + " " + what + ": " + Phrase.quoted(ids, MOST_NAMED) + ".");
-        }
-    }
-
-    /**
-     * Says with which parts of a project no counts of boards and panels are compared yet.
-     *
-     * @throws JobFailed that names them all
-     */
-    static void refuseUncompared(Source source, Project project) {
-        List<PlantPart> beyond = PlantPart.of(project);
-        if (!beyond.isEmpty()) {
-            throw new JobFailed(
-                    JobFailed.Reason.INPUT,
-                    source.name() + ": this version does not compare plants with " + PlantPart.listed(beyond)
-                            + " yet; an audit judges their plans.");
         }
     }
 

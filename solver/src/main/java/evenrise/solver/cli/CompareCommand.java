@@ -17,15 +17,18 @@ import picocli.CommandLine.Spec;
         name = "compare",
         header = "Compare numbers of panels and boards for an estimate.",
         description = {
-            "Builds the project from its catalogue with each number of panels and boards in the ranges, each by its"
-                    + " cheapest make-up that counting does not rule out, plans each for three aims, and shows the least"
-                    + " price and the front of price against peak inrush against sequence time.",
-            "Every point is a project and a plan in the folder. A second run goes on where an interrupted one ended."
+            "Lists what panels and boards of the catalogue the project can be built of, in order of price, and seeks the"
+                    + " cheapest that stands: each is ruled out by counting, shown to stand by a plan, or told as"
+                    + " undecided. Then plans each number of panels and boards in the ranges for three aims, and shows"
+                    + " the front of price against peak inrush against sequence time.",
+            "make-ups.csv in the folder has the list at once. Every plan is there with its project. A second run goes on"
+                    + " where an interrupted one ended."
         },
         footer = {
             "%nExamples:",
             "  evenrise compare hall.project.json -o estimate",
-            "  evenrise compare hall.project.json -o estimate --panels 3..6 --boards 6..14 --moves 200000"
+            "  evenrise compare hall.project.json -o estimate --panels 3..6 --boards 6..14 --moves 200000",
+            "  evenrise compare hall.project.json -o estimate --least-only --tries 200"
         })
 final class CompareCommand implements Callable<Integer> {
     private final Terminal terminal;
@@ -66,6 +69,16 @@ final class CompareCommand implements Callable<Integer> {
             description = "Moves of each search. Default: ${DEFAULT-VALUE}.")
     private long moves;
 
+    @Option(
+            names = "--tries",
+            paramLabel = "N",
+            defaultValue = "" + CompareRequest.USUAL_TRIES,
+            description = "Make-ups that may be planned to find the least price. Default: ${DEFAULT-VALUE}.")
+    private int tries;
+
+    @Option(names = "--least-only", description = "Seek the least price alone, without the front.")
+    private boolean leastOnly;
+
     @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Seed of chance. Default: 1.")
     private long seed;
 
@@ -88,12 +101,14 @@ final class CompareCommand implements Callable<Integer> {
                 Source.path(output),
                 Optional.ofNullable(panels),
                 Optional.ofNullable(boards),
-                BudgetOptions.effort(spec.commandLine(), null, moves, seed, threads));
+                BudgetOptions.effort(spec.commandLine(), null, moves, seed, threads),
+                Math.max(0, tries),
+                leastOnly);
         CompareResult result = jobs.compare(request, ProgressView.control(terminal, false, interruption));
         terminal.print(terminal.out(), result.text(terminal.outStyle(false)));
         terminal.print(
                 terminal.out(),
-                List.of("", "Written: scenarios.csv, front.svg and each scenario's project and plan in " + output));
+                List.of("", "Written: make-ups.csv, scenarios.csv, front.svg and each plan with its project in " + output));
         if (result.wasCancelled()) {
             return ExitCode.INTERRUPTED;
         }

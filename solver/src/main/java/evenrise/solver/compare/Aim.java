@@ -1,6 +1,7 @@
 package evenrise.solver.compare;
 
 import evenrise.model.project.ObjectiveWeights;
+import java.util.Locale;
 
 /** What a scenario's plan is to be good at. */
 public enum Aim {
@@ -10,6 +11,11 @@ public enum Aim {
     LOW_PEAK,
     /** A short sequence, whatever the peak. */
     QUICK;
+
+    /** As files and tables call it. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
 
     ObjectiveWeights weights(ObjectiveWeights own) {
         return switch (this) {

@@ -1,13 +1,8 @@
 package evenrise.solver.compare;
 
 import evenrise.model.check.Feasibility;
-import evenrise.model.estimate.BillOfMaterials;
-import evenrise.model.project.Board;
-import evenrise.model.project.BoardType;
-import evenrise.model.project.Catalogue;
-import evenrise.model.project.Load;
-import evenrise.model.project.Panel;
-import evenrise.model.project.PanelType;
+import evenrise.model.check.Objection;
+import evenrise.model.contract.Phrase;
 import evenrise.model.project.Project;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,13 +17,19 @@ public final class Scenarios {
     /** Numbers above the least that are looked at unasked. */
     private static final int MORE = 2;
 
-    private final Project project;
-    private final Catalogue catalogue;
+    private static final int MOST_NUMBER = 1000;
 
-    /** @param project with a catalogue that has panel types, and with board types */
-    public Scenarios(Project project) {
-        this.project = project;
-        this.catalogue = project.catalogue().orElseThrow();
+    private final Variation variation;
+    private final KindPrices prices;
+    private final int panelsThatStay;
+    private final int boardsThatStay;
+
+    /** @param prices of the same variation */
+    Scenarios(Variation variation, KindPrices prices) {
+        this.variation = variation;
+        this.prices = prices;
+        this.panelsThatStay = variation.panelsThatStay().size();
+        this.boardsThatStay = variation.boardsThatStay().size();
     }
 
     /** What one number of panels and boards comes to: a scenario for each aim, or why none is possible. */
@@ -39,7 +40,7 @@ public final class Scenarios {
      *
      * @param panels empty for the least number that counting allows and two more; boards alike
      */
-    public List<Cell> cells(Optional<CountRange> panels, Optional<CountRange> boards) {
+    List<Cell> cells(Optional<CountRange> panels, Optional<CountRange> boards) {
         CountRange panelCounts = panels.orElseGet(() -> from(leastPanels()));
         List<Cell> cells = new ArrayList<>();
         for (int p = panelCounts.least(); p <= panelCounts.most(); p++) {
@@ -57,132 +58,80 @@ public final class Scenarios {
     }
 
     private Cell cell(int panels, int boards) {
-        String why = "no make-up of " + panels + " panels has the slots and the rating";
-        int tried = 0;
-        for (List<PanelType> panelWay : panelWays(panels)) {
-            List<List<BoardType>> boardWays = boardWays(boards);
-            if (boardWays.isEmpty()) {
+        if (panels < panelsThatStay || boards < boardsThatStay) {
+            return new Cell(panels, boards, List.of(), Optional.of("more than that stay as they are"));
+        }
+        MakeUps makeUps = makeUps(CountRange.of(panels), CountRange.of(boards));
+        String why = "no make-up of " + Phrase.counted(panels, "panel") + " and " + Phrase.counted(boards, "board")
+                + " has the slots, the rating and the outputs, and holds the shutdown groups";
+        for (int tried = 0; tried < MOST_TRIED; tried++) {
+            Optional<MakeUp> makeUp = makeUps.at(tried);
+            if (makeUp.isEmpty()) {
+                boolean isCut = makeUps.completeBelow() < Double.POSITIVE_INFINITY;
                 return new Cell(
                         panels,
                         boards,
                         List.of(),
-                        Optional.of(
-                                Composition.isCut(project.boardTypes().size(), boards)
-                                        ? "not decided: too many make-ups of " + boards + " boards to try"
-                                        : "no make-up of " + boards + " boards holds the shutdown groups"));
+                        Optional.of((isCut ? "not decided, too many make-ups to look at: " : "impossible, ") + why));
             }
-            for (List<BoardType> boardWay : boardWays) {
-                Project built = built(panelWay, boardWay, Aim.USUAL);
-                var findings = Feasibility.impossible(built);
-                if (findings.isEmpty()) {
-                    return new Cell(panels, boards, scenarios(panelWay, boardWay), Optional.empty());
-                }
-                why = findings.get(0).pointer() + ": expected "
-                        + findings.get(0).expected();
-                if (++tried == MOST_TRIED) {
-                    return new Cell(
-                            panels,
-                            boards,
-                            List.of(),
-                            Optional.of("not decided after " + tried + " make-ups; the last: " + why));
-                }
+            Optional<String> against = against(variation, makeUp.get());
+            if (against.isEmpty()) {
+                return new Cell(
+                        panels,
+                        boards,
+                        of(variation, makeUp.get(), String.format(Locale.ROOT, "p%d-b%d", panels, boards)),
+                        Optional.empty());
             }
+            why = against.get();
         }
-        return new Cell(panels, boards, List.of(), Optional.of(why));
+        return new Cell(
+                panels,
+                boards,
+                List.of(),
+                Optional.of("not decided after " + Phrase.counted(MOST_TRIED, "make-up") + "; the last: " + why));
     }
 
-    private List<Scenario> scenarios(List<PanelType> panels, List<BoardType> boards) {
+    /** Why no plan of a make-up keeps every rule, by counting alone; empty where counting does not say so. */
+    static Optional<String> against(Variation variation, MakeUp makeUp) {
+        List<Objection> findings = Feasibility.impossible(variation.builtWithAllReach(makeUp));
+        return findings.stream()
+                .findFirst()
+                .map(it -> it.pointer() + " is " + it.value() + "; expected " + it.expected());
+    }
+
+    /** A make-up for each aim. */
+    static List<Scenario> of(Variation variation, MakeUp makeUp, String key) {
+        Project built = variation.built(makeUp);
         List<Scenario> scenarios = new ArrayList<>();
         for (Aim aim : Aim.values()) {
-            Project built = built(panels, boards, aim);
-            String key = String.format(
-                    Locale.ROOT,
-                    "p%d-b%d-%s",
-                    panels.size(),
-                    boards.size(),
-                    aim.name().toLowerCase(Locale.ROOT).replace('_', '-'));
             scenarios.add(new Scenario(
-                    key,
-                    panels.size(),
-                    boards.size(),
+                    key + "-" + aim.word(),
                     aim,
-                    built,
-                    BillOfMaterials.of(built).total()));
+                    makeUp,
+                    built.with().objective(aim.weights(built.objective())).build()));
         }
         return scenarios;
     }
 
-    private List<List<PanelType>> panelWays(int number) {
-        int poles = project.loads().stream().mapToInt(Load::poles).sum();
-        double amps = project.loads().stream()
-                        .mapToDouble(load -> load.runningAmps() * load.poles())
-                        .sum()
-                / project.supply().system().phases().size();
-        double fraction = project.supply().continuousFraction();
-        return Composition.of(
-                catalogue.panelTypes(),
-                number,
-                PanelType::price,
-                way -> way.stream().mapToInt(PanelType::slots).sum() >= poles
-                        && way.stream().mapToDouble(PanelType::ratedAmps).sum() * fraction >= amps);
-    }
-
-    private List<List<BoardType>> boardWays(int number) {
-        long switched = project.loads().stream().filter(Load::switched).count();
-        return Composition.of(
-                project.boardTypes(),
-                number,
-                BoardType::price,
-                way -> way.stream().mapToInt(BoardType::outputs).sum() >= switched && BoardsFit.fits(project, way));
+    private MakeUps makeUps(CountRange panels, CountRange boards) {
+        return new MakeUps(variation, prices, panels.less(panelsThatStay), boards.less(boardsThatStay));
     }
 
     private int leastPanels() {
-        int number = 1;
-        while (panelWays(number).isEmpty() && number < 1000) {
+        int number = Math.max(1, panelsThatStay + variation.points().size());
+        while (number < MOST_NUMBER
+                && makeUps(CountRange.of(number), CountRange.ANY).at(0).isEmpty()) {
             number++;
         }
         return number;
     }
 
     private int leastBoards(int panels) {
-        int largest =
-                project.boardTypes().stream().mapToInt(BoardType::outputs).max().orElse(1);
-        long switched = project.loads().stream().filter(Load::switched).count();
-        int number = (int) Math.max(1, (switched + largest - 1) / largest);
-        while (cell(panels, number).scenarios().isEmpty() && number < 1000 && number <= switched) {
+        int number = Math.max(1, boardsThatStay);
+        while (number < MOST_NUMBER
+                && makeUps(CountRange.of(panels), CountRange.of(number)).at(0).isEmpty()) {
             number++;
         }
         return number;
-    }
-
-    private Project built(List<PanelType> panelWay, List<BoardType> boardWay, Aim aim) {
-        List<Panel> panels = new ArrayList<>();
-        for (int i = 0; i < panelWay.size(); i++) {
-            PanelType type = panelWay.get(i);
-            panels.add(Panel.builder()
-                    .id("P" + (i + 1))
-                    .slots(type.slots())
-                    .ratedAmps(type.ratedAmps())
-                    .neutralFactor(type.neutralFactor())
-                    .numbering(type.numbering())
-                    .build());
-        }
-        List<String> all = panels.stream().map(Panel::id).toList();
-        List<Board> boards = new ArrayList<>();
-        for (int i = 0; i < boardWay.size(); i++) {
-            String home = all.get(i % all.size());
-            boards.add(Board.builder()
-                    .id("B" + (i + 1))
-                    .type(boardWay.get(i).id())
-                    .panel(home)
-                    .reaches(catalogue.boardsReachAll() ? all : List.of(home))
-                    .build());
-        }
-        return project.with()
-                .panels(panels)
-                .boards(boards)
-                .objective(aim.weights(project.objective()))
-                .defaults(List.of())
-                .build();
     }
 }

@@ -3,6 +3,9 @@ package evenrise.solver.compare;
 import evenrise.model.file.SideNotes;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import evenrise.model.rules.PlanFinisher;
+import evenrise.model.rules.Referee;
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
@@ -23,9 +26,14 @@ import java.util.function.Function;
 
 /** Plans many scenarios side by side, each by one search with the same number of moves; what is finished stays on disk. */
 public final class Sweep {
+    /** Moves with every group's boards fixed, to see whether that comes to a plan that keeps every rule. */
+    private static final long SEATED_MOVES = 3000;
+
+    private final Variation variation;
     private final Store store;
     private final long moves;
     private final long seed;
+    private final boolean endsSound;
     private final Function<Found, Plan> finisher;
     private final Set<Planner> running = ConcurrentHashMap.newKeySet();
     private volatile boolean isStopped;
@@ -35,12 +43,22 @@ public final class Sweep {
 
     /**
      * @param notes of the project, written into each scenario where their places still are
+     * @param endsSound whether a plan that keeps every rule is all that is sought
      * @param finisher completes and signs what was found
      */
-    public Sweep(Path folder, SideNotes notes, long moves, long seed, Function<Found, Plan> finisher) {
+    public Sweep(
+            Variation variation,
+            Path folder,
+            SideNotes notes,
+            long moves,
+            long seed,
+            boolean endsSound,
+            Function<Found, Plan> finisher) {
+        this.variation = variation;
         this.store = new Store(folder, notes);
         this.moves = moves;
         this.seed = seed;
+        this.endsSound = endsSound;
         this.finisher = finisher;
     }
 
@@ -94,6 +112,10 @@ public final class Sweep {
         running.forEach(Planner::stop);
     }
 
+    boolean isStopped() {
+        return isStopped;
+    }
+
     private Optional<ScenarioResult> find(Scenario scenario) throws WriteFailed {
         if (isStopped) {
             return Optional.empty();
@@ -103,8 +125,35 @@ public final class Sweep {
         if (earlier.isPresent()) {
             return Optional.of(ScenarioResult.of(scenario, earlier.get()));
         }
-        PlanningRequest request =
-                new PlanningRequest(scenario.project(), Optional.empty(), new Budget.Moves(moves), seed, 1);
+        Optional<PlanningOutcome> seated = seated(scenario);
+        PlanningRequest request = request(scenario.project(), seated.map(PlanningOutcome::plan), moves);
+        PlanningOutcome outcome = endsSound && seated.isPresent() ? seated.get() : planned(request);
+        if (isStopped) {
+            return Optional.empty();
+        }
+        Plan plan = finisher.apply(new Found(sha256, request, outcome));
+        store.keepPlan(scenario, plan);
+        return Optional.of(ScenarioResult.of(scenario, plan));
+    }
+
+    /** A sound plan that begins where a packing put the groups; empty where that comes to none. */
+    private Optional<PlanningOutcome> seated(Scenario scenario) {
+        return Seating.of(variation, scenario.makeUp(), scenario.project())
+                .map(project -> planned(request(project, Optional.empty(), Math.min(moves, SEATED_MOVES))))
+                .filter(outcome -> isSound(scenario.project(), outcome.plan()));
+    }
+
+    private static boolean isSound(Project project, Plan plan) {
+        return Referee.judge(project, PlanFinisher.timed(project, plan))
+                .violations()
+                .isEmpty();
+    }
+
+    private PlanningRequest request(Project project, Optional<Plan> from, long budget) {
+        return new PlanningRequest(project, from, new Budget.Moves(budget), seed, 1);
+    }
+
+    private PlanningOutcome planned(PlanningRequest request) {
         Planner planner = new Planner(request, any -> {});
         running.add(planner);
         if (isStopped) {
@@ -112,11 +161,6 @@ public final class Sweep {
         }
         PlanningOutcome outcome = planner.plan();
         running.remove(planner);
-        if (isStopped) {
-            return Optional.empty();
-        }
-        Plan plan = finisher.apply(new Found(sha256, request, outcome));
-        store.keepPlan(scenario, plan);
-        return Optional.of(ScenarioResult.of(scenario, plan));
+        return outcome;
     }
 }

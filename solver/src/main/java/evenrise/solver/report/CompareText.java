@@ -2,60 +2,52 @@ package evenrise.solver.report;
 
 import evenrise.model.contract.Decimals;
 import evenrise.model.contract.Phrase;
-import evenrise.model.estimate.BillLine;
-import evenrise.model.estimate.BillOfMaterials;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Metrics;
+import evenrise.solver.compare.LeastPrice;
 import evenrise.solver.compare.ScenarioResult;
 import evenrise.solver.compare.Scenarios;
 import evenrise.solver.compare.UnbeatenScenarios;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** A comparison of scenarios, for a screen and as a table of values. */
 public final class CompareText {
     private CompareText() {}
 
     public static List<String> lines(
-            String project, String currency, List<Scenarios.Cell> cells, List<ScenarioResult> findings, Paint paint) {
+            String project,
+            String currency,
+            LeastPrice least,
+            List<Scenarios.Cell> cells,
+            List<ScenarioResult> findings,
+            Paint paint) {
         List<List<String>> sections = new ArrayList<>();
-        List<ScenarioResult> front = UnbeatenScenarios.of(findings);
-        Section first = new Section(paint, "Comparison for " + project + ", prices in " + currency);
-        Optional<ScenarioResult> cheapest = UnbeatenScenarios.cheapest(findings);
-        first.text(cheapest.map(CompareText::cheapest).orElse("No scenario was found that keeps every hard rule."));
-        cheapest.map(each -> BillOfMaterials.of(each.scenario().project()).unpriced())
-                .filter(unpriced -> !unpriced.isEmpty())
-                .ifPresent(unpriced -> first.text(
-                        Tone.BAD,
-                        "Without a price, and so in none of these sums: "
-                                + unpriced.stream().map(BillLine::item).collect(Collectors.joining(", ")) + "."));
-        first.text(
-                "The project's own panels and boards are replaced: inrush limits, reserved slots and chains of theirs"
-                        + " are not carried over.");
-        long sound = findings.stream().filter(ScenarioResult::isSound).count();
-        first.text(Phrase.counted(findings.size(), "plan") + ", " + sound + " of them keep every hard rule; "
-                + (front.size() == 1 ? "one" : front.size())
-                + " that no other beats at once in price, peak and time:");
-        if (!front.isEmpty()) {
-            first.table(table(front));
+        sections.add(LeastPriceText.lines(project, currency, least, paint));
+        if (!findings.isEmpty()) {
+            sections.add(front(findings, paint));
         }
-        sections.add(first.lines());
-        sections.add(rejected(cells, findings, paint));
+        if (!cells.isEmpty()) {
+            sections.add(rejected(cells, findings, paint));
+        }
         sections.add(CautionText.lines(Cautions.ALL, paint));
         return Sections.joined(sections);
     }
 
-    private static String cheapest(ScenarioResult finding) {
-        return String.format(
-                Locale.ROOT,
-                "Least price among the numbers compared: %.2f with %s and %s (%s).",
-                finding.scenario().price(),
-                Phrase.counted(finding.scenario().panels(), "panel"),
-                Phrase.counted(finding.scenario().boards(), "board"),
-                finding.scenario().key());
+    private static List<String> front(List<ScenarioResult> findings, Paint paint) {
+        List<ScenarioResult> front = UnbeatenScenarios.of(findings);
+        long sound = findings.stream().filter(ScenarioResult::isSound).count();
+        Section section = new Section(paint, "Price against peak against time")
+                .text(Phrase.counted(findings.size(), "plan") + ", " + sound + " of them "
+                        + (sound == 1 ? "keeps" : "keep") + " every hard rule"
+                        + (front.isEmpty()
+                                ? "."
+                                : "; " + (front.size() == 1 ? "one" : front.size())
+                                        + " that no other found beats at once in price, peak and time:"));
+        if (!front.isEmpty()) {
+            section.table(table(front));
+        }
+        return section.lines();
     }
 
     private static Table table(List<ScenarioResult> front) {
@@ -89,13 +81,13 @@ public final class CompareText {
         for (Scenarios.Cell cell : cells) {
             if (cell.why().isPresent()) {
                 section.item(Phrase.counted(cell.panels(), "panel") + ", " + Phrase.counted(cell.boards(), "board")
-                        + ": impossible, " + cell.why().get());
+                        + ": " + cell.why().get() + ".");
                 isEmpty = false;
             }
         }
         for (ScenarioResult each : findings) {
             if (!each.isSound()) {
-                section.item(each.scenario().key() + ": " + each.why().orElseThrow() + "; maybe more moves find one");
+                section.item(each.scenario().key() + ": " + each.why().orElseThrow() + "; maybe more moves find one.");
                 isEmpty = false;
             }
         }
@@ -123,7 +115,7 @@ public final class CompareText {
                     each.scenario().key(),
                     Integer.toString(each.scenario().panels()),
                     Integer.toString(each.scenario().boards()),
-                    each.scenario().aim().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                    each.scenario().aim().word(),
                     Decimals.fixed(each.scenario().price(), 2),
                     Double.toString(metrics.peakInrushAmps()),
                     Double.toString(metrics.durationSeconds()),

@@ -26,7 +26,7 @@ import java.util.function.Consumer;
  * Every plan of a tiny plant, one after another: each setting of each board, each slot, each output and, on boards whose
  * outputs have times of their own, each time. The referee alone says which keep the rules.
  */
-final class EveryPlantPlan {
+public final class EveryPlantPlan {
     private final Project project;
     private final ProjectIndex index;
     private final List<List<BoardSetting>> settings = new ArrayList<>();
@@ -42,7 +42,7 @@ final class EveryPlantPlan {
     }
 
     /** At most so many plans, slots and outputs that are taken twice among them. */
-    static long count(Project project) {
+    public static long count(Project project) {
         EveryPlantPlan all = new EveryPlantPlan(project);
         double count = 1;
         for (List<?> each : all.settings) {
@@ -60,7 +60,7 @@ final class EveryPlantPlan {
      * @param earlier plan that moves are counted from
      * @param sound takes each with what the referee says of it
      */
-    static void sound(Project project, Optional<Plan> earlier, BiConsumer<Plan, Verdict> sound) {
+    public static void sound(Project project, Optional<Plan> earlier, BiConsumer<Plan, Verdict> sound) {
         EveryPlantPlan all = new EveryPlantPlan(project);
         all.walk(plan -> {
             Verdict verdict = Referee.judge(Layout.of(all.index, plan), earlier);

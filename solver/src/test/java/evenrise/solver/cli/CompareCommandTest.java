@@ -26,8 +26,10 @@ class CompareCommandTest {
                 run("compare", MILL, "-o", out.toString(), "--panels", "2", "--boards", "2..3", "--moves", "3000");
 
         assertThat(result.code()).isEqualTo(ExitCode.DONE);
-        assertThat(result.out()).contains("Least price among the numbers compared: 12164.00", "lock out");
+        assertThat(result.out()).contains("Least price, proven: 12164.00", "lock out");
         assertThat(Files.readString(out.resolve("scenarios.csv"))).startsWith("scenario,panels,boards,aim,price");
+        assertThat(Files.readString(out.resolve("make-ups.csv")))
+                .startsWith("number,price,panels,boards,standing,why,files");
         assertThat(Files.readString(out.resolve("front.svg")))
                 .startsWith("<svg")
                 .contains("Copper Mill");

@@ -12,6 +12,7 @@ import evenrise.model.file.SideNotes;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Catalogue;
 import evenrise.model.project.PanelType;
+import evenrise.model.project.Project;
 import evenrise.model.project.SlotNumbering;
 import evenrise.solver.app.StandIns;
 import java.nio.file.Path;
@@ -61,10 +62,19 @@ class ScenariosTest {
                         .build());
     }
 
+    private static List<Scenarios.Cell> cells(
+            Project project, Optional<CountRange> panels, Optional<CountRange> boards) {
+        return new Comparison(new Variation(project), panels, boards).cells();
+    }
+
+    private Sweep sweep(Project project) {
+        return new Sweep(
+                new Variation(project), folder, SideNotes.NONE, 2_000, 1, false, StandIns.finisher());
+    }
+
     @Test
     void takeTheCheapestMakeUpThatCountingAllows() {
-        List<Scenarios.Cell> cells = new Scenarios(project(5, 5, 5).build())
-                .cells(Optional.of(new CountRange(1, 2)), Optional.of(new CountRange(2, 2)));
+        List<Scenarios.Cell> cells = cells(project(5, 5, 5).build(), Optional.of(new CountRange(1, 2)), Optional.of(new CountRange(2, 2)));
 
         // 15 poles: one large panel, or two small ones; 15 outputs in groups of five: a six and a twelve
         assertThat(cells).extracting(cell -> cell.scenarios().get(0).price()).containsExactly(900.0 + 800, 800.0 + 800);
@@ -72,19 +82,18 @@ class ScenariosTest {
 
     @Test
     void sayWhyANumberIsImpossible() {
-        List<Scenarios.Cell> cells = new Scenarios(project(5, 5, 5).build())
-                .cells(Optional.of(new CountRange(1, 1)), Optional.of(new CountRange(1, 1)));
+        List<Scenarios.Cell> cells = cells(project(5, 5, 5).build(), Optional.of(new CountRange(1, 1)), Optional.of(new CountRange(1, 1)));
 
         assertThat(cells).singleElement().satisfies(cell -> {
             assertThat(cell.scenarios()).isEmpty();
-            assertThat(cell.why()).hasValueSatisfying(why -> assertThat(why).contains("1 boards"));
+            assertThat(cell.why()).hasValueSatisfying(why -> assertThat(why).contains("1 board "));
         });
     }
 
     @Test
     void beginAtTheLeastNumberOfBoards() {
         List<Scenarios.Cell> cells =
-                new Scenarios(project(7, 7, 7).build()).cells(Optional.of(new CountRange(1, 1)), Optional.empty());
+                cells(project(7, 7, 7).build(), Optional.of(new CountRange(1, 1)), Optional.empty());
 
         // 21 outputs would go on two boards of twelve, but no two groups of seven share one
         assertThat(cells.get(0).boards()).isEqualTo(3);
@@ -92,15 +101,14 @@ class ScenariosTest {
 
     @Test
     void areAllPlannedAndGoOnFromWhatIsOnDisk() throws Exception {
-        List<Scenario> scenarios = new Scenarios(project(5, 5, 5).build())
-                .cells(Optional.of(new CountRange(2, 2)), Optional.of(new CountRange(2, 3))).stream()
+        List<Scenario> scenarios = cells(project(5, 5, 5).build(), Optional.of(new CountRange(2, 2)), Optional.of(new CountRange(2, 3))).stream()
                         .flatMap(cell -> cell.scenarios().stream())
                         .toList();
 
         List<ScenarioResult> first =
-                new Sweep(folder, SideNotes.NONE, 2_000, 1, StandIns.finisher()).run(scenarios, 2, any -> {});
+                sweep(project(5, 5, 5).build()).run(scenarios, 2, any -> {});
         List<ScenarioResult> second =
-                new Sweep(folder, SideNotes.NONE, 2_000, 1, StandIns.finisher()).run(scenarios, 1, any -> {});
+                sweep(project(5, 5, 5).build()).run(scenarios, 1, any -> {});
 
         assertThat(first)
                 .hasSameSizeAs(scenarios)
@@ -111,11 +119,10 @@ class ScenariosTest {
 
     @Test
     void leaveNothingBehindOfWhatWasStopped() throws Exception {
-        List<Scenario> scenarios = new Scenarios(project(5, 5).build())
-                .cells(Optional.of(new CountRange(1, 1)), Optional.of(new CountRange(2, 2))).stream()
+        List<Scenario> scenarios = cells(project(5, 5).build(), Optional.of(new CountRange(1, 1)), Optional.of(new CountRange(2, 2))).stream()
                         .flatMap(cell -> cell.scenarios().stream())
                         .toList();
-        Sweep sweep = new Sweep(folder, SideNotes.NONE, 2_000, 1, StandIns.finisher());
+        Sweep sweep = sweep(project(5, 5).build());
         sweep.stop();
 
         assertThat(sweep.run(scenarios, 1, any -> {})).isEmpty();

@@ -1,0 +1,83 @@
+package evenrise.solver.compare;
+
+import evenrise.model.project.Board;
+import evenrise.model.project.BoardType;
+import evenrise.model.project.Load;
+import evenrise.model.project.OffTiming;
+import evenrise.model.rules.ProjectIndex;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What the boards of a system have together in every plan that keeps the rules: outputs, and room for whole groups. */
+final class BoardNeeds {
+    private final Variation variation;
+    private final Optional<String> system;
+    private final List<Load> loads;
+    private final List<BoardType> staying = new ArrayList<>();
+
+    BoardNeeds(Variation variation, Optional<String> system) {
+        this.variation = variation;
+        this.system = system;
+        this.loads = variation.project().loads().stream()
+                .filter(load -> load.switched() && load.comesWith().isEmpty())
+                .filter(load -> system.isEmpty() || load.system().equals(system))
+                .toList();
+        ProjectIndex index = new ProjectIndex(variation.project());
+        variation.boardsThatStay().stream().filter(this::mayServe).forEach(board -> staying.add(index.typeOf(board)));
+    }
+
+    /** By what it says of its system, or the loads that are fixed on it do. */
+    private boolean mayServe(Board board) {
+        Optional<String> serves = board.system().or(() -> variation.project().loads().stream()
+                .filter(load -> load.fixed().board().filter(board.id()::equals).isPresent())
+                .findFirst()
+                .flatMap(Load::system));
+        return system.isEmpty() || serves.isEmpty() || serves.equals(system);
+    }
+
+    List<Need<BoardKind>> all() {
+        long late = loads.stream().filter(load -> load.offAfterSeconds() > 0).count();
+        double outputs = staying.stream().mapToInt(GroupPacking::room).sum();
+        double lateOutputs = staying.stream()
+                .filter(type -> type.off() == OffTiming.EACH)
+                .mapToInt(GroupPacking::room)
+                .sum();
+        return List.of(
+                new Need<>(loads.size() - outputs, kind -> GroupPacking.room(kind.type()), Optional.empty()),
+                new Need<>(
+                        late - lateOutputs,
+                        kind -> kind.type().off() == OffTiming.EACH ? GroupPacking.room(kind.type()) : 0,
+                        Optional.empty()));
+    }
+
+    /** Of the groups on boards of these kinds, those that stay after them. */
+    GroupPacking packing(List<BoardKind> kinds) {
+        List<BoardType> boards = new ArrayList<>(kinds.stream().map(BoardKind::type).toList());
+        boards.addAll(staying);
+        ProjectIndex index = new ProjectIndex(variation.project());
+        Map<String, Integer> sizes = new LinkedHashMap<>();
+        int singles = 0;
+        for (Load load : loads) {
+            if (load.shutdownGroup().isPresent()) {
+                sizes.merge(load.shutdownGroup().get(), 1, Integer::sum);
+            } else {
+                singles++;
+            }
+        }
+        List<GroupPacking.Group> groups = new ArrayList<>();
+        for (Load load : loads) {
+            load.shutdownGroup()
+                    .map(sizes::remove)
+                    .ifPresent(size -> groups.add(
+                            new GroupPacking.Group(load.shutdownGroup().get(), size, index.drops(load))));
+        }
+        return new GroupPacking(groups, singles, boards);
+    }
+
+    List<Load> loads() {
+        return loads;
+    }
+}

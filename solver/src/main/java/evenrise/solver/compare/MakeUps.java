@@ -1,0 +1,162 @@
+package evenrise.solver.compare;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/**
+ * The make-ups of a project that counting does not rule out, one by one in order of price. Panels, and the boards of each
+ * system, are listed apart, each in order of its own price; whole make-ups are their sums, cheapest first.
+ */
+final class MakeUps {
+    private static final double SAME = 1e-9;
+
+    /** After so many ways of one part in a row that are none, or make-ups of other numbers, the rest is not listed. */
+    private static final int MOST_PASSED_OVER = 4000;
+
+    private final double rest;
+    private final List<Side<?>> sides = new ArrayList<>();
+    private final PriorityQueue<Sum> open = new PriorityQueue<>(
+            Comparator.comparingDouble(Sum::price).thenComparing(Sum::number));
+    private final Set<List<Integer>> seen = new HashSet<>();
+    private final List<MakeUp> listed = new ArrayList<>();
+    private final CountRange boards;
+    private long made;
+    private int passedOver;
+
+    private record Sum(List<Integer> at, double price, long number) {}
+
+    /** Ways of one part in order of price, as far as anybody has asked. */
+    private static final class Side<K> {
+        private final CheapestFirst<K> source;
+        private final Predicate<List<K>> isPossible;
+        private final List<CheapestFirst.Way<K>> ways = new ArrayList<>();
+        private int passedOver;
+
+        Side(CheapestFirst<K> source, Predicate<List<K>> isPossible) {
+            this.source = source;
+            this.isPossible = isPossible;
+        }
+
+        Optional<CheapestFirst.Way<K>> at(int number) {
+            while (ways.size() <= number) {
+                if (passedOver > MOST_PASSED_OVER) {
+                    return Optional.empty();
+                }
+                Optional<CheapestFirst.Way<K>> next = source.next();
+                if (next.isEmpty()) {
+                    return Optional.empty();
+                }
+                if (isPossible.test(next.get().taken())) {
+                    ways.add(next.get());
+                    passedOver = 0;
+                } else {
+                    passedOver++;
+                }
+            }
+            return Optional.of(ways.get(number));
+        }
+
+        /** What every way that is not listed costs at least, where some may be left out. */
+        double restCostsAtLeast() {
+            boolean isCut = source.isCut() || passedOver > MOST_PASSED_OVER;
+            return isCut ? source.restCostsAtLeast() : Double.POSITIVE_INFINITY;
+        }
+    }
+
+    /** Numbers of panels and boards that are varied; those that stay are not counted. */
+    MakeUps(Variation variation, KindPrices prices, CountRange panels, CountRange boards) {
+        this.rest = prices.rest();
+        this.boards = boards;
+        sides.add(new Side<>(
+                new CheapestFirst<>(
+                        prices.panels(), PanelKind::price, PanelNeeds.of(variation), panels.least(), panels.most()),
+                way -> true));
+        boolean isAlone = variation.systems().size() == 1;
+        for (Optional<String> system : variation.systems()) {
+            BoardNeeds needs = new BoardNeeds(variation, system);
+            List<BoardKind> kinds = prices.boards().stream()
+                    .filter(kind -> kind.system().equals(system))
+                    .toList();
+            sides.add(new Side<>(
+                    new CheapestFirst<>(
+                            kinds,
+                            BoardKind::price,
+                            needs.all(),
+                            isAlone ? boards.least() : 0,
+                            isAlone ? boards.most() : Integer.MAX_VALUE),
+                    way -> needs.packing(way).answer() != GroupPacking.Answer.FITS_NOT));
+        }
+        offer(Collections.nCopies(sides.size(), 0));
+    }
+
+    /** The make-up of that number in order of price, from 0; empty where there are no more. */
+    Optional<MakeUp> at(int number) {
+        while (listed.size() <= number && !open.isEmpty() && passedOver <= MOST_PASSED_OVER) {
+            Sum sum = open.poll();
+            MakeUp makeUp = makeUp(sum);
+            for (int side = 0; side < sides.size(); side++) {
+                List<Integer> next = new ArrayList<>(sum.at());
+                next.set(side, next.get(side) + 1);
+                offer(next);
+            }
+            if (boards.has(makeUp.boards().size())) {
+                listed.add(makeUp);
+                passedOver = 0;
+            } else {
+                passedOver++;
+            }
+        }
+        return number < listed.size() ? Optional.of(listed.get(number)) : Optional.empty();
+    }
+
+    /** Every make-up below this price that counting does not rule out is listed; infinite where none is left out. */
+    double completeBelow() {
+        double complete = passedOver > MOST_PASSED_OVER && !open.isEmpty()
+                ? open.peek().price()
+                : Double.POSITIVE_INFINITY;
+        for (Side<?> cut : sides) {
+            double price = rest + cut.restCostsAtLeast();
+            for (Side<?> other : sides) {
+                price += other == cut ? 0 : other.at(0).map(CheapestFirst.Way::price).orElse(0.0);
+            }
+            complete = Math.min(complete, price);
+        }
+        return complete;
+    }
+
+    private void offer(List<Integer> at) {
+        if (!seen.add(at)) {
+            return;
+        }
+        double price = rest;
+        for (int side = 0; side < sides.size(); side++) {
+            Optional<? extends CheapestFirst.Way<?>> way = sides.get(side).at(at.get(side));
+            if (way.isEmpty()) {
+                return;
+            }
+            price += way.get().price();
+        }
+        open.add(new Sum(List.copyOf(at), Math.rint(price / SAME) * SAME, made++));
+    }
+
+    private MakeUp makeUp(Sum sum) {
+        List<PanelKind> panels = taken(0, sum).map(PanelKind.class::cast).toList();
+        List<BoardKind> boards = Stream.iterate(1, side -> side < sides.size(), side -> side + 1)
+                .flatMap(side -> taken(side, sum))
+                .map(BoardKind.class::cast)
+                .toList();
+        return new MakeUp(panels, boards, sum.price());
+    }
+
+    private Stream<?> taken(int side, Sum sum) {
+        return sides.get(side).at(sum.at().get(side)).orElseThrow().taken().stream();
+    }
+}

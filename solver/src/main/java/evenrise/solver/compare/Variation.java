@@ -1,0 +1,237 @@
+package evenrise.solver.compare;
+
+import evenrise.model.project.Board;
+import evenrise.model.project.Catalogue;
+import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
+import evenrise.model.project.Project;
+import evenrise.model.project.SwitchedSystem;
+import evenrise.model.rules.Distribution;
+import evenrise.model.rules.Distribution.Point;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * What of a project is varied and how. The tree stays: panels hang where the project has panels, at each such place one or
+ * more of any type of the catalogue; each system has boards of its own of any type. Nothing else changes.
+ */
+public final class Variation {
+    private final Project project;
+    private final Catalogue catalogue;
+    private final Stays stays;
+    private final List<FeedPoint> points;
+    private final List<Optional<String>> systems;
+
+    /** @param project without errors, with a catalogue */
+    public Variation(Project project) {
+        this.project = project;
+        this.catalogue = project.catalogue().orElseThrow();
+        this.stays = new Stays(project);
+        this.points = points(project, stays);
+        this.systems = project.systems().isEmpty()
+                ? List.of(Optional.empty())
+                : project.systems().stream()
+                        .map(SwitchedSystem::id)
+                        .map(Optional::of)
+                        .toList();
+    }
+
+    private static List<FeedPoint> points(Project project, Stays stays) {
+        Distribution distribution = Distribution.of(project);
+        Map<String, FeedPoint> points = new LinkedHashMap<>();
+        for (Panel panel : project.panels()) {
+            if (!stays.has(panel)) {
+                Point at = distribution.of(panel);
+                String name = FeedPoint.nameOf(panel);
+                points.putIfAbsent(name, new FeedPoint(name, panel, at.system(), at.lineToNeutralVolts()));
+            }
+        }
+        return List.copyOf(points.values());
+    }
+
+    Project project() {
+        return project;
+    }
+
+    Catalogue catalogue() {
+        return catalogue;
+    }
+
+    List<FeedPoint> points() {
+        return points;
+    }
+
+    /** One without a name where the project has none. */
+    List<Optional<String>> systems() {
+        return systems;
+    }
+
+    List<Panel> panelsThatStay() {
+        return project.panels().stream().filter(stays::has).toList();
+    }
+
+    List<Board> boardsThatStay() {
+        return project.boards().stream().filter(stays::has).toList();
+    }
+
+    /** Panels and boards that stay, and why; empty where all are exchanged. */
+    public List<String> whatStays() {
+        return stays.sentences();
+    }
+
+    /** Places where a load may sit: those of panels that are exchanged, and panels that stay. */
+    Set<String> placesOf(Load load) {
+        Set<String> places = new LinkedHashSet<>();
+        for (Panel panel : project.panels()) {
+            if (load.panels().isEmpty() || load.panels().contains(panel.id())) {
+                places.add(placeOf(panel));
+            }
+        }
+        return places;
+    }
+
+    /** The place that a panel of the project stands for, or the panel itself where it stays. */
+    String placeOf(Panel panel) {
+        return stays.has(panel) ? panelPlace(panel) : FeedPoint.nameOf(panel);
+    }
+
+    /** Names of panels and of what feeds them may be the same, where a panel feeds panels. */
+    static String panelPlace(Panel panel) {
+        return "panel " + panel.id();
+    }
+
+    /** The project with panels and boards of a make-up; boards reach all that catalogue and project let them reach. */
+    Project built(MakeUp makeUp) {
+        return built(makeUp, catalogue.boardsReachAll());
+    }
+
+    /**
+     * The same, where boards reach every panel whatever the catalogue says: what it cannot do, none with less reach can.
+     */
+    Project builtWithAllReach(MakeUp makeUp) {
+        return built(makeUp, true);
+    }
+
+    private Project built(MakeUp makeUp, boolean reachesAll) {
+        Map<String, List<String>> ids = new LinkedHashMap<>(); // of panels, by place
+        List<Panel> panels = new ArrayList<>(panelsThatStay());
+        panels.forEach(panel ->
+                ids.computeIfAbsent(panelPlace(panel), any -> new ArrayList<>()).add(panel.id()));
+        Names names = Names.besides(project, this);
+        for (PanelKind kind : makeUp.panels()) {
+            Panel panel = panel(kind, names.panel());
+            panels.add(panel);
+            ids.computeIfAbsent(kind.point().name(), any -> new ArrayList<>()).add(panel.id());
+        }
+        List<Board> boards = new ArrayList<>();
+        boardsThatStay().forEach(board -> boards.add(board.with()
+                .panel(home(board, ids))
+                .reaches(allAt(placesOf(board), ids))
+                .build()));
+        Map<Optional<String>, Integer> turns = new LinkedHashMap<>();
+        for (BoardKind kind : makeUp.boards()) {
+            int turn = turns.merge(kind.system(), 1, Integer::sum) - 1;
+            List<String> homes = allAt(homes(kind.system()), ids);
+            String home = homes.get(turn % homes.size());
+            boards.add(Board.builder()
+                    .id(names.board())
+                    .type(kind.type().id())
+                    .panel(home)
+                    .reaches(reachesAll ? allAt(reached(kind.system()), ids) : List.of(home))
+                    .system(kind.system())
+                    .build());
+        }
+        List<Load> loads = project.loads().stream()
+                .map(load -> load.panels().isEmpty()
+                        ? load
+                        : load.with().panels(allAt(placesOf(load), ids)).build())
+                .toList();
+        return project.with()
+                .panels(panels)
+                .boards(boards)
+                .loads(loads)
+                .defaults(List.of())
+                .build();
+    }
+
+    private Panel panel(PanelKind kind, String id) {
+        Panel like = kind.point().like();
+        return Panel.builder()
+                .id(id)
+                .slots(kind.type().slots())
+                .ratedAmps(kind.type().ratedAmps())
+                .neutralFactor(kind.type().neutralFactor())
+                .numbering(kind.type().numbering())
+                .continuousFraction(like.continuousFraction())
+                .feeder(like.feeder()
+                        .map(feeder -> feeder.with()
+                                .breakerAmps(OptionalDouble.empty())
+                                .device(Optional.empty())
+                                .build()))
+                .fedFrom(like.fedFrom())
+                .spare(like.spare())
+                .alternateFedFrom(like.alternateFedFrom())
+                .transferSeconds(like.transferSeconds())
+                .neutralSwitched(like.neutralSwitched())
+                .build();
+    }
+
+    private String home(Board board, Map<String, List<String>> ids) {
+        Panel panel = panelOf(board.panel());
+        return ids.get(placeOf(panel)).get(0);
+    }
+
+    private Panel panelOf(String id) {
+        return project.panels().stream()
+                .filter(panel -> panel.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Set<String> placesOf(Board board) {
+        Set<String> places = new LinkedHashSet<>();
+        board.reaches().forEach(id -> places.add(placeOf(panelOf(id))));
+        return places;
+    }
+
+    /** Where boards of a system hang: as in the project; anywhere, where it has none. */
+    private Set<String> homes(Optional<String> system) {
+        Set<String> homes = new LinkedHashSet<>();
+        boardsOf(system).forEach(board -> homes.add(placeOf(panelOf(board.panel()))));
+        return homes.isEmpty() ? everywhere() : homes;
+    }
+
+    /** Which panels boards of a system reach together: as in the project; all, where it has none. */
+    private Set<String> reached(Optional<String> system) {
+        Set<String> reached = new LinkedHashSet<>();
+        boardsOf(system).forEach(board -> reached.addAll(placesOf(board)));
+        return reached.isEmpty() || project.systems().isEmpty() ? everywhere() : reached;
+    }
+
+    private List<Board> boardsOf(Optional<String> system) {
+        return project.boards().stream()
+                .filter(board ->
+                        board.system().isEmpty() || system.isEmpty() || board.system().equals(system))
+                .toList();
+    }
+
+    private Set<String> everywhere() {
+        Set<String> all = new LinkedHashSet<>();
+        project.panels().forEach(panel -> all.add(placeOf(panel)));
+        return all;
+    }
+
+    /** In the order of panels. */
+    private static List<String> allAt(Set<String> places, Map<String, List<String>> ids) {
+        return ids.entrySet().stream()
+                .filter(each -> places.contains(each.getKey()))
+                .flatMap(each -> each.getValue().stream())
+                .toList();
+    }
+}

@@ -1,0 +1,238 @@
+package evenrise.solver.compare;
+
+import static evenrise.model.Fixtures.aBoardType;
+import static evenrise.model.Fixtures.aLoad;
+import static evenrise.model.Fixtures.aProject;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenrise.model.check.ProjectChecks;
+import evenrise.model.estimate.BillOfMaterials;
+import evenrise.model.project.Board;
+import evenrise.model.project.Catalogue;
+import evenrise.model.project.DistributionNode;
+import evenrise.model.project.FeederPrice;
+import evenrise.model.project.FixedPlace;
+import evenrise.model.project.Load;
+import evenrise.model.project.Panel;
+import evenrise.model.project.PanelType;
+import evenrise.model.project.Project;
+import evenrise.model.project.SwitchedSystem;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class VariationTest {
+    private static PanelType panelType(String id, int slots, double amps, double price) {
+        return PanelType.builder().id(id).slots(slots).ratedAmps(amps).price(price).build();
+    }
+
+    private static Catalogue catalogue() {
+        return Catalogue.builder()
+                .currency("EUR")
+                .panelTypes(List.of(panelType("small", 6, 63, 300), panelType("large", 24, 160, 800)))
+                .feeders(List.of(FeederPrice.builder().upToAmps(100).price(150).build()))
+                .labourPerPanel(40)
+                .labourPerBoard(10)
+                .build();
+    }
+
+    private static Panel panel(String id, String fedFrom) {
+        return Panel.builder()
+                .id(id)
+                .slots(12)
+                .ratedAmps(63)
+                .fedFrom(Optional.of(fedFrom))
+                .build();
+    }
+
+    private static DistributionNode node(String id) {
+        return DistributionNode.builder().id(id).ratedAmps(200).build();
+    }
+
+    /** Two places of two panels each, two systems of a board each, eight loads. */
+    private static Project plant() {
+        Project flat = aProject()
+                .boardTypes(aBoardType("four").outputs(4).price(100))
+                .loads(aLoad("a1"), aLoad("a2"), aLoad("a3"), aLoad("a4"), aLoad("b1"), aLoad("b2"))
+                .catalogue(catalogue())
+                .build();
+        return flat.with()
+                .nodes(List.of(node("east"), node("west")))
+                .systems(List.of(
+                        SwitchedSystem.builder().id("hall").build(),
+                        SwitchedSystem.builder().id("foyer").build()))
+                .panels(List.of(panel("E1", "east"), panel("E2", "east"), panel("W1", "west"), panel("W2", "west")))
+                .boards(List.of(board("H", "E1", "hall"), board("F", "W1", "foyer")))
+                .loads(flat.loads().stream()
+                        .map(load -> load.withSystem(Optional.of(load.id().startsWith("a") ? "hall" : "foyer")))
+                        .toList())
+                .build();
+    }
+
+    private static Board board(String id, String panel, String system) {
+        return Board.builder()
+                .id(id)
+                .type("four")
+                .panel(panel)
+                .system(Optional.of(system))
+                .build();
+    }
+
+    private static Project with(Project project, String load, UnaryOperator<Load> change) {
+        return project.withLoads(project.loads().stream()
+                .map(each -> each.id().equals(load) ? change.apply(each) : each)
+                .toList());
+    }
+
+    private static MakeUp cheapest(Variation variation) {
+        return new MakeUps(variation, new KindPrices(variation), CountRange.ANY, CountRange.ANY)
+                .at(0)
+                .orElseThrow();
+    }
+
+    @Nested
+    class Tree {
+        @Test
+        void panelsHangWhereTheProjectHasPanels() {
+            Variation variation = new Variation(plant());
+
+            Project built = variation.built(cheapest(variation));
+
+            assertThat(built.nodes()).isEqualTo(plant().nodes());
+            assertThat(built.panels())
+                    .extracting(panel -> panel.fedFrom().orElseThrow())
+                    .containsExactlyInAnyOrder("east", "west");
+            assertThat(ProjectChecks.errors(built)).isEmpty();
+        }
+
+        @Test
+        void eachSystemHasBoardsOfItsOwnThatReachWhatTheirsReachedInTheProject() {
+            Variation variation = new Variation(plant());
+
+            Project built = variation.built(cheapest(variation));
+
+            assertThat(built.boards())
+                    .extracting(board -> board.system().orElseThrow())
+                    .containsExactly("hall", "foyer");
+            assertThat(built.boards().get(0).reaches())
+                    .allSatisfy(id -> assertThat(fedFrom(built, id)).isEqualTo("east"));
+        }
+
+        @Test
+        void aListOfAllPanelsOfAPlaceBecomesTheNewOnesThere() {
+            Project project = with(plant(), "a1", load -> load.withPanels(List.of("W1", "W2")));
+            Variation variation = new Variation(project);
+
+            Project built = variation.built(cheapest(variation));
+
+            assertThat(built.loads().get(0).panels())
+                    .isNotEmpty()
+                    .allSatisfy(id -> assertThat(fedFrom(built, id)).isEqualTo("west"));
+            assertThat(variation.whatStays()).isEmpty();
+        }
+
+        private static String fedFrom(Project project, String panel) {
+            return project.panels().stream()
+                    .filter(each -> each.id().equals(panel))
+                    .findFirst()
+                    .flatMap(Panel::fedFrom)
+                    .orElseThrow();
+        }
+    }
+
+    @Nested
+    class Staying {
+        @Test
+        void aPanelThatFeedsANodeStays() {
+            Project project = plant();
+            Project fed = project.withNodes(List.of(
+                    node("east"), node("west"), node("attic").withFedFrom(Optional.of("E1"))));
+
+            assertThat(new Variation(fed).whatStays())
+                    .singleElement()
+                    .asString()
+                    .contains("'E1', for it feeds node 'attic'");
+        }
+
+        @Test
+        void aPanelThatALoadIsFixedInStaysAndHoldsIt() {
+            Project project = with(
+                    plant(),
+                    "b1",
+                    load -> load.withFixed(
+                            FixedPlace.builder().panel(Optional.of("W2")).build()));
+            Variation variation = new Variation(project);
+
+            assertThat(variation.built(cheapest(variation)).panels())
+                    .contains(plant().panels().get(3));
+            assertThat(variation.whatStays()).singleElement().asString().contains("load 'b1' is fixed in it");
+        }
+
+        @Test
+        void panelsThatALoadTellsApartFromOthersOfTheirPlaceStay() {
+            Project project = with(plant(), "b1", load -> load.withPanels(List.of("W2")));
+
+            assertThat(new Variation(project).whatStays())
+                    .singleElement()
+                    .asString()
+                    .contains("'W2', for load 'b1' may sit in it and not in others at the same place");
+        }
+
+        @Test
+        void aBoardThatALoadIsFixedOnStaysAndSoDoesTheOneThatItFollows() {
+            Project project = with(
+                    plant(),
+                    "b1",
+                    load -> load.withFixed(
+                            FixedPlace.builder().board(Optional.of("F")).build()));
+            Project chained = project.withBoards(List.of(
+                    board("H", "E1", "hall"),
+                    board("G", "W1", "foyer"),
+                    board("F", "W1", "foyer").withAfter(Optional.of("G"))));
+
+            assertThat(new Variation(chained).boardsThatStay())
+                    .extracting(Board::id)
+                    .containsExactly("G", "F");
+        }
+    }
+
+    @Nested
+    class Prices {
+        @Test
+        void areThoseOfTheBill() {
+            Variation variation = new Variation(plant());
+            MakeUps makeUps =
+                    new MakeUps(variation, new KindPrices(variation), CountRange.ANY, CountRange.ANY);
+
+            for (int number = 0; number < 30; number++) {
+                MakeUp makeUp = makeUps.at(number).orElseThrow();
+                assertThat(makeUp.price())
+                        .isCloseTo(
+                                BillOfMaterials.of(variation.built(makeUp)).total(),
+                                org.assertj.core.data.Offset.offset(1e-6));
+            }
+        }
+
+        @Test
+        void aKindWithoutAPriceIsNotChosenAsIfItWereFree() {
+            // a feeder of 160 A has no price, one of 63 A has
+            KindPrices prices = new KindPrices(new Variation(plant()));
+
+            assertThat(prices.panels()).extracting(kind -> kind.type().id()).containsOnly("small");
+            assertThat(prices.leftOut()).singleElement().asString().contains("'large'", "feeders");
+        }
+
+        @Test
+        void whatNoKindHasAPriceOfIsSaid() {
+            Project project = plant();
+            Catalogue bare = catalogue().withFeeders(List.of());
+
+            KindPrices prices = new KindPrices(new Variation(project.withCatalogue(Optional.of(bare))));
+
+            assertThat(prices.leftOut()).isEmpty();
+            assertThat(prices.unpriced()).containsExactly("feeders");
+        }
+    }
+}
