@@ -3,10 +3,14 @@ package evenrise.solver.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.file.SideNotes;
+import evenrise.model.plan.Bounds;
+import evenrise.model.plan.Plan;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.PanelType;
 import evenrise.model.project.Project;
-import evenrise.solver.app.StandIns;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.PlanFinisher;
+import evenrise.model.rules.Referee;
 import evenrise.solver.bounds.EveryPlantPlan;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,12 +25,12 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Of tiny estimates: no make-up that costs less than what is called proven has any plan that keeps every rule. */
 class TinyEstimateTest {
-    private static final int SAMPLE = 12;
+    private static final int SAMPLE = 10;
     private static final int ESTIMATES = Integer.getInteger("evenrise.estimates", 60);
     private static final int MOST_OF_A_KIND = 4;
 
     /** Make-ups of more plans are not looked at one by one. */
-    private static final long MOST_PLANS = Long.getLong("evenrise.estimates.plans", 2_000);
+    private static final long MOST_PLANS = Long.getLong("evenrise.estimates.plans", 400);
 
     @TempDir
     private Path folder;
@@ -63,13 +67,13 @@ class TinyEstimateTest {
                 variation,
                 folder.resolve("" + seed),
                 SideNotes.NONE,
-                1_000,
+                300,
                 seed,
                 true,
-                StandIns.finisher());
+                TinyEstimateTest::finished);
         Files.createDirectories(folder.resolve("" + seed));
         LeastPrice least = new Comparison(variation, Optional.empty(), Optional.empty())
-                .leastPrice(sweep, 12, 1, state -> {}, finding -> {});
+                .leastPrice(sweep, 6, 1, state -> {}, finding -> {});
         double limit = Math.min(
                 least.undecidedFrom(),
                 least.cheapest().map(each -> each.makeUp().price()).orElse(Double.POSITIVE_INFINITY));
@@ -88,6 +92,21 @@ class TinyEstimateTest {
             }
         }
         return least.isProven();
+    }
+
+    /** Judged and no more. */
+    private static Plan finished(Sweep.Found found) {
+        Project project = found.request().project();
+        Layout layout =
+                Layout.of(project, PlanFinisher.timed(project, found.outcome().plan()));
+        Bounds nothing = Bounds.builder()
+                .objective(0)
+                .peakInrushAmps(0)
+                .supplyDeviationAmps(0)
+                .panelDeviationsAmps(0)
+                .durationSeconds(0)
+                .build();
+        return PlanFinisher.judged(layout, Referee.judge(layout), nothing);
     }
 
     /** Up to so many of each kind, in no order. */
