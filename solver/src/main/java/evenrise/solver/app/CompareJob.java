@@ -106,8 +106,7 @@ final class CompareJob {
 
     /** The list is there before the first plan is, and says after each what is known. */
     private static void listed(Path folder, LeastPrice state) {
-        Outputs.write(() ->
-                WholeFile.write(folder.resolve("make-ups.csv"), Csv.of(LeastPriceText.values(state))));
+        Outputs.write(() -> WholeFile.write(folder.resolve("make-ups.csv"), Csv.of(LeastPriceText.values(state))));
     }
 
     /** Numbers in the ranges, and the cheapest make-up that stands, where it is not one of them. */

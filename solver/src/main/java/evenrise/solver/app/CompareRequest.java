@@ -45,8 +45,7 @@ public record CompareRequest(
     }
 
     /** With the usual number of tries, and the front. */
-    public CompareRequest(
-            Source project, Path folder, Optional<Range> panels, Optional<Range> boards, Effort effort) {
+    public CompareRequest(Source project, Path folder, Optional<Range> panels, Optional<Range> boards, Effort effort) {
         this(project, folder, panels, boards, effort, USUAL_TRIES, false);
     }
 

@@ -108,7 +108,9 @@ final class CompareCommand implements Callable<Integer> {
         terminal.print(terminal.out(), result.text(terminal.outStyle(false)));
         terminal.print(
                 terminal.out(),
-                List.of("", "Written: make-ups.csv, scenarios.csv, front.svg and each plan with its project in " + output));
+                List.of(
+                        "",
+                        "Written: make-ups.csv, scenarios.csv, front.svg and each plan with its project in " + output));
         if (result.wasCancelled()) {
             return ExitCode.INTERRUPTED;
         }

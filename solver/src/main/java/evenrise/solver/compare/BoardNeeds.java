@@ -31,10 +31,12 @@ final class BoardNeeds {
 
     /** By what it says of its system, or the loads that are fixed on it do. */
     private boolean mayServe(Board board) {
-        Optional<String> serves = board.system().or(() -> variation.project().loads().stream()
-                .filter(load -> load.fixed().board().filter(board.id()::equals).isPresent())
-                .findFirst()
-                .flatMap(Load::system));
+        Optional<String> serves = board.system()
+                .or(() -> variation.project().loads().stream()
+                        .filter(load ->
+                                load.fixed().board().filter(board.id()::equals).isPresent())
+                        .findFirst()
+                        .flatMap(Load::system));
         return system.isEmpty() || serves.isEmpty() || serves.equals(system);
     }
 
@@ -55,7 +57,8 @@ final class BoardNeeds {
 
     /** Of the groups on boards of these kinds, those that stay after them. */
     GroupPacking packing(List<BoardKind> kinds) {
-        List<BoardType> boards = new ArrayList<>(kinds.stream().map(BoardKind::type).toList());
+        List<BoardType> boards =
+                new ArrayList<>(kinds.stream().map(BoardKind::type).toList());
         boards.addAll(staying);
         ProjectIndex index = new ProjectIndex(variation.project());
         Map<String, Integer> sizes = new LinkedHashMap<>();

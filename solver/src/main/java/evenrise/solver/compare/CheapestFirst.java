@@ -120,8 +120,9 @@ final class CheapestFirst<K> {
         Need<K> need = needs.get(n);
         boolean isWhole = need.amount() <= UNITS
                 && need.amount() == Math.rint(need.amount())
-                && kinds.stream().allMatch(kind -> need.of().applyAsDouble(kind)
-                        == Math.rint(need.of().applyAsDouble(kind)));
+                && kinds.stream()
+                        .allMatch(kind -> need.of().applyAsDouble(kind)
+                                == Math.rint(need.of().applyAsDouble(kind)));
         unit[n] = isWhole ? 1 : Math.max(need.amount(), Need.FORGIVEN) / UNITS;
         int units = (int) Math.max(0, Math.ceil(need.amount() / unit[n])) + 1;
         double[][] costs = new double[kinds.size() + 1][units + 1];

@@ -48,8 +48,7 @@ public final class Comparison {
         MakeUps makeUps = new MakeUps(
                 variation,
                 prices,
-                panels.orElse(CountRange.ANY)
-                        .less(variation.panelsThatStay().size()),
+                panels.orElse(CountRange.ANY).less(variation.panelsThatStay().size()),
                 boards.orElse(CountRange.ANY).less(variation.boardsThatStay().size()));
         return new LeastPriceSearch(variation, prices, makeUps, sweep, threads, state).run(tries, finding);
     }

@@ -21,7 +21,6 @@ public record CountRange(int least, int most) {
 
     /** Of what is left where so many are there already. */
     CountRange less(int there) {
-        return new CountRange(
-                Math.max(0, least - there), most == Integer.MAX_VALUE ? most : Math.max(0, most - there));
+        return new CountRange(Math.max(0, least - there), most == Integer.MAX_VALUE ? most : Math.max(0, most - there));
     }
 }

@@ -96,9 +96,8 @@ final class GroupPacking {
         List<List<Group>> waiting = new ArrayList<>();
         int[] missing = new int[sorts.size()];
         for (Sort sort : sorts) {
-            waiting.add(new ArrayList<>(groups.stream()
-                    .filter(group -> sortOf(group).equals(sort))
-                    .toList()));
+            waiting.add(new ArrayList<>(
+                    groups.stream().filter(group -> sortOf(group).equals(sort)).toList()));
         }
         boolean[] taken = new boolean[boards.size()];
         for (Filled each : filled) {
@@ -179,7 +178,15 @@ final class GroupPacking {
                 with[sort] = 1;
                 left[sort]--;
                 boolean fits = complete(
-                        kind, sort, sort, room(kinds.get(kind)) - sorts.get(sort).size(), with, left, free, pool, spare);
+                        kind,
+                        sort,
+                        sort,
+                        room(kinds.get(kind)) - sorts.get(sort).size(),
+                        with,
+                        left,
+                        free,
+                        pool,
+                        spare);
                 left[sort]++;
                 free[kind]++;
                 if (fits) {
@@ -199,7 +206,9 @@ final class GroupPacking {
         }
         if (from == sorts.size()) {
             for (int sort = 0; sort < sorts.size(); sort++) {
-                if (left[sort] > 0 && mayShare(kind, lead, sort) && sorts.get(sort).size() <= room) {
+                if (left[sort] > 0
+                        && mayShare(kind, lead, sort)
+                        && sorts.get(sort).size() <= room) {
                     return false; // another way adds it
                 }
             }
@@ -267,7 +276,8 @@ final class GroupPacking {
 
     private boolean mayShare(int kind, int lead, int sort) {
         Sort other = sorts.get(sort);
-        return other.size() <= largest && (dropsByOutput(kind) || other.drops() == sorts.get(lead).drops());
+        return other.size() <= largest
+                && (dropsByOutput(kind) || other.drops() == sorts.get(lead).drops());
     }
 
     private boolean dropsByOutput(int kind) {

@@ -52,7 +52,8 @@ final class KindPrices {
                 .filter(type -> GroupPacking.room(type) > 0)
                 .map(this::board)
                 .toList();
-        List<BoardKind> good = chosen(priced, kind -> "board type '" + kind.type().id() + "'");
+        List<BoardKind> good =
+                chosen(priced, kind -> "board type '" + kind.type().id() + "'");
         for (Optional<String> system : variation.systems()) {
             good.forEach(kind -> boards.add(new BoardKind(system, kind.type(), kind.price())));
         }
@@ -96,8 +97,7 @@ final class KindPrices {
         MakeUp more = new MakeUp(
                 start.panels(), List.of(new BoardKind(variation.systems().get(0), type, 0)), 0);
         BillOfMaterials with = BillOfMaterials.of(variation.built(more));
-        return new Priced<>(
-                new BoardKind(Optional.empty(), type, with.total() - bill.total()), lacks(with));
+        return new Priced<>(new BoardKind(Optional.empty(), type, with.total() - bill.total()), lacks(with));
     }
 
     /** Kinds of line without a price that are more than at the start. */
@@ -107,7 +107,9 @@ final class KindPrices {
         Set<String> lacks = new TreeSet<>();
         for (BillLine line : with.unpriced()) {
             if (line.quantity() > before.getOrDefault(line.item(), 0)) {
-                String noun = line.item().startsWith("work") ? line.item() : line.item().split("[ ,]")[0] + "s";
+                String noun = line.item().startsWith("work")
+                        ? line.item()
+                        : line.item().split("[ ,]")[0] + "s";
                 lacks.add(noun);
             }
         }

@@ -23,8 +23,8 @@ final class MakeUps {
 
     private final double rest;
     private final List<Side<?>> sides = new ArrayList<>();
-    private final PriorityQueue<Sum> open = new PriorityQueue<>(
-            Comparator.comparingDouble(Sum::price).thenComparing(Sum::number));
+    private final PriorityQueue<Sum> open =
+            new PriorityQueue<>(Comparator.comparingDouble(Sum::price).thenComparing(Sum::number));
     private final Set<List<Integer>> seen = new HashSet<>();
     private final List<MakeUp> listed = new ArrayList<>();
     private final CountRange boards;
@@ -119,13 +119,14 @@ final class MakeUps {
 
     /** Every make-up below this price that counting does not rule out is listed; infinite where none is left out. */
     double completeBelow() {
-        double complete = passedOver > MOST_PASSED_OVER && !open.isEmpty()
-                ? open.peek().price()
-                : Double.POSITIVE_INFINITY;
+        double complete =
+                passedOver > MOST_PASSED_OVER && !open.isEmpty() ? open.peek().price() : Double.POSITIVE_INFINITY;
         for (Side<?> cut : sides) {
             double price = rest + cut.restCostsAtLeast();
             for (Side<?> other : sides) {
-                price += other == cut ? 0 : other.at(0).map(CheapestFirst.Way::price).orElse(0.0);
+                price += other == cut
+                        ? 0
+                        : other.at(0).map(CheapestFirst.Way::price).orElse(0.0);
             }
             complete = Math.min(complete, price);
         }

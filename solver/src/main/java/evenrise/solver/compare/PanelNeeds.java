@@ -48,7 +48,9 @@ final class PanelNeeds {
 
     private List<Need<PanelKind>> all() {
         List<Need<PanelKind>> needs = new ArrayList<>();
-        points.values().forEach(point -> needs.add(new Need<>(1, kind -> kind.point() == point ? 1 : 0, Optional.of("panels"))));
+        points.values()
+                .forEach(point ->
+                        needs.add(new Need<>(1, kind -> kind.point() == point ? 1 : 0, Optional.of("panels"))));
         Map<Set<String>, List<Load>> bound = new LinkedHashMap<>();
         Map<String, Set<String>> places = new HashMap<>();
         project.loads().forEach(load -> places.put(load.id(), mayBeAt(load)));
@@ -94,13 +96,16 @@ final class PanelNeeds {
         double there = staying.entrySet().stream()
                 .filter(each -> places.contains(each.getKey()))
                 .mapToDouble(each -> usableSlots(
-                        each.getValue().slots() - each.getValue().reservedSlots().size(),
+                        each.getValue().slots()
+                                - each.getValue().reservedSlots().size(),
                         project.spareIn(each.getValue())))
                 .sum();
         return new Need<>(
                 poles - there,
                 kind -> places.contains(kind.point().name())
-                        ? usableSlots(kind.type().slots(), project.spareIn(kind.point().like()))
+                        ? usableSlots(
+                                kind.type().slots(),
+                                project.spareIn(kind.point().like()))
                         : 0,
                 places.size() == 1 ? Optional.of("slots") : Optional.empty());
     }

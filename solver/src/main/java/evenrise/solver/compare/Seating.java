@@ -22,7 +22,9 @@ final class Seating {
     static Optional<Project> of(Variation variation, MakeUp makeUp, Project built) {
         Map<String, String> boards = new HashMap<>();
         List<Board> added = built.boards()
-                .subList(built.boards().size() - makeUp.boards().size(), built.boards().size());
+                .subList(
+                        built.boards().size() - makeUp.boards().size(),
+                        built.boards().size());
         for (Optional<String> system : variation.systems()) {
             BoardNeeds needs = new BoardNeeds(variation, system);
             List<Integer> own = new ArrayList<>();
@@ -39,14 +41,15 @@ final class Seating {
             Map<String, List<Load>> members = members(needs);
             for (GroupPacking.Seated seat : packing.seats()) {
                 List<Load> waiting = members.get(seat.group().id());
-                boolean isFree = waiting.stream()
-                        .noneMatch(load -> load.fixed().board().isPresent());
+                boolean isFree =
+                        waiting.stream().noneMatch(load -> load.fixed().board().isPresent());
                 if (!isFree || seat.board() >= own.size()) {
                     continue; // on a board that stays, or beside loads that are fixed: the search decides
                 }
                 for (int i = 0; i < seat.loads(); i++) {
                     boards.put(
-                            waiting.remove(0).id(), added.get(own.get(seat.board())).id());
+                            waiting.remove(0).id(),
+                            added.get(own.get(seat.board())).id());
                 }
             }
         }

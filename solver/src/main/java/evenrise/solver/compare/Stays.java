@@ -37,12 +37,8 @@ final class Stays {
             feeds(panel.alternateFedFrom(), "panel '" + panel.id() + "'");
         }
         for (Load load : project.loads()) {
-            load.fixed()
-                    .panel()
-                    .ifPresent(id -> panels.putIfAbsent(id, "load '" + load.id() + "' is fixed in it"));
-            load.fixed()
-                    .board()
-                    .ifPresent(id -> boards.putIfAbsent(id, "load '" + load.id() + "' is fixed on it"));
+            load.fixed().panel().ifPresent(id -> panels.putIfAbsent(id, "load '" + load.id() + "' is fixed in it"));
+            load.fixed().board().ifPresent(id -> boards.putIfAbsent(id, "load '" + load.id() + "' is fixed on it"));
         }
         follow();
         while (splitLists()) {
@@ -82,8 +78,7 @@ final class Stays {
     }
 
     private void feeds(Optional<String> from, String what) {
-        from.filter(id ->
-                        project.panels().stream().anyMatch(panel -> panel.id().equals(id)))
+        from.filter(id -> project.panels().stream().anyMatch(panel -> panel.id().equals(id)))
                 .ifPresent(id -> panels.putIfAbsent(id, "it feeds " + what));
     }
 

@@ -130,10 +130,11 @@ public final class Variation {
             ids.computeIfAbsent(kind.point().name(), any -> new ArrayList<>()).add(panel.id());
         }
         List<Board> boards = new ArrayList<>();
-        boardsThatStay().forEach(board -> boards.add(board.with()
-                .panel(home(board, ids))
-                .reaches(allAt(placesOf(board), ids))
-                .build()));
+        boardsThatStay()
+                .forEach(board -> boards.add(board.with()
+                        .panel(home(board, ids))
+                        .reaches(allAt(placesOf(board), ids))
+                        .build()));
         Map<Optional<String>, Integer> turns = new LinkedHashMap<>();
         for (BoardKind kind : makeUp.boards()) {
             int turn = turns.merge(kind.system(), 1, Integer::sum) - 1;
@@ -216,8 +217,9 @@ public final class Variation {
 
     private List<Board> boardsOf(Optional<String> system) {
         return project.boards().stream()
-                .filter(board ->
-                        board.system().isEmpty() || system.isEmpty() || board.system().equals(system))
+                .filter(board -> board.system().isEmpty()
+                        || system.isEmpty()
+                        || board.system().equals(system))
                 .toList();
     }
 

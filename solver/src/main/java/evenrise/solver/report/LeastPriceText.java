@@ -48,9 +48,10 @@ public final class LeastPriceText {
     }
 
     private static void found(Section section, LeastPrice least, Judged cheapest) {
-        String what = money(cheapest.makeUp().price()) + " with " + cheapest.makeUp().panelWords() + " and "
-                + cheapest.makeUp().boardWords() + " ("
-                + cheapest.finding().orElseThrow().scenario().key() + ").";
+        String what =
+                money(cheapest.makeUp().price()) + " with " + cheapest.makeUp().panelWords() + " and "
+                        + cheapest.makeUp().boardWords() + " ("
+                        + cheapest.finding().orElseThrow().scenario().key() + ").";
         if (least.isProven()) {
             section.text("Least price, proven: " + what + " Every make-up that costs less is ruled out by counting.");
         } else {

@@ -38,8 +38,8 @@ class CheapestFirstTest {
         Random random = new Random(seed);
         List<Thing> things = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
-            things.add(new Thing(
-                    1 + random.nextInt(9), random.nextInt(8), 10 * random.nextDouble(), random.nextInt(2)));
+            things.add(
+                    new Thing(1 + random.nextInt(9), random.nextInt(8), 10 * random.nextDouble(), random.nextInt(2)));
         }
         List<Need<Thing>> needs = List.of(
                 new Need<>(random.nextInt(14), Thing::slots, Optional.empty()),
@@ -52,8 +52,8 @@ class CheapestFirstTest {
         double known = 5 * things.stream().mapToDouble(Thing::price).min().orElseThrow();
         List<Double> expected = ways.stream()
                 .filter(way -> needs.stream()
-                        .allMatch(need -> need.isMet(
-                                way.stream().mapToDouble(need.of()).sum())))
+                        .allMatch(need ->
+                                need.isMet(way.stream().mapToDouble(need.of()).sum())))
                 .map(CheapestFirstTest::price)
                 .filter(price -> price < known)
                 .sorted()
@@ -73,12 +73,14 @@ class CheapestFirstTest {
     @Test
     void keepsToTheNumbersAskedFor() {
         List<Thing> things = List.of(new Thing(3, 4, 0, 0), new Thing(5, 9, 0, 0));
-        CheapestFirst<Thing> source = new CheapestFirst<>(
-                things, Thing::price, List.of(new Need<>(9, Thing::slots, Optional.empty())), 2, 2);
+        CheapestFirst<Thing> source =
+                new CheapestFirst<>(things, Thing::price, List.of(new Need<>(9, Thing::slots, Optional.empty())), 2, 2);
 
         // 8 slots are not enough, so the cheapest two have 13
-        assertThat(source.next()).hasValueSatisfying(way -> assertThat(way.price()).isEqualTo(8));
-        assertThat(source.next()).hasValueSatisfying(way -> assertThat(way.price()).isEqualTo(10));
+        assertThat(source.next())
+                .hasValueSatisfying(way -> assertThat(way.price()).isEqualTo(8));
+        assertThat(source.next())
+                .hasValueSatisfying(way -> assertThat(way.price()).isEqualTo(10));
         assertThat(source.next()).isEmpty();
     }
 

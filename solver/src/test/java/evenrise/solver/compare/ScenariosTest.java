@@ -68,13 +68,13 @@ class ScenariosTest {
     }
 
     private Sweep sweep(Project project) {
-        return new Sweep(
-                new Variation(project), folder, SideNotes.NONE, 2_000, 1, false, StandIns.finisher());
+        return new Sweep(new Variation(project), folder, SideNotes.NONE, 2_000, 1, false, StandIns.finisher());
     }
 
     @Test
     void takeTheCheapestMakeUpThatCountingAllows() {
-        List<Scenarios.Cell> cells = cells(project(5, 5, 5).build(), Optional.of(new CountRange(1, 2)), Optional.of(new CountRange(2, 2)));
+        List<Scenarios.Cell> cells =
+                cells(project(5, 5, 5).build(), Optional.of(new CountRange(1, 2)), Optional.of(new CountRange(2, 2)));
 
         // 15 poles: one large panel, or two small ones; 15 outputs in groups of five: a six and a twelve
         assertThat(cells).extracting(cell -> cell.scenarios().get(0).price()).containsExactly(900.0 + 800, 800.0 + 800);
@@ -82,7 +82,8 @@ class ScenariosTest {
 
     @Test
     void sayWhyANumberIsImpossible() {
-        List<Scenarios.Cell> cells = cells(project(5, 5, 5).build(), Optional.of(new CountRange(1, 1)), Optional.of(new CountRange(1, 1)));
+        List<Scenarios.Cell> cells =
+                cells(project(5, 5, 5).build(), Optional.of(new CountRange(1, 1)), Optional.of(new CountRange(1, 1)));
 
         assertThat(cells).singleElement().satisfies(cell -> {
             assertThat(cell.scenarios()).isEmpty();
@@ -101,14 +102,14 @@ class ScenariosTest {
 
     @Test
     void areAllPlannedAndGoOnFromWhatIsOnDisk() throws Exception {
-        List<Scenario> scenarios = cells(project(5, 5, 5).build(), Optional.of(new CountRange(2, 2)), Optional.of(new CountRange(2, 3))).stream()
+        List<Scenario> scenarios =
+                cells(project(5, 5, 5).build(), Optional.of(new CountRange(2, 2)), Optional.of(new CountRange(2, 3)))
+                        .stream()
                         .flatMap(cell -> cell.scenarios().stream())
                         .toList();
 
-        List<ScenarioResult> first =
-                sweep(project(5, 5, 5).build()).run(scenarios, 2, any -> {});
-        List<ScenarioResult> second =
-                sweep(project(5, 5, 5).build()).run(scenarios, 1, any -> {});
+        List<ScenarioResult> first = sweep(project(5, 5, 5).build()).run(scenarios, 2, any -> {});
+        List<ScenarioResult> second = sweep(project(5, 5, 5).build()).run(scenarios, 1, any -> {});
 
         assertThat(first)
                 .hasSameSizeAs(scenarios)
@@ -119,7 +120,9 @@ class ScenariosTest {
 
     @Test
     void leaveNothingBehindOfWhatWasStopped() throws Exception {
-        List<Scenario> scenarios = cells(project(5, 5).build(), Optional.of(new CountRange(1, 1)), Optional.of(new CountRange(2, 2))).stream()
+        List<Scenario> scenarios =
+                cells(project(5, 5).build(), Optional.of(new CountRange(1, 1)), Optional.of(new CountRange(2, 2)))
+                        .stream()
                         .flatMap(cell -> cell.scenarios().stream())
                         .toList();
         Sweep sweep = sweep(project(5, 5).build());

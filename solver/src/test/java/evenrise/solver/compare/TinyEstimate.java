@@ -56,8 +56,7 @@ final class TinyEstimate {
                         .ratedAmps(40 + 20 * random.nextInt(3))
                         .build())
                 .maxDurationSeconds(1 + random.nextInt(4))
-                .panels(List.of(
-                        Panel.builder().id("P").slots(12).ratedAmps(100).build()))
+                .panels(List.of(Panel.builder().id("P").slots(12).ratedAmps(100).build()))
                 .boardTypes(boardTypes)
                 .boards(List.of(Board.builder().id("B").type("T1").panel("P").build()))
                 .shutdownGroups(groups)

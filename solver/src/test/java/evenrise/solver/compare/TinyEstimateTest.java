@@ -64,13 +64,7 @@ class TinyEstimateTest {
         Variation variation = new Variation(project);
         KindPrices prices = new KindPrices(variation);
         Sweep sweep = new Sweep(
-                variation,
-                folder.resolve("" + seed),
-                SideNotes.NONE,
-                300,
-                seed,
-                true,
-                TinyEstimateTest::finished);
+                variation, folder.resolve("" + seed), SideNotes.NONE, 300, seed, true, TinyEstimateTest::finished);
         Files.createDirectories(folder.resolve("" + seed));
         LeastPrice least = new Comparison(variation, Optional.empty(), Optional.empty())
                 .leastPrice(sweep, 6, 1, state -> {}, finding -> {});

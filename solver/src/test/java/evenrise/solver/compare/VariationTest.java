@@ -25,7 +25,12 @@ import org.junit.jupiter.api.Test;
 
 class VariationTest {
     private static PanelType panelType(String id, int slots, double amps, double price) {
-        return PanelType.builder().id(id).slots(slots).ratedAmps(amps).price(price).build();
+        return PanelType.builder()
+                .id(id)
+                .slots(slots)
+                .ratedAmps(amps)
+                .price(price)
+                .build();
     }
 
     private static Catalogue catalogue() {
@@ -147,8 +152,8 @@ class VariationTest {
         @Test
         void aPanelThatFeedsANodeStays() {
             Project project = plant();
-            Project fed = project.withNodes(List.of(
-                    node("east"), node("west"), node("attic").withFedFrom(Optional.of("E1"))));
+            Project fed = project.withNodes(
+                    List.of(node("east"), node("west"), node("attic").withFedFrom(Optional.of("E1"))));
 
             assertThat(new Variation(fed).whatStays())
                     .singleElement()
@@ -203,8 +208,7 @@ class VariationTest {
         @Test
         void areThoseOfTheBill() {
             Variation variation = new Variation(plant());
-            MakeUps makeUps =
-                    new MakeUps(variation, new KindPrices(variation), CountRange.ANY, CountRange.ANY);
+            MakeUps makeUps = new MakeUps(variation, new KindPrices(variation), CountRange.ANY, CountRange.ANY);
 
             for (int number = 0; number < 30; number++) {
                 MakeUp makeUp = makeUps.at(number).orElseThrow();
