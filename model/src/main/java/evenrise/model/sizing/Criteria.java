@@ -69,7 +69,7 @@ final class Criteria {
             Criterion.of(VOLTAGE_DROP, Set.of("voltage-drop"), Set.of())
                     .shownBy("voltage drop of the feeder")
                     .atMost(FEEDER_DROP_PERCENT, "of the 5 % in all, beside 3 % of a branch"),
-            Criterion.of("neutral at the worst use", Set.of("neutral-use"), Set.of("cable-over-at-worst-use")));
+            Criterion.of("neutral", Set.of("neutral-use"), Set.of("cable-over-at-worst-use")));
 
     static final Set<String> ALL_CHECKS = checks(Stream.of(
                     List.of(BREAKER, MOTOR_BREAKER, TRANSFORMER, INTERRUPTING, LOOP),

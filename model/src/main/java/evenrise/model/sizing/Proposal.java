@@ -21,6 +21,8 @@ public record Proposal(
         Optional<Size> proposed,
         List<Answer> answers,
         String notSized) {
+    private static final double SAME = 1e-9;
+
     public Proposal {
         answers = List.copyOf(answers);
     }
@@ -29,6 +31,15 @@ public record Proposal(
         return answers.stream()
                 .filter(each -> each.criterion().equals(criterion))
                 .findFirst();
+    }
+
+    /** Whether voltage drop asks for more than the current does. */
+    public boolean isForVoltageDrop() {
+        Optional<Size> drop = answer(Criteria.VOLTAGE_DROP).flatMap(Answer::least);
+        Optional<Size> current = answer(Criteria.CURRENT).flatMap(Answer::least);
+        return drop.isPresent()
+                && current.isPresent()
+                && drop.get().amount() > current.get().amount() + SAME;
     }
 
     /** Whether the project states another size. */

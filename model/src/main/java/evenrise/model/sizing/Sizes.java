@@ -1,6 +1,7 @@
 package evenrise.model.sizing;
 
 import evenrise.model.plan.Remark;
+import evenrise.model.project.Electrical;
 import evenrise.model.project.Project;
 import java.util.List;
 
@@ -14,6 +15,11 @@ public record Sizes(List<Proposal> proposals, Project taken, List<Remark> open, 
     public Sizes {
         proposals = List.copyOf(proposals);
         open = List.copyOf(open);
+    }
+
+    /** Without a practice nothing is sized. */
+    public boolean hasPractice() {
+        return taken.electrical().flatMap(Electrical::practice).isPresent();
     }
 
     public List<Proposal> of(Part part) {

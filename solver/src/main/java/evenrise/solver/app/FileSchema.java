@@ -7,6 +7,7 @@ import evenrise.solver.report.ExplanationFile;
 import evenrise.solver.report.FrontFile;
 import evenrise.solver.report.MeasuredTable;
 import evenrise.solver.report.ScatterFile;
+import evenrise.solver.report.SizesFile;
 import evenrise.solver.report.WorkFile;
 import java.util.Locale;
 import java.util.function.Supplier;
@@ -25,6 +26,7 @@ public enum FileSchema {
     PORTFOLIO(Schemas::portfolio),
     AUDIT(() -> Schemas.sheet(AuditFile.class, "evenrise audit", AuditFile.FORMAT)),
     EXPLANATION(() -> Schemas.sheet(ExplanationFile.class, "evenrise explanation", ExplanationFile.FORMAT)),
+    SIZES(() -> Schemas.sheet(SizesFile.class, "evenrise sizes", SizesFile.FORMAT)),
     REHEARSAL(() -> Schemas.sheet(Trace.class, "evenrise rehearsal", Trace.FORMAT)),
     SCATTER(() -> Schemas.sheet(ScatterFile.class, "evenrise scatter", ScatterFile.FORMAT)),
     FRONT(() -> Schemas.sheet(FrontFile.class, "evenrise front", FrontFile.FORMAT)),

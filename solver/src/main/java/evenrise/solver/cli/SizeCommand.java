@@ -2,6 +2,8 @@ package evenrise.solver.cli;
 
 import evenrise.solver.app.Jobs;
 import evenrise.solver.app.SizeRequest;
+import evenrise.solver.app.SizeResult;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -19,7 +21,8 @@ import picocli.CommandLine.Parameters;
             "%nExamples:",
             "  evenrise size hall.project.json hall.plan.json",
             "  evenrise size hall.project.json hall.plan.json --all        the arithmetic of every place",
-            "  evenrise size hall.project.json hall.plan.json --of AMP-12  of one load, panel or node"
+            "  evenrise size hall.project.json hall.plan.json --of AMP-12  of one load, panel or node",
+            "  evenrise size hall.project.json hall.plan.json --json > sizes.json"
         })
 final class SizeCommand implements Callable<Integer> {
     private final Terminal terminal;
@@ -41,6 +44,9 @@ final class SizeCommand implements Callable<Integer> {
     @Option(names = "--all", description = "Show the arithmetic of what is proposed as it is stated, too.")
     private boolean all;
 
+    @Option(names = "--json", description = "Write every proposal with its arithmetic as JSON.")
+    private boolean asJson;
+
     SizeCommand(Terminal terminal, Jobs jobs) {
         this.terminal = terminal;
         this.jobs = jobs;
@@ -50,9 +56,8 @@ final class SizeCommand implements Callable<Integer> {
     public Integer call() {
         SizeRequest request = new SizeRequest(
                 terminal.source(project), Optional.ofNullable(plan).map(terminal::source), Optional.ofNullable(place));
-        terminal.print(
-                terminal.out(),
-                jobs.size(request, ProgressView.control(terminal)).text(terminal.outStyle(all)));
+        SizeResult result = jobs.size(request, ProgressView.control(terminal));
+        terminal.print(terminal.out(), asJson ? List.of(result.json()) : result.text(terminal.outStyle(all)));
         return ExitCode.DONE;
     }
 }

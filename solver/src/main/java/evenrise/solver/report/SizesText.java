@@ -34,6 +34,16 @@ public final class SizesText {
                 .toList();
         List<String> lines = new ArrayList<>();
         Section head = new Section(paint, "Proposed sizes");
+        if (!sizes.hasPractice()) {
+            head.text(
+                    Tone.BAD,
+                    "Nothing was sized: the project states no practice. Maybe state \"practice\": \"nec\" or \"iec\" in"
+                            + " its \"electrical\".");
+            lines.addAll(head.lines());
+            lines.add("");
+            lines.addAll(CautionText.lines(Cautions.ALL, paint));
+            return lines;
+        }
         head.text(
                 "The least standard sizes that the checks of the electrical review have nothing to say against."
                         + " Proposals: nothing was written to the project. Room for growth, discrimination, the energy that a"
@@ -141,33 +151,39 @@ public final class SizesText {
                         ? ""
                         : stated.amount() < proposed ? "larger than stated" : "less than stated")
                 .orElse("");
-        return isUpsized(proposal) ? (word.isEmpty() ? "" : word + ", ") + "for voltage drop" : word;
+        return proposal.isForVoltageDrop() ? (word.isEmpty() ? "" : word + ", ") + "for voltage drop" : word;
     }
 
-    private static boolean isUpsized(Proposal proposal) {
-        Optional<Size> drop = proposal.answer("voltage drop").flatMap(Answer::least);
-        Optional<Size> current = proposal.answer("current").flatMap(Answer::least);
-        return drop.isPresent()
-                && current.isPresent()
-                && drop.get().amount() > current.get().amount() + 1e-9;
-    }
-
-    /** What reads the same of several places stands once. */
+    /**
+     * What reads the same of several places stands once; so does, unless all is asked for, whatever is satisfied with the
+     * least size there is, whose figures say little.
+     */
     private static List<String> arithmetic(List<Proposal> proposals, boolean all) {
         Map<String, List<Proposal>> same = new LinkedHashMap<>();
         proposals.stream()
                 .filter(SizesText::isSizedOrTried)
                 .filter(each -> all || each.differs() || each.proposed().isEmpty())
                 .forEach(each -> same.computeIfAbsent(
-                                arithmetic(each).replace(Phrase.quoted(each.place()), ""), any -> new ArrayList<>())
+                                arithmetic(each, all).replace(Phrase.quoted(each.place()), ""),
+                                any -> new ArrayList<>())
                         .add(each));
         return same.values().stream()
                 .map(equal -> Phrase.quoted(equal.stream().map(Proposal::place).toList(), NAMED) + ", "
-                        + arithmetic(equal.get(0)))
+                        + arithmetic(equal.get(0), all))
                 .toList();
     }
 
-    private static String arithmetic(Proposal proposal) {
+    private static boolean isLeast(Proposal proposal) {
+        return proposal.proposed().isPresent()
+                && proposal.answers().stream().allMatch(each -> each.below().isEmpty());
+    }
+
+    private static String arithmetic(Proposal proposal, boolean all) {
+        if (isLeast(proposal) && !all) {
+            return proposal.part().text() + " "
+                    + proposal.proposed().orElseThrow().text()
+                    + ": the least that is proposed, by every criterion; --all shows its figures.";
+        }
         return proposal.part().text() + " "
                 + proposal.proposed().map(Size::text).orElse("none") + ": "
                 + proposal.answers().stream().map(SizesText::arithmetic).collect(Collectors.joining("; "))

@@ -75,6 +75,10 @@ class WrittenFilesTest {
         sound.run("import", "../datasets/juniper-hall/list.csv", "-o", at("imported.json"));
         sound.run("import", "../datasets/juniper-hall/list.csv", "--write-mapping", at("mapping.yaml"));
         sound.run("generate", "--panels", "1", "-o", at("generated.yaml"));
+        for (String plant : List.of("quay-works", "tin-shed")) {
+            String project = "../datasets/" + plant + "/project.json";
+            keep(JSON.readTree(sound.run("size", project, "--json").out()));
+        }
         // What a plain house leaves empty: nodes behind transformers, systems, scenes, room to be left.
         for (String plant : List.of("broken-whole-plant-one-at-a-time", "broken-spare", "kept-four-transformers")) {
             String project = CASES + plant + "/project.json";
