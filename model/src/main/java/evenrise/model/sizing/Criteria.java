@@ -54,7 +54,9 @@ final class Criteria {
 
     private static final List<Criterion> BRANCH_CABLE = List.of(
             AMPACITY,
-            Criterion.of(VOLTAGE_DROP, Set.of("voltage-drop"), Set.of()).shownBy("voltage drop"));
+            Criterion.of(VOLTAGE_DROP, Set.of("voltage-drop"), Set.of())
+                    .shownBy("voltage drop")
+                    .ofBranch());
 
     static final List<Criterion> DEVICE = List.of(
             Criterion.of(CURRENT, Set.of("conductor", "motor-feeder"), Set.of("device-too-small")),

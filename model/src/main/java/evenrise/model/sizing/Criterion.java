@@ -20,6 +20,7 @@ import java.util.stream.Collectors;
  * @param isNeeded whether nothing is proposed where the check could not be made
  * @param needs what the project is to state then
  * @param isUnlessNotChecked whether a figure alone is no answer where the check says that it was not made
+ * @param isOfBranch whether a voltage drop in all is held against a branch only where it has a part in it
  */
 record Criterion(
         String name,
@@ -30,31 +31,81 @@ record Criterion(
         String limitWhy,
         boolean isNeeded,
         String needs,
-        boolean isUnlessNotChecked) {
+        boolean isUnlessNotChecked,
+        boolean isOfBranch) {
+
+    private static final String IN_ALL = "voltage drop in all";
+    private static final String OF_BRANCH = "voltage drop of the branch";
+
+    /** What lies before a branch may take of the drop in all, before a larger branch is no cure for it. */
+    static final double MOST_BEFORE_PERCENT = 4;
 
     /** How one size stands. */
     record Verdict(boolean isAsked, boolean isKept, String text) {}
 
     static Criterion of(String name, Set<String> checks, Set<String> kinds) {
-        return new Criterion(name, checks, kinds, Optional.empty(), OptionalDouble.empty(), "", false, "", false);
+        return new Criterion(
+                name, checks, kinds, Optional.empty(), OptionalDouble.empty(), "", false, "", false, false);
     }
 
     Criterion shownBy(String names) {
         return new Criterion(
-                name, checks, kinds, Optional.of(names), mostPercent, limitWhy, isNeeded, needs, isUnlessNotChecked);
+                name,
+                checks,
+                kinds,
+                Optional.of(names),
+                mostPercent,
+                limitWhy,
+                isNeeded,
+                needs,
+                isUnlessNotChecked,
+                isOfBranch);
     }
 
     Criterion needed(String what) {
-        return new Criterion(name, checks, kinds, figure, mostPercent, limitWhy, true, what, isUnlessNotChecked);
+        return new Criterion(
+                name, checks, kinds, figure, mostPercent, limitWhy, true, what, isUnlessNotChecked, isOfBranch);
     }
 
     Criterion atMost(double percent, String why) {
         return new Criterion(
-                name, checks, kinds, figure, OptionalDouble.of(percent), why, isNeeded, needs, isUnlessNotChecked);
+                name,
+                checks,
+                kinds,
+                figure,
+                OptionalDouble.of(percent),
+                why,
+                isNeeded,
+                needs,
+                isUnlessNotChecked,
+                isOfBranch);
     }
 
     Criterion unlessNotChecked() {
-        return new Criterion(name, checks, kinds, figure, mostPercent, limitWhy, isNeeded, needs, true);
+        return new Criterion(name, checks, kinds, figure, mostPercent, limitWhy, isNeeded, needs, true, isOfBranch);
+    }
+
+    Criterion ofBranch() {
+        return new Criterion(
+                name, checks, kinds, figure, mostPercent, limitWhy, isNeeded, needs, isUnlessNotChecked, true);
+    }
+
+    /** Whether so little is left for the branch that its size is not what is wrong. */
+    private boolean isLostBefore(Remark remark, Review review) {
+        OptionalDouble all = figure(remark.place(), IN_ALL, review);
+        OptionalDouble branch = figure(remark.place(), OF_BRANCH, review);
+        return isOfBranch
+                && all.isPresent()
+                && branch.isPresent()
+                && remark.figure().equals(all)
+                && all.getAsDouble() - branch.getAsDouble() > MOST_BEFORE_PERCENT;
+    }
+
+    private static OptionalDouble figure(String place, String name, Review review) {
+        return review.quantities().stream()
+                .filter(each -> each.place().equals(place) && each.name().equals(name))
+                .mapToDouble(Quantity::value)
+                .findFirst();
     }
 
     private boolean isLeftOut(String place, Review review) {
@@ -70,6 +121,7 @@ record Criterion(
                 .filter(each -> each.place().equals(place) && checks.contains(each.check()))
                 .filter(each -> each.grade() == Grade.BREAKS || each.grade() == Grade.EXCEEDS_RECOMMENDATION)
                 .filter(each -> kinds.isEmpty() || kinds.contains(each.kind()))
+                .filter(each -> !isLostBefore(each, review))
                 .findFirst();
         if (against.isPresent()) {
             return new Verdict(true, false, statement(against.get()));

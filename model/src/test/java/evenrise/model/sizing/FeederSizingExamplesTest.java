@@ -141,4 +141,43 @@ class FeederSizingExamplesTest {
 
         assertThat(proposed(project, Part.TRANSFORMER)).isEqualTo(kva);
     }
+
+    /**
+     * 30 A over 90 m of stated feeder behind a node with as much again lose far more than 4 % before the branch: no branch
+     * mends that, so it has what its own 3 % ask for, and the load is named.
+     */
+    @Test
+    void leavesABranchAloneThatFeedersBeforeItLeaveNothing() {
+        Cable far = Cable.builder()
+                .lengthMetres(90)
+                .size("12 AWG")
+                .conductorCelsius(OptionalDouble.of(75))
+                .build();
+        Project bare = fed(
+                120,
+                aLoad("L1")
+                        .runningAmps(18)
+                        .circuit(Circuit.builder().continuous(false).cable(ANY).build()));
+        Optional<Feeder> feeder = Optional.of(Feeder.builder().cable(far).build());
+        Project project = bare.withNodes(List.of(DistributionNode.builder()
+                        .id("N")
+                        .ratedAmps(1000)
+                        .feeder(feeder)
+                        .build()))
+                .withPanels(List.of(bare.panels()
+                        .get(0)
+                        .with()
+                        .fedFrom(Optional.of("N"))
+                        .feeder(feeder)
+                        .build()));
+
+        Sizes sizes = Sizer.of(project, Optional.of(plan(project)));
+
+        assertThat(sizes.of(Part.BRANCH_CABLE).get(0).proposed().orElseThrow().text())
+                .isEqualTo("12 AWG");
+        assertThat(sizes.open())
+                .filteredOn(each -> each.kind().equals("drops-too-far"))
+                .singleElement()
+                .satisfies(each -> assertThat(each.place()).isEqualTo("L1"));
+    }
 }

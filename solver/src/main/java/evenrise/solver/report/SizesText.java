@@ -212,10 +212,25 @@ public final class SizesText {
                 .toList();
     }
 
+    /** Loads that no branch cable brings within the drop in all are one matter: that of what lies before them. */
     private static List<String> open(Sizes sizes, boolean all) {
-        return sizes.open().stream()
-                .filter(each -> all || each.grade() != Grade.NOTE)
-                .map(Remark::message)
+        List<String> lost = sizes.open().stream()
+                .filter(SizesText::isDrop)
+                .map(Remark::place)
                 .toList();
+        List<String> lines = new ArrayList<>();
+        if (!lost.isEmpty() && !all) {
+            lines.add(Phrase.quoted(lost, NAMED) + " lose more than 5 % in all, whatever their branches: feeders and"
+                    + " transformers before them take over 4 % of it. Maybe take larger ones there; --all shows each.");
+        }
+        sizes.open().stream()
+                .filter(each -> all || each.grade() != Grade.NOTE && !isDrop(each))
+                .map(Remark::message)
+                .forEach(lines::add);
+        return lines;
+    }
+
+    private static boolean isDrop(Remark remark) {
+        return remark.kind().equals("drops-too-far");
     }
 }
