@@ -38,6 +38,11 @@ public record Size(String text, double amount, Optional<ConductorSize> conductor
         return ConductorSize.of(cable.size()).map(conductor -> cable(conductor, cable.sets()));
     }
 
+    /** Name of a cable's line conductor; empty for what is no cable. */
+    public Optional<String> conductorName() {
+        return conductor.map(ConductorSize::name);
+    }
+
     /** The same cable of this size; its protective conductor stays as it is stated. */
     Cable laidAs(Cable laid) {
         return laid.withSize(conductor.orElseThrow().name()).withSets(sets);

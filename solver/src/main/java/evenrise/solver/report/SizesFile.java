@@ -82,13 +82,9 @@ public record SizesFile(
      */
     public record Step(String text, OptionalDouble value, String unit, Optional<String> size, OptionalInt sets) {
         static Step of(Part part, Size size) {
-            return size.conductor()
-                    .map(conductor -> new Step(
-                            size.text(),
-                            OptionalDouble.empty(),
-                            "",
-                            Optional.of(conductor.name()),
-                            OptionalInt.of(size.sets())))
+            return size.conductorName()
+                    .map(name -> new Step(
+                            size.text(), OptionalDouble.empty(), "", Optional.of(name), OptionalInt.of(size.sets())))
                     .orElseGet(() -> new Step(
                             size.text(),
                             OptionalDouble.of(size.amount()),
