@@ -23,6 +23,7 @@ import java.util.function.Supplier;
  */
 public final class Evaluation {
     private final Layout layout;
+    private final Optional<Plan> earlier;
     private final Once<Bounds> bounds;
     private final Once<Verdict> verdict;
     private final Once<Review> review;
@@ -31,6 +32,7 @@ public final class Evaluation {
 
     private Evaluation(Layout layout, Supplier<Bounds> bounds, Optional<Plan> earlier) {
         this.layout = layout;
+        this.earlier = earlier;
         this.bounds = new Once<>(bounds);
         this.verdict = new Once<>(() -> Referee.judge(layout, earlier));
         this.review = new Once<>(() -> ElectricalReview.of(layout, earlier));
@@ -61,6 +63,11 @@ public final class Evaluation {
     public static Evaluation finished(
             Project project, Plan bare, MadeBy madeBy, Bounds bounds, Optional<Plan> earlier) {
         return new Evaluation(Layout.of(project, PlanFinisher.signed(project, bare, madeBy)), () -> bounds, earlier);
+    }
+
+    /** The plan that this one was made from or is held against. */
+    public Optional<Plan> earlier() {
+        return earlier;
     }
 
     public Layout layout() {

@@ -13,6 +13,7 @@ public final class FreeSlots {
     private final Panel panel;
     private final SlotLayout slots;
     private final TreeSet<Integer> free = new TreeSet<>();
+    private final Set<Integer> taken = new HashSet<>();
 
     private FreeSlots(Panel panel, Layout layout) {
         this.panel = panel;
@@ -21,11 +22,17 @@ public final class FreeSlots {
             free.add(slot);
         }
         panel.reservedSlots().forEach(free::remove);
-        layout.in(panel).forEach(each -> each.slots().forEach(free::remove));
+        layout.in(panel).forEach(each -> taken.addAll(each.slots()));
+        free.removeAll(taken);
     }
 
     public static FreeSlots of(Panel panel, Layout layout) {
         return new FreeSlots(panel, layout);
+    }
+
+    /** Slots that some breaker takes. */
+    public int taken() {
+        return taken.size();
     }
 
     public int count() {

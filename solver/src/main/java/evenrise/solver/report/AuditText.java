@@ -19,7 +19,7 @@ public final class AuditText {
         Project project = evaluation.project();
         List<List<String>> sections = new ArrayList<>();
         sections.add(AssessmentText.lines(sheet.assessment(), paint));
-        sections.add(title(project, sheet, paint));
+        sections.add(title(evaluation, sheet, paint));
         if (!sheet.defaults().isEmpty()) {
             sections.add(DefaultsText.lines(sheet.defaults(), all, paint));
         }
@@ -53,7 +53,7 @@ public final class AuditText {
         return Sections.joined(sections);
     }
 
-    private static List<String> title(Project project, AuditFile sheet, Paint paint) {
+    private static List<String> title(Evaluation evaluation, AuditFile sheet, Paint paint) {
         Section title = new Section(paint, "Audit of a plan for " + DisplayWidth.cut(sheet.project(), 60));
         if (sheet.projectChanged().isEmpty()) {
             title.text("The plan does not say which project file it was made from.");
@@ -65,7 +65,8 @@ public final class AuditText {
         } else {
             title.text("The project file is the one the plan was made from.");
         }
-        GuessedField.counted(project)
+        MovedText.of(evaluation).ifPresent(title::text);
+        GuessedField.counted(evaluation.project())
                 .ifPresent(count -> title.text("Guessed: " + count + "; 'evenrise audit --guessed' lists them."));
         return title.lines();
     }

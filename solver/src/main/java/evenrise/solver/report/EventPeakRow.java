@@ -25,7 +25,8 @@ final class EventPeakRow {
                         + peak.board().map(id -> ", " + id).orElse(""));
     }
 
-    private static String what(EventPeak peak) {
+    /** When it happens. */
+    static String what(EventPeak peak) {
         return switch (peak.event()) {
             case RETURN -> "show runs: when the mains return";
             case RELEASE -> "show runs: when an emergency is released";

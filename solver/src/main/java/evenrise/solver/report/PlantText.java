@@ -1,7 +1,6 @@
 package evenrise.solver.report;
 
 import evenrise.model.contract.Phrase;
-import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
 import java.util.ArrayList;
@@ -11,7 +10,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** How much of a plant is used: panels and nodes with what is left of them, systems, scenes. Nothing of a plain house. */
+/** How much of a plant is used: panels and nodes with what is left of them, systems, scenes. */
 final class PlantText {
     private final Layout layout;
     private final Project project;
@@ -27,9 +26,7 @@ final class PlantText {
     static List<List<String>> sections(Layout layout, int most, Paint paint) {
         PlantText text = new PlantText(layout, paint);
         List<List<String>> sections = new ArrayList<>();
-        if (PlantPart.isUsedIn(text.project)) {
-            sections.add(text.loading(most));
-        }
+        sections.add(text.loading(most));
         if (!text.project.systems().isEmpty()) {
             sections.add(text.systems());
         }
@@ -47,6 +44,7 @@ final class PlantText {
         }
         table.number("Neutral, %")
                 .number("Slots")
+                .number("Taken")
                 .number("Free")
                 .number("To be left")
                 .number("Switched");
@@ -65,7 +63,7 @@ final class PlantText {
                 cells.add(Numbers.fixed(point.fullUsePercent(), 1));
             }
             cells.add(Numbers.fixed(point.neutralPercent(), 1));
-            cells.addAll(point.slots().map(PlantText::slots).orElse(Collections.nCopies(4, Numbers.NONE)));
+            cells.addAll(point.slots().map(PlantText::slots).orElse(Collections.nCopies(5, Numbers.NONE)));
             table.row(point.usedPercent() > 100 ? Tone.BAD : Tone.PLAIN, cells.toArray(String[]::new));
         }
         Section section = new Section(paint, "Loading: running current over what is allowed").table(table);
@@ -76,13 +74,16 @@ final class PlantText {
             section.text("Used and neutral are those of the worst scene of each; full use is every load at its running"
                     + " current.");
         }
-        section.text("V is to neutral; switched are free slots that take a switched breaker.");
+        section.text(
+                "V is to neutral; taken are slots with a breaker, free those without one that are not reserved; switched are"
+                        + " free slots that take a switched breaker.");
         return section.lines();
     }
 
     private static List<String> slots(SlotUse use) {
         return List.of(
                 Integer.toString(use.slots()),
+                Integer.toString(use.taken()),
                 Integer.toString(use.free()),
                 use.toBeLeft().map(String::valueOf).orElse(Numbers.NONE),
                 Integer.toString(use.freeForSwitched()));

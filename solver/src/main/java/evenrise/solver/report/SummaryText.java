@@ -27,7 +27,7 @@ public final class SummaryText {
         Verdict verdict = evaluation.verdict();
         List<List<String>> sections = new ArrayList<>();
         sections.add(AssessmentText.lines(evaluation.assessment(), paint));
-        sections.add(title(evaluation.project(), search, paint));
+        sections.add(title(evaluation, search, paint));
         if (!findings.isEmpty()) {
             Section section = new Section(paint, "What no plan of this project can keep");
             findings.forEach(section::item);
@@ -42,12 +42,17 @@ public final class SummaryText {
                             + " from this plan.")
                     .lines());
         }
+        List<String> overLimit = OverLimitText.lines(evaluation, paint);
+        if (!overLimit.isEmpty()) {
+            sections.add(overLimit);
+        }
         sections.add(ReviewText.counts(evaluation.review(), paint));
         sections.add(CautionText.lines(Cautions.ALL, paint));
         return Sections.joined(sections);
     }
 
-    private static List<String> title(Project project, SearchFacts search, Paint paint) {
+    private static List<String> title(Evaluation evaluation, SearchFacts search, Paint paint) {
+        Project project = evaluation.project();
         Map<String, Integer> outputs =
                 project.boardTypes().stream().collect(Collectors.toMap(BoardType::id, BoardType::outputs, (a, b) -> a));
         long switched = project.loads().stream().filter(Load::switched).count();
@@ -61,6 +66,7 @@ public final class SummaryText {
                         + Phrase.counted(reachable, "output") + ".")
                 .text((search.wasInterrupted() ? "Interrupted; the best plan so far is kept. " : "")
                         + searched(search));
+        MovedText.of(evaluation).ifPresent(title::text);
         GuessedField.counted(project)
                 .ifPresent(count -> title.text("Guessed: " + count + "; 'evenrise audit --guessed' lists them."));
         return title.lines();

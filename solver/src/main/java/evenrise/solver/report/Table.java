@@ -6,11 +6,13 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
  * A table for a screen of fixed pitch: words to the left, numbers to the right, never wider than
- * what it is painted on: free text is cut first, ids last. Cleans what it is given.
+ * what it is painted on: words go on below where they do not fit, free text first, ids last; a word that is too long is
+ * cut. Cleans what it is given.
  */
 public final class Table {
     /** Widest line of a report where nobody knows how wide the screen is. */
@@ -37,13 +39,13 @@ public final class Table {
     private final List<Column> columns = new ArrayList<>();
     private final List<Row> rows = new ArrayList<>();
 
-    /** A column of ids and short words, which are told apart by every letter: the last to be cut. */
+    /** A column of ids and short words, which are told apart by every letter: the last to be narrowed. */
     public Table words(String header) {
         columns.add(new Column(header, Kind.ID));
         return this;
     }
 
-    /** A column of names and other free text: the first to be cut. */
+    /** A column of names and other free text: the first to be narrowed. */
     public Table text(String header) {
         columns.add(new Column(header, Kind.TEXT));
         return this;
@@ -76,13 +78,24 @@ public final class Table {
         int[] widths = widths(paint.columns());
         Row header = new Row(Tone.HEADING, columns.stream().map(Column::header).toList());
         return Stream.concat(Stream.of(header), rows.stream())
-                .map(row -> INDENT + paint.on(row.tone(), line(row, widths)));
+                .flatMap(row -> lines(row, widths).map(line -> INDENT + paint.on(row.tone(), line)));
     }
 
-    private String line(Row row, int[] widths) {
+    private Stream<String> lines(Row row, int[] widths) {
+        List<List<String>> cells = new ArrayList<>();
+        for (int i = 0; i < widths.length; i++) {
+            String text = row.cells().get(i);
+            cells.add(columns.get(i).isNumber() ? List.of(text) : Wrap.within(widths[i], text));
+        }
+        int height = cells.stream().mapToInt(List::size).max().orElse(1);
+        return IntStream.range(0, height).mapToObj(at -> line(cells, at, widths));
+    }
+
+    private String line(List<List<String>> cells, int at, int[] widths) {
         StringBuilder line = new StringBuilder();
         for (int i = 0; i < widths.length; i++) {
-            String text = DisplayWidth.cut(row.cells().get(i), widths[i]);
+            List<String> cell = cells.get(i);
+            String text = at < cell.size() ? DisplayWidth.cut(cell.get(at), widths[i]) : "";
             String padding = " ".repeat(widths[i] - DisplayWidth.of(text));
             line.append(i == 0 ? "" : GAP).append(columns.get(i).isNumber() ? padding + text : text + padding);
         }

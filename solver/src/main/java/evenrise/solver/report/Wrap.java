@@ -14,6 +14,27 @@ public final class Wrap {
 
     private Wrap() {}
 
+    /** Words in lines of so many columns; a longer word has a line of its own. Blanks at the beginning stay. */
+    static List<String> within(int columns, String text) {
+        List<String> lines = new ArrayList<>();
+        if (DisplayWidth.of(text) <= columns) {
+            return List.of(text);
+        }
+        String indent = text.substring(0, text.length() - text.stripLeading().length());
+        StringBuilder line = new StringBuilder(indent);
+        for (String word : text.strip().split(" +")) {
+            boolean isFresh = line.length() == indent.length();
+            if (!isFresh && DisplayWidth.of(line.toString()) + 1 + DisplayWidth.of(word) > columns) {
+                lines.add(line.toString());
+                line = new StringBuilder(indent);
+                isFresh = true;
+            }
+            line.append(isFresh ? "" : " ").append(word);
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
     /** Lines of at most {@value #WIDEST} columns, the first after {@code first}, the others after as many blanks. */
     public static List<String> lines(String first, String text) {
         String rest = " ".repeat(DisplayWidth.of(first));

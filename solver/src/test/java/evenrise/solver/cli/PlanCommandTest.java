@@ -84,6 +84,19 @@ class PlanCommandTest {
 
             assertThat(result.code()).isEqualTo(ExitCode.DONE);
             assertThat(result.out()).containsPattern("Breakers moved +0 ").containsPattern("Leads moved +0 ");
+            assertThat(result.out())
+                    .containsPattern("From the earlier plan: moved 0 of 2 loads, leads 0 of 1, settings \\d\\.");
+        }
+
+        @Test
+        void fromAnEarlierOneAlwaysSaysHowMuchItMoves() {
+            Path earlier = folder.resolve("earlier.json");
+            new Shell(SmallHall.sound()).run("plan", project.toString(), "-o", earlier.toString());
+
+            Shell.Result result =
+                    new Shell(SmallHall.moved()).run("plan", project.toString(), "--from", earlier.toString());
+
+            assertThat(result.out()).contains("From the earlier plan: moved 1 of 2 loads, leads 1 of 1, settings 1.");
         }
 
         @Test
@@ -270,7 +283,10 @@ class PlanCommandTest {
 
             assertThat(result.code()).isEqualTo(ExitCode.LIMITS_BROKEN);
             assertThat(result.out())
-                    .contains("1 limit broken (1 electrical)", "Nothing is to be built from this plan.");
+                    .contains("1 limit broken (1 electrical)", "Nothing is to be built from this plan.")
+                    .contains(
+                            "Electrical limits that are broken, and inrush limits in events",
+                            "load 'amp' runs at 20.00 A, 125 % of it are 25.00 A");
             assertThat(read(folder.resolve("hall.plan.json")).assessment())
                     .hasValueSatisfying(it -> assertThat(it.limitsBroken()).isEqualTo(1));
         }
