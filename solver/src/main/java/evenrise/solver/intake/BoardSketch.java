@@ -24,6 +24,9 @@ final class BoardSketch {
 
     private static final List<Double> STEPS = List.of(0.25, 0.5, 1.0, 2.0);
 
+    /** Begins what is no name of a group. */
+    private static final String NO_GROUP = "/";
+
     /** What shares boards: of one system, a group, else amplifiers, else the others. */
     private record Sharing(String system, String group) {}
 
@@ -73,8 +76,8 @@ final class BoardSketch {
     }
 
     /**
-     * A group that fits one board has one of its own, a larger one as many as it needs. What is in no group shares others, but
-     * for amplifiers: no board reaches from processing to what waits until that has settled.
+     * A group that fits one board has one of its own, a larger one as many as it needs. What is in no group shares others, with
+     * a quarter of their outputs to spare, but for amplifiers: no board reaches from processing to what waits until that has settled.
      */
     List<Board> boards(List<Load> loads, List<Panel> panels) {
         Map<Sharing, Integer> sizes = new LinkedHashMap<>();
@@ -83,13 +86,18 @@ final class BoardSketch {
                 .forEach(load -> sizes.merge(
                         new Sharing(
                                 load.system().orElse(""),
-                                load.shutdownGroup().orElse(load.role() == Role.AMPLIFIER ? "/amplifiers" : "/others")),
+                                load.shutdownGroup()
+                                        .orElse(
+                                                load.role() == Role.AMPLIFIER
+                                                        ? NO_GROUP + "amplifiers"
+                                                        : NO_GROUP + "others")),
                         1,
                         Integer::sum));
         List<String> all = panels.stream().map(Panel::id).toList();
         List<Board> boards = new ArrayList<>();
         sizes.forEach((sharing, size) -> {
-            for (int left = size; left > 0; ) {
+            boolean isGroup = !sharing.group().startsWith(NO_GROUP);
+            for (int left = isGroup ? size : (int) Math.ceil(size * (1 + Sketch.SPARE)); left > 0; ) {
                 Kind kind = kind(left);
                 String panel = all.get(boards.size() % all.size());
                 boards.add(Board.builder()
@@ -106,11 +114,12 @@ final class BoardSketch {
             return boards;
         }
         if (!mapping.boardTypes().isEmpty()) {
-            notices.guess("as many boards as groups need (" + boards.size()
+            notices.guess("as many boards as groups need, and a quarter more of what is in none (" + boards.size()
                     + "), of the kinds that the mapping names: to be replaced by the real ones");
         } else {
-            notices.guess(Phrase.counted(boards.size(), "board")
-                    + ", as many as groups need, of the kind that is to be filled in");
+            notices.guess(
+                    Phrase.counted(boards.size(), "board")
+                            + ", as many as groups need and a quarter more of what is in none, of the kind that is to be filled in");
         }
         return boards;
     }

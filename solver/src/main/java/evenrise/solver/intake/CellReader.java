@@ -57,8 +57,8 @@ final class CellReader {
             return OptionalDouble.empty();
         }
         if (figure.isAbout()) {
-            notices.assume("about, or a range, is said of " + meaning.word() + ": the figure counts as it stands, of a"
-                    + " range its upper end");
+            notices.assume("about, or a range, or other words are said of " + meaning.word() + ": the figure counts as"
+                    + " it stands, of a range its upper end, of several the greatest");
         }
         if (figure.times() > 1) {
             notices.assume(meaning.word() + " such as '2 x 500' are multiplied out for a piece");

@@ -42,7 +42,7 @@ final class Sketch {
     /** Less than anything that is felt, and enough that no board is used that others could stand in for. */
     private static final double BOARD_WEIGHT = 0.1;
 
-    private static final double SPARE = 0.25;
+    static final double SPARE = 0.25;
 
     /** In ampere, of panels as they are sold in either practice; common practice, no source. */
     private static final Map<Practice, double[]> PANEL_RATINGS = Map.of(
