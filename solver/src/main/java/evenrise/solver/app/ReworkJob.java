@@ -1,36 +1,26 @@
 package evenrise.solver.app;
 
-import evenrise.model.evaluation.Evaluation;
+import evenrise.model.check.Nearest;
+import evenrise.model.contract.Harmless;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
-import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
+import evenrise.model.rules.ProjectIndex;
 import evenrise.model.rules.Rotation;
-import evenrise.solver.bounds.ProvenBounds;
-import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
-import evenrise.solver.engine.nearby.NearbyPlan;
-import evenrise.solver.engine.nearby.NearbySearch;
-import evenrise.solver.rework.Front;
-import evenrise.solver.rework.FrontPoint;
-import evenrise.solver.rework.Kept;
 import evenrise.solver.rework.Measured;
-import evenrise.solver.rework.NightPrices;
+import evenrise.solver.rework.NightLimits;
 import evenrise.solver.rework.OrderOfWork;
 import evenrise.solver.rework.WorkOrder;
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** One rework from request to written folder. */
 final class ReworkJob {
-    /** Part of the time for a plan as good as new; the rest goes to plans near the one as built. */
-    private static final double AS_NEW_PART = 0.4;
-
-    private static final int MOST_POINTS = 12;
     private static final int[] OTHER_SIZES = {2, 4, 8, 16};
 
     private final PlannerSource planners;
@@ -78,70 +68,59 @@ final class ReworkJob {
     private List<Source> inputs() {
         List<Source> inputs = new ArrayList<>(List.of(asked.project(), asked.plan()));
         asked.measured().map(Source::file).ifPresent(inputs::add);
+        asked.target().ifPresent(inputs::add);
         return inputs;
     }
 
     private ReworkResult run(String sha256, PlanningRequest request, List<String> notes, ReworkFolder folder) {
         Project project = request.project();
         Plan built = request.from().orElseThrow();
-        Project searched = asked.keepsRunning() ? Kept.early(project, built) : project;
-        NearbySearch nearby = new NearbySearch(
-                searched,
-                built,
-                request.seed(),
-                watch::report,
-                Optional.of(NightPrices.of(project, built).forSearch()));
-        PlanningOutcome asNew = asNew(request, nearby::stop);
-        nearby.offer(asNew.plan());
-        if (!control.cancellation().isCancelled()) {
-            nearby.search(request.budget().part(1 - AS_NEW_PART), request.threads());
-        }
-        watch.at(Stage.BOUNDS);
-        Optional<Bounds> bounds = Optional.of(ProvenBounds.of(project));
-        watch.at(Stage.JUDGING);
-        Front whole = Front.of(
-                project,
-                built,
-                nearby.plans().stream()
-                        .map(NearbyPlan::plan)
-                        .filter(plan -> !asked.keepsRunning() || Kept.keepsRunning(project, built, plan))
-                        .toList());
-        FrontPoint picked = whole.choose(asked.perMoveAmps(), asked.maxMoves());
-        Map<Plan, Evaluation> evaluations = new IdentityHashMap<>();
-        Front front = whole.thinned(MOST_POINTS, picked).finished(bare -> {
-            Evaluation evaluation = Finishing.evaluated(sha256, request, asNew, bare, bounds);
-            Plan plan = evaluation.plan();
-            evaluations.put(plan, evaluation);
-            return plan;
-        });
-        FrontPoint chosen = front.like(picked);
+        NightLimits night = night(project, built);
+        ReworkSearch search = new ReworkSearch(planners, asked, control, watch);
+        ReworkSearch.Found found = asked.target().isPresent()
+                ? search.given(sha256, request, target(project))
+                : search.search(sha256, request, night, folder);
         watch.at(Stage.ORDERING);
-        OrderOfWork work = new OrderOfWork(project, built, chosen.plan());
+        OrderOfWork work = new OrderOfWork(project, built, found.chosen().plan(), night);
         WorkOrder order = work.withAtLeast(asked.deadAtOnce());
         watch.at(Stage.WRITING);
-        folder.write(project, built, front, chosen, order);
+        folder.write(project, built, found.front(), found.chosen(), order);
         watch.at(Stage.ORDERING);
-        List<WorkOrder> others = others(work, order);
         return new ReworkResult(
                 project,
                 notes,
-                front,
-                chosen,
-                evaluations.get(chosen.plan()),
+                found.front(),
+                found.chosen(),
+                found.evaluation(),
                 order,
-                others,
+                others(work, order),
+                night,
                 control.cancellation().isCancelled());
     }
 
-    private PlanningOutcome asNew(PlanningRequest request, Runnable alsoStops) {
-        PlanningRequest part = request.withBudget(request.budget().part(AS_NEW_PART));
-        PlannerSource.Search search = planners.search(part, watch::report, watch.notes());
-        control.cancellation().whenCancelled(() -> {
-            search.stop();
-            alsoStops.run();
-        });
-        watch.at(Stage.SEARCHING);
-        return search.plan();
+    private Plan target(Project project) {
+        Source file = asked.target().orElseThrow();
+        return Inputs.plan(file, project, watch.notes()).value().orElseThrow();
+    }
+
+    private NightLimits night(Project project, Plan built) {
+        NightOptions options = asked.night();
+        Set<String> known = new TreeSet<>();
+        project.loads().forEach(load -> known.add(load.id()));
+        project.shutdownGroups().forEach(group -> known.add(group.id()));
+        project.panels().forEach(panel -> known.add(panel.id()));
+        for (String id : options.stayLive()) {
+            if (!known.contains(id)) {
+                throw new JobFailed(
+                        JobFailed.Reason.INPUT,
+                        "'" + Harmless.shown(id) + "' is to stay live, but is no load, shutdown group or panel of the"
+                                + " project." + Nearest.to(id, known).map(it -> " Maybe it is '" + it + "'.").orElse(""));
+            }
+        }
+        return new NightLimits(
+                NightLimits.loads(new ProjectIndex(project), built, options.stayLive()),
+                options.mostOut(),
+                options.windowsMinutes());
     }
 
     private static List<WorkOrder> others(OrderOfWork work, WorkOrder order) {

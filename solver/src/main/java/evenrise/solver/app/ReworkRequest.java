@@ -14,7 +14,9 @@ import java.util.OptionalInt;
  * @param perMoveAmps what one move costs, in ampere-equivalents of the objective
  * @param maxMoves no plan with more moves is taken
  * @param deadAtOnce loads that may be locked out at once
- * @param keepsRunning whether everything stays for which the whole system would have to go off
+ * @param keepsRunning whether everything stays for which a system would have to go off
+ * @param night what the nights leave no room for
+ * @param target the plan to work towards; searched for where there is none
  * @since 0.1.0
  */
 public record ReworkRequest(
@@ -26,7 +28,9 @@ public record ReworkRequest(
         OptionalDouble perMoveAmps,
         OptionalInt maxMoves,
         int deadAtOnce,
-        boolean keepsRunning) {
+        boolean keepsRunning,
+        NightOptions night,
+        Optional<Source> target) {
     public ReworkRequest {
         if (deadAtOnce < 1) {
             throw new IllegalArgumentException("deadAtOnce is " + deadAtOnce + ", expected at least 1");
@@ -50,11 +54,44 @@ public record ReworkRequest(
                 OptionalDouble.empty(),
                 OptionalInt.empty(),
                 1,
-                false);
+                false,
+                NightOptions.NONE,
+                Optional.empty());
+    }
+
+    public ReworkRequest withNight(NightOptions value) {
+        return new ReworkRequest(
+                project,
+                plan,
+                measured,
+                folder,
+                effort,
+                perMoveAmps,
+                maxMoves,
+                deadAtOnce,
+                keepsRunning,
+                value,
+                target);
+    }
+
+    /** The order of work from the plan as built to another, whatever it is. */
+    public ReworkRequest withTarget(Source value) {
+        return new ReworkRequest(
+                project,
+                plan,
+                measured,
+                folder,
+                effort,
+                perMoveAmps,
+                maxMoves,
+                deadAtOnce,
+                keepsRunning,
+                night,
+                Optional.of(value));
     }
 
     public ReworkRequest withEffort(Effort value) {
         return new ReworkRequest(
-                project, plan, measured, folder, value, perMoveAmps, maxMoves, deadAtOnce, keepsRunning);
+                project, plan, measured, folder, value, perMoveAmps, maxMoves, deadAtOnce, keepsRunning, night, target);
     }
 }

@@ -6,6 +6,7 @@ import evenrise.model.project.Project;
 import evenrise.solver.report.ReworkText;
 import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
+import evenrise.solver.rework.NightLimits;
 import evenrise.solver.rework.WorkOrder;
 import java.util.List;
 
@@ -22,6 +23,7 @@ public final class ReworkResult implements Listing {
     private final Evaluation evaluation;
     private final WorkOrder order;
     private final List<WorkOrder> others;
+    private final NightLimits night;
     private final boolean wasCancelled;
 
     ReworkResult(
@@ -32,6 +34,7 @@ public final class ReworkResult implements Listing {
             Evaluation evaluation,
             WorkOrder order,
             List<WorkOrder> others,
+            NightLimits night,
             boolean wasCancelled) {
         this.project = project;
         this.notes = List.copyOf(notes);
@@ -40,6 +43,7 @@ public final class ReworkResult implements Listing {
         this.evaluation = evaluation;
         this.order = order;
         this.others = List.copyOf(others);
+        this.night = night;
         this.wasCancelled = wasCancelled;
     }
 
@@ -74,6 +78,6 @@ public final class ReworkResult implements Listing {
 
     @Override
     public List<String> text(TextStyle style) {
-        return ReworkText.lines(project, notes, front, chosen, order, others, style.paint());
+        return ReworkText.lines(project, notes, front, chosen, order, others, night, style.paint());
     }
 }

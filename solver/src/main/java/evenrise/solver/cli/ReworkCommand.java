@@ -31,6 +31,8 @@ import picocli.CommandLine.Spec;
             "%nExamples:",
             "  evenrise rework hall.project.json built.plan.json -o rework",
             "  evenrise rework hall.project.json built.plan.json --measured clamp.csv --max-moves 12 -o rework",
+            "  evenrise rework hall.project.json built.plan.json --stay-live control --night 240,240 -o rework",
+            "  evenrise rework hall.project.json built.plan.json --to new.plan.json -o rework",
             "  evenrise rework hall.project.json built.plan.json --per-move 2.5 --dead-at-once 4 -o rework",
             "%nA move is a breaker re-terminated or a control lead re-landed; --moves counts changes tried in the"
                     + " search.",
@@ -87,7 +89,9 @@ final class ReworkCommand implements Callable<Integer> {
                 options.perMoveAmps(),
                 options.maxMoves(),
                 options.deadAtOnce(),
-                options.keepsRunning());
+                options.keepsRunning(),
+                options.night(),
+                options.target().map(terminal::source));
         ReworkResult result = jobs.rework(request, ProgressView.control(terminal, isQuiet, interruption));
         if (!isQuiet) {
             terminal.print(terminal.out(), result.text(terminal.outStyle(false)));

@@ -1,5 +1,9 @@
 package evenrise.solver.cli;
 
+import evenrise.solver.app.NightOptions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import picocli.CommandLine;
@@ -39,6 +43,42 @@ final class ReworkOptions {
                             + "isolated with one of them.")
     private boolean keepsRunning;
 
+    @Option(
+            names = "--stay-live",
+            paramLabel = "ID",
+            split = ",",
+            description = "Loads, shutdown groups and panels of which nothing may be off at any time: plans leave alone"
+                    + " what would take them off. Several are parted by commas.")
+    private List<String> stayLive = new ArrayList<>();
+
+    @Option(
+            names = "--most-out",
+            paramLabel = "N",
+            description = "Shutdown groups of which a load may be off at once, at most.")
+    private Integer mostOut;
+
+    @Option(
+            names = "--night",
+            paramLabel = "MIN",
+            split = ",",
+            description = "How long a night is, in minutes; several are parted by commas. No stage is longer than the"
+                    + " longest, and stages are laid out over them in their order.")
+    private List<Double> nights = new ArrayList<>();
+
+    @Option(
+            names = "--to",
+            paramLabel = "PLAN",
+            description = "The plan to work towards: nothing is searched for, and the order of work leads there.")
+    private String target;
+
+    NightOptions night() {
+        return new NightOptions(stayLive, mostOut == null ? OptionalInt.empty() : OptionalInt.of(mostOut), nights);
+    }
+
+    Optional<String> target() {
+        return Optional.ofNullable(target);
+    }
+
     boolean keepsRunning() {
         return keepsRunning;
     }
@@ -63,6 +103,12 @@ final class ReworkOptions {
         if (maxMoves != null && maxMoves < 0) {
             throw new ParameterException(command, "--max-moves is " + maxMoves + ", expected at least 0.");
         }
+        if (mostOut != null && mostOut < 0) {
+            throw new ParameterException(command, "--most-out is " + mostOut + ", expected at least 0.");
+        }
+        nights.stream().filter(minutes -> !(minutes > 0 && minutes <= 1e6)).forEach(minutes -> {
+            throw new ParameterException(command, "--night is " + minutes + ", expected more than 0, at most 1e6.");
+        });
         if (deadAtOnce < 1) {
             throw new ParameterException(command, "--dead-at-once is " + deadAtOnce + ", expected at least 1.");
         }

@@ -7,13 +7,20 @@ import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
 import evenrise.solver.rework.MoveKind;
 import evenrise.solver.rework.NightCost;
+import evenrise.solver.rework.NightLimits;
+import evenrise.solver.rework.WorkMinutes;
 import evenrise.solver.rework.WorkOrder;
 import evenrise.solver.rework.WorkStage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a rework comes to, for the screen. */
 public final class ReworkText {
+    private static final int MOST_OUT = 5;
+
     private ReworkText() {}
 
     /**
@@ -27,6 +34,7 @@ public final class ReworkText {
             FrontPoint chosen,
             WorkOrder order,
             List<WorkOrder> others,
+            NightLimits night,
             Paint paint) {
         List<List<String>> sections = new ArrayList<>();
         Section head = new Section(paint, "Rework of " + project.name());
@@ -34,7 +42,10 @@ public final class ReworkText {
         notes.forEach(head::item);
         sections.add(head.lines());
         sections.add(front(front, chosen, paint));
-        sections.add(order(chosen, order, others, paint));
+        sections.add(order(project, chosen, order, others, paint));
+        if (!night.windowsMinutes().isEmpty() && !order.stages().isEmpty()) {
+            sections.add(NightsText.lines(project, order, night, paint));
+        }
         sections.add(CautionText.lines(Cautions.ALL, paint));
         return Sections.joined(sections);
     }
@@ -128,7 +139,8 @@ public final class ReworkText {
                 plan);
     }
 
-    private static List<String> order(FrontPoint chosen, WorkOrder order, List<WorkOrder> others, Paint paint) {
+    private static List<String> order(
+            Project project, FrontPoint chosen, WorkOrder order, List<WorkOrder> others, Paint paint) {
         Section section = new Section(
                 paint, "Order of work for the plan chosen (" + Phrase.counted(chosen.moves(), "move") + ")");
         if (order.stages().isEmpty()) {
@@ -141,6 +153,7 @@ public final class ReworkText {
                 .number("off besides")
                 .words("isolated")
                 .number("steps")
+                .number("min")
                 .number("broken after")
                 .text("out meanwhile");
         int number = 0;
@@ -156,16 +169,18 @@ public final class ReworkText {
                             : Integer.toString(each.standingBy().size()),
                     isolated(each),
                     Integer.toString(each.steps().size()),
+                    Long.toString(Math.round(each.minutes())),
                     Integer.toString(each.brokenAfter()),
                     each.outages().isEmpty() ? "nothing" : WorkSheetText.groups(each.outages()));
         }
         section.table(table);
+        section.text(duration(project, order));
         section.text(
                 order.breaches().isEmpty() ? Tone.GOOD : Tone.BAD,
                 order.breaches().isEmpty()
                         ? "Replayed step by step by the referee: nothing is broken on the way that was whole before."
                         : "Replayed step by step by the referee: broken on the way, since no order was found that"
-                                + " breaks nothing:");
+                                + " breaks nothing and keeps within the night:");
         order.breaches().stream()
                 .limit(10)
                 .forEach(breach ->
@@ -195,6 +210,21 @@ public final class ReworkText {
             section.table(more);
         }
         return section.lines();
+    }
+
+    /** How long it takes, who is out longest, and which minutes nobody has stated. */
+    private static String duration(Project project, WorkOrder order) {
+        String out = order.outMinutes().entrySet().stream()
+                .sorted(Map.Entry.<String, Double>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey()))
+                .limit(MOST_OUT)
+                .map(each -> (each.getKey().isEmpty() ? "loads without a group" : "group " + each.getKey()) + " "
+                        + Math.round(each.getValue()) + " min")
+                .collect(Collectors.joining(", "));
+        WorkMinutes minutes = WorkMinutes.of(project);
+        boolean isUsual = Stream.of(MoveKind.values()).anyMatch(kind -> !minutes.isStated(kind));
+        return "One crew takes " + Math.round(order.minutes()) + " min"
+                + (out.isEmpty() ? "" : "; longest out: " + out) + "."
+                + (isUsual ? " Minutes by kind that the project does not state in work are usual values, no source." : "");
     }
 
     private static String off(WorkStage stage) {

@@ -30,7 +30,9 @@ public record WorkFile(
         @Field(meaning = "What is broken on the way and was whole at the start")
         List<Breach> breaches,
 
-        @Field(meaning = "Stages, in their order") List<Stage> stages) {
+        @Field(meaning = "Stages, in their order") List<Stage> stages,
+
+        @Field(meaning = "Who is out, and for how long") List<Outage> outages) {
     public static final String FORMAT = "evenrise-work/1";
 
     /** One stage of it. */
@@ -67,7 +69,20 @@ public record WorkFile(
             List<String> deadBelow,
 
             @Field(meaning = "Systems that are off by their commands; none where one command is for all")
-            List<String> systemsOff) {}
+            List<String> systemsOff,
+
+            @Field(meaning = "How long the stage takes one crew, by minutes of each kind of work as stated or by default")
+            double minutes,
+
+            @Field(meaning = "How long each step takes of that, in the order of steps; 0 where another step covers it")
+            List<Double> stepMinutes) {}
+
+    /** How long somebody is out. */
+    public record Outage(
+            @Field(meaning = "Shutdown group; empty for loads without one")
+            String group,
+
+            @Field(meaning = "Over all stages") double minutes) {}
 
     public static WorkFile of(List<String> cautions, WorkOrder order) {
         List<Stage> stages = new ArrayList<>();
@@ -83,9 +98,13 @@ public record WorkFile(
                     each.brokenAfter(),
                     each.steps(),
                     each.deadBelow(),
-                    each.systemsOff()));
+                    each.systemsOff(),
+                    each.minutes(),
+                    each.stepMinutes()));
         }
         return new WorkFile(
-                FORMAT, cautions, order.cost(), order.isProven(), order.obstacles(), order.breaches(), stages);
+                FORMAT, cautions, order.cost(), order.isProven(), order.obstacles(), order.breaches(), stages, order.outMinutes().entrySet().stream()
+                        .map(each -> new Outage(each.getKey(), each.getValue()))
+                        .toList());
     }
 }

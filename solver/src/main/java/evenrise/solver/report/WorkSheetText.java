@@ -55,6 +55,11 @@ public final class WorkSheetText {
                 project.name() + ": stage " + number + " of " + order.stages().size());
         head.text(isOff(stage));
         head.text(dead(project, stage));
+        if (stage.minutes() > 0) {
+            head.text("About " + Math.round(stage.minutes())
+                    + " min for one crew, by minutes of each kind of work; beside each step stands the minute at which"
+                    + " it begins. Begun at ________ Done at ________");
+        }
         if (!stage.outages().isEmpty()) {
             head.text("Out meanwhile, wholly or in part: " + groups(stage.outages()) + ".");
         }
@@ -64,8 +69,11 @@ public final class WorkSheetText {
         Section steps = new Section(Paint.NONE, "Steps");
         List<String> lines = new ArrayList<>(steps.lines());
         int count = 0;
+        double clock = 0;
         for (WorkStep step : stage.steps()) {
-            lines.addAll(Wrap.lines(String.format(Locale.ROOT, "  [ ] %2d  ", ++count), words.say(step)));
+            String at = stage.stepMinutes().isEmpty() ? "" : String.format(Locale.ROOT, "%4d ", Math.round(clock));
+            clock += stage.stepMinutes().isEmpty() ? 0 : stage.stepMinutes().get(count);
+            lines.addAll(Wrap.lines(String.format(Locale.ROOT, "  [ ] %2d %s ", ++count, at), words.say(step)));
         }
         sections.add(lines);
         if (order.breaches().stream().anyMatch(breach -> breach.stage() == number)) {

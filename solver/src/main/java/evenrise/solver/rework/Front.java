@@ -89,6 +89,14 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
                         .orElseThrow());
     }
 
+    /** That one plan is the way to go, whatever it costs and breaks. */
+    public static Front to(Project project, Plan built, Plan target) {
+        ProjectIndex index = new ProjectIndex(project);
+        NightPrices prices = NightPrices.of(project, built);
+        FrontPoint point = point(judged(index, built, target), built, prices);
+        return new Front(point(judged(index, built, built), built, prices), List.of(point), List.of(), point);
+    }
+
     /** Where the objective counts moves, they are those from the plan as built. */
     private static Evaluation judged(ProjectIndex index, Plan built, Plan bare) {
         return Evaluation.of(

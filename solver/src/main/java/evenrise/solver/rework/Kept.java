@@ -2,20 +2,19 @@ package evenrise.solver.rework;
 
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.Plan;
-import evenrise.model.project.Board;
 import evenrise.model.project.FixedPlace;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Project;
-import evenrise.model.project.Role;
-import evenrise.model.rules.ProjectIndex;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
-/** Keeps what cannot be moved without the whole system off. */
+/** Keeps what cannot be moved without an outage that is not wanted. */
 public final class Kept {
     private final Project project;
     private final Map<String, Assignment> seats;
@@ -23,59 +22,54 @@ public final class Kept {
     private final Set<String> panels = new HashSet<>();
     private final Set<String> boards = new HashSet<>();
 
-    private Kept(Project project, Plan built) {
+    private Kept(Project project, Plan built, Predicate<Passage.Outage> isUnwanted) {
         this.project = project;
         this.seats = Changes.seats(built);
-        Role last = project.loads().stream()
-                .filter(Load::switched)
-                .map(Load::role)
-                .max(Role::compareTo)
-                .orElse(Role.PROCESSING);
+        Passage still = new Passage(project, built, built);
         project.loads().stream()
-                .filter(load -> load.switched() && load.role().compareTo(last) < 0 && seats.containsKey(load.id()))
-                .forEach(load -> early.add(load.id()));
-        Set<String> theirs = new HashSet<>();
-        early.forEach(load -> seats.get(load).board().ifPresent(theirs::add));
-        project.boards().stream()
-                .filter(board -> theirs.contains(board.id()))
-                .flatMap(board -> board.fedBy().stream())
-                .filter(seats::containsKey)
+                .map(Load::id)
+                .filter(id -> seats.containsKey(id) && isUnwanted.test(OutageOf.load(still, id)))
                 .forEach(early::add);
-        early.forEach(load -> panels.add(seats.get(load).panel()));
-        for (Board board : project.boards()) {
-            if (theirs.contains(board.id())) {
-                panels.addAll(Downstream.supplies(board));
-                if (Isolation.isDeadAtWork(board)) {
-                    boards.add(board.id());
-                }
-            }
-        }
-        ProjectIndex index = new ProjectIndex(project);
-        List.copyOf(panels).forEach(panel -> panels.addAll(Downstream.panelsAbove(index, panel)));
-        panels.retainAll(project.panels().stream().map(Panel::id).toList());
         project.panels().stream()
-                .filter(panel -> !Isolation.isDeadAtWork(panel))
-                .map(Panel::id)
-                .forEach(panels::remove);
+                .filter(panel -> Isolation.isDeadAtWork(panel) && isUnwanted.test(OutageOf.panel(still, panel.id())))
+                .forEach(panel -> panels.add(panel.id()));
+        project.boards().stream()
+                .filter(board -> Isolation.isDeadAtWork(board) && isUnwanted.test(OutageOf.board(still, board.id())))
+                .forEach(board -> boards.add(board.id()));
     }
 
     /**
-     * The project with every switched load fixed where it is built that may come on only while others are off (whatever is
-     * no amplifier where there are amplifiers, and processing where there are auxiliary loads), and with no breaker to be
-     * worked on in a panel, and no lead on a board, that would be isolated with one of them.
+     * The project with everything fixed where it is built that cannot be worked on without an outage that is not wanted:
+     * loads, breakers in panels and leads on boards that would be off or dead with them.
+     *
+     * @param keepsRunning whether no system may go off
      */
-    public static Project early(Project project, Plan built) {
-        Kept kept = new Kept(project, built);
+    public static Project inPlace(Project project, Plan built, boolean keepsRunning, NightLimits night) {
+        Predicate<Passage.Outage> isUnwanted = unwanted(keepsRunning, night);
+        if (!keepsRunning && night.live().isEmpty()) {
+            return project;
+        }
+        Kept kept = new Kept(project, built, isUnwanted);
         return project.withLoads(project.loads().stream().map(kept::held).toList());
     }
 
-    /** Whether a plan can be reached with none of its changes, each by itself, asking for the whole system to be off. */
-    public static boolean keepsRunning(Project project, Plan built, Plan plan) {
+    private static Predicate<Passage.Outage> unwanted(boolean keepsRunning, NightLimits night) {
+        return outage -> keepsRunning && !outage.systems().isEmpty()
+                || !Collections.disjoint(outage.loads(), night.live());
+    }
+
+    /** Whether a plan can be reached with none of its changes, each by itself, asking for such an outage. */
+    public static boolean isReached(
+            Project project, Plan built, Plan plan, boolean keepsRunning, NightLimits night) {
+        if (!keepsRunning && night.live().isEmpty()) {
+            return true;
+        }
         Passage passage = new Passage(project, built, plan);
         return passage.all().stream().noneMatch(change -> {
             BitSet one = new BitSet();
             one.set(change);
-            return passage.unchecked(new BitSet(), one).isSystemOff();
+            Passage.Way way = passage.unchecked(new BitSet(), one);
+            return keepsRunning && way.isSystemOff() || !Collections.disjoint(way.off(), night.live());
         });
     }
 

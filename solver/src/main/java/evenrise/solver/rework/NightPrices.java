@@ -28,20 +28,17 @@ public final class NightPrices {
         minutes = WorkMinutes.of(project);
         Passage still = new Passage(project, built, built);
         for (Load load : project.loads()) {
-            offWithLoad.put(load.id(), still.shutdowns(Set.of(load.id()), new Isolation(Set.of(), Set.of(), Set.of())));
+            offWithLoad.put(load.id(), OutageOf.load(still, load.id()).systems());
         }
         for (Panel panel : project.panels()) {
             if (Isolation.isDeadAtWork(panel)) {
-                Set<String> one = Set.of(panel.id());
-                offWithPanel.put(
-                        panel.id(),
-                        still.shutdowns(Set.of(), new Isolation(one, Set.of(), Downstream.below(index, one))));
+                offWithPanel.put(panel.id(), OutageOf.panel(still, panel.id()).systems());
             }
         }
         for (Board board : project.boards()) {
             if (Isolation.isDeadAtWork(board)) {
                 offWithBoard.put(
-                        board.id(), still.shutdowns(Set.of(), new Isolation(Set.of(), Set.of(board.id()), Set.of())));
+                        board.id(), OutageOf.board(still, board.id()).systems());
             }
         }
     }

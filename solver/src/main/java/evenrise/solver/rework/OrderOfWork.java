@@ -1,5 +1,6 @@
 package evenrise.solver.rework;
 
+import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import java.util.ArrayList;
@@ -15,15 +16,22 @@ public final class OrderOfWork {
     private final Project project;
     private final Plan built;
     private final Plan target;
+    private final NightLimits night;
     private final Passage passage;
     private final Optional<EveryOrder> every;
 
     /** Prepares the way from one plan to another. */
     public OrderOfWork(Project project, Plan built, Plan target) {
+        this(project, built, target, NightLimits.NONE);
+    }
+
+    /** The same where a night has limits. */
+    public OrderOfWork(Project project, Plan built, Plan target, NightLimits night) {
+        this.night = night;
         this.project = project;
         this.built = built;
         this.target = target;
-        this.passage = new Passage(project, built, target);
+        this.passage = new Passage(project, built, target, night);
         boolean isFew = passage.size() <= EveryOrder.MOST_CHANGES
                 && (1L << passage.size()) * project.loads().size() <= MOST_JUDGED;
         this.every = isFew ? Optional.of(new EveryOrder(passage)) : Optional.empty();
@@ -42,6 +50,10 @@ public final class OrderOfWork {
     public WorkOrder withAtLeast(int atLeast) {
         Optional<List<BitSet>> found =
                 every.isPresent() ? every.get().cheapest(atLeast) : new GreedyOrder(passage).stages(atLeast);
+        if (found.isEmpty() && !night.equals(night.onlyLive())) {
+            WorkOrder longer = new OrderOfWork(project, built, target, night.onlyLive()).withAtLeast(atLeast);
+            return longer.with(breaches(longer.stages()));
+        }
         List<BitSet> sets = found.orElseGet(() -> passage.size() == 0 ? List.of() : List.of(passage.all()));
         List<WorkStage> stages = new ArrayList<>();
         List<String> obstacles = new ArrayList<>();
@@ -56,14 +68,25 @@ public final class OrderOfWork {
             stages.add(stage(passage, done, set, way));
             done.or(set);
         }
-        List<Breach> breaches = Replay.of(project, built, target, stages);
-        return new WorkOrder(stages, cost, every.isPresent() && found.isPresent(), obstacles, breaches);
+        return new WorkOrder(stages, cost, every.isPresent() && found.isPresent(), obstacles, breaches(stages));
+    }
+
+    /** What the replay finds, and where a stage is more than the night has room for. */
+    private List<Breach> breaches(List<WorkStage> stages) {
+        List<Breach> breaches = new ArrayList<>(Replay.of(project, built, target, stages, night.live()));
+        for (int i = 0; i < stages.size(); i++) {
+            for (BrokenRule each : night.brokenBy(stages.get(i))) {
+                breaches.add(Breach.of(i + 1, 0, each));
+            }
+        }
+        return breaches;
     }
 
     private static WorkStage stage(Passage passage, BitSet done, BitSet set, Passage.Way way) {
         BitSet after = (BitSet) done.clone();
         after.or(set);
         List<String> locked = List.copyOf(passage.loads(set));
+        List<WorkStep> steps = StageSteps.of(passage, done, set, way);
         List<String> standing = way.off().stream()
                 .filter(load -> !locked.contains(load))
                 .filter(load -> !passage.isByCommand(way, load))
@@ -78,11 +101,12 @@ public final class OrderOfWork {
                 locked,
                 standing,
                 List.copyOf(way.outages()),
-                StageSteps.of(passage, done, set, way),
+                steps,
                 passage.after(after),
                 passage.broken(after),
                 List.copyOf(way.isolation().below()),
-                way.systemsOff());
+                way.systemsOff(),
+                new StageMinutes(passage.index, WorkMinutes.of(passage.project), passage.changes).of(steps));
     }
 
     /** What forbids to begin the stage with a part of it. */
@@ -103,7 +127,8 @@ public final class OrderOfWork {
             }
         }
         return passage.way(done, stage).isEmpty()
-                ? "with these loads dead, a line or a neutral carries more than it may; the replay says where."
+                ? "with these loads off, a line or a neutral carries more than it may, or the night has no room for it; the"
+                        + " replay says where."
                 : "done in parts, it would take the system, a panel, a board or a shutdown group out more often.";
     }
 }

@@ -38,6 +38,7 @@ final class Passage {
     final Changes changes;
     final Harm start;
     private final List<Double> startOver;
+    private final NightLimits night;
     private final OutputTimes builtTimes;
     private final OutputTimes targetTimes;
 
@@ -63,6 +64,11 @@ final class Passage {
     };
 
     Passage(Project project, Plan built, Plan target) {
+        this(project, built, target, NightLimits.NONE);
+    }
+
+    Passage(Project project, Plan built, Plan target, NightLimits night) {
+        this.night = night;
         this.project = project;
         this.index = new ProjectIndex(project);
         this.built = built;
@@ -292,7 +298,26 @@ final class Passage {
         if (worse(after).isPresent()) {
             return Optional.empty();
         }
-        return Optional.of(unchecked(done, next, after)).filter(way -> currentsHold(done, way.off));
+        return Optional.of(unchecked(done, next, after))
+                .filter(way -> night.allows(way.off, way.outages, minutes(done, next, way)))
+                .filter(way -> currentsHold(done, way.off));
+    }
+
+    /** How long a stage takes; nobody asks where no night has an end. */
+    private double minutes(BitSet done, BitSet next, Way way) {
+        return night.windowsMinutes().isEmpty()
+                ? 0
+                : new StageMinutes(index, WorkMinutes.of(project), changes)
+                        .of(StageSteps.of(this, done, next, way)).stream()
+                                .mapToDouble(Double::doubleValue)
+                                .sum();
+    }
+
+    /** Loads that are off while a change is made by itself, the first of all. */
+    Set<String> offWith(int change) {
+        BitSet one = new BitSet();
+        one.set(change);
+        return unchecked(new BitSet(), one).off;
     }
 
     /** The same without asking what it breaks. */
@@ -385,16 +410,27 @@ final class Passage {
         }
     }
 
-    /** Systems that go off with loads and isolated parts, one without a name where one command is for all. */
-    Set<String> shutdowns(Set<String> loads, Isolation isolation) {
+    /**
+     * What goes off with loads and isolated parts of the plant as built.
+     *
+     * @param systems by command; one without a name where one command is for all
+     */
+    record Outage(Set<String> systems, Set<String> loads) {}
+
+    Outage outage(Set<String> loads, Isolation isolation) {
         BitSet nothing = new BitSet();
         Set<String> off = new LinkedHashSet<>(loads);
         off.addAll(takenOff(isolation, nothing));
         addAllThatNeed(off, nothing);
         List<Load> byCommand = byCommand(
-                off, load -> aloneAsBuilt.computeIfAbsent(load, any -> RestartAlone.holds(load, asBuilt, limits)));
+                off,
+                load -> aloneAsBuilt.computeIfAbsent(load, any -> RestartAlone.holds(load, asBuilt, limits)));
         List<String> systems = Commands.offWith(project, byCommand);
-        return byCommand.isEmpty() ? Set.of() : systems.isEmpty() ? Set.of("") : new TreeSet<>(systems);
+        if (byCommand.isEmpty()) {
+            return new Outage(Set.of(), off);
+        }
+        loads().filter(load -> Commands.isFor(systems, load)).map(Load::id).forEach(off::add);
+        return new Outage(systems.isEmpty() ? Set.of("") : new TreeSet<>(systems), off);
     }
 
     private List<Load> byCommand(Set<String> off, BitSet after) {

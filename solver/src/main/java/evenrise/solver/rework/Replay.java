@@ -63,6 +63,7 @@ public final class Replay {
     private final Set<String> untested = new LinkedHashSet<>();
     private final Set<String> unlabelled = new LinkedHashSet<>();
     private final List<Breach> breaches = new ArrayList<>();
+    private final Set<String> live;
     private int stage;
     private int step;
 
@@ -88,7 +89,8 @@ public final class Replay {
         }
     }
 
-    private Replay(Project project, Plan built) {
+    private Replay(Project project, Plan built, Set<String> live) {
+        this.live = live;
         index = new ProjectIndex(project);
         limits = NodeLimits.of(project);
         times = OutputTimes.of(index, built);
@@ -114,7 +116,13 @@ public final class Replay {
 
     /** Everything that the stages break on the way from {@code built} to {@code target}; nothing where they are sound. */
     public static List<Breach> of(Project project, Plan built, Plan target, List<WorkStage> stages) {
-        Replay replay = new Replay(project, built);
+        return of(project, built, target, stages, Set.of());
+    }
+
+    /** @param live loads that may not be off on the way */
+    public static List<Breach> of(
+            Project project, Plan built, Plan target, List<WorkStage> stages, Set<String> live) {
+        Replay replay = new Replay(project, built, live);
         for (WorkStage each : stages) {
             replay.stage++;
             replay.step = 0;
@@ -205,6 +213,9 @@ public final class Replay {
     }
 
     private void judge() {
+        seats.values().stream()
+                .filter(seat -> !seat.isOn && live.contains(seat.load.id()))
+                .forEach(seat -> breach(WorkKind.OFF_THOUGH_LIVE.about(seat.subject())));
         Harm.of(Layout.of(index, plan(true)), found -> Rules.countsWhilePartsAreOff(found, index))
                 .worseThan(start)
                 .ifPresent(this::breach);

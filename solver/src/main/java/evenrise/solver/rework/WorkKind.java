@@ -40,6 +40,9 @@ enum WorkKind {
     STILL_OFF("load {load} is still off"),
     PANEL_STILL_ISOLATED("panel {panel} is still isolated"),
     BOARD_STILL_ISOLATED("board {board} is still isolated"),
+    OFF_THOUGH_LIVE("load {load} is off, though it is to stay live"),
+    TOO_MANY_OUT("{out} shutdown groups are out at once, allowed are {allowed}"),
+    TOO_LONG("the stage takes {minutes} min, the longest night has {window} min"),
     NOT_TRIED("load {load} was moved and is not tried"),
     NOT_LABELLED("load {load} was moved and its labels are not"),
     NOT_AS_PLANNED("load {load} is not where the new plan has it"),
@@ -78,6 +81,11 @@ enum WorkKind {
 
     BrokenRule inSlot(int slot, Subject... subjects) {
         return about(Map.of("slot", String.valueOf(slot)), List.of(subjects));
+    }
+
+    /** Of a stage as a whole. */
+    BrokenRule with(Map<String, String> figures) {
+        return about(figures, List.of());
     }
 
     private BrokenRule about(Map<String, String> more, List<Subject> subjects) {

@@ -1,6 +1,8 @@
 package evenrise.solver.rework;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * The order of work from a plan as built to another.
@@ -11,6 +13,22 @@ import java.util.List;
  */
 public record WorkOrder(
         List<WorkStage> stages, OrderCost cost, boolean isProven, List<String> obstacles, List<Breach> breaches) {
+    /** How long each shutdown group is out, over all stages; loads without a group are the one without a name. */
+    public Map<String, Double> outMinutes() {
+        Map<String, Double> out = new TreeMap<>();
+        stages.forEach(stage -> stage.outages().forEach(group -> out.merge(group, stage.minutes(), Double::sum)));
+        return out;
+    }
+
+    /** The same with other breaches. */
+    WorkOrder with(List<Breach> others) {
+        return new WorkOrder(stages, cost, isProven, obstacles, others);
+    }
+
+    public double minutes() {
+        return stages.stream().mapToDouble(WorkStage::minutes).sum();
+    }
+
     public WorkOrder {
         stages = List.copyOf(stages);
         obstacles = List.copyOf(obstacles);

@@ -16,6 +16,7 @@ import java.util.List;
  * @param brokenAfter places where the plant breaks a hard rule then
  * @param deadBelow panels and nodes that are dead besides, since an isolated panel feeds them
  * @param systemsOff systems that are off by their commands; none where one command is for all
+ * @param stepMinutes how long each step takes one crew, by its kind
  */
 public record WorkStage(
         boolean isSystemOff,
@@ -28,7 +29,8 @@ public record WorkStage(
         Plan after,
         int brokenAfter,
         List<String> deadBelow,
-        List<String> systemsOff) {
+        List<String> systemsOff,
+        List<Double> stepMinutes) {
     public WorkStage {
         deadPanels = List.copyOf(deadPanels);
         deadBoards = List.copyOf(deadBoards);
@@ -38,9 +40,10 @@ public record WorkStage(
         steps = List.copyOf(steps);
         deadBelow = List.copyOf(deadBelow);
         systemsOff = List.copyOf(systemsOff);
+        stepMinutes = List.copyOf(stepMinutes);
     }
 
-    /** Where no panel feeds others and no system has a command of its own. */
+    /** Where no panel feeds others, no system has a command of its own, and nobody asks how long it takes. */
     public WorkStage(
             boolean isSystemOff,
             List<String> deadPanels,
@@ -62,6 +65,12 @@ public record WorkStage(
                 after,
                 brokenAfter,
                 List.of(),
+                List.of(),
                 List.of());
+    }
+
+    /** How long the stage takes, and so how long those are out that are off in it. */
+    public double minutes() {
+        return stepMinutes.stream().mapToDouble(Double::doubleValue).sum();
     }
 }

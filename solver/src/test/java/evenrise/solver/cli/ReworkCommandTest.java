@@ -107,6 +107,38 @@ class ReworkCommandTest {
         }
 
         @Test
+        void ordersTheWorkToAPlanThatIsGivenAsToOneThatItFinds() throws IOException {
+            Path found = scratch.resolve("found");
+            Path given = scratch.resolve("given");
+            rework(found, "--measured", READINGS);
+
+            Shell.Result result = rework(
+                    given, "--measured", READINGS, "--to", found.resolve("plan-0003.json").toString());
+
+            assertThat(result.out()).contains("Order of work for the plan chosen (3 moves)");
+            assertThat(given.resolve("work.json"))
+                    .hasSameTextualContentAs(found.resolve("work.json"));
+        }
+
+        @Test
+        void laysStagesOutOverNightsAndFailsWhereOneIsTooLong() {
+            Shell.Result result = rework(
+                    scratch, "--measured", READINGS, "--max-moves", "3", "--night", "30,30");
+
+            assertThat(result.out())
+                    .contains("Nights", "the longest night has 30 min", "No night is left for stage 1");
+            assertThat(result.code()).isEqualTo(ExitCode.RULES_BROKEN);
+        }
+
+        @Test
+        void refusesToKeepLiveWhatIsNotThere() {
+            Shell.Result result = rework(scratch, "--stay-live", "mixr");
+
+            assertThat(result.code()).isEqualTo(ExitCode.INPUT);
+            assertThat(result.err()).contains("'mixr' is to stay live, but is no load");
+        }
+
+        @Test
         void writesTheSameAgain() throws IOException {
             rework(scratch.resolve("one"), "--measured", READINGS);
             rework(scratch.resolve("two"), "--measured", READINGS);
