@@ -134,7 +134,7 @@ class ReworkCommandTest {
         void refusesToKeepLiveWhatIsNotThere() {
             Shell.Result result = rework(scratch, "--stay-live", "mixr");
 
-            assertThat(result.code()).isEqualTo(ExitCode.INPUT);
+            assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT);
             assertThat(result.err()).contains("'mixr' is to stay live, but is no load");
         }
 
