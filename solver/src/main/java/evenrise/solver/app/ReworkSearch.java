@@ -76,7 +76,7 @@ final class ReworkSearch {
         watch.at(Stage.JUDGING);
         Front front = Front.to(request.project(), request.from().orElseThrow(), target);
         PlanningOutcome nothing = new PlanningOutcome(target, 0, 0, OptionalDouble.empty());
-        Optional<Bounds> bounds = Optional.of(Bounds.builder().build());
+        Optional<Bounds> bounds = Optional.of(ProvenBounds.of(request.project()));
         return finished(sha256, request, nothing, bounds, front, front.cureOnly());
     }
 

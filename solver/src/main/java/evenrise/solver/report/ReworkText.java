@@ -54,6 +54,10 @@ public final class ReworkText {
         int now = front.asBuilt().violations();
         int then = front.cureOnly().violations();
         String cure = Phrase.counted(front.cureOnly().moves(), "move");
+        if (front.isGiven()) {
+            return "The plan as built breaks hard rules in " + Phrase.counted(now, "place") + ", the plan given in "
+                    + Phrase.counted(then, "place") + ". Nothing was searched for: fewer moves may do as much.";
+        }
         if (now == 0) {
             return "The plan as built keeps every hard rule; moves only make it better.";
         } else if (then == 0) {
@@ -107,6 +111,9 @@ public final class ReworkText {
     }
 
     private static String label(Front front, FrontPoint point) {
+        if (front.isGiven()) {
+            return "given";
+        }
         if (point == front.cureOnly() && point.moves() > 0) {
             return "cure";
         }
@@ -184,7 +191,8 @@ public final class ReworkText {
         order.breaches().stream()
                 .limit(10)
                 .forEach(breach ->
-                        section.item("stage " + breach.stage() + ", step " + breach.step() + ": " + breach.message()));
+                        section.item("stage " + breach.stage() + (breach.step() > 0 ? ", step " + breach.step() : "")
+                                + ": " + breach.message()));
         section.text(
                 order.isProven()
                         ? "No order of these changes has fewer stages with the system off, then fewer panels and boards"

@@ -30,8 +30,13 @@ import java.util.stream.Stream;
  * @param points by rising minutes; the first cures all that can be cured, the last is as good as anything found
  * @param partial by rising minutes, what cures a part only; each takes less than the first point
  * @param fewestMoves of all plans that cure as much, the one with the fewest moves
+ * @param isGiven whether the one point is a plan that was given, and nothing was searched for
  */
-public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint> partial, FrontPoint fewestMoves) {
+public record Front(        FrontPoint asBuilt,
+        List<FrontPoint> points,
+        List<FrontPoint> partial,
+        FrontPoint fewestMoves,
+        boolean isGiven) {
     /** Ampere-equivalents that make no difference. */
     static final double EQUAL_AMPS = 1e-3;
 
@@ -86,7 +91,8 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
                 all.stream()
                         .filter(each -> each.violations() == least)
                         .min(Comparator.comparingInt(FrontPoint::moves))
-                        .orElseThrow());
+                        .orElseThrow(),
+                false);
     }
 
     /** That one plan is the way to go, whatever it costs and breaks. */
@@ -94,7 +100,7 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
         ProjectIndex index = new ProjectIndex(project);
         NightPrices prices = NightPrices.of(project, built);
         FrontPoint point = point(judged(index, built, target), built, prices);
-        return new Front(point(judged(index, built, built), built, prices), List.of(point), List.of(), point);
+        return new Front(point(judged(index, built, built), built, prices), List.of(point), List.of(), point, true);
     }
 
     /** Where the objective counts moves, they are those from the plan as built. */
@@ -142,7 +148,8 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
                 once.apply(asBuilt),
                 points.stream().map(once).toList(),
                 partial.stream().map(once).toList(),
-                once.apply(fewestMoves));
+                once.apply(fewestMoves),
+                isGiven);
     }
 
     /** The point of this front with the same changes. */
@@ -214,7 +221,7 @@ public record Front(FrontPoint asBuilt, List<FrontPoint> points, List<FrontPoint
             }
             left.remove(least);
         }
-        return new Front(asBuilt, left, partial.contains(kept) ? List.of(kept) : List.of(), fewestMoves);
+        return new Front(asBuilt, left, partial.contains(kept) ? List.of(kept) : List.of(), fewestMoves, isGiven);
     }
 
     /** What the staircase loses where the middle step goes. */
