@@ -21,7 +21,8 @@ public record NightOptions(List<String> stayLive, OptionalInt mostOut, List<Doub
             throw new IllegalArgumentException("mostOut is " + mostOut.getAsInt() + ", expected at least 0");
         }
         if (windowsMinutes.stream().anyMatch(minutes -> !(minutes > 0 && minutes <= 1e6))) {
-            throw new IllegalArgumentException("windowsMinutes are " + windowsMinutes + ", expected 0 to 1e6, 0 excluded");
+            throw new IllegalArgumentException(
+                    "windowsMinutes are " + windowsMinutes + ", expected 0 to 1e6, 0 excluded");
         }
     }
 }

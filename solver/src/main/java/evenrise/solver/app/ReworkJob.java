@@ -114,7 +114,10 @@ final class ReworkJob {
                 throw new JobFailed(
                         JobFailed.Reason.INPUT,
                         "'" + Harmless.shown(id) + "' is to stay live, but is no load, shutdown group or panel of the"
-                                + " project." + Nearest.to(id, known).map(it -> " Maybe it is '" + it + "'.").orElse(""));
+                                + " project."
+                                + Nearest.to(id, known)
+                                        .map(it -> " Maybe it is '" + it + "'.")
+                                        .orElse(""));
             }
         }
         return new NightLimits(

@@ -15,7 +15,6 @@ import evenrise.solver.rework.Kept;
 import evenrise.solver.rework.NightLimits;
 import evenrise.solver.rework.NightPrices;
 import java.util.IdentityHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -18,7 +18,12 @@ final class NightsText {
     static List<String> lines(Project project, WorkOrder order, NightLimits limits, Paint paint) {
         Section section = new Section(paint, "Nights");
         Nights.Layout nights = Nights.of(order, limits.windowsMinutes());
-        Table table = new Table().number("night").number("window, min").words("stages").number("min").text("in the morning");
+        Table table = new Table()
+                .number("night")
+                .number("window, min")
+                .words("stages")
+                .number("min")
+                .text("in the morning");
         for (Nights.Night each : nights.nights()) {
             table.row(
                     Integer.toString(each.number()),

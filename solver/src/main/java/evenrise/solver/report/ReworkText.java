@@ -190,9 +190,8 @@ public final class ReworkText {
                                 + " breaks nothing and keeps within the night:");
         order.breaches().stream()
                 .limit(10)
-                .forEach(breach ->
-                        section.item("stage " + breach.stage() + (breach.step() > 0 ? ", step " + breach.step() : "")
-                                + ": " + breach.message()));
+                .forEach(breach -> section.item("stage " + breach.stage()
+                        + (breach.step() > 0 ? ", step " + breach.step() : "") + ": " + breach.message()));
         section.text(
                 order.isProven()
                         ? "No order of these changes has fewer stages with the system off, then fewer panels and boards"
@@ -223,7 +222,9 @@ public final class ReworkText {
     /** How long it takes, who is out longest, and which minutes nobody has stated. */
     private static String duration(Project project, WorkOrder order) {
         String out = order.outMinutes().entrySet().stream()
-                .sorted(Map.Entry.<String, Double>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey()))
+                .sorted(Map.Entry.<String, Double>comparingByValue()
+                        .reversed()
+                        .thenComparing(Map.Entry.comparingByKey()))
                 .limit(MOST_OUT)
                 .map(each -> (each.getKey().isEmpty() ? "loads without a group" : "group " + each.getKey()) + " "
                         + Math.round(each.getValue()) + " min")
@@ -232,7 +233,9 @@ public final class ReworkText {
         boolean isUsual = Stream.of(MoveKind.values()).anyMatch(kind -> !minutes.isStated(kind));
         return "One crew takes " + Math.round(order.minutes()) + " min"
                 + (out.isEmpty() ? "" : "; longest out: " + out) + "."
-                + (isUsual ? " Minutes by kind that the project does not state in work are usual values, no source." : "");
+                + (isUsual
+                        ? " Minutes by kind that the project does not state in work are usual values, no source."
+                        : "");
     }
 
     private static String off(WorkStage stage) {

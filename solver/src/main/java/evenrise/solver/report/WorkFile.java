@@ -71,7 +71,9 @@ public record WorkFile(
             @Field(meaning = "Systems that are off by their commands; none where one command is for all")
             List<String> systemsOff,
 
-            @Field(meaning = "How long the stage takes one crew, by minutes of each kind of work as stated or by default")
+            @Field(
+                    meaning =
+                            "How long the stage takes one crew, by minutes of each kind of work as stated or by default")
             double minutes,
 
             @Field(meaning = "How long each step takes of that, in the order of steps; 0 where another step covers it")
@@ -103,7 +105,14 @@ public record WorkFile(
                     each.stepMinutes()));
         }
         return new WorkFile(
-                FORMAT, cautions, order.cost(), order.isProven(), order.obstacles(), order.breaches(), stages, order.outMinutes().entrySet().stream()
+                FORMAT,
+                cautions,
+                order.cost(),
+                order.isProven(),
+                order.obstacles(),
+                order.breaches(),
+                stages,
+                order.outMinutes().entrySet().stream()
                         .map(each -> new Outage(each.getKey(), each.getValue()))
                         .toList());
     }

@@ -32,7 +32,8 @@ import java.util.stream.Stream;
  * @param fewestMoves of all plans that cure as much, the one with the fewest moves
  * @param isGiven whether the one point is a plan that was given, and nothing was searched for
  */
-public record Front(        FrontPoint asBuilt,
+public record Front(
+        FrontPoint asBuilt,
         List<FrontPoint> points,
         List<FrontPoint> partial,
         FrontPoint fewestMoves,

@@ -54,13 +54,12 @@ public final class Kept {
     }
 
     private static Predicate<Passage.Outage> unwanted(boolean keepsRunning, NightLimits night) {
-        return outage -> keepsRunning && !outage.systems().isEmpty()
-                || !Collections.disjoint(outage.loads(), night.live());
+        return outage ->
+                keepsRunning && !outage.systems().isEmpty() || !Collections.disjoint(outage.loads(), night.live());
     }
 
     /** Whether a plan can be reached with none of its changes, each by itself, asking for such an outage. */
-    public static boolean isReached(
-            Project project, Plan built, Plan plan, boolean keepsRunning, NightLimits night) {
+    public static boolean isReached(Project project, Plan built, Plan plan, boolean keepsRunning, NightLimits night) {
         if (!keepsRunning && night.live().isEmpty()) {
             return true;
         }

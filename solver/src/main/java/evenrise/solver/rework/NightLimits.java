@@ -35,16 +35,15 @@ public record NightLimits(Set<String> live, OptionalInt mostOut, List<Double> wi
                 .filter(load -> ids.contains(load.id())
                         || load.shutdownGroup().filter(ids::contains).isPresent())
                 .forEach(load -> loads.add(load.id()));
-        built.assignments().stream()
-                .filter(seat -> ids.contains(seat.panel()))
-                .forEach(seat -> loads.add(seat.load()));
+        built.assignments().stream().filter(seat -> ids.contains(seat.panel())).forEach(seat -> loads.add(seat.load()));
         return loads;
     }
 
     boolean allows(Set<String> off, Set<String> outages, double minutes) {
         return Collections.disjoint(off, live)
                 && named(outages) <= mostOut.orElse(Integer.MAX_VALUE)
-                && minutes - 1e-9 <= windowsMinutes.stream().max(Double::compare).orElse(Double.POSITIVE_INFINITY);
+                && minutes - 1e-9
+                        <= windowsMinutes.stream().max(Double::compare).orElse(Double.POSITIVE_INFINITY);
     }
 
     /** What a stage does not keep of it, but for loads that are to stay live, which the replay finds. */

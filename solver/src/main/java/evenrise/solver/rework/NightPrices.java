@@ -37,8 +37,7 @@ public final class NightPrices {
         }
         for (Board board : project.boards()) {
             if (Isolation.isDeadAtWork(board)) {
-                offWithBoard.put(
-                        board.id(), OutageOf.board(still, board.id()).systems());
+                offWithBoard.put(board.id(), OutageOf.board(still, board.id()).systems());
             }
         }
     }

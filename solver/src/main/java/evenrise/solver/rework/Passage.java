@@ -423,8 +423,7 @@ final class Passage {
         off.addAll(takenOff(isolation, nothing));
         addAllThatNeed(off, nothing);
         List<Load> byCommand = byCommand(
-                off,
-                load -> aloneAsBuilt.computeIfAbsent(load, any -> RestartAlone.holds(load, asBuilt, limits)));
+                off, load -> aloneAsBuilt.computeIfAbsent(load, any -> RestartAlone.holds(load, asBuilt, limits)));
         List<String> systems = Commands.offWith(project, byCommand);
         if (byCommand.isEmpty()) {
             return new Outage(Set.of(), off);

@@ -120,8 +120,7 @@ public final class Replay {
     }
 
     /** @param live loads that may not be off on the way */
-    public static List<Breach> of(
-            Project project, Plan built, Plan target, List<WorkStage> stages, Set<String> live) {
+    public static List<Breach> of(Project project, Plan built, Plan target, List<WorkStage> stages, Set<String> live) {
         Replay replay = new Replay(project, built, live);
         for (WorkStage each : stages) {
             replay.stage++;

@@ -113,21 +113,22 @@ class ReworkCommandTest {
             rework(found, "--measured", READINGS);
 
             Shell.Result result = rework(
-                    given, "--measured", READINGS, "--to", found.resolve("plan-0003.json").toString());
+                    given,
+                    "--measured",
+                    READINGS,
+                    "--to",
+                    found.resolve("plan-0003.json").toString());
 
             assertThat(result.out())
                     .contains("Order of work for the plan chosen (3 moves)", "Nothing was searched for");
-            assertThat(given.resolve("work.json"))
-                    .hasSameTextualContentAs(found.resolve("work.json"));
+            assertThat(given.resolve("work.json")).hasSameTextualContentAs(found.resolve("work.json"));
         }
 
         @Test
         void laysStagesOutOverNightsAndFailsWhereOneIsTooLong() {
-            Shell.Result result = rework(
-                    scratch, "--measured", READINGS, "--max-moves", "3", "--night", "30,30");
+            Shell.Result result = rework(scratch, "--measured", READINGS, "--max-moves", "3", "--night", "30,30");
 
-            assertThat(result.out())
-                    .contains("Nights", "the longest night has 30 min", "No night is left for stage 1");
+            assertThat(result.out()).contains("Nights", "the longest night has 30 min", "No night is left for stage 1");
             assertThat(result.code()).isEqualTo(ExitCode.RULES_BROKEN);
         }
 

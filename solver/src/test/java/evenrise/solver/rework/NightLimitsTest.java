@@ -23,9 +23,7 @@ import org.junit.jupiter.api.Test;
 
 class NightLimitsTest {
     private final Project project = aProject()
-            .panels(
-                    aPanel("P1").slots(12).ratedAmps(60),
-                    aPanel("P2").slots(12).ratedAmps(60))
+            .panels(aPanel("P1").slots(12).ratedAmps(60), aPanel("P2").slots(12).ratedAmps(60))
             .boards(aBoard("B1").in("P1"), aBoard("B2").in("P2"))
             .groups(aGroup("left"), aGroup("right"))
             .loads(
@@ -87,15 +85,18 @@ class NightLimitsTest {
             Project held = Kept.inPlace(project, built, false, live("light"));
 
             Map<String, Boolean> isFixed = new HashMap<>();
-            held.loads().forEach(load -> isFixed.put(load.id(), load.fixed().slot().isPresent()));
+            held.loads()
+                    .forEach(load -> isFixed.put(load.id(), load.fixed().slot().isPresent()));
             assertThat(isFixed).containsEntry("amp", true).containsEntry("light", true);
             assertThat(isFixed).containsEntry("horn", false).containsEntry("fan", false);
         }
 
         @Test
         void leavesOutPlansThatAreReachedByTakingItOff() {
-            assertThat(Kept.isReached(project, built, plan(3, 1), false, live("light"))).isFalse();
-            assertThat(Kept.isReached(project, built, plan(1, 3), false, live("light"))).isTrue();
+            assertThat(Kept.isReached(project, built, plan(3, 1), false, live("light")))
+                    .isFalse();
+            assertThat(Kept.isReached(project, built, plan(1, 3), false, live("light")))
+                    .isTrue();
         }
     }
 
@@ -136,8 +137,8 @@ class NightLimitsTest {
 
         @Test
         void isAsLongAsItsSteps() {
-            assertThat(within(STAGE_MINUTES).stages()).allSatisfy(stage -> assertThat(stage.minutes())
-                    .isEqualTo(STAGE_MINUTES));
+            assertThat(within(STAGE_MINUTES).stages())
+                    .allSatisfy(stage -> assertThat(stage.minutes()).isEqualTo(STAGE_MINUTES));
         }
 
         @Test
