@@ -2,6 +2,8 @@ package evenrise.solver.intake;
 
 import evenrise.solver.table.Amount;
 import evenrise.solver.table.HeaderWords;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -11,7 +13,7 @@ import java.util.regex.Pattern;
 final class FigureInWords {
     private static final Pattern DRAW = Pattern.compile(
             "(?<![\\p{L}0-9.,/])(?:([1-9][0-9]?)\\s*[x×*]\\s*)?([0-9]{1,3}(?:[ \u00a0][0-9]{3})+|[0-9][0-9.,]*|(?:[0-9]{1,3}[ -])?[1-9]/[2-8])"
-                    + "\\s*(kw|kva|watts?|w|va|amps?|ampere|a|ma|hp)\\b");
+                    + "\\s*(kw|kva|watts?|w|va|amps?|ampere|a|ma|hp)\\b(?:\\s*[x×*]\\s*([1-9][0-9]?)\\b)?");
     private static final Pattern VOLTS = Pattern.compile(
             "(?<![0-9.,])([0-9]{2,3}(?:\\s*[-–/y]+\\s*[0-9]{2,3})?)\\s*v(?:olts?)?\\s?(ac|dc)?(?![\\p{L}0-9])");
     private static final Pattern PHASES =
@@ -22,32 +24,48 @@ final class FigureInWords {
     private static final List<String> KINDS =
             List.of("a", "amp", "amps", "ampere", "ma", "va", "kva", "w", "watt", "watts", "kw");
 
+    /** Of each kind, the last one's that of shafts. */
+    private static final List<String> UNITS = List.of("a", "va", "w", "hp");
+
     /** Longer texts are stories. */
     private static final int LONGEST = 160;
 
     private FigureInWords() {}
 
-    /** Of several of the best kind the greatest; empty where there is none. */
+    /** Of several of the best kind the greatest, or their sum where the text adds them; empty where there is none. */
     static Optional<Figure> draw(String text) {
         if (text.length() > LONGEST) {
             return Optional.empty();
         }
-        Figure best = null;
-        double most = 0;
-        int kind = Integer.MAX_VALUE;
-        for (Matcher matcher = DRAW.matcher(HeaderWords.folded(text)); matcher.find(); ) {
-            int times = matcher.group(1) == null ? 1 : Integer.parseInt(matcher.group(1));
+        List<Part> parts = parts(HeaderWords.folded(text));
+        int best = parts.stream().mapToInt(Part::kind).min().orElse(0);
+        List<Part> of = parts.stream().filter(part -> part.kind() == best).toList();
+        if (of.size() > 1 && text.contains("+")) {
+            double sum = of.stream().mapToDouble(Part::value).sum();
+            return Optional.of(new Figure(sum + " " + UNITS.get(best), 1, true));
+        }
+        return of.stream().max(Comparator.comparingDouble(Part::value)).map(Part::figure);
+    }
+
+    /** @param value in ampere, volt-amperes, watts or horsepower, all pieces of it together */
+    private record Part(Figure figure, int kind, double value) {}
+
+    private static List<Part> parts(String folded) {
+        List<Part> parts = new ArrayList<>();
+        for (Matcher matcher = DRAW.matcher(folded); matcher.find(); ) {
+            int times = times(matcher.group(1)) * times(matcher.group(4));
             String figure = decimal(matcher.group(2)) + " " + matcher.group(3);
-            int own = kind(matcher.group(3));
             double value =
                     times * Amount.of(figure).map(FigureInWords::inWholeUnits).orElse(0.0);
-            if (value > 0 && (own < kind || own == kind && value > most)) {
-                best = new Figure(figure, times, true);
-                most = value;
-                kind = own;
+            if (value > 0) {
+                parts.add(new Part(new Figure(figure, times, true), kind(matcher.group(3)), value));
             }
         }
-        return Optional.ofNullable(best);
+        return parts;
+    }
+
+    private static int times(String group) {
+        return group == null ? 1 : Integer.parseInt(group);
     }
 
     /** Voltage and phases, as a column of voltages has them; empty where none stand there. */

@@ -11,13 +11,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 
 /** Reads one row into the pieces of equipment that it stands for, or into problems with their places. */
 final class PieceReader {
-    private static final int MOST_PIECES = 10_000;
 
     /** Where a list says that a piece lives on its network. */
     private static final List<Meaning> ON_NETWORK =
@@ -35,6 +33,7 @@ final class PieceReader {
     private final TiesReader ties;
     private final CircuitReader circuits;
     private final BreakerPolesReader breakerPoles;
+    private final QuantityReader quantities;
     private final DirectCurrent directs;
     private final Supplies supplies;
 
@@ -54,6 +53,7 @@ final class PieceReader {
         this.ties = new TiesReader(cells, mapping);
         this.circuits = new CircuitReader(cells, notices);
         this.breakerPoles = new BreakerPolesReader(cells, header, mapping, notices);
+        this.quantities = new QuantityReader(cells, notices);
         this.directs = new DirectCurrent(cells, mapping);
         this.supplies = new Supplies(cells, notices);
     }
@@ -71,7 +71,7 @@ final class PieceReader {
         if (name.isEmpty()) {
             cells.problem(row, Meaning.NAME, "no name. Maybe it is in a merged cell above.");
         }
-        int pieces = quantity(row);
+        int pieces = quantities.of(row);
         List<Item> items = items(row, name, pieces, before);
         if (items.isEmpty()) {
             notices.leaveOut(pieces);
@@ -106,7 +106,9 @@ final class PieceReader {
         Role role = role(row, name, guessed);
         Gear gear = isDirect
                 ? Gear.ELECTRONICS
-                : currents.saysHorsepower(row) ? Gear.MOTOR : Gear.of(role, cells.text(row, Meaning.ROLE) + " " + name);
+                : currents.shafts().isStated(row)
+                        ? Gear.MOTOR
+                        : Gear.of(role, cells.text(row, Meaning.ROLE) + " " + name);
         ListedCircuit circuit = circuits.of(row);
         BreakerPoles poles = isDirect ? BreakerPoles.of(1) : breakerPoles.of(row, circuit.breaker(), guessed);
         OptionalDouble outlet = outlet(row);
@@ -163,38 +165,6 @@ final class PieceReader {
 
     private String label(ReadTable.Row row, Meaning meaning, int longest) {
         return CellReader.isSilent(cells.cell(row, meaning)) ? "" : Harmless.cut(cells.text(row, meaning), longest);
-    }
-
-    private int quantity(ReadTable.Row row) {
-        OptionalDouble quantity = cells.amount(row, Meaning.QUANTITY, "");
-        if (quantity.isEmpty()) {
-            OptionalInt told = cells.hasColumn(Meaning.QUANTITY)
-                    ? OptionalInt.empty()
-                    : CountInName.of(cells.text(row, Meaning.NAME));
-            if (told.isPresent()) {
-                cells.readByName(row, Meaning.QUANTITY, "as its name says: " + told.getAsInt(), ReadValue.How.GUESSED);
-                notices.assume("a number in a name, such as '4 lamps' or 'lamps (4)', counts the pieces");
-                return told.getAsInt();
-            }
-            if (CellReader.isSilent(cells.cell(row, Meaning.QUANTITY))) {
-                notices.assume("a row without a quantity counts for one piece");
-            }
-            if (cells.isLeftOpen(row, Meaning.QUANTITY)) {
-                cells.read(row, Meaning.QUANTITY, "one piece", ReadValue.How.ASKED);
-                cells.ask(row, "how many are there? The list leaves it open; it counts for one piece.");
-            }
-            return 1;
-        }
-        double value = quantity.getAsDouble();
-        if (value != Math.rint(value) || value < 0 || value > MOST_PIECES) {
-            cells.problem(
-                    row,
-                    Meaning.QUANTITY,
-                    "'" + CellReader.cut(cells.text(row, Meaning.QUANTITY)) + "', expected a whole number from 1 to "
-                            + MOST_PIECES + ".");
-            return 1;
-        }
-        return (int) value;
     }
 
     private Role role(ReadTable.Row row, String name, Set<String> guessed) {

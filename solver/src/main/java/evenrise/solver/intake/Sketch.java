@@ -15,14 +15,9 @@ import evenrise.model.project.Practice;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
 import evenrise.model.project.ShutdownGroup;
-import evenrise.model.project.SlotNumbering;
 import evenrise.model.project.Supply;
 import evenrise.model.project.SwitchedSystem;
-import evenrise.solver.table.HeaderWords;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -33,7 +28,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /** A project from branches: loads, and a first supply, panels and boards with room to spare, to be replaced by the real ones. */
@@ -44,19 +38,10 @@ final class Sketch {
 
     static final double SPARE = 0.25;
 
-    /** In ampere, of panels as they are sold in either practice; common practice, no source. */
-    private static final Map<Practice, double[]> PANEL_RATINGS = Map.of(
-            Practice.NEC, new double[] {100, 125, 200, 225, 400, 600},
-            Practice.IEC, new double[] {63, 100, 125, 160, 250, 400, 630});
-
     private final Mapping mapping;
     private final Practice practice;
     private final Notices notices;
-    private final Map<String, Integer> ids = new HashMap<>();
-    private final Set<String> taken = new HashSet<>();
-
-    /** Longer ones are cut to the first name and a count. */
-    private static final int LONGEST_ID = 40;
+    private final LoadIds ids = new LoadIds();
 
     Sketch(Mapping mapping, Notices notices) {
         this.mapping = mapping;
@@ -83,7 +68,7 @@ final class Sketch {
                 .distinct()
                 .map(id -> new SwitchedSystem(id, List.of()))
                 .toList();
-        double amps = phaseAmps(loads);
+        double amps = SketchedPanels.phaseAmps(loads, mapping.system());
         double rated = supplyRating(loads, amps);
         if (rated > MOST_SUPPLY_AMPS) {
             notices.add(Notice.problem(String.format(
@@ -93,7 +78,7 @@ final class Sketch {
                     amps)));
             return Optional.empty();
         }
-        List<Panel> panels = panels(loads);
+        List<Panel> panels = new SketchedPanels(mapping).of(loads);
         BoardSketch control = new BoardSketch(mapping, notices);
         List<BoardType> types = control.types(loads);
         List<Board> boards = control.boards(loads, panels);
@@ -145,7 +130,8 @@ final class Sketch {
         }
         boolean drops = branch.kind().role() == Role.AMPLIFIER;
         String system = branch.kind().ties().system();
-        String id = (system.isEmpty() ? "" : slug(system) + "-") + slug(zone) + (drops ? "-drop" : "-hold");
+        String id =
+                (system.isEmpty() ? "" : LoadIds.slug(system) + "-") + LoadIds.slug(zone) + (drops ? "-drop" : "-hold");
         groups.computeIfAbsent(
                 id,
                 any -> ShutdownGroup.builder()
@@ -178,7 +164,7 @@ final class Sketch {
             guessed.add("curve");
         }
         return Load.builder()
-                .id(id(pieces))
+                .id(ids.of(pieces))
                 .name(name(branch))
                 .role(kind.role())
                 .poles(kind.poles())
@@ -236,75 +222,6 @@ final class Sketch {
                 .orElseThrow();
     }
 
-    /** Those that the list names, and as many more as what it names none for needs. */
-    private List<Panel> panels(List<Load> loads) {
-        List<Panel> panels = new ArrayList<>();
-        Map<String, List<Load>> named = new LinkedHashMap<>();
-        loads.stream()
-                .filter(load -> !load.panels().isEmpty())
-                .forEach(load -> named.computeIfAbsent(load.panels().get(0), any -> new ArrayList<>())
-                        .add(load));
-        named.forEach((id, fed) -> {
-            int poles = fed.stream().mapToInt(Load::poles).sum();
-            int slots = Math.max(mapping.panelSlots(), (int) Math.ceil(poles * (1 + SPARE) / 2) * 2);
-            panels.add(panel(id, slots, panelAmps(fed, 1)));
-        });
-        List<Load> free = loads.stream().filter(load -> load.panels().isEmpty()).toList();
-        if (!free.isEmpty()) {
-            panels.addAll(further(free, named.keySet()));
-        }
-        return panels;
-    }
-
-    private List<Panel> further(List<Load> loads, Set<String> taken) {
-        int poles = loads.stream().mapToInt(Load::poles).sum();
-        double usable = mapping.panelSlots() / (1 + SPARE);
-        int count = (int) Math.max(1, Math.ceil(poles / usable));
-        boolean hasFeeds = loads.stream().anyMatch(load -> !load.apartFrom().isEmpty());
-        count = Math.max(count, hasFeeds ? 2 : 1);
-        double largest = PANEL_RATINGS.get(practice)[PANEL_RATINGS.get(practice).length - 1];
-        while (phaseAmps(loads) * (1 + SPARE) / count / mapping.continuousFraction() > largest) {
-            count++;
-        }
-        double rated = panelAmps(loads, count);
-        List<Panel> panels = new ArrayList<>();
-        for (int i = 1; panels.size() < count; i++) {
-            if (!taken.contains("P" + i)) {
-                panels.add(panel("P" + i, mapping.panelSlots(), rated));
-            }
-        }
-        return panels;
-    }
-
-    /** The smallest rating that carries a share of the loads, and twice the largest of them. */
-    private double panelAmps(List<Load> loads, int panels) {
-        double share = phaseAmps(loads) * (1 + SPARE) / panels / mapping.continuousFraction();
-        double wanted = Math.max(
-                share, 2 * Collections.max(loads.stream().map(Load::runningAmps).toList()));
-        double[] ratings = PANEL_RATINGS.get(practice);
-        return DoubleStream.of(ratings)
-                .filter(each -> each >= wanted)
-                .findFirst()
-                .orElse(ratings[ratings.length - 1]);
-    }
-
-    private Panel panel(String id, int slots, double rated) {
-        boolean isThree = mapping.system().phases().size() == 3;
-        return Panel.builder()
-                .id(id)
-                .slots(slots)
-                .ratedAmps(rated)
-                .numbering(isThree && practice == Practice.IEC ? SlotNumbering.SEQUENTIAL : SlotNumbering.ALTERNATING)
-                .build();
-    }
-
-    private double phaseAmps(List<Load> loads) {
-        double sum = loads.stream()
-                .mapToDouble(load -> load.runningAmps() * load.poles())
-                .sum();
-        return sum / mapping.system().phases().size();
-    }
-
     /** With a quarter to spare, room for phases that differ by the largest load, and no less than the largest breaker. */
     private double supplyRating(List<Load> loads, double phaseAmps) {
         double largest = loads.stream().mapToDouble(Load::runningAmps).max().orElse(0);
@@ -322,33 +239,6 @@ final class Sketch {
         return Math.round(1000 * figure) / 1000.0;
     }
 
-    /** The drawings' names where they have any; two of one name are told apart by a number. */
-    private String id(List<Item> pieces) {
-        List<String> tags = pieces.stream()
-                .map(piece -> piece.label().tag())
-                .filter(tag -> !tag.isEmpty())
-                .distinct()
-                .toList();
-        String joined = String.join("+", tags);
-        String circuit = pieces.get(0).circuit().names().written();
-        if (tags.isEmpty() && circuit.matches(".*\\p{L}.*[0-9].*") && circuit.length() <= LONGEST_ID) {
-            return taken.add(circuit) ? circuit : numbered(circuit);
-        }
-        String tag = joined.length() <= LONGEST_ID || tags.size() == 1 ? joined : tags.get(0) + "+" + (tags.size() - 1);
-        if (tags.isEmpty()) {
-            return numbered(slug(pieces.get(0).name()));
-        }
-        return taken.add(tag) ? tag : numbered(tag);
-    }
-
-    private String numbered(String id) {
-        String next;
-        do {
-            next = id + "-" + ids.merge(id, 1, Integer::sum);
-        } while (!taken.add(next));
-        return next;
-    }
-
     /** What the list remarks of the pieces of each load, by its id. */
     static Map<String, String> notes(Project project, List<Bundler.Branch> branches) {
         Map<String, String> notes = new LinkedHashMap<>();
@@ -364,12 +254,6 @@ final class Sketch {
             }
         }
         return notes;
-    }
-
-    private static String slug(String name) {
-        String plain = HeaderWords.plain(name).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
-        String cut = plain.length() > 24 ? plain.substring(0, 24).replaceAll("-$", "") : plain;
-        return cut.isEmpty() ? "load" : cut;
     }
 
     private static double sum(List<Item> pieces, ToDoubleFunction<Item> of) {

@@ -64,6 +64,52 @@ class NotationsTest {
             assertThat(load.guessed().contains("running_a")).isEqualTo(how.equals("guessed"));
         }
 
+        /** Whatever is read among words is a guess, and on the safe side where there are several. */
+        @ParameterizedTest(name = "''{0}'': {1} A on {2} poles")
+        @CsvSource({
+            "1200 W max, 10, 1",
+            "max. 1200 W, 10, 1",
+            "1200W ea, 10, 1",
+            "'1,200 W each, 400 W standby', 10, 1",
+            "1200 W / 300 W avg, 10, 1",
+            "it says 10A on the back, 10, 1",
+            "600 W x 2, 10, 1",
+            "2x 600W lamps, 10, 1",
+            "900 W + 300 W, 10, 1",
+            "10 A (1000 W), 10, 1",
+            "10A 120V, 10, 1",
+            "10A @ 208V, 10, 2",
+            "10A 208V 3ph, 10, 3",
+            "3ph 10A, 10, 3",
+            "1200 W 100-240V, 10, 1"
+        })
+        void areFoundAmongWords(String written, double amps, int poles) throws IOException {
+            Load load = only("Name,Power,PF\nLamp,\"" + written + "\",1\n");
+
+            assertThat(load.runningAmps()).isEqualTo(amps);
+            assertThat(load.poles()).isEqualTo(poles);
+            assertThat(load.guessed()).contains("running_a");
+        }
+
+        /** NEC table 430.248 at 115 V: 13.8 A for ¾ hp, 20 A for 1½ hp. */
+        @ParameterizedTest(name = "''{0}'' and ''{1}'': {2} A")
+        @CsvSource({
+            "3/4, , 13.8",
+            "1-1/2, , 20",
+            "1 1/2 HP, , 20",
+            "1.5, , 20",
+            ", 3/4 hp, 13.8",
+            ", '1,5 hp', 20",
+            ", 1.5 hp motor, 20"
+        })
+        void areAMotorsWhereTheyAreInHorsepower(String shaft, String power, double amps) throws IOException {
+            Load load = only("Name,HP,Power\nScreen," + (shaft == null ? "" : shaft) + ",\""
+                    + (power == null ? "" : power) + "\"\n");
+
+            assertThat(load.runningAmps()).isEqualTo(amps);
+            assertThat(load.isMotor()).isTrue();
+        }
+
         /** 80 % of the 20 A that is usual, and of the outlet's rating where that is stated. */
         @ParameterizedTest
         @ValueSource(
