@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 
-/** Ranges of instantaneous trips do not end before they begin, and a feeder's device has one rating. */
+/** Ranges of instantaneous trips do not end before they begin, a feeder's device has one rating, and a tap has none. */
 final class Trips {
     private Trips() {}
 
@@ -22,6 +22,10 @@ final class Trips {
             device("/panels/" + i + "/main", panel.main(), found);
             device("/panels/" + i + "/feeder/device", panel.feeder().flatMap(Feeder::device), found);
             rating("/panels/" + i + "/feeder/device/rated_a", panel.feeder(), found);
+            tap("/panels/" + i + "/feeder", panel.feeder(), found);
+        }
+        for (int i = 0; i < project.nodes().size(); i++) {
+            tap("/nodes/" + i + "/feeder", project.nodes().get(i).feeder(), found);
         }
         for (int i = 0; i < project.loads().size(); i++) {
             range(
@@ -54,6 +58,26 @@ final class Trips {
                     Double.toString(device.getAsDouble()),
                     "the feeder's breaker_a, " + breaker.getAsDouble() + ", which is of the same device",
                     "Maybe leave one of them out."));
+        }
+    }
+
+    /** Where a tap begins there is no device, and so nothing to say of one. */
+    private static void tap(String pointer, Optional<Feeder> stated, Consumer<Objection> found) {
+        if (stated.flatMap(Feeder::tap).isEmpty()) {
+            return;
+        }
+        Feeder feeder = stated.orElseThrow();
+        String contradicting = feeder.breakerAmps().isPresent()
+                ? "breaker_a"
+                : feeder.device().isPresent()
+                        ? "device"
+                        : feeder.residualCurrentAmps().isPresent() ? "residual_current_a" : "";
+        if (!contradicting.isEmpty()) {
+            found.accept(Objection.error(
+                    pointer + "/tap",
+                    "a tap",
+                    "no " + contradicting + " beside it: no device stands where a tap begins",
+                    "Maybe state the device that it ends in as main, or leave tap out."));
         }
     }
 }

@@ -32,10 +32,16 @@ public record Feeder(
         OptionalDouble residualCurrentAmps,
 
         @Field(meaning = "What is known of that device's trip", optional = true)
-        Optional<Device> device)
+        Optional<Device> device,
+
+        @Field(
+                meaning = "Where it taps the feeder of what `fed_from` names, with no device of its own where it"
+                        + " begins; the device that it ends in is `main`",
+                optional = true)
+        Optional<FeederTap> tap)
         implements FeederBuilder.With {
     public Feeder {
-        Contract.check(Feeder.class, cable, breakerAmps, fullyRated, residualCurrentAmps, device);
+        Contract.check(Feeder.class, cable, breakerAmps, fullyRated, residualCurrentAmps, device, tap);
     }
 
     /** Begins with what a file gives that leaves everything out. */

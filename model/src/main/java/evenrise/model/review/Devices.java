@@ -94,6 +94,7 @@ final class Devices {
         List<Rated> all = new ArrayList<>();
         ofMain(point).ifPresent(all::add);
         if (point.transformer().isEmpty()
+                && !Feeders.isTap(point)
                 && (!point.isFurtherSource() || point.feeder().isPresent())) {
             all.add(ofFeeder(point));
         }

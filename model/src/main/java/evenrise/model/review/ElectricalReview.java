@@ -22,6 +22,7 @@ public final class ElectricalReview {
             new DeviceTripCheck(),
             new DiscriminationCheck(),
             new ConductorCheck(),
+            new TapCheck(),
             new VoltageDropCheck(),
             new VoltageDipCheck(),
             new InrushToleranceCheck(),

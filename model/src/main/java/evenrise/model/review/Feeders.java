@@ -176,8 +176,17 @@ final class Feeders {
                         point.feeder().orElseThrow().breakerAmps().orElse(ratedAmps(point))));
     }
 
+    /** Whether its conductors begin at those of another feeder, with no device there. */
+    static boolean isTap(Point point) {
+        return point.feeder().flatMap(Feeder::tap).isPresent();
+    }
+
     /** What the feeder of a panel or node is rated for where it says nothing: of a transformer as its primary sees it. */
     static double ratedAmps(Point point) {
+        if (isTap(point) && point.main().isPresent()) {
+            // No device protects it but the one that it ends in.
+            return Devices.ofMain(point).orElseThrow().ratedAmps();
+        }
         return point.transformer()
                 .map(any -> point.ratedAmps() * RatedTransformer.primaryOverSecondary(point))
                 .orElse(point.ratedAmps());

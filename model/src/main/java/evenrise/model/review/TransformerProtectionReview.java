@@ -3,6 +3,7 @@ package evenrise.model.review;
 import static evenrise.model.contract.Figures.HUNDREDTHS;
 import static evenrise.model.contract.Figures.THOUSANDTHS;
 
+import evenrise.model.electrical.breaker.TapConductor;
 import evenrise.model.electrical.breaker.TransformerProtection;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Quantity;
@@ -212,12 +213,12 @@ final class TransformerProtectionReview {
         }
         double metres = cable.lengthMetres();
         double needed = TransformerProtection.conductorAmps(seen, metres);
-        if (metres > TransformerProtection.LONG_METRES + LAST_BITS) {
+        if (metres > TapConductor.LONG_METRES + LAST_BITS) {
             findings.add(Remark.builder()
                     .check(TransformerCheck.ID)
                     .place(point.id())
                     .figure(metres)
-                    .limit(TransformerProtection.LONG_METRES)
+                    .limit(TapConductor.LONG_METRES)
                     .unit("m")
                     .kind("long-secondary")
                     .grade(Grade.EXCEEDS_RECOMMENDATION)
@@ -228,7 +229,7 @@ final class TransformerProtectionReview {
                                     + " most %.1f m are allowed indoors (25 ft)",
                             point.label(),
                             metres,
-                            TransformerProtection.LONG_METRES))
+                            TapConductor.LONG_METRES))
                     .cure("put a device at the transformer")
                     .build());
         } else if (needed > carries + LAST_BITS) {
@@ -237,13 +238,13 @@ final class TransformerProtectionReview {
                     point,
                     needed,
                     carries,
-                    metres <= TransformerProtection.SHORT_METRES ? "NEC 240.21(C)(2)" : "NEC 240.21(C)(6)",
+                    metres <= TapConductor.SHORT_METRES ? "NEC 240.21(C)(2)" : "NEC 240.21(C)(6)",
                     what + ", at this length they need "
-                            + (metres <= TransformerProtection.SHORT_METRES ? "a tenth" : "a third") + " of the "
+                            + (metres <= TapConductor.SHORT_METRES ? "a tenth" : "a third") + " of the "
                             + HUNDREDTHS.amps(seen) + " that the primary device lets through, "
                             + HUNDREDTHS.amps(needed, carries),
                     "take a larger size or a smaller primary device");
-        } else if (metres > TransformerProtection.SHORT_METRES + LAST_BITS
+        } else if (metres > TapConductor.SHORT_METRES + LAST_BITS
                 && secondary.get().count() > 1) {
             findings.add(Remark.builder()
                     .check(TransformerCheck.ID)

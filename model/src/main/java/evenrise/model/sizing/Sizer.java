@@ -186,6 +186,12 @@ public final class Sizer {
             if (layout.nodeLoads().seen(point.index()).isEmpty()) {
                 proposals.add(
                         notSized(Part.FEEDER_CABLE, point.id(), point.label(), "the plan puts no load behind it"));
+            } else if (point.feeder().flatMap(Feeder::tap).isPresent()) {
+                proposals.add(notSized(
+                        Part.FEEDER_CABLE,
+                        point.id(),
+                        point.label(),
+                        "its feeder is a tap: the review holds it against the device before it"));
             } else if (size.isEmpty()) {
                 proposals.add(notSized(
                         Part.FEEDER_CABLE,

@@ -10,10 +10,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.ARandomProject;
 import evenrise.model.ProjectBuilder;
+import evenrise.model.project.Feeder;
+import evenrise.model.project.FeederTap;
 import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -60,6 +64,23 @@ class ProjectChecksTest {
         void mayBeSharedByPartsOfDifferentKinds() {
             assertThat(errors(parts().loads(aLoad("P1"), aLoad("B1")))).isEmpty();
         }
+    }
+
+    /** Where a tap begins stands no device. */
+    @Test
+    void ofATapStateNoDeviceOfItsOwn() {
+        Feeder tap =
+                Feeder.builder().tap(Optional.of(FeederTap.builder().build())).build();
+        Project one = parts().build();
+
+        assertThat(ProjectChecks.errors(one.withPanels(List.of(
+                        one.panels().get(0).withFeeder(Optional.of(tap.withBreakerAmps(OptionalDouble.of(100)))),
+                        one.panels().get(1).withFeeder(Optional.of(tap))))))
+                .singleElement()
+                .satisfies(it -> {
+                    assertThat(it.pointer()).isEqualTo("/panels/0/feeder/tap");
+                    assertThat(it.expected()).contains("no breaker_a");
+                });
     }
 
     @Nested

@@ -5,6 +5,7 @@ import static evenrise.model.Fixtures.aPlan;
 import static evenrise.model.Fixtures.aProject;
 import static evenrise.model.Fixtures.aSupply;
 
+import evenrise.model.electrical.breaker.TapConductor;
 import evenrise.model.electrical.breaker.TransformerProtection;
 import evenrise.model.plan.Quantity;
 import evenrise.model.project.Cable;
@@ -93,6 +94,15 @@ final class TreeChecks extends CheckList {
                 "A",
                 TransformerProtection.conductorAmps(225 * 480.0 / 208, 7.6),
                 "by hand: 225·(480/208)/3");
+        number(
+                PROTECTION,
+                "tap of 25 ft",
+                "a device of 800 A before it",
+                266.7,
+                0.05,
+                "A",
+                TapConductor.leastAmps(800, 25 * 0.3048),
+                "by hand: 800/3");
     }
 
     private static double figure(List<Quantity> quantities, String name) {

@@ -16,11 +16,6 @@ public final class TransformerProtection {
     private static final double USUAL_FROM_AMPS = 9;
     private static final double SMALL_FROM_AMPS = 2;
 
-    /** 240.21(C)(2) and (6): 10 and 25 feet. */
-    public static final double SHORT_METRES = 10 * 0.3048;
-
-    public static final double LONG_METRES = 25 * 0.3048;
-
     private TransformerProtection() {}
 
     /** Largest primary device where no other protects it. */
@@ -42,13 +37,13 @@ public final class TransformerProtection {
     }
 
     /**
-     * Least ampacity of secondary conductors up to a length, beside that of the device that they end in: a tenth of what the
-     * primary device lets through up to 10 feet, a third up to 25. Longer ones are for other paragraphs.
+     * Least ampacity of secondary conductors up to a length, beside that of the device that they end in, by 240.21(C)(2) and
+     * (6): as of taps.
      *
      * @param primaryDeviceAmps seen from the secondary
      */
     public static double conductorAmps(double primaryDeviceAmps, double metres) {
-        return primaryDeviceAmps / (metres <= SHORT_METRES ? 10 : 3);
+        return TapConductor.leastAmps(primaryDeviceAmps, metres);
     }
 
     private static double nextUp(double amps) {

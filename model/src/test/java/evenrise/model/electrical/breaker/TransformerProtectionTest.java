@@ -49,7 +49,7 @@ class TransformerProtectionTest {
         assertThat(TransformerProtection.conductorAmps(300, 3.0)).isEqualTo(30);
         assertThat(TransformerProtection.conductorAmps(300, 3.048)).isEqualTo(30);
         assertThat(TransformerProtection.conductorAmps(300, 3.05)).isEqualTo(100);
-        assertThat(TransformerProtection.SHORT_METRES).isCloseTo(3.048, within(1e-12));
-        assertThat(TransformerProtection.LONG_METRES).isCloseTo(7.62, within(1e-12));
+        assertThat(TapConductor.SHORT_METRES).isCloseTo(3.048, within(1e-12));
+        assertThat(TapConductor.LONG_METRES).isCloseTo(7.62, within(1e-12));
     }
 }
