@@ -23,8 +23,9 @@ import java.util.TreeMap;
  * change what it costs. What has no price is listed without one, and the total says so.
  *
  * @param currency empty where the project has no catalogue
+ * @param basis what stands with its prices
  */
-public record BillOfMaterials(Optional<String> currency, List<BillLine> lines) {
+public record BillOfMaterials(Optional<String> currency, List<BillLine> lines, PriceBasis basis) {
     public BillOfMaterials {
         lines = List.copyOf(lines);
     }
@@ -37,7 +38,7 @@ public record BillOfMaterials(Optional<String> currency, List<BillLine> lines) {
         breakers(project, lines);
         lines.addAll(PlantLines.of(project));
         labour(project, lines);
-        return new BillOfMaterials(project.catalogue().map(Catalogue::currency), lines);
+        return new BillOfMaterials(project.catalogue().map(Catalogue::currency), lines, PriceBasis.of(project));
     }
 
     /** Of what has a price. */
@@ -47,6 +48,11 @@ public record BillOfMaterials(Optional<String> currency, List<BillLine> lines) {
                 .filter(OptionalDouble::isPresent)
                 .mapToDouble(OptionalDouble::getAsDouble)
                 .sum();
+    }
+
+    /** What is to be read with its prices; nothing where it has none. */
+    public List<String> basisSentences() {
+        return unpriced().size() < lines.size() ? basis.sentences() : List.of();
     }
 
     /** Lines without a price. */

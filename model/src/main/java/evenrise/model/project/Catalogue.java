@@ -5,6 +5,7 @@ import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What can be bought and what work costs, for estimates; board types carry their price themselves. */
@@ -49,7 +50,14 @@ public record Catalogue(
         OptionalDouble labourPerNode,
 
         @Field(meaning = "Work for one contactor", min = 0, optional = true)
-        OptionalDouble labourPerContactor)
+        OptionalDouble labourPerContactor,
+
+        @Field(
+                meaning =
+                        "What no price covers, printed with every price; an empty list says that there is nothing, and"
+                                + " a usual list is printed when absent",
+                optional = true)
+        Optional<List<String>> exclusions)
         implements CatalogueBuilder.With {
     public Catalogue {
         Contract.check(
@@ -67,13 +75,15 @@ public record Catalogue(
                 feeders,
                 contactors,
                 labourPerNode,
-                labourPerContactor);
+                labourPerContactor,
+                exclusions);
         panelTypes = List.copyOf(panelTypes);
         breakers = List.copyOf(breakers);
         transformers = List.copyOf(transformers);
         nodes = List.copyOf(nodes);
         feeders = List.copyOf(feeders);
         contactors = List.copyOf(contactors);
+        exclusions = exclusions.map(List::copyOf);
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -1,5 +1,6 @@
 package evenrise.solver.app;
 
+import evenrise.model.estimate.PriceBasis;
 import evenrise.model.file.Reading;
 import evenrise.model.file.SideNotes;
 import evenrise.model.file.WholeFile;
@@ -9,6 +10,7 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Catalogue;
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
+import evenrise.solver.compare.BidSpare;
 import evenrise.solver.compare.Comparison;
 import evenrise.solver.compare.CountRange;
 import evenrise.solver.compare.Judged;
@@ -31,6 +33,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 
 /** A comparison from request to written folder. */
 final class CompareJob {
@@ -46,11 +49,20 @@ final class CompareJob {
 
     CompareResult run() {
         Reading<Project> read = Inputs.project(request.project(), watch.notes());
-        Project subject = read.value().orElseThrow();
-        Catalogue catalogue = checked(subject);
+        Project stated = read.value().orElseThrow();
+        Catalogue catalogue = checked(stated);
+        BidSpare spare = request.spare()
+                .map(it -> new BidSpare(it.slots(), it.outputs(), it.runningPercent(), true))
+                .orElse(BidSpare.USUAL);
+        Project subject = spare.on(stated);
+        List<String> basis = PriceBasis.of(stated).sentences();
         Path folder = folder();
         Variation variation = new Variation(subject);
-        Comparison comparison = new Comparison(variation, counts(request.panels()), counts(request.boards()));
+        Comparison comparison = new Comparison(
+                variation,
+                Stream.concat(Stream.of(spare.sentence(stated)), basis.stream()).toList(),
+                counts(request.panels()),
+                counts(request.boards()));
         if (!comparison.hasBoardKinds() && subject.loads().stream().anyMatch(Load::switched)) {
             throw new JobFailed(
                     JobFailed.Reason.INPUT, request.project().name() + ": no board type has outputs to use.");
@@ -77,7 +89,8 @@ final class CompareJob {
             WholeFile.write(folder.resolve("make-ups.csv"), Csv.of(LeastPriceText.values(least)));
             WholeFile.write(folder.resolve("scenarios.csv"), Csv.of(CompareText.values(findings)));
             WholeFile.write(
-                    folder.resolve("front.svg"), CompareChart.svg(subject.name(), catalogue.currency(), findings));
+                    folder.resolve("front.svg"),
+                    CompareChart.svg(subject.name(), catalogue.currency(), basis, findings));
             return new CompareResult(
                     subject.name(),
                     catalogue.currency(),

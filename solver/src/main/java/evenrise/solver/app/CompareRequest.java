@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param boards alike, for each number of panels
  * @param effort moves of each search, its seed, and scenarios side by side; a time is no measure here
  * @param tries make-ups that may be planned to find the least price
+ * @param spare room that panels and boards leave at least; empty for the usual of bids, where the project asks for none
  * @param leastOnly whether the least price is all that is asked, and no front
  * @since 0.1.0
  */
@@ -22,6 +23,7 @@ public record CompareRequest(
         Optional<Range> boards,
         Effort effort,
         int tries,
+        Optional<Spares> spare,
         boolean leastOnly) {
     public static final long USUAL_MOVES = 60_000;
     public static final int USUAL_TRIES = 60;
@@ -31,6 +33,21 @@ public record CompareRequest(
         public Range {
             if (least < 1 || most < least) {
                 throw new IllegalArgumentException("expected 1 or more, as N or N..M with N at most M");
+            }
+        }
+    }
+
+    /**
+     * Room for later.
+     *
+     * @param slots free in each panel
+     * @param outputs free on each board in use
+     * @param runningPercent of each panel's allowed running current
+     */
+    public record Spares(int slots, int outputs, double runningPercent) {
+        public Spares {
+            if (slots < 0 || outputs < 0 || !(runningPercent >= 0 && runningPercent < 100)) {
+                throw new IllegalArgumentException("expected numbers from 0, and a percentage below 100");
             }
         }
     }
@@ -46,7 +63,7 @@ public record CompareRequest(
 
     /** With the usual number of tries, and the front. */
     public CompareRequest(Source project, Path folder, Optional<Range> panels, Optional<Range> boards, Effort effort) {
-        this(project, folder, panels, boards, effort, USUAL_TRIES, false);
+        this(project, folder, panels, boards, effort, USUAL_TRIES, Optional.empty(), false);
     }
 
     /** The usual numbers and moves. */

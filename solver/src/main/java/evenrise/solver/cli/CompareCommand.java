@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -76,6 +77,22 @@ final class CompareCommand implements Callable<Integer> {
             description = "Make-ups that may be planned to find the least price. Default: ${DEFAULT-VALUE}.")
     private int tries;
 
+    @Option(
+            names = "--spare-slots",
+            paramLabel = "N",
+            description = "Slots that each panel leaves free. Default, as of the other two: the project's, or "
+                    + "2 slots, 1 output and 10 %% where it asks for no spare at all.")
+    private Integer spareSlots;
+
+    @Option(names = "--spare-outputs", paramLabel = "N", description = "Outputs that each board in use leaves free.")
+    private Integer spareOutputs;
+
+    @Option(
+            names = "--spare-percent",
+            paramLabel = "PERCENT",
+            description = "Part of each panel's allowed running current that is left. All three at 0 for no spare.")
+    private Double sparePercent;
+
     @Option(names = "--least-only", description = "Seek the least price alone, without the front.")
     private boolean leastOnly;
 
@@ -103,6 +120,7 @@ final class CompareCommand implements Callable<Integer> {
                 Optional.ofNullable(boards),
                 BudgetOptions.effort(spec.commandLine(), null, moves, seed, threads),
                 Math.max(0, tries),
+                spare(),
                 leastOnly);
         CompareResult result = jobs.compare(request, ProgressView.control(terminal, false, interruption));
         terminal.print(terminal.out(), result.text(terminal.outStyle(false)));
@@ -115,5 +133,20 @@ final class CompareCommand implements Callable<Integer> {
             return ExitCode.INTERRUPTED;
         }
         return result.isAnySound() ? ExitCode.DONE : ExitCode.RULES_BROKEN;
+    }
+
+    /** One that is asked for makes the others 0 where they are not. */
+    private Optional<CompareRequest.Spares> spare() {
+        if (spareSlots == null && spareOutputs == null && sparePercent == null) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(new CompareRequest.Spares(
+                    spareSlots == null ? 0 : spareSlots,
+                    spareOutputs == null ? 0 : spareOutputs,
+                    sparePercent == null ? 0 : sparePercent));
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), "--spare-…: " + e.getMessage() + ".");
+        }
     }
 }

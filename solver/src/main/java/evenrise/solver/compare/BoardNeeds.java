@@ -4,6 +4,7 @@ import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Load;
 import evenrise.model.project.OffTiming;
+import evenrise.model.project.Role;
 import evenrise.model.rules.ProjectIndex;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -55,17 +56,26 @@ final class BoardNeeds {
                         Optional.empty()));
     }
 
-    /** Of the groups on boards of these kinds, those that stay after them. */
-    GroupPacking packing(List<BoardKind> kinds) {
+    /**
+     * Of the groups on boards of these kinds, those that stay after them.
+     *
+     * @param byRole whether groups that come on early are to share boards, which takes longer to decide
+     */
+    GroupPacking packing(List<BoardKind> kinds, boolean byRole) {
         List<BoardType> boards =
                 new ArrayList<>(kinds.stream().map(BoardKind::type).toList());
         boards.addAll(staying);
         ProjectIndex index = new ProjectIndex(variation.project());
+        Map<String, Role> first = new LinkedHashMap<>();
         Map<String, Integer> sizes = new LinkedHashMap<>();
         int singles = 0;
         for (Load load : loads) {
             if (load.shutdownGroup().isPresent()) {
                 sizes.merge(load.shutdownGroup().get(), 1, Integer::sum);
+                first.merge(
+                        load.shutdownGroup().get(),
+                        load.role(),
+                        (one, other) -> one.compareTo(other) < 0 ? one : other);
             } else {
                 singles++;
             }
@@ -74,8 +84,11 @@ final class BoardNeeds {
         for (Load load : loads) {
             load.shutdownGroup()
                     .map(sizes::remove)
-                    .ifPresent(size -> groups.add(
-                            new GroupPacking.Group(load.shutdownGroup().get(), size, index.drops(load))));
+                    .ifPresent(size -> groups.add(new GroupPacking.Group(
+                            load.shutdownGroup().get(),
+                            size,
+                            index.drops(load),
+                            byRole ? first.get(load.shutdownGroup().get()).ordinal() : 0)));
         }
         return new GroupPacking(groups, singles, boards);
     }

@@ -4,16 +4,24 @@ import evenrise.model.file.WriteFailed;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** What of a project is compared: prices by make-up, and numbers of panels and boards. */
 public final class Comparison {
     private final Variation variation;
     private final KindPrices prices;
+    private final List<String> basis;
     private final Optional<CountRange> panels;
     private final Optional<CountRange> boards;
 
-    /** @param panels empty for whatever number where prices are compared; boards alike */
-    public Comparison(Variation variation, Optional<CountRange> panels, Optional<CountRange> boards) {
+    /**
+     * @param basis what prices rest on beside what stays, in sentences
+     * @param panels empty for whatever number where prices are compared; boards alike
+     */
+    public Comparison(
+            Variation variation, List<String> basis, Optional<CountRange> panels, Optional<CountRange> boards) {
+        this.basis =
+                Stream.concat(basis.stream(), variation.whatStays().stream()).toList();
         this.variation = variation;
         this.prices = new KindPrices(variation);
         this.panels = panels;
@@ -50,6 +58,6 @@ public final class Comparison {
                 prices,
                 panels.orElse(CountRange.ANY).less(variation.panelsThatStay().size()),
                 boards.orElse(CountRange.ANY).less(variation.boardsThatStay().size()));
-        return new LeastPriceSearch(variation, prices, makeUps, sweep, threads, state).run(tries, finding);
+        return new LeastPriceSearch(variation, prices, basis, makeUps, sweep, threads, state).run(tries, finding);
     }
 }

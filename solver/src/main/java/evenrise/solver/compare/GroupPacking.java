@@ -5,6 +5,7 @@ import evenrise.model.project.EmergencyBy;
 import evenrise.model.project.GroupSeating;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -30,13 +31,17 @@ final class GroupPacking {
         NOT_DECIDED
     }
 
-    /** Loads of a group that need an output. */
-    record Group(String id, int size, boolean drops) {}
+    /**
+     * Loads of a group that need an output.
+     *
+     * @param rank groups of the same are put together where there is a choice, those of a lower rank first
+     */
+    record Group(String id, int size, boolean drops, int rank) {}
 
     /** Loads of one group that go on one board, by its place in the list; a group without any is in the pool. */
     record Seated(Group group, int board, int loads) {}
 
-    private record Sort(int size, boolean drops) {}
+    private record Sort(int size, boolean drops, int rank) {}
 
     /**
      * One step of a packing: a board of a kind with so many groups of each sort, or as a part of a large group; or a group
@@ -71,9 +76,10 @@ final class GroupPacking {
         groups.stream()
                 .map(GroupPacking::sortOf)
                 .distinct()
-                .sorted((one, other) -> one.size() != other.size()
-                        ? Integer.compare(other.size(), one.size())
-                        : Boolean.compare(one.drops(), other.drops()))
+                .sorted(Comparator.comparing((Sort sort) -> sort.size() <= largest)
+                        .thenComparing(Sort::rank)
+                        .thenComparing(Sort::size, Comparator.reverseOrder())
+                        .thenComparing(Sort::drops))
                 .forEach(sorts::add);
     }
 
@@ -303,7 +309,7 @@ final class GroupPacking {
     }
 
     private static Sort sortOf(Group group) {
-        return new Sort(group.size(), group.drops());
+        return new Sort(group.size(), group.drops(), group.rank());
     }
 
     static int room(BoardType type) {

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param makeUps by price, from the cheapest that counting allows
  * @param completeBelow every make-up below this price is among them
  * @param wasStopped before all was looked at that was to be
- * @param whatStays panels and boards that were not exchanged, and why
+ * @param basis what prices rest on, in sentences: spare, panels and boards that stay, and why
  * @param leftOut kinds that nobody knows the price of
  * @param unpriced what varies and has no price in any make-up
  */
@@ -18,7 +18,7 @@ public record LeastPrice(
         List<Judged> makeUps,
         double completeBelow,
         boolean wasStopped,
-        List<String> whatStays,
+        List<String> basis,
         List<String> leftOut,
         List<String> unpriced) {
     /** Sums of prices that differ by less are the same. */

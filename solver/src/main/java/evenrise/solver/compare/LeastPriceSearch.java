@@ -30,22 +30,28 @@ final class LeastPriceSearch {
     private final Variation variation;
     private final MakeUps makeUps;
     private final KindPrices prices;
+    private final List<String> basis;
     private final Sweep sweep;
     private final int threads;
     private final TreeMap<Integer, Judged> known = new TreeMap<>();
     private final Consumer<LeastPrice> told;
     private int cheapest = Integer.MAX_VALUE;
 
-    /** @param told of the state after each round, and before the first */
+    /**
+     * @param basis what prices rest on, in sentences
+     * @param told of the state after each round, and before the first
+     */
     LeastPriceSearch(
             Variation variation,
             KindPrices prices,
+            List<String> basis,
             MakeUps makeUps,
             Sweep sweep,
             int threads,
             Consumer<LeastPrice> told) {
         this.variation = variation;
         this.prices = prices;
+        this.basis = basis;
         this.makeUps = makeUps;
         this.sweep = sweep;
         this.threads = threads;
@@ -170,7 +176,7 @@ final class LeastPriceSearch {
                 all,
                 Math.min(completeBelow, makeUps.completeBelow()),
                 wasStopped,
-                variation.whatStays(),
+                basis,
                 prices.leftOut(),
                 prices.unpriced());
     }

@@ -92,7 +92,7 @@ final class MakeUps {
                             needs.all(),
                             isAlone ? boards.least() : 0,
                             isAlone ? boards.most() : Integer.MAX_VALUE),
-                    way -> needs.packing(way).answer() != GroupPacking.Answer.FITS_NOT));
+                    way -> needs.packing(way, false).answer() != GroupPacking.Answer.FITS_NOT));
         }
         offer(Collections.nCopies(sides.size(), 0));
     }

@@ -1,5 +1,6 @@
 package evenrise.solver.compare;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Metrics;
 import evenrise.model.plan.Plan;
 import java.util.Optional;
@@ -16,7 +17,9 @@ public record ScenarioResult(Scenario scenario, Plan plan, Optional<String> why)
         return new ScenarioResult(
                 scenario,
                 plan,
-                broken == 0 ? Optional.empty() : Optional.of("not found: " + broken + " places still broken"));
+                broken == 0
+                        ? Optional.empty()
+                        : Optional.of("not found: " + Phrase.counted(broken, "place") + " still broken"));
     }
 
     /** Whether its plan keeps every hard rule. */

@@ -17,7 +17,8 @@ public final class Scenarios {
     /** Numbers above the least that are looked at unasked. */
     private static final int MORE = 2;
 
-    private static final int MOST_NUMBER = 1000;
+    private static final String NONE =
+            "no make-up has the slots, the rating and the outputs, and holds the shutdown groups";
 
     private final Variation variation;
     private final KindPrices prices;
@@ -32,8 +33,16 @@ public final class Scenarios {
         this.boardsThatStay = variation.boardsThatStay().size();
     }
 
-    /** What one number of panels and boards comes to: a scenario for each aim, or why none is possible. */
-    public record Cell(int panels, int boards, List<Scenario> scenarios, Optional<String> why) {}
+    /**
+     * What one number of panels and boards comes to: a scenario for each aim, or why none is possible.
+     *
+     * @param panels 0 where that holds of any number; boards alike
+     */
+    public record Cell(int panels, int boards, List<Scenario> scenarios, Optional<String> why) {
+        static Cell none(int panels, int boards, String why) {
+            return new Cell(panels, boards, List.of(), Optional.of(why));
+        }
+    }
 
     /**
      * Every pair of numbers in the ranges.
@@ -41,38 +50,37 @@ public final class Scenarios {
      * @param panels empty for the least number that counting allows and two more; boards alike
      */
     List<Cell> cells(Optional<CountRange> panels, Optional<CountRange> boards) {
-        CountRange panelCounts = panels.orElseGet(() -> from(leastPanels()));
+        Optional<CountRange> panelCounts = panels.or(this::usualPanels);
+        if (panelCounts.isEmpty()) {
+            return List.of(Cell.none(0, 0, NONE));
+        }
         List<Cell> cells = new ArrayList<>();
-        for (int p = panelCounts.least(); p <= panelCounts.most(); p++) {
+        for (int p = panelCounts.get().least(); p <= panelCounts.get().most(); p++) {
             int fixed = p;
-            CountRange boardCounts = boards.orElseGet(() -> from(leastBoards(fixed)));
-            for (int b = boardCounts.least(); b <= boardCounts.most(); b++) {
+            Optional<CountRange> boardCounts = boards.or(() -> usualBoards(fixed));
+            if (boardCounts.isEmpty()) {
+                cells.add(Cell.none(p, 0, NONE));
+                continue;
+            }
+            for (int b = boardCounts.get().least(); b <= boardCounts.get().most(); b++) {
                 cells.add(cell(p, b));
             }
         }
         return cells;
     }
 
-    private static CountRange from(int least) {
-        return new CountRange(least, least + MORE);
-    }
-
     private Cell cell(int panels, int boards) {
         if (panels < panelsThatStay || boards < boardsThatStay) {
-            return new Cell(panels, boards, List.of(), Optional.of("more than that stay as they are"));
+            return Cell.none(panels, boards, "more than that stay as they are");
         }
         MakeUps makeUps = makeUps(CountRange.of(panels), CountRange.of(boards));
-        String why = "no make-up of " + Phrase.counted(panels, "panel") + " and " + Phrase.counted(boards, "board")
-                + " has the slots, the rating and the outputs, and holds the shutdown groups";
+        String why = NONE;
         for (int tried = 0; tried < MOST_TRIED; tried++) {
             Optional<MakeUp> makeUp = makeUps.at(tried);
             if (makeUp.isEmpty()) {
                 boolean isCut = makeUps.completeBelow() < Double.POSITIVE_INFINITY;
-                return new Cell(
-                        panels,
-                        boards,
-                        List.of(),
-                        Optional.of((isCut ? "not decided, too many make-ups to look at: " : "impossible, ") + why));
+                return Cell.none(
+                        panels, boards, (isCut ? "not decided, too many make-ups to look at: " : "impossible, ") + why);
             }
             Optional<String> against = against(variation, makeUp.get());
             if (against.isEmpty()) {
@@ -84,11 +92,8 @@ public final class Scenarios {
             }
             why = against.get();
         }
-        return new Cell(
-                panels,
-                boards,
-                List.of(),
-                Optional.of("not decided after " + Phrase.counted(MOST_TRIED, "make-up") + "; the last: " + why));
+        return Cell.none(
+                panels, boards, "not decided after " + Phrase.counted(MOST_TRIED, "make-up") + "; the last: " + why);
     }
 
     /** Why no plan of a make-up keeps every rule, by counting alone; empty where counting does not say so. */
@@ -117,21 +122,29 @@ public final class Scenarios {
         return new MakeUps(variation, prices, panels.less(panelsThatStay), boards.less(boardsThatStay));
     }
 
-    private int leastPanels() {
-        int number = Math.max(1, panelsThatStay + variation.points().size());
-        while (number < MOST_NUMBER
-                && makeUps(CountRange.of(number), CountRange.ANY).at(0).isEmpty()) {
-            number++;
-        }
-        return number;
+    /** The least that counting allows and a few more, but no more than there are loads; empty where there is none. */
+    private Optional<CountRange> usualPanels() {
+        int loads = variation.project().loads().size();
+        return makeUps(CountRange.ANY, CountRange.ANY).at(0).map(cheapest -> {
+            int least = Math.max(1, panelsThatStay + variation.points().size());
+            while (makeUps(CountRange.of(least), CountRange.ANY).at(0).isEmpty()) {
+                least++; // at the latest where the cheapest make-up is
+            }
+            return new CountRange(least, Math.max(least, Math.min(least + MORE, loads)));
+        });
     }
 
-    private int leastBoards(int panels) {
-        int number = Math.max(1, boardsThatStay);
-        while (number < MOST_NUMBER
-                && makeUps(CountRange.of(panels), CountRange.of(number)).at(0).isEmpty()) {
-            number++;
-        }
-        return number;
+    /** Alike, but no more than there are loads to be switched. */
+    private Optional<CountRange> usualBoards(int panels) {
+        int switched = (int) variation.project().loads().stream()
+                .filter(load -> load.switched() && load.comesWith().isEmpty())
+                .count();
+        return makeUps(CountRange.of(panels), CountRange.ANY).at(0).map(cheapest -> {
+            int least = boardsThatStay;
+            while (makeUps(CountRange.of(panels), CountRange.of(least)).at(0).isEmpty()) {
+                least++;
+            }
+            return new CountRange(least, Math.max(least, Math.min(least + MORE, switched)));
+        });
     }
 }

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Boards for the loads of all groups, from the packing that showed that they fit: where boards have few outputs to spare, a
@@ -18,8 +19,19 @@ import java.util.Optional;
 final class Seating {
     private Seating() {}
 
-    /** The project with these boards fixed, of groups of which nothing is yet; empty where it is not known that they fit. */
-    static Optional<Project> of(Variation variation, MakeUp makeUp, Project built) {
+    /**
+     * The project with these boards fixed, of groups of which nothing is yet: with groups that come on early together, so
+     * that no board waits for another in the middle of its outputs, then anyhow; each paced for all processing first, then
+     * free. Empty where it is not known that they fit.
+     */
+    static List<Project> of(Variation variation, MakeUp makeUp, Project built) {
+        return Stream.of(true, false)
+                .flatMap(byRole -> of(variation, makeUp, built, byRole).stream())
+                .flatMap(seated -> Stream.concat(Pacing.of(seated).stream(), Stream.of(seated)))
+                .toList();
+    }
+
+    private static Optional<Project> of(Variation variation, MakeUp makeUp, Project built, boolean byRole) {
         Map<String, String> boards = new HashMap<>();
         List<Board> added = built.boards()
                 .subList(
@@ -34,7 +46,7 @@ final class Seating {
                 }
             }
             GroupPacking packing =
-                    needs.packing(own.stream().map(makeUp.boards()::get).toList());
+                    needs.packing(own.stream().map(makeUp.boards()::get).toList(), byRole);
             if (packing.answer() != GroupPacking.Answer.FITS) {
                 return Optional.empty();
             }

@@ -138,9 +138,13 @@ public final class Sweep {
 
     /** A sound plan that begins where a packing put the groups; empty where that comes to none. */
     private Optional<PlanningOutcome> seated(Scenario scenario) {
-        return Seating.of(variation, scenario.makeUp(), scenario.project())
-                .map(project -> planned(request(project, Optional.empty(), Math.min(moves, SEATED_MOVES))))
-                .filter(outcome -> isSound(scenario.project(), outcome.plan()));
+        for (Project project : Seating.of(variation, scenario.makeUp(), scenario.project())) {
+            PlanningOutcome outcome = planned(request(project, Optional.empty(), Math.min(moves, SEATED_MOVES)));
+            if (isSound(scenario.project(), outcome.plan())) {
+                return Optional.of(outcome);
+            }
+        }
+        return Optional.empty();
     }
 
     private static boolean isSound(Project project, Plan plan) {

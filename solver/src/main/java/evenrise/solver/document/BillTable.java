@@ -13,7 +13,7 @@ public final class BillTable {
         return DocumentTable.of(
                 "bill",
                 "Bill of materials",
-                "",
+                String.join(" ", bill.basisSentences()),
                 List.of(
                         Column.text("item", "Item", BillRow::item),
                         Column.countOrNone("quantity", "Quantity", BillRow::quantity),

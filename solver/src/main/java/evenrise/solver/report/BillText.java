@@ -27,6 +27,7 @@ public final class BillText {
             section.text(
                     Phrase.counted(bill.unpriced().size(), "line") + " without a price: state it in the catalogue.");
         }
+        bill.basisSentences().forEach(section::text);
         return Sections.joined(List.of(section.lines(), CautionText.lines(Cautions.ALL, paint)));
     }
 

@@ -6,6 +6,7 @@ import evenrise.solver.compare.ScenarioResult;
 import evenrise.solver.compare.UnbeatenScenarios;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** Price against peak, time as the size of the mark, as an SVG that stands by itself. */
 public final class CompareChart {
@@ -17,16 +18,18 @@ public final class CompareChart {
     private static final int BOTTOM = 56;
     private static final int TICKS = 5;
     private static final int LINE = 14;
-    private static final List<String> CAUTION_LINES =
-            Cautions.ALL.stream().flatMap(each -> Wrap.lines("", each).stream()).toList();
 
+    private final List<String> small;
     private final List<ScenarioResult> sound;
     private final List<ScenarioResult> front;
     private final StringBuilder svg = new StringBuilder();
     private final Axis price;
     private final Axis peak;
 
-    private CompareChart(List<ScenarioResult> findings) {
+    private CompareChart(List<String> basis, List<ScenarioResult> findings) {
+        small = Stream.concat(basis.stream(), Cautions.ALL.stream())
+                .flatMap(each -> Wrap.lines("", each).stream())
+                .toList();
         sound = findings.stream().filter(ScenarioResult::isSound).toList();
         front = UnbeatenScenarios.of(findings);
         price = Axis.around(
@@ -49,18 +52,19 @@ public final class CompareChart {
                         .orElse(1));
     }
 
-    public static String svg(String project, String currency, List<ScenarioResult> findings) {
-        return new CompareChart(findings).draw(Harmless.xml(project), Harmless.xml(currency));
+    /** @param basis what stands with the prices, in sentences */
+    public static String svg(String project, String currency, List<String> basis, List<ScenarioResult> findings) {
+        return new CompareChart(basis, findings).draw(Harmless.xml(project), Harmless.xml(currency));
     }
 
     private String draw(String project, String currency) {
         add(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" font-family=\"sans-serif\""
                         + " font-size=\"12\">\n",
-                WIDTH, HEIGHT + LINE * (CAUTION_LINES.size() + 1));
+                WIDTH, HEIGHT + LINE * (small.size() + 1));
         add(
                 "<title>Price against peak inrush: %s</title>\n<rect width=\"%d\" height=\"%d\" fill=\"#fff\"/>\n",
-                project, WIDTH, HEIGHT + LINE * (CAUTION_LINES.size() + 1));
+                project, WIDTH, HEIGHT + LINE * (small.size() + 1));
         add(
                 "<text x=\"%d\" y=\"22\" font-size=\"15\" font-weight=\"bold\">%s: price against peak inrush</text>\n",
                 LEFT, project);
@@ -89,15 +93,15 @@ public final class CompareChart {
                 (TOP + HEIGHT - BOTTOM) / 2);
         sound.stream().filter(each -> !front.contains(each)).forEach(each -> mark(each, false));
         front.forEach(each -> mark(each, true));
-        cautions();
+        smallPrint();
         return svg.append("</svg>\n").toString();
     }
 
-    private void cautions() {
-        for (int i = 0; i < CAUTION_LINES.size(); i++) {
+    private void smallPrint() {
+        for (int i = 0; i < small.size(); i++) {
             add(
                     "<text x=\"%d\" y=\"%d\" font-size=\"10\" fill=\"#444\">%s</text>\n",
-                    LEFT, HEIGHT + LINE * (i + 1), Harmless.xml(CAUTION_LINES.get(i)));
+                    LEFT, HEIGHT + LINE * (i + 1), Harmless.xml(small.get(i)));
         }
     }
 

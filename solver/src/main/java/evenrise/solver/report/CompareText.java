@@ -80,8 +80,8 @@ public final class CompareText {
         boolean isEmpty = true;
         for (Scenarios.Cell cell : cells) {
             if (cell.why().isPresent()) {
-                section.item(Phrase.counted(cell.panels(), "panel") + ", " + Phrase.counted(cell.boards(), "board")
-                        + ": " + cell.why().get() + ".");
+                section.item(count(cell.panels(), "panel") + ", " + count(cell.boards(), "board") + ": "
+                        + cell.why().get() + ".");
                 isEmpty = false;
             }
         }
@@ -92,6 +92,10 @@ public final class CompareText {
             }
         }
         return isEmpty ? section.text("None.").lines() : section.lines();
+    }
+
+    private static String count(int number, String noun) {
+        return number == 0 ? "any number of " + noun + "s" : Phrase.counted(number, noun);
     }
 
     /** Header first; one row a finding. */

@@ -43,7 +43,7 @@ public final class LeastPriceText {
         }
         section.text("Panels and boards are chosen anew: their inrush limits, reserved slots and chains are not carried"
                 + " over. Where panels hang, each place keeps at least one; feeders keep their length and cable.");
-        least.whatStays().forEach(section::text);
+        least.basis().forEach(section::text);
         return section.lines();
     }
 

@@ -26,14 +26,49 @@ class CompareCommandTest {
                 run("compare", MILL, "-o", out.toString(), "--panels", "2", "--boards", "2..3", "--moves", "3000");
 
         assertThat(result.code()).isEqualTo(ExitCode.DONE);
-        assertThat(result.out()).contains("Least price, proven: 12164.00", "lock out");
+        assertThat(result.out())
+                .contains(
+                        "Least price, proven: 12164.00",
+                        "Spare: 2 slots a panel",
+                        "Not included in any price",
+                        "lock out");
         assertThat(Files.readString(out.resolve("scenarios.csv"))).startsWith("scenario,panels,boards,aim,price");
         assertThat(Files.readString(out.resolve("make-ups.csv")))
                 .startsWith("number,price,panels,boards,standing,why,files");
         assertThat(Files.readString(out.resolve("front.svg")))
                 .startsWith("<svg")
-                .contains("Copper Mill");
+                .contains("Copper Mill", "Not included in any price");
         assertThat(out.resolve("p2-b2-usual.plan.json")).isRegularFile();
+    }
+
+    @Test
+    void leavesTheSpareThatIsAskedForAndNoOther() {
+        Path out = folder.resolve("estimate");
+
+        Shell.Result result = run(
+                "compare",
+                MILL,
+                "-o",
+                out.toString(),
+                "--least-only",
+                "--spare-slots",
+                "0",
+                "--moves",
+                "500",
+                "--tries",
+                "1");
+
+        assertThat(result.out())
+                .contains("Spare: at least 0 slots a panel, 0 outputs a board")
+                .doesNotContain("Numbers");
+        assertThat(out.resolve("least-usual.plan.json")).isRegularFile();
+    }
+
+    @Test
+    void refusesSpareThatIsNone() {
+        assertThat(run("compare", MILL, "-o", "unused", "--spare-percent", "100")
+                        .code())
+                .isEqualTo(ExitCode.USAGE);
     }
 
     @Test
@@ -74,7 +109,13 @@ class CompareCommandTest {
 
         assertThat(result.code()).isEqualTo(ExitCode.DONE);
         assertThat(result.out())
-                .contains("Bill of materials for Copper Mill, in EUR", "control lead", "Total", "lock out");
-        assertThat(Files.readString(csv)).startsWith("Item,Quantity,\"Price, EUR\",\"Sum, EUR\"\r\n");
+                .contains(
+                        "Bill of materials for Copper Mill, in EUR",
+                        "control lead",
+                        "Total",
+                        "Not included in any price",
+                        "lock out");
+        assertThat(Files.readString(csv))
+                .startsWith("Item,Quantity,\"Price, EUR\",\"Sum, EUR\"\r\n");
     }
 }

@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class GroupPackingTest {
     private static List<Group> groups(boolean drop, int... sizes) {
         return IntStream.range(0, sizes.length)
-                .mapToObj(i -> new Group((drop ? "d" : "h") + i, sizes[i], drop))
+                .mapToObj(i -> new Group((drop ? "d" : "h") + i, sizes[i], drop, i % 2))
                 .toList();
     }
 
@@ -144,7 +144,7 @@ class GroupPackingTest {
 
     @Test
     void whatDropsAndWhatHoldsShareNoBoard() {
-        List<Group> groups = List.of(new Group("d", 1, true), new Group("h", 1, false));
+        List<Group> groups = List.of(new Group("d", 1, true, 0), new Group("h", 1, false, 0));
 
         assertThat(answer(groups, 0, boards(12, 1))).isEqualTo(Answer.FITS_NOT);
         assertThat(answer(groups, 0, boards(12, 2))).isEqualTo(Answer.FITS);
@@ -152,7 +152,7 @@ class GroupPackingTest {
 
     @Test
     void theyDoWhereEachOutputDropsByItself() {
-        List<Group> groups = List.of(new Group("d", 1, true), new Group("h", 1, false));
+        List<Group> groups = List.of(new Group("d", 1, true, 0), new Group("h", 1, false, 0));
         BoardType byOutput = type(12).withEmergencyBy(EmergencyBy.OUTPUT);
 
         assertThat(answer(groups, 0, List.of(byOutput))).isEqualTo(Answer.FITS);

@@ -12,6 +12,7 @@ import evenrise.model.file.SideNotes;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Catalogue;
 import evenrise.model.project.PanelType;
+import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
 import evenrise.model.project.SlotNumbering;
 import evenrise.solver.app.StandIns;
@@ -64,7 +65,7 @@ class ScenariosTest {
 
     private static List<Scenarios.Cell> cells(
             Project project, Optional<CountRange> panels, Optional<CountRange> boards) {
-        return new Comparison(new Variation(project), panels, boards).cells();
+        return new Comparison(new Variation(project), List.of(), panels, boards).cells();
     }
 
     private Sweep sweep(Project project) {
@@ -87,7 +88,7 @@ class ScenariosTest {
 
         assertThat(cells).singleElement().satisfies(cell -> {
             assertThat(cell.scenarios()).isEmpty();
-            assertThat(cell.why()).hasValueSatisfying(why -> assertThat(why).contains("1 board "));
+            assertThat(cell.why()).hasValueSatisfying(why -> assertThat(why).contains("no make-up has the slots"));
         });
     }
 
@@ -98,6 +99,25 @@ class ScenariosTest {
 
         // 21 outputs would go on two boards of twelve, but no two groups of seven share one
         assertThat(cells.get(0).boards()).isEqualTo(3);
+    }
+
+    @Test
+    void askForNoMoreBoardsThanThereAreLoadsToSwitch() {
+        List<Scenarios.Cell> cells = cells(project(1, 1).build(), Optional.of(new CountRange(1, 1)), Optional.empty());
+
+        assertThat(cells).extracting(Scenarios.Cell::boards).containsExactly(1, 2);
+    }
+
+    @Test
+    void sayWhyNoNumberIsPossible() {
+        Project project = project(5).build();
+        Project threePoles = project.with()
+                .loads(project.loads().stream().map(load -> load.withPoles(3)).toList())
+                .supply(project.supply().withSystem(PhaseSystem.SINGLE_PHASE))
+                .build();
+
+        assertThat(cells(threePoles, Optional.empty(), Optional.empty()))
+                .allSatisfy(cell -> assertThat(cell.why()).isPresent());
     }
 
     @Test

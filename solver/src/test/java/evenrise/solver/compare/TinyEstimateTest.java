@@ -66,7 +66,7 @@ class TinyEstimateTest {
         Sweep sweep = new Sweep(
                 variation, folder.resolve("" + seed), SideNotes.NONE, 300, seed, true, TinyEstimateTest::finished);
         Files.createDirectories(folder.resolve("" + seed));
-        LeastPrice least = new Comparison(variation, Optional.empty(), Optional.empty())
+        LeastPrice least = new Comparison(variation, List.of(), Optional.empty(), Optional.empty())
                 .leastPrice(sweep, 6, 1, state -> {}, finding -> {});
         double limit = Math.min(
                 least.undecidedFrom(),
