@@ -1,6 +1,7 @@
 package evenrise.model.rules;
 
 import evenrise.model.project.Phase;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 
@@ -29,5 +30,12 @@ public record NodeStart(
                         .mapToDouble(Double::doubleValue)
                         .max()
                         .orElse(0));
+    }
+
+    /** Peak of the phase that carries most, starting or in use. */
+    public PhasePeak worst() {
+        return peaks.values().stream()
+                .max(Comparator.comparingDouble(peak -> Math.max(peak.amps(), usedAmps.get(peak.phase()))))
+                .orElseThrow();
     }
 }

@@ -87,10 +87,20 @@ final class PlantTables {
                         "Systems: what one command each switches",
                         overlap(),
                         List.of(
-                                Column.text("system", "System", SystemRow::system),
-                                Column.text("needs", "On before it", row -> String.join(", ", row.needs())),
-                                Column.count("loads", "Loads switched", SystemRow::loads),
-                                Column.number("end", "To the last switch-on", "s", SystemRow::endSeconds),
+                                Column.text("system", "System", row -> row.use().system()),
+                                Column.text(
+                                        "needs",
+                                        "On before it",
+                                        row -> String.join(", ", row.use().needs())),
+                                Column.count(
+                                        "loads",
+                                        "Loads switched",
+                                        row -> row.use().loads()),
+                                Column.number(
+                                        "end",
+                                        "To the last switch-on",
+                                        "s",
+                                        row -> row.use().lastOnSeconds()),
                                 Column.text("boards", "Boards", row -> String.join(", ", row.boards()))),
                         SystemRow.of(layout)));
     }
@@ -140,11 +150,23 @@ final class PlantTables {
                         SCENES,
                         List.of(
                                 Column.text("scene", "Scene", SceneRow::scene),
-                                Column.number("weight", "Weight", "", SceneRow::weight, ""),
+                                Column.number(
+                                        "weight",
+                                        "Weight",
+                                        "",
+                                        row -> row.loading().weight(),
+                                        ""),
                                 Column.text("factors", "Part of running current", SceneRow::factors),
                                 Column.text("basis", "Basis", SceneRow::basis),
-                                Column.text("node", "Used most", SceneRow::node),
-                                Column.number("used", "Used", "%", SceneRow::usedPercent),
+                                Column.text(
+                                        "node",
+                                        "Used most",
+                                        row -> row.loading().node()),
+                                Column.number(
+                                        "used",
+                                        "Used",
+                                        "%",
+                                        row -> row.loading().usedPercent()),
                                 Column.text("neutralNode", "Neutral used most", SceneRow::neutralNode),
                                 Column.number("neutral", "Neutral used", "%", SceneRow::neutralPercent)),
                         SceneRow.of(layout)));

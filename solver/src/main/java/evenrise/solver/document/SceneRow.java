@@ -1,76 +1,58 @@
 package evenrise.solver.document;
 
 import evenrise.model.contract.Words;
-import evenrise.model.project.Project;
 import evenrise.model.project.Scene;
 import evenrise.model.project.SceneUse;
 import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeLimits;
 import evenrise.model.rules.UseCurrents;
+import evenrise.solver.report.SceneLoading;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Map;
 
 /**
- * One scene, or all loads at their running current, and the node that it uses most.
+ * One scene, or all loads at their running current, with what draws how much and the neutral that it uses most.
  *
- * @param weight in the objective's deviations; none of full use
  * @param factors what draws which part of its running current
- * @param basis why what is left out cannot run beside the rest
- * @param node with the greatest running current over what is allowed
  * @param neutralNode with the greatest neutral current over what is allowed
  */
-public record SceneRow(
-        String scene,
-        OptionalDouble weight,
-        String factors,
-        String basis,
-        String node,
-        double usedPercent,
-        String neutralNode,
-        double neutralPercent) {
+public record SceneRow(SceneLoading loading, String factors, String neutralNode, double neutralPercent) {
     private static final int NAMED = 6;
 
-    /** In the project's order; ends with full use. */
+    /** In the project's order; ends with full use. Nothing where the project states no scene. */
     static List<SceneRow> of(Layout layout) {
-        Project project = layout.project();
+        List<Scene> scenes = layout.project().scenes();
         List<SceneRow> rows = new ArrayList<>();
-        for (int i = 0; i < project.scenes().size(); i++) {
-            Scene scene = project.scenes().get(i);
-            rows.add(of(
-                    layout,
-                    layout.sceneUses().get(i),
-                    scene.id(),
-                    OptionalDouble.of(scene.weight()),
-                    factors(scene),
-                    scene.basis().orElse("not stated")));
+        for (SceneLoading loading : SceneLoading.of(layout)) {
+            int scene = rows.size();
+            rows.add(
+                    scene < scenes.size()
+                            ? of(layout, layout.sceneUses().get(scene), loading, factors(scenes.get(scene)))
+                            : of(layout, layout.fullUse(), loading, "every load 1"));
         }
-        rows.add(of(layout, layout.fullUse(), "full use, no scene", OptionalDouble.empty(), "every load 1", ""));
         return rows;
     }
 
-    private static SceneRow of(
-            Layout layout, UseCurrents use, String scene, OptionalDouble weight, String factors, String basis) {
+    private static SceneRow of(Layout layout, UseCurrents use, SceneLoading loading, String factors) {
         List<NodeLimits> limits = NodeLimits.of(layout.project());
-        Point worst = null;
-        Point worstNeutral = null;
-        double most = -1;
-        double mostNeutral = -1;
-        for (Point point : layout.distribution().points()) {
-            NodeLimits limit = limits.get(point.index());
-            double running = 100 * use.greatestAmps(point) / limit.continuousAmps();
-            double neutral = 100 * use.neutralAmps(point) / limit.neutralAmps();
-            if (running > most) {
-                most = running;
-                worst = point;
-            }
-            if (neutral > mostNeutral) {
-                mostNeutral = neutral;
-                worstNeutral = point;
-            }
-        }
-        return new SceneRow(scene, weight, factors, basis, worst.id(), most, worstNeutral.id(), mostNeutral);
+        Map.Entry<Point, Double> most = layout.distribution().points().stream()
+                .map(point -> Map.entry(
+                        point,
+                        100 * use.neutralAmps(point) / limits.get(point.index()).neutralAmps()))
+                .reduce((kept, next) -> next.getValue() > kept.getValue() ? next : kept)
+                .orElseThrow();
+        return new SceneRow(loading, factors, most.getKey().id(), most.getValue());
+    }
+
+    String scene() {
+        return loading.scene().orElse("full use, no scene");
+    }
+
+    /** Of full use there is none. */
+    String basis() {
+        return loading.scene().isEmpty() ? "" : loading.basis().orElse("not stated");
     }
 
     private static String factors(Scene scene) {

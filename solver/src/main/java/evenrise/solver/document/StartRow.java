@@ -4,7 +4,6 @@ import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeStart;
 import evenrise.model.rules.PhasePeak;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -25,21 +24,14 @@ public record StartRow(String node, String system, PhasePeak peak, double restAm
         return rows;
     }
 
-    /** Of the phase that is worst, starting or in use. */
     private static StartRow of(String node, NodeStart start) {
-        PhasePeak worst = start.peaks().values().stream()
-                .max(Comparator.comparingDouble(each -> most(start, each)))
-                .orElseThrow();
+        PhasePeak worst = start.worst();
         return new StartRow(
                 node,
                 start.system().orElse(""),
                 worst,
                 start.restAmps().get(worst.phase()),
                 start.usedAmps().get(worst.phase()));
-    }
-
-    private static double most(NodeStart start, PhasePeak peak) {
-        return Math.max(peak.amps(), start.usedAmps().get(peak.phase()));
     }
 
     /** P. */

@@ -1,47 +1,34 @@
 package evenrise.solver.document;
 
-import evenrise.model.project.SwitchedSystem;
+import evenrise.model.project.Board;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.Placement;
+import evenrise.solver.report.SystemUse;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * One system: what its command switches, and for how long.
+ * One system, with the boards that its command runs through.
  *
- * @param needs systems that are on before
- * @param endSeconds its last switch-on; from its own command, where it has one
+ * @param boards that switch loads of it
  */
-public record SystemRow(String system, List<String> needs, int loads, List<String> boards, double endSeconds) {
+public record SystemRow(SystemUse use, List<String> boards) {
     public SystemRow {
-        needs = List.copyOf(needs);
         boards = List.copyOf(boards);
     }
 
     static List<SystemRow> of(Layout layout) {
-        return layout.project().systems().stream()
-                .map(system -> of(layout, system))
+        return SystemUse.of(layout).stream()
+                .map(use -> new SystemRow(use, boards(layout, use.system())))
                 .toList();
     }
 
-    private static SystemRow of(Layout layout, SwitchedSystem system) {
-        List<Placement> own = layout.placements().stream()
-                .filter(Placement::isSequenced)
-                .filter(each -> each.load().system().equals(Optional.of(system.id())))
+    private static List<String> boards(Layout layout, String system) {
+        return layout.placements().stream()
+                .filter(each -> each.isSequenced() && each.load().system().equals(Optional.of(system)))
+                .flatMap(each -> each.board().stream())
+                .map(Board::id)
+                .distinct()
+                .sorted()
                 .toList();
-        return new SystemRow(
-                system.id(),
-                system.needs(),
-                own.size(),
-                own.stream()
-                        .flatMap(each -> each.board().stream())
-                        .map(board -> board.id())
-                        .distinct()
-                        .sorted()
-                        .toList(),
-                own.stream()
-                        .mapToDouble(each -> each.onSeconds().orElseThrow())
-                        .max()
-                        .orElse(0));
     }
 }

@@ -8,7 +8,6 @@ import evenrise.model.rules.NodeStart;
 import evenrise.model.rules.PhasePeak;
 import evenrise.model.rules.Placement;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,10 +30,7 @@ public record SystemUse(
      */
     public record SystemPeak(Phase phase, double startAmps, double inUseAmps, double besideAmps) {
         private static SystemPeak of(NodeStart start) {
-            PhasePeak worst = start.peaks().values().stream()
-                    .max(Comparator.comparingDouble(
-                            peak -> Math.max(peak.amps(), start.usedAmps().get(peak.phase()))))
-                    .orElseThrow();
+            PhasePeak worst = start.worst();
             double rest = start.restAmps().get(worst.phase());
             return new SystemPeak(
                     worst.phase(), worst.amps() - rest, start.usedAmps().get(worst.phase()) - rest, rest);
