@@ -29,9 +29,9 @@ record Connection(int poles, String assumed, String question, String problem) {
     private static final String NUMBER = "([0-9]+(?:[.,][0-9]+)?)";
     private static final Pattern HERTZ = Pattern.compile("[,;/@]?[456][0-9](?:[-/][56]0)?hz");
     private static final Pattern THREE = Pattern.compile(
-            "3~|~3|3ph(ase[ns]?)?|3-ph(ase)?|three-?phases?|3-?phasig|dreiphasig|drehstrom|triphase|trifasic[oa]|tri(?=[+/ ]?n\\b|$|\\+)|3p(?![a-z0-9])|3/n(/pe)?|3n~|3[x×](?=[0-9])");
+            "3~|~3|3ph(ase[ns]?)?|3-ph(ase)?|three-?phases?|3-?phasig|dreiphasig|drehstrom|triphase|trifasic[oa]|tri(?=[+/ ]?n\\b|$|\\+)|3p(?![a-z0-9])|3/n(/pe)?|3n~|3f(?![a-z0-9])|3[x×](?=[0-9])");
     private static final Pattern ONE = Pattern.compile(
-            "1~|~1|1ph(ase)?|1-ph(ase)?|single-?phase|einphasig|monophase|monofasic[oa]|mono(?=$|\\+)|1p(?![a-z0-9])|1/n(/pe)?");
+            "1~|~1|1ph(ase)?|1-ph(ase)?|single-?phase|einphasig|monophase|monofasic[oa]|mono(?=$|\\+)|1p(?![a-z0-9])|1f(?![a-z0-9])|1/n(/pe)?");
     private static final Pattern VOLTS = Pattern.compile(
             "~?" + NUMBER + "(k?v)?(?:ac)?(?:([-–—/]|to|bis|y/?|a|±)" + NUMBER + ")?(k?v)?(?:ac|rms|eff)?~?[,;]?");
 

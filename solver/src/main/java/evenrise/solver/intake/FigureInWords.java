@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 /** Finds what a piece draws, and at which voltage, among other words: {@code 850W 208V}, {@code 180 W max / 60 W avg}. */
 final class FigureInWords {
     private static final Pattern DRAW = Pattern.compile(
-            "(?<![\\p{L}0-9.,/])(?:([1-9][0-9]?)\\s*[x×*]\\s*)?([0-9]{1,3}(?:[ \u00a0][0-9]{3})+|[0-9][0-9.,]*|(?:[0-9]{1,3}[ -])?[1-9]/[2-8])"
+            "(?<![\\p{L}0-9.,])(?<![0-9]/)(?:([1-9][0-9]?)\\s*[x×*]\\s*)?([0-9]{1,3}(?:[ \u00a0][0-9]{3})+|[0-9][0-9.,]*|(?:[0-9]{1,3}[ -])?[1-9]/[2-8])"
                     + "\\s*(kw|kva|watts?|w|va|amps?|ampere|a|ma|hp)\\b(?:\\s*[x×*]\\s*([1-9][0-9]?)\\b)?");
     private static final Pattern VOLTS = Pattern.compile(
             "(?<![0-9.,])([0-9]{2,3}(?:\\s*[-–/y]+\\s*[0-9]{2,3})?)\\s*v(?:olts?)?\\s?(ac|dc)?(?![\\p{L}0-9])");

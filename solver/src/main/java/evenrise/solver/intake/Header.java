@@ -11,6 +11,7 @@ import java.util.Optional;
  * Which column of a sheet means what.
  *
  * @param row of the headers, as the sheet counts
+ * @param lastRow of the headers, that below with their units where there is one
  * @param units that stand in headers, lower case, by meaning
  * @param mixed columns whose header may mean several things and whose values do, with what most of them are
  * @param read how each column was read, in order
@@ -18,6 +19,7 @@ import java.util.Optional;
  */
 record Header(
         int row,
+        int lastRow,
         Map<Meaning, Integer> columns,
         Map<Meaning, String> units,
         Map<Integer, Meaning> mixed,

@@ -56,6 +56,11 @@ final class HeaderReader {
         Stream.of(Meaning.values())
                 .sorted(Comparator.comparing(meaning -> meaning.mapped(mapped).isEmpty()))
                 .forEach(this::place);
+        Optional<ReadTable.Row> unitsRow = UnitsRow.below(sheet, row);
+        unitsRow.ifPresent(below -> {
+            UnitsRow.addTo(units, columns, below);
+            notices.add(Notice.guess(sheet, below.number(), "is read as the units of the columns"));
+        });
         List<ReadColumn> read = new ArrayList<>();
         for (int i = 0; i < row.cells().size(); i++) {
             if (!row.cell(i).isEmpty()) {
@@ -74,7 +79,14 @@ final class HeaderReader {
                                 + " a breaker counts as that"));
             }
         });
-        return new Header(row.number(), columns, units, mixed, read, notices);
+        return new Header(
+                row.number(),
+                unitsRow.map(ReadTable.Row::number).orElse(row.number()),
+                columns,
+                units,
+                mixed,
+                read,
+                notices);
     }
 
     private void place(Meaning meaning) {

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 /** Tells a role by the words of a role column or of a name. */
 final class RoleWords {
     private static final Pattern AMPLIFIER = Pattern.compile(
-            "\\b(amp|amplifier|powered|subwoofer|loudspeaker|speaker|ampli|amplificateur|amplificador)s?\\b"
+            "\\b(amp|amplifier|powered|subwoofer|loudspeaker|speaker|ampli|amplificateur|amplificador|etapa|altavoz)(e?s)?\\b"
                     + "|\\b\\w*(endstufe|verstarker)n?\\b");
     private static final Pattern PROCESSING = Pattern.compile(
             "\\b(dsp|processor|processing|network|switch|router|console|mixer|mixing|mixing desk|sound desk|matrix|clock|server|stage"
@@ -18,7 +18,7 @@ final class RoleWords {
     private static final Pattern AUXILIARY = Pattern.compile(
             "\\b(aux|auxiliary|projector|videoprojecteur|screen|display|tv|video|wall|light|lighting|fixture|spot|dimmer|hazer"
                     + "|motor|hoist|winch|fan|heater|charger|lamp|monitor|outlet|receptacle|socket|printer|beamer|licht|leinwand"
-                    + "|projecteur|gradateur|ecran|lumiere|treuil|proyector|pantalla|luz)s?\\b"
+                    + "|projecteur|gradateur|ecran|lumiere|treuil|proyector|pantalla|foco|polipasto|luz)s?\\b"
                     + "|\\b\\w*(scheinwerfer|leuchte|kettenzug|prospektzug|winde)n?\\b");
 
     private RoleWords() {}

@@ -43,7 +43,7 @@ final class RowReader {
 
     List<Item> read() {
         List<Item> items = new ArrayList<>();
-        sheet.rows().stream().filter(row -> row.number() > header.row()).forEach(row -> row(row, items));
+        sheet.rows().stream().filter(row -> row.number() > header.lastRow()).forEach(row -> row(row, items));
         notices.sumUp(sheet);
         return items;
     }
@@ -68,11 +68,11 @@ final class RowReader {
             if (!said.isEmpty()) {
                 cells.leaveOut(row, "'" + CellReader.cut(said) + "' has neither a name nor figures and is left out");
             }
+        } else if (name.toLowerCase(Locale.ROOT).matches(SUM)) {
+            cells.leaveOut(row, "'" + CellReader.cut(name) + "' is taken for a sum and left out");
         } else if (isHeading(row, name)) {
             cells.leaveOut(row, "'" + CellReader.cut(name) + "' is taken for a heading");
             whereabouts.below(name);
-        } else if (name.toLowerCase(Locale.ROOT).matches(SUM)) {
-            cells.leaveOut(row, "'" + CellReader.cut(name) + "' is taken for a sum and left out");
         } else if (name.endsWith(Template.EXAMPLE)) {
             cells.leaveOut(row, "an example of the template is left out");
         } else {

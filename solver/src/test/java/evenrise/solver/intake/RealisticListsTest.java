@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 @DisplayName("Lists as they come")
 class RealisticListsTest {
     private static EquipmentList read(String name) throws IOException {
-        boolean isEurope = List.of("german-firm", "french-firm").contains(name);
+        boolean isEurope = List.of("german-firm", "french-firm", "spanish-firm").contains(name);
         Mapping mapping = isEurope
                 ? Mapping.builder().lineToNeutralVolts(230).frequencyHertz(50).build()
                 : Mapping.USUAL;
@@ -43,7 +43,9 @@ class RealisticListsTest {
         "church-volunteers, 27, 4, 3",
         "american-panel-schedule, 13, 1, 1",
         "german-firm, 39, 2, 0",
-        "french-firm, 18, 1, 0"
+        "french-firm, 18, 1, 0",
+        "spanish-firm, 38, 1, 0",
+        "everything-in-one-cell, 13, 3, 1"
     })
     void loseNoPiece(String name, int listed, int leftOut, int problems) throws IOException {
         EquipmentList list = read(name);
@@ -141,5 +143,27 @@ class RealisticListsTest {
         // 1850 W / (230 V · 0.95)
         assertThat(load(list, "Vidéoprojecteur").runningAmps()).isCloseTo(8.467, within(0.001));
         assertThat(load(list, "Treuil").breakerAmps()).isEqualTo(16);
+    }
+
+    @Test
+    void ofASpanishFirmHaveTheirUnitsInARowBelowTheHeaders() throws IOException {
+        EquipmentList list = read("spanish-firm");
+
+        // 1.6 kW / (230 V · 0.95)
+        assertThat(load(list, "Etapa").runningAmps()).isCloseTo(7.323, within(0.001));
+        assertThat(load(list, "Etapa").role()).isEqualTo(Role.AMPLIFIER);
+        assertThat(load(list, "Polipasto").poles()).isEqualTo(3);
+        assertThat(list.guesses()).anySatisfy(text -> assertThat(text).contains("row 2", "units of the columns"));
+        assertThat(list.rowsLeftOut()).singleElement().asString().contains("'Total' is taken for a sum");
+    }
+
+    @Test
+    void withEverythingInOneCellAreTakenApart() throws IOException {
+        EquipmentList list = read("everything-in-one-cell");
+
+        assertThat(load(list, "Amp 8ch").poles()).isEqualTo(2);
+        assertThat(load(list, "Video wall").poles()).isEqualTo(3);
+        assertThat(load(list, "Video wall").runningAmps()).isEqualTo(24);
+        assertThat(list.problems()).singleElement().asString().contains("row 7", "'L5-20'");
     }
 }
