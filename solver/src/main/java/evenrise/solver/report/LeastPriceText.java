@@ -53,7 +53,8 @@ public final class LeastPriceText {
                         + cheapest.makeUp().boardWords() + " ("
                         + cheapest.finding().orElseThrow().scenario().key() + ").";
         if (least.isProven()) {
-            section.text("Least price, proven: " + what + " Every make-up that costs less is ruled out by counting.");
+            section.text("Least price, proven" + among(least) + ": " + what
+                    + " Every make-up that costs less is ruled out by counting.");
         } else {
             section.text("Cheapest make-up found that stands: " + what);
             section.text(
@@ -63,6 +64,12 @@ public final class LeastPriceText {
                             + open(least, Standing.UNDECIDED, "planned without a sound plan") + " and "
                             + open(least, Standing.NOT_LOOKED_AT, "not looked at") + ".");
         }
+    }
+
+    /** What a proof does not speak of. */
+    private static String among(LeastPrice least) {
+        return (least.leftOut().isEmpty() ? "" : " among the types that have a price")
+                + (least.unpriced().isEmpty() ? "" : ", without what has none");
     }
 
     private static String open(LeastPrice least, Standing standing, String words) {
