@@ -42,8 +42,7 @@ class LeastPriceTest {
 
     @Test
     void isNotProvenWhereACheaperOneIsUndecided() {
-        LeastPrice least =
-                of(ALL, at(90, Standing.RULED_OUT), at(95, Standing.UNDECIDED), at(100, Standing.SOUND));
+        LeastPrice least = of(ALL, at(90, Standing.RULED_OUT), at(95, Standing.UNDECIDED), at(100, Standing.SOUND));
 
         assertThat(least.isProven()).isFalse();
         assertThat(least.undecidedFrom()).isEqualTo(95);

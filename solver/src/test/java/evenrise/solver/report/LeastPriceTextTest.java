@@ -20,7 +20,11 @@ class LeastPriceTextTest {
     private static Judged judged(int number, double price, Standing standing) {
         MakeUp makeUp = new MakeUp(List.of(), List.of(), price);
         ScenarioResult finding = new ScenarioResult(
-                new Scenario("try-0000" + number, Aim.USUAL, makeUp, aProject().loads(aLoad("a")).build()),
+                new Scenario(
+                        "try-0000" + number,
+                        Aim.USUAL,
+                        makeUp,
+                        aProject().loads(aLoad("a")).build()),
                 Plan.builder().boards(List.of()).assignments(List.of()).build(),
                 Optional.empty());
         return new Judged(
@@ -39,7 +43,8 @@ class LeastPriceTextTest {
                 List.of("Spare: as the project asks."),
                 leftOut,
                 List.of());
-        return String.join(" ", LeastPriceText.lines("Hall", "EUR", least, Paint.NONE)).replaceAll("\\s+", " ");
+        return String.join(" ", LeastPriceText.lines("Hall", "EUR", least, Paint.NONE))
+                .replaceAll("\\s+", " ");
     }
 
     @Test
