@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 
 /** One lot's plans on a line: how far each objective is above the lot's best, in percent, all lots by one scale. */
 final class LotStrip {
-    static final int WIDTH = 300;
+    static final int WIDTH = 260;
     private static final int HEIGHT = 22;
     private static final int MARGIN = 8;
     private static final int RADIUS = 4;

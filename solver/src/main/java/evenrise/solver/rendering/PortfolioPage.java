@@ -4,6 +4,7 @@ import evenrise.model.contract.Decimals;
 import evenrise.model.plan.Cautions;
 import evenrise.solver.portfolio.Lot;
 import evenrise.solver.portfolio.Outcome;
+import evenrise.solver.report.PortfolioText;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,16 +33,15 @@ public final class PortfolioPage {
             String price,
             String strip) {}
 
+    /** Variants of one project. */
+    public record Chart(String project, String svg) {}
+
     public static String of(List<Lot> lots, String facts) {
         LotStrip strips = new LotStrip(lots);
         String style = Templates.text("portfolio.css");
         List<String> apart = named(lots, Lot::outliers, each -> "objective " + Decimals.fixed(each.objective(), 2));
-        List<String> broken = named(
-                lots,
-                lot -> lot.outcomes().stream()
-                        .filter(each -> each.found().isPresent() && !each.isSound())
-                        .toList(),
-                each -> each.found().orElseThrow().assessment().headline());
+        List<String> broken =
+                lots.stream().flatMap(lot -> PortfolioText.broken(lot).stream()).toList();
         List<String> failed = named(lots, Lot::failed, each -> each.failure().orElseThrow());
         return Templates.fill(
                 "portfolio.peb",
@@ -92,7 +92,7 @@ public final class PortfolioPage {
     }
 
     /** Of projects with several variants. */
-    private static List<String> charts(List<Lot> lots) {
+    private static List<Chart> charts(List<Lot> lots) {
         Map<String, List<Lot>> byProject =
                 lots.stream().collect(Collectors.groupingBy(Lot::project, LinkedHashMap::new, Collectors.toList()));
         return byProject.entrySet().stream()
@@ -100,7 +100,7 @@ public final class PortfolioPage {
                                 .filter(lot -> lot.best().isPresent())
                                 .count()
                         > 1)
-                .map(each -> VariantChart.svg(each.getKey(), each.getValue()))
+                .map(each -> new Chart(each.getKey(), VariantChart.svg(each.getKey(), each.getValue())))
                 .toList();
     }
 

@@ -31,11 +31,9 @@ final class VariantChart {
                         .mapToDouble(each -> each.metrics().peakInrushAmps())
                         .max()
                         .orElse(1));
+        // To the first tick beyond the greatest.
         imbalance = Axis.around(
-                found.stream()
-                        .mapToDouble(each -> each.metrics().supplyImbalancePercent())
-                        .min()
-                        .orElse(0),
+                0,
                 found.stream()
                         .mapToDouble(each -> each.metrics().supplyImbalancePercent())
                         .max()

@@ -7,12 +7,15 @@ import evenrise.model.plan.Metrics;
 import evenrise.solver.portfolio.Lot;
 import evenrise.solver.portfolio.Outcome;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Many plans together, for a screen and as a table of values. */
 public final class PortfolioText {
+    private static final int MOST_SEEDS = 12;
+
     private PortfolioText() {}
 
     /** What was planned, and how. */
@@ -40,8 +43,6 @@ public final class PortfolioText {
                 .number("Worst")
                 .number("Gap %")
                 .number("Peak A")
-                .number("Imbalance %")
-                .number("Time s")
                 .number("Price");
         lots.forEach(lot -> table.row(lot.sound() == 0 ? Tone.BAD : Tone.PLAIN, cells(lot)));
         sections.add(first.table(table).lines());
@@ -61,10 +62,6 @@ public final class PortfolioText {
             objective(lot.worst()),
             best.map(each -> optional(each.gapPercent(), 2)).orElse(Numbers.NONE),
             best.map(each -> Decimals.fixed(each.metrics().peakInrushAmps(), 1)).orElse(Numbers.NONE),
-            best.map(each -> Decimals.fixed(each.metrics().supplyImbalancePercent(), 2))
-                    .orElse(Numbers.NONE),
-            best.map(each -> Decimals.fixed(each.metrics().durationSeconds(), 2))
-                    .orElse(Numbers.NONE),
             optional(lot.outcomes().get(0).price(), 2)
         };
     }
@@ -86,10 +83,7 @@ public final class PortfolioText {
             lot.outliers()
                     .forEach(each -> apart.item(name(each) + ": objective " + Decimals.fixed(each.objective(), 2)
                             + ", median " + objective(lot.median())));
-            lot.outcomes().stream()
-                    .filter(each -> each.found().isPresent() && !each.isSound())
-                    .forEach(each -> broken.item(name(each) + ": "
-                            + each.found().orElseThrow().assessment().headline()));
+            broken(lot).ifPresent(broken::item);
             lot.failed()
                     .forEach(each ->
                             failed.item(name(each) + ": " + each.failure().orElseThrow()));
@@ -101,6 +95,28 @@ public final class PortfolioText {
             }
         }
         return sections;
+    }
+
+    /** Which seeds of a lot gave plans that break something, and what the least broken one does. */
+    public static Optional<String> broken(Lot lot) {
+        List<Outcome> some = lot.outcomes().stream()
+                .filter(each -> each.found().isPresent() && !each.isSound())
+                .toList();
+        if (some.isEmpty()) {
+            return Optional.empty();
+        }
+        Outcome least = some.stream()
+                .min(Comparator.comparingInt(
+                        each -> each.found().orElseThrow().assessment().hardRulesBroken()
+                                + each.found().orElseThrow().assessment().limitsBroken()))
+                .orElseThrow();
+        String seeds = Phrase.listed(some.stream().map(Outcome::seed).toList(), MOST_SEEDS);
+        return Optional.of(lot.project() + ", " + lot.variant() + ": "
+                + (some.size() == lot.outcomes().size()
+                        ? "every plan"
+                        : some.size() + " of " + lot.outcomes().size())
+                + " (seed " + seeds + "); seed " + least.seed() + " breaks the least: "
+                + least.found().orElseThrow().assessment().headline());
     }
 
     static String name(Outcome outcome) {
