@@ -65,6 +65,7 @@ final class Rooms {
             "solver.portfolio",
             "solver.report",
             "solver.document",
+            "solver.drawing",
             "solver.rendering",
             "solver.app",
             "solver.cli");

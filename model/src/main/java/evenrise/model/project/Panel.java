@@ -96,7 +96,16 @@ public record Panel(
         OptionalDouble transferSeconds,
 
         @Field(meaning = "Whether the transfer switches the neutral, too; not judged when absent", optional = true)
-        Optional<Boolean> neutralSwitched)
+        Optional<Boolean> neutralSwitched,
+
+        @Field(meaning = "Where it stands, for schedules and labels", atLeast = 1, optional = true)
+        Optional<String> location,
+
+        @Field(meaning = "How it is mounted: surface, flush, free-standing", atLeast = 1, optional = true)
+        Optional<String> mounting,
+
+        @Field(meaning = "Its enclosure: NEMA 1, IP31", atLeast = 1, optional = true)
+        Optional<String> enclosure)
         implements PanelBuilder.With {
     public Panel {
         Contract.check(
@@ -119,7 +128,10 @@ public record Panel(
                 spare,
                 alternateFedFrom,
                 transferSeconds,
-                neutralSwitched);
+                neutralSwitched,
+                location,
+                mounting,
+                enclosure);
         phaseRotation = List.copyOf(phaseRotation);
         reservedSlots = List.copyOf(reservedSlots);
         switchedSlots = switchedSlots.map(List::copyOf);

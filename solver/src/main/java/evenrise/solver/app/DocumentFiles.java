@@ -10,6 +10,7 @@ import evenrise.solver.document.Document;
 import evenrise.solver.document.DocumentTable;
 import evenrise.solver.document.Documents;
 import evenrise.solver.document.Imprint;
+import evenrise.solver.rendering.DxfFile;
 import evenrise.solver.rendering.HtmlPage;
 import evenrise.solver.rendering.PrintedSheets;
 import evenrise.solver.rendering.WorkbookFile;
@@ -64,6 +65,9 @@ final class DocumentFiles {
         }
         if (wanted.formats().contains(DocumentFormat.XLSX)) {
             files.put(WORKBOOK, WorkbookFile.of(document));
+        }
+        if (wanted.formats().contains(DocumentFormat.DXF)) {
+            DxfFile.all(document).forEach((name, bytes) -> files.put(name + ".dxf", bytes));
         }
         if (wanted.formats().contains(DocumentFormat.CSV)) {
             for (DocumentTable<?> table : document.tables().all()) {

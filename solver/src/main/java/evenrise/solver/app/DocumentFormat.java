@@ -15,6 +15,8 @@ public enum DocumentFormat {
     PDF,
     /** A workbook. */
     XLSX,
+    /** Drawings for other programs, a file each. */
+    DXF,
     /** Tables of values, a file each. */
     CSV;
 

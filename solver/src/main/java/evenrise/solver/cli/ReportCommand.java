@@ -50,7 +50,7 @@ final class ReportCommand implements Callable<Integer> {
             split = ",",
             paramLabel = "FORMAT",
             defaultValue = "html,pdf,xlsx,csv",
-            description = "Of html, pdf, xlsx, csv. Default: all.")
+            description = "Of html, pdf, xlsx, dxf, csv. Default: all.")
     private List<String> formats;
 
     @Option(
@@ -110,6 +110,7 @@ final class ReportCommand implements Callable<Integer> {
                 .filter(each -> each.word().equals(word))
                 .findFirst()
                 .orElseThrow(() -> new JobFailed(
-                        JobFailed.Reason.REQUEST, "--format is '" + word + "', expected of html, pdf, xlsx, csv."));
+                        JobFailed.Reason.REQUEST,
+                        "--format is '" + word + "', expected of html, pdf, xlsx, dxf, csv."));
     }
 }

@@ -37,7 +37,8 @@ final class ControlTables {
                 Column.text("slots", "Slots", PlannedCircuit::slots),
                 new Column<>("on", "On", "s", true, PlannedCircuit::on),
                 Column.number("off", "Off, from the off command", "s", PlannedCircuit::offSeconds, ""),
-                Column.text("breaker", "Breaker, A/poles", PlannedCircuit::breaker),
+                Column.number("breaker", "Breaker", "A", PlannedCircuit::breakerAmps),
+                Column.count("poles", "Poles", PlannedCircuit::poles),
                 Column.text("group", "Shutdown group", each -> each.group().orElse(""))));
         columns.addAll(CircuitTables.further(leads));
         if (leads.stream().anyMatch(each -> each.setSeconds().isPresent())) {

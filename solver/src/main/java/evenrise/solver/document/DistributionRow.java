@@ -17,9 +17,7 @@ import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 
 /**
  * One point of the distribution: where it stands in the tree, what it is, and what it carries beside what it may.
@@ -121,27 +119,7 @@ public record DistributionRow(
         return Cover.system(point.system(), point.lineToNeutralVolts(), hertz);
     }
 
-    /** What feeds it and what it feeds; empty in a project without nodes, where the supply feeds every panel. */
-    static Optional<String> feeding(Layout layout, Point point) {
-        List<Point> points = layout.distribution().points();
-        if (points.stream()
-                .allMatch(each ->
-                        each.parent() <= Distribution.SUPPLY && each.node().isEmpty())) {
-            return Optional.empty();
-        }
-        String from = point.parent() < 0
-                ? "A source"
-                : "Fed from " + points.get(point.parent()).id();
-        String fed = points.stream()
-                .filter(each -> each.parent() == point.index())
-                .map(Point::id)
-                .collect(Collectors.joining(", "));
-        String wiring = wiring(point);
-        return Optional.of(
-                from + (wiring.isEmpty() ? "" : " (" + wiring + ")") + (fed.isEmpty() ? "" : ", feeds " + fed));
-    }
-
-    private static String words(Transformer it) {
+    static String words(Transformer it) {
         List<String> parts = new ArrayList<>();
         it.ratedKva().ifPresent(kva -> parts.add(Unrounded.rated(kva) + " kVA"));
         parts.add(Words.word(it.connection()));

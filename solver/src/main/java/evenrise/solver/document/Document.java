@@ -11,6 +11,7 @@ import java.util.List;
  * @param nodes current over time: of the supply as each command is carried out, then of the panels, then of the further
  *     nodes in the project's order
  * @param playedNodes the supply, then the panels, then the further nodes in the project's order, as the page plays them
+ * @param diagrams what is drawn: the distribution and, where there are boards, the control
  * @param systems whose commands have clocks of their own; none where there is one clock
  */
 public record Document(
@@ -30,7 +31,8 @@ public record Document(
         List<String> phaseColours,
         String phaseColourSource,
         PlayedParts parts,
-        List<String> systems) {
+        List<String> systems,
+        List<Diagram> diagrams) {
     public Document {
         facts = List.copyOf(facts);
         findings = List.copyOf(findings);
@@ -42,6 +44,7 @@ public record Document(
         phaseNames = List.copyOf(phaseNames);
         phaseColours = List.copyOf(phaseColours);
         systems = List.copyOf(systems);
+        diagrams = List.copyOf(diagrams);
     }
 
     /** Whether nothing is to be built from it. */

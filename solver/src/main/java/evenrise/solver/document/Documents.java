@@ -5,6 +5,7 @@ import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
+import evenrise.model.plan.Review;
 import evenrise.model.project.Board;
 import evenrise.model.project.Phase;
 import evenrise.model.project.SwitchedSystem;
@@ -41,7 +42,7 @@ public final class Documents {
                         .map(each -> Plain.text(each.first().rule() + ": " + each.text(), 2000))
                         .toList(),
                 Cautions.ALL,
-                new Schedules(layout).all(),
+                new Schedules(layout, evaluation.review()).all(),
                 DocumentTables.of(evaluation, earlier, scatter),
                 new Envelopes(layout).ofAllNodes(),
                 layout.placements().stream()
@@ -55,7 +56,13 @@ public final class Documents {
                 colours.colours(),
                 colours.source(),
                 ways.parts(),
-                systems);
+                systems,
+                diagrams(layout, evaluation.review()));
+    }
+
+    private static List<Diagram> diagrams(Layout layout, Review review) {
+        Diagram power = OneLineDiagram.of(layout, review);
+        return layout.project().boards().isEmpty() ? List.of(power) : List.of(power, ControlDiagram.of(layout));
     }
 
     private static PlayedLoad played(Layout layout, Placement each, List<String> systems, int way) {

@@ -141,7 +141,7 @@ public record PlannedCircuit(
         return panel + " " + slots;
     }
 
-    /** {@code 20/2}. */
+    /** {@code 6.3/2}: rating in ampere over poles. */
     public String breaker() {
         return Unrounded.breaker(poles, breakerAmps);
     }

@@ -6,10 +6,25 @@ import java.util.List;
 /**
  * A panel's slots in their physical order.
  *
+ * @param head what a permit desk looks for first; empty values are stated by nobody
+ * @param phases heads of the columns of volt-amperes
  * @param isTwoSided odd slots on the left, even ones on the right; else one column
+ * @param hasWires whether any circuit states its conductor
+ * @param summary connected load, demand and what they are held against
  * @param totals running current of each phase and the like, in words
  */
-public record Schedule(String panel, String rating, boolean isTwoSided, List<Row> rows, List<Fact> totals) {
+public record Schedule(
+        String panel,
+        List<Fact> head,
+        List<PhaseHead> phases,
+        boolean isTwoSided,
+        boolean hasWires,
+        List<Row> rows,
+        List<LoadSummary.Line> summary,
+        List<Fact> totals) {
+    /** @param name {@code A}, or {@code L1 (A)} where conductors are called so */
+    public record PhaseHead(String phase, String name) {}
+
     /** One bus row; right is empty where the panel has one side. */
     public record Row(String phase, Slot left, Slot right) {}
 
@@ -17,12 +32,17 @@ public record Schedule(String panel, String rating, boolean isTwoSided, List<Row
      * One slot.
      *
      * @param number 0 for none
-     * @param state what it is, in a word: load, pole, spare, reserved; pole is a further one of the breaker above
-     * @param load empty where it is free or reserved
+     * @param state what it is, in a word: load, pole, spare, space, reserved; pole is a further one of the breaker above,
+     *     spare a breaker that feeds nothing, space a slot without one
+     * @param load empty where there is no breaker
      * @param pole of the breaker, from 1; 0 where there is none
      * @param poles of the breaker; 0 where there is none
      * @param runningAmps of that pole
+     * @param voltAmps of that pole
      * @param on when it comes on, in words; empty where nothing sits there
+     * @param control board and output; empty for what is not switched
+     * @param emergency drop or hold; empty for what is not switched
+     * @param wire size of its line conductor; empty where it is not stated
      * @param marks contactor and rack; empty where there are none
      */
     public record Slot(
@@ -34,21 +54,43 @@ public record Schedule(String panel, String rating, boolean isTwoSided, List<Row
             int poles,
             double breakerAmps,
             double runningAmps,
+            double voltAmps,
             String on,
+            String control,
+            String emergency,
+            String wire,
             String marks) {
         static final Slot NONE = free(0, "none");
 
         static Slot free(int number, String state) {
-            return new Slot(number, state, "", "", 0, 0, 0, 0, "", "");
+            return new Slot(number, state, "", "", 0, 0, 0, 0, 0, "", "", "", "", "");
         }
 
-        /** {@code 20/2}. */
+        /** Whether its breaker begins here. */
+        public boolean isFirst() {
+            return pole == 1;
+        }
+
+        /** What stands beside the load's id, or where a further pole has its row: there is room for the name. */
+        public String beside() {
+            String named = ((name.equals(load) ? "" : name) + " " + marks).strip();
+            if (poles == 1) {
+                return named;
+            }
+            return pole == 1 ? "" : pole == 2 && !named.isEmpty() ? named : "pole " + pole + " of " + poles;
+        }
+
+        /** {@code 20/2}: rating over poles. */
         public String breaker() {
             return poles == 0 ? "" : Unrounded.breaker(poles, breakerAmps);
         }
 
         public String running() {
             return poles == 0 ? "" : Decimals.fixed(runningAmps, 2);
+        }
+
+        public String power() {
+            return poles == 0 ? "" : Decimals.fixed(voltAmps, 0);
         }
 
         /** Where it stands in its breaker: alone, first, middle or last. */
@@ -61,7 +103,10 @@ public record Schedule(String panel, String rating, boolean isTwoSided, List<Row
     }
 
     public Schedule {
+        head = List.copyOf(head);
+        phases = List.copyOf(phases);
         rows = List.copyOf(rows);
+        summary = List.copyOf(summary);
         totals = List.copyOf(totals);
     }
 }

@@ -4,12 +4,17 @@ import static evenrise.model.contract.Figures.HUNDREDTHS;
 import static evenrise.model.contract.Figures.TENTHS;
 
 import evenrise.model.contract.Phrase;
+import evenrise.model.contract.Words;
+import evenrise.model.plan.Review;
+import evenrise.model.project.Cable;
+import evenrise.model.project.Circuit;
+import evenrise.model.project.Load;
+import evenrise.model.project.OnEmergency;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
 import evenrise.model.project.SlotLayout;
 import evenrise.model.project.SlotNumbering;
 import evenrise.model.project.Spare;
-import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.FreeSlots;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
@@ -25,10 +30,17 @@ import java.util.stream.Stream;
 
 /** Draws up the schedule of each panel. */
 final class Schedules {
-    private final Layout layout;
+    /** From which frequency on conductors are called by letters alone, as practice in the United States is. */
+    private static final double LETTERS_FROM_HERTZ = 55;
 
-    Schedules(Layout layout) {
+    private final Layout layout;
+    private final PanelHead heads;
+    private final Map<String, OnEmergency> effects = new HashMap<>();
+
+    Schedules(Layout layout, Review review) {
         this.layout = layout;
+        this.heads = new PanelHead(layout, review);
+        layout.project().shutdownGroups().forEach(group -> effects.put(group.id(), group.onEmergency()));
     }
 
     List<Schedule> all() {
@@ -56,21 +68,59 @@ final class Schedules {
             Schedule.Slot left = slots.getOrDefault(slot, free(panel, slot));
             rows.add(new Schedule.Row(geometry.phase(slot).name(), left, right));
         }
-        return new Schedule(panel.id(), rating(panel), isTwoSided, rows, totals(panel, figures));
+        return new Schedule(
+                panel.id(),
+                heads.of(panel),
+                geometry.phases().stream().sorted().map(this::head).toList(),
+                isTwoSided,
+                layout.in(panel).stream().anyMatch(each -> cable(each.load()).isPresent()),
+                rows,
+                new LoadSummary(layout, panel).lines(figures),
+                totals(panel, figures));
+    }
+
+    private Schedule.PhaseHead head(Phase phase) {
+        boolean isByLetters = layout.project().supply().frequencyHertz() >= LETTERS_FROM_HERTZ;
+        return new Schedule.PhaseHead(
+                phase.name(), isByLetters ? phase.name() : "L" + (phase.ordinal() + 1) + " (" + phase + ")");
+    }
+
+    private static Optional<Cable> cable(Load load) {
+        return load.circuit().flatMap(Circuit::cable);
     }
 
     private Schedule.Slot slot(Placement each, int pole) {
+        Load load = each.load();
+        boolean feedsNothing = !load.switched() && load.runningAmps() == 0 && load.idleAmps() == 0;
         return new Schedule.Slot(
                 each.slots().get(pole),
-                pole == 0 ? "load" : "pole",
+                pole > 0 ? "pole" : feedsNothing ? "spare" : "load",
                 each.id(),
-                pole == 0 ? Plain.text(each.load().name(), 120) : "",
+                Plain.text(load.name(), 120),
                 pole + 1,
                 each.slots().size(),
-                each.load().breakerAmps(),
-                each.load().runningAmps(),
-                on(each),
-                pole == 0 ? marks(each) : "");
+                load.breakerAmps(),
+                load.runningAmps(),
+                LoadSummary.onEachPole(
+                        layout.distribution().point(each.assignment().panel()).orElseThrow(), load, load.runningAmps()),
+                feedsNothing ? "" : on(each),
+                pole == 0 ? control(each) : "",
+                pole == 0 ? emergency(each) : "",
+                pole == 0 ? cable(load).map(CableWords::size).orElse("") : "",
+                marks(each));
+    }
+
+    private String control(Placement each) {
+        PlannedCircuit circuit = PlannedCircuit.of(layout, each);
+        return circuit.isSwitched() ? Plain.text(circuit.control().replace(" output ", "/"), 60) : "";
+    }
+
+    /** What has no output neither drops nor holds by any. */
+    private String emergency(Placement each) {
+        PlannedCircuit circuit = PlannedCircuit.of(layout, each);
+        return circuit.isSwitched() && !circuit.isWithoutOutput()
+                ? Words.word(circuit.group().map(effects::get).orElse(OnEmergency.HOLD))
+                : "";
     }
 
     private static String on(Placement each) {
@@ -90,19 +140,7 @@ final class Schedules {
     }
 
     private static Schedule.Slot free(Panel panel, int slot) {
-        return Schedule.Slot.free(slot, panel.reservedSlots().contains(slot) ? "reserved" : "spare");
-    }
-
-    private String rating(Panel panel) {
-        Point point = layout.distribution().of(panel);
-        return String.format(
-                Locale.ROOT,
-                "%s%s, %d slots, %s, neutral %s",
-                DistributionRow.feeding(layout, point).map(each -> each + "; ").orElse(""),
-                Unrounded.amps(panel.ratedAmps()),
-                panel.slots(),
-                DistributionRow.system(layout, point),
-                Unrounded.amps(panel.neutralAmps()));
+        return Schedule.Slot.free(slot, panel.reservedSlots().contains(slot) ? "reserved" : "space");
     }
 
     private List<Fact> totals(Panel panel, NodeFigures figures) {
@@ -158,7 +196,7 @@ final class Schedules {
                         + Phrase.counted(spare.poles(), "pole") + ", " + spare.fits() + " to be left");
             }
         });
-        totals.add(new Fact("Spare slots", String.valueOf(free.count()), String.join(", ", notes)));
+        totals.add(new Fact("Spaces", String.valueOf(free.count()), String.join(", ", notes)));
         wanted.filter(spare -> spare.runningPercent() > 0)
                 .ifPresent(spare -> totals.add(new Fact(
                         "Current left",

@@ -7,7 +7,7 @@ import java.util.Locale;
 public final class Unrounded {
     private Unrounded() {}
 
-    /** Rating in ampere over poles, as panel schedules have it: {@code 20/2}. */
+    /** {@code 6.3/2}: a rating in ampere over poles. */
     static String breaker(int poles, double ratedAmps) {
         return rated(ratedAmps) + "/" + poles;
     }

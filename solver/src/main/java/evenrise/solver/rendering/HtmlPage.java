@@ -16,6 +16,11 @@ public final class HtmlPage {
     private static final int MOST_FINDINGS = 200;
     private static final int MOST_SCHEDULES_AT_ONCE = 24;
 
+    private static final int MOST_DRAWN_SHEETS = 24;
+
+    /** One sheet of a drawing. */
+    public record DrawnSheet(String title, String note, String svg) {}
+
     private HtmlPage() {}
 
     public static String of(Document document) {
@@ -33,6 +38,7 @@ public final class HtmlPage {
         values.put("findings", document.findings().stream().limit(MOST_FINDINGS).toList());
         values.put("moreFindings", Math.max(0, document.findings().size() - MOST_FINDINGS));
         values.put("longSchedules", document.schedules().size() > MOST_SCHEDULES_AT_ONCE);
+        values.put("drawings", drawings(document));
         values.put("curve", CurveSvg.of(document));
         values.put("lanes", lanes);
         values.put("startedSystem", Played.started(document));
@@ -43,6 +49,16 @@ public final class HtmlPage {
         values.put("script", script);
         values.put("scriptHash", Policy.hash(script));
         return Templates.fill("page.peb", values);
+    }
+
+    /** Sheet by sheet; of great plants in print and for other programs only. */
+    private static List<DrawnSheet> drawings(Document document) {
+        List<DrawnSheet> sheets = DrawnDiagram.all(document).stream()
+                .flatMap(drawn -> drawn.sheets().stream()
+                        .map(sheet -> new DrawnSheet(
+                                drawn.title(sheet), drawn.diagram().note(), SheetSvg.of(drawn, sheet))))
+                .toList();
+        return sheets.size() > MOST_DRAWN_SHEETS ? List.of() : sheets;
     }
 
     private static List<String> groups(Document document) {

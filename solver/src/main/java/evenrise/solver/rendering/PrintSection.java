@@ -8,8 +8,22 @@ import java.util.Map;
  * once.
  *
  * @param parts each begins on a page of its own
+ * @param form of its pages
  */
-record PrintSection(String title, String template, List<Part> parts) {
+record PrintSection(String title, String template, List<Part> parts, Form form) {
+    /** How a page lies. */
+    enum Form {
+        UPRIGHT,
+        ACROSS,
+        /** Across, twice as large: A3, 11 by 17 inches. */
+        DRAWING
+    }
+
+    /** Upright. */
+    PrintSection(String title, String template, List<Part> parts) {
+        this(title, template, parts, Form.UPRIGHT);
+    }
+
     /**
      * @param mark under which a reader finds it in the outline; empty for none
      * @param values for the template

@@ -8,7 +8,7 @@ import evenrise.solver.document.EmergencyEffect;
 import evenrise.solver.document.NodeCurves;
 import evenrise.solver.document.PeakPart;
 import evenrise.solver.document.PlannedCircuit;
-import evenrise.solver.document.Schedule;
+import evenrise.solver.drawing.Sheet;
 import evenrise.solver.report.BoardUse;
 import evenrise.solver.report.NodeUse;
 import java.util.ArrayList;
@@ -89,6 +89,8 @@ final class PrintSections {
         of.further().ifPresent(all::add);
         tables.unstated().ifPresent(table -> all.add(of.table(table, Map.of("load", 30, "switched", 18))));
         all.add(of.panels());
+        all.add(of.overTime());
+        all.add(of.drawings());
         all.add(of.landing());
         all.add(of.emergency());
         all.add(of.table(tables.review(), Map.of("grade", 27, "check", 27, "place", 24), IN_REMARKS, ""));
@@ -253,26 +255,44 @@ final class PrintSections {
     }
 
     private PrintSection panels() {
-        Map<String, List<Map<String, String>>> peaks = peaks();
+        return new PrintSection(
+                "Panel schedules",
+                "panels",
+                document.schedules().stream()
+                        .map(schedule -> new PrintSection.Part(
+                                "Panel " + schedule.panel(),
+                                Map.<String, Object>of("schedule", schedule, "fit", ScheduleFit.of(schedule))))
+                        .toList(),
+                PrintSection.Form.ACROSS);
+    }
+
+    private PrintSection drawings() {
         List<PrintSection.Part> parts = new ArrayList<>();
-        for (int i = 0; i < document.schedules().size(); i++) {
-            Schedule schedule = document.schedules().get(i);
-            parts.add(new PrintSection.Part(
-                    "Panel " + schedule.panel(),
-                    Map.of(
-                            "schedule",
-                            schedule,
-                            "chart",
-                            charts(schedule.panel()).get(0),
-                            "peak",
-                            peaks.getOrDefault(schedule.panel(), List.of()))));
+        for (DrawnDiagram drawn : DrawnDiagram.all(document)) {
+            for (Sheet sheet : drawn.sheets()) {
+                parts.add(new PrintSection.Part(
+                        drawn.title(sheet), Map.of("drawn", drawn, "sheet", sheet, "title", drawn.title(sheet))));
+            }
         }
-        return new PrintSection("Panel schedules", "panels", parts);
+        return new PrintSection("Drawings", "drawing", parts, PrintSection.Form.DRAWING);
+    }
+
+    private PrintSection overTime() {
+        Map<String, List<Map<String, String>>> peaks = peaks();
+        List<Map<String, Object>> panels = document.schedules().stream()
+                .map(schedule -> Map.<String, Object>of(
+                        "name",
+                        schedule.panel(),
+                        "chart",
+                        charts(schedule.panel()).get(0),
+                        "peak",
+                        peaks.getOrDefault(schedule.panel(), List.of())))
+                .toList();
+        return section("Panels over time", "overtime", chunks(panels, NODES), part -> Map.of("panels", part));
     }
 
     private PrintSection landing() {
-        Map<String, List<Map<String, String>>> leads =
-                shown.of(tables.landing()).byKey(lead -> lead.board().orElse(""));
+        Map<String, List<Map<String, String>>> leads = leads();
         ShownTable<BoardUse> settings = shown.of(tables.settings());
         Map<String, Map<String, String>> byBoard = new HashMap<>();
         settings.byKey(BoardUse::board).forEach((board, rows) -> byBoard.put(board, rows.get(0)));
@@ -297,6 +317,20 @@ final class PrintSections {
                                                 .map(row -> filled(row, "contactor", "offAfter", "set"))
                                                 .toList()))
                                 .toList()));
+    }
+
+    /** By board; each with its breaker as {@code 20/2}, which a spreadsheet would take for a date. */
+    private Map<String, List<Map<String, String>>> leads() {
+        List<Map<String, String>> cells = shown.of(tables.landing()).byKey();
+        Map<String, List<Map<String, String>>> leads = new HashMap<>();
+        for (int i = 0; i < cells.size(); i++) {
+            PlannedCircuit lead = tables.landing().rows().get(i);
+            Map<String, String> row = new HashMap<>(cells.get(i));
+            row.put("rating", lead.breaker());
+            leads.computeIfAbsent(lead.board().orElse(""), any -> new ArrayList<>())
+                    .add(row);
+        }
+        return leads;
     }
 
     private PrintSection emergency() {

@@ -20,13 +20,25 @@ import org.apache.pdfbox.pdmodel.PDPage;
 public final class PrintedSheets {
     /** Sizes of paper. */
     public enum Paper {
-        A4("210mm 297mm"),
-        LETTER("8.5in 11in");
+        A4("210mm", "297mm", "420mm"),
+        LETTER("8.5in", "11in", "17in");
 
-        private final String size;
+        private final String shortSide;
+        private final String longSide;
+        private final String twiceTheShortSide;
 
-        Paper(String size) {
-            this.size = size;
+        Paper(String shortSide, String longSide, String twiceTheShortSide) {
+            this.shortSide = shortSide;
+            this.longSide = longSide;
+            this.twiceTheShortSide = twiceTheShortSide;
+        }
+
+        private String size(PrintSection.Form form) {
+            return switch (form) {
+                case UPRIGHT -> shortSide + " " + longSide;
+                case ACROSS -> longSide + " " + shortSide;
+                case DRAWING -> twiceTheShortSide + " " + longSide;
+            };
         }
     }
 
@@ -83,7 +95,7 @@ public final class PrintedSheets {
                             part.values(),
                             files.get(0).fonts);
                     for (Printing file : files) {
-                        file.draw(part, markup);
+                        file.draw(section, part, markup);
                     }
                 }
             }
@@ -127,9 +139,9 @@ public final class PrintedSheets {
             contents.add(new Entry(section.title(), pdf.getNumberOfPages()));
         }
 
-        void draw(PrintSection.Part part, Markup markup) throws IOException {
+        void draw(PrintSection section, PrintSection.Part part, Markup markup) throws IOException {
             int page = pdf.getNumberOfPages();
-            print(markup);
+            print(markup, section.form());
             if (!begun.isEmpty()) {
                 outline.section(begun, page);
                 begun = "";
@@ -166,7 +178,7 @@ public final class PrintedSheets {
                         fonts.missing(),
                         "replacement",
                         PrintFonts.REPLACEMENT);
-                print(markup("cover", "", values, fonts));
+                print(markup("cover", "", values, fonts), PrintSection.Form.UPRIGHT);
                 length = pdf.getNumberOfPages() - others;
             }
             for (int i = 0; i < length; i++) {
@@ -177,8 +189,8 @@ public final class PrintedSheets {
         }
 
         /** Appends the pages of one part. */
-        private void print(Markup markup) throws IOException {
-            markup.print(paper.size, fonts, pdf);
+        private void print(Markup markup, PrintSection.Form form) throws IOException {
+            markup.print(paper.size(form), fonts, pdf);
         }
 
         void close() {

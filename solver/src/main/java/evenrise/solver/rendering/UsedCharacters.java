@@ -19,7 +19,16 @@ final class UsedCharacters {
         document.tables()
                 .all()
                 .forEach(table -> tables.of(table).cells().forEach(row -> row.forEach(cell -> add(signs, cell))));
-        document.schedules().forEach(schedule -> add(signs, schedule.panel()));
+        document.schedules().forEach(schedule -> {
+            add(signs, schedule.panel());
+            schedule.head().forEach(fact -> add(signs, fact.value() + fact.note()));
+        });
+        document.diagrams()
+                .forEach(diagram -> diagram.blocks().forEach(block -> {
+                    add(signs, block.name() + block.device());
+                    block.lead().forEach(line -> add(signs, line));
+                    block.lines().forEach(line -> add(signs, line));
+                }));
         signs.removeIf(Character::isWhitespace);
         return signs;
     }

@@ -110,7 +110,7 @@ class CautionsEverywhereTest {
         }
 
         assertThat(without).isEmpty();
-        assertThat(endings).containsExactly("csv", "html", "json", "pdf", "svg", "txt", "xlsx", "yaml");
+        assertThat(endings).containsExactly("csv", "dxf", "html", "json", "pdf", "svg", "txt", "xlsx", "yaml");
     }
 
     @Test

@@ -209,8 +209,9 @@ class ReportCommandTest {
                 one.setEndPage(page);
                 String text = one.getText(pdf);
                 assertThat(text)
-                        .containsPattern("Sequence|Phases, peaks|too little for their peak|Panel |Boards: |Shutdown"
-                                + " groups|Electrical findings|Bill of materials|Commissioning sheet|Labels for");
+                        .containsPattern(
+                                "Sequence|diagram|Phases, peaks|too little for their peak|Panel |Boards: |Shutdown"
+                                        + " groups|Electrical findings|Bill of materials|Commissioning sheet|Labels for");
                 if (text.contains("Board, output")) {
                     sequence++;
                 }
