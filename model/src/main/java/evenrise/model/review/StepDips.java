@@ -15,7 +15,6 @@ import evenrise.model.electrical.source.UnitDrops;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
-import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Distribution;
 import evenrise.model.rules.Distribution.Point;
@@ -25,7 +24,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -112,7 +110,7 @@ final class StepDips {
             return size() > REMEMBERED;
         }
     };
-    private final Map<String, Set<Terminals>> used = new LinkedHashMap<>();
+    private final Map<String, Set<Terminals>> used;
 
     /** By what the steps belong to: a system with a clock of its own, or the one clock. */
     private final Map<String, Map<String, Map<Terminals, List<DipStep>>>> steps = new LinkedHashMap<>();
@@ -122,48 +120,14 @@ final class StepDips {
         this.distribution = layout.distribution();
         this.units = new UnitDrops(
                 plant,
-                distribution.points().stream()
-                        .flatMap(point -> Terminals.all(point.system()).stream())
-                        .distinct()
-                        .toList(),
+                FedTerminals.all(distribution),
                 distribution.points().stream().map(Point::id).toList());
-        distribution.points().forEach(point -> used.put(point.id(), new LinkedHashSet<>()));
-        draws(layout, Optional.empty()).forEach(this::use);
+        this.used = FedTerminals.of(layout);
         if (layout.project().hasClocks()) {
             project.systems().forEach(system -> sweep(system.id(), draws(layout, Optional.of(system.id()))));
         } else {
             sweep(ONE_CLOCK, draws(layout, Optional.empty()));
         }
-    }
-
-    /** Terminals that a load is fed from, at its panel and all that carries its current; before transformers what those draw from. */
-    private void use(Draw draw) {
-        Point panel = point(draw.panel());
-        used(panel.system(), draw.phases()).forEach(at -> {
-            used.get(draw.panel()).add(at);
-            distribution.onward(panel.index()).stream()
-                    .skip(1)
-                    .forEach(index ->
-                            used.get(distribution.points().get(index).id()).add(at));
-        });
-        for (Point origin = distribution.points().get(panel.origin());
-                origin.transformer().isPresent();
-                origin = distribution
-                        .points()
-                        .get(distribution.points().get(origin.parent()).origin())) {
-            List<Terminals> drawn = drawnFrom(origin);
-            distribution
-                    .onward(origin.parent())
-                    .forEach(index ->
-                            used.get(distribution.points().get(index).id()).addAll(drawn));
-        }
-    }
-
-    private List<Terminals> drawnFrom(Point transformer) {
-        List<Phase> primary = transformer.transformer().orElseThrow().primaryPhases();
-        return transformer.transformer().orElseThrow().passesNeutralOn()
-                ? primary.stream().map(Terminals::neutral).toList()
-                : Terminals.of(primary);
     }
 
     private Point point(String id) {
@@ -172,13 +136,6 @@ final class StepDips {
 
     static StepDips of(Layout layout, Plant plant) {
         return new StepDips(layout, plant);
-    }
-
-    /** A one-pole load has a neutral by it, through which it moves the other phases, too. */
-    private static List<Terminals> used(PhaseSystem system, List<Phase> phases) {
-        return phases.size() == 1
-                ? system.phases().stream().map(Terminals::neutral).toList()
-                : Terminals.of(phases);
     }
 
     /** Every switch-on as a node sees it, wherever in the plant, between all terminals that feed a load there. */

@@ -37,6 +37,8 @@ final class Trial {
 
     private final double[] peaks;
     private final double[] dips;
+    private final TreeDips tree;
+    private final double[] treePercent;
     private final double perSourceAmp;
     private final double[] perFeederAmp;
     private double voltage;
@@ -45,8 +47,11 @@ final class Trial {
     /**
      * @param overlap of the commands, where there are several
      * @param perAmp percent of dip for an ampere of half-cycle rms, by node: the source's, then each feeder's; 0 for no dips
+     * @param tree through which they are drawn instead
      */
-    Trial(TrialLoads loads, Scatter scatter, Overlap overlap, double[] perAmp) {
+    Trial(TrialLoads loads, Scatter scatter, Overlap overlap, double[] perAmp, TreeDips tree) {
+        this.tree = tree;
+        this.treePercent = new double[tree.nodes.length];
         this.perSourceAmp = perAmp[0];
         this.perFeederAmp = perAmp;
         this.dips = new double[loads.nodes.size()];
@@ -172,6 +177,9 @@ final class Trial {
         double now = closesSeconds[closing];
         double[] dipSource = new double[TrialLoads.PHASES];
         double[] dipFeeder = new double[TrialLoads.PHASES];
+        for (int voltage : tree.felt[closing]) {
+            treePercent[voltage] = 0;
+        }
         int kept = 0;
         for (int k = 0; k < actives; k++) {
             int load = active[k];
@@ -189,6 +197,11 @@ final class Trial {
             if (perSourceAmp > 0) {
                 addToDips(load, closing, amps, dipSource, dipFeeder);
             }
+            addThroughTree(load, closing, amps);
+        }
+        for (int voltage : tree.felt[closing]) {
+            int node = tree.nodes[voltage];
+            dips[node] = Math.max(dips[node], StepDip.mostPercent(treePercent[voltage]));
         }
         int here = loads.panel[closing];
         for (int phase = 0; phase < TrialLoads.PHASES && perSourceAmp > 0; phase++) {
@@ -201,9 +214,21 @@ final class Trial {
     }
 
     /** The rms of what is left of an excess, and of the idle current that comes with what closes right now. */
-    private void addToDips(int load, int closing, double leftAmps, double[] source, double[] feeder) {
+    private double rms(int load, int closing, double leftAmps) {
         double idle = closesSeconds[load] == closesSeconds[closing] ? steady * loads.idleAmps[load] : 0;
-        double rms = leftAmps * loads.halfCycleRatio[load] + idle;
+        return leftAmps * loads.halfCycleRatio[load] + idle;
+    }
+
+    private void addThroughTree(int load, int closing, double leftAmps) {
+        double rms = rms(load, closing, leftAmps);
+        double[] percentPerAmp = tree.percentPerAmp[load];
+        for (int voltage : tree.felt[closing]) {
+            treePercent[voltage] += rms * percentPerAmp[voltage];
+        }
+    }
+
+    private void addToDips(int load, int closing, double leftAmps, double[] source, double[] feeder) {
+        double rms = rms(load, closing, leftAmps);
         for (int phase = 0; phase < TrialLoads.PHASES; phase++) {
             if ((loads.phases[load] & 1 << phase) != 0) {
                 source[phase] += rms;

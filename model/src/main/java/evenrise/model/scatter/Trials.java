@@ -1,6 +1,7 @@
 package evenrise.model.scatter;
 
 import evenrise.model.electrical.source.Network;
+import evenrise.model.electrical.source.UnitDips;
 import evenrise.model.plan.RangePeak;
 import evenrise.model.project.Overlap;
 import evenrise.model.project.Project;
@@ -39,16 +40,19 @@ public final class Trials {
     private final Overlap overlap;
     private final List<RangePeak> ranges;
     private final double[] perAmp;
+    private final TreeDips tree;
     private final Tally[] peaks;
     private final Tally[] dips;
 
-    private Trials(Layout layout, Scatter scatter, Optional<Network> network) {
+    private Trials(Layout layout, Scatter scatter, Optional<Network> network, Optional<UnitDips> units) {
         this.loads = new TrialLoads(layout, scatter.angleUpToHalfMillis());
         this.scatter = scatter;
         this.ranges = layout.peaksOver(SupplyVoltage.of(layout.project()).with(scatter));
         double volts = layout.project().supply().lineToNeutralVolts();
         this.overlap = layout.project().overlap();
-        Optional<Network> star = hasDips(layout.project()) ? network : Optional.empty();
+        boolean hasDips = hasDips(layout.project());
+        Optional<Network> star = hasDips && isStar(layout.project()) ? network : Optional.empty();
+        this.tree = TreeDips.of(layout, loads, hasDips && star.isEmpty() ? units : Optional.empty());
         this.perAmp = loads.nodes.stream()
                 .mapToDouble(
                         node -> star.map(it -> 100 * ohms(it, node) / volts).orElse(0.0))
@@ -60,13 +64,20 @@ public final class Trials {
     /**
      * The scatter of the peak and dip of the supply, each panel and each node when the sequences run as planned.
      *
-     * @param network empty where it is not known: no dips then, nor where they are not {@link #hasDips drawn}
+     * @param network empty where it is not known: no dips of a star then
+     * @param units the same of a tree
      * @param count of trials; at least 1
      * @param threads that share them; at least 1
      */
     public static List<NodeScatter> of(
-            Layout layout, Scatter scatter, Optional<Network> network, int count, long seed, int threads) {
-        Trials trials = new Trials(layout, scatter, network);
+            Layout layout,
+            Scatter scatter,
+            Optional<Network> network,
+            Optional<UnitDips> units,
+            int count,
+            long seed,
+            int threads) {
+        Trials trials = new Trials(layout, scatter, network, units);
         int lanes = Math.min(threads, count);
         onThreads(
                 lanes,
@@ -74,14 +85,14 @@ public final class Trials {
         return trials.results();
     }
 
-    /**
-     * Whether dips are drawn: through a tree of nodes they are the nodes' in between and of transformers, too, and of
-     * several systems at once they add up; neither is worked out here.
-     */
+    /** Whether dips are drawn: of several systems at once they add up, which is not worked out here. */
     public static boolean hasDips(Project project) {
+        return !(project.hasClocks() && project.overlap() == Overlap.ANY);
+    }
+
+    private static boolean isStar(Project project) {
         return project.nodes().isEmpty()
-                && project.panels().stream().allMatch(panel -> panel.fedFrom().isEmpty())
-                && !(project.hasClocks() && project.overlap() == Overlap.ANY);
+                && project.panels().stream().allMatch(panel -> panel.fedFrom().isEmpty());
     }
 
     private static double ohms(Network network, String node) {
@@ -95,7 +106,7 @@ public final class Trials {
     private void lane(int count, long seed, int lane, int lanes) {
         Tally[] ownPeaks = peakTallies();
         Tally[] ownDips = dipTallies();
-        Trial trial = new Trial(loads, scatter, overlap, perAmp);
+        Trial trial = new Trial(loads, scatter, overlap, perAmp, tree);
         for (int number = lane; number < count; number += lanes) {
             trial.play(GENERATORS.create(seed * BETWEEN_SEEDS + number));
             for (int node = 0; node < ownPeaks.length; node++) {
@@ -129,7 +140,7 @@ public final class Trials {
                         peaks[node].greatest(),
                         ranges.get(node).rangeAmps(),
                         ranges.get(node).rangeBound(),
-                        perAmp[0] > 0 ? dips[node].percentiles(PERCENTS) : List.of(),
+                        perAmp[0] > 0 || tree.tells(node) ? dips[node].percentiles(PERCENTS) : List.of(),
                         dips[node].greatest()))
                 .toList();
     }

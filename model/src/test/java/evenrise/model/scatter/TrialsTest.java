@@ -80,7 +80,8 @@ class TrialsTest {
     }
 
     private static NodeScatter supply(Layout layout, Scatter scatter, int trials, long seed) {
-        return Trials.of(layout, scatter, Optional.empty(), trials, seed, 2).get(0);
+        return Trials.of(layout, scatter, Optional.empty(), Optional.empty(), trials, seed, 2)
+                .get(0);
     }
 
     @Nested
@@ -157,10 +158,10 @@ class TrialsTest {
         void dependsOnTheSeedAloneNotOnThreads() {
             Layout layout = twoLoads(0.05, 100, 20);
 
-            assertThat(Trials.of(layout, Scatter.USUAL, Optional.empty(), 999, 5, 1))
-                    .isEqualTo(Trials.of(layout, Scatter.USUAL, Optional.empty(), 999, 5, 3));
-            assertThat(Trials.of(layout, Scatter.USUAL, Optional.empty(), 999, 5, 1))
-                    .isNotEqualTo(Trials.of(layout, Scatter.USUAL, Optional.empty(), 999, 6, 1));
+            assertThat(Trials.of(layout, Scatter.USUAL, Optional.empty(), Optional.empty(), 999, 5, 1))
+                    .isEqualTo(Trials.of(layout, Scatter.USUAL, Optional.empty(), Optional.empty(), 999, 5, 3));
+            assertThat(Trials.of(layout, Scatter.USUAL, Optional.empty(), Optional.empty(), 999, 5, 1))
+                    .isNotEqualTo(Trials.of(layout, Scatter.USUAL, Optional.empty(), Optional.empty(), 999, 6, 1));
         }
     }
 
@@ -178,7 +179,7 @@ class TrialsTest {
                     .meanVoltagePercent(100)
                     .voltageDeviationPercent(0)
                     .build();
-            List<NodeScatter> nodes = Trials.of(slow(), none, Optional.of(network), 10, 1, 1);
+            List<NodeScatter> nodes = Trials.of(slow(), none, Optional.of(network), Optional.empty(), 10, 1, 1);
 
             assertThat(nodes.get(0).deepestPercent()).isCloseTo(5.882, within(0.01));
             // The feeder's line and neutral add twice 0.05 Ω
@@ -224,7 +225,7 @@ class TrialsTest {
                             .meanVoltagePercent(104)
                             .voltageDeviationPercent(3)
                             .build())) {
-                for (NodeScatter node : Trials.of(layout, scatter, Optional.empty(), 200, seed, 1)) {
+                for (NodeScatter node : Trials.of(layout, scatter, Optional.empty(), Optional.empty(), 200, seed, 1)) {
                     assertThat(node.greatestAmps()).as(node.node()).isLessThanOrEqualTo(node.rangeAmps() * (1 + 1e-9));
                 }
             }

@@ -79,6 +79,7 @@ final class RehearseJob {
                 layout,
                 SupplyVoltage.scatter(layout.project()),
                 Networks.of(layout),
+                Networks.ofTree(layout),
                 trials,
                 effort.seed(),
                 effort.sideBySide());

@@ -34,16 +34,18 @@ public final class ScatterText {
             peaks.text(systems(project));
         }
         sections.add(peaks.table(peaks(shown)).lines());
-        if (!nodes.get(0).dipPercent().isEmpty()) {
+        List<NodeScatter> dipping =
+                shown.stream().filter(node -> !node.dipPercent().isEmpty()).toList();
+        if (!dipping.isEmpty()) {
             sections.add(new Section(paint, "Deepest dip of the voltage, in percent")
-                    .table(dips(shown))
+                    .table(dips(dipping))
                     .lines());
         } else {
             sections.add(new Section(paint, "Deepest dip of the voltage")
                     .text(
                             Trials.hasDips(project)
                                     ? "Not computed: needs electrical.source."
-                                    : "Not computed: through nodes, and of several systems at once, dips are not drawn."
+                                    : "Not computed: of several systems at once, dips are not drawn."
                                             + " The electrical review of evenrise audit has them by the envelopes.")
                     .lines());
         }

@@ -47,7 +47,7 @@ class PlantTrialsTest {
             .build();
 
     private static List<NodeScatter> trials(Layout layout, Scatter scatter, int count, int threads) {
-        return Trials.of(layout, scatter, Optional.empty(), count, 7, threads);
+        return Trials.of(layout, scatter, Optional.empty(), Optional.empty(), count, 7, threads);
     }
 
     private static Layout planned(Project project, long seed) {
