@@ -8,6 +8,8 @@ import org.dhatim.fastexcel.Worksheet;
 
 /** The first sheet of a workbook: what it is of, the figures that matter, what is wrong, and what the sheets hold. */
 final class WorkbookCover {
+    private static final int NAME_COLUMN = 18;
+    private static final int VALUE_COLUMN = 44;
     private static final int NOTE_COLUMN = 70;
 
     private WorkbookCover() {}
@@ -19,18 +21,20 @@ final class WorkbookCover {
         sheet.value(row, 0, Cells.text(document.headline()));
         sheet.style(row++, 0).bold().set();
         for (List<String> line : List.of(
-                List.of("Revision", document.imprint().revision()),
-                List.of("Date", document.imprint().date()),
+                List.of("Revision", Cells.text(document.imprint().revision())),
+                List.of("Date", Cells.text(document.imprint().date())),
                 List.of("Project file", document.imprint().projectSha256()),
                 List.of("Software", "evenrise " + document.imprint().version()))) {
             sheet.value(row, 0, line.get(0));
-            sheet.value(row++, 1, Cells.text(line.get(1)));
+            // A hash as it is, so that it can be searched for.
+            sheet.value(row++, 1, line.get(1));
         }
         row++;
         for (Fact fact : document.facts()) {
             sheet.value(row, 0, fact.name());
             sheet.value(row, 1, fact.value());
-            sheet.value(row++, 2, fact.note());
+            sheet.value(row, 2, fact.note());
+            wrapped(sheet, row++);
         }
         row++;
         row = list(sheet, row, "Broken rules: do not build from this plan", document.findings());
@@ -40,14 +44,10 @@ final class WorkbookCover {
             sheet.value(row, 0, table.id());
             sheet.value(row, 1, table.title());
             sheet.value(row, 2, table.note());
-            sheet.range(row, 0, row++, 2)
-                    .style()
-                    .wrapText(true)
-                    .verticalAlignment("top")
-                    .set();
+            wrapped(sheet, row++);
         }
-        sheet.width(0, 18);
-        sheet.width(1, 44);
+        sheet.width(0, NAME_COLUMN);
+        sheet.width(1, VALUE_COLUMN);
         sheet.width(2, NOTE_COLUMN);
     }
 
@@ -57,11 +57,21 @@ final class WorkbookCover {
             return from;
         }
         int row = from;
-        heading(sheet, row++, title);
+        heading(sheet, row, title);
         for (String line : lines) {
-            sheet.value(row++, 0, Cells.text(line));
+            // In the widest column, where it wraps: in the first, paper would cut what goes on beyond the last column.
+            sheet.value(row, 2, Cells.text(line));
+            sheet.style(row++, 2).wrapText(true).verticalAlignment("top").set();
         }
         return row + 1;
+    }
+
+    private static void wrapped(Worksheet sheet, int row) {
+        sheet.range(row, 0, row, 2)
+                .style()
+                .wrapText(true)
+                .verticalAlignment("top")
+                .set();
     }
 
     private static void heading(Worksheet sheet, int row, String title) {

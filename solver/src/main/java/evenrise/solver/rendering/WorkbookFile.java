@@ -9,6 +9,8 @@ import evenrise.solver.table.SteadyZip;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import org.dhatim.fastexcel.Position;
 import org.dhatim.fastexcel.StyleSetter;
@@ -17,6 +19,7 @@ import org.dhatim.fastexcel.Worksheet;
 
 /** Every table of a plan as a workbook: numbers are numbers, texts are texts and never formulas. */
 public final class WorkbookFile {
+    private static final MathContext DIGITS = new MathContext(12);
     private static final int LONGEST_SHEET_NAME = 31;
     private static final int SHORTEST_COLUMN = 8;
     private static final int LONGEST_COLUMN = 70;
@@ -97,7 +100,7 @@ public final class WorkbookFile {
         for (int row = 0; row < rows; row++) {
             for (int i = 0; i < columns; i++) {
                 if (cells.get(i).get(row) instanceof Number number) {
-                    sheet.value(row + 1, i, number);
+                    sheet.value(row + 1, i, plain(number));
                 } else {
                     sheet.value(
                             row + 1, i, Cells.text(String.valueOf(cells.get(i).get(row))));
@@ -116,6 +119,13 @@ public final class WorkbookFile {
         sheet.freezePane(0, 1);
         sheet.repeatRows(0);
         print(sheet);
+    }
+
+    /** Without what sums leave in the last digits of a machine's number, which a formula or a copy would show. */
+    private static Number plain(Number number) {
+        return number instanceof Double it && Double.isFinite(it)
+                ? (Number) new BigDecimal(it).round(DIGITS).doubleValue()
+                : number;
     }
 
     /** A workbook has room for two decimals of large currents, too. */

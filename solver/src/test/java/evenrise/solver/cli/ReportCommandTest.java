@@ -147,6 +147,23 @@ class ReportCommandTest {
     }
 
     @Test
+    void workbookHasTheWholeHashInOneCellAndNumbersWithoutNoise() throws IOException {
+        report("--format", "xlsx");
+
+        try (InputStream in = Files.newInputStream(documents.resolve("plan.xlsx"));
+                ReadableWorkbook workbook = new ReadableWorkbook(in)) {
+            assertThat(workbook.findSheet("cover").orElseThrow().read())
+                    .anySatisfy(row -> assertThat(row.getCellText(1)).matches("[0-9a-f]{64}"));
+            assertThat(workbook.findSheet("balance").orElseThrow().read().stream()
+                            .skip(1)
+                            .flatMap(row -> row.getCellAsNumber(1).stream()))
+                    .isNotEmpty()
+                    .allSatisfy(number ->
+                            assertThat(number.stripTrailingZeros().precision()).isLessThanOrEqualTo(12));
+        }
+    }
+
+    @Test
     void printedSheetsHoldThePlansFiguresAndTheirImprint() throws IOException {
         report("--format", "pdf");
 
