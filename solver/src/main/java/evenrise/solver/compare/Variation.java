@@ -8,13 +8,11 @@ import evenrise.model.project.Project;
 import evenrise.model.project.SwitchedSystem;
 import evenrise.model.rules.Distribution;
 import evenrise.model.rules.Distribution.Point;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -108,108 +106,38 @@ public final class Variation {
 
     /** The project with panels and boards of a make-up; boards reach all that catalogue and project let them reach. */
     Project built(MakeUp makeUp) {
-        return built(makeUp, catalogue.boardsReachAll());
+        return BuiltProject.of(this, makeUp, catalogue.boardsReachAll());
     }
 
     /**
      * The same, where boards reach every panel whatever the catalogue says: what it cannot do, none with less reach can.
      */
     Project builtWithAllReach(MakeUp makeUp) {
-        return built(makeUp, true);
+        return BuiltProject.of(this, makeUp, true);
     }
 
-    private Project built(MakeUp makeUp, boolean reachesAll) {
-        Map<String, List<String>> ids = new LinkedHashMap<>(); // of panels, by place
-        List<Panel> panels = new ArrayList<>(panelsThatStay());
-        panels.forEach(panel ->
-                ids.computeIfAbsent(panelPlace(panel), any -> new ArrayList<>()).add(panel.id()));
-        Names names = Names.besides(project, this);
-        for (PanelKind kind : makeUp.panels()) {
-            Panel panel = panel(kind, names.panel());
-            panels.add(panel);
-            ids.computeIfAbsent(kind.point().name(), any -> new ArrayList<>()).add(panel.id());
-        }
-        List<Board> boards = new ArrayList<>();
-        boardsThatStay()
-                .forEach(board -> boards.add(board.with()
-                        .panel(home(board, ids))
-                        .reaches(allAt(placesOf(board), ids))
-                        .build()));
-        Map<Optional<String>, Integer> turns = new LinkedHashMap<>();
-        for (BoardKind kind : makeUp.boards()) {
-            int turn = turns.merge(kind.system(), 1, Integer::sum) - 1;
-            List<String> homes = allAt(homes(kind.system()), ids);
-            String home = homes.get(turn % homes.size());
-            boards.add(Board.builder()
-                    .id(names.board())
-                    .type(kind.type().id())
-                    .panel(home)
-                    .reaches(reachesAll ? allAt(reached(kind.system()), ids) : List.of(home))
-                    .system(kind.system())
-                    .build());
-        }
-        List<Load> loads = project.loads().stream()
-                .map(load -> load.panels().isEmpty()
-                        ? load
-                        : load.with().panels(allAt(placesOf(load), ids)).build())
-                .toList();
-        return project.with()
-                .panels(panels)
-                .boards(boards)
-                .loads(loads)
-                .defaults(List.of())
-                .build();
-    }
-
-    private Panel panel(PanelKind kind, String id) {
-        Panel like = kind.point().like();
-        return Panel.builder()
-                .id(id)
-                .slots(kind.type().slots())
-                .ratedAmps(kind.type().ratedAmps())
-                .neutralFactor(kind.type().neutralFactor())
-                .numbering(kind.type().numbering())
-                .continuousFraction(like.continuousFraction())
-                .feeder(like.feeder()
-                        .map(feeder -> feeder.with()
-                                .breakerAmps(OptionalDouble.empty())
-                                .device(Optional.empty())
-                                .build()))
-                .fedFrom(like.fedFrom())
-                .spare(like.spare())
-                .alternateFedFrom(like.alternateFedFrom())
-                .transferSeconds(like.transferSeconds())
-                .neutralSwitched(like.neutralSwitched())
-                .build();
-    }
-
-    private String home(Board board, Map<String, List<String>> ids) {
-        Panel panel = panelOf(board.panel());
-        return ids.get(placeOf(panel)).get(0);
-    }
-
-    private Panel panelOf(String id) {
+    Panel panelOf(String id) {
         return project.panels().stream()
                 .filter(panel -> panel.id().equals(id))
                 .findFirst()
                 .orElseThrow();
     }
 
-    private Set<String> placesOf(Board board) {
+    Set<String> placesOf(Board board) {
         Set<String> places = new LinkedHashSet<>();
         board.reaches().forEach(id -> places.add(placeOf(panelOf(id))));
         return places;
     }
 
     /** Where boards of a system hang: as in the project; anywhere, where it has none. */
-    private Set<String> homes(Optional<String> system) {
+    Set<String> homes(Optional<String> system) {
         Set<String> homes = new LinkedHashSet<>();
         boardsOf(system).forEach(board -> homes.add(placeOf(panelOf(board.panel()))));
         return homes.isEmpty() ? everywhere() : homes;
     }
 
     /** Which panels boards of a system reach together: as in the project; all, where it has none. */
-    private Set<String> reached(Optional<String> system) {
+    Set<String> reached(Optional<String> system) {
         Set<String> reached = new LinkedHashSet<>();
         boardsOf(system).forEach(board -> reached.addAll(placesOf(board)));
         return reached.isEmpty() || project.systems().isEmpty() ? everywhere() : reached;
@@ -227,13 +155,5 @@ public final class Variation {
         Set<String> all = new LinkedHashSet<>();
         project.panels().forEach(panel -> all.add(placeOf(panel)));
         return all;
-    }
-
-    /** In the order of panels. */
-    private static List<String> allAt(Set<String> places, Map<String, List<String>> ids) {
-        return ids.entrySet().stream()
-                .filter(each -> places.contains(each.getKey()))
-                .flatMap(each -> each.getValue().stream())
-                .toList();
     }
 }
