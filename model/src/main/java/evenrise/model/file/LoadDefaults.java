@@ -185,36 +185,4 @@ final class LoadDefaults {
         Node.Member member = object.members().get(key);
         return member == null ? null : member.value();
     }
-
-    /** Who took one field of one default, as it is gathered. */
-    private static final class TakenBy {
-        private final MeantLoads entry;
-        private final String field;
-        private final Node value;
-        private final List<String> taken = new ArrayList<>();
-        private final List<String> stated = new ArrayList<>();
-        private final List<String> later = new ArrayList<>();
-        private final List<String> incomplete = new ArrayList<>();
-
-        TakenBy(MeantLoads entry, String field, Node value) {
-            this.entry = entry;
-            this.field = field;
-            this.value = value;
-        }
-
-        TakenDefault told() {
-            return new TakenDefault(
-                    entry.index() + 1, entry.words(), field, shown(value), taken, stated, later, incomplete);
-        }
-
-        private static String shown(Node value) {
-            if (value instanceof Node.Text text) {
-                return text.text();
-            }
-            return value instanceof Node.Arr list
-                    ? String.join(
-                            ", ", list.entries().stream().map(TakenBy::shown).toList())
-                    : value.shown();
-        }
-    }
 }

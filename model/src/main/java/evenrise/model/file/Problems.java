@@ -43,31 +43,13 @@ final class Problems {
             "assignments", "assignment of load",
             "violations", "violation");
 
-    /** @param takers loads that the value came to from a default */
-    private record Draft(
-            Severity severity,
-            String pointer,
-            int line,
-            int column,
-            String value,
-            String expected,
-            String cure,
-            Set<String> takers) {
-        /** What the same value is wrong by, whichever load it came to. */
-        String cause() {
-            return pointer + '\n' + value + '\n' + expected;
-        }
-    }
-
     private final String whole;
-    private final List<Draft> drafts = new ArrayList<>();
+    private final List<DraftProblem> drafts = new ArrayList<>();
     private final Set<String> errors = new HashSet<>();
     private final Set<String> unbound = new HashSet<>();
-    private final Map<String, Optional<Node>> found = new HashMap<>();
-    private final Map<String, Draft> ofDefaults = new HashMap<>();
-    private Map<Node, String> origins = Map.of();
+    private final Map<String, DraftProblem> ofDefaults = new HashMap<>();
     private int left;
-    private Node root;
+    private Optional<TreePlaces> places = Optional.empty();
 
     /** @param whole what the root is called: {@code the project} */
     Problems(String whole) {
@@ -80,8 +62,7 @@ final class Problems {
      * @param placesOfDefaults where values of the tree stand that came to loads from defaults
      */
     void in(Node tree, Map<Node, String> placesOfDefaults) {
-        root = tree;
-        origins = placesOfDefaults;
+        places = Optional.of(new TreePlaces(tree, placesOfDefaults));
     }
 
     void error(String pointer, Node at, String value, String expected, String cure) {
@@ -120,14 +101,7 @@ final class Problems {
                 return;
             }
         }
-        Node place = root;
-        for (String at = finding.pointer(); !at.isEmpty(); at = Pointers.parent(at)) {
-            Optional<Node> node = node(at);
-            if (node.isPresent()) {
-                place = node.get();
-                break;
-            }
-        }
+        Node place = places.orElseThrow().nearest(finding.pointer());
         if (finding.severity() == Severity.ERROR) {
             errors.add(finding.pointer());
         }
@@ -143,12 +117,13 @@ final class Problems {
 
     private void add(
             Severity severity, String pointer, int line, int column, String value, String expected, String cure) {
-        String origin = origin(pointer);
-        Draft draft = new Draft(severity, origin, line, column, value, expected, cure, new LinkedHashSet<>());
+        String origin = places.map(it -> it.origin(pointer)).orElse(pointer);
+        DraftProblem draft =
+                new DraftProblem(severity, origin, line, column, value, expected, cure, new LinkedHashSet<>());
         if (origin.startsWith("/defaults/")) {
-            Draft first = ofDefaults.putIfAbsent(draft.cause(), draft);
+            DraftProblem first = ofDefaults.putIfAbsent(draft.cause(), draft);
             if (!origin.equals(pointer)) {
-                (first == null ? draft : first).takers.add(subject(pointer.replaceFirst("^(/loads/\\d+).*", "$1")));
+                (first == null ? draft : first).takers().add(subject(pointer.replaceFirst("^(/loads/\\d+).*", "$1")));
             }
             if (first != null) {
                 return;
@@ -164,20 +139,6 @@ final class Problems {
         }
     }
 
-    /** Where what stands under the pointer was written: in the defaults, where a load took it from there. */
-    private String origin(String pointer) {
-        if (origins.isEmpty() || node(pointer).isEmpty()) {
-            return pointer;
-        }
-        for (String at = pointer; !at.isEmpty(); at = Pointers.parent(at)) {
-            String origin = origins.get(node(at).orElseThrow());
-            if (origin != null) {
-                return origin + pointer.substring(at.length());
-            }
-        }
-        return pointer;
-    }
-
     /** Pointers of all errors so far. */
     Set<String> errors() {
         return Set.copyOf(errors);
@@ -191,17 +152,17 @@ final class Problems {
     /** By line and column. */
     List<Problem> sorted() {
         List<Problem> problems = new ArrayList<>();
-        for (Draft it : drafts) {
-            String taken = it.takers.isEmpty() ? "" : " (taken by " + Phrase.listed(it.takers, MOST_TAKERS) + ")";
+        for (DraftProblem it : drafts) {
+            String taken = it.takers().isEmpty() ? "" : " (taken by " + Phrase.listed(it.takers(), MOST_TAKERS) + ")";
             problems.add(new Problem(
-                    it.severity,
-                    it.pointer,
-                    it.line,
-                    it.column,
-                    subject(it.pointer),
-                    it.value + taken,
-                    it.expected,
-                    it.cure));
+                    it.severity(),
+                    it.pointer(),
+                    it.line(),
+                    it.column(),
+                    subject(it.pointer()),
+                    it.value() + taken,
+                    it.expected(),
+                    it.cure()));
         }
         problems.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
         if (left > 0) {
@@ -242,7 +203,7 @@ final class Problems {
     }
 
     private boolean isIndexOfAList(String parent, String last) {
-        return root != null && node(parent).filter(Node.Arr.class::isInstance).isPresent() && !last.isEmpty();
+        return node(parent).filter(Node.Arr.class::isInstance).isPresent() && !last.isEmpty();
     }
 
     private String owner(String pointer, String kind, String index) {
@@ -256,28 +217,6 @@ final class Problems {
     }
 
     private Optional<Node> node(String pointer) {
-        if (root == null) {
-            return Optional.empty();
-        }
-        if (pointer.isEmpty()) {
-            return Optional.of(root);
-        }
-        Optional<Node> known = found.get(pointer);
-        if (known == null) {
-            known = node(Pointers.parent(pointer)).flatMap(parent -> child(parent, Pointers.last(pointer)));
-            found.put(pointer, known);
-        }
-        return known;
-    }
-
-    private static Optional<Node> child(Node parent, String key) {
-        if (parent instanceof Node.Obj object) {
-            return Optional.ofNullable(object.members().get(key)).map(Node.Member::value);
-        }
-        if (parent instanceof Node.Arr array && key.matches("[0-9]{1,9}")) {
-            int index = Integer.parseInt(key);
-            return index < array.entries().size() ? Optional.of(array.entries().get(index)) : Optional.empty();
-        }
-        return Optional.empty();
+        return places.flatMap(it -> it.node(pointer));
     }
 }

@@ -48,10 +48,11 @@ class LoadDefaultsTest {
     class Read {
         @Test
         void giveWhatALoadDoesNotState() {
-            Project project = read("{\"role\": \"amplifier\", \"gives\": {\"curve\": \"C\", \"panels\": [\"P2\"]}}");
+            Project project =
+                    read("{\"role\": \"amplifier\", \"gives\": {\"curve\": \"C\", \"panels\": [\"P2\", \"P1\"]}}");
 
             assertThat(load(project, "amp-1").curve()).contains(TripCurve.C);
-            assertThat(load(project, "amp-2").panels()).containsExactly("P2");
+            assertThat(load(project, "amp-2").panels()).containsExactly("P2", "P1");
             assertThat(load(project, "dsp").curve()).isEmpty();
         }
 
