@@ -39,7 +39,7 @@ public final class Browser implements AutoCloseable {
                         .usingDriverExecutable(installed("chromedriver"))
                         .build(),
                 options);
-        driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(30));
+        driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(2));
         driver.executeCdpCommand(
                 "Network.emulateNetworkConditions",
                 Map.of("offline", true, "latency", 0, "downloadThroughput", 0, "uploadThroughput", 0));
@@ -136,7 +136,7 @@ public final class Browser implements AutoCloseable {
         return new Actions(driver);
     }
 
-    /** Until a condition of the page holds, looked at in every frame; fails when it does not within half a minute. */
+    /** Until a condition of the page holds, looked at in every frame; fails when it does not within two minutes. */
     public void until(String condition) {
         try {
             driver.executeAsyncScript("const done = arguments[0]; (function look() {" + " if (" + condition
