@@ -23,7 +23,10 @@ public record FrontFile(
                 meaning =
                         "Plans of which none is as good for less work, and the one with the fewest moves that cures as much;"
                                 + " the first cures all that can be cured, unless the plan chosen cures less")
-        List<FrontRow> points) {
+        List<FrontRow> points,
+
+        @Field(meaning = "No plan of fewer re-terminated breakers keeps every rating; 0 where nothing is known")
+        int leastBreakers) {
     public static final String FORMAT = "evenrise-front/1";
 
     public static FrontFile of(String project, Front front, FrontPoint chosen) {
@@ -35,7 +38,8 @@ public record FrontFile(
                 PlanNames.shown(front, chosen).stream()
                         .map(point ->
                                 FrontRow.of(point, PlanNames.of(front, chosen).of(point), point == chosen))
-                        .toList());
+                        .toList(),
+                front.leastBreakers());
     }
 
     /** As a table of values: a header and a row a point. */

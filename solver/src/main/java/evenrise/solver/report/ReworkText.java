@@ -74,10 +74,22 @@ public final class ReworkText {
     }
 
     private static String fewer(Front front) {
-        int fewest = front.fewestMoves().moves();
-        return fewest < front.cureOnly().moves()
-                ? "; " + fewest + " would, too, and cost more of a night."
-                : "; nothing less was found to do so.";
+        FrontPoint fewest = front.fewestMoves();
+        return (fewest.moves() < front.cureOnly().moves()
+                        ? "; " + fewest.moves() + " would, too, and cost more of a night."
+                        : "; nothing less was found to do so.")
+                + atLeast(front, fewest);
+    }
+
+    /** What the excess of lines proves, beside what was found. */
+    private static String atLeast(Front front, FrontPoint fewest) {
+        int least = front.leastBreakers();
+        if (least == 0) {
+            return "";
+        }
+        return least == fewest.moves()
+                ? " Proven: fewer breakers cannot take away what lines carry too much."
+                : " Proven: no plan that keeps every rating moves fewer than " + Phrase.counted(least, "breaker") + ".";
     }
 
     private static List<String> front(Front front, FrontPoint chosen, Paint paint) {

@@ -31,13 +31,15 @@ import java.util.stream.Stream;
  * @param partial by rising minutes, what cures a part only; each takes less than the first point
  * @param fewestMoves of all plans that cure as much, the one with the fewest moves
  * @param isGiven whether the one point is a plan that was given, and nothing was searched for
+ * @param leastBreakers no plan of fewer re-terminated breakers keeps every rating; 0 where nothing is known
  */
 public record Front(
         FrontPoint asBuilt,
         List<FrontPoint> points,
         List<FrontPoint> partial,
         FrontPoint fewestMoves,
-        boolean isGiven) {
+        boolean isGiven,
+        int leastBreakers) {
     /** Ampere-equivalents that make no difference. */
     static final double EQUAL_AMPS = 1e-3;
 
@@ -93,7 +95,8 @@ public record Front(
                         .filter(each -> each.violations() == least)
                         .min(Comparator.comparingInt(FrontPoint::moves))
                         .orElseThrow(),
-                false);
+                false,
+                LeastBreakers.of(before.layout()));
     }
 
     /** That one plan is the way to go, whatever it costs and breaks. */
@@ -101,7 +104,14 @@ public record Front(
         ProjectIndex index = new ProjectIndex(project);
         NightPrices prices = NightPrices.of(project, built);
         FrontPoint point = point(judged(index, built, target), built, prices);
-        return new Front(point(judged(index, built, built), built, prices), List.of(point), List.of(), point, true);
+        Evaluation before = judged(index, built, built);
+        return new Front(
+                point(before, built, prices),
+                List.of(point),
+                List.of(),
+                point,
+                true,
+                LeastBreakers.of(before.layout()));
     }
 
     /** Where the objective counts moves, they are those from the plan as built. */
@@ -150,7 +160,8 @@ public record Front(
                 points.stream().map(once).toList(),
                 partial.stream().map(once).toList(),
                 once.apply(fewestMoves),
-                isGiven);
+                isGiven,
+                leastBreakers);
     }
 
     /** The point of this front with the same changes. */
@@ -222,7 +233,7 @@ public record Front(
             }
             left.remove(least);
         }
-        return new Front(asBuilt, left, partial.contains(kept) ? List.of(kept) : List.of(), fewestMoves, isGiven);
+        return new Front(asBuilt, left, partial.contains(kept) ? List.of(kept) : List.of(), fewestMoves, isGiven, leastBreakers);
     }
 
     /** What the staircase loses where the middle step goes. */

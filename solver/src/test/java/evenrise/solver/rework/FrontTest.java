@@ -38,8 +38,10 @@ class FrontTest {
 
             NightPrices prices = NightPrices.of(project, built);
             IntSummaryStatistics moves = new IntSummaryStatistics();
+            IntSummaryStatistics breakers = new IntSummaryStatistics();
             TreeMap<Double, Double> exact = EveryNearbyPlan.front(project, built, changes -> {
                 moves.accept(changes.moves());
+                breakers.accept(changes.breakers());
                 return prices.cost(changes).minutes();
             });
             Front found = Reworked.front(project, built, 60_000);
@@ -50,6 +52,7 @@ class FrontTest {
                     .forEach(point ->
                             assertThat(point.objective()).isCloseTo(exact.get(point.minutes()), within(0.002)));
             assertThat(found.fewestMoves().moves()).isEqualTo(moves.getMin());
+            assertThat(found.leastBreakers()).isLessThanOrEqualTo(breakers.getMin());
         }
 
         private static Plan someFeasible(Project project) {
