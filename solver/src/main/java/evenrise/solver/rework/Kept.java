@@ -22,7 +22,7 @@ public final class Kept {
     private final Set<String> panels = new HashSet<>();
     private final Set<String> boards = new HashSet<>();
 
-    private Kept(Project project, Plan built, Predicate<Passage.Outage> isUnwanted) {
+    private Kept(Project project, Plan built, Predicate<Outages.Outage> isUnwanted) {
         this.project = project;
         this.seats = Changes.seats(built);
         Passage still = new Passage(project, built, built);
@@ -45,7 +45,7 @@ public final class Kept {
      * @param keepsRunning whether no system may go off
      */
     public static Project inPlace(Project project, Plan built, boolean keepsRunning, NightLimits night) {
-        Predicate<Passage.Outage> isUnwanted = unwanted(keepsRunning, night);
+        Predicate<Outages.Outage> isUnwanted = unwanted(keepsRunning, night);
         if (!keepsRunning && night.live().isEmpty()) {
             return project;
         }
@@ -53,9 +53,9 @@ public final class Kept {
         return project.withLoads(project.loads().stream().map(kept::held).toList());
     }
 
-    private static Predicate<Passage.Outage> unwanted(boolean keepsRunning, NightLimits night) {
+    private static Predicate<Outages.Outage> unwanted(boolean keepsRunning, NightLimits night) {
         return outage ->
-                keepsRunning && !outage.systems().isEmpty() || !Collections.disjoint(outage.loads(), night.live());
+                keepsRunning && outage.isByCommand() || !Collections.disjoint(outage.loads(), night.live());
     }
 
     /** Whether a plan can be reached with none of its changes, each by itself, asking for such an outage. */

@@ -28,16 +28,16 @@ public final class NightPrices {
         minutes = WorkMinutes.of(project);
         Passage still = new Passage(project, built, built);
         for (Load load : project.loads()) {
-            offWithLoad.put(load.id(), OutageOf.load(still, load.id()).systems());
+            offWithLoad.put(load.id(), OutageOf.load(still, load.id()).commands());
         }
         for (Panel panel : project.panels()) {
             if (Isolation.isDeadAtWork(panel)) {
-                offWithPanel.put(panel.id(), OutageOf.panel(still, panel.id()).systems());
+                offWithPanel.put(panel.id(), OutageOf.panel(still, panel.id()).commands());
             }
         }
         for (Board board : project.boards()) {
             if (Isolation.isDeadAtWork(board)) {
-                offWithBoard.put(board.id(), OutageOf.board(still, board.id()).systems());
+                offWithBoard.put(board.id(), OutageOf.board(still, board.id()).commands());
             }
         }
     }

@@ -6,16 +6,16 @@ import java.util.Set;
 final class OutageOf {
     private OutageOf() {}
 
-    static Passage.Outage load(Passage still, String load) {
+    static Outages.Outage load(Passage still, String load) {
         return still.outage(Set.of(load), new Isolation(Set.of(), Set.of(), Set.of()));
     }
 
-    static Passage.Outage panel(Passage still, String panel) {
+    static Outages.Outage panel(Passage still, String panel) {
         Set<String> one = Set.of(panel);
         return still.outage(Set.of(), new Isolation(one, Set.of(), Downstream.below(still.index, one)));
     }
 
-    static Passage.Outage board(Passage still, String board) {
+    static Outages.Outage board(Passage still, String board) {
         return still.outage(Set.of(), new Isolation(Set.of(), Set.of(board), Set.of()));
     }
 }

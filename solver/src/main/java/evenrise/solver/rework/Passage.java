@@ -20,8 +20,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -43,16 +41,12 @@ final class Passage {
     private final OutputTimes targetTimes;
 
     private final Map<String, Integer> changeOf = new HashMap<>();
-    private final Map<String, Set<String>> needing = new HashMap<>();
-    /** By load, the boards that it feeds. */
-    private final Map<String, Set<String>> boardsOf = new HashMap<>();
     /** By load, those behind its contactor or before it, with which it sits in one panel. */
     private final Map<String, Set<String>> mates = new HashMap<>();
 
     private final List<NodeLimits> limits;
-    private final Layout asBuilt;
-    private final Map<String, Boolean> quiet = new HashMap<>();
-    private final Map<String, Boolean> aloneAsBuilt = new HashMap<>();
+    private final Outages whoIsOff;
+    private final ComingOnAlone aloneAsBuilt;
     private final Map<BitSet, Optional<String>> judged = new HashMap<>();
     private final Map<BitSet, Plan> plans = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1;
@@ -79,29 +73,17 @@ final class Passage {
             changeOf.put(changes.loads().get(i).load(), i);
         }
         for (Load load : project.loads()) {
-            load.comesAfter()
-                    .forEach(id -> needing.computeIfAbsent(id, any -> new LinkedHashSet<>())
-                            .add(load.id()));
             load.comesWith().ifPresent(lead -> {
-                needing.computeIfAbsent(lead, any -> new LinkedHashSet<>()).add(load.id());
                 mates.computeIfAbsent(lead, any -> new LinkedHashSet<>()).add(load.id());
                 mates.computeIfAbsent(load.id(), any -> new LinkedHashSet<>()).add(lead);
             });
         }
-        project.boards()
-                .forEach(board -> board.fedBy()
-                        .filter(id -> index.load(id).isPresent())
-                        .ifPresent(id -> boardsOf.computeIfAbsent(id, any -> new TreeSet<>())
-                                .add(board.id())));
         this.limits = NodeLimits.of(project);
-        this.asBuilt = Layout.of(index, PlanFinisher.timed(project, built));
+        this.whoIsOff = new Outages(index);
+        Layout asBuilt = Layout.of(index, PlanFinisher.timed(project, built));
         this.start = Harm.of(asBuilt, any -> true);
         this.startOver = OverLimits.amps(asBuilt);
-    }
-
-    /** Each with the group and system of the one behind whose contactor it is. */
-    private Stream<Load> loads() {
-        return project.loads().stream().flatMap(load -> index.load(load.id()).stream());
+        this.aloneAsBuilt = new ComingOnAlone(limits, () -> asBuilt);
     }
 
     int size() {
@@ -313,13 +295,6 @@ final class Passage {
                                 .sum();
     }
 
-    /** Loads that are off while a change is made by itself, the first of all. */
-    Set<String> offWith(int change) {
-        BitSet one = new BitSet();
-        one.set(change);
-        return unchecked(new BitSet(), one).off;
-    }
-
     /** The same without asking what it breaks. */
     Way unchecked(BitSet done, BitSet next) {
         BitSet after = (BitSet) done.clone();
@@ -330,30 +305,20 @@ final class Passage {
     private Way unchecked(BitSet done, BitSet next, BitSet after) {
         Set<String> locked = loads(next);
         Isolation isolation = isolation(next);
-        Set<String> off = new LinkedHashSet<>(locked);
-        off.addAll(takenOff(isolation, done));
-        addAllThatNeed(off, done);
-        List<Load> byCommand = byCommand(off, after);
-        boolean systemOff = !byCommand.isEmpty();
-        List<String> systems = Commands.offWith(project, byCommand);
-        if (systemOff) {
-            loads().filter(load -> Commands.isFor(systems, load)).map(Load::id).forEach(off::add);
-        }
-        Set<String> outages = new TreeSet<>();
-        off.forEach(load ->
-                outages.add(index.load(load).flatMap(Load::shutdownGroup).orElse("")));
-        return new Way(
-                systemOff,
-                systems,
-                isolation,
-                off,
-                outages,
-                new OrderCost(
-                        systemOff ? Math.max(1, systems.size()) : 0,
-                        isolation.size(),
-                        locked.size(),
-                        outages.size(),
-                        1));
+        Outages.Outage outage =
+                whoIsOff.of(locked, isolation, seated(done), new ComingOnAlone(limits, () -> Layout.of(index, after(after))));
+        Set<String> groups = new TreeSet<>();
+        outage.loads()
+                .forEach(load -> groups.add(
+                        index.load(load).flatMap(Load::shutdownGroup).orElse("")));
+        OrderCost cost =
+                new OrderCost(outage.commands().size(), isolation.size(), locked.size(), groups.size(), 1);
+        return new Way(outage.isByCommand(), outage.systems(), isolation, outage.loads(), groups, cost);
+    }
+
+    /** What goes off with loads and isolated parts of the plant as built. */
+    Outages.Outage outage(Set<String> loads, Isolation isolation) {
+        return whoIsOff.of(loads, isolation, seated(new BitSet()), aloneAsBuilt);
     }
 
     /** What is dead while these changes are made. */
@@ -362,19 +327,8 @@ final class Passage {
                 index, next.stream().filter(this::isLoad).mapToObj(this::load).toList());
     }
 
-    /** Loads that lose their panel or their board. */
-    private Set<String> takenOff(Isolation isolation, BitSet done) {
-        Set<String> off = new LinkedHashSet<>();
-        if (isolation.size() > 0) {
-            seated(done)
-                    .filter(seat -> isolation.takesOff(index, seat.panel(), seat.board()))
-                    .forEach(seat -> off.add(seat.load()));
-        }
-        return off;
-    }
-
     /** Where everything is when these changes are done. */
-    private Stream<Assignment> seated(BitSet done) {
+    private List<Assignment> seated(BitSet done) {
         Stream<Assignment> built = Changes.seats(this.built).values().stream().map(seat -> {
             Integer change = changeOf.get(seat.load());
             return change != null && done.get(change) ? load(change).to() : seat;
@@ -382,92 +336,7 @@ final class Passage {
         Stream<Assignment> added = done.stream()
                 .filter(change -> isLoad(change) && load(change).from().isEmpty())
                 .mapToObj(change -> load(change).to());
-        return Stream.concat(built, added);
-    }
-
-    /** With loads that are off, all that wait for one of them, and all on boards that one of them feeds. */
-    private void addAllThatNeed(Set<String> off, BitSet done) {
-        List.copyOf(off).forEach(load -> addNeeding(load, off));
-        Set<String> unfed = off.stream()
-                .flatMap(load -> boardsOf.getOrDefault(load, Set.of()).stream())
-                .collect(Collectors.toSet());
-        if (!unfed.isEmpty()) {
-            // What feeds a board is not switched, so that nothing that hangs on one feeds another.
-            seated(done)
-                    .filter(seat -> seat.board().filter(unfed::contains).isPresent())
-                    .map(Assignment::load)
-                    .filter(off::add)
-                    .toList()
-                    .forEach(load -> addNeeding(load, off));
-        }
-    }
-
-    private void addNeeding(String load, Set<String> off) {
-        for (String next : needing.getOrDefault(load, Set.of())) {
-            if (off.add(next)) {
-                addNeeding(next, off);
-            }
-        }
-    }
-
-    /**
-     * What goes off with loads and isolated parts of the plant as built.
-     *
-     * @param systems by command; one without a name where one command is for all
-     */
-    record Outage(Set<String> systems, Set<String> loads) {}
-
-    Outage outage(Set<String> loads, Isolation isolation) {
-        BitSet nothing = new BitSet();
-        Set<String> off = new LinkedHashSet<>(loads);
-        off.addAll(takenOff(isolation, nothing));
-        addAllThatNeed(off, nothing);
-        List<Load> byCommand = byCommand(
-                off, load -> aloneAsBuilt.computeIfAbsent(load, any -> RestartAlone.holds(load, asBuilt, limits)));
-        List<String> systems = Commands.offWith(project, byCommand);
-        if (byCommand.isEmpty()) {
-            return new Outage(Set.of(), off);
-        }
-        loads().filter(load -> Commands.isFor(systems, load)).map(Load::id).forEach(off::add);
-        return new Outage(systems.isEmpty() ? Set.of("") : new TreeSet<>(systems), off);
-    }
-
-    private List<Load> byCommand(Set<String> off, BitSet after) {
-        Layout all = limitsInrush() ? Layout.of(index, after(after)) : asBuilt;
-        return byCommand(off, load -> RestartAlone.holds(load, all, limits));
-    }
-
-    private boolean limitsInrush() {
-        return limits.stream().anyMatch(limit -> limit.inrushLimitAmps().isPresent());
-    }
-
-    /** Loads without current that may come on by command alone, as other loads are on or since their peaks pass a limit. */
-    private List<Load> byCommand(Set<String> off, Predicate<String> mayComeOnAlone) {
-        List<Load> found = new ArrayList<>(off.stream()
-                .filter(load -> quiet.computeIfAbsent(load, this::needsQuiet))
-                .flatMap(load -> index.load(load).stream())
-                .toList());
-        if (!limitsInrush() || !found.isEmpty() && !project.hasClocks()) {
-            return found;
-        }
-        List<String> systems = Commands.offWith(project, found);
-        off.stream()
-                .flatMap(load -> index.load(load).stream())
-                .filter(load -> found.isEmpty() || !Commands.isFor(systems, load))
-                .filter(load -> !mayComeOnAlone.test(load.id()))
-                .toList()
-                .forEach(found::add);
-        return found;
-    }
-
-    /** Whether it may not come on while loads of a later role are on; what the project knows no more only goes off. */
-    private boolean needsQuiet(String id) {
-        Load load = index.load(id).orElse(null);
-        return load != null
-                && load.switched()
-                && loads().anyMatch(other -> other.switched()
-                        && other.role().compareTo(load.role()) > 0
-                        && Commands.waitsFor(project, other, load));
+        return Stream.concat(built, added).toList();
     }
 
     /**
