@@ -233,7 +233,8 @@ public record Front(
             }
             left.remove(least);
         }
-        return new Front(asBuilt, left, partial.contains(kept) ? List.of(kept) : List.of(), fewestMoves, isGiven, leastBreakers);
+        return new Front(
+                asBuilt, left, partial.contains(kept) ? List.of(kept) : List.of(), fewestMoves, isGiven, leastBreakers);
     }
 
     /** What the staircase loses where the middle step goes. */

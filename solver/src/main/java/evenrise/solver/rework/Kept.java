@@ -54,8 +54,7 @@ public final class Kept {
     }
 
     private static Predicate<Outages.Outage> unwanted(boolean keepsRunning, NightLimits night) {
-        return outage ->
-                keepsRunning && outage.isByCommand() || !Collections.disjoint(outage.loads(), night.live());
+        return outage -> keepsRunning && outage.isByCommand() || !Collections.disjoint(outage.loads(), night.live());
     }
 
     /** Whether a plan can be reached with none of its changes, each by itself, asking for such an outage. */

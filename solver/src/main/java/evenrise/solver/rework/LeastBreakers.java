@@ -38,7 +38,12 @@ final class LeastBreakers {
                 double[] parts = parts(asBuilt, node, line.getKey());
                 boolean isSum = Math.abs(DoubleStream.of(parts).sum() - line.getValue()) <= Tolerances.AMPS;
                 ofNode = Math.max(
-                        ofNode, isSum ? leaving(parts, line.getValue() - limits.get(node).continuousAmps()) : 0);
+                        ofNode,
+                        isSum
+                                ? leaving(
+                                        parts,
+                                        line.getValue() - limits.get(node).continuousAmps())
+                                : 0);
             }
             most = Math.max(most, ofNode);
             if (asBuilt.index().panel(figures.node()).isPresent()) {
@@ -52,15 +57,15 @@ final class LeastBreakers {
     private static double[] parts(Layout asBuilt, int node, Phase phase) {
         List<Seen> seen = asBuilt.nodeLoads().seen(node);
         return seen.stream()
-                .mapToDouble(each -> each.parts()[phase.ordinal()]
-                        * each.placement().load().runningAmps())
+                .mapToDouble(each ->
+                        each.parts()[phase.ordinal()] * each.placement().load().runningAmps())
                 .toArray();
     }
 
     /** The fewest of these that take away the excess together. */
     private static int leaving(double[] parts, double excessAmps) {
-        List<Double> greatestFirst = new ArrayList<>(
-                DoubleStream.of(parts).boxed().toList());
+        List<Double> greatestFirst =
+                new ArrayList<>(DoubleStream.of(parts).boxed().toList());
         greatestFirst.sort(Collections.reverseOrder());
         double left = excessAmps - Tolerances.AMPS;
         int count = 0;

@@ -67,10 +67,7 @@ final class Outages {
      * @param mayComeOnAlone whether the inrush of a load keeps every limit while all others are on
      */
     Outage of(
-            Collection<String> worked,
-            Isolation isolation,
-            List<Assignment> seats,
-            Predicate<String> mayComeOnAlone) {
+            Collection<String> worked, Isolation isolation, List<Assignment> seats, Predicate<String> mayComeOnAlone) {
         Set<String> off = new LinkedHashSet<>(worked);
         if (isolation.size() > 0) {
             seats.stream()

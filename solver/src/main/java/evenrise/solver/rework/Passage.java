@@ -305,14 +305,13 @@ final class Passage {
     private Way unchecked(BitSet done, BitSet next, BitSet after) {
         Set<String> locked = loads(next);
         Isolation isolation = isolation(next);
-        Outages.Outage outage =
-                whoIsOff.of(locked, isolation, seated(done), new ComingOnAlone(limits, () -> Layout.of(index, after(after))));
+        Outages.Outage outage = whoIsOff.of(
+                locked, isolation, seated(done), new ComingOnAlone(limits, () -> Layout.of(index, after(after))));
         Set<String> groups = new TreeSet<>();
         outage.loads()
-                .forEach(load -> groups.add(
-                        index.load(load).flatMap(Load::shutdownGroup).orElse("")));
-        OrderCost cost =
-                new OrderCost(outage.commands().size(), isolation.size(), locked.size(), groups.size(), 1);
+                .forEach(load ->
+                        groups.add(index.load(load).flatMap(Load::shutdownGroup).orElse("")));
+        OrderCost cost = new OrderCost(outage.commands().size(), isolation.size(), locked.size(), groups.size(), 1);
         return new Way(outage.isByCommand(), outage.systems(), isolation, outage.loads(), groups, cost);
     }
 

@@ -92,6 +92,7 @@ class LeastBreakersTest {
 
         assertThat(front.points())
                 .filteredOn(point -> point.violations() == 0)
-                .allSatisfy(point -> assertThat(point.changes().breakers()).isGreaterThanOrEqualTo(front.leastBreakers()));
+                .allSatisfy(
+                        point -> assertThat(point.changes().breakers()).isGreaterThanOrEqualTo(front.leastBreakers()));
     }
 }
