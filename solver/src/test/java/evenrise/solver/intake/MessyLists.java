@@ -15,9 +15,10 @@ final class MessyLists {
      *
      * @param pieces that it holds: a row without a readable number counts for one
      * @param open cells that leave open what a piece draws
+     * @param redundant pieces with feeds A and B on their row
      * @param unreadable cells that no reader can make a figure of
      */
-    record Drawn(String csv, int pieces, int open, int unreadable) {}
+    record Drawn(String csv, int pieces, int open, int redundant, int unreadable) {}
 
     private record Gear(String name, int watts, int poles, int mostPieces) {}
 
@@ -49,6 +50,7 @@ final class MessyLists {
     private final List<String> rows = new ArrayList<>();
     private int pieces;
     private int open;
+    private int redundant;
     private int unreadable;
     private int number;
 
@@ -82,7 +84,7 @@ final class MessyLists {
     }
 
     private Drawn drawn() {
-        return new Drawn(String.join("\n", rows) + "\n", pieces, open, unreadable);
+        return new Drawn(String.join("\n", rows) + "\n", pieces, open, redundant, unreadable);
     }
 
     private void head() {
@@ -142,6 +144,8 @@ final class MessyLists {
                 isCore && random.nextBoolean() ? pick("A", "B", "A+B", "dual PSU") : "",
                 random.nextInt(6) == 0 ? pick("new 2019", "spare lamp in booth", "check with house") : "",
                 String.valueOf(100 * random.nextInt(90)));
+        String last = rows.get(rows.size() - 1);
+        redundant += !isUnreadable && (last.contains("\"A+B\"") || last.contains("\"dual PSU\"")) ? count : 0;
         pieces += count;
     }
 
