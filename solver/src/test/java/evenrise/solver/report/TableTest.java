@@ -55,6 +55,14 @@ class TableTest {
     }
 
     @Test
+    void breaksAWordThatIsWiderThanItsColumn() {
+        Table table = new Table().words("Event").number("A").row("emergency released", "1".repeat(30));
+
+        assertThat(table.lines(Paint.NONE.within(41)).map(String::strip))
+                .containsExactly("Event" + " ".repeat(33) + "A", "emergen  " + "1".repeat(30), "cy", "release", "d");
+    }
+
+    @Test
     void cutsIdsWhereNothingElseCanBe() {
         Table table = new Table().words("Load").number("A").row("x".repeat(500), "812.0");
 
