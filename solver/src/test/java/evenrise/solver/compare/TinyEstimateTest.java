@@ -26,7 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Of tiny estimates: no make-up that costs less than what is called proven has any plan that keeps every rule. */
 class TinyEstimateTest {
     private static final int SAMPLE = 10;
-    private static final int ESTIMATES = Integer.getInteger("evenrise.estimates", 60);
+    private static final int ESTIMATES = Integer.getInteger("evenrise.estimates", 20);
     private static final int MOST_OF_A_KIND = 4;
 
     /** Make-ups of more plans are not looked at one by one. */
