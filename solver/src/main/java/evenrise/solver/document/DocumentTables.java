@@ -31,6 +31,7 @@ import java.util.stream.Stream;
 public record DocumentTables(
         DocumentTable<JudgedCount> assessment,
         Optional<DocumentTable<BrokenRule>> rules,
+        DocumentTable<Margin> margins,
         DocumentTable<PlannedCircuit> circuits,
         DocumentTable<PlannedCircuit> landing,
         DocumentTable<BoardUse> settings,
@@ -65,6 +66,7 @@ public record DocumentTables(
                 AssessmentTable.of(evaluation),
                 Optional.of(FindingTables.rules(evaluation.verdict()))
                         .filter(rules -> !rules.rows().isEmpty()),
+                MarginTable.of(layout, evaluation.review()),
                 circuits.circuits(),
                 control.landing(),
                 control.settings(),
@@ -94,6 +96,7 @@ public record DocumentTables(
         return Stream.<Stream<? extends DocumentTable<?>>>of(
                         Stream.of(assessment),
                         rules.stream(),
+                        Stream.of(margins),
                         distribution.stream(),
                         systems.stream(),
                         scenes.stream(),

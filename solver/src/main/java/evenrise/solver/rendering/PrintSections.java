@@ -37,6 +37,9 @@ final class PrintSections {
     /** Nodes that are laid out at once. */
     private static final int NODES = 60;
 
+    /** As many as fill two pages. */
+    private static final int MARGINS = 80;
+
     private static final int LABELS_ABREAST = 4;
     private static final int SUPPLY_MILLIMETRES = 156;
     private static final int PANEL_MILLIMETRES = 100;
@@ -82,6 +85,7 @@ final class PrintSections {
         if (document.findings().size() > ON_THE_COVER) {
             tables.rules().ifPresent(table -> all.add(of.table(table, Map.of("rule", 30))));
         }
+        all.add(of.margins());
         tables.differences().ifPresent(table -> all.add(of.table(table, Map.of("what", 16, "which", 34, "name", 40))));
         of.distribution().ifPresent(all::add);
         all.add(of.sequence());
@@ -124,6 +128,24 @@ final class PrintSections {
                 "findings",
                 parts(shown.of(table).byKey()),
                 rows -> Map.of("title", table.title(), "note", note, "columns", columns, "rows", rows));
+    }
+
+    /** The tightest; the workbook has all. */
+    private PrintSection margins() {
+        List<Map<String, String>> rows = shown.of(tables.margins()).byKey();
+        return section(
+                "Margins",
+                "margins",
+                List.of(rows.subList(0, Math.min(MARGINS, rows.size()))),
+                part -> Map.of(
+                        "table",
+                        tables.margins(),
+                        "rows",
+                        part,
+                        "bars",
+                        tables.margins().rows().subList(0, part.size()),
+                        "others",
+                        rows.size() - part.size()));
     }
 
     /** Command by command. */

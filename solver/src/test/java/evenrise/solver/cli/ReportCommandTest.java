@@ -227,7 +227,7 @@ class ReportCommandTest {
                 String text = one.getText(pdf);
                 assertThat(text)
                         .containsPattern(
-                                "Sequence|diagram|Phases, peaks|too little for their peak|Panel |Boards: |Shutdown"
+                                "Sequence|diagram|Margins|Phases, peaks|too little for their peak|Panel |Boards: |Shutdown"
                                         + " groups|Electrical findings|Bill of materials|Commissioning sheet|Labels for");
                 if (text.contains("Board, output")) {
                     sequence++;

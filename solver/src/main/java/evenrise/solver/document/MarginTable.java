@@ -1,0 +1,104 @@
+package evenrise.solver.document;
+
+import evenrise.model.plan.Quantity;
+import evenrise.model.plan.Review;
+import evenrise.model.project.Electrical;
+import evenrise.model.project.Phase;
+import evenrise.model.project.Practice;
+import evenrise.model.rules.Distribution.Point;
+import evenrise.model.rules.Layout;
+import evenrise.solver.report.NodeUse;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/** How tight the plan is: figures beside their limits, the tightest first. */
+final class MarginTable {
+    /** What the electrical review recommends, docs/electrical.md. */
+    private static final Map<String, Double> RECOMMENDED_PERCENT =
+            Map.of("voltage drop of the branch", 3.0, "voltage drop in all", 5.0);
+
+    private static final String NOTE = "By how much of its limit is used. Running and neutral currents, peaks while the"
+            + " sequence runs, fault currents and voltage drops; peaks of events, trips, dips and what else is checked"
+            + " stand among their tables and the electrical findings, and what could not be checked stands there, too."
+            + " A limit that the project does not state has no row.";
+
+    private final Layout layout;
+    private final List<Margin> margins = new ArrayList<>();
+
+    private MarginTable(Layout layout, Review review) {
+        this.layout = layout;
+        NodeUse.of(layout).forEach(this::node);
+        review.quantities().forEach(this::quantity);
+    }
+
+    static DocumentTable<Margin> of(Layout layout, Review review) {
+        List<Margin> tightestFirst = new MarginTable(layout, review)
+                .margins.stream()
+                        .sorted(Comparator.comparingDouble(Margin::usedPercent).reversed())
+                        .toList();
+        return new DocumentTable<>(
+                "margins",
+                "Margins: figures beside their limits, the tightest first",
+                NOTE,
+                List.of(
+                        Column.text("place", "Place", Margin::place),
+                        Column.text("what", "Figure", Margin::what),
+                        Column.number("figure", "Value", "", Margin::figure),
+                        Column.number("limit", "Limit", "", Margin::limit),
+                        Column.text("unit", "Unit", Margin::unit),
+                        Column.number("used", "Used", "%", Margin::usedPercent),
+                        Column.number("left", "Left", "", Margin::left),
+                        Column.text("basis", "Limit by", Margin::basis)),
+                tightestFirst,
+                row -> layout.placement(row.place()).map(placement -> placement.id()));
+    }
+
+    private void node(NodeUse use) {
+        Map.Entry<Phase, Double> most = use.runningAmps().entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .orElseThrow();
+        add(
+                use.node(),
+                "running current, line " + most.getKey(),
+                most.getValue(),
+                use.runningLimitAmps(),
+                "A",
+                "rule rating");
+        add(use.node(), "neutral current", use.neutralAmps(), use.neutralLimitAmps(), "A", "rule neutral");
+        use.inrushLimitAmps()
+                .ifPresent(limit -> add(
+                        use.node(),
+                        "peak while the sequence runs, at nominal voltage",
+                        use.greatestPeakAmps(),
+                        limit,
+                        "A",
+                        "rule inrush-limit"));
+    }
+
+    private void quantity(Quantity each) {
+        if (each.name().equals(PanelHead.GREATEST_FAULT)) {
+            OptionalDouble interrupts = layout.distribution()
+                    .point(each.place())
+                    .map(Point::interruptingAmps)
+                    .orElse(OptionalDouble.empty());
+            interrupts.ifPresent(
+                    amps -> add(each.place(), "available fault current", each.value(), amps, "A", clause()));
+        } else if (RECOMMENDED_PERCENT.containsKey(each.name())) {
+            double percent = RECOMMENDED_PERCENT.get(each.name());
+            add(each.place(), each.name(), each.value(), percent, "%", "recommendation, not mandatory");
+        }
+    }
+
+    private void add(String place, String what, double figure, double limit, String unit, String basis) {
+        margins.add(new Margin(place, what, figure, limit, unit, basis));
+    }
+
+    private String clause() {
+        return layout.project().electrical().flatMap(Electrical::practice).orElse(Practice.NEC) == Practice.IEC
+                ? "IEC 60364-4-43 clause 434.5.1 (from memory)"
+                : "NEC 110.9";
+    }
+}
