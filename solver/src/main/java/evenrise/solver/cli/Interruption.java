@@ -16,11 +16,18 @@ final class Interruption implements Cancellation {
     private volatile int exitCode;
     private Thread hook;
 
-    /** From here on a signal calls {@code stop}, which ends the search soon. */
+    /** From here on a signal calls {@code stop}, which ends the search soon; where one came before, at once. */
     @Override
     public void whenCancelled(Runnable stop) {
-        hook = new Thread(() -> onSignal(stop), "interruption");
-        Runtime.getRuntime().addShutdownHook(hook);
+        Thread next = new Thread(() -> onSignal(stop), "interruption");
+        try {
+            Runtime.getRuntime().addShutdownHook(next);
+            hook = next;
+        } catch (IllegalStateException e) {
+            // A signal came before there was anything to stop: the process is ending.
+            happened = true;
+            stop.run();
+        }
     }
 
     @Override

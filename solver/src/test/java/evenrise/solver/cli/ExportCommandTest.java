@@ -44,7 +44,7 @@ class ExportCommandTest {
             Shell.Result result = run("export", project.toString(), "--resolved", "-o", at("resolved.json"));
 
             assertThat(result.code()).as(result.err()).isEqualTo(ExitCode.DONE);
-            assertThat(result.out()).contains("each stating all that it has, and without defaults");
+            assertThat(result.out()).contains("each load stating all that it has, and without defaults");
             JsonNode written = JSON.readTree(folder.resolve("resolved.json").toFile());
             assertThat(written.has("defaults")).isFalse();
             assertThat(written.path("loads")).allSatisfy(load -> {
