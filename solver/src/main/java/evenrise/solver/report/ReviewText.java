@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Grade;
 import evenrise.model.plan.Remark;
 import evenrise.model.plan.Review;
@@ -57,8 +58,8 @@ final class ReviewText {
     private static String counts(Review review) {
         return review.count(Grade.BREAKS) + " break a limit, "
                 + review.count(Grade.EXCEEDS_RECOMMENDATION) + " exceed a recommendation, "
-                + review.count(Grade.NOTE) + " notes, "
-                + review.count(Grade.NOT_CHECKED) + " reasons for which something is not checked ("
+                + Phrase.counted(review.count(Grade.NOTE), "note") + ", "
+                + Phrase.counted(review.count(Grade.NOT_CHECKED), "reason") + " for which something is not checked ("
                 + review.checksMade() + " of " + (review.checksMade() + review.checksNotMade()) + " checks made)";
     }
 
