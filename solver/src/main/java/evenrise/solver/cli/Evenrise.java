@@ -45,13 +45,16 @@ public final class Evenrise implements Runnable {
     private Evenrise() {}
 
     public static void main(String[] arguments) {
-        Terminal terminal = Terminal.ofProcess();
-        System.exit(run(terminal, new Jobs(), arguments));
+        Interruption interruption = new Interruption();
+        interruption.exit(run(Terminal.ofProcess(), new Jobs(), interruption, arguments));
     }
 
     /** @return the exit code */
     static int run(Terminal terminal, Jobs jobs, String... arguments) {
-        Interruption interruption = new Interruption();
+        return run(terminal, jobs, new Interruption(), arguments);
+    }
+
+    private static int run(Terminal terminal, Jobs jobs, Interruption interruption, String... arguments) {
         int code = ExitCode.BUG;
         try {
             code = commandLine(terminal, jobs, interruption).execute(arguments);

@@ -3,6 +3,7 @@ package evenrise.solver.cli;
 import evenrise.solver.app.Cancellation;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 
 /**
  * Lets Ctrl-C (or a polite kill) end a search and not the program: the process waits until the best plan is written. The
@@ -47,6 +48,17 @@ final class Interruption implements Cancellation {
                 happened = true;
             }
         }
+    }
+
+    /**
+     * Ends the process with this exit code, or leaves that to the signal that is ending it: between the last hook and the
+     * end the JVM would take a second exit code for the first.
+     */
+    void exit(int code) {
+        while (happened) {
+            LockSupport.park(this);
+        }
+        System.exit(code);
     }
 
     private void onSignal(Runnable stop) {
