@@ -20,12 +20,15 @@ final class PlanJob {
     /** Of a search near an earlier plan: the part of its time for a plan that keeps nothing of it. */
     private static final double AS_NEW_PART = 0.4;
 
+    /** How often it is looked at whether nothing better was found for too long. */
+    private static final long PATIENCE_MILLIS = 100;
+
     private final PlannerSource planners;
     private final PlanRequest request;
     private final JobControl control;
     private final Watch watch;
 
-    private record Found(PlanningOutcome outcome, Optional<Bounds> bounds) {}
+    private record Found(PlanningOutcome outcome, Optional<Bounds> bounds, Optional<String> endedEarly) {}
 
     PlanJob(PlannerSource planners, PlanRequest request, JobControl control, Watch watch) {
         this.planners = planners;
@@ -50,6 +53,7 @@ final class PlanJob {
             throw new JobFailed(
                     JobFailed.Reason.REQUEST, "moves are counted from an earlier plan. Say --from PLAN as well.");
         }
+        refuseUselessPatience();
         Found found = request.few().isAny() ? search(read.sha256(), search) : near(search);
         PlanResult result = finished(read.sha256(), search, found, findings);
         watch.at(Stage.WRITING);
@@ -72,8 +76,26 @@ final class PlanJob {
                 search.seed(),
                 search.threads(),
                 outcome.firstFeasibleSeconds(),
-                control.cancellation().isCancelled());
+                control.cancellation().isCancelled(),
+                found.endedEarly());
         return new PlanResult(evaluation, evaluation.plan(), findings, spent);
+    }
+
+    private void refuseUselessPatience() {
+        if (request.patience().isAny()) {
+            return;
+        }
+        if (request.effort().moves().isPresent()) {
+            throw new JobFailed(
+                    JobFailed.Reason.REQUEST,
+                    "where moves are counted, the search ends with them, so that the plan is the same each time."
+                            + " Say --time in the place of --moves, or leave --gap and --no-gain away.");
+        }
+        if (!request.few().isAny()) {
+            throw new JobFailed(
+                    JobFailed.Reason.REQUEST,
+                    "near an earlier plan the search uses its whole time. Leave --gap and --no-gain away.");
+        }
     }
 
     private List<Source> inputs() {
@@ -83,16 +105,28 @@ final class PlanJob {
     }
 
     private Found search(String sha256, PlanningRequest asked) {
-        PlannerSource.Search search = planners.search(asked, watch::report, watch.notes());
+        CancelSwitch enough = new CancelSwitch();
+        EarlyEnd earlyEnd = new EarlyEnd(request.patience(), enough::cancel);
+        PlannerSource.Search search = planners.search(
+                asked,
+                progress -> {
+                    watch.report(progress);
+                    earlyEnd.take(progress);
+                },
+                watch.notes());
+        enough.whenCancelled(search::stop);
         control.cancellation().whenCancelled(search::stop);
         Optional<Checkpoint.Keeper> kept = request.target()
                 .checkpoint()
                 .map(each -> each.keeping(search::best, Finishing.unfinished(sha256, asked), watch.notes()));
+        long start = System.nanoTime();
+        Ticker ticker = new Ticker(() -> earlyEnd.at((System.nanoTime() - start) / 1e9), PATIENCE_MILLIS);
         try {
             watch.at(Stage.SEARCHING);
             PlanningOutcome outcome = search.plan();
-            return new Found(outcome, search.bounds());
+            return new Found(outcome, search.bounds(), earlyEnd.why());
         } finally {
+            ticker.close();
             kept.ifPresent(Checkpoint.Keeper::close);
         }
     }
@@ -122,7 +156,8 @@ final class PlanJob {
                         (System.nanoTime() - start) / 1e9,
                         outcome.firstFeasibleSeconds(),
                         outcome.provenObjective()),
-                anew.bounds());
+                anew.bounds(),
+                Optional.empty());
     }
 
     /** The plan to start at; says what an earlier search has left. */

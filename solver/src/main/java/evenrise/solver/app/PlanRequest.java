@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param resumes whether to go on from what an earlier search for the target left when it was cut off
  * @param placesAll whether a place that breaks a rating is better than none
  * @param few how far from the earlier plan; only where there is one
+ * @param patience when a search for a time may end before it; not where moves are counted
  * @param documents of the plan, written too
  * @since 0.1.0
  */
@@ -22,12 +23,21 @@ public record PlanRequest(
         boolean resumes,
         boolean placesAll,
         FewMoves few,
+        Patience patience,
         Optional<DocumentSet> documents) {
 
     /** Searched as long as is usual, and written nowhere. */
     public static PlanRequest of(Source project) {
         return new PlanRequest(
-                project, Optional.empty(), Effort.USUAL, PlanTarget.NONE, false, false, FewMoves.ANY, Optional.empty());
+                project,
+                Optional.empty(),
+                Effort.USUAL,
+                PlanTarget.NONE,
+                false,
+                false,
+                FewMoves.ANY,
+                Patience.ALL,
+                Optional.empty());
     }
 
     /** The same for a project's file. */
@@ -36,31 +46,37 @@ public record PlanRequest(
     }
 
     public PlanRequest withFrom(Source value) {
-        return new PlanRequest(project, Optional.of(value), effort, target, resumes, placesAll, few, documents);
+        return new PlanRequest(
+                project, Optional.of(value), effort, target, resumes, placesAll, few, patience, documents);
     }
 
     public PlanRequest withEffort(Effort value) {
-        return new PlanRequest(project, from, value, target, resumes, placesAll, few, documents);
+        return new PlanRequest(project, from, value, target, resumes, placesAll, few, patience, documents);
     }
 
     public PlanRequest withTarget(PlanTarget value) {
-        return new PlanRequest(project, from, effort, value, resumes, placesAll, few, documents);
+        return new PlanRequest(project, from, effort, value, resumes, placesAll, few, patience, documents);
     }
 
     public PlanRequest withResuming(boolean value) {
-        return new PlanRequest(project, from, effort, target, value, placesAll, few, documents);
+        return new PlanRequest(project, from, effort, target, value, placesAll, few, patience, documents);
     }
 
     public PlanRequest withPlacingAll(boolean value) {
-        return new PlanRequest(project, from, effort, target, resumes, value, few, documents);
+        return new PlanRequest(project, from, effort, target, resumes, value, few, patience, documents);
     }
 
     public PlanRequest withDocuments(DocumentSet value) {
-        return new PlanRequest(project, from, effort, target, resumes, placesAll, few, Optional.of(value));
+        return new PlanRequest(project, from, effort, target, resumes, placesAll, few, patience, Optional.of(value));
     }
 
     /** Not further from the plan to start at. */
     public PlanRequest withFewMoves(FewMoves value) {
-        return new PlanRequest(project, from, effort, target, resumes, placesAll, value, documents);
+        return new PlanRequest(project, from, effort, target, resumes, placesAll, value, patience, documents);
+    }
+
+    /** No longer than asked for. */
+    public PlanRequest withPatience(Patience value) {
+        return new PlanRequest(project, from, effort, target, resumes, placesAll, few, value, documents);
     }
 }

@@ -1,6 +1,7 @@
 package evenrise.solver.app;
 
 import evenrise.solver.report.SearchFacts;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -10,12 +11,19 @@ import java.util.OptionalDouble;
  * @param moves tried by all searches together
  * @param firstFeasibleSeconds when the first plan without a broken hard rule was there; empty where there was none
  * @param wasCancelled whether the search was ended before its budget was used
+ * @param endedEarly why it ended before its time, where it was asked to end when that is enough
  * @since 0.1.0
  */
 public record SearchSpent(
-        double seconds, long moves, long seed, int threads, OptionalDouble firstFeasibleSeconds, boolean wasCancelled) {
+        double seconds,
+        long moves,
+        long seed,
+        int threads,
+        OptionalDouble firstFeasibleSeconds,
+        boolean wasCancelled,
+        Optional<String> endedEarly) {
 
     SearchFacts facts() {
-        return new SearchFacts(seconds, moves, seed, threads, firstFeasibleSeconds, wasCancelled);
+        return new SearchFacts(seconds, moves, seed, threads, firstFeasibleSeconds, wasCancelled, endedEarly);
     }
 }

@@ -45,8 +45,13 @@ public final class Evenrise implements Runnable {
     private Evenrise() {}
 
     public static void main(String[] arguments) {
+        process(new Jobs(), arguments);
+    }
+
+    /** Runs a command and ends the process. */
+    static void process(Jobs jobs, String... arguments) {
         Interruption interruption = new Interruption();
-        interruption.exit(run(Terminal.ofProcess(), new Jobs(), interruption, arguments));
+        interruption.exit(run(Terminal.ofProcess(), jobs, interruption, arguments));
     }
 
     /** @return the exit code */

@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
             "%nExamples:",
             "  evenrise plan hall.project.json                    writes hall.plan.json after 30 s",
             "  evenrise plan hall.project.json --time 5m -o a.json",
+            "  evenrise plan hall.project.json --time 5m --gap 2%%   no longer than until 2 %% are proven",
             "  evenrise plan hall.project.json --from a.json      goes on from an earlier plan",
             "  evenrise plan hall.project.json --from a.json --max-moves 8 -o b.json",
             "  evenrise plan hall.project.json --moves 200000     the same plan each time",
@@ -97,6 +98,9 @@ final class PlanCommand implements Callable<Integer> {
                             + " left without a place where that breaks less.")
     private boolean placesAll;
 
+    @Mixin
+    private PatienceOptions patience;
+
     @Option(names = "--quiet", description = "No progress and no summary; failures and broken rules only.")
     private boolean isQuiet;
 
@@ -127,6 +131,7 @@ final class PlanCommand implements Callable<Integer> {
                 isResuming,
                 placesAll,
                 few(),
+                patience.patience(spec.commandLine()),
                 Optional.ofNullable(report)
                         .map(folder -> DocumentSet.into(Source.path(folder)).withOverwriting(isForced)));
         PlanResult result = jobs.plan(request, ProgressView.control(terminal, isQuiet, interruption));

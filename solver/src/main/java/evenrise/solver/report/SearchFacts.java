@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -8,7 +9,8 @@ import java.util.OptionalDouble;
  * @param seconds wall time used
  * @param moves tried by all searches together
  * @param firstFeasibleSeconds when the first plan without a broken rule was there; empty where there was none
- * @param wasInterrupted whether the search was ended before its budget was used
+ * @param wasInterrupted whether the search was ended from outside before its budget was used
+ * @param endedEarly why it ended before its time, where it was asked to end when that is enough
  */
 public record SearchFacts(
         double seconds,
@@ -16,4 +18,5 @@ public record SearchFacts(
         long seed,
         int threads,
         OptionalDouble firstFeasibleSeconds,
-        boolean wasInterrupted) {}
+        boolean wasInterrupted,
+        Optional<String> endedEarly) {}

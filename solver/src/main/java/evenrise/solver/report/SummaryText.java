@@ -66,6 +66,7 @@ public final class SummaryText {
                         + Phrase.counted(reachable, "output") + ".")
                 .text((search.wasInterrupted() ? "Interrupted; the best plan so far is kept. " : "")
                         + searched(search));
+        search.endedEarly().ifPresent(why -> title.text("Ended before its time: " + why + "."));
         MovedText.of(evaluation).ifPresent(title::text);
         GuessedField.counted(project)
                 .ifPresent(count -> title.text("Guessed: " + count + "; 'evenrise audit --guessed' lists them."));

@@ -114,6 +114,25 @@ class PlanCommandTest {
         }
 
         @Test
+        void refusesToEndEarlyWhereMovesAreCounted() {
+            Shell.Result result =
+                    new Shell(SmallHall.sound()).run("plan", project.toString(), "--moves", "300", "--gap", "2%");
+
+            assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+            assertThat(result.err()).contains("Say --time in the place of --moves");
+        }
+
+        @Test
+        void endsWhereNothingBetterIsFoundAndSaysSo() {
+            Shell.Result result = new Shell(SmallHall.sound())
+                    .endless()
+                    .run("plan", project.toString(), "--time", "5m", "--no-gain", "1ms");
+
+            assertThat(result.code()).isEqualTo(ExitCode.DONE);
+            assertThat(result.out()).contains("Ended before its time: nothing better was found for 0.001 s.");
+        }
+
+        @Test
         void asksForTheEarlierOneThatMovesAreCountedFrom() {
             Shell.Result result = new Shell(SmallHall.sound()).run("plan", project.toString(), "--max-moves", "3");
 
@@ -359,6 +378,9 @@ class PlanCommandTest {
             "--moves 3x, is no whole number",
             "--threads 65, '--threads is 65, expected 1 to 64'",
             "--time 3s --moves 5, mutually exclusive",
+            "--gap 101, 'gap is 101.0 %, expected 0 to 100 %'",
+            "--gap much, is no number of percent",
+            "--no-gain 3, is no duration",
             "--sed 4, maybe --seed",
         })
         void twoWhenTheCommandLineIsWrong(String options, String says) {

@@ -1,6 +1,7 @@
 package evenrise.solver.cli;
 
 import evenrise.model.plan.Plan;
+import evenrise.solver.app.Jobs;
 import evenrise.solver.app.StandIns;
 import evenrise.solver.engine.PlanningRequest;
 import java.io.ByteArrayInputStream;
@@ -26,6 +27,7 @@ final class Shell {
     private byte[] input = {};
     private OutputStream brokenOut;
     private boolean isScreen;
+    private boolean isEndless;
 
     /** @param found what every search finds */
     Shell(Plan found) {
@@ -48,6 +50,12 @@ final class Shell {
         return this;
     }
 
+    /** Every search goes on until it is stopped. */
+    Shell endless() {
+        isEndless = true;
+        return this;
+    }
+
     /** Both outputs are terminals that show colour. */
     Shell onAScreen() {
         isScreen = true;
@@ -65,7 +73,8 @@ final class Shell {
                 isScreen,
                 isScreen,
                 isScreen);
-        int code = Evenrise.run(terminal, StandIns.finding(found, asked::set), arguments);
+        Jobs jobs = isEndless ? StandIns.endless(found) : StandIns.finding(found, asked::set);
+        int code = Evenrise.run(terminal, jobs, arguments);
         return new Result(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 }

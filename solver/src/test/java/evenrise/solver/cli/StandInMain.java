@@ -7,6 +7,6 @@ final class StandInMain {
     private StandInMain() {}
 
     public static void main(String[] arguments) {
-        System.exit(Evenrise.run(Terminal.ofProcess(), StandIns.endless(SmallHall.sound()), arguments));
+        Evenrise.process(StandIns.endless(SmallHall.sound()), arguments);
     }
 }
