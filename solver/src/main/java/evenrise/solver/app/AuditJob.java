@@ -4,6 +4,7 @@ import evenrise.model.evaluation.Evaluation;
 import evenrise.model.file.Format;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
+import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
@@ -33,22 +34,30 @@ final class AuditJob {
             return layout.project();
         }
 
+        /** Judged, with the bounds that short arguments show. */
         Evaluation evaluation(Optional<Plan> earlier) {
             return Evaluation.of(layout, () -> ProvenBounds.of(project()), earlier);
         }
     }
 
     private final Watch watch;
+    private final Cancellation cancellation;
 
-    AuditJob(Watch watch) {
+    AuditJob(Watch watch, Cancellation cancellation) {
         this.watch = watch;
+        this.cancellation = cancellation;
     }
 
     AuditResult run(AuditRequest request) {
         Subject subject = Subject.of(request.project(), request.plan(), watch.notes());
         Optional<Plan> earlier =
                 request.from().map(source -> Inputs.earlierPlan(source, subject.project(), watch.notes()));
-        Evaluation evaluation = subject.evaluation(earlier);
+        Evaluation evaluation = request.proof().isEmpty()
+                ? subject.evaluation(earlier)
+                : Evaluation.of(
+                        subject.layout(),
+                        () -> proven(subject.layout(), request.proof().get()),
+                        earlier);
         watch.at(Stage.JUDGING);
         evaluation.assessment();
         watch.at(Stage.BOUNDS);
@@ -58,6 +67,12 @@ final class AuditJob {
         watch.at(Stage.WRITING);
         return new AuditResult(
                 evaluation, subject.read().sha256(), findings, subject.read().taken());
+    }
+
+    private Bounds proven(Layout layout, Effort effort) {
+        LongerProof proof = new LongerProof(layout, effort, watch.notes());
+        cancellation.whenCancelled(proof::stop);
+        return proof.bounds();
     }
 
     Listing nextLoad(NextLoadRequest request) {

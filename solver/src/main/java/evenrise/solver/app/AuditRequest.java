@@ -7,11 +7,19 @@ import java.util.Optional;
  * A plan is to be judged, whoever made it.
  *
  * @param from earlier plan that moves are counted from
+ * @param proof how long and with how many threads to prove how near the plan is to the best there could be, with a time;
+ *     empty for what short arguments show
  * @since 0.1.0
  */
-public record AuditRequest(Source project, Source plan, Optional<Source> from) {
+public record AuditRequest(Source project, Source plan, Optional<Source> from, Optional<Effort> proof) {
+    public AuditRequest {
+        if (proof.isPresent() && proof.get().moves().isPresent()) {
+            throw new IllegalArgumentException("a proof has a time, no moves");
+        }
+    }
+
     public AuditRequest(Source project, Source plan) {
-        this(project, plan, Optional.empty());
+        this(project, plan, Optional.empty(), Optional.empty());
     }
 
     public static AuditRequest of(Path project, Path plan) {
@@ -20,6 +28,11 @@ public record AuditRequest(Source project, Source plan, Optional<Source> from) {
 
     /** The same against an earlier plan, which moves are counted from. */
     public AuditRequest withFrom(Path earlier) {
-        return new AuditRequest(project, plan, Optional.of(Source.file(earlier)));
+        return new AuditRequest(project, plan, Optional.of(Source.file(earlier)), proof);
+    }
+
+    /** The same, and proven for a time. */
+    public AuditRequest withProof(Effort effort) {
+        return new AuditRequest(project, plan, from, Optional.of(effort));
     }
 }

@@ -46,22 +46,22 @@ public final class Jobs {
 
     /** @see #audit(AuditRequest) */
     public AuditResult audit(AuditRequest request, JobControl control) {
-        return watched(control, watch -> new AuditJob(watch).run(request));
+        return watched(control, watch -> new AuditJob(watch, control.cancellation()).run(request));
     }
 
     /** Shows where one more load could go. */
     public Listing nextLoad(NextLoadRequest request) {
-        return watched(JobControl.NONE, watch -> new AuditJob(watch).nextLoad(request));
+        return watched(JobControl.NONE, watch -> new AuditJob(watch, Cancellation.NEVER).nextLoad(request));
     }
 
     /** Lists what a project says of its loads and nobody stated. */
     public Listing guessed(AuditRequest request) {
-        return watched(JobControl.NONE, watch -> new AuditJob(watch).guessed(request));
+        return watched(JobControl.NONE, watch -> new AuditJob(watch, Cancellation.NEVER).guessed(request));
     }
 
     /** Proposes what inrush is usual for the gear of loads that state none. */
     public Listing typicalInrush(TypicalInrushRequest request) {
-        return watched(JobControl.NONE, watch -> new AuditJob(watch).typicalInrush(request));
+        return watched(JobControl.NONE, watch -> new AuditJob(watch, Cancellation.NEVER).typicalInrush(request));
     }
 
     /** Says what every other place of a load would break or cost. */

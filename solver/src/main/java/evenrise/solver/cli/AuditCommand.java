@@ -2,18 +2,24 @@ package evenrise.solver.cli;
 
 import evenrise.solver.app.AuditRequest;
 import evenrise.solver.app.AuditResult;
+import evenrise.solver.app.Cancellation;
+import evenrise.solver.app.Effort;
 import evenrise.solver.app.Jobs;
 import evenrise.solver.app.Listing;
 import evenrise.solver.app.NextLoadRequest;
 import evenrise.solver.app.Source;
 import evenrise.solver.app.TypicalInrushRequest;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 @Command(
         name = "audit",
@@ -26,6 +32,7 @@ import picocli.CommandLine.Parameters;
             "  evenrise audit hall.project.json hall.plan.json --all     every place, every load",
             "  evenrise audit hall.project.json hall.plan.json --json > audit.json",
             "  evenrise audit hall.project.json hall.plan.json --from built.plan.json     what has moved",
+            "  evenrise audit hall.project.json hall.plan.json --prove 10m     how good it is at best",
             "  evenrise audit hall.project.json hall.plan.json --next-load 16:2",
             "  evenrise audit hall.project.json hall.plan.json --guessed     what is to be confirmed",
             "  evenrise audit hall.project.json hall.plan.json --typical-inrush",
@@ -34,6 +41,10 @@ import picocli.CommandLine.Parameters;
 final class AuditCommand implements Callable<Integer> {
     private final Terminal terminal;
     private final Jobs jobs;
+    private final Interruption interruption;
+
+    @Spec
+    private CommandSpec spec;
 
     @Parameters(index = "0", paramLabel = "PROJECT", description = "Project file; - reads standard input.")
     private String project;
@@ -55,6 +66,21 @@ final class AuditCommand implements Callable<Integer> {
             paramLabel = "EARLIER",
             description = "Earlier plan of this project: count what has moved since, and its cost in the objective.")
     private String from;
+
+    @Option(
+            names = "--prove",
+            paramLabel = "TIME",
+            converter = Durations.class,
+            description =
+                    "Prove so long how near the plan is to the best there could be; ends sooner where nothing is left"
+                            + " to prove, or with Ctrl-C.")
+    private Duration proving;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "With --prove: threads. Default: one for each processor, at most 8.")
+    private Integer threads;
 
     @Option(
             names = "--next-load",
@@ -82,9 +108,10 @@ final class AuditCommand implements Callable<Integer> {
                     + " ending, else JSON.")
     private String typicalInrushInto;
 
-    AuditCommand(Terminal terminal, Jobs jobs) {
+    AuditCommand(Terminal terminal, Jobs jobs, Interruption interruption) {
         this.terminal = terminal;
         this.jobs = jobs;
+        this.interruption = interruption;
     }
 
     @Override
@@ -92,15 +119,25 @@ final class AuditCommand implements Callable<Integer> {
         AuditRequest request = new AuditRequest(
                 terminal.source(project),
                 terminal.source(plan),
-                Optional.ofNullable(from).map(terminal::source));
+                Optional.ofNullable(from).map(terminal::source),
+                proof());
         Optional<Listing> instead = instead(request);
         if (instead.isPresent()) {
             terminal.print(terminal.out(), instead.get().text(terminal.outStyle(all)));
             return ExitCode.DONE;
         }
-        AuditResult result = jobs.audit(request, ProgressView.control(terminal));
+        AuditResult result = jobs.audit(
+                request, ProgressView.control(terminal, false, proving == null ? Cancellation.NEVER : interruption));
         terminal.print(terminal.out(), asJson ? List.of(result.json()) : result.text(terminal.outStyle(all)));
         return ExitCode.of(result.evaluation().assessment(), strict.isStrict());
+    }
+
+    private Optional<Effort> proof() {
+        if (threads != null && proving == null) {
+            throw new ParameterException(spec.commandLine(), "--threads is for a proof. Say --prove TIME as well.");
+        }
+        return Optional.ofNullable(proving)
+                .map(time -> BudgetOptions.effort(spec.commandLine(), time, null, 1, threads));
     }
 
     /** What is asked for in place of the audit. */

@@ -87,7 +87,7 @@ public final class Evenrise implements Runnable {
     static CommandLine commandLine(Terminal terminal, Jobs jobs, Interruption interruption) {
         CommandLine root = new CommandLine(new Evenrise())
                 .addSubcommand(new PlanCommand(terminal, jobs, interruption))
-                .addSubcommand(new AuditCommand(terminal, jobs))
+                .addSubcommand(new AuditCommand(terminal, jobs, interruption))
                 .addSubcommand(new ExplainCommand(terminal, jobs))
                 .addSubcommand(new WhatIfCommand(terminal, jobs, interruption))
                 .addSubcommand(new SizeCommand(terminal, jobs))

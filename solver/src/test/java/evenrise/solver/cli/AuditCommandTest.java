@@ -36,6 +36,25 @@ class AuditCommandTest {
         assertThat(result.err()).isEmpty();
     }
 
+    @Test
+    void provesWhatIsAskedAndEndsWhenNothingIsLeftToProve() {
+        Shell.Result result =
+                new Shell(SmallHall.sound()).run("audit", project.toString(), plan.toString(), "--prove", "10m");
+
+        assertThat(result.code()).isEqualTo(ExitCode.DONE);
+        assertThat(result.out()).containsPattern("Proven lower bound of the objective +120\\.00 ");
+        assertThat(result.err()).contains("a plan of 120.00 A equiv. turned up, better than this one of 120.08.");
+    }
+
+    @Test
+    void asksForTheTimeOfAProofWithThreads() {
+        Shell.Result result =
+                new Shell(SmallHall.sound()).run("audit", project.toString(), plan.toString(), "--threads", "2");
+
+        assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(result.err()).contains("Say --prove TIME as well.");
+    }
+
     /**
      * Running 10, 20 and 0 A deviate by 10 A at supply and panel; the peak is 100 A; the last switch-on comes 0.75 s after
      * the command, a tenth each: 120.075. Moved: the amplifier's breaker and lead, and the board's start delay, 5 each.
