@@ -25,6 +25,7 @@ public final class ProjectChecks {
             SlotNumbers::check,
             FixedPlaces::check,
             Cables::check,
+            CatalogueChecks::check,
             Trips::check);
 
     private ProjectChecks() {}

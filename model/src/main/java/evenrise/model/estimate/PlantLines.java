@@ -5,25 +5,19 @@ import evenrise.model.contract.Words;
 import evenrise.model.project.Cable;
 import evenrise.model.project.Catalogue;
 import evenrise.model.project.Contactor;
-import evenrise.model.project.ContactorPrice;
 import evenrise.model.project.DistributionNode;
 import evenrise.model.project.Feeder;
-import evenrise.model.project.FeederPrice;
 import evenrise.model.project.Load;
-import evenrise.model.project.NodePrice;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Project;
 import evenrise.model.project.SwitchedBy;
 import evenrise.model.project.Transformer;
-import evenrise.model.project.TransformerPrice;
-import java.util.ArrayList;
+import java.math.BigDecimal;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -33,7 +27,7 @@ import java.util.stream.Stream;
 final class PlantLines {
     private final Project project;
     private final Optional<Catalogue> catalogue;
-    private final Map<String, BillLine> kinds = new LinkedHashMap<>();
+    private final BillLines kinds = new BillLines();
 
     private PlantLines(Project project) {
         this.project = project;
@@ -51,21 +45,7 @@ final class PlantLines {
             project.nodes().stream().filter(node -> node.source().isEmpty()).forEach(lines::feeder);
         }
         project.loads().stream().filter(PlantLines::hasContactor).forEach(lines::contactor);
-        return List.copyOf(lines.kinds.values());
-    }
-
-    /** Work that goes with them. */
-    static List<BillLine> labour(Project project, Catalogue catalogue) {
-        List<BillLine> lines = new ArrayList<>();
-        int contactors =
-                (int) project.loads().stream().filter(PlantLines::hasContactor).count();
-        if (!project.nodes().isEmpty()) {
-            lines.add(new BillLine("work: node", project.nodes().size(), catalogue.labourPerNode()));
-        }
-        if (contactors > 0) {
-            lines.add(new BillLine("work: contactor", contactors, catalogue.labourPerContactor()));
-        }
-        return lines;
+        return lines.kinds.lines();
     }
 
     /** Whether its breaker is one that a board switches: what a contactor switches has an ordinary one. */
@@ -80,21 +60,21 @@ final class PlantLines {
         return load.switched() && load.comesWith().isEmpty();
     }
 
-    private static boolean hasContactor(Load load) {
+    static boolean hasContactor(Load load) {
         return load.switchedBy() == SwitchedBy.CONTACTOR && load.comesWith().isEmpty();
     }
 
     private void node(DistributionNode node) {
         if (node.source().isPresent()) {
-            count("further source, " + BillOfMaterials.amps(node.ratedAmps()), OptionalDouble.empty());
+            kinds.count("further source, " + BillOfMaterials.amps(node.ratedAmps()), Optional.empty());
         } else if (node.transformer().isPresent()) {
             transformer(node.transformer().get());
         } else {
-            count(
+            kinds.count(
                     "node, " + BillOfMaterials.amps(node.ratedAmps()),
                     cheapest(
                             prices(Catalogue::nodes).filter(kind -> kind.upToAmps() >= node.ratedAmps()),
-                            NodePrice::price));
+                            kind -> BigDecimal.valueOf(kind.price())));
         }
     }
 
@@ -102,14 +82,14 @@ final class PlantLines {
         OptionalDouble kva = it.ratedKva();
         String item = "transformer, " + Words.word(it.connection())
                 + (kva.isPresent() ? ", " + BillOfMaterials.number(kva.getAsDouble()) + " kVA" : ", rating not stated");
-        count(
+        kinds.count(
                 item,
                 cheapest(
                         prices(Catalogue::transformers)
                                 .filter(kind -> kva.isPresent() && kind.upToKva() >= kva.getAsDouble())
                                 .filter(kind -> kind.connection().isEmpty()
                                         || kind.connection().get() == it.connection()),
-                        TransformerPrice::price));
+                        kind -> BigDecimal.valueOf(kind.price())));
     }
 
     private void feeder(Panel panel) {
@@ -132,13 +112,15 @@ final class PlantLines {
                 .findFirst();
         String item = "feeder, " + (amps.isPresent() ? BillOfMaterials.amps(amps.getAsDouble()) : "rating not stated")
                 + (metres.isPresent() ? ", " + BillOfMaterials.number(metres.getAsDouble()) + " m" : "");
-        count(
+        kinds.count(
                 item,
                 cheapest(
                         prices(Catalogue::feeders)
                                 .filter(kind -> amps.isPresent() && kind.upToAmps() >= amps.getAsDouble())
                                 .filter(kind -> kind.pricePerMetre() == 0 || metres.isPresent()),
-                        (FeederPrice kind) -> kind.price() + kind.pricePerMetre() * metres.orElse(0)));
+                        kind -> BigDecimal.valueOf(kind.price())
+                                .add(BigDecimal.valueOf(kind.pricePerMetre())
+                                        .multiply(BigDecimal.valueOf(metres.orElse(0))))));
     }
 
     private void contactor(Load lead) {
@@ -151,25 +133,19 @@ final class PlantLines {
                 .map(Contactor::ratedAmps)
                 .orElseGet(() ->
                         behind.stream().mapToDouble(Load::breakerAmps).max().orElseThrow());
-        count(
+        kinds.count(
                 "contactor, " + Phrase.counted(poles, "pole") + ", " + BillOfMaterials.amps(amps),
                 cheapest(
                         prices(Catalogue::contactors)
                                 .filter(kind -> kind.upToPoles() >= poles && kind.upToAmps() >= amps),
-                        ContactorPrice::price));
+                        kind -> BigDecimal.valueOf(kind.price())));
     }
 
-    private <K> Stream<K> prices(java.util.function.Function<Catalogue, List<K>> of) {
+    private <K> Stream<K> prices(Function<Catalogue, List<K>> of) {
         return catalogue.stream().flatMap(it -> of.apply(it).stream());
     }
 
-    private static <K> OptionalDouble cheapest(Stream<K> kinds, ToDoubleFunction<K> price) {
-        return kinds.mapToDouble(price).boxed().min(Comparator.naturalOrder()).stream()
-                .mapToDouble(Double::doubleValue)
-                .findFirst();
-    }
-
-    private void count(String item, OptionalDouble price) {
-        BillOfMaterials.count(kinds, item, price);
+    private static <K> Optional<BigDecimal> cheapest(Stream<K> kinds, Function<K, BigDecimal> price) {
+        return kinds.map(price).min(Comparator.naturalOrder());
     }
 }

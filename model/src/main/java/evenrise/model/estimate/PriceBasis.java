@@ -1,6 +1,7 @@
 package evenrise.model.estimate;
 
 import evenrise.model.contract.Phrase;
+import evenrise.model.plan.Plan;
 import evenrise.model.project.Catalogue;
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
@@ -25,13 +26,10 @@ public record PriceBasis(List<String> exclusions, boolean isUsual, List<String> 
     private static final List<String> USUAL = List.of(
             "the supply, its meter and what stands before it",
             "the gear that is fed, its installation and its plugs",
-            "cables, conduits and trays beyond what the prices of poles, leads and feeders cover",
             "earthing and bonding, builder's work and fire stopping",
             "emergency lighting and whatever serves life safety",
             "fault, arc-flash and discrimination studies, permits, inspection, testing and commissioning",
-            "programming, drawings and training",
-            "access equipment, work at night and on live plants",
-            "freight, taxes, contingency, overheads and profit");
+            "programming, drawings and training");
 
     public PriceBasis {
         exclusions = List.copyOf(exclusions);
@@ -39,6 +37,11 @@ public record PriceBasis(List<String> exclusions, boolean isUsual, List<String> 
     }
 
     public static PriceBasis of(Project project) {
+        return of(project, Optional.empty());
+    }
+
+    /** @param plan that the price was made with */
+    public static PriceBasis of(Project project, Optional<Plan> plan) {
         Optional<List<String>> stated = project.catalogue().flatMap(Catalogue::exclusions);
         List<String> assumptions = new ArrayList<>();
         guesses(project).ifPresent(assumptions::add);
@@ -47,7 +50,36 @@ public record PriceBasis(List<String> exclusions, boolean isUsual, List<String> 
                         "no inrush_peak_a, so that no inrush is counted",
                         load -> load.switched() && load.inrushPeakAmps().isEmpty())
                 .ifPresent(assumptions::add);
-        return new PriceBasis(stated.orElse(USUAL), stated.isEmpty(), assumptions);
+        if (plan.isEmpty() && LeadLines.arePriced(project)) {
+            assumptions.add("Control leads between panels follow from a plan and are not in this price.");
+        }
+        return new PriceBasis(stated.orElseGet(() -> usual(project.catalogue())), stated.isEmpty(), assumptions);
+    }
+
+    /** Without what the catalogue covers. */
+    private static List<String> usual(Optional<Catalogue> catalogue) {
+        List<String> usual = new ArrayList<>(USUAL);
+        boolean hasCables = catalogue.filter(it -> !it.cables().isEmpty()).isPresent();
+        boolean worksAtNight = catalogue
+                .flatMap(Catalogue::labourHours)
+                .filter(it -> it.nightPercent() > 0)
+                .isPresent();
+        boolean hasPercentages =
+                catalogue.filter(it -> !it.percentages().isEmpty()).isPresent();
+        usual.add(
+                2,
+                hasCables
+                        ? "cables, conduits and trays that are not listed"
+                        : "cables, conduits and trays beyond what the prices of poles, leads and feeders cover");
+        usual.add(
+                worksAtNight
+                        ? "access equipment, work on live plants"
+                        : "access equipment, work at night and on live plants");
+        usual.add(
+                hasPercentages
+                        ? "whatever of freight, taxes, contingency, overheads and profit is not listed"
+                        : "freight, taxes, contingency, overheads and profit");
+        return usual;
     }
 
     /** Exclusions as one sentence. */

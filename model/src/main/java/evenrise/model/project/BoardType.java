@@ -74,7 +74,10 @@ public record BoardType(
         @Field(
                 meaning = "Whether switching off mirrors switching on, or each output has an off time of its own",
                 byDefault = "\"mirror\"")
-        OffTiming off)
+        OffTiming off,
+
+        @Field(meaning = "Prices that hold from a number on, numbers rising", byDefault = "[]")
+        List<PriceBreak> priceBreaks)
         implements BoardTypeBuilder.With {
     public BoardType {
         Contract.check(
@@ -90,9 +93,11 @@ public record BoardType(
                 emergencyBy,
                 groups,
                 spareOutputs,
-                off);
+                off,
+                priceBreaks);
         startDelaySeconds = List.copyOf(startDelaySeconds);
         stepSeconds = List.copyOf(stepSeconds);
+        priceBreaks = List.copyOf(priceBreaks);
     }
 
     /** Begins with what a file gives that leaves everything out. */

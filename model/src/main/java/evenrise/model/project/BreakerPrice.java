@@ -4,6 +4,7 @@ import evenrise.model.contract.Contract;
 import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
+import java.util.List;
 
 /** What a breaker of one kind costs. */
 @FileRecord
@@ -17,10 +18,14 @@ public record BreakerPrice(
         boolean switched,
 
         @Field(meaning = "Price of one breaker, in the catalogue's currency", min = 0)
-        double price)
+        double price,
+
+        @Field(meaning = "Prices that hold from a number on, numbers rising", byDefault = "[]")
+        List<PriceBreak> priceBreaks)
         implements BreakerPriceBuilder.With {
     public BreakerPrice {
-        Contract.check(BreakerPrice.class, poles, upToAmps, switched, price);
+        Contract.check(BreakerPrice.class, poles, upToAmps, switched, price, priceBreaks);
+        priceBreaks = List.copyOf(priceBreaks);
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -57,7 +57,27 @@ public record Catalogue(
                         "What no price covers, printed with every price; an empty list says that there is nothing, and"
                                 + " a usual list is printed when absent",
                 optional = true)
-        Optional<List<String>> exclusions)
+        Optional<List<String>> exclusions,
+
+        @Field(
+                meaning = "Work by hours and their rate; what stands here has no labour_per_… beside it",
+                optional = true)
+        Optional<LabourHours> labourHours,
+
+        @Field(
+                meaning = "Kinds of circuit cable, by length; cables of circuits are listed only where there are some",
+                byDefault = "[]")
+        List<CablePrice> cables,
+
+        @Field(
+                meaning =
+                        "Price of what a control lead needs more where its board is in another panel than its breaker",
+                min = 0,
+                optional = true)
+        OptionalDouble leadBetweenPanels,
+
+        @Field(meaning = "What is added in percent, in this order", byDefault = "[]")
+        List<AddedPercentage> percentages)
         implements CatalogueBuilder.With {
     public Catalogue {
         Contract.check(
@@ -76,7 +96,11 @@ public record Catalogue(
                 contactors,
                 labourPerNode,
                 labourPerContactor,
-                exclusions);
+                exclusions,
+                labourHours,
+                cables,
+                leadBetweenPanels,
+                percentages);
         panelTypes = List.copyOf(panelTypes);
         breakers = List.copyOf(breakers);
         transformers = List.copyOf(transformers);
@@ -84,6 +108,8 @@ public record Catalogue(
         feeders = List.copyOf(feeders);
         contactors = List.copyOf(contactors);
         exclusions = exclusions.map(List::copyOf);
+        cables = List.copyOf(cables);
+        percentages = List.copyOf(percentages);
     }
 
     /** Begins with what a file gives that leaves everything out. */

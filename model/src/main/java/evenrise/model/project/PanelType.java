@@ -4,6 +4,7 @@ import evenrise.model.contract.Contract;
 import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
+import java.util.List;
 
 /** A kind of panel that can be bought. */
 @FileRecord
@@ -24,10 +25,14 @@ public record PanelType(
         SlotNumbering numbering,
 
         @Field(meaning = "Price of one panel, in the catalogue's currency", min = 0)
-        double price)
+        double price,
+
+        @Field(meaning = "Prices that hold from a number on, numbers rising", byDefault = "[]")
+        List<PriceBreak> priceBreaks)
         implements PanelTypeBuilder.With {
     public PanelType {
-        Contract.check(PanelType.class, id, slots, ratedAmps, neutralFactor, numbering, price);
+        Contract.check(PanelType.class, id, slots, ratedAmps, neutralFactor, numbering, price, priceBreaks);
+        priceBreaks = List.copyOf(priceBreaks);
     }
 
     /** Begins with what a file gives that leaves everything out. */

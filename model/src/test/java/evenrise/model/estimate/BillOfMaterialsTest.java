@@ -75,7 +75,7 @@ class BillOfMaterialsTest {
 
         // panel 1000, breakers 50 + 70, four poles at 10, three leads at 5, one panel at 200; board and 2-pole breaker
         // unpriced
-        assertThat(bill.total()).isEqualTo(1000 + 50 + 70 + 40 + 15 + 200);
+        assertThat(bill.total()).isEqualByComparingTo("1375"); // 1000 + 50 + 70 + 40 + 15 + 200
         assertThat(bill.unpriced())
                 .extracting(BillLine::item)
                 .containsExactly("board eight of 8 outputs", "switched breaker, 2 poles, 20 A", "work: board");
@@ -88,7 +88,7 @@ class BillOfMaterialsTest {
         assertThat(bill.lines())
                 .filteredOn(line -> line.item().equals("switched breaker, 1 pole, 32 A"))
                 .singleElement()
-                .satisfies(line -> assertThat(line.unitPrice()).hasValue(70));
+                .satisfies(line -> assertThat(line.unitPrice().orElseThrow()).isEqualByComparingTo("70"));
     }
 
     @Test
@@ -99,7 +99,7 @@ class BillOfMaterialsTest {
                 .build());
 
         assertThat(bill.currency()).isEmpty();
-        assertThat(bill.total()).isEqualTo(300);
+        assertThat(bill.total()).isEqualByComparingTo("300");
     }
 
     /**
@@ -181,7 +181,7 @@ class BillOfMaterialsTest {
 
         BillOfMaterials bill = BillOfMaterials.of(plant);
 
-        assertThat(bill.total()).isEqualTo(4000 + 900 + 460 + 120 + 15 + 5 + 2 * 100 + 30);
+        assertThat(bill.total()).isEqualByComparingTo("5730"); // 4000 + 900 + 460 + 120 + 15 + 5 + 2 * 100 + 30
         assertThat(bill.unpriced())
                 .extracting(BillLine::item)
                 .contains("breaker, 2 poles, 20 A", "feeder, 225 A", "feeder, rating not stated");

@@ -2,11 +2,13 @@ package evenrise.solver.app;
 
 import evenrise.model.estimate.BillOfMaterials;
 import evenrise.model.file.WholeFile;
+import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.document.BillTable;
 import evenrise.solver.table.Csv;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A bill of materials. */
 final class BillJob {
@@ -18,9 +20,10 @@ final class BillJob {
         request.csv().ifPresent(path -> Outputs.refuseInputs(path, inputs));
         Project project =
                 Inputs.project(request.project(), watch.notes()).value().orElseThrow();
-        request.plan().ifPresent(plan -> Inputs.plan(plan, project, watch.notes()));
+        Optional<Plan> plan = request.plan()
+                .flatMap(it -> Inputs.plan(it, project, watch.notes()).value());
         watch.at(Stage.WRITING);
-        BillOfMaterials bill = BillOfMaterials.of(project);
+        BillOfMaterials bill = BillOfMaterials.of(project, plan);
         request.csv()
                 .ifPresent(path -> Outputs.write(
                         () -> WholeFile.write(path, Csv.of(BillTable.of(bill).values()))));

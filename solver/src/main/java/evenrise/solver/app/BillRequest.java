@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * What a project consists of is to be listed, with prices.
  *
- * @param plan read and checked; it changes no price
+ * @param plan read and checked; it says which control leads cross to another panel, and changes no other price
  * @param csv where the bill is written as a table of values
  * @since 0.1.0
  */

@@ -92,7 +92,7 @@ record PlannedVariant(
     private static PlannedVariant ready(String name, Variant variant, String file, byte[] bytes, Project project) {
         OptionalDouble price = project.catalogue().isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(BillOfMaterials.of(project).total());
+                : OptionalDouble.of(BillOfMaterials.of(project).total().doubleValue());
         return new PlannedVariant(name, variant, file, Optional.of(bytes), price, List.of());
     }
 

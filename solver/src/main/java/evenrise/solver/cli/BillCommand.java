@@ -15,8 +15,8 @@ import picocli.CommandLine.Parameters;
         name = "bill",
         header = "List what a project consists of, with prices.",
         description =
-                "Panels, boards, breakers and work, counted, with the prices of the project's catalogue. What has "
-                        + "no price is listed without one.",
+                "Panels, boards, breakers, cables and work, counted, with the prices of the project's catalogue, subtotals "
+                        + "and percentages. What has no price is listed without one.",
         footer = {"%nExamples:", "  evenrise bill hall.project.json", "  evenrise bill hall.project.json --csv bill.csv"
         })
 final class BillCommand implements Callable<Integer> {
@@ -30,7 +30,8 @@ final class BillCommand implements Callable<Integer> {
             index = "1",
             arity = "0..1",
             paramLabel = "PLAN",
-            description = "Plan of it, which is read and checked; it changes no price.")
+            description =
+                    "Plan of it, which says what control leads cross to another panel; it changes no other price.")
     private String plan;
 
     @Option(names = "--csv", paramLabel = "FILE", description = "Write the bill there as a table of values, too.")

@@ -12,7 +12,8 @@ import java.util.function.ToDoubleFunction;
 /**
  * All ways to take things of some kinds so that every need is met, one by one in order of their price: a best-first search
  * over how many of each kind are taken, guided by what the unmet part of the needs costs at least. That is exact for one need
- * alone, rounded so that it never is too much, so no way is passed over and few are looked at in vain.
+ * alone, rounded so that it never is too much, so no way is passed over and few are looked at in vain. Kinds whose price
+ * depends on their number count at their least price until all of them are taken, and then at what they cost.
  */
 final class CheapestFirst<K> {
     /** After so many steps the rest is not listed. */
@@ -25,6 +26,7 @@ final class CheapestFirst<K> {
     private final double[] prices;
     private final List<Need<K>> needs;
     private final int most;
+    private final Surcharge<K> surcharge;
     private final double[][][] costs; // by need, kind from which on is taken, units missing
     private final double[] unit;
     private final PriorityQueue<Step> open;
@@ -34,15 +36,44 @@ final class CheapestFirst<K> {
     /** A way, the kinds in their order and each as often as it is taken. */
     record Way<K>(List<K> taken, double price) {}
 
+    /** What things that are priced together cost above the sum of their prices, by how many they are; never below 0. */
+    interface Surcharge<K> {
+        /** The same for kinds that are priced together; these stand side by side in the list of kinds. */
+        Object priced(K kind);
+
+        double of(K kind, int count);
+
+        static <K> Surcharge<K> none() {
+            return new Surcharge<>() {
+                @Override
+                public Object priced(K kind) {
+                    return kind;
+                }
+
+                @Override
+                public double of(K kind, int count) {
+                    return 0;
+                }
+            };
+        }
+    }
+
     private record Step(int kind, int[] counts, int taken, double[] sums, double price, double atLeast, long number) {}
 
     /**
-     * @param price of one thing of a kind, above 0
+     * @param price of one thing of a kind at least, above 0
      * @param least things taken
      * @param most things taken
      */
-    CheapestFirst(List<K> kinds, ToDoubleFunction<K> price, List<Need<K>> needs, int least, int most) {
+    CheapestFirst(
+            List<K> kinds,
+            ToDoubleFunction<K> price,
+            Surcharge<K> surcharge,
+            List<Need<K>> needs,
+            int least,
+            int most) {
         this.kinds = List.copyOf(kinds);
+        this.surcharge = surcharge;
         this.prices = kinds.stream().mapToDouble(price).toArray();
         this.needs = new ArrayList<>(needs);
         this.needs.add(new Need<>(least, any -> 1, Optional.empty()));
@@ -75,9 +106,24 @@ final class CheapestFirst<K> {
                 }
                 offer(step.kind(), counts, step.taken() + 1, sums, step.price() + prices[step.kind()]);
             }
-            offer(step.kind() + 1, step.counts(), step.taken(), step.sums(), step.price());
+            offer(step.kind() + 1, step.counts(), step.taken(), step.sums(), step.price() + finished(step));
         }
         return Optional.empty();
+    }
+
+    /** What is added as a step leaves its kind, where that is the last of those that are priced together. */
+    private double finished(Step step) {
+        K kind = kinds.get(step.kind());
+        Object priced = surcharge.priced(kind);
+        if (step.kind() + 1 < kinds.size()
+                && surcharge.priced(kinds.get(step.kind() + 1)).equals(priced)) {
+            return 0;
+        }
+        int count = 0;
+        for (int at = step.kind(); at >= 0 && surcharge.priced(kinds.get(at)).equals(priced); at--) {
+            count += step.counts()[at];
+        }
+        return surcharge.of(kind, count);
     }
 
     /** Whether ways may be left that were not listed, for there are too many. */

@@ -1,61 +1,48 @@
 package evenrise.solver.compare;
 
-import evenrise.model.estimate.BillLine;
-import evenrise.model.estimate.BillOfMaterials;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.PanelType;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 
 /**
- * What one thing of each kind adds to the price of a project, as its bill has it, so that prices need no plan. What has no
- * price must not win as if it were free: a kind that lacks one is left out where another lacks less.
+ * Kinds of panel and board to choose from. What has no price must not win as if it were free: a kind that lacks one is left
+ * out where another lacks less.
  */
 final class KindPrices {
-    private final Variation variation;
-    private final MakeUp start;
-    private final BillOfMaterials bill;
+    private final PriceFormula formula;
     private final List<PanelKind> panels = new ArrayList<>();
     private final List<BoardKind> boards = new ArrayList<>();
     private final Set<String> leftOut = new LinkedHashSet<>();
     private final Set<String> unpriced = new TreeSet<>();
-    private final double rest;
-
-    private record Priced<K>(K kind, Set<String> lacks) {}
 
     KindPrices(Variation variation) {
-        this.variation = variation;
-        List<PanelType> types = variation.catalogue().panelTypes();
-        List<PanelKind> first = variation.points().stream()
-                .map(point -> new PanelKind(point, types.get(0), 0))
-                .toList();
-        start = new MakeUp(first, List.of(), 0);
-        bill = BillOfMaterials.of(variation.built(start));
-        double ofStart = 0;
-        for (int i = 0; i < first.size(); i++) {
-            List<Priced<PanelKind>> priced = new ArrayList<>();
-            for (PanelType type : types) {
-                priced.add(panel(first.get(i).point(), type));
+        this.formula = new PriceFormula(variation);
+        for (FeedPoint point : variation.points()) {
+            List<PanelKind> all = new ArrayList<>();
+            for (PanelType type : variation.catalogue().panelTypes()) {
+                PriceFormula.Unit unit = formula.unit(point, type);
+                all.add(new PanelKind(point, type, unit.price(), unit.lacks()));
             }
-            ofStart += priced.get(0).kind().price();
-            panels.addAll(chosen(priced, kind -> "panel type '" + kind.type().id() + "'"));
+            panels.addAll(chosen(
+                    all, PanelKind::lacks, kind -> "panel type '" + kind.type().id() + "'"));
         }
-        rest = bill.total() - ofStart;
-        List<Priced<BoardKind>> priced = variation.project().boardTypes().stream()
-                .filter(type -> GroupPacking.room(type) > 0)
-                .map(this::board)
-                .toList();
-        List<BoardKind> good =
-                chosen(priced, kind -> "board type '" + kind.type().id() + "'");
+        List<BoardKind> all = new ArrayList<>();
+        for (BoardType type : variation.project().boardTypes()) {
+            if (GroupPacking.room(type) > 0) {
+                PriceFormula.Unit unit = formula.unit(type);
+                all.add(new BoardKind(Optional.empty(), type, unit.price(), unit.lacks()));
+            }
+        }
+        List<BoardKind> good = chosen(
+                all, BoardKind::lacks, kind -> "board type '" + kind.type().id() + "'");
         for (Optional<String> system : variation.systems()) {
-            good.forEach(kind -> boards.add(new BoardKind(system, kind.type(), kind.price())));
+            good.forEach(kind -> boards.add(new BoardKind(system, kind.type(), kind.price(), kind.lacks())));
         }
     }
 
@@ -67,9 +54,9 @@ final class KindPrices {
         return boards;
     }
 
-    /** Price of all that does not vary. */
-    double rest() {
-        return rest;
+    /** What the kinds chosen come to together. */
+    PriceFormula formula() {
+        return formula;
     }
 
     /** Kinds that are not chosen, since nobody knows what they cost. */
@@ -82,49 +69,17 @@ final class KindPrices {
         return List.copyOf(unpriced);
     }
 
-    private Priced<PanelKind> panel(FeedPoint point, PanelType type) {
-        List<PanelKind> more = new ArrayList<>(start.panels());
-        more.add(new PanelKind(point, type, 0));
-        BillOfMaterials with = BillOfMaterials.of(variation.built(new MakeUp(more, List.of(), 0)));
-        Set<String> lacks = lacks(with);
-        if (type.price() == 0) {
-            lacks.add("panels");
-        }
-        return new Priced<>(new PanelKind(point, type, with.total() - bill.total()), lacks);
-    }
-
-    private Priced<BoardKind> board(BoardType type) {
-        MakeUp more = new MakeUp(
-                start.panels(), List.of(new BoardKind(variation.systems().get(0), type, 0)), 0);
-        BillOfMaterials with = BillOfMaterials.of(variation.built(more));
-        return new Priced<>(new BoardKind(Optional.empty(), type, with.total() - bill.total()), lacks(with));
-    }
-
-    /** Kinds of line without a price that are more than at the start. */
-    private Set<String> lacks(BillOfMaterials with) {
-        Map<String, Integer> before = new HashMap<>();
-        bill.lines().forEach(line -> before.put(line.item(), line.quantity()));
-        Set<String> lacks = new TreeSet<>();
-        for (BillLine line : with.unpriced()) {
-            if (line.quantity() > before.getOrDefault(line.item(), 0)) {
-                String noun = line.item().startsWith("work")
-                        ? line.item()
-                        : line.item().split("[ ,]")[0] + "s";
-                lacks.add(noun);
-            }
-        }
-        return lacks;
-    }
-
-    private <K> List<K> chosen(List<Priced<K>> priced, Function<K, String> name) {
-        int fewest = priced.stream().mapToInt(each -> each.lacks().size()).min().orElse(0);
+    private <K> List<K> chosen(List<K> kinds, Function<K, Set<String>> lacks, Function<K, String> name) {
+        int fewest =
+                kinds.stream().mapToInt(each -> lacks.apply(each).size()).min().orElse(0);
         List<K> chosen = new ArrayList<>();
-        for (Priced<K> each : priced) {
-            if (each.lacks().size() > fewest) {
-                leftOut.add(name.apply(each.kind()) + " (no price of " + String.join(", ", each.lacks()) + ")");
+        for (K each : kinds) {
+            Set<String> missing = new TreeSet<>(lacks.apply(each));
+            if (missing.size() > fewest) {
+                leftOut.add(name.apply(each) + " (no price of " + String.join(", ", missing) + ")");
             } else {
-                chosen.add(each.kind());
-                unpriced.addAll(each.lacks());
+                chosen.add(each);
+                unpriced.addAll(missing);
             }
         }
         return chosen;

@@ -3,6 +3,7 @@ package evenrise.solver.compare;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -29,6 +30,16 @@ public record MakeUp(List<PanelKind> panels, List<BoardKind> boards, double pric
         return words(
                 boards,
                 kind -> kind.type().id() + kind.system().map(it -> " for " + it).orElse(""));
+    }
+
+    /** What of it has no price, such as {@code 3 × work: board}; empty where all has one. */
+    public String unpricedWords() {
+        Map<String, Integer> counts = new TreeMap<>();
+        panels.forEach(kind -> kind.lacks().forEach(each -> counts.merge(each, 1, Integer::sum)));
+        boards.forEach(kind -> kind.lacks().forEach(each -> counts.merge(each, 1, Integer::sum)));
+        return counts.entrySet().stream()
+                .map(each -> each.getValue() + " × " + each.getKey())
+                .collect(Collectors.joining(", "));
     }
 
     private static String place(String name, String usual) {

@@ -2,7 +2,9 @@ package evenrise.solver.document;
 
 import evenrise.model.estimate.BillOfMaterials;
 import evenrise.solver.report.BillRow;
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 
 /** What to buy and what work to do. */
 public final class BillTable {
@@ -16,16 +18,25 @@ public final class BillTable {
                 String.join(" ", bill.basisSentences()),
                 List.of(
                         Column.text("item", "Item", BillRow::item),
-                        Column.countOrNone("quantity", "Quantity", BillRow::quantity),
+                        new Column<>("quantity", "Quantity", "", true, BillTable::quantity),
                         new Column<>("price", "Price", currency, true, BillTable::price),
-                        Column.number("sum", "Sum", currency, BillRow::sum, BillRow.NO_PRICE)),
+                        new Column<>("sum", "Sum", currency, true, row -> number(row.sum()))),
                 BillRow.of(bill));
     }
 
+    /** Things are whole, metres are not. */
+    private static Object quantity(BillRow row) {
+        return row.quantity()
+                .map(each ->
+                        each.stripTrailingZeros().scale() <= 0 ? (Object) each.intValue() : (Object) each.doubleValue())
+                .orElse("");
+    }
+
     private static Object price(BillRow row) {
-        if (row.unitPrice().isPresent()) {
-            return row.unitPrice().getAsDouble();
-        }
-        return row.isTotal() ? "" : BillRow.NO_PRICE;
+        return row.isTotal() ? "" : number(row.unitPrice());
+    }
+
+    private static Object number(Optional<BigDecimal> amount) {
+        return amount.map(each -> (Object) each.doubleValue()).orElse(BillRow.NO_PRICE);
     }
 }

@@ -78,7 +78,7 @@ public record DocumentTables(
                 new PeakParts(layout).table(),
                 FindingTables.review(evaluation.review()),
                 nodes.events(),
-                BillTable.of(BillOfMaterials.of(layout.project())),
+                BillTable.of(BillOfMaterials.of(layout.project(), Optional.of(evaluation.plan()))),
                 circuits.commissioning(),
                 circuits.labels(),
                 nodes.unstated(),

@@ -1,35 +1,74 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Words;
 import evenrise.model.estimate.BillLine;
 import evenrise.model.estimate.BillOfMaterials;
+import evenrise.model.estimate.PriceBuildUp;
+import evenrise.model.project.AddedPercentage;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
+import java.util.Optional;
 
 /**
- * A line of a bill, or its total.
+ * A line of a bill, or what its lines come to.
  *
- * @param isTotal of all lines above that have a price; it has a sum alone
+ * @param isTotal of lines above that have a price: a subtotal, a percentage or the total; it has a sum alone
  */
 public record BillRow(
-        String item, OptionalInt quantity, OptionalDouble unitPrice, OptionalDouble sum, boolean isTotal) {
+        String item,
+        Optional<BigDecimal> quantity,
+        Optional<BigDecimal> unitPrice,
+        Optional<BigDecimal> sum,
+        boolean isTotal) {
     /** Stands where a line has none. */
     public static final String NO_PRICE = "no price";
 
-    /** Ends with the total where there is a price; it says so where it leaves lines out. */
+    /** Ends with subtotals, percentages and the total where there is a price; it says so where it leaves lines out. */
     public static List<BillRow> of(BillOfMaterials bill) {
         List<BillRow> rows =
                 new ArrayList<>(bill.lines().stream().map(BillRow::of).toList());
         if (bill.unpriced().size() < bill.lines().size()) {
-            String words = bill.unpriced().isEmpty() ? "Total" : "Total of what has a price";
-            rows.add(new BillRow(
-                    words, OptionalInt.empty(), OptionalDouble.empty(), OptionalDouble.of(bill.total()), true));
+            PriceBuildUp buildUp = bill.buildUp();
+            rows.add(total("Material", buildUp.material()));
+            rows.add(total("Labour" + hours(bill), buildUp.labour()));
+            buildUp.added().forEach(each -> rows.add(total(words(each.percentage()), each.amount())));
+            rows.add(total(bill.unpriced().isEmpty() ? "Total" : "Total of what has a price", buildUp.total()));
         }
         return rows;
     }
 
+    /** Subtotals and percentages in one sentence. */
+    static String sentence(BillOfMaterials bill) {
+        PriceBuildUp buildUp = bill.buildUp();
+        List<String> parts = new ArrayList<>();
+        parts.add("material " + buildUp.material().toPlainString());
+        parts.add("labour " + buildUp.labour().toPlainString() + hours(bill).replaceFirst(", (.*)", " ($1)"));
+        buildUp.added()
+                .forEach(each ->
+                        parts.add(words(each.percentage()) + " " + each.amount().toPlainString()));
+        return String.join("; ", parts);
+    }
+
+    private static String hours(BillOfMaterials bill) {
+        return bill.hours().signum() == 0 ? "" : ", " + plain(bill.hours()) + " hours";
+    }
+
+    private static String words(AddedPercentage each) {
+        String base = Words.word(each.of()).replace('-', ' ');
+        return each.name() + ", " + plain(BigDecimal.valueOf(each.percent())) + " % of " + base;
+    }
+
+    /** As it is written by hand: 12 or 12.5. */
+    static String plain(BigDecimal value) {
+        return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+    }
+
+    private static BillRow total(String words, BigDecimal sum) {
+        return new BillRow(words, Optional.empty(), Optional.empty(), Optional.of(sum), true);
+    }
+
     private static BillRow of(BillLine line) {
-        return new BillRow(line.item(), OptionalInt.of(line.quantity()), line.unitPrice(), line.sum(), false);
+        return new BillRow(line.item(), Optional.of(line.quantity()), line.unitPrice(), line.sum(), false);
     }
 }

@@ -1,11 +1,12 @@
 package evenrise.solver.report;
 
-import evenrise.model.contract.Decimals;
 import evenrise.model.contract.Phrase;
 import evenrise.model.estimate.BillOfMaterials;
 import evenrise.model.plan.Cautions;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /** A bill of materials, for a screen. */
 public final class BillText {
@@ -18,7 +19,7 @@ public final class BillText {
         for (BillRow row : BillRow.of(bill)) {
             table.row(
                     row.item(),
-                    row.isTotal() ? "" : Integer.toString(row.quantity().getAsInt()),
+                    row.quantity().map(BillRow::plain).orElse(""),
                     row.isTotal() ? "" : money(row.unitPrice()),
                     money(row.sum()));
         }
@@ -31,7 +32,11 @@ public final class BillText {
         return Sections.joined(List.of(section.lines(), CautionText.lines(Cautions.ALL, paint)));
     }
 
-    private static String money(OptionalDouble amount) {
-        return amount.isPresent() ? Decimals.fixed(amount.getAsDouble(), 2) : BillRow.NO_PRICE;
+    /** To the cent, or as fine as it is stated. */
+    private static String money(Optional<BigDecimal> amount) {
+        return amount.map(each -> each.setScale(
+                                Math.max(2, each.stripTrailingZeros().scale()), RoundingMode.UNNECESSARY)
+                        .toPlainString())
+                .orElse(BillRow.NO_PRICE);
     }
 }

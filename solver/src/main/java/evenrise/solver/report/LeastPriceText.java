@@ -8,6 +8,7 @@ import evenrise.solver.compare.Judged;
 import evenrise.solver.compare.Judged.Standing;
 import evenrise.solver.compare.LeastPrice;
 import evenrise.solver.compare.ScenarioResult;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,7 +30,10 @@ public final class LeastPriceText {
             }
         }
         looked(section, least);
-        cheapest.flatMap(Judged::finding).ifPresent(finding -> unpriced(section, finding));
+        cheapest.flatMap(Judged::finding).ifPresent(finding -> {
+            builtUp(section, finding);
+            unpriced(section, finding);
+        });
         if (!least.unpriced().isEmpty()) {
             section.text(
                     Tone.BAD,
@@ -53,8 +57,7 @@ public final class LeastPriceText {
                         + cheapest.makeUp().boardWords() + " ("
                         + cheapest.finding().orElseThrow().scenario().key() + ").";
         if (least.isProven()) {
-            section.text("Least price, proven" + among(least) + ": " + what
-                    + " Every make-up that costs less is ruled out by counting.");
+            section.text(proven(least) + ": " + what + " Every make-up that costs less is ruled out by counting.");
         } else {
             section.text("Cheapest make-up found that stands: " + what);
             section.text(
@@ -67,9 +70,9 @@ public final class LeastPriceText {
     }
 
     /** What a proof does not speak of. */
-    private static String among(LeastPrice least) {
-        return (least.leftOut().isEmpty() ? "" : " among the types that have a price")
-                + (least.unpriced().isEmpty() ? "" : ", without what has none");
+    private static String proven(LeastPrice least) {
+        return (least.unpriced().isEmpty() ? "Least price, proven" : "Least of what has a price, proven")
+                + (least.leftOut().isEmpty() ? "" : " among the types that have a price");
     }
 
     private static String open(LeastPrice least, Standing standing, String words) {
@@ -94,6 +97,18 @@ public final class LeastPriceText {
                 .count();
     }
 
+    private static void builtUp(Section section, ScenarioResult finding) {
+        BillOfMaterials bill = BillOfMaterials.of(finding.scenario().project());
+        BigDecimal leads = BillOfMaterials.of(finding.scenario().project(), Optional.of(finding.plan()))
+                .total()
+                .subtract(bill.total());
+        section.text("It is built up of " + BillRow.sentence(bill) + ".");
+        if (leads.signum() > 0) {
+            section.text("Control leads between panels, as this plan has them, come to " + leads.toPlainString()
+                    + " more. They follow from the plan and are in no price here.");
+        }
+    }
+
     private static void unpriced(Section section, ScenarioResult finding) {
         List<BillLine> unpriced =
                 BillOfMaterials.of(finding.scenario().project()).unpriced();
@@ -108,13 +123,14 @@ public final class LeastPriceText {
     /** Header first; one row a make-up. */
     public static List<List<String>> values(LeastPrice least) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("number", "price", "panels", "boards", "standing", "why", "files"));
+        rows.add(List.of("number", "price", "panels", "boards", "unpriced", "standing", "why", "files"));
         for (Judged each : least.makeUps()) {
             rows.add(List.of(
                     Integer.toString(each.number()),
                     money(each.makeUp().price()),
                     each.makeUp().panelWords(),
                     each.makeUp().boardWords(),
+                    each.makeUp().unpricedWords(),
                     each.standing().word(),
                     each.why().orElse(""),
                     each.finding().map(it -> it.scenario().key()).orElse("")));

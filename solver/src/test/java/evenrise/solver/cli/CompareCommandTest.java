@@ -34,7 +34,7 @@ class CompareCommandTest {
                         "lock out");
         assertThat(Files.readString(out.resolve("scenarios.csv"))).startsWith("scenario,panels,boards,aim,price");
         assertThat(Files.readString(out.resolve("make-ups.csv")))
-                .startsWith("number,price,panels,boards,standing,why,files");
+                .startsWith("number,price,panels,boards,unpriced,standing,why,files");
         assertThat(Files.readString(out.resolve("front.svg")))
                 .startsWith("<svg")
                 .contains("Copper Mill", "Not included in any price");

@@ -59,7 +59,8 @@ class CheapestFirstTest {
                 .sorted()
                 .toList();
 
-        CheapestFirst<Thing> source = new CheapestFirst<>(things, Thing::price, needs, 0, Integer.MAX_VALUE);
+        CheapestFirst<Thing> source =
+                new CheapestFirst<>(things, Thing::price, CheapestFirst.Surcharge.none(), needs, 0, Integer.MAX_VALUE);
         List<Double> listed = new ArrayList<>();
         for (Optional<Way<Thing>> way = source.next();
                 way.isPresent() && way.get().price() < known;
@@ -73,8 +74,13 @@ class CheapestFirstTest {
     @Test
     void keepsToTheNumbersAskedFor() {
         List<Thing> things = List.of(new Thing(3, 4, 0, 0), new Thing(5, 9, 0, 0));
-        CheapestFirst<Thing> source =
-                new CheapestFirst<>(things, Thing::price, List.of(new Need<>(9, Thing::slots, Optional.empty())), 2, 2);
+        CheapestFirst<Thing> source = new CheapestFirst<>(
+                things,
+                Thing::price,
+                CheapestFirst.Surcharge.none(),
+                List.of(new Need<>(9, Thing::slots, Optional.empty())),
+                2,
+                2);
 
         // 8 slots are not enough, so the cheapest two have 13
         assertThat(source.next())
@@ -89,11 +95,47 @@ class CheapestFirstTest {
         CheapestFirst<Thing> source = new CheapestFirst<>(
                 List.of(new Thing(3, 0, 5, 0)),
                 Thing::price,
+                CheapestFirst.Surcharge.none(),
                 List.of(new Need<>(9, Thing::slots, Optional.empty())),
                 0,
                 Integer.MAX_VALUE);
 
         assertThat(source.next()).isEmpty();
         assertThat(source.isCut()).isFalse();
+    }
+
+    /** One costs 10, two 6 each, three or more 5 each; the other thing 6 whatever the number. */
+    @Test
+    void takesThingsAtThePriceOfTheirNumber() {
+        Thing falling = new Thing(5, 1, 0, 0);
+        Thing steady = new Thing(6, 1, 0, 1);
+        CheapestFirst.Surcharge<Thing> surcharge = new CheapestFirst.Surcharge<>() {
+            @Override
+            public Object priced(Thing kind) {
+                return kind;
+            }
+
+            @Override
+            public double of(Thing kind, int count) {
+                return kind == falling ? List.of(0, 5, 2).get(count % 3) * (count < 3 ? 1 : 0) : 0;
+            }
+        };
+        CheapestFirst<Thing> source = new CheapestFirst<>(
+                List.of(falling, steady),
+                Thing::price,
+                surcharge,
+                List.of(new Need<>(2, Thing::slots, Optional.empty())),
+                0,
+                3);
+
+        List<Double> prices = new ArrayList<>();
+        for (int i = 0; i < 7; i++) {
+            prices.add(source.next().orElseThrow().price());
+        }
+
+        // two steady 12, two falling 12, three falling 15, one of each 16, three steady 18, two falling and one 18, 10
+        // + 12
+        assertThat(prices).containsExactly(12.0, 12.0, 15.0, 16.0, 18.0, 18.0, 22.0);
+        assertThat(source.next()).isEmpty();
     }
 }

@@ -1,13 +1,17 @@
 package evenrise.solver.compare;
 
+import evenrise.model.project.AddedPercentage;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Catalogue;
+import evenrise.model.project.LabourHours;
 import evenrise.model.project.Load;
 import evenrise.model.project.OnEmergency;
 import evenrise.model.project.Panel;
 import evenrise.model.project.PanelType;
+import evenrise.model.project.PercentageBase;
 import evenrise.model.project.PhaseSystem;
+import evenrise.model.project.PriceBreak;
 import evenrise.model.project.Project;
 import evenrise.model.project.Role;
 import evenrise.model.project.ShutdownGroup;
@@ -61,31 +65,75 @@ final class TinyEstimate {
                 .boards(List.of(Board.builder().id("B").type("T1").panel("P").build()))
                 .shutdownGroups(groups)
                 .loads(loads)
-                .catalogue(Optional.of(Catalogue.builder()
-                        .currency("EUR")
-                        .panelTypes(panelTypes)
-                        .build()))
+                .catalogue(Optional.of(catalogue(panelTypes)))
                 .build();
     }
 
+    /** Half of them with hours and percentages. */
+    private Catalogue catalogue(List<PanelType> panelTypes) {
+        Catalogue bare =
+                Catalogue.builder().currency("EUR").panelTypes(panelTypes).build();
+        if (random.nextBoolean()) {
+            return bare;
+        }
+        List<AddedPercentage> percentages = new ArrayList<>();
+        for (PercentageBase base : PercentageBase.values()) {
+            if (random.nextBoolean()) {
+                percentages.add(AddedPercentage.builder()
+                        .name("part " + base)
+                        .percent(random.nextInt(300) / 10.0)
+                        .of(base)
+                        .build());
+            }
+        }
+        return bare.with()
+                .labourHours(Optional.of(LabourHours.builder()
+                        .rate(31.37)
+                        .perBoard(random.nextInt(100) / 100.0)
+                        .perPanel(random.nextInt(300) / 100.0)
+                        .build()))
+                .percentages(percentages)
+                .build();
+    }
+
+    /** In two of three cases lower ones from some numbers on. */
+    private List<PriceBreak> breaks(double price) {
+        List<PriceBreak> breaks = new ArrayList<>();
+        int from = 1;
+        double each = price;
+        for (int i = random.nextInt(3); i > 0; i--) {
+            from += 1 + random.nextInt(2);
+            each *= 0.6 + 0.3 * random.nextDouble();
+            breaks.add(PriceBreak.builder()
+                    .from(from)
+                    .price(Math.rint(each * 100) / 100)
+                    .build());
+        }
+        return breaks;
+    }
+
     private PanelType panelType(String id) {
+        double price = 50 + random.nextInt(100);
         return PanelType.builder()
                 .id(id)
                 .slots(1 + random.nextInt(4))
                 .ratedAmps(10 + 10 * random.nextInt(3))
                 .neutralFactor(1)
                 .numbering(random.nextBoolean() ? SlotNumbering.ALTERNATING : SlotNumbering.SEQUENTIAL)
-                .price(50 + random.nextInt(100))
+                .price(price)
+                .priceBreaks(breaks(price))
                 .build();
     }
 
     private BoardType boardType(String id) {
+        double price = 20 + random.nextInt(60);
         return BoardType.builder()
                 .id(id)
                 .outputs(1 + random.nextInt(3))
                 .startDelaySeconds(random.nextBoolean() ? List.of(0.0) : List.of(0.0, 1.0))
                 .stepSeconds(List.of(0.5))
-                .price(20 + random.nextInt(60))
+                .price(price)
+                .priceBreaks(breaks(price))
                 .build();
     }
 

@@ -2,6 +2,7 @@ package evenrise.solver.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.estimate.BillOfMaterials;
 import evenrise.model.file.SideNotes;
 import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Plan;
@@ -18,6 +19,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -25,7 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Of tiny estimates: no make-up that costs less than what is called proven has any plan that keeps every rule. */
 class TinyEstimateTest {
-    private static final int SAMPLE = 10;
+    private static final int SAMPLE = 6;
     private static final int ESTIMATES = Integer.getInteger("evenrise.estimates", 20);
     private static final int MOST_OF_A_KIND = 4;
 
@@ -62,7 +64,6 @@ class TinyEstimateTest {
     private boolean holds(long seed) throws Exception {
         Project project = TinyEstimate.of(seed);
         Variation variation = new Variation(project);
-        KindPrices prices = new KindPrices(variation);
         Sweep sweep = new Sweep(
                 variation, folder.resolve("" + seed), SideNotes.NONE, 300, seed, true, TinyEstimateTest::finished);
         Files.createDirectories(folder.resolve("" + seed));
@@ -71,7 +72,7 @@ class TinyEstimateTest {
         double limit = Math.min(
                 least.undecidedFrom(),
                 least.cheapest().map(each -> each.makeUp().price()).orElse(Double.POSITIVE_INFINITY));
-        for (MakeUp makeUp : everyMakeUp(project, variation, prices)) {
+        for (MakeUp makeUp : everyMakeUp(project, variation)) {
             if (makeUp.price() < limit - LeastPrice.SAME_PRICE) {
                 Project built = variation.built(makeUp);
                 if (EveryPlantPlan.count(built) <= MOST_PLANS) {
@@ -103,8 +104,14 @@ class TinyEstimateTest {
         return PlanFinisher.judged(layout, Referee.judge(layout), nothing);
     }
 
+    /** By the bill of the project as it would be built. */
+    private static MakeUp priced(Variation variation, MakeUp makeUp) {
+        BillOfMaterials bill = BillOfMaterials.of(variation.built(makeUp));
+        return new MakeUp(makeUp.panels(), makeUp.boards(), bill.total().doubleValue());
+    }
+
     /** Up to so many of each kind, in no order. */
-    private static List<MakeUp> everyMakeUp(Project project, Variation variation, KindPrices prices) {
+    private static List<MakeUp> everyMakeUp(Project project, Variation variation) {
         List<PanelType> panels = project.catalogue().orElseThrow().panelTypes();
         List<BoardType> boards = project.boardTypes();
         List<MakeUp> all = new ArrayList<>();
@@ -113,24 +120,21 @@ class TinyEstimateTest {
             int left = way;
             List<PanelKind> panelKinds = new ArrayList<>();
             List<BoardKind> boardKinds = new ArrayList<>();
-            double price = prices.rest();
             for (int kind = 0; kind < 2; kind++) {
                 PanelType type = panels.get(kind);
                 panelKinds.addAll(Collections.nCopies(
                         left % (MOST_OF_A_KIND + 1),
-                        new PanelKind(variation.points().get(0), type, type.price())));
-                price += left % (MOST_OF_A_KIND + 1) * type.price();
+                        new PanelKind(variation.points().get(0), type, 0, Set.of())));
                 left /= MOST_OF_A_KIND + 1;
             }
             for (int kind = 0; kind < 2; kind++) {
                 BoardType type = boards.get(kind);
                 boardKinds.addAll(Collections.nCopies(
-                        left % (MOST_OF_A_KIND + 1), new BoardKind(Optional.empty(), type, type.price())));
-                price += left % (MOST_OF_A_KIND + 1) * type.price();
+                        left % (MOST_OF_A_KIND + 1), new BoardKind(Optional.empty(), type, 0, Set.of())));
                 left /= MOST_OF_A_KIND + 1;
             }
             if (!panelKinds.isEmpty()) {
-                all.add(new MakeUp(panelKinds, boardKinds, price));
+                all.add(priced(variation, new MakeUp(panelKinds, boardKinds, 0)));
             }
         }
         return all;

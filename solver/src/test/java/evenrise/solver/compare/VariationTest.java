@@ -7,18 +7,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.check.ProjectChecks;
 import evenrise.model.estimate.BillOfMaterials;
+import evenrise.model.project.AddedPercentage;
 import evenrise.model.project.Board;
 import evenrise.model.project.Catalogue;
 import evenrise.model.project.DistributionNode;
 import evenrise.model.project.FeederPrice;
 import evenrise.model.project.FixedPlace;
+import evenrise.model.project.LabourHours;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.PanelType;
+import evenrise.model.project.PercentageBase;
+import evenrise.model.project.PriceBreak;
 import evenrise.model.project.Project;
 import evenrise.model.project.SwitchedSystem;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -213,10 +220,67 @@ class VariationTest {
             for (int number = 0; number < 30; number++) {
                 MakeUp makeUp = makeUps.at(number).orElseThrow();
                 assertThat(makeUp.price())
-                        .isCloseTo(
-                                BillOfMaterials.of(variation.built(makeUp)).total(),
-                                org.assertj.core.data.Offset.offset(1e-6));
+                        .isEqualTo(BillOfMaterials.of(variation.built(makeUp))
+                                .total()
+                                .doubleValue());
             }
+        }
+
+        /** Breaks that panels of two places and boards of two systems reach together, hours and percentages. */
+        @Test
+        void areInOrderWhereTheyAreMoreThanASum() {
+            Project sum = plant();
+            Catalogue falling = catalogue()
+                    .withPanelTypes(List.of(
+                            panelType("small", 6, 63, 300).withPriceBreaks(List.of(from(3, 240), from(5, 190.4))),
+                            panelType("large", 24, 160, 500)))
+                    .with()
+                    .feeders(List.of(
+                            FeederPrice.builder().upToAmps(200).price(150.125).build()))
+                    .labourPerPanel(OptionalDouble.empty())
+                    .labourHours(Optional.of(
+                            LabourHours.builder().rate(61.3).perPanel(0.73).build()))
+                    .percentages(List.of(AddedPercentage.builder()
+                            .name("tax")
+                            .percent(7.7)
+                            .of(PercentageBase.ALL_ABOVE)
+                            .build()))
+                    .build();
+            Variation variation = new Variation(sum.with()
+                    .catalogue(Optional.of(falling))
+                    .boardTypes(sum.boardTypes().stream()
+                            .map(type -> type.withPriceBreaks(List.of(from(3, 70), from(4, 40))))
+                            .toList())
+                    .build());
+            Variation plain =
+                    new Variation(sum.withCatalogue(Optional.of(falling.withPanelTypes(falling.panelTypes().stream()
+                            .map(type -> type.withPriceBreaks(List.of()))
+                            .toList()))));
+            List<Double> expected = new ArrayList<>();
+            MakeUps all = new MakeUps(plain, new KindPrices(plain), CountRange.ANY, CountRange.ANY);
+            for (int number = 0; number < 4000; number++) {
+                expected.add(BillOfMaterials.of(variation.built(all.at(number).orElseThrow()))
+                        .total()
+                        .doubleValue());
+            }
+            expected.sort(Comparator.naturalOrder());
+
+            MakeUps makeUps = new MakeUps(variation, new KindPrices(variation), CountRange.ANY, CountRange.ANY);
+            List<Double> listed = new ArrayList<>();
+            for (int number = 0; number < 200; number++) {
+                MakeUp makeUp = makeUps.at(number).orElseThrow();
+                listed.add(makeUp.price());
+                assertThat(makeUp.price())
+                        .isEqualTo(BillOfMaterials.of(variation.built(makeUp))
+                                .total()
+                                .doubleValue());
+            }
+
+            assertThat(listed).isEqualTo(expected.subList(0, 200));
+        }
+
+        private static PriceBreak from(int number, double price) {
+            return PriceBreak.builder().from(number).price(price).build();
         }
 
         @Test
