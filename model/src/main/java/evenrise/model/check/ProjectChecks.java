@@ -26,6 +26,7 @@ public final class ProjectChecks {
             FixedPlaces::check,
             Cables::check,
             CatalogueChecks::check,
+            QuantityRanges::check,
             Trips::check);
 
     private ProjectChecks() {}

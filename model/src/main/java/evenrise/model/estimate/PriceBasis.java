@@ -50,6 +50,7 @@ public record PriceBasis(List<String> exclusions, boolean isUsual, List<String> 
                         "no inrush_peak_a, so that no inrush is counted",
                         load -> load.switched() && load.inrushPeakAmps().isEmpty())
                 .ifPresent(assumptions::add);
+        open(project).ifPresent(assumptions::add);
         if (plan.isEmpty() && LeadLines.arePriced(project)) {
             assumptions.add("Control leads between panels follow from a plan and are not in this price.");
         }
@@ -96,6 +97,15 @@ public record PriceBasis(List<String> exclusions, boolean isUsual, List<String> 
         List<String> sentences = new ArrayList<>(List.of(exclusionSentence()));
         sentences.addAll(assumptions);
         return sentences;
+    }
+
+    private static Optional<String> open(Project project) {
+        List<String> words = project.quantities().stream()
+                .map(each -> each.name() + " " + each.likely() + " (" + each.low() + " to " + each.high() + ")")
+                .toList();
+        return words.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Quantities that are open stand at what is likely: " + String.join(", ", words) + ".");
     }
 
     private static Optional<String> guesses(Project project) {

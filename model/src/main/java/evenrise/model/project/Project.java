@@ -83,7 +83,10 @@ public record Project(
         List<LoadDefault> defaults,
 
         @Field(meaning = "How long work on the plant takes, by kind", optional = true)
-        Optional<WorkTimes> work)
+        Optional<WorkTimes> work,
+
+        @Field(meaning = "Loads of which nobody knows yet how many there are", byDefault = "[]")
+        List<QuantityRange> quantities)
         implements ProjectBuilder.With {
 
     /** The format that this software reads and writes. */
@@ -115,7 +118,8 @@ public record Project(
                 scenes,
                 spare,
                 defaults,
-                work);
+                work,
+                quantities);
         panels = List.copyOf(panels);
         boardTypes = List.copyOf(boardTypes);
         boards = List.copyOf(boards);
@@ -126,6 +130,7 @@ public record Project(
         systems = List.copyOf(systems);
         scenes = List.copyOf(scenes);
         defaults = List.copyOf(defaults);
+        quantities = List.copyOf(quantities);
     }
 
     /** What the control does, as stated or by default. */

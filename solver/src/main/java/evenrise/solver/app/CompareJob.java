@@ -15,6 +15,8 @@ import evenrise.solver.compare.Comparison;
 import evenrise.solver.compare.CountRange;
 import evenrise.solver.compare.Judged;
 import evenrise.solver.compare.LeastPrice;
+import evenrise.solver.compare.PriceRange;
+import evenrise.solver.compare.QuantityPrices;
 import evenrise.solver.compare.Scenario;
 import evenrise.solver.compare.ScenarioResult;
 import evenrise.solver.compare.Scenarios;
@@ -23,6 +25,7 @@ import evenrise.solver.compare.Variation;
 import evenrise.solver.report.CompareChart;
 import evenrise.solver.report.CompareText;
 import evenrise.solver.report.LeastPriceText;
+import evenrise.solver.report.PriceRangeText;
 import evenrise.solver.table.Csv;
 import evenrise.solver.tidy.Tidying;
 import java.io.IOException;
@@ -71,6 +74,10 @@ final class CompareJob {
         Effort effort = request.effort();
         watch.at(Stage.SEARCHING);
         try {
+            Optional<PriceRange> range = drawn(subject);
+            if (range.isPresent()) {
+                WholeFile.write(folder.resolve("draws.csv"), Csv.of(PriceRangeText.draws(range.get())));
+            }
             Sweep tries = sweep(variation, folder, read.notes(), true);
             AtomicInteger done = new AtomicInteger();
             LeastPrice least = comparison.leastPrice(
@@ -95,12 +102,21 @@ final class CompareJob {
                     subject.name(),
                     catalogue.currency(),
                     least,
+                    range,
                     cells,
                     findings,
                     control.cancellation().isCancelled());
         } catch (WriteFailed e) {
             throw new JobFailed(JobFailed.Reason.OUTPUT, e.getMessage());
         }
+    }
+
+    private Optional<PriceRange> drawn(Project subject) {
+        return request.draws() == 0
+                ? Optional.empty()
+                : Optional.of(
+                        new QuantityPrices(subject, () -> control.cancellation().isCancelled())
+                                .drawn(request.draws(), request.effort().seed()));
     }
 
     private Sweep sweep(Variation variation, Path folder, SideNotes notes, boolean endsSound) {
@@ -191,6 +207,9 @@ final class CompareJob {
         }
         if (subject.boardTypes().isEmpty()) {
             missing.add(project + ": no board_types to choose from.");
+        }
+        if (request.draws() > 0 && subject.quantities().isEmpty()) {
+            missing.add(project + ": no quantities that are open, so there is nothing to draw.");
         }
         if (!missing.isEmpty()) {
             throw new JobFailed(JobFailed.Reason.INPUT, missing);

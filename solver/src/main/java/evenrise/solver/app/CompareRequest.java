@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param tries make-ups that may be planned to find the least price
  * @param spare room that panels and boards leave at least; empty for the usual of bids, where the project asks for none
  * @param leastOnly whether the least price is all that is asked, and no front
+ * @param draws prices at quantities that are drawn, where the project leaves some open; 0 for none
  * @since 0.1.0
  */
 public record CompareRequest(
@@ -24,9 +25,11 @@ public record CompareRequest(
         Effort effort,
         int tries,
         Optional<Spares> spare,
-        boolean leastOnly) {
+        boolean leastOnly,
+        int draws) {
     public static final long USUAL_MOVES = 60_000;
     public static final int USUAL_TRIES = 60;
+    public static final int MOST_DRAWS = 100_000;
 
     /** From so many to so many, both included. */
     public record Range(int least, int most) {
@@ -56,6 +59,9 @@ public record CompareRequest(
         if (effort.moves().isEmpty()) {
             throw new IllegalArgumentException("a comparison counts moves, so that all its plans are found alike");
         }
+        if (draws < 0 || draws > MOST_DRAWS) {
+            throw new IllegalArgumentException("expected 0 to " + MOST_DRAWS + " draws");
+        }
         if (tries < 0) {
             throw new IllegalArgumentException("expected 0 or more make-ups to try");
         }
@@ -63,7 +69,7 @@ public record CompareRequest(
 
     /** With the usual number of tries, and the front. */
     public CompareRequest(Source project, Path folder, Optional<Range> panels, Optional<Range> boards, Effort effort) {
-        this(project, folder, panels, boards, effort, USUAL_TRIES, Optional.empty(), false);
+        this(project, folder, panels, boards, effort, USUAL_TRIES, Optional.empty(), false, 0);
     }
 
     /** The usual numbers and moves. */

@@ -3,6 +3,7 @@ package evenrise.solver.app;
 import evenrise.model.plan.Plan;
 import evenrise.solver.compare.Judged;
 import evenrise.solver.compare.LeastPrice;
+import evenrise.solver.compare.PriceRange;
 import evenrise.solver.compare.ScenarioResult;
 import evenrise.solver.compare.Scenarios;
 import evenrise.solver.report.CompareText;
@@ -19,6 +20,7 @@ public final class CompareResult implements Listing {
     private final String project;
     private final String currency;
     private final LeastPrice least;
+    private final Optional<PriceRange> range;
     private final List<Scenarios.Cell> cells;
     private final List<ScenarioResult> findings;
     private final boolean wasCancelled;
@@ -27,12 +29,14 @@ public final class CompareResult implements Listing {
             String project,
             String currency,
             LeastPrice least,
+            Optional<PriceRange> range,
             List<Scenarios.Cell> cells,
             List<ScenarioResult> findings,
             boolean wasCancelled) {
         this.project = project;
         this.currency = currency;
         this.least = least;
+        this.range = range;
         this.cells = List.copyOf(cells);
         this.findings = List.copyOf(findings);
         this.wasCancelled = wasCancelled;
@@ -65,6 +69,14 @@ public final class CompareResult implements Listing {
         return Math.min(least.undecidedFrom(), leastPrice().orElse(Double.POSITIVE_INFINITY));
     }
 
+    /**
+     * The price that so many percent of the draws do not exceed, without a plan for each; empty where none were drawn or no
+     * make-up was found for that many.
+     */
+    public OptionalDouble drawnPrice(int percent) {
+        return range.map(each -> each.percentile(percent)).orElse(OptionalDouble.empty());
+    }
+
     /** Plans found, those that break hard rules among them. */
     public List<Plan> plans() {
         return findings.stream().map(ScenarioResult::plan).toList();
@@ -76,6 +88,6 @@ public final class CompareResult implements Listing {
 
     @Override
     public List<String> text(TextStyle style) {
-        return CompareText.lines(project, currency, least, cells, findings, style.paint());
+        return CompareText.lines(project, currency, least, range, cells, findings, style.paint());
     }
 }

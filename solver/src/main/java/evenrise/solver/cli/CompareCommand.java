@@ -29,7 +29,8 @@ import picocli.CommandLine.Spec;
             "%nExamples:",
             "  evenrise compare hall.project.json -o estimate",
             "  evenrise compare hall.project.json -o estimate --panels 3..6 --boards 6..14 --moves 200000",
-            "  evenrise compare hall.project.json -o estimate --least-only --tries 200"
+            "  evenrise compare hall.project.json -o estimate --least-only --tries 200",
+            "  evenrise compare hall.project.json -o estimate --least-only --draws 500"
         })
 final class CompareCommand implements Callable<Integer> {
     private final Terminal terminal;
@@ -96,6 +97,13 @@ final class CompareCommand implements Callable<Integer> {
     @Option(names = "--least-only", description = "Seek the least price alone, without the front.")
     private boolean leastOnly;
 
+    @Option(
+            names = "--draws",
+            paramLabel = "N",
+            defaultValue = "0",
+            description = "Draw the quantities that the project leaves open so often, and tell the range of prices.")
+    private int draws;
+
     @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Seed of chance. Default: 1.")
     private long seed;
 
@@ -121,18 +129,28 @@ final class CompareCommand implements Callable<Integer> {
                 BudgetOptions.effort(spec.commandLine(), null, moves, seed, threads),
                 Math.max(0, tries),
                 spare(),
-                leastOnly);
+                leastOnly,
+                draws());
         CompareResult result = jobs.compare(request, ProgressView.control(terminal, false, interruption));
         terminal.print(terminal.out(), result.text(terminal.outStyle(false)));
         terminal.print(
                 terminal.out(),
                 List.of(
                         "",
-                        "Written: make-ups.csv, scenarios.csv, front.svg and each plan with its project in " + output));
+                        "Written: make-ups.csv, scenarios.csv, " + (draws > 0 ? "draws.csv, " : "")
+                                + "front.svg and each plan with its project in " + output));
         if (result.wasCancelled()) {
             return ExitCode.INTERRUPTED;
         }
         return result.isAnySound() ? ExitCode.DONE : ExitCode.RULES_BROKEN;
+    }
+
+    private int draws() {
+        if (draws < 0 || draws > CompareRequest.MOST_DRAWS) {
+            throw new ParameterException(
+                    spec.commandLine(), "--draws: expected 0 to " + CompareRequest.MOST_DRAWS + ".");
+        }
+        return draws;
     }
 
     /** One that is asked for makes the others 0 where they are not. */

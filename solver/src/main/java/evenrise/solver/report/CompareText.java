@@ -5,11 +5,13 @@ import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Metrics;
 import evenrise.solver.compare.LeastPrice;
+import evenrise.solver.compare.PriceRange;
 import evenrise.solver.compare.ScenarioResult;
 import evenrise.solver.compare.Scenarios;
 import evenrise.solver.compare.UnbeatenScenarios;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A comparison of scenarios, for a screen and as a table of values. */
 public final class CompareText {
@@ -19,11 +21,13 @@ public final class CompareText {
             String project,
             String currency,
             LeastPrice least,
+            Optional<PriceRange> range,
             List<Scenarios.Cell> cells,
             List<ScenarioResult> findings,
             Paint paint) {
         List<List<String>> sections = new ArrayList<>();
         sections.add(LeastPriceText.lines(project, currency, least, paint));
+        range.ifPresent(each -> sections.add(PriceRangeText.lines(each, paint)));
         if (!findings.isEmpty()) {
             sections.add(front(findings, paint));
         }

@@ -65,6 +65,42 @@ class CompareCommandTest {
     }
 
     @Test
+    void tellsTheRangeOfPricesWhereQuantitiesAreOpen() throws IOException {
+        String open = Files.readString(Path.of(MILL))
+                .replaceFirst(
+                        "\\{",
+                        "{ \"quantities\": [{\"name\": \"open ones\", \"loads\": [\"" + "four-channel-amplifier-1"
+                                + "\"], \"low\": 1, \"high\": 4}],");
+        Path project = Files.writeString(folder.resolve("open.json"), open);
+        Path out = folder.resolve("estimate");
+
+        Shell.Result result = run(
+                "compare",
+                project.toString(),
+                "-o",
+                out.toString(),
+                "--least-only",
+                "--tries",
+                "1",
+                "--moves",
+                "500",
+                "--draws",
+                "20");
+
+        assertThat(result.out())
+                .contains("Price where quantities are open", "(P50)", "open ones", "without a plan of its own");
+        assertThat(Files.readAllLines(out.resolve("draws.csv"))).hasSizeGreaterThan(21).startsWith("draw,open ones,price");
+    }
+
+    @Test
+    void refusesToDrawWhereNothingIsOpen() {
+        Shell.Result result = run("compare", MILL, "-o", folder.resolve("x").toString(), "--draws", "20");
+
+        assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(result.err()).contains("nothing to draw");
+    }
+
+    @Test
     void refusesSpareThatIsNone() {
         assertThat(run("compare", MILL, "-o", "unused", "--spare-percent", "100")
                         .code())

@@ -1,0 +1,94 @@
+package evenrise.solver.compare;
+
+import evenrise.model.project.Project;
+import evenrise.model.project.QuantityRange;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.function.BooleanSupplier;
+import java.util.function.ToIntFunction;
+
+/**
+ * Prices of a project whose quantities are drawn from triangles: at the likely number its tip, its feet half a thing below the
+ * fewest and above the most, so that both have a chance. Quantities are drawn apart from each other.
+ */
+public final class QuantityPrices {
+    /** So many make-ups are held against what counting says before there is said to be none. */
+    private static final int MOST_TRIED = 40;
+
+    private final Project project;
+    private final BooleanSupplier isStopped;
+    private final Map<List<Integer>, OptionalDouble> known = new HashMap<>();
+
+    /** @param project without errors, with a catalogue */
+    public QuantityPrices(Project project, BooleanSupplier isStopped) {
+        this.project = project;
+        this.isStopped = isStopped;
+    }
+
+    /** The same for the same seed. */
+    public PriceRange drawn(int draws, long seed) {
+        List<QuantityRange> ranges = project.quantities();
+        OptionalDouble likely = price(counts(QuantityRange::likely));
+        List<PriceRange.Swing> swings = new ArrayList<>();
+        for (int i = 0; i < ranges.size() && !isStopped.getAsBoolean(); i++) {
+            QuantityRange range = ranges.get(i);
+            swings.add(new PriceRange.Swing(
+                    range, price(counts(only(range, range.low()))), price(counts(only(range, range.high())))));
+        }
+        Random random = new Random(seed);
+        List<PriceRange.Draw> drawn = new ArrayList<>();
+        while (drawn.size() < draws && !isStopped.getAsBoolean()) {
+            List<Integer> counts = counts(range -> draw(range, random.nextDouble()));
+            drawn.add(new PriceRange.Draw(counts, price(counts)));
+        }
+        return new PriceRange(ranges, likely, drawn, swings, drawn.size() < draws || swings.size() < ranges.size());
+    }
+
+    private List<Integer> counts(ToIntFunction<QuantityRange> of) {
+        return project.quantities().stream().map(of::applyAsInt).toList();
+    }
+
+    private static ToIntFunction<QuantityRange> only(QuantityRange range, int count) {
+        return each -> each == range ? count : each.likely();
+    }
+
+    /** @param chance from 0 to 1, of a number that is no greater */
+    static int draw(QuantityRange range, double chance) {
+        double from = range.low() - 0.5;
+        double to = range.high() + 0.5;
+        double tip = range.likely();
+        double below = (tip - from) / (to - from);
+        double at = chance < below
+                ? from + Math.sqrt(chance * (to - from) * (tip - from))
+                : to - Math.sqrt((1 - chance) * (to - from) * (to - tip));
+        return (int) Math.max(range.low(), Math.min(range.high(), Math.rint(at)));
+    }
+
+    private OptionalDouble price(List<Integer> counts) {
+        return known.computeIfAbsent(counts, this::cheapest);
+    }
+
+    private OptionalDouble cheapest(List<Integer> counts) {
+        Project drawn = DrawnQuantities.of(project, counts);
+        if (drawn.loads().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        Variation variation = new Variation(drawn);
+        MakeUps makeUps = new MakeUps(variation, new KindPrices(variation), CountRange.ANY, CountRange.ANY);
+        for (int number = 0; number < MOST_TRIED; number++) {
+            Optional<MakeUp> makeUp = makeUps.at(number);
+            if (makeUp.isEmpty()) {
+                return OptionalDouble.empty();
+            }
+            if (Scenarios.against(variation, makeUp.get()).isEmpty()) {
+                return makeUp.map(MakeUp::price).map(OptionalDouble::of).orElseThrow();
+            }
+        }
+        return OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,75 @@
+package evenrise.solver.report;
+
+import evenrise.model.contract.Decimals;
+import evenrise.model.contract.Phrase;
+import evenrise.model.project.QuantityRange;
+import evenrise.solver.compare.PriceRange;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** A price where quantities are open, for a screen and as tables of values. */
+public final class PriceRangeText {
+    private static final String NONE = "no make-up";
+
+    private PriceRangeText() {}
+
+    static List<String> lines(PriceRange range, Paint paint) {
+        Section section = new Section(paint, "Price where quantities are open");
+        section.text(sentence(range));
+        Table table = new Table()
+                .words("What the price depends on, one at a time")
+                .number("Low")
+                .number("Likely")
+                .number("High")
+                .number("Price at low")
+                .number("Price at high");
+        for (PriceRange.Swing each : range.swings()) {
+            table.row(
+                    each.range().name(),
+                    Integer.toString(each.range().low()),
+                    Integer.toString(each.range().likely()),
+                    Integer.toString(each.range().high()),
+                    money(each.atLow()),
+                    money(each.atHigh()));
+        }
+        section.table(table);
+        return section.text(
+                        "Each price is that of the cheapest make-up that counting does not rule out, without a plan of"
+                                + " its own: the true one may be higher. Quantities are drawn apart from each other, from triangles"
+                                + " between fewest and most with the tip at what is likely.")
+                .lines();
+    }
+
+    private static String sentence(PriceRange range) {
+        String without = range.without() == 0
+                ? ""
+                : " " + Phrase.counted(range.without(), "draw") + " without any make-up "
+                        + (range.without() == 1 ? "counts" : "count") + " as dearer than all others.";
+        return "At likely quantities " + money(range.likely()) + ". Of "
+                + Phrase.counted(range.draws().size(), "draw") + " a tenth costs at most " + money(range.percentile(10))
+                + " (P10), half at most " + money(range.percentile(50)) + " (P50), nine tenths at most "
+                + money(range.percentile(90)) + " (P90)." + without
+                + (range.wasStopped() ? " Stopped before all were drawn." : "");
+    }
+
+    /** One row a draw: its quantities and its price. */
+    public static List<List<String>> draws(PriceRange range) {
+        List<List<String>> rows = new ArrayList<>();
+        List<String> header = new ArrayList<>(List.of("draw"));
+        range.ranges().stream().map(QuantityRange::name).forEach(header::add);
+        header.add("price");
+        rows.add(header);
+        for (PriceRange.Draw each : range.draws()) {
+            List<String> row = new ArrayList<>(List.of(Integer.toString(rows.size())));
+            each.counts().forEach(count -> row.add(Integer.toString(count)));
+            row.add(each.price().isPresent() ? money(each.price()) : "");
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private static String money(OptionalDouble price) {
+        return price.isPresent() ? Decimals.fixed(price.getAsDouble(), 2) : NONE;
+    }
+}
