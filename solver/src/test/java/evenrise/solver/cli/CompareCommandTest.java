@@ -89,7 +89,9 @@ class CompareCommandTest {
 
         assertThat(result.out())
                 .contains("Price where quantities are open", "(P50)", "open ones", "without a plan of its own");
-        assertThat(Files.readAllLines(out.resolve("draws.csv"))).hasSizeGreaterThan(21).startsWith("draw,open ones,price");
+        assertThat(Files.readAllLines(out.resolve("draws.csv")))
+                .hasSizeGreaterThan(21)
+                .startsWith("draw,open ones,price");
     }
 
     @Test
