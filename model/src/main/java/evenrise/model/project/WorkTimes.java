@@ -65,7 +65,14 @@ public record WorkTimes(
                 min = 0,
                 max = 10_000,
                 optional = true)
-        OptionalDouble testMinutes)
+        OptionalDouble testMinutes,
+
+        @Field(
+                meaning = "A breaker of gear that is gone taken out, with its conductors capped and tagged",
+                min = 0,
+                max = 10_000,
+                optional = true)
+        OptionalDouble removalMinutes)
         implements WorkTimesBuilder.With {
     public WorkTimes {
         Contract.check(
@@ -79,7 +86,8 @@ public record WorkTimes(
                 isolationMinutes,
                 shutdownMinutes,
                 switchingMinutes,
-                testMinutes);
+                testMinutes,
+                removalMinutes);
     }
 
     /** Begins with what a file gives that leaves everything out. */

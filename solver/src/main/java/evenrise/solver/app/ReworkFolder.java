@@ -6,16 +6,13 @@ import evenrise.model.file.FileSet;
 import evenrise.model.file.Format;
 import evenrise.model.file.Json;
 import evenrise.model.file.PlanFile;
-import evenrise.model.file.ProjectFile;
-import evenrise.model.file.SideNotes;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Cautions;
-import evenrise.model.plan.Plan;
-import evenrise.model.project.Project;
 import evenrise.solver.report.FrontFile;
 import evenrise.solver.report.PlanNames;
 import evenrise.solver.report.WorkFile;
 import evenrise.solver.report.WorkSheetText;
+import evenrise.solver.rework.BuiltPlant;
 import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
 import evenrise.solver.rework.WorkOrder;
@@ -33,10 +30,13 @@ import java.util.regex.Pattern;
 /** Where a rework goes: a folder with the front, a plan a point, and the work. */
 final class ReworkFolder {
     static final String MEASURED = "project-as-measured.json";
+    static final String SCHEDULED = "project-as-scheduled.json";
+    static final String BUILT = "plan-as-built.json";
     private static final String FRONT = "front.json";
     private static final Pattern USED =
             Pattern.compile("plan-[0-9]{4,}[a-z]?\\.json|front\\.(json|csv)|work\\.(json|txt)|"
-                    + Pattern.quote(MEASURED) + "|" + Pattern.quote(FileSet.MANIFEST));
+                    + String.join("|", Pattern.quote(MEASURED), Pattern.quote(SCHEDULED), Pattern.quote(BUILT)) + "|"
+                    + Pattern.quote(FileSet.MANIFEST));
 
     private final FileSet files;
 
@@ -76,15 +76,13 @@ final class ReworkFolder {
         }
     }
 
-    /** Takes the project with the currents as measured, to be written with the rest; gives what stands in its file. */
-    byte[] measured(Project project, SideNotes notes) {
-        byte[] bytes = bytes(out -> ProjectFile.write(project, notes, out, Format.JSON));
-        files.add(MEASURED, bytes);
-        return bytes;
+    /** Takes what is to be written with the rest. */
+    void add(String name, byte[] bytes) {
+        files.add(name, bytes);
     }
 
-    void write(Project project, Plan built, Front front, FrontPoint chosen, WorkOrder order) {
-        FrontFile sheet = FrontFile.of(project.name(), front, chosen);
+    void write(BuiltPlant plant, Front front, FrontPoint chosen, WorkOrder order) {
+        FrontFile sheet = FrontFile.of(plant.planned().name(), front, chosen);
         PlanNames names = PlanNames.of(front, chosen);
         for (FrontPoint each : PlanNames.shown(front, chosen)) {
             files.add(names.of(each), bytes(out -> PlanFile.write(each.plan(), out, Format.JSON)));
@@ -92,15 +90,15 @@ final class ReworkFolder {
         files.add("front.csv", utf8(Csv.of(sheet.values())));
         files.add(FRONT, utf8(Json.of(sheet) + "\n"));
         files.add("work.json", utf8(Json.of(WorkFile.of(Cautions.ALL, order)) + "\n"));
-        files.add("work.txt", utf8(WorkSheetText.pages(project, built, order)));
+        files.add("work.txt", utf8(WorkSheetText.pages(plant, order)));
         Outputs.write(files::write);
     }
 
-    private interface Writing {
+    interface Writing {
         void to(OutputStream out) throws WriteFailed;
     }
 
-    private static byte[] bytes(Writing what) {
+    static byte[] bytes(Writing what) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
             what.to(out);

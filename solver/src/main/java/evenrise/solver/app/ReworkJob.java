@@ -2,14 +2,11 @@ package evenrise.solver.app;
 
 import evenrise.model.check.Nearest;
 import evenrise.model.contract.Harmless;
-import evenrise.model.file.ProjectFile;
-import evenrise.model.file.Reading;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.ProjectIndex;
-import evenrise.model.rules.Rotation;
 import evenrise.solver.engine.PlanningRequest;
-import evenrise.solver.rework.Measured;
+import evenrise.solver.rework.BuiltPlant;
 import evenrise.solver.rework.NightLimits;
 import evenrise.solver.rework.OrderOfWork;
 import evenrise.solver.rework.WorkOrder;
@@ -36,59 +33,40 @@ final class ReworkJob {
     }
 
     ReworkResult run() {
-        Reading<Project> read = Inputs.project(asked.project(), watch.notes());
-        Project subject = read.value().orElseThrow();
-        Reading<Plan> asBuilt = Inputs.plan(asked.plan(), subject, watch.notes());
-        KeptNotes.sayLeftBehind(asked.plan().name(), asBuilt.notes(), watch.notes());
-        Plan built = asBuilt.value().orElseThrow();
-        Optional<Measured> readings = asked.measured().map(file -> Readings.of(file, subject, built));
+        ReworkStart start = new ReworkStart(asked, watch.notes());
         ReworkFolder folder = ReworkFolder.of(asked.folder(), inputs());
-        List<String> notes = new ArrayList<>();
-        if (readings.isPresent()) {
-            notes.add(
-                    readings.get().currents().size() + " of " + subject.loads().size()
-                            + " loads have measured currents; the project with them is " + ReworkFolder.MEASURED + ".");
-            notes.addAll(readings.get().notes());
-            read = Inputs.sound(
-                    ReworkFolder.MEASURED,
-                    ProjectFile.read(folder.measured(readings.get().in(subject), read.notes()), ReworkFolder.MEASURED));
-        }
-        Inputs.findings(read)
-                .forEach(finding -> watch.notes().accept(asked.project().name() + ": " + finding));
+        start.files().forEach(folder::add);
         Effort effort = asked.effort();
         PlanningRequest request = new PlanningRequest(
-                Rotation.asBuilt(read.value().orElseThrow(), built),
-                Optional.of(built),
-                effort.budget(),
-                effort.seed(),
-                effort.searches());
-        return run(read.sha256(), request, notes, folder);
+                start.project(), Optional.of(start.built()), effort.budget(), effort.seed(), effort.searches());
+        return run(start, request, folder);
     }
 
     private List<Source> inputs() {
         List<Source> inputs = new ArrayList<>(List.of(asked.project(), asked.plan()));
         asked.measured().map(Source::file).ifPresent(inputs::add);
         asked.target().ifPresent(inputs::add);
+        asked.was().ifPresent(inputs::add);
         return inputs;
     }
 
-    private ReworkResult run(String sha256, PlanningRequest request, List<String> notes, ReworkFolder folder) {
+    private ReworkResult run(ReworkStart start, PlanningRequest request, ReworkFolder folder) {
         Project project = request.project();
-        Plan built = request.from().orElseThrow();
-        NightLimits night = night(project, built);
+        BuiltPlant plant = start.plant();
+        NightLimits night = night(plant);
         ReworkSearch search = new ReworkSearch(planners, asked, control, watch);
         ReworkSearch.Found found = asked.target().isPresent()
-                ? search.given(sha256, request, target(project))
-                : search.search(sha256, request, night, folder);
+                ? search.given(start.sha256(), request, plant, start.judged(target(project)))
+                : search.search(start.sha256(), request, plant, night);
         watch.at(Stage.ORDERING);
-        OrderOfWork work = new OrderOfWork(project, built, found.chosen().plan(), night);
+        OrderOfWork work = new OrderOfWork(plant, found.chosen().plan(), night);
         WorkOrder order = work.withAtLeast(asked.deadAtOnce());
         watch.at(Stage.WRITING);
-        folder.write(project, built, found.front(), found.chosen(), order);
+        folder.write(plant, found.front(), found.chosen(), order);
         watch.at(Stage.ORDERING);
         return new ReworkResult(
                 project,
-                notes,
+                start.notes(),
                 found.front(),
                 found.chosen(),
                 found.evaluation(),
@@ -103,7 +81,8 @@ final class ReworkJob {
         return Inputs.plan(file, project, watch.notes()).value().orElseThrow();
     }
 
-    private NightLimits night(Project project, Plan built) {
+    private NightLimits night(BuiltPlant plant) {
+        Project project = plant.project();
         NightOptions options = asked.night();
         Set<String> known = new TreeSet<>();
         project.loads().forEach(load -> known.add(load.id()));
@@ -121,7 +100,7 @@ final class ReworkJob {
             }
         }
         return new NightLimits(
-                NightLimits.loads(new ProjectIndex(project), built, options.stayLive()),
+                NightLimits.loads(new ProjectIndex(project), plant.plan(), options.stayLive()),
                 options.mostOut(),
                 options.windowsMinutes());
     }

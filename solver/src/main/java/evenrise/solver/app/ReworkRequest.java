@@ -17,6 +17,7 @@ import java.util.OptionalInt;
  * @param keepsRunning whether everything stays for which a system would have to go off
  * @param night what the nights leave no room for
  * @param target the plan to work towards; searched for where there is none
+ * @param was the project as it was when the plan was built, which says what gear draws that is gone
  * @since 0.1.0
  */
 public record ReworkRequest(
@@ -30,7 +31,8 @@ public record ReworkRequest(
         int deadAtOnce,
         boolean keepsRunning,
         NightOptions night,
-        Optional<Source> target) {
+        Optional<Source> target,
+        Optional<Source> was) {
     public ReworkRequest {
         if (deadAtOnce < 1) {
             throw new IllegalArgumentException("deadAtOnce is " + deadAtOnce + ", expected at least 1");
@@ -56,6 +58,7 @@ public record ReworkRequest(
                 1,
                 false,
                 NightOptions.NONE,
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -71,7 +74,8 @@ public record ReworkRequest(
                 deadAtOnce,
                 keepsRunning,
                 value,
-                target);
+                target,
+                was);
     }
 
     /** The order of work from the plan as built to another, whatever it is. */
@@ -87,11 +91,40 @@ public record ReworkRequest(
                 deadAtOnce,
                 keepsRunning,
                 night,
-                Optional.of(value));
+                Optional.of(value),
+                was);
     }
 
     public ReworkRequest withEffort(Effort value) {
         return new ReworkRequest(
-                project, plan, measured, folder, value, perMoveAmps, maxMoves, deadAtOnce, keepsRunning, night, target);
+                project,
+                plan,
+                measured,
+                folder,
+                value,
+                perMoveAmps,
+                maxMoves,
+                deadAtOnce,
+                keepsRunning,
+                night,
+                target,
+                was);
+    }
+
+    /** Beside the project as it was when the plan was built. */
+    public ReworkRequest withWas(Source value) {
+        return new ReworkRequest(
+                project,
+                plan,
+                measured,
+                folder,
+                effort,
+                perMoveAmps,
+                maxMoves,
+                deadAtOnce,
+                keepsRunning,
+                night,
+                target,
+                Optional.of(value));
     }
 }

@@ -9,6 +9,7 @@ import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.nearby.NearbyPlan;
 import evenrise.solver.engine.nearby.NearbySearch;
+import evenrise.solver.rework.BuiltPlant;
 import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
 import evenrise.solver.rework.Kept;
@@ -42,9 +43,9 @@ final class ReworkSearch {
     }
 
     /** @param sha256 of the project's file */
-    Found search(String sha256, PlanningRequest request, NightLimits night, ReworkFolder folder) {
+    Found search(String sha256, PlanningRequest request, BuiltPlant plant, NightLimits night) {
         Project project = request.project();
-        Plan built = request.from().orElseThrow();
+        Plan built = plant.staying();
         NearbySearch nearby = new NearbySearch(
                 Kept.inPlace(project, built, asked.keepsRunning(), night),
                 built,
@@ -60,8 +61,7 @@ final class ReworkSearch {
         Optional<Bounds> bounds = Optional.of(ProvenBounds.of(project));
         watch.at(Stage.JUDGING);
         Front whole = Front.of(
-                project,
-                built,
+                plant,
                 nearby.plans().stream()
                         .map(NearbyPlan::plan)
                         .filter(plan -> Kept.isReached(project, built, plan, asked.keepsRunning(), night))
@@ -71,9 +71,9 @@ final class ReworkSearch {
     }
 
     /** The front is that plan alone, whatever it breaks. */
-    Found given(String sha256, PlanningRequest request, Plan target) {
+    Found given(String sha256, PlanningRequest request, BuiltPlant plant, Plan target) {
         watch.at(Stage.JUDGING);
-        Front front = Front.to(request.project(), request.from().orElseThrow(), target);
+        Front front = Front.to(plant, target);
         PlanningOutcome nothing = new PlanningOutcome(target, 0, 0, OptionalDouble.empty());
         Optional<Bounds> bounds = Optional.of(ProvenBounds.of(request.project()));
         return finished(sha256, request, nothing, bounds, front, front.cureOnly());

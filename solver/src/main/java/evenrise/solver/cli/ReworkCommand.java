@@ -24,6 +24,8 @@ import picocli.CommandLine.Spec;
                     + " control leads as possible; shows moves against objective, from the cure alone to as good as new;"
                     + " and writes, for the plan chosen, the steps of the work in an order in which nothing is broken on"
                     + " the way.",
+            "A panel schedule in CSV or XLSX is a plan as built, too: panel, slot, load, breaker, and where it has them"
+                    + " control, start_delay_s and step_s. What it does not state is not judged.",
             "Readings are a CSV table with the columns load, phase, running_a and idle_a; they count instead of the "
                     + "project's own."
         },
@@ -33,6 +35,7 @@ import picocli.CommandLine.Spec;
             "  evenrise rework hall.project.json built.plan.json --measured clamp.csv --max-moves 12 -o rework",
             "  evenrise rework hall.project.json built.plan.json --stay-live control --night 240,240 -o rework",
             "  evenrise rework hall.project.json built.plan.json --to new.plan.json -o rework",
+            "  evenrise rework hall.project.json panels.xlsx --was hall-before.project.json -o rework",
             "  evenrise rework hall.project.json built.plan.json --per-move 2.5 --dead-at-once 4 -o rework",
             "%nA move is a breaker re-terminated or a control lead re-landed; --moves counts changes tried in the"
                     + " search.",
@@ -55,7 +58,10 @@ final class ReworkCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "PROJECT", description = "Project file; - reads standard input.")
     private String project;
 
-    @Parameters(index = "1", paramLabel = "PLAN", description = "Plan file, as built; - reads standard input.")
+    @Parameters(
+            index = "1",
+            paramLabel = "PLAN",
+            description = "Plan file, as built, or a panel schedule (.csv, .xlsx); - reads standard input.")
     private String plan;
 
     @Option(names = "--measured", paramLabel = "CSV", description = "Readings of a clamp meter or a logger.")
@@ -91,7 +97,8 @@ final class ReworkCommand implements Callable<Integer> {
                 options.deadAtOnce(),
                 options.keepsRunning(),
                 options.night(),
-                options.target().map(terminal::source));
+                options.target().map(terminal::source),
+                options.was().map(terminal::source));
         ReworkResult result = jobs.rework(request, ProgressView.control(terminal, isQuiet, interruption));
         if (!isQuiet) {
             terminal.print(terminal.out(), result.text(terminal.outStyle(false)));

@@ -71,6 +71,16 @@ final class ReworkOptions {
             description = "The plan to work towards: nothing is searched for, and the order of work leads there.")
     private String target;
 
+    @Option(
+            names = "--was",
+            paramLabel = "PROJECT",
+            description = "The project as it was when the plan was built: what gear draws that is gone or replaced.")
+    private String was;
+
+    Optional<String> was() {
+        return Optional.ofNullable(was);
+    }
+
     NightOptions night() {
         return new NightOptions(stayLive, mostOut == null ? OptionalInt.empty() : OptionalInt.of(mostOut), nights);
     }

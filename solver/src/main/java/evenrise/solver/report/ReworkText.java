@@ -136,7 +136,9 @@ public final class ReworkText {
     }
 
     private static boolean isAsBuilt(FrontPoint point) {
-        return point.moves() == 0 && point.changes().settingsInAll() == 0;
+        return point.moves() == 0
+                && point.changes().settingsInAll() == 0
+                && point.changes().removals().isEmpty();
     }
 
     private static void row(Table table, String label, FrontPoint point, String plan, boolean isChosen) {

@@ -12,6 +12,7 @@ import evenrise.model.rules.Distribution;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.NodeLimits;
+import evenrise.solver.rework.BuiltPlant;
 import evenrise.solver.rework.WorkOrder;
 import evenrise.solver.rework.WorkStage;
 import evenrise.solver.rework.WorkStep;
@@ -34,12 +35,13 @@ public final class WorkSheetText {
     private WorkSheetText() {}
 
     /** Every sheet, each begun by a form feed but the first, so that a printer takes a new page. */
-    public static String pages(Project project, Plan built, WorkOrder order) {
-        WorkStepText words = new WorkStepText(project, built.assignments());
+    public static String pages(BuiltPlant plant, WorkOrder order) {
+        WorkStepText words = new WorkStepText(plant.project(), plant.plan().assignments());
         List<String> pages = new ArrayList<>();
-        Plan before = built;
+        Plan before = plant.plan();
         for (WorkStage each : order.stages()) {
-            pages.add(String.join("\n", sheet(project, order, before, each, pages.size() + 1, words)) + "\n");
+            pages.add(String.join("\n", sheet(plant.at(each.after()), order, before, each, pages.size() + 1, words))
+                    + "\n");
             before = each.after();
         }
         return pages.isEmpty()

@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Assignment;
 import evenrise.model.project.Board;
 import evenrise.model.project.Load;
@@ -93,6 +94,28 @@ final class WorkStepText {
                         + (leaves ? "; its conductors must reach that panel" : "")
                         + ". Tighten to the torque that the maker states: ______ N·m."
                         + live(step.panel().get());
+            }
+            case PUT_IN -> {
+                String to = slot(step.panel().orElseThrow(), step.slot().orElseThrow());
+                slots.put(id, to);
+                yield "Put in the breaker of " + who(id) + breaker(id) + ", " + to + phases(after.get(id))
+                        + ". Draw its conductors to it, label both ends, and leave the far ends capped until the load is"
+                        + " on them. Tighten to the torque that the maker states: ______ N·m."
+                        + live(step.panel().get());
+            }
+            case REMOVE -> {
+                String from = slot(step.panel().orElseThrow(), step.slot().orElseThrow());
+                slots.remove(id);
+                yield "Take out the breaker of " + who(id) + " for good, " + from
+                        + ": lift its conductors, cap both ends and tag them as out of use. Close the slot with a blank"
+                        + " where nothing else goes into it."
+                        + live(step.panel().get());
+            }
+            case REMOVE_LEAD -> {
+                String from = output(step.board().orElseThrow(), step.output().orElse(0));
+                outputs.remove(id);
+                yield "Take the control lead of " + who(id) + " off " + from + " for good; cap and tag it."
+                        + boards(id);
             }
             case LIFT_LEAD ->
                 "Lift the control lead of " + who(id) + ", " + outputs.remove(id) + "; tag it." + boards(id);
@@ -292,7 +315,7 @@ final class WorkStepText {
         String from = outputs.get(id);
         String moved = to.equals(from)
                 ? "Draw the control lead of " + who(id) + " anew on " + to + ", since its breaker is in another panel"
-                : moved("Re-land the control lead of ", id, outputs, to);
+                : moved((from == null ? "Land" : "Re-land") + " the control lead of ", id, outputs, to);
         return moved + runs(id, board) + "." + boards(id);
     }
 
@@ -303,6 +326,14 @@ final class WorkStepText {
                 .filter(panel -> breaker.filter(its -> !its.equals(panel)).isPresent())
                 .map(panel -> "; it runs from panel " + panel + " to " + slots.get(id))
                 .orElse("");
+    }
+
+    private String breaker(String id) {
+        Load load = loads.get(id);
+        return load == null
+                ? ""
+                : " (" + Phrase.counted(load.poles(), "pole") + ", " + Numbers.amps(load.breakerAmps()) + " A"
+                        + load.curve().map(curve -> ", curve " + curve.name()).orElse("") + ")";
     }
 
     private static String phases(Assignment seat) {

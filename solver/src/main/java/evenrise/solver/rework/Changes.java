@@ -18,15 +18,23 @@ import java.util.stream.Collectors;
  * @param loads in the order of the new plan
  * @param settings in the order of the new plan
  * @param times of outputs whose loads stay where they are, in the order of the new plan
+ * @param removals breakers of gear that is gone, in the order of the plan as built
  */
-public record Changes(List<LoadChange> loads, List<SettingChange> settings, List<TimeChange> times) {
+public record Changes(
+        List<LoadChange> loads, List<SettingChange> settings, List<TimeChange> times, List<Removal> removals) {
     public Changes {
         loads = List.copyOf(loads);
+        removals = List.copyOf(removals);
         settings = List.copyOf(settings);
         times = List.copyOf(times);
     }
 
     public static Changes between(ProjectIndex index, Plan before, Plan after) {
+        return between(index, before, after, Set.of());
+    }
+
+    /** @param gone loads whose breakers are taken out; what else only the plan as built has stays where it is */
+    static Changes between(ProjectIndex index, Plan before, Plan after, Set<String> gone) {
         Map<String, Assignment> seats = seats(before);
         List<LoadChange> loads = new ArrayList<>();
         seats(after).forEach((load, to) -> {
@@ -41,7 +49,11 @@ public record Changes(List<LoadChange> loads, List<SettingChange> settings, List
                 .filter(to -> set.containsKey(to.id()) && !set.get(to.id()).equals(to))
                 .map(to -> new SettingChange(set.get(to.id()), to))
                 .toList();
-        return new Changes(loads, settings, times(index, before, after, loads));
+        List<Removal> removals = seats.values().stream()
+                .filter(seat -> gone.contains(seat.load()))
+                .map(seat -> new Removal(seat.load(), seat))
+                .toList();
+        return new Changes(loads, settings, times(index, before, after, loads), removals);
     }
 
     private static List<TimeChange> times(ProjectIndex index, Plan before, Plan after, List<LoadChange> loads) {

@@ -54,26 +54,42 @@ public record Front(
      * leaves a load without a breaker that has one. Plans are as bare as they come; {@link #finished} completes them.
      */
     public static Front of(Project project, Plan built, List<Plan> found) {
-        ProjectIndex index = new ProjectIndex(project);
-        NightPrices prices = NightPrices.of(project, built);
-        Evaluation before = judged(index, built, built);
-        FrontPoint asBuilt = point(before, built, prices);
+        return of(BuiltPlant.of(project, built, Optional.empty()), found);
+    }
+
+    /** The same where gear has gone or was replaced since the plan was built. */
+    public static Front of(BuiltPlant plant, List<Plan> found) {
+        Plan built = plant.plan();
+        ProjectIndex index = new ProjectIndex(plant.planned());
+        NightPrices prices = NightPrices.of(plant);
+        Evaluation before = asBuilt(plant);
+        FrontPoint asBuilt = asBuilt(plant, before, prices);
         Harm start = Harm.of(before, any -> true);
-        List<FrontPoint> all = new ArrayList<>(List.of(asBuilt));
+        List<FrontPoint> all = new ArrayList<>();
+        List<Plan> plans = new ArrayList<>(found);
+        if (plant.gone().isEmpty()) {
+            all.add(asBuilt);
+        } else {
+            plans.add(plant.staying());
+        }
         Set<String> kept = before.layout().placements().stream()
                 .filter(Placement::fits)
                 .map(Placement::id)
+                .filter(id -> !plant.gone().contains(id))
                 .collect(Collectors.toSet());
-        for (Plan plan : found) {
+        for (Plan plan : plans) {
             if (!Changes.seats(plan).keySet().containsAll(kept)) {
                 continue;
             }
             Evaluation evaluation = judged(index, built, plan);
-            FrontPoint point = point(evaluation, built, prices);
+            FrontPoint point = point(plant, evaluation, prices);
             if (point.violations() == 0
                     || Harm.of(evaluation, any -> true).worseThan(start).isEmpty()) {
                 all.add(point);
             }
+        }
+        if (all.isEmpty()) {
+            all.add(asBuilt);
         }
         all.sort(Comparator.comparingDouble(FrontPoint::minutes)
                 .thenComparingInt(FrontPoint::violations)
@@ -96,22 +112,36 @@ public record Front(
                         .min(Comparator.comparingInt(FrontPoint::moves))
                         .orElseThrow(),
                 false,
-                LeastBreakers.of(before.layout()));
+                leastBreakers(plant));
+    }
+
+    /** What is gone goes anyway, and proves nothing of what else has to. */
+    private static int leastBreakers(BuiltPlant plant) {
+        return LeastBreakers.of(Layout.of(plant.planned(), PlanFinisher.timed(plant.planned(), plant.staying())));
+    }
+
+    private static Evaluation asBuilt(BuiltPlant plant) {
+        return judged(new ProjectIndex(plant.at(plant.plan())), plant.plan(), plant.plan());
+    }
+
+    /** Without a change: what is gone is still there. */
+    private static FrontPoint asBuilt(BuiltPlant plant, Evaluation before, NightPrices prices) {
+        Changes none = new Changes(List.of(), List.of(), List.of(), List.of());
+        return point(before, none, prices);
     }
 
     /** That one plan is the way to go, whatever it costs and breaks. */
     public static Front to(Project project, Plan built, Plan target) {
-        ProjectIndex index = new ProjectIndex(project);
-        NightPrices prices = NightPrices.of(project, built);
-        FrontPoint point = point(judged(index, built, target), built, prices);
-        Evaluation before = judged(index, built, built);
+        return to(BuiltPlant.of(project, built, Optional.empty()), target);
+    }
+
+    /** The same where gear has gone or was replaced since the plan was built. */
+    public static Front to(BuiltPlant plant, Plan target) {
+        ProjectIndex index = new ProjectIndex(plant.planned());
+        NightPrices prices = NightPrices.of(plant);
+        FrontPoint point = point(plant, judged(index, plant.plan(), target), prices);
         return new Front(
-                point(before, built, prices),
-                List.of(point),
-                List.of(),
-                point,
-                true,
-                LeastBreakers.of(before.layout()));
+                asBuilt(plant, asBuilt(plant), prices), List.of(point), List.of(), point, true, leastBreakers(plant));
     }
 
     /** Where the objective counts moves, they are those from the plan as built. */
@@ -122,10 +152,15 @@ public record Front(
                 Optional.of(built));
     }
 
-    private static FrontPoint point(Evaluation evaluation, Plan built, NightPrices prices) {
+    private static FrontPoint point(BuiltPlant plant, Evaluation evaluation, NightPrices prices) {
+        Plan plan = evaluation.layout().plan();
+        return point(
+                evaluation, Changes.between(evaluation.layout().index(), plant.plan(), plan, plant.gone()), prices);
+    }
+
+    private static FrontPoint point(Evaluation evaluation, Changes changes, NightPrices prices) {
         Verdict verdict = evaluation.verdict();
         Layout layout = evaluation.layout();
-        Changes changes = Changes.between(layout.index(), built, layout.plan());
         return new FrontPoint(
                 changes,
                 prices.cost(changes),

@@ -203,6 +203,8 @@ final class GreedyOrder {
         if (passage.isLoad(change)) {
             passage.load(change).from().flatMap(seat -> seat.board()).ifPresent(boards::add);
             passage.load(change).to().board().ifPresent(boards::add);
+        } else if (passage.isRemoval(change)) {
+            passage.removal(change).from().board().ifPresent(boards::add);
         } else {
             boards.add(
                     passage.isTime(change)

@@ -22,6 +22,10 @@ record Isolation(Set<String> panels, Set<String> boards, Set<String> below) {
     static final double LIVE_VOLTS = 50;
 
     static Isolation of(ProjectIndex index, Collection<LoadChange> changes) {
+        return of(index, changes, List.of());
+    }
+
+    static Isolation of(ProjectIndex index, Collection<LoadChange> changes, Collection<Removal> removals) {
         Set<String> panels = new TreeSet<>();
         Set<String> boards = new TreeSet<>();
         for (LoadChange change : changes) {
@@ -33,6 +37,10 @@ record Isolation(Set<String> panels, Set<String> boards, Set<String> below) {
                 change.from().flatMap(seat -> seat.board()).ifPresent(boards::add);
                 change.to().board().ifPresent(boards::add);
             }
+        }
+        for (Removal each : removals) {
+            panels.add(each.from().panel());
+            each.from().board().ifPresent(boards::add);
         }
         panels.removeIf(id -> index.panel(id).filter(Isolation::isDeadAtWork).isEmpty());
         Set<String> below = Downstream.below(index, panels);

@@ -63,12 +63,14 @@ public final class Kept {
             return true;
         }
         Passage passage = new Passage(project, built, plan);
-        return passage.all().stream().noneMatch(change -> {
-            BitSet one = new BitSet();
-            one.set(change);
-            Passage.Way way = passage.unchecked(new BitSet(), one);
-            return keepsRunning && way.isSystemOff() || !Collections.disjoint(way.off(), night.live());
-        });
+        return passage.all().stream()
+                .filter(change -> !passage.isRemoval(change))
+                .noneMatch(change -> {
+                    BitSet one = new BitSet();
+                    one.set(change);
+                    Passage.Way way = passage.unchecked(new BitSet(), one);
+                    return keepsRunning && way.isSystemOff() || !Collections.disjoint(way.off(), night.live());
+                });
     }
 
     private Load held(Load load) {

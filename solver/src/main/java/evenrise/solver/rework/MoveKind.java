@@ -12,6 +12,8 @@ public enum MoveKind {
     OTHER_PANEL(120, WorkTimes::otherPanelMinutes),
     /** A breaker goes in that is not there yet, with its conductors. */
     NEW_CIRCUIT(180, WorkTimes::newCircuitMinutes),
+    /** A breaker of gear that is gone comes out, its conductors are capped. */
+    REMOVAL(20, WorkTimes::removalMinutes),
     /** A control lead goes to another output, with both ends where it reached before. */
     LEAD(10, WorkTimes::leadMinutes),
     /** A control lead is drawn, since its breaker or its board is in another panel than before. */

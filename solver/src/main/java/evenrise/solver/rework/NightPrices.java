@@ -12,6 +12,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -23,10 +24,11 @@ public final class NightPrices {
     private final Map<String, Set<String>> offWithPanel = new HashMap<>();
     private final Map<String, Set<String>> offWithBoard = new HashMap<>();
 
-    private NightPrices(Project project, Plan built) {
+    private NightPrices(BuiltPlant plant) {
+        Project project = plant.project();
         index = new ProjectIndex(project);
         minutes = WorkMinutes.of(project);
-        Passage still = new Passage(project, built, built);
+        Passage still = new Passage(plant, plant.plan(), NightLimits.NONE);
         for (Load load : project.loads()) {
             offWithLoad.put(load.id(), OutageOf.load(still, load.id()).commands());
         }
@@ -43,7 +45,11 @@ public final class NightPrices {
     }
 
     public static NightPrices of(Project project, Plan built) {
-        return new NightPrices(project, built);
+        return of(BuiltPlant.of(project, built, Optional.empty()));
+    }
+
+    static NightPrices of(BuiltPlant plant) {
+        return new NightPrices(plant);
     }
 
     /** What the changes cost at least. */
@@ -54,11 +60,16 @@ public final class NightPrices {
             change.leadKind(index).ifPresent(kind -> counts.merge(kind, 1, Integer::sum));
             counts.merge(MoveKind.TEST, 1, Integer::sum);
         }
-        Isolation isolation = Isolation.of(index, changes.loads());
+        for (Removal removal : changes.removals()) {
+            counts.merge(MoveKind.REMOVAL, 1, Integer::sum);
+            removal.from().board().ifPresent(any -> counts.merge(MoveKind.LEAD, 1, Integer::sum));
+        }
+        Isolation isolation = Isolation.of(index, changes.loads(), changes.removals());
         counts.put(MoveKind.SETTING, changes.settingsInAll());
         counts.put(MoveKind.ISOLATION, isolation.size());
         Set<String> off = new TreeSet<>();
         changes.loads().forEach(change -> add(off, offWithLoad, List.of(change.load())));
+        changes.removals().forEach(removal -> add(off, offWithLoad, List.of(removal.load())));
         add(off, offWithPanel, isolation.panels());
         add(off, offWithBoard, isolation.boards());
         counts.put(MoveKind.SHUTDOWN, off.size());

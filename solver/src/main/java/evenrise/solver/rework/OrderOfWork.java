@@ -13,8 +13,7 @@ public final class OrderOfWork {
     /** Loads times sets of changes that may be judged for a look at every order. */
     private static final int MOST_JUDGED = 100_000;
 
-    private final Project project;
-    private final Plan built;
+    private final BuiltPlant plant;
     private final Plan target;
     private final NightLimits night;
     private final Passage passage;
@@ -27,13 +26,17 @@ public final class OrderOfWork {
 
     /** The same where a night has limits. */
     public OrderOfWork(Project project, Plan built, Plan target, NightLimits night) {
+        this(BuiltPlant.of(project, built, Optional.empty()), target, night);
+    }
+
+    /** The same where gear has gone or was replaced since the plan was built. */
+    public OrderOfWork(BuiltPlant plant, Plan target, NightLimits night) {
         this.night = night;
-        this.project = project;
-        this.built = built;
+        this.plant = plant;
         this.target = target;
-        this.passage = new Passage(project, built, target, night);
+        this.passage = new Passage(plant, target, night);
         boolean isFew = passage.size() <= EveryOrder.MOST_CHANGES
-                && (1L << passage.size()) * project.loads().size() <= MOST_JUDGED;
+                && (1L << passage.size()) * plant.project().loads().size() <= MOST_JUDGED;
         this.every = isFew ? Optional.of(new EveryOrder(passage)) : Optional.empty();
     }
 
@@ -51,7 +54,7 @@ public final class OrderOfWork {
         Optional<List<BitSet>> found =
                 every.isPresent() ? every.get().cheapest(atLeast) : new GreedyOrder(passage).stages(atLeast);
         if (found.isEmpty() && !night.equals(night.onlyLive())) {
-            WorkOrder longer = new OrderOfWork(project, built, target, night.onlyLive()).withAtLeast(atLeast);
+            WorkOrder longer = new OrderOfWork(plant, target, night.onlyLive()).withAtLeast(atLeast);
             return longer.with(breaches(longer.stages()));
         }
         List<BitSet> sets = found.orElseGet(() -> passage.size() == 0 ? List.of() : List.of(passage.all()));
@@ -73,7 +76,7 @@ public final class OrderOfWork {
 
     /** What the replay finds, and where a stage is more than the night has room for. */
     private List<Breach> breaches(List<WorkStage> stages) {
-        List<Breach> breaches = new ArrayList<>(Replay.of(project, built, target, stages, night.live()));
+        List<Breach> breaches = new ArrayList<>(Replay.of(plant, target, stages, night.live()));
         for (int i = 0; i < stages.size(); i++) {
             for (BrokenRule each : night.brokenBy(stages.get(i))) {
                 breaches.add(Breach.of(i + 1, 0, each));
@@ -111,6 +114,10 @@ public final class OrderOfWork {
 
     /** What forbids to begin the stage with a part of it. */
     private static String obstacle(Passage passage, BitSet done, BitSet stage) {
+        if (stage.stream().anyMatch(passage::isRemoval)
+                && passage.plant.unknown().size() > 1) {
+            return "gear is taken out of which nobody states what it draws, before anything else goes to other lines.";
+        }
         for (int change = stage.nextSetBit(0); change >= 0; change = stage.nextSetBit(change + 1)) {
             BitSet part = passage.closure(change, done);
             BitSet after = (BitSet) done.clone();

@@ -24,7 +24,7 @@ import java.util.stream.Stream;
 
 /**
  * The way from a plan as built to another: single changes, each done or not, and what the plant is like when some are
- * done. Changes are numbered: those of loads first, then those of settings.
+ * done. Changes are numbered: those of loads first, then those of settings and of outputs' times, then what is taken out.
  */
 final class Passage {
     /** Plans that are kept at hand; more would fill the memory with large plants. */
@@ -33,6 +33,7 @@ final class Passage {
     final Project project;
     final ProjectIndex index;
     final Plan built;
+    final BuiltPlant plant;
     final Changes changes;
     final Harm start;
     private final List<Double> startOver;
@@ -62,16 +63,28 @@ final class Passage {
     }
 
     Passage(Project project, Plan built, Plan target, NightLimits night) {
+        this(BuiltPlant.of(project, built, Optional.empty()), target, night);
+    }
+
+    Passage(BuiltPlant plant, Plan target, NightLimits night) {
         this.night = night;
-        this.project = project;
+        this.plant = plant;
+        this.project = plant.project();
         this.index = new ProjectIndex(project);
-        this.built = built;
-        this.changes = Changes.between(index, built, target);
+        this.built = plant.plan();
+        this.changes = Changes.between(index, built, target, plant.gone());
         this.builtTimes = OutputTimes.of(index, built);
         this.targetTimes = OutputTimes.of(index, target);
         for (int i = 0; i < changes.loads().size(); i++) {
             changeOf.put(changes.loads().get(i).load(), i);
         }
+        for (int i = 0; i < changes.removals().size(); i++) {
+            changeOf.put(changes.removals().get(i).load(), firstRemoval() + i);
+        }
+        plant.replacing().forEach((old, now) -> {
+            mates.computeIfAbsent(old, any -> new LinkedHashSet<>()).add(now);
+            mates.computeIfAbsent(now, any -> new LinkedHashSet<>()).add(old);
+        });
         for (Load load : project.loads()) {
             load.comesWith().ifPresent(lead -> {
                 mates.computeIfAbsent(lead, any -> new LinkedHashSet<>()).add(load.id());
@@ -81,13 +94,29 @@ final class Passage {
         this.limits = NodeLimits.of(project);
         this.whoIsOff = new Outages(index);
         Layout asBuilt = Layout.of(index, PlanFinisher.timed(project, built));
-        this.start = Harm.of(asBuilt, any -> true);
+        this.start = Harm.of(asBuilt, plant::counts);
         this.startOver = OverLimits.amps(asBuilt);
         this.aloneAsBuilt = new ComingOnAlone(limits, () -> asBuilt);
     }
 
     int size() {
+        return firstRemoval() + changes.removals().size();
+    }
+
+    private int firstRemoval() {
         return changes.loads().size() + changes.settingsInAll();
+    }
+
+    boolean isRemoval(int change) {
+        return change >= firstRemoval();
+    }
+
+    Removal removal(int change) {
+        return changes.removals().get(change - firstRemoval());
+    }
+
+    boolean isSetting(int change) {
+        return !isLoad(change) && !isTime(change) && !isRemoval(change);
     }
 
     boolean isLoad(int change) {
@@ -103,7 +132,7 @@ final class Passage {
     }
 
     boolean isTime(int change) {
-        return change >= changes.loads().size() + changes.settings().size();
+        return change >= changes.loads().size() + changes.settings().size() && !isRemoval(change);
     }
 
     TimeChange time(int change) {
@@ -153,7 +182,9 @@ final class Passage {
         for (int i = done.nextSetBit(0); i >= 0; i = done.nextSetBit(i + 1)) {
             if (isLoad(i)) {
                 seats.put(load(i).load(), load(i).to());
-            } else if (!isTime(i)) {
+            } else if (isRemoval(i)) {
+                seats.remove(removal(i).load());
+            } else if (isSetting(i)) {
                 set.put(setting(i).board(), setting(i).to());
             }
             timeWith(i).ifPresent(each -> times.set(OutputTimes.key(each.board(), each.output()), each.seconds()));
@@ -172,7 +203,7 @@ final class Passage {
     Optional<String> worse(BitSet done) {
         Optional<String> known = judged.get(done);
         if (known == null) {
-            known = Harm.of(Layout.of(index, after(done)), any -> true)
+            known = Harm.of(Layout.of(index, after(done)), plant::counts)
                     .worseThan(start)
                     .map(Breach::text);
             judged.put((BitSet) done.clone(), known);
@@ -182,7 +213,7 @@ final class Passage {
 
     /** Places that are broken when these changes are done. */
     int broken(BitSet done) {
-        return Harm.of(Layout.of(index, after(done)), any -> true).places().size();
+        return Harm.of(Layout.of(index, after(done)), plant::counts).places().size();
     }
 
     /** The least set of changes with this one that can be done at once: whoever holds its slot or output goes along. */
@@ -199,15 +230,17 @@ final class Passage {
         List<Integer> open = new ArrayList<>(List.of(change));
         while (!open.isEmpty()) {
             int next = open.remove(open.size() - 1);
-            if (!isLoad(next)) {
-                continue;
-            }
             Set<String> inTheWay = new LinkedHashSet<>();
-            slots(load(next).to())
-                    .forEach(slot -> Optional.ofNullable(slots.get(slot)).ifPresent(inTheWay::add));
-            output(load(next).to()).map(outputs::get).ifPresent(inTheWay::add);
-            if (load(next).changesPanel()) {
-                inTheWay.addAll(mates.getOrDefault(load(next).load(), Set.of()));
+            if (isRemoval(next)) {
+                inTheWay.addAll(mates.getOrDefault(removal(next).load(), Set.of()));
+            }
+            if (isLoad(next)) {
+                slots(load(next).to())
+                        .forEach(slot -> Optional.ofNullable(slots.get(slot)).ifPresent(inTheWay::add));
+                output(load(next).to()).map(outputs::get).ifPresent(inTheWay::add);
+                if (load(next).changesPanel() || load(next).from().isEmpty()) {
+                    inTheWay.addAll(mates.getOrDefault(load(next).load(), Set.of()));
+                }
             }
             for (String holder : inTheWay) {
                 Integer other = changeOf.get(holder);
@@ -245,6 +278,8 @@ final class Passage {
         for (int i = changes.nextSetBit(0); i >= 0; i = changes.nextSetBit(i + 1)) {
             if (isLoad(i)) {
                 loads.add(load(i).load());
+            } else if (isRemoval(i)) {
+                loads.add(removal(i).load());
             }
         }
         return loads;
@@ -277,12 +312,29 @@ final class Passage {
     Optional<Way> way(BitSet done, BitSet next) {
         BitSet after = (BitSet) done.clone();
         after.or(next);
-        if (worse(after).isPresent()) {
+        if (leavesUnknown(after) || worse(after).isPresent()) {
             return Optional.empty();
         }
         return Optional.of(unchecked(done, next, after))
                 .filter(way -> night.allows(way.off, way.outages, minutes(done, next, way)))
                 .filter(way -> currentsHold(done, way.off));
+    }
+
+    /** Whether a load goes to other lines while gear is still in of which nobody says what it draws. */
+    boolean leavesUnknown(BitSet done) {
+        return changes.removals().stream()
+                        .filter(removal -> plant.unknown().contains(removal.load()))
+                        .anyMatch(removal -> !done.get(changeOf.get(removal.load())))
+                && done.stream().anyMatch(change -> isLoad(change) && goesToOtherLines(load(change)));
+    }
+
+    private boolean goesToOtherLines(LoadChange change) {
+        return change.from().isEmpty() || !lines(change.from().get()).equals(lines(change.to()));
+    }
+
+    /** The lines of the panel that a breaker touches there. */
+    private Set<String> lines(Assignment seat) {
+        return Lines.of(index, seat.load(), seat.panel(), seat.slot());
     }
 
     /** How long a stage takes; nobody asks where no night has an end. */
@@ -323,14 +375,19 @@ final class Passage {
     /** What is dead while these changes are made. */
     Isolation isolation(BitSet next) {
         return Isolation.of(
-                index, next.stream().filter(this::isLoad).mapToObj(this::load).toList());
+                index,
+                next.stream().filter(this::isLoad).mapToObj(this::load).toList(),
+                next.stream().filter(this::isRemoval).mapToObj(this::removal).toList());
     }
 
     /** Where everything is when these changes are done. */
     private List<Assignment> seated(BitSet done) {
-        Stream<Assignment> built = Changes.seats(this.built).values().stream().map(seat -> {
+        Stream<Assignment> built = Changes.seats(this.built).values().stream().flatMap(seat -> {
             Integer change = changeOf.get(seat.load());
-            return change != null && done.get(change) ? load(change).to() : seat;
+            if (change == null || !done.get(change)) {
+                return Stream.of(seat);
+            }
+            return isRemoval(change) ? Stream.empty() : Stream.of(load(change).to());
         });
         Stream<Assignment> added = done.stream()
                 .filter(change -> isLoad(change) && load(change).from().isEmpty())

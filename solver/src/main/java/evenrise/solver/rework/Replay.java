@@ -46,6 +46,7 @@ public final class Replay {
             WorkStepKind.SWITCH_ON,
             WorkStepKind.SYSTEM_ON);
 
+    private final BuiltPlant plant;
     private final ProjectIndex index;
     private final List<NodeLimits> limits;
     private final Harm start;
@@ -54,6 +55,7 @@ public final class Replay {
     private final Map<String, Set<String>> above = new HashMap<>();
     private final Map<String, BoardSetting> settings = new LinkedHashMap<>();
     private final Set<String> locked = new HashSet<>();
+    private final Map<String, Set<String>> linesAsBuilt = new HashMap<>();
     /** Panels to which leads run whose breakers have gone to another. */
     private final Map<String, String> reached = new HashMap<>();
 
@@ -89,7 +91,10 @@ public final class Replay {
         }
     }
 
-    private Replay(Project project, Plan built, Set<String> live) {
+    private Replay(BuiltPlant plant, Set<String> live) {
+        this.plant = plant;
+        Project project = plant.project();
+        Plan built = plant.plan();
         this.live = live;
         index = new ProjectIndex(project);
         limits = NodeLimits.of(project);
@@ -97,7 +102,7 @@ public final class Replay {
         index.distribution()
                 .points()
                 .forEach(point -> above.put(point.id(), Downstream.panelsAbove(index, point.id())));
-        start = Harm.of(Layout.of(index, PlanFinisher.timed(project, built)), any -> true);
+        start = Harm.of(Layout.of(index, PlanFinisher.timed(project, built)), plant::counts);
         project.loads().stream()
                 .flatMap(load -> index.load(load.id()).stream())
                 .forEach(load -> seats.put(load.id(), new Seat(load)));
@@ -110,6 +115,7 @@ public final class Replay {
                 seat.board = each.board();
                 seat.output = each.output();
                 seat.isOn = true;
+                linesAsBuilt.put(each.load(), Lines.of(index, each.load(), each.panel(), each.slot()));
             }
         }
     }
@@ -121,7 +127,11 @@ public final class Replay {
 
     /** @param live loads that may not be off on the way */
     public static List<Breach> of(Project project, Plan built, Plan target, List<WorkStage> stages, Set<String> live) {
-        Replay replay = new Replay(project, built, live);
+        return of(BuiltPlant.of(project, built, Optional.empty()), target, stages, live);
+    }
+
+    static List<Breach> of(BuiltPlant plant, Plan target, List<WorkStage> stages, Set<String> live) {
+        Replay replay = new Replay(plant, live);
         for (WorkStage each : stages) {
             replay.stage++;
             replay.step = 0;
@@ -187,7 +197,20 @@ public final class Replay {
                         .ifPresent(panel -> reached.putIfAbsent(seat(next).load.id(), panel));
                 seat(next).panel = null;
             }
-            case PARK, RE_TERMINATE -> moveBreaker(seat(next), next);
+            case REMOVE -> {
+                wantsLock(seat(next));
+                wantsDeadPanel(seat(next), Optional.ofNullable(seat(next).panel));
+                removed(seat(next));
+                seat(next).panel = null;
+            }
+            case REMOVE_LEAD -> {
+                wantsLock(seat(next));
+                wantsDeadBoard(seat(next), seat(next).board);
+                removed(seat(next));
+                seat(next).board = Optional.empty();
+                seat(next).output = OptionalInt.empty();
+            }
+            case PARK, RE_TERMINATE, PUT_IN -> moveBreaker(seat(next), next);
             case LIFT_LEAD -> {
                 wantsLock(seat(next));
                 wantsDeadBoard(seat(next), seat(next).board);
@@ -215,7 +238,9 @@ public final class Replay {
         seats.values().stream()
                 .filter(seat -> !seat.isOn && live.contains(seat.load.id()))
                 .forEach(seat -> breach(WorkKind.OFF_THOUGH_LIVE.about(seat.subject())));
-        Harm.of(Layout.of(index, plan(true)), found -> Rules.countsWhilePartsAreOff(found, index))
+        Harm.of(
+                        Layout.of(index, plan(true)),
+                        found -> plant.counts(found) && Rules.countsWhilePartsAreOff(found, index))
                 .worseThan(start)
                 .ifPresent(this::breach);
     }
@@ -228,6 +253,11 @@ public final class Replay {
         if (seat.isOn || !locked.contains(seat.load.id())) {
             breach(WorkKind.NOT_LOCKED_OUT.about(seat.subject()));
         }
+    }
+
+    /** There is nothing left to try; its labels go, and what it leaves behind is capped. */
+    private void removed(Seat seat) {
+        List.of(notReady, unlabelled).forEach(set -> set.add(seat.load.id()));
     }
 
     private void moved(Seat seat) {
@@ -343,6 +373,12 @@ public final class Replay {
         wantsPlace(seat);
     }
 
+    /** Gear that is replaced is there by one of its names only. */
+    private boolean isThere(Seat seat) {
+        return seat.hasSlot()
+                || !plant.gone().contains(seat.load.id()) && !plant.replacing().containsValue(seat.load.id());
+    }
+
     private void wantsPlace(Seat seat) {
         Seat control = control(seat);
         if (seat.board.isPresent()
@@ -371,7 +407,7 @@ public final class Replay {
                 if (other.isOn && later) {
                     breach(WorkKind.ON_AFTER_LATER_ROLE.about(seat.subject(), other.subject()));
                 }
-                if (!other.isOn && seat.load.comesAfter().contains(other.load.id())) {
+                if (!other.isOn && isThere(other) && seat.load.comesAfter().contains(other.load.id())) {
                     breach(WorkKind.ON_BEFORE_EARLIER.about(seat.subject(), other.subject()));
                 }
             }
@@ -381,7 +417,22 @@ public final class Replay {
             breach(WorkKind.ON_WITHOUT_CONTACTOR.about(seat.subject(), control.subject()));
         }
         seat.isOn = true;
+        if (seat.hasSlot()) {
+            wantsKnownCurrents(seat);
+        }
         restart(seat);
+    }
+
+    /** What gear draws that nobody describes is in no figure, so that other lines are to wait until it is out. */
+    private void wantsKnownCurrents(Seat seat) {
+        Set<String> now = Lines.of(index, seat.load.id(), seat.panel, seat.slot);
+        if (!now.equals(linesAsBuilt.get(seat.load.id()))) {
+            plant.unknown().stream()
+                    .map(seats::get)
+                    .filter(Seat::hasSlot)
+                    .findFirst()
+                    .ifPresent(other -> breach(WorkKind.UNKNOWN_CURRENT.about(seat.subject(), other.subject())));
+        }
     }
 
     private void restart(Seat seat) {
@@ -418,6 +469,7 @@ public final class Replay {
                     breach(WorkKind.LOCKED_OUT_AT_COMMAND.about(seat.subject()));
                 }
                 wantsSupply(seat);
+                wantsKnownCurrents(seat);
                 seat.isOn = true;
             }
         }
@@ -512,10 +564,14 @@ public final class Replay {
         deadBoards.forEach(board -> breach(WorkKind.BOARD_STILL_ISOLATED.about(WorkKind.board(board))));
         untested.forEach(load -> breach(WorkKind.NOT_TRIED.about(WorkKind.load(load))));
         unlabelled.forEach(load -> breach(WorkKind.NOT_LABELLED.about(WorkKind.load(load))));
-        Harm.of(Layout.of(index, plan(false)), any -> true).worseThan(start).ifPresent(this::breach);
+        Harm.of(Layout.of(index, plan(false)), plant::counts).worseThan(start).ifPresent(this::breach);
     }
 
     private void arrivedAt(Plan target) {
+        seats.values().stream()
+                .filter(seat -> plant.gone().contains(seat.load.id()))
+                .filter(seat -> seat.hasSlot() || seat.board.isPresent())
+                .forEach(seat -> breach(WorkKind.STILL_THERE.about(seat.subject())));
         Changes left = Changes.between(index, plan(false), target);
         left.loads().forEach(each -> breach(WorkKind.NOT_AS_PLANNED.about(WorkKind.load(each.load()))));
         left.settings().forEach(each -> breach(WorkKind.NOT_SET_AS_PLANNED.about(WorkKind.board(each.board()))));

@@ -47,6 +47,7 @@ final class StageSteps {
     private List<WorkStep> write() {
         Set<String> locked = passage.loads(stage);
         switchOff(locked);
+        remove();
         moveBreakers();
         moveLeads();
         stage.stream()
@@ -54,7 +55,7 @@ final class StageSteps {
                 .flatMap(Optional::stream)
                 .forEach(change -> steps.add(WorkStep.time(change)));
         stage.stream()
-                .filter(change -> !passage.isLoad(change) && !passage.isTime(change))
+                .filter(passage::isSetting)
                 .forEach(change -> steps.add(WorkStep.setting(passage.setting(change))));
         switchOn(locked);
         test(locked);
@@ -66,8 +67,8 @@ final class StageSteps {
         List<String> lastFirstOff = new ArrayList<>(way.systemsOff());
         Collections.reverse(lastFirstOff);
         command(WorkStepKind.SYSTEM_OFF, lastFirstOff);
-        Comparator<String> lastFirst = Comparator.comparingDouble(
-                        (String load) -> before.containsKey(load) ? Passage.on(before.get(load)) : 0)
+        Comparator<String> lastFirst = Comparator.comparingDouble((String load) ->
+                        before.containsKey(load) ? Passage.on(before.get(load)) : Double.NEGATIVE_INFINITY)
                 .reversed()
                 .thenComparing(load -> !isBehindAnother(load));
         way.off().stream()
@@ -80,6 +81,19 @@ final class StageSteps {
                 .bottomUp(passage.index)
                 .forEach(panel -> steps.add(WorkStep.panel(WorkStepKind.ISOLATE_PANEL, panel)));
         way.isolation().boards().forEach(board -> steps.add(WorkStep.board(WorkStepKind.ISOLATE_BOARD, board)));
+    }
+
+    /** What is gone leaves its output and its slot before anybody else is to have them. */
+    private void remove() {
+        stage.stream().filter(passage::isRemoval).mapToObj(passage::removal).forEach(removal -> {
+            Assignment seat = removal.from();
+            seat.board()
+                    .ifPresent(board ->
+                            steps.add(WorkStep.lead(WorkStepKind.REMOVE_LEAD, removal.load(), board, seat.output())));
+            steps.add(WorkStep.breaker(WorkStepKind.REMOVE, removal.load(), seat.panel(), seat.slot()));
+            vacate(removal.load());
+            onOutput.values().removeIf(removal.load()::equals);
+        });
     }
 
     private void switchOn(Set<String> locked) {
@@ -122,7 +136,9 @@ final class StageSteps {
     }
 
     private void test(Set<String> locked) {
-        locked.forEach(load -> steps.add(WorkStep.load(WorkStepKind.FUNCTION_TEST, load)));
+        locked.stream()
+                .filter(after::containsKey)
+                .forEach(load -> steps.add(WorkStep.load(WorkStepKind.FUNCTION_TEST, load)));
         if (!locked.isEmpty()) {
             steps.add(WorkStep.system(WorkStepKind.RELABEL));
         }
@@ -147,7 +163,7 @@ final class StageSteps {
                 vacate(next.load());
                 passage.slots(next.to()).forEach(slot -> inSlot.put(slot, next.load()));
                 steps.add(WorkStep.breaker(
-                        WorkStepKind.RE_TERMINATE,
+                        next.from().isEmpty() ? WorkStepKind.PUT_IN : WorkStepKind.RE_TERMINATE,
                         next.load(),
                         next.to().panel(),
                         next.to().slot()));

@@ -46,6 +46,9 @@ enum WorkKind {
     NOT_TRIED("load {load} was moved and is not tried"),
     NOT_LABELLED("load {load} was moved and its labels are not"),
     NOT_AS_PLANNED("load {load} is not where the new plan has it"),
+    STILL_THERE("load {load} is gone, but its breaker or its lead is still there"),
+    UNKNOWN_CURRENT("load {load} comes on by other lines than before while load {other} is there, whose current nobody"
+            + " states"),
     NOT_SET_AS_PLANNED("board {board} is not set as in the new plan"),
     MORE_OVER_LIMIT("a conductor carries more over its limit than at the start; its excess alone grew");
 

@@ -97,6 +97,10 @@ public record WorkStep(
         return load(WorkStepKind.RE_LAND, load).on(board, output);
     }
 
+    static WorkStep lead(WorkStepKind kind, String load, String board, OptionalInt output) {
+        return load(kind, load).on(Optional.of(board), output);
+    }
+
     static WorkStep time(TimeChange change) {
         return new WorkStep(
                 WorkStepKind.SET_OUTPUT,

@@ -18,6 +18,12 @@ public enum WorkStepKind {
     TAKE_OUT,
     /** A dead breaker goes into its new slot and its conductors on it. */
     RE_TERMINATE,
+    /** A breaker that is not there yet goes into its slot, with its conductors drawn to the load. */
+    PUT_IN,
+    /** The breaker of gear that is gone comes out for good: its conductors are capped and tagged, its slot is closed. */
+    REMOVE,
+    /** The control lead of gear that is gone comes off its output for good. */
+    REMOVE_LEAD,
     /** A control lead is lifted and tagged, since its output is wanted before the next one is free. */
     LIFT_LEAD,
     /** A control lead goes to its new output. */

@@ -2,16 +2,24 @@ package evenrise.solver.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.file.Format;
 import evenrise.model.file.PlanFile;
 import evenrise.model.file.ProjectFile;
+import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -227,6 +235,145 @@ class ReworkCommandTest {
 
             assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT);
             assertThat(result.err()).contains("'no-such.csv' cannot be read");
+        }
+    }
+
+    /** The plan as built as an electrician's table, of which every slot is known and no output. */
+    @Nested
+    class FromAPanelSchedule {
+        private final Plan built = PlanFile.read(
+                        Path.of(BUILT),
+                        ProjectFile.read(Path.of(PROJECT)).value().orElseThrow())
+                .value()
+                .orElseThrow();
+
+        private List<List<String>> rows() {
+            List<List<String>> rows = new ArrayList<>(List.of(List.of("panel", "slot", "load")));
+            built.assignments()
+                    .forEach(seat -> rows.add(List.of(seat.panel(), String.valueOf(seat.slot()), seat.load())));
+            return rows;
+        }
+
+        private Shell.Result run(Path schedule) {
+            String folder = scratch.resolve("out").toString();
+            Plan withoutLeads = built.with()
+                    .boards(List.of())
+                    .assignments(built.assignments().stream()
+                            .map(seat -> seat.with()
+                                    .board(Optional.empty())
+                                    .output(OptionalInt.empty())
+                                    .onSeconds(OptionalDouble.empty())
+                                    .offSeconds(OptionalDouble.empty())
+                                    .build())
+                            .toList())
+                    .build();
+            return new Shell(withoutLeads)
+                    .run(
+                            "rework",
+                            PROJECT,
+                            schedule.toString(),
+                            "--measured",
+                            READINGS,
+                            "--moves",
+                            "3000",
+                            "--threads",
+                            "1",
+                            "-o",
+                            folder);
+        }
+
+        @Test
+        void curesWhatSlotsAloneSay() throws IOException {
+            Path csv = Files.write(
+                    scratch.resolve("panels.csv"),
+                    rows().stream().map(row -> String.join(",", row)).toList());
+
+            Shell.Result result = run(csv);
+
+            assertThat(result.code()).as(result.all()).isEqualTo(ExitCode.DONE);
+            assertThat(result.out()).contains("control is NOT judged", "nothing is broken on the way");
+            Shell.Result audit = new Shell(null)
+                    .run(
+                            "audit",
+                            scratch.resolve("out/project-as-measured.json").toString(),
+                            scratch.resolve("out/plan-as-built.json").toString());
+            assertThat(audit.code()).as(audit.all()).isEqualTo(ExitCode.RULES_BROKEN);
+            assertThat(scratch.resolve("out/project-as-scheduled.json")).exists();
+        }
+
+        @Test
+        void readsAWorkbookAsItReadsText() throws IOException {
+            Path csv = Files.write(
+                    scratch.resolve("panels.csv"),
+                    rows().stream().map(row -> String.join(",", row)).toList());
+            Path xlsx = scratch.resolve("panels.xlsx");
+            try (Workbook workbook = new Workbook(Files.newOutputStream(xlsx), "test", null)) {
+                Worksheet sheet = workbook.newWorksheet("All panels");
+                for (int row = 0; row < rows().size(); row++) {
+                    for (int column = 0; column < 3; column++) {
+                        sheet.value(row, column, rows().get(row).get(column));
+                    }
+                }
+            }
+
+            run(csv);
+            String first = Files.readString(scratch.resolve("out/plan-as-built.json"));
+            run(xlsx);
+
+            assertThat(scratch.resolve("out/plan-as-built.json")).hasContent(first);
+        }
+
+        @Test
+        void reportsARowThatIsNoPlace() throws IOException {
+            Path csv = Files.writeString(scratch.resolve("panels.csv"), "panel,slot,load\nnowhere,1,sub-1\n");
+
+            Shell.Result result = run(csv);
+
+            assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT);
+            assertThat(result.err()).contains("line 2: the project has no panel 'nowhere'");
+            assertThat(scratch.resolve("out")).doesNotExist();
+        }
+    }
+
+    @Nested
+    class WithGearThatIsGone {
+        @Test
+        void takesItOutAndSaysWhatNobodyKnows() throws IOException {
+            Project was = ProjectFile.read(Path.of(PROJECT)).value().orElseThrow();
+            Project now = was.withLoads(was.loads().stream()
+                    .filter(load -> !load.id().equals("hoist"))
+                    .toList());
+            Path project = scratch.resolve("now.json");
+            try (OutputStream out = Files.newOutputStream(project)) {
+                ProjectFile.write(now, out, Format.JSON);
+            } catch (WriteFailed e) {
+                throw new IOException(e);
+            }
+            assertThat(now.loads()).hasSize(was.loads().size() - 1);
+            String folder = scratch.resolve("out").toString();
+            String[] arguments = {"rework", project.toString(), BUILT, "--moves", "200", "--threads", "1", "-o", folder
+            };
+
+            Plan built = PlanFile.read(Path.of(BUILT), was).value().orElseThrow();
+            Plan rest = built.with()
+                    .assignments(built.assignments().stream()
+                            .filter(seat -> !seat.load().equals("hoist"))
+                            .toList())
+                    .build();
+
+            Shell.Result unknown = new Shell(rest).run(arguments);
+            List<String> more = new ArrayList<>(List.of(arguments));
+            more.addAll(List.of("--was", PROJECT));
+            Shell.Result known = new Shell(rest).run(more.toArray(String[]::new));
+
+            assertThat(unknown.out())
+                    .contains(
+                            "so gone: 'hoist'", "What 'hoist' draws is stated nowhere", "nothing is broken on the way");
+            assertThat(known.out()).contains("so gone: 'hoist'").doesNotContain("is stated nowhere");
+            assertThat(Files.readString(scratch.resolve("out/work.json"))).contains("\"remove\"");
+            assertThat(Files.readString(scratch.resolve("out/work.txt")))
+                    .contains("Take out the breaker of hoist")
+                    .doesNotContainPattern("Switch hoist[^.]* on again");
         }
     }
 

@@ -11,7 +11,9 @@ import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
+import evenrise.solver.rework.BuiltPlant;
 import evenrise.solver.rework.OrderOfWork;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class WorkSheetTextTest {
@@ -24,7 +26,9 @@ class WorkSheetTextTest {
                         aLoad("small").unswitched().runningAmps(2))
                 .build();
         Plan built = plan(3);
-        return WorkSheetText.pages(project, built, OrderOfWork.between(project, built, plan(5), 1))
+        return WorkSheetText.pages(
+                        BuiltPlant.of(project, built, Optional.empty()),
+                        OrderOfWork.between(project, built, plan(5), 1))
                 .replaceAll("\\s+", " ");
     }
 
@@ -66,7 +70,8 @@ class WorkSheetTextTest {
                 aProject().panels(aPanel("P1")).loads(aLoad("big").unswitched()).build();
         Plan built = aPlan().assignments(anAssignment("big").at("P1", 1)).build();
 
-        String sheet = WorkSheetText.pages(project, built, OrderOfWork.between(project, built, built, 1));
+        String sheet = WorkSheetText.pages(
+                BuiltPlant.of(project, built, Optional.empty()), OrderOfWork.between(project, built, built, 1));
 
         assertThat(sheet)
                 .startsWith("Nothing is to be done")

@@ -1,0 +1,42 @@
+package evenrise.solver.app;
+
+import evenrise.model.contract.Phrase;
+import evenrise.solver.rework.BuiltPlant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Says what has gone from a plant, or has another breaker, since its plan was built. */
+final class GearNotes {
+    private static final int MOST_NAMED = 12;
+
+    private GearNotes() {}
+
+    static List<String> of(BuiltPlant plant) {
+        List<String> notes = new ArrayList<>();
+        List<String> gone = plant.gone().stream()
+                .filter(id -> !plant.replacing().containsKey(id))
+                .toList();
+        if (!gone.isEmpty()) {
+            notes.add("In the plan as built and not in the project, so gone: " + named(gone)
+                    + ". Until the breaker is out, it is taken for live; the order of work takes it out.");
+        }
+        if (!plant.replacing().isEmpty()) {
+            notes.add("Of another breaker than the plan as built has, so replaced: "
+                    + named(List.copyOf(plant.replacing().values()))
+                    + ". The old breaker comes out, a new one goes in.");
+        }
+        Set<String> unknown = plant.unknown();
+        if (!unknown.isEmpty()) {
+            notes.add(
+                    "What " + named(List.copyOf(unknown))
+                            + " draws is stated nowhere, and is in no figure: until it is out, its lines carry more than is shown."
+                            + " It is taken out before anything goes to other lines. --was PROJECT gives the project as it was.");
+        }
+        return notes;
+    }
+
+    private static String named(List<String> ids) {
+        return Phrase.quoted(ids, MOST_NAMED);
+    }
+}

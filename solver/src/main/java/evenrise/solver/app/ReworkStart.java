@@ -1,0 +1,112 @@
+package evenrise.solver.app;
+
+import evenrise.model.file.Format;
+import evenrise.model.file.PlanFile;
+import evenrise.model.file.ProjectFile;
+import evenrise.model.file.Reading;
+import evenrise.model.file.SideNotes;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import evenrise.model.rules.Rotation;
+import evenrise.solver.rework.BuiltPlant;
+import evenrise.solver.rework.BuiltSchedule;
+import evenrise.solver.rework.Measured;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** What a rework starts from: the project as it is to be judged, the plan as built, and what is to be said of both. */
+final class ReworkStart {
+    private final ReworkRequest asked;
+    private final Consumer<String> say;
+    private final Optional<BuiltSchedule> schedule;
+    private final Plan built;
+    private final BuiltPlant plant;
+    private final List<String> notes = new ArrayList<>();
+    private final Map<String, byte[]> files = new LinkedHashMap<>();
+    private Reading<Project> read;
+
+    /** @param say takes what is left out of account */
+    ReworkStart(ReworkRequest asked, Consumer<String> say) {
+        this.asked = asked;
+        this.say = say;
+        this.read = Inputs.project(asked.project(), say);
+        this.schedule = BuiltSchedules.of(asked.plan(), read.value().orElseThrow());
+        schedule.ifPresent(this::take);
+        this.built = schedule.map(BuiltSchedule::plan).orElseGet(this::plan);
+        asked.measured()
+                .map(file -> Readings.of(file, read.value().orElseThrow(), built))
+                .ifPresent(this::take);
+        Inputs.findings(read).forEach(finding -> say.accept(asked.project().name() + ": " + finding));
+        this.plant = BuiltPlant.of(project(), built, was());
+        notes.addAll(GearNotes.of(plant));
+    }
+
+    private void take(BuiltSchedule found) {
+        notes.addAll(found.notes());
+        judge(ReworkFolder.SCHEDULED, found.judged(read.value().orElseThrow()));
+        files.put(ReworkFolder.BUILT, ReworkFolder.bytes(out -> PlanFile.write(found.plan(), out, Format.JSON)));
+    }
+
+    private void take(Measured readings) {
+        Project before = read.value().orElseThrow();
+        notes.add(readings.currents().size() + " of " + before.loads().size()
+                + " loads have measured currents; the project with them is " + ReworkFolder.MEASURED + ".");
+        notes.addAll(readings.notes());
+        judge(ReworkFolder.MEASURED, readings.in(before));
+    }
+
+    /** The project is another from here on, and written beside the plans. */
+    private void judge(String name, Project project) {
+        SideNotes kept = read.notes();
+        byte[] bytes = ReworkFolder.bytes(out -> ProjectFile.write(project, kept, out, Format.JSON));
+        files.put(name, bytes);
+        read = Inputs.sound(name, ProjectFile.read(bytes, name));
+    }
+
+    private Plan plan() {
+        Reading<Plan> asBuilt = Inputs.plan(asked.plan(), read.value().orElseThrow(), say);
+        KeptNotes.sayLeftBehind(asked.plan().name(), asBuilt.notes(), say);
+        return asBuilt.value().orElseThrow();
+    }
+
+    private Optional<Project> was() {
+        return asked.was()
+                .map(file -> Inputs.project(file, say).value().orElseThrow())
+                .or(() -> schedule.flatMap(it -> it.was(project())));
+    }
+
+    /** What is written beside the plans, by name. */
+    Map<String, byte[]> files() {
+        return files;
+    }
+
+    Project project() {
+        return Rotation.asBuilt(read.value().orElseThrow(), built);
+    }
+
+    /** Of the project as it is judged. */
+    String sha256() {
+        return read.sha256();
+    }
+
+    Plan built() {
+        return built;
+    }
+
+    BuiltPlant plant() {
+        return plant;
+    }
+
+    List<String> notes() {
+        return notes;
+    }
+
+    /** Another plan, without what is not judged here. */
+    Plan judged(Plan other) {
+        return schedule.map(it -> it.judged(other)).orElse(other);
+    }
+}
