@@ -44,6 +44,13 @@ final class References {
             }
             board.after().ifPresent(id -> one(at + "/after", id, "boards", parts.boards.keySet()));
         }
+        project.supply()
+                .existingDemand()
+                .ifPresent(demand -> all(
+                        "/supply/existing_demand/recorded_loads",
+                        demand.recordedLoads(),
+                        "loads",
+                        parts.loads.keySet()));
         for (int i = 0; i < project.loads().size(); i++) {
             Load load = project.loads().get(i);
             String at = "/loads/" + i;

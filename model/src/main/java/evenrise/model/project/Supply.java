@@ -48,7 +48,13 @@ public record Supply(
                 optional = true)
         Optional<VoltageRange> voltageRange,
 
-        @Field(meaning = "Its main device", optional = true) Optional<Device> main)
+        @Field(meaning = "Its main device", optional = true) Optional<Device> main,
+
+        @Field(
+                meaning = "What the service or feeder that it is on carries already, where that feeds more than this"
+                        + " plant, for the electrical review",
+                optional = true)
+        Optional<ExistingDemand> existingDemand)
         implements SupplyBuilder.With {
     public Supply {
         Contract.check(
@@ -61,7 +67,8 @@ public record Supply(
                 neutralFactor,
                 inrushLimitAmps,
                 voltageRange,
-                main);
+                main,
+                existingDemand);
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -47,7 +47,8 @@ public final class ElectricalReview {
             new EmergencyNeedsCheck(),
             new NewerFormatCheck(),
             new RotationCheck(),
-            new ServiceCheck());
+            new ServiceCheck(),
+            new ExistingDemandCheck());
 
     /** What is said of parts of a plant that events do not understand yet. */
     private ElectricalReview() {}
