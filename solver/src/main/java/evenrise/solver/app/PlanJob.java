@@ -48,13 +48,13 @@ final class PlanJob {
         findings.forEach(finding -> watch.notes().accept(request.project().name() + ": " + finding));
         Effort effort = request.effort();
         PlanningRequest search = new PlanningRequest(
-                project, earlier, effort.budget(), effort.seed(), effort.searches(), request.placesAll());
+                project, earlier, effort.budget(), effort.seed(), effort.searches(), request.placesAll(), false);
         if (!request.few().isAny() && request.from().isEmpty()) {
             throw new JobFailed(
                     JobFailed.Reason.REQUEST, "moves are counted from an earlier plan. Say --from PLAN as well.");
         }
         refuseUselessPatience();
-        Found found = request.few().isAny() ? search(read.sha256(), search) : near(search);
+        Found found = request.few().isAny() ? search(read.sha256(), search.improving()) : near(search);
         PlanResult result = finished(read.sha256(), search, found, findings);
         watch.at(Stage.WRITING);
         request.target().write(result.plan());

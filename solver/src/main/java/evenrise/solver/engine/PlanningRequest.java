@@ -10,9 +10,17 @@ import java.util.Optional;
  * @param from an earlier plan to start at; a plan is constructed where there is none
  * @param threads independent searches, of which the best plan is kept
  * @param placesAll whether a place that breaks a rating is better than none
+ * @param improves whether the plan to start at was searched for, so that what it has is not to be lost before better is
+ *     found
  */
 public record PlanningRequest(
-        Project project, Optional<Plan> from, Budget budget, long seed, int threads, boolean placesAll) {
+        Project project,
+        Optional<Plan> from,
+        Budget budget,
+        long seed,
+        int threads,
+        boolean placesAll,
+        boolean improves) {
 
     /** Whether the plan to start at is one from which every move costs what the objective says. */
     public boolean keepsFrom() {
@@ -20,11 +28,16 @@ public record PlanningRequest(
     }
 
     public PlanningRequest(Project project, Optional<Plan> from, Budget budget, long seed, int threads) {
-        this(project, from, budget, seed, threads, false);
+        this(project, from, budget, seed, threads, false, false);
     }
 
     /** The same search with another budget. */
     public PlanningRequest withBudget(Budget value) {
-        return new PlanningRequest(project, from, value, seed, threads, placesAll);
+        return new PlanningRequest(project, from, value, seed, threads, placesAll, improves);
+    }
+
+    /** The same search, from a plan that was searched for. */
+    public PlanningRequest improving() {
+        return new PlanningRequest(project, from, budget, seed, threads, placesAll, true);
     }
 }

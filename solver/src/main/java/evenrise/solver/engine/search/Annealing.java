@@ -33,10 +33,11 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
     private double temperature;
     private double ruleTemperature;
 
-    Annealing(CompiledProject compiled, long seed) {
+    /** @param isGentle whether the first annealing begins cool, so that what is good already is not lost */
+    Annealing(CompiledProject compiled, boolean isGentle, long seed) {
         isSmall = compiled.isSmall();
         cooling = new Cooling(compiled);
-        cycle = new Cycle(compiled);
+        cycle = new Cycle(compiled, isGentle);
         repair = new Repair(compiled);
         random = new SplittableRandom(seed);
     }
@@ -53,11 +54,11 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
     @Override
     public void stepStarted(LocalSearchStepScope<WorkingPlan> scope) {
         cycle.budgetUsed(scope.getTimeGradient());
-        if (calculator.enterStage(cycle.progress())) {
+        if (calculator.enterStage(cycle.stage())) {
             calculator.calculateScore();
             energy = calculator.energy();
         }
-        temperature = cooling.temperature(cycle.progress());
+        temperature = cycle.isGentle() ? cooling.gentle(cycle.progress()) : cooling.temperature(cycle.progress());
         boolean lenient = isSmall && !cycle.isFirst() && cycle.progress() < HOT_PART;
         ruleTemperature = lenient ? HOT_RULES * Math.pow(COLD_RULES / HOT_RULES, cycle.progress() / HOT_PART) : 0;
     }

@@ -13,6 +13,10 @@ public final class Cooling {
     private static final double PER_LOAD = 0.04;
     private static final double PER_CELL = 1;
     private static final double SPAN = 300;
+    /** A gentle annealing ends as cold as the others. */
+    private static final double GENTLE = 0.2;
+
+    private static final double GENTLE_SPAN = 60;
 
     private final double start;
 
@@ -27,6 +31,11 @@ public final class Cooling {
         double scale = (weights.peakInrush() * peaks + weights.panelImbalance() * running) / compiled.loadCount();
         double cells = (double) compiled.phaseCount * compiled.usefulInstants();
         start = Math.max(1e-6, scale * (PER_LOAD + PER_CELL / cells));
+    }
+
+    /** The same of an annealing that keeps what is good already. */
+    double gentle(double used) {
+        return start * GENTLE * Math.pow(GENTLE_SPAN, -used);
     }
 
     /** Temperature after a part of the budget is used, from 0 to 1. */

@@ -14,13 +14,21 @@ final class Cycle {
     /** Part of the budget that the first annealing may use: whoever stops early finds a cooled plan. */
     private static final double FIRST_PART = 0.15;
 
+    /** Part of the budget for going on gently from a plan that is good already; the rest tries to find another. */
+    private static final double GENTLE_PART = 0.5;
+
+    /** A gentle annealing looks at the profile as others do at this part of their way. */
+    private static final double GENTLE_STAGE = 0.6;
+
+    private final boolean beginsGently;
     private double length;
     private double moves;
     private double begun;
     private double budgetUsed;
     private int number;
 
-    Cycle(CompiledProject compiled) {
+    Cycle(CompiledProject compiled, boolean beginsGently) {
+        this.beginsGently = beginsGently;
         length = FEWEST_MOVES + MOVES_PER_SQUARE * compiled.loadCount() * compiled.loadCount();
     }
 
@@ -41,9 +49,20 @@ final class Cycle {
 
     /** How far this annealing is, from 0 to 1. */
     double progress() {
-        double end = isFirst() ? FIRST_PART : 1;
+        double firstPart = beginsGently ? GENTLE_PART : FIRST_PART;
+        double end = isFirst() ? firstPart : 1;
         double byBudget = begun < end ? (budgetUsed - begun) / (end - begun) : 1;
         return Math.min(1, Math.max(byBudget, moves / length));
+    }
+
+    /** How far the energy is through its stages, from 0 to 1. */
+    double stage() {
+        return isGentle() ? GENTLE_STAGE + (1 - GENTLE_STAGE) * progress() : progress();
+    }
+
+    /** Whether this annealing keeps what is good already. */
+    boolean isGentle() {
+        return beginsGently && isFirst();
     }
 
     boolean isFirst() {

@@ -46,9 +46,10 @@ public final class Planner {
         PlanSums start = request.from().map(mapper::toSums).orElseGet(() -> FirstPlan.build(compiled));
         WorkingPlan first = WorkingPlan.of(compiled, start.snapshot());
         progress.offer(first, PlanScoreCalculator.score(start), 0);
+        boolean isGentle = request.improves() && start.hardCharge() == 0;
         synchronized (searches) {
             for (int i = 0; i < request.threads(); i++) {
-                searches.add(Search.annealing(first.copy(), request, i, startNanos, progress));
+                searches.add(Search.annealing(first.copy(), request, isGentle, i, startNanos, progress));
             }
         }
         if (stopped) {

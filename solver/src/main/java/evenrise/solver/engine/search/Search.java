@@ -41,10 +41,15 @@ final class Search implements Callable<Search.Result> {
 
     /** A search that mends what is broken and anneals the objective. */
     static Search annealing(
-            WorkingPlan start, PlanningRequest request, int number, long startNanos, SearchProgress progress) {
+            WorkingPlan start,
+            PlanningRequest request,
+            boolean isGentle,
+            int number,
+            long startNanos,
+            SearchProgress progress) {
         long seed = request.seed() + 1_000_003L * number;
         SolverConfig config = config(termination(request.budget(), startNanos), seed);
-        return new Search(start, build(config, start.compiled(), seed), progress);
+        return new Search(start, build(config, start.compiled(), isGentle, seed), progress);
     }
 
     /** A search that somebody leads. */
@@ -68,10 +73,11 @@ final class Search implements Callable<Search.Result> {
                 progress.offer(event.getNewBestSolution(), (HardSoftLongScore) event.getNewBestScore(), moves()));
     }
 
-    /** A solver that anneals. */
-    static DefaultSolver<WorkingPlan> build(SolverConfig config, CompiledProject compiled, long seed) {
+    /** A solver that anneals, at first gently or at once hot. */
+    static DefaultSolver<WorkingPlan> build(
+            SolverConfig config, CompiledProject compiled, boolean isGentle, long seed) {
         DefaultSolver<WorkingPlan> solver = solver(config);
-        return withOnePhase(solver, config, new MoveStream(), new Annealing(compiled, seed));
+        return withOnePhase(solver, config, new MoveStream(), new Annealing(compiled, isGentle, seed));
     }
 
     /** A solver that somebody leads. */
