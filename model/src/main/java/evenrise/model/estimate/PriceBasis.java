@@ -83,12 +83,19 @@ public record PriceBasis(List<String> exclusions, boolean isUsual, List<String> 
         return usual;
     }
 
-    /** Exclusions as one sentence. */
+    /** Exclusions as one sentence, for whoever pays. */
+    public String exclusionWords() {
+        return exclusions.isEmpty()
+                ? "Nothing is excluded."
+                : "Not included in any price: " + String.join("; ", exclusions) + ".";
+    }
+
+    /** The same for whoever offers: with where the list is from. */
     public String exclusionSentence() {
         if (exclusions.isEmpty()) {
             return "The catalogue states that nothing is excluded.";
         }
-        return "Not included in any price: " + String.join("; ", exclusions) + "."
+        return exclusionWords()
                 + (isUsual ? " This is the usual list; state your own as exclusions of the catalogue." : "");
     }
 

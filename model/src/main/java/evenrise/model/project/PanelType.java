@@ -5,6 +5,7 @@ import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** A kind of panel that can be bought. */
 @FileRecord
@@ -28,10 +29,18 @@ public record PanelType(
         double price,
 
         @Field(meaning = "Prices that hold from a number on, numbers rising", byDefault = "[]")
-        List<PriceBreak> priceBreaks)
+        List<PriceBreak> priceBreaks,
+
+        @Field(
+                meaning = "Floor that one panel takes, the room before it included, for offers",
+                min = 0,
+                max = 1000,
+                optional = true)
+        OptionalDouble floorSquareMetres)
         implements PanelTypeBuilder.With {
     public PanelType {
-        Contract.check(PanelType.class, id, slots, ratedAmps, neutralFactor, numbering, price, priceBreaks);
+        Contract.check(
+                PanelType.class, id, slots, ratedAmps, neutralFactor, numbering, price, priceBreaks, floorSquareMetres);
         priceBreaks = List.copyOf(priceBreaks);
     }
 

@@ -5,6 +5,8 @@ import evenrise.model.file.WholeFile;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.document.BillTable;
+import evenrise.solver.document.DocumentTable;
+import evenrise.solver.report.BillRow;
 import evenrise.solver.table.Csv;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,9 +26,9 @@ final class BillJob {
                 .flatMap(it -> Inputs.plan(it, project, watch.notes()).value());
         watch.at(Stage.WRITING);
         BillOfMaterials bill = BillOfMaterials.of(project, plan);
+        DocumentTable<BillRow> table = BillTable.of(bill);
         request.csv()
-                .ifPresent(path -> Outputs.write(
-                        () -> WholeFile.write(path, Csv.of(BillTable.of(bill).values()))));
+                .ifPresent(path -> Outputs.write(() -> WholeFile.write(path, Csv.of(table.values(), table.remarks()))));
         return new BillResult(project.name(), bill);
     }
 }

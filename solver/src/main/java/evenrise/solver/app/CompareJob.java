@@ -76,7 +76,7 @@ final class CompareJob {
         try {
             Optional<PriceRange> range = drawn(subject);
             if (range.isPresent()) {
-                WholeFile.write(folder.resolve("draws.csv"), Csv.of(PriceRangeText.draws(range.get())));
+                WholeFile.write(folder.resolve("draws.csv"), Csv.of(PriceRangeText.draws(range.get()), basis));
             }
             Sweep tries = sweep(variation, folder, read.notes(), true);
             AtomicInteger done = new AtomicInteger();
@@ -93,8 +93,8 @@ final class CompareJob {
             List<ScenarioResult> findings = sweep.run(
                     scenarios, effort.sideBySide(), finding -> told(done.incrementAndGet(), scenarios.size(), finding));
             watch.at(Stage.WRITING);
-            WholeFile.write(folder.resolve("make-ups.csv"), Csv.of(LeastPriceText.values(least)));
-            WholeFile.write(folder.resolve("scenarios.csv"), Csv.of(CompareText.values(findings)));
+            WholeFile.write(folder.resolve("make-ups.csv"), Csv.of(LeastPriceText.values(least), least.basis()));
+            WholeFile.write(folder.resolve("scenarios.csv"), Csv.of(CompareText.values(findings), least.basis()));
             WholeFile.write(
                     folder.resolve("front.svg"),
                     CompareChart.svg(subject.name(), catalogue.currency(), basis, findings));
@@ -135,7 +135,8 @@ final class CompareJob {
 
     /** The list is there before the first plan is, and says after each what is known. */
     private static void listed(Path folder, LeastPrice state) {
-        Outputs.write(() -> WholeFile.write(folder.resolve("make-ups.csv"), Csv.of(LeastPriceText.values(state))));
+        Outputs.write(() ->
+                WholeFile.write(folder.resolve("make-ups.csv"), Csv.of(LeastPriceText.values(state), state.basis())));
     }
 
     /** Numbers in the ranges, and the cheapest make-up that stands, where it is not one of them. */

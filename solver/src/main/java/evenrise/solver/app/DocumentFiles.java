@@ -71,7 +71,9 @@ final class DocumentFiles {
         }
         if (wanted.formats().contains(DocumentFormat.CSV)) {
             for (DocumentTable<?> table : document.tables().all()) {
-                files.put(table.id() + ".csv", Csv.of(table.values()).getBytes(StandardCharsets.UTF_8));
+                files.put(
+                        table.id() + ".csv",
+                        Csv.of(table.values(), table.remarks()).getBytes(StandardCharsets.UTF_8));
             }
         }
         refuse(files.keySet());

@@ -187,6 +187,11 @@ public final class Jobs {
         return watched(control, watch -> new PortfolioJob(planners, request, control, watch).run());
     }
 
+    /** Shows alternates side by side for a client, and writes page, sheet and table. */
+    public OfferResult offer(OfferRequest request) {
+        return watched(JobControl.NONE, watch -> OfferJob.run(request, watch));
+    }
+
     /** Lists what a project consists of, with prices. */
     public BillResult bill(BillRequest request) {
         return watched(JobControl.NONE, watch -> BillJob.run(request, watch));

@@ -27,6 +27,7 @@ import java.util.OptionalDouble;
  * @param fileName what ends as its format does
  * @param bytes of the project as it is planned; empty where it is wrong
  * @param price of its bill
+ * @param basis what stands with its price
  * @param wrong what is wrong with it, a sentence each
  */
 record PlannedVariant(
@@ -35,6 +36,7 @@ record PlannedVariant(
         String fileName,
         Optional<byte[]> bytes,
         OptionalDouble price,
+        List<String> basis,
         List<String> wrong) {
 
     /** Each variant of a project's file. */
@@ -90,14 +92,19 @@ record PlannedVariant(
     }
 
     private static PlannedVariant ready(String name, Variant variant, String file, byte[] bytes, Project project) {
-        OptionalDouble price = project.catalogue().isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(BillOfMaterials.of(project).total().doubleValue());
-        return new PlannedVariant(name, variant, file, Optional.of(bytes), price, List.of());
+        Optional<BillOfMaterials> bill = project.catalogue().map(any -> BillOfMaterials.of(project));
+        return new PlannedVariant(
+                name,
+                variant,
+                file,
+                Optional.of(bytes),
+                bill.map(each -> OptionalDouble.of(each.total().doubleValue())).orElse(OptionalDouble.empty()),
+                bill.map(BillOfMaterials::basisSentences).orElse(List.of()),
+                List.of());
     }
 
     private static PlannedVariant wrong(String project, Variant variant, List<String> wrong) {
-        return new PlannedVariant(project, variant, "", Optional.empty(), OptionalDouble.empty(), wrong);
+        return new PlannedVariant(project, variant, "", Optional.empty(), OptionalDouble.empty(), List.of(), wrong);
     }
 
     private static List<String> errors(Reading<?> read) {

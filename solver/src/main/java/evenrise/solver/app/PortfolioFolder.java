@@ -29,9 +29,9 @@ final class PortfolioFolder {
         Map<String, byte[]> files = new LinkedHashMap<>();
         List<List<String>> values = PortfolioText.values(result.outcomes());
         List<Lot> lots = result.lots();
-        files.put("portfolio.csv", utf8(Csv.of(values)));
-        files.put("portfolio.xlsx", PortfolioWorkbook.of(lots, values, result.facts()));
-        files.put("portfolio.html", utf8(PortfolioPage.of(lots, result.facts())));
+        files.put("portfolio.csv", utf8(Csv.of(values, result.priceRemarks())));
+        files.put("portfolio.xlsx", PortfolioWorkbook.of(lots, values, result.facts(), result.priceRemarks()));
+        files.put("portfolio.html", utf8(PortfolioPage.of(lots, result.facts(), result.priceRemarks())));
         for (Lot lot : lots) {
             Optional<String> key = lot.best().flatMap(Outcome::key);
             if (key.isPresent()) {

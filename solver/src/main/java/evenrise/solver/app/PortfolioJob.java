@@ -67,6 +67,7 @@ final class PortfolioJob {
                     landed,
                     grid.slots(),
                     input.moves(),
+                    PriceRemarks.of(variants),
                     control.cancellation().isCancelled());
             new PortfolioFolder(request.folder()).write(result, variants, key -> bytes(answers, key));
             return result;

@@ -16,19 +16,33 @@ public final class PortfolioResult implements Listing {
     private final int earlier;
     private final int slots;
     private final int moves;
+    private final List<String> priceRemarks;
     private final boolean wasCancelled;
 
-    PortfolioResult(List<Outcome> outcomes, int wanted, int earlier, int slots, int moves, boolean wasCancelled) {
+    PortfolioResult(
+            List<Outcome> outcomes,
+            int wanted,
+            int earlier,
+            int slots,
+            int moves,
+            List<String> priceRemarks,
+            boolean wasCancelled) {
         this.outcomes = List.copyOf(outcomes);
         this.wanted = wanted;
         this.earlier = earlier;
         this.slots = slots;
         this.moves = moves;
+        this.priceRemarks = List.copyOf(priceRemarks);
         this.wasCancelled = wasCancelled;
     }
 
     List<Outcome> outcomes() {
         return outcomes;
+    }
+
+    /** What stands with prices. */
+    List<String> priceRemarks() {
+        return priceRemarks;
     }
 
     List<Lot> lots() {
@@ -70,6 +84,6 @@ public final class PortfolioResult implements Listing {
 
     @Override
     public List<String> text(TextStyle style) {
-        return PortfolioText.lines(lots(), facts(), style.paint());
+        return PortfolioText.lines(lots(), facts(), priceRemarks, style.paint());
     }
 }

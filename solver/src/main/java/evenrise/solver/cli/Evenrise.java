@@ -100,6 +100,7 @@ public final class Evenrise implements Runnable {
                 .addSubcommand(new ReworkCommand(terminal, jobs, interruption))
                 .addSubcommand(new CompareCommand(terminal, jobs, interruption))
                 .addSubcommand(new PortfolioCommand(terminal, jobs, interruption))
+                .addSubcommand(new OfferCommand(terminal, jobs))
                 .addSubcommand(new BillCommand(terminal, jobs))
                 .addSubcommand(new ReportCommand(terminal, jobs))
                 .addSubcommand(new GenerateCommand(terminal, jobs))

@@ -35,6 +35,11 @@ public record DocumentTable<R>(
         return new DocumentTable<>(id, title, note, columns, rows, row -> Optional.of(load.apply(row)));
     }
 
+    /** What stands below its values; none where figures say it themselves. */
+    public List<String> remarks() {
+        return note.isEmpty() ? List.of() : List.of(note);
+    }
+
     /** Headers first; numbers in full. */
     public List<List<String>> values() {
         List<List<String>> values = new ArrayList<>();

@@ -36,7 +36,7 @@ public final class PortfolioPage {
     /** Variants of one project. */
     public record Chart(String project, String svg) {}
 
-    public static String of(List<Lot> lots, String facts) {
+    public static String of(List<Lot> lots, String facts, List<String> priceRemarks) {
         LotStrip strips = new LotStrip(lots);
         String style = Templates.text("portfolio.css");
         List<String> apart = named(lots, Lot::outliers, each -> "objective " + Decimals.fixed(each.objective(), 2));
@@ -45,27 +45,20 @@ public final class PortfolioPage {
         List<String> failed = named(lots, Lot::failed, each -> each.failure().orElseThrow());
         return Templates.fill(
                 "portfolio.peb",
-                Map.of(
-                        "style",
-                        style,
-                        "styleHash",
-                        Policy.hash(style),
-                        "facts",
-                        facts,
-                        "cautions",
-                        Cautions.ALL,
-                        "rows",
-                        lots.stream().map(lot -> row(lot, strips)).toList(),
-                        "scale",
-                        strips.scale(),
-                        "charts",
-                        charts(lots),
-                        "apart",
-                        apart,
-                        "broken",
-                        broken,
-                        "failed",
-                        failed));
+                Map.ofEntries(
+                        Map.entry("style", style),
+                        Map.entry("styleHash", Policy.hash(style)),
+                        Map.entry("facts", facts),
+                        Map.entry("priceRemarks", priceRemarks),
+                        Map.entry("cautions", Cautions.ALL),
+                        Map.entry(
+                                "rows",
+                                lots.stream().map(lot -> row(lot, strips)).toList()),
+                        Map.entry("scale", strips.scale()),
+                        Map.entry("charts", charts(lots)),
+                        Map.entry("apart", apart),
+                        Map.entry("broken", broken),
+                        Map.entry("failed", failed)));
     }
 
     private static Row row(Lot lot, LotStrip strips) {

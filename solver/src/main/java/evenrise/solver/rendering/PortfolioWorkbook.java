@@ -24,7 +24,7 @@ public final class PortfolioWorkbook {
     private PortfolioWorkbook() {}
 
     /** @param values of the plans, header first */
-    public static byte[] of(List<Lot> lots, List<List<String>> values, String facts) {
+    public static byte[] of(List<Lot> lots, List<List<String>> values, String facts, List<String> priceRemarks) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (Workbook workbook = new Workbook(bytes, "evenrise", null)) {
             Worksheet cover = workbook.newWorksheet("cover");
@@ -33,6 +33,9 @@ public final class PortfolioWorkbook {
             cover.value(1, 0, Cells.text(facts));
             for (int i = 0; i < Cautions.ALL.size(); i++) {
                 cover.value(3 + i, 0, Cautions.ALL.get(i));
+            }
+            for (int i = 0; i < priceRemarks.size(); i++) {
+                cover.value(4 + Cautions.ALL.size() + i, 0, Cells.text(priceRemarks.get(i)));
             }
             cover.width(0, 120);
             lots(workbook.newWorksheet("lots"), lots);

@@ -28,7 +28,7 @@ public final class PortfolioText {
                 + " each, by one search; " + slots + " side by side." + open;
     }
 
-    public static List<String> lines(List<Lot> lots, String facts, Paint paint) {
+    public static List<String> lines(List<Lot> lots, String facts, List<String> priceRemarks, Paint paint) {
         List<List<String>> sections = new ArrayList<>();
         Section first = new Section(paint, "Portfolio");
         first.text(facts);
@@ -45,7 +45,9 @@ public final class PortfolioText {
                 .number("Peak A")
                 .number("Price");
         lots.forEach(lot -> table.row(lot.sound() == 0 ? Tone.BAD : Tone.PLAIN, cells(lot)));
-        sections.add(first.table(table).lines());
+        first.table(table);
+        priceRemarks.forEach(first::text);
+        sections.add(first.lines());
         sections.addAll(remarks(lots, paint));
         sections.add(CautionText.lines(Cautions.ALL, paint));
         return Sections.joined(sections);

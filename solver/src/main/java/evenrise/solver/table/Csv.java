@@ -4,13 +4,14 @@ import evenrise.model.plan.Cautions;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.Collection;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /**
- * Tables of values as RFC 4180 has them, with the cautions as lines of comment below. A text that a spreadsheet would
+ * Tables of values as RFC 4180 has them, with remarks and the cautions as lines of comment below. A text that a spreadsheet would
  * take for a formula, or a breaker's {@code 20/2} for a date, begins with an apostrophe; one that begins like a comment is
  * quoted.
  */
@@ -25,6 +26,11 @@ public final class Csv {
     private Csv() {}
 
     public static String of(List<List<String>> rows) {
+        return of(rows, List.of());
+    }
+
+    /** @param remarks what must be read with its figures: lines of comment before the cautions */
+    public static String of(List<List<String>> rows, Collection<String> remarks) {
         StringWriter text = new StringWriter();
         try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
             for (List<String> row : rows) {
@@ -33,6 +39,8 @@ public final class Csv {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        remarks.forEach(
+                line -> text.append("# ").append(line.replaceAll("\\R", " ")).append("\r\n"));
         Cautions.comments().forEach(line -> text.append(line).append("\r\n"));
         return text.toString();
     }

@@ -75,6 +75,7 @@ class CautionsEverywhereTest {
         run("rework", PROJECT, YARD + "built.plan.json", "--max-moves", "0", "--moves", "10", "-o", at("nothing"));
         run("compare", MILL, "-o", at("compare"), "--panels", "2", "--boards", "2", "--moves", "500");
         run("portfolio", PROJECT, "-o", at("portfolio"), "--moves", "10");
+        run("offer", "--alternate", "A", PROJECT, plan, "--alternate", "B", PROJECT, plan, "-o", at("offer"));
         run("bill", MILL, "--csv", at("bill.csv"));
         run("import", "../datasets/juniper-hall/list.csv", "-o", at("imported.json"));
         run("import", "--template", at("template.csv"));

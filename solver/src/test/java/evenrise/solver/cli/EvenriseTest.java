@@ -29,6 +29,7 @@ class EvenriseTest {
                 "import",
                 "compare",
                 "portfolio",
+                "offer",
                 "bill",
                 "report",
                 "generate",

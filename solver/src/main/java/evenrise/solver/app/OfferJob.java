@@ -1,0 +1,54 @@
+package evenrise.solver.app;
+
+import evenrise.model.contract.Phrase;
+import evenrise.model.file.FileSet;
+import evenrise.solver.rendering.OfferPage;
+import evenrise.solver.report.Alternate;
+import evenrise.solver.report.AlternateRows;
+import evenrise.solver.report.AlternateText;
+import evenrise.solver.table.Csv;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Alternates from request to written folder. */
+final class OfferJob {
+    private OfferJob() {}
+
+    static OfferResult run(OfferRequest request, Watch watch) {
+        List<Alternate> alternates = new ArrayList<>();
+        for (OfferRequest.Named each : request.alternates()) {
+            AuditJob.Subject subject = AuditJob.Subject.of(each.project(), each.plan(), watch.notes());
+            alternates.add(Alternate.of(each.name(), subject.evaluation(Optional.empty())));
+        }
+        watch.at(Stage.WRITING);
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put("offer.html", utf8(OfferPage.html(request.title(), alternates)));
+        files.put("offer.pdf", OfferPage.pdf(request.title(), alternates));
+        files.put(
+                "offer.csv",
+                utf8(Csv.of(
+                        AlternateRows.values(alternates),
+                        AlternateText.bases(alternates).keySet())));
+        FileSet set = new FileSet(request.folder());
+        files.forEach(set::add);
+        Outputs.write(() -> {
+            List<String> foreign = set.foreign(files.keySet());
+            if (!foreign.isEmpty()) {
+                throw new JobFailed(
+                        JobFailed.Reason.OUTPUT,
+                        "would overwrite what another program wrote or somebody has changed: "
+                                + Phrase.quoted(foreign, 12) + ". Move it away, or name another folder.");
+            }
+            set.write();
+        });
+        return new OfferResult(request.title(), alternates, List.copyOf(files.keySet()));
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+}

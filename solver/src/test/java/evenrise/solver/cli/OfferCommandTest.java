@@ -1,0 +1,90 @@
+package evenrise.solver.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class OfferCommandTest {
+    private static final String MILL = "../datasets/copper-mill/project.json";
+
+    @TempDir
+    private Path folder;
+
+    private Shell.Result run(String... arguments) {
+        return new Shell(SmallHall.sound()).run(arguments);
+    }
+
+    private String at(String name) {
+        return folder.resolve(name).toString();
+    }
+
+    /** The mill as it is and as its least price has it. */
+    private Shell.Result offered() {
+        run(
+                "compare",
+                MILL,
+                "-o",
+                at("estimate"),
+                "--panels",
+                "2..3",
+                "--boards",
+                "3",
+                "--moves",
+                "1500",
+                "--tries",
+                "1");
+        return run(
+                "offer",
+                "--title",
+                "Copper <Mill>",
+                "--alternate",
+                "Two panels",
+                at("estimate/p2-b3-usual.project.json"),
+                at("estimate/p2-b3-usual.plan.json"),
+                "--alternate",
+                "Three <panels>",
+                at("estimate/p3-b3-usual.project.json"),
+                at("estimate/p3-b3-usual.plan.json"),
+                "-o",
+                at("offer"));
+    }
+
+    @Test
+    void comparesAlternatesOnScreenPageAndSheet() throws IOException {
+        Shell.Result result = offered();
+
+        assertThat(result.code()).as(result.err()).isIn(ExitCode.DONE, ExitCode.LIMITS_BROKEN);
+        assertThat(result.out()).contains("Price, EUR", "Peak inrush, A", "Two panels:", "Not included in any price");
+        String page = Files.readString(folder.resolve("offer/offer.html"));
+        assertThat(page)
+                .contains(
+                        "Copper &lt;Mill&gt;",
+                        "Three &lt;panels&gt;",
+                        "Not included in any price",
+                        "licensed professional")
+                .doesNotContain("<script", "labour");
+        assertThat(Files.readString(folder.resolve("offer/offer.csv")))
+                .startsWith("figure,Two panels,Three <panels>")
+                .contains("# Not included in any price");
+        try (PDDocument pdf = Loader.loadPDF(folder.resolve("offer/offer.pdf").toFile())) {
+            assertThat(new PDFTextStripper().getText(pdf))
+                    .contains("Copper <Mill>", "Peak inrush, A", "Not included in any price", "licensed professional");
+        }
+    }
+
+    @Test
+    void refusesTwoAlternatesOfOneName() {
+        Shell.Result result =
+                run("offer", "--alternate", "A", MILL, MILL, "--alternate", "A", MILL, MILL, "-o", at("offer"));
+
+        assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(result.err()).contains("a name of its own");
+    }
+}
