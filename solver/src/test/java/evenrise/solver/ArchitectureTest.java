@@ -168,6 +168,14 @@ class ArchitectureTest {
             .resideInAPackage("org.dhatim.fastexcel.reader..");
 
     @ArchTest
+    static final ArchRule onlyTheDeskServes = noClasses()
+            .that()
+            .resideOutsideOfPackage("evenrise.solver.desk..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("com.sun.net.httpserver..");
+
+    @ArchTest
     static final ArchRule onlyTheCommandLineKnowsPicocli = noClasses()
             .that()
             .resideOutsideOfPackage("evenrise.solver.cli..")

@@ -68,6 +68,7 @@ final class Rooms {
             "solver.drawing",
             "solver.rendering",
             "solver.app",
+            "solver.desk",
             "solver.cli");
 
     private static final String HOUSE = "evenrise.";

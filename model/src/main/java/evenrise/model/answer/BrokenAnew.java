@@ -16,7 +16,7 @@ import java.util.Map;
  * @param added broken after and not before, or by more than before
  * @param gone how many places were broken before and are not after
  */
-record BrokenAnew(List<BrokenRule> added, int gone) {
+public record BrokenAnew(List<BrokenRule> added, int gone) {
     /** Rounding of sums, in the unit of the figure. */
     private static final double SAME = 1e-9;
 
@@ -26,7 +26,7 @@ record BrokenAnew(List<BrokenRule> added, int gone) {
         }
     }
 
-    static BrokenAnew of(List<BrokenRule> before, List<BrokenRule> after) {
+    public static BrokenAnew of(List<BrokenRule> before, List<BrokenRule> after) {
         Map<Place, Deque<BrokenRule>> known = new HashMap<>();
         before.forEach(each ->
                 known.computeIfAbsent(Place.of(each), any -> new ArrayDeque<>()).add(each));

@@ -65,6 +65,19 @@ public final class Schemas {
         return text(schema(true, type, format), title);
     }
 
+    /**
+     * Schema of a record that is sent, on one line, to be put into the description of an interface.
+     *
+     * @param isAnswer whether every component stands in it, an empty one as null
+     */
+    public static String part(Class<? extends Record> type, boolean isAnswer) {
+        ObjectNode schema = schema(isAnswer, type, "");
+        schema.remove("$schema");
+        // What it refers to is within itself, wherever it stands.
+        schema.put("$id", "urn:evenrise:" + type.getSimpleName());
+        return schema.toString();
+    }
+
     /** Of a file that people write, and may note in what they like. */
     private static String noted(Class<? extends Record> type, String title, String format) {
         ObjectNode schema = schema(false, type, format);

@@ -87,6 +87,7 @@ public final class Evenrise implements Runnable {
     static CommandLine commandLine(Terminal terminal, Jobs jobs, Interruption interruption) {
         CommandLine root = new CommandLine(new Evenrise())
                 .addSubcommand(new PlanCommand(terminal, jobs, interruption))
+                .addSubcommand(new DeskCommand(terminal, jobs, interruption))
                 .addSubcommand(new AuditCommand(terminal, jobs, interruption))
                 .addSubcommand(new ExplainCommand(terminal, jobs))
                 .addSubcommand(new WhatIfCommand(terminal, jobs, interruption))
@@ -140,7 +141,7 @@ public final class Evenrise implements Runnable {
                         ExitCode.RULES_BROKEN,
                         ExitCode.NOT_WRITTEN,
                         ExitCode.LIMITS_BROKEN);
-            case "explain", "size", "diff", "pin", "unpin", "export" ->
+            case "desk", "explain", "size", "diff", "pin", "unpin", "export" ->
                 ExitCode.texts(ExitCode.DONE, ExitCode.BUG, ExitCode.USAGE, ExitCode.BAD_INPUT, ExitCode.NOT_WRITTEN);
             case "schema", "completion", "generate" ->
                 ExitCode.texts(ExitCode.DONE, ExitCode.BUG, ExitCode.USAGE, ExitCode.NOT_WRITTEN);

@@ -37,10 +37,15 @@ final class Envelopes {
     List<NodeCurves> ofAllNodes() {
         List<NodeCurves> all = new ArrayList<>();
         for (Point point : layout.distribution().points()) {
-            int samples = point.isSupply() || point.isFurtherSource() ? OF_THE_SUPPLY : OF_A_PANEL;
-            drawn(point).forEach(start -> all.add(of(point, start, samples)));
+            all.addAll(of(point));
         }
         return all;
+    }
+
+    /** One node, as each command is carried out that is drawn of it. */
+    List<NodeCurves> of(Point point) {
+        int samples = point.isSupply() || point.isFurtherSource() ? OF_THE_SUPPLY : OF_A_PANEL;
+        return drawn(point).stream().map(start -> of(point, start, samples)).toList();
     }
 
     private List<NodeStart> drawn(Point point) {

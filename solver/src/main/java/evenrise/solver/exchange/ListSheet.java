@@ -31,7 +31,7 @@ record ListSheet(String name, List<FieldColumn> columns, List<List<Object>> rows
                 .toList();
     }
 
-    private static ListSheet of(ProjectTree project, String list) {
+    static ListSheet of(ProjectTree project, String list) {
         List<String> ids = project.ids(list);
         List<FieldColumn> columns = Stream.concat(
                         FieldColumn.of(list).stream()

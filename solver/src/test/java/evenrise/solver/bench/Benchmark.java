@@ -15,7 +15,9 @@ public final class Benchmark {
                 case "peers" -> PeerBenchmark.print(settings);
                 case "cost" -> CostBenchmark.print(settings);
                 case "page" -> PageBenchmark.print(settings);
-                default -> throw new IllegalArgumentException("bench.mode " + mode + ", expected peers, cost or page");
+                case "desk" -> DeskBenchmark.print();
+                default ->
+                    throw new IllegalArgumentException("bench.mode " + mode + ", expected peers, cost, page or desk");
             }
         }
     }

@@ -62,6 +62,15 @@ public final class Browser implements AutoCloseable {
         until("document.documentElement.dataset.ready === 'true'");
     }
 
+    /** A page that this machine serves; with no network it could not be reached. */
+    public void open(String address) {
+        driver.executeCdpCommand(
+                "Network.emulateNetworkConditions",
+                Map.of("offline", false, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+        driver.get(address);
+        until("document.documentElement.dataset.ready === 'true'");
+    }
+
     public void window(int width, int height) {
         driver.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",

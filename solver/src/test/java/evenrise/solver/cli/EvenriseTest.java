@@ -16,6 +16,7 @@ class EvenriseTest {
     @ValueSource(
             strings = {
                 "plan",
+                "desk",
                 "audit",
                 "explain",
                 "whatif",

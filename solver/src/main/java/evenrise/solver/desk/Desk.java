@@ -1,0 +1,143 @@
+package evenrise.solver.desk;
+
+import evenrise.model.plan.Cautions;
+import evenrise.model.plan.Plan;
+import evenrise.solver.app.JobFailed;
+import evenrise.solver.app.Jobs;
+import evenrise.solver.desk.DeskAnswers.DeskEvent;
+import evenrise.solver.desk.DeskAnswers.DeskSheet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/**
+ * What lies on the desk and how it came there. One change at a time, whoever asks for it; each is kept in the files at once
+ * and can be taken back.
+ */
+final class Desk {
+    private static final int MOST_TOLD = 20;
+
+    private final DeskFiles files;
+    private final Chronicle chronicle;
+    private final List<Consumer<DeskEvent>> listeners = new CopyOnWriteArrayList<>();
+    private final List<String> told = new ArrayList<>();
+    private Optional<JudgedState> judged;
+    private Optional<String> assessed = Optional.empty();
+    private long revision = 1;
+
+    Desk(DeskFiles files, Optional<DeskState> first, List<String> told) {
+        this.files = files;
+        this.chronicle = new Chronicle(first);
+        this.judged = first.map(JudgedState::of);
+        told.forEach(this::remember);
+    }
+
+    synchronized DeskSheet sheet() {
+        return new DeskSheet(
+                revision,
+                Jobs.version(),
+                files.folder().toAbsolutePath().normalize().toString(),
+                files.project().getFileName().toString(),
+                files.plan().getFileName().toString(),
+                chronicle.undoable(),
+                chronicle.redoable(),
+                judged.map(each -> new ShownPlan(each.layout(), each.verdict()).sheet(assessed)),
+                List.copyOf(told),
+                Cautions.ALL);
+    }
+
+    synchronized long revision() {
+        return revision;
+    }
+
+    synchronized Optional<DeskState> state() {
+        return chronicle.now();
+    }
+
+    /** @throws JobFailed where there is no project yet */
+    synchronized JudgedState judged() {
+        return judged.orElseThrow(() -> new JobFailed(
+                JobFailed.Reason.REQUEST,
+                "there is no project in this folder yet. Paste an equipment list under Loads, or put a project's file"
+                        + " there."));
+    }
+
+    /** @param words what the change is, as it is offered to be taken back */
+    synchronized void change(String words, Function<JudgedState, DeskState> change) {
+        put(words, change.apply(judged()));
+    }
+
+    synchronized void changePlan(String words, Function<JudgedState, Plan> change) {
+        change(words, now -> now.state().withPlan(byHand(change.apply(now))));
+    }
+
+    /** What a search has made of it is no longer all of it. */
+    private static Plan byHand(Plan plan) {
+        return plan.with().madeBy(Optional.empty()).build();
+    }
+
+    synchronized void put(String words, DeskState next) {
+        chronicle.add(words, next);
+        show();
+    }
+
+    /** @throws JobFailed where there is nothing to take back */
+    synchronized void undo() {
+        if (!chronicle.undo()) {
+            throw new JobFailed(JobFailed.Reason.REQUEST, "there is nothing to take back.");
+        }
+        show();
+    }
+
+    /** @throws JobFailed where nothing was taken back */
+    synchronized void redo() {
+        if (!chronicle.redo()) {
+            throw new JobFailed(JobFailed.Reason.REQUEST, "nothing was taken back that could be made again.");
+        }
+        show();
+    }
+
+    private void show() {
+        judged = chronicle
+                .now()
+                .map(next -> judged.map(before -> before.next(next)).orElseGet(() -> JudgedState.of(next)));
+        assessed = Optional.empty();
+        revision++;
+        tell("changed", "");
+    }
+
+    /** The assessment of a state, if that still lies on the desk. */
+    synchronized void assessed(DeskState of, String headline) {
+        if (chronicle.now().filter(now -> now == of).isPresent()) {
+            assessed = Optional.of(headline);
+            tell("judged", headline);
+        }
+    }
+
+    /** Something that whoever works here should know. */
+    synchronized void tell(String words) {
+        remember(words);
+        tell("told", words);
+    }
+
+    private void remember(String words) {
+        told.add(words);
+        if (told.size() > MOST_TOLD) {
+            told.remove(0);
+        }
+    }
+
+    void tell(String kind, String words) {
+        DeskEvent event = new DeskEvent(kind, revision(), words);
+        listeners.forEach(each -> each.accept(event));
+    }
+
+    /** @return stops listening */
+    Runnable listen(Consumer<DeskEvent> listener) {
+        listeners.add(listener);
+        return () -> listeners.remove(listener);
+    }
+}

@@ -1,0 +1,279 @@
+package evenrise.solver.desk;
+
+import evenrise.model.contract.Harmless;
+import evenrise.model.contract.Words;
+import evenrise.model.file.FieldColumn;
+import evenrise.model.file.ProjectTree;
+import evenrise.model.plan.BoardSetting;
+import evenrise.model.plan.Plan;
+import evenrise.model.rules.PlanFinisher;
+import evenrise.solver.app.AuditRequest;
+import evenrise.solver.app.ExplainRequest;
+import evenrise.solver.app.JobControl;
+import evenrise.solver.app.JobFailed;
+import evenrise.solver.app.Jobs;
+import evenrise.solver.app.Listing;
+import evenrise.solver.app.Source;
+import evenrise.solver.app.TextStyle;
+import evenrise.solver.desk.DeskAnswers.BranchesView;
+import evenrise.solver.desk.DeskAnswers.ColumnView;
+import evenrise.solver.desk.DeskAnswers.DeskSheet;
+import evenrise.solver.desk.DeskAnswers.EditedView;
+import evenrise.solver.desk.DeskAnswers.HangingView;
+import evenrise.solver.desk.DeskAnswers.Lines;
+import evenrise.solver.desk.DeskAnswers.MisfitView;
+import evenrise.solver.desk.DeskAnswers.ReadListView;
+import evenrise.solver.desk.DeskAnswers.SearchView;
+import evenrise.solver.desk.DeskAnswers.TableView;
+import evenrise.solver.exchange.EditedCells;
+import evenrise.solver.exchange.GridSheet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** What can be done at the desk, each from what is asked to what is answered. */
+final class DeskWork {
+    /** Lists that are edited as tables. */
+    static final List<String> LISTS = FieldColumn.LISTS;
+
+    private final Desk desk;
+    private final Jobs jobs;
+    private final DeskSearch search;
+    private final Branches branches;
+    private final Pins pins;
+    private final PastedLists lists;
+
+    DeskWork(Desk desk, DeskFiles files, Jobs jobs) {
+        this.desk = desk;
+        this.jobs = jobs;
+        this.search = new DeskSearch(desk, jobs);
+        this.branches = new Branches(files, desk);
+        this.pins = new Pins(jobs);
+        this.lists = new PastedLists(jobs);
+    }
+
+    DeskSheet sheet() {
+        return desk.sheet();
+    }
+
+    DeskSheet undo() {
+        desk.undo();
+        return desk.sheet();
+    }
+
+    DeskSheet redo() {
+        desk.redo();
+        return desk.sheet();
+    }
+
+    DeskSheet move(DeskRequests.Move asked) {
+        desk.changePlan(words(asked), now -> moved(now, asked));
+        return desk.sheet();
+    }
+
+    private static Plan moved(JudgedState now, DeskRequests.Move asked) {
+        HandMove hand = new HandMove(now.layout(), asked.load());
+        if (asked.panel().isPresent() && asked.slot().isPresent()) {
+            return hand.toSlot(asked.panel().get(), asked.slot().getAsInt());
+        }
+        if (asked.board().isPresent() && asked.output().isPresent()) {
+            return hand.toOutput(asked.board().get(), asked.output().getAsInt());
+        }
+        return asked.onSeconds().isPresent() ? hand.toTime(asked.onSeconds().getAsDouble()) : hand.away();
+    }
+
+    private static String words(DeskRequests.Move asked) {
+        String load = Harmless.shown(asked.load());
+        if (asked.panel().isPresent() && asked.slot().isPresent()) {
+            return load + " to " + Harmless.shown(asked.panel().get()) + ", slot "
+                    + asked.slot().getAsInt();
+        }
+        if (asked.board().isPresent() && asked.output().isPresent()) {
+            return load + " to " + Harmless.shown(asked.board().get()) + ", output "
+                    + asked.output().getAsInt();
+        }
+        return asked.onSeconds().isPresent()
+                ? load + " at " + asked.onSeconds().getAsDouble() + " s"
+                : load + " lifted off";
+    }
+
+    HangingView hang(DeskRequests.Hang asked) {
+        JudgedState now = desk.judged();
+        return new HangingView(
+                asked.load(),
+                desk.revision(),
+                new Hanging(now.layout(), now.verdict(), asked.load()).freePlaces(Set.copyOf(asked.panels())));
+    }
+
+    HangingView tried(DeskRequests.Move asked) {
+        JudgedState now = desk.judged();
+        Hanging hanging = new Hanging(now.layout(), now.verdict(), asked.load());
+        boolean isSlot = asked.panel().isPresent() && asked.slot().isPresent();
+        if (!isSlot && (asked.board().isEmpty() || asked.output().isEmpty())) {
+            throw new JobFailed(JobFailed.Reason.REQUEST, "say a panel and a slot, or a board and an output.");
+        }
+        return new HangingView(
+                asked.load(),
+                desk.revision(),
+                List.of(
+                        isSlot
+                                ? hanging.slot(asked.panel().get(), asked.slot().getAsInt())
+                                : hanging.output(
+                                        asked.board().get(), asked.output().getAsInt())));
+    }
+
+    DeskSheet set(DeskRequests.Setting asked) {
+        BoardSetting setting = new BoardSetting(asked.board(), asked.startDelaySeconds(), asked.stepSeconds());
+        desk.changePlan(Harmless.shown(asked.board()) + " set anew", now -> {
+            if (now.layout().index().board(asked.board()).isEmpty()) {
+                throw new JobFailed(
+                        JobFailed.Reason.REQUEST, "the project has no board '" + Harmless.shown(asked.board()) + "'.");
+            }
+            Plan plan = now.state().plan();
+            return PlanFinisher.timed(
+                    now.state().project(),
+                    plan.withBoards(plan.boards().stream()
+                            .map(each -> each.id().equals(asked.board()) ? setting : each)
+                            .toList()));
+        });
+        return desk.sheet();
+    }
+
+    TableView table(String list) {
+        JudgedState now = desk.judged();
+        GridSheet sheet =
+                GridSheet.of(ProjectTree.of(now.state().project(), now.state().notes()), list);
+        return new TableView(
+                desk.revision(),
+                list,
+                sheet.columns().stream().map(DeskWork::view).toList(),
+                sheet.rows(),
+                sheet.further().stream().map(DeskWork::view).toList());
+    }
+
+    private static ColumnView view(FieldColumn column) {
+        return new ColumnView(
+                column.path(),
+                kind(column),
+                column.isRequired(),
+                column.unit().orElse(""),
+                column.expected(),
+                column.byDefault(),
+                column.meaning());
+    }
+
+    private static String kind(FieldColumn column) {
+        return Words.word(column.kind());
+    }
+
+    EditedView edit(DeskRequests.Cells asked) {
+        if (!LISTS.contains(asked.list())) {
+            throw new JobFailed(JobFailed.Reason.REQUEST, "lists are " + String.join(", ", LISTS) + ".");
+        }
+        JudgedState now = desk.judged();
+        EditedCells edited = EditedCells.of(
+                ProjectTree.of(now.state().project(), now.state().notes()),
+                asked.list(),
+                asked.removed(),
+                asked.cells().stream()
+                        .map(each -> new EditedCells.Edit(each.id(), each.column(), each.text()))
+                        .toList());
+        edited.read()
+                .ifPresent(read -> desk.change(words(asked), then -> {
+                    if (then.state() != now.state()) {
+                        throw new JobFailed(
+                                JobFailed.Reason.REQUEST,
+                                "somebody else changed the project at the same moment. Try again.");
+                    }
+                    return then.state().under(read.value().orElseThrow(), read.notes());
+                }));
+        return new EditedView(
+                edited.misfits().isEmpty(),
+                desk.revision(),
+                edited.misfits().stream()
+                        .map(each -> new MisfitView(each.id(), each.column(), each.message()))
+                        .toList());
+    }
+
+    private static String words(DeskRequests.Cells asked) {
+        int cells = asked.cells().size();
+        if (cells == 1) {
+            DeskRequests.OneCell only = asked.cells().get(0);
+            return Harmless.shown(only.column() + " of " + only.id());
+        }
+        return asked.removed().isEmpty()
+                ? cells + " cells of " + asked.list()
+                : asked.removed().size() + " taken out of " + asked.list();
+    }
+
+    DeskSheet pin(DeskRequests.Pin asked) {
+        desk.change(
+                asked.pinned() ? "pinned" : "set free",
+                now -> now.state()
+                        .under(pins.pinned(now.state(), asked), now.state().notes()));
+        return desk.sheet();
+    }
+
+    SearchView search() {
+        return search.view();
+    }
+
+    SearchView begin(DeskRequests.Search asked) {
+        search.begin(asked);
+        return search.view();
+    }
+
+    SearchView stop() {
+        search.stop();
+        return search.view();
+    }
+
+    DeskSheet take() {
+        search.take();
+        return desk.sheet();
+    }
+
+    BranchesView branches() {
+        return new BranchesView(branches.all());
+    }
+
+    BranchesView keep(DeskRequests.Named asked) {
+        branches.keep(asked.name());
+        return branches();
+    }
+
+    DeskSheet open(DeskRequests.Named asked) {
+        branches.open(asked.name());
+        return desk.sheet();
+    }
+
+    Lines why(DeskRequests.Why asked) {
+        DeskState state = desk.judged().state();
+        Source project = Source.of(state.project());
+        Source plan = Source.of(state.plan());
+        Listing answer;
+        if (asked.load().isPresent()) {
+            answer = jobs.explain(new ExplainRequest(project, plan, asked.load().get(), Optional.empty(), false));
+        } else if (asked.rule().isPresent()) {
+            answer = jobs.explainRule(
+                    new AuditRequest(project, plan), asked.rule().get());
+        } else {
+            answer = jobs.explainPeak(new AuditRequest(project, plan), JobControl.NONE);
+        }
+        return new Lines(answer.text(TextStyle.PLAIN));
+    }
+
+    ReadListView read(DeskRequests.PastedList asked) {
+        return lists.read(asked);
+    }
+
+    DeskSheet takeList(DeskRequests.PastedList asked) {
+        desk.put("pasted list", lists.taken(asked));
+        return desk.sheet();
+    }
+
+    /** Ends what runs in the background. */
+    void close() {
+        search.stop();
+    }
+}

@@ -1,0 +1,15 @@
+package evenrise.solver.document;
+
+import evenrise.model.rules.Distribution;
+import evenrise.model.rules.Layout;
+import java.util.List;
+
+/** The current of the supply over time, for whoever shows nothing else of a plan. */
+public final class SupplyCurves {
+    private SupplyCurves() {}
+
+    /** One for each command that is carried out. */
+    public static List<NodeCurves> of(Layout layout) {
+        return new Envelopes(layout).of(layout.distribution().points().get(Distribution.SUPPLY));
+    }
+}

@@ -1,0 +1,33 @@
+// Plans kept under names, beside one another.
+
+import { act, ask, complain, desk, say } from "./wire.js";
+import { make, number, plain } from "./parts.js";
+
+export function keptView() {
+  const name = make("input", { id: "kept-name", autocomplete: "off", maxlength: "60" });
+  const table = make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": "Kept plans" });
+  const element = make("section", { class: "kept", "aria-label": "Kept plans" }, make("h2", {}, "Kept plans"),
+    make("p", { class: "note" }, "A plan that is kept is a file of its own in the folder; each is judged against the project as it is now. Opening one puts it on the desk; Undo brings back what was there."),
+    make("div", { class: "tools" }, make("label", {}, "Name ", name), make("button", { type: "button", id: "keep", onclick: keep }, "Keep the plan on the desk")), table);
+
+  async function keep() {
+    try {
+      draw(await ask("/api/branches/keep", { name: name.value.trim() }));
+      say("Kept as '" + plain(name.value.trim()) + "'.");
+    } catch (refusal) { complain(refusal); }
+  }
+
+  function draw(answer) {
+    const least = (pick) => Math.min(...answer.branches.filter((each) => each.metrics).map((each) => pick(each.metrics)));
+    const columns = [["Broken rules", (m) => m.hard_violations, 0], ["Objective", (m) => m.objective, 2], ["Peak, A", (m) => m.peak_inrush_a, 1], ["Unbalance, %", (m) => m.supply_imbalance_pct, 2], ["Worst panel, %", (m) => m.worst_panel_imbalance_pct, 1], ["Neutral, A", (m) => m.supply_neutral_a, 1], ["Last on, s", (m) => m.duration_s, 2], ["Boards", (m) => m.boards_used, 0]];
+    table.replaceChildren(make("table", {}, make("thead", {}, make("tr", {}, ...["Plan", "Placed", ...columns.map((each) => each[0]), "Elsewhere than on the desk", ""].map((each) => make("th", { scope: "col" }, each)))),
+      make("tbody", {}, ...answer.branches.map((each) => make("tr", {}, make("th", { scope: "row" }, each.is_on_the_desk ? "on the desk" : each.name),
+        make("td", { class: "n" }, each.metrics ? String(each.placed) : "–"),
+        ...columns.map(([, pick, digits]) => make("td", { class: "n" + (each.metrics && answer.branches.length > 1 && pick(each.metrics) === least(pick) ? " least" : "") }, each.metrics ? number(pick(each.metrics), digits) : "–")),
+        make("td", {}, each.is_on_the_desk ? "" : each.metrics ? each.moved + " loads and settings" : each.words),
+        make("td", {}, each.is_on_the_desk || !each.metrics ? "" : make("button", { type: "button", onclick: () => act("/api/branches/open", { name: each.name }, "'" + plain(each.name) + "' is on the desk.") }, "Open"))))),
+    make("caption", { class: "note" }, "In bold, the least of each column.")));
+  }
+
+  return { element, async show() { if (desk.sheet.plan) try { draw(await ask("/api/branches")); } catch (refusal) { complain(refusal); } } };
+}

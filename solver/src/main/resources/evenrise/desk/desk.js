@@ -1,0 +1,101 @@
+// The desk: what is the same in every view, and which view is shown.
+
+import { act, ask, complain, desk, listen, onShow, show } from "./wire.js";
+import { by, make, number, plain } from "./parts.js";
+import { drawHolding } from "./hand.js";
+import { panelsView, trayView } from "./panels.js";
+import { boardsView } from "./boards.js";
+import { timeView } from "./lanes.js";
+import { listsView } from "./sheet.js";
+import { searchView } from "./search.js";
+import { answersView } from "./answers.js";
+import { keptView } from "./branches.js";
+
+const made = new Map();
+const VIEWS = {
+  loads: () => listsView(),
+  plan: () => {
+    const parts = [trayView(), panelsView(), boardsView()];
+    return { element: make("div", { class: "planning" }, ...parts.map((each) => each.element)), show: (sheet) => parts.forEach((each) => each.show(sheet)), redraws: true };
+  },
+  time: () => ({ ...timeView(), redraws: true }),
+  search: () => searchView(),
+  why: () => ({ ...answersView(), redraws: true }),
+  kept: () => ({ ...keptView(), redraws: true }),
+};
+
+function current() {
+  const name = location.hash.slice(1);
+  return VIEWS[name] ? name : desk.sheet && !desk.sheet.plan ? "loads" : "plan";
+}
+
+/** Puts the view that the address names into the page. */
+function turn() {
+  const name = current();
+  if (!made.has(name)) made.set(name, VIEWS[name]());
+  const view = made.get(name);
+  document.querySelectorAll("nav a").forEach((link) => link.hash === "#" + name ? link.setAttribute("aria-current", "page") : link.removeAttribute("aria-current"));
+  const isBlank = !desk.sheet.plan && name !== "loads";
+  if (isBlank) by("work").replaceChildren(make("p", { class: "empty" }, "There is no project in this folder yet. ", make("a", { href: "#loads" }, "Paste an equipment list"), ", or put a project's file there."));
+  else {
+    if (by("work").firstChild !== view.element) by("work").replaceChildren(view.element);
+    view.show(desk.sheet.plan);
+  }
+}
+
+function figures(sheet) {
+  const plan = sheet.plan;
+  by("name").textContent = plan ? plain(plan.name) : "evenrise desk";
+  document.title = (plan ? plain(plan.name) + " · " : "") + "evenrise desk";
+  for (const way of ["undo", "redo"]) {
+    const words = sheet[way];
+    by(way).disabled = words === null;
+    by(way).title = words === null ? "" : (way === "undo" ? "Take back: " : "Make again: ") + plain(words);
+    by(way).setAttribute("aria-label", (way === "undo" ? "Undo" : "Redo") + (words === null ? "" : ": " + plain(words)));
+  }
+  const fact = (term, words, isBad) => make("div", { class: isBad ? "bad" : "" }, make("dt", {}, term), make("dd", {}, words));
+  const m = plan && plan.metrics;
+  by("figures").replaceChildren(...(plan ? [
+    fact("Rules", m.hard_violations ? m.hard_violations + " broken" : "all kept", m.hard_violations > 0),
+    fact("Peak at nominal voltage", number(m.peak_inrush_a) + " A on " + m.peak_phase), fact("Unbalance", number(m.supply_imbalance_pct) + " %"), fact("Neutral", number(m.supply_neutral_a) + " A"),
+    fact("Last on", number(m.duration_s, 2) + " s"), fact("Placed", plan.loads.length - plan.unplaced.length + " of " + plan.loads.length, plan.unplaced.length > 0), fact("Objective", number(m.objective, 2))] : []));
+  by("judged").textContent = plan ? plan.judged ? plain(plan.judged, 400) : "Electrical checks are being made…" : "";
+  by("judged").className = plan && (m.hard_violations || plan.judged && plan.judged.includes("broken (")) ? "bad" : "";
+  by("cautions").replaceChildren(...sheet.cautions.map((each) => make("li", {}, each)));
+  by("files").textContent = plain(sheet.folder + " · " + sheet.project_file + ", " + sheet.plan_file + " · evenrise " + sheet.version, 400);
+}
+figures.ofFigures = true;
+
+let last = 0, view = "";
+onShow(figures);
+onShow((sheet) => {
+  const name = current(), isNew = sheet.revision !== last || name !== view;
+  last = sheet.revision;
+  view = name;
+  const known = made.get(name);
+  if (isNew ? !known || known.redraws || !sheet.plan : known && known.redraws && name === "plan") turn();
+});
+onShow(drawHolding);
+
+addEventListener("hashchange", () => { turn(); view = current(); by("work").focus({ preventScroll: true }); scrollTo(0, 0); });
+by("undo").addEventListener("click", () => act("/api/undo", {}, "Taken back."));
+by("redo").addEventListener("click", () => act("/api/redo", {}, "Made again."));
+document.addEventListener("keydown", (event) => {
+  if (!(event.ctrlKey || event.metaKey) || event.target.closest("input, textarea")) return;
+  const pressed = event.key.toLowerCase();
+  if (pressed === "z" || pressed === "y") {
+    event.preventDefault();
+    by(pressed === "y" || event.shiftKey ? "redo" : "undo").click();
+  }
+});
+by("look").addEventListener("input", () => {
+  const look = by("look").value;
+  if (look) document.documentElement.dataset.look = look; else delete document.documentElement.dataset.look;
+});
+
+try {
+  show(await ask("/api/desk"));
+  turn();
+  listen();
+  document.documentElement.dataset.ready = "true";
+} catch (refusal) { complain(refusal); }

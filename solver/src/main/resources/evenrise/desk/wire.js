@@ -1,0 +1,81 @@
+// What lies on the desk, asked of the server and told to every view.
+
+import { by, plain } from "./parts.js";
+
+export const desk = { sheet: null, loads: new Map(), chosen: null };
+const views = new Set();
+const listeners = new Map();
+
+/** A view that is drawn whenever something has changed. */
+export function onShow(view) { views.add(view); }
+
+/** Events of one kind: search, told. */
+export function onEvent(kind, listener) { listeners.set(kind, listener); }
+
+export function show(sheet) {
+  if (desk.sheet && sheet.revision < desk.sheet.revision) return;
+  desk.sheet = sheet;
+  desk.loads = new Map((sheet.plan ? sheet.plan.loads : []).map((load) => [load.id, load]));
+  if (desk.chosen && !desk.loads.has(desk.chosen)) desk.chosen = null;
+  redraw();
+}
+
+export function redraw() { views.forEach((view) => view(desk.sheet)); }
+
+export class Refused extends Error {}
+
+/** Asks, or sends where there is something to send. */
+export async function ask(path, body) {
+  const answer = await fetch(path, body === undefined ? {} : {
+    method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body),
+  }).catch(() => { throw new Refused("the desk does not answer. Maybe it was ended: start it again."); });
+  const read = await answer.json();
+  if (!answer.ok) throw new Refused(read.messages.join(" "));
+  return read;
+}
+
+/** Changes something and shows what has become of it. */
+export async function act(path, body, done) {
+  try {
+    show(await ask(path, body));
+    if (done) say(done);
+    return true;
+  } catch (refusal) {
+    complain(refusal);
+    return false;
+  }
+}
+
+export function say(text) {
+  by("said").className = "";
+  by("said").textContent = plain(text, 600);
+}
+
+export function complain(refusal) {
+  if (!(refusal instanceof Refused)) throw refusal;
+  by("said").className = "bad";
+  by("said").textContent = plain(refusal.message, 1200);
+}
+
+export async function refresh() {
+  try { show(await ask("/api/desk")); } catch (refusal) { complain(refusal); }
+}
+
+/** Hears what happens elsewhere: another window, another program, the search. */
+export function listen() {
+  const events = new EventSource("/api/events");
+  events.addEventListener("changed", (event) => {
+    const revision = JSON.parse(event.data).revision;
+    // An answer to this window's own change is on its way.
+    setTimeout(() => { if (revision > desk.sheet.revision) refresh(); }, 120);
+  });
+  events.addEventListener("judged", (event) => {
+    const told = JSON.parse(event.data);
+    if (desk.sheet.plan && told.revision === desk.sheet.revision) {
+      desk.sheet.plan.judged = told.words;
+      views.forEach((view) => view.ofFigures && view(desk.sheet));
+    }
+  });
+  events.addEventListener("told", (event) => say(JSON.parse(event.data).words));
+  events.addEventListener("search", () => listeners.has("search") && listeners.get("search")());
+}

@@ -1,0 +1,105 @@
+package evenrise.solver.browser;
+
+import evenrise.solver.app.Jobs;
+import evenrise.solver.desk.OpenDesk;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+
+/** A desk on a folder of its own, with a window on it. */
+final class DeskWindow implements AutoCloseable {
+    final Browser browser;
+    final Path folder;
+    final OpenDesk desk;
+
+    private DeskWindow(Browser browser, Path folder, OpenDesk desk) {
+        this.browser = browser;
+        this.folder = folder;
+        this.desk = desk;
+    }
+
+    /** On a dataset with a plan kept beside the tests. */
+    static DeskWindow on(Browser browser, String dataset, Path folder) {
+        try {
+            Files.copy(Path.of("../datasets", dataset, "project.json"), folder.resolve("project.json"));
+            Path plan = Path.of("src/test/resources/pictures", dataset + ".plan.json");
+            if (Files.exists(plan)) {
+                Files.copy(plan, folder.resolve("project.plan.json"));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return onFolder(browser, folder);
+    }
+
+    static DeskWindow onFolder(Browser browser, Path folder) {
+        OpenDesk desk = OpenDesk.on(folder, 0, new Jobs());
+        browser.open(desk.address());
+        return new DeskWindow(browser, folder, desk);
+    }
+
+    /** Turns to a view and waits until its part of the page is there. */
+    void turnTo(String view, String part) {
+        browser.script("location.hash = arguments[0]", "#" + view);
+        browser.until("document.querySelector('" + part + "')");
+    }
+
+    WebElement slot(String panel, int slot) {
+        return browser.element("[data-panel=\"" + panel + "\"][data-slot=\"" + slot + "\"]");
+    }
+
+    WebElement output(String board, int output) {
+        return browser.element("[data-board=\"" + board + "\"][data-output=\"" + output + "\"]");
+    }
+
+    String said() {
+        return browser.text("#said");
+    }
+
+    /** Waits until what is told begins so. */
+    void untilSaid(String words) {
+        try {
+            browser.until("document.getElementById('said').textContent.includes('" + words + "')");
+        } catch (AssertionError e) {
+            throw new AssertionError("said instead: " + said(), e);
+        }
+    }
+
+    List<String> texts(String selector) {
+        return ((Collection<?>) browser.script(
+                        "return Array.from(document.querySelectorAll(arguments[0]), each => each.textContent)",
+                        selector))
+                .stream().map(String.class::cast).toList();
+    }
+
+    WebElement button(String words) {
+        return browser.element("body").findElement(By.xpath("//button[normalize-space()='" + words + "']"));
+    }
+
+    /** What the checker axe-core finds in the view that is shown: WCAG 2.1, levels A and AA. */
+    List<String> barriers() {
+        try (InputStream in = DeskWindow.class.getResourceAsStream("/axe.min.js")) {
+            browser.script(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return ((Collection<?>) browser.scriptThatWaits("const done = arguments[0];"
+                        + "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa'],"
+                        + " resultTypes: ['violations'] }).then(found => done(found.violations.flatMap(each =>"
+                        + " each.nodes.slice(0, 3).map(node => each.id + ': ' + node.target))),"
+                        + " error => done(['failed: ' + error]))"))
+                .stream().map(String.class::cast).toList();
+    }
+
+    @Override
+    public void close() {
+        desk.close();
+    }
+}
