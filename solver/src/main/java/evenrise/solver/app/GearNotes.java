@@ -12,6 +12,15 @@ final class GearNotes {
 
     private GearNotes() {}
 
+    /** For the screen, with what may be done about it. */
+    static List<String> withHints(BuiltPlant plant) {
+        List<String> notes = new ArrayList<>(of(plant));
+        if (!plant.unknown().isEmpty()) {
+            notes.add("--was PROJECT gives the project as it was, which says what gear draws that is gone.");
+        }
+        return notes;
+    }
+
     static List<String> of(BuiltPlant plant) {
         List<String> notes = new ArrayList<>();
         List<String> gone = plant.gone().stream()
@@ -28,10 +37,9 @@ final class GearNotes {
         }
         Set<String> unknown = plant.unknown();
         if (!unknown.isEmpty()) {
-            notes.add(
-                    "What " + named(List.copyOf(unknown))
-                            + " draws is stated nowhere, and is in no figure: until it is out, its lines carry more than is shown."
-                            + " It is taken out before anything goes to other lines. --was PROJECT gives the project as it was.");
+            notes.add("What " + named(List.copyOf(unknown))
+                    + " draws is stated nowhere, and is in no figure: until it is out, its lines carry more than is shown."
+                    + " It is taken out before anything goes to other lines.");
         }
         return notes;
     }

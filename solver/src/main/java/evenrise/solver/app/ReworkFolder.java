@@ -81,7 +81,8 @@ final class ReworkFolder {
         files.add(name, bytes);
     }
 
-    void write(BuiltPlant plant, Front front, FrontPoint chosen, WorkOrder order) {
+    /** @param notes what whoever works has to know, on every sheet */
+    void write(BuiltPlant plant, Front front, FrontPoint chosen, WorkOrder order, List<String> notes) {
         FrontFile sheet = FrontFile.of(plant.planned().name(), front, chosen);
         PlanNames names = PlanNames.of(front, chosen);
         for (FrontPoint each : PlanNames.shown(front, chosen)) {
@@ -90,7 +91,7 @@ final class ReworkFolder {
         files.add("front.csv", utf8(Csv.of(sheet.values())));
         files.add(FRONT, utf8(Json.of(sheet) + "\n"));
         files.add("work.json", utf8(Json.of(WorkFile.of(Cautions.ALL, order)) + "\n"));
-        files.add("work.txt", utf8(WorkSheetText.pages(plant, order)));
+        files.add("work.txt", utf8(WorkSheetText.pages(plant, order, notes)));
         Outputs.write(files::write);
     }
 

@@ -9,6 +9,7 @@ import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.rework.BuiltPlant;
 import evenrise.solver.rework.NightLimits;
 import evenrise.solver.rework.OrderOfWork;
+import evenrise.solver.rework.OtherOrders;
 import evenrise.solver.rework.WorkOrder;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,8 +19,6 @@ import java.util.TreeSet;
 
 /** One rework from request to written folder. */
 final class ReworkJob {
-    private static final int[] OTHER_SIZES = {2, 4, 8, 16};
-
     private final PlannerSource planners;
     private final ReworkRequest asked;
     private final JobControl control;
@@ -62,7 +61,7 @@ final class ReworkJob {
         OrderOfWork work = new OrderOfWork(plant, found.chosen().plan(), night);
         WorkOrder order = work.withAtLeast(asked.deadAtOnce());
         watch.at(Stage.WRITING);
-        folder.write(plant, found.front(), found.chosen(), order);
+        folder.write(plant, found.front(), found.chosen(), order, start.cautions());
         watch.at(Stage.ORDERING);
         return new ReworkResult(
                 project,
@@ -71,7 +70,7 @@ final class ReworkJob {
                 found.chosen(),
                 found.evaluation(),
                 order,
-                others(work, order),
+                OtherOrders.of(work, order, plant, found.chosen().plan(), night, asked.deadAtOnce()),
                 night,
                 control.cancellation().isCancelled());
     }
@@ -103,21 +102,5 @@ final class ReworkJob {
                 NightLimits.loads(new ProjectIndex(project), plant.plan(), options.stayLive()),
                 options.mostOut(),
                 options.windowsMinutes());
-    }
-
-    private static List<WorkOrder> others(OrderOfWork work, WorkOrder order) {
-        List<WorkOrder> others = new ArrayList<>();
-        WorkOrder last = order;
-        for (int size : OTHER_SIZES) {
-            if (size > last.cost().mostLockedOut() && last.stages().size() > 1) {
-                WorkOrder next = work.withAtLeast(size);
-                if (next.cost().outages() < last.cost().outages()
-                        || next.cost().stages() < last.cost().stages()) {
-                    others.add(next);
-                    last = next;
-                }
-            }
-        }
-        return others;
     }
 }

@@ -7,6 +7,7 @@ import evenrise.solver.report.ReworkText;
 import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
 import evenrise.solver.rework.NightLimits;
+import evenrise.solver.rework.OtherOrders;
 import evenrise.solver.rework.WorkOrder;
 import java.util.List;
 
@@ -22,7 +23,7 @@ public final class ReworkResult implements Listing {
     private final FrontPoint chosen;
     private final Evaluation evaluation;
     private final WorkOrder order;
-    private final List<WorkOrder> others;
+    private final OtherOrders others;
     private final NightLimits night;
     private final boolean wasCancelled;
 
@@ -33,7 +34,7 @@ public final class ReworkResult implements Listing {
             FrontPoint chosen,
             Evaluation evaluation,
             WorkOrder order,
-            List<WorkOrder> others,
+            OtherOrders others,
             NightLimits night,
             boolean wasCancelled) {
         this.project = project;
@@ -42,7 +43,7 @@ public final class ReworkResult implements Listing {
         this.chosen = chosen;
         this.evaluation = evaluation;
         this.order = order;
-        this.others = List.copyOf(others);
+        this.others = others;
         this.night = night;
         this.wasCancelled = wasCancelled;
     }

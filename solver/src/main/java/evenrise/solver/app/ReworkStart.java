@@ -26,6 +26,7 @@ final class ReworkStart {
     private final Plan built;
     private final BuiltPlant plant;
     private final List<String> notes = new ArrayList<>();
+    private final List<String> cautions = new ArrayList<>();
     private final Map<String, byte[]> files = new LinkedHashMap<>();
     private Reading<Project> read;
 
@@ -42,11 +43,16 @@ final class ReworkStart {
                 .ifPresent(this::take);
         Inputs.findings(read).forEach(finding -> say.accept(asked.project().name() + ": " + finding));
         this.plant = BuiltPlant.of(project(), built, was());
-        notes.addAll(GearNotes.of(plant));
+        GearNotes.of(plant).forEach(notes::add);
+        notes.addAll(GearNotes.withHints(plant));
+        cautions.addAll(GearNotes.of(plant));
     }
 
     private void take(BuiltSchedule found) {
         notes.addAll(found.notes());
+        if (!found.statesControl()) {
+            cautions.add(BuiltSchedule.WITHOUT_CONTROL);
+        }
         judge(ReworkFolder.SCHEDULED, found.judged(read.value().orElseThrow()));
         files.put(ReworkFolder.BUILT, ReworkFolder.bytes(out -> PlanFile.write(found.plan(), out, Format.JSON)));
     }
@@ -99,6 +105,11 @@ final class ReworkStart {
 
     BuiltPlant plant() {
         return plant;
+    }
+
+    /** What whoever works has to know. */
+    List<String> cautions() {
+        return cautions;
     }
 
     List<String> notes() {

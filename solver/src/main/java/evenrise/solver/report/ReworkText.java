@@ -8,6 +8,7 @@ import evenrise.solver.rework.FrontPoint;
 import evenrise.solver.rework.MoveKind;
 import evenrise.solver.rework.NightCost;
 import evenrise.solver.rework.NightLimits;
+import evenrise.solver.rework.OtherOrders;
 import evenrise.solver.rework.WorkMinutes;
 import evenrise.solver.rework.WorkOrder;
 import evenrise.solver.rework.WorkStage;
@@ -33,7 +34,7 @@ public final class ReworkText {
             Front front,
             FrontPoint chosen,
             WorkOrder order,
-            List<WorkOrder> others,
+            OtherOrders others,
             NightLimits night,
             Paint paint) {
         List<List<String>> sections = new ArrayList<>();
@@ -161,7 +162,7 @@ public final class ReworkText {
     }
 
     private static List<String> order(
-            Project project, FrontPoint chosen, WorkOrder order, List<WorkOrder> others, Paint paint) {
+            Project project, FrontPoint chosen, WorkOrder order, OtherOrders others, Paint paint) {
         Section section = new Section(
                 paint, "Order of work for the plan chosen (" + Phrase.counted(chosen.moves(), "move") + ")");
         if (order.stages().isEmpty()) {
@@ -218,17 +219,19 @@ public final class ReworkText {
             section.text("Why a stage is not smaller:");
             order.obstacles().forEach(section::item);
         }
-        if (!others.isEmpty()) {
+        others.inShifts().ifPresent(shorter -> {
+            section.text("A stage is longer than a shift of " + Math.round(OtherOrders.SHIFT_MINUTES)
+                    + " min (common practice, no source): in parts it would take the system, a panel or a board off more"
+                    + " often, which counts as dearer. With no stage longer than that (--night "
+                    + Math.round(OtherOrders.SHIFT_MINUTES)
+                    + "), each of which leaves the plant no worse than it was:");
+            section.table(costs(List.of(order, shorter)));
+        });
+        if (!others.moreAtOnce().isEmpty()) {
             section.text("With more loads locked out at once (--dead-at-once):");
-            Table more = new Table()
-                    .number("locked out at once")
-                    .number("stages")
-                    .number("system off")
-                    .number("isolations")
-                    .number("outages of groups");
-            more.row(cost(order));
-            others.forEach(each -> more.row(cost(each)));
-            section.table(more);
+            List<WorkOrder> all = new ArrayList<>(List.of(order));
+            all.addAll(others.moreAtOnce());
+            section.table(costs(all));
         }
         return section.lines();
     }
@@ -268,10 +271,23 @@ public final class ReworkText {
                         : String.join(" ", all);
     }
 
+    private static Table costs(List<WorkOrder> orders) {
+        Table table = new Table()
+                .number("locked out at once")
+                .number("stages")
+                .number("longest, min")
+                .number("system off")
+                .number("isolations")
+                .number("outages of groups");
+        orders.forEach(each -> table.row(cost(each)));
+        return table;
+    }
+
     private static String[] cost(WorkOrder order) {
         return new String[] {
             Integer.toString(order.cost().mostLockedOut()),
             Integer.toString(order.cost().stages()),
+            Long.toString(Math.round(order.longestMinutes())),
             Integer.toString(order.cost().systemOffs()),
             Integer.toString(order.cost().isolations()),
             Integer.toString(order.cost().outages())

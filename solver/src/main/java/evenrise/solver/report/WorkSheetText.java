@@ -2,27 +2,20 @@ package evenrise.solver.report;
 
 import evenrise.model.contract.Phrase;
 import evenrise.model.evaluation.Evaluation;
-import evenrise.model.plan.Assignment;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Panel;
-import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
-import evenrise.model.rules.Distribution;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.NodeFigures;
-import evenrise.model.rules.NodeLimits;
+import evenrise.model.rules.ProjectIndex;
 import evenrise.solver.rework.BuiltPlant;
 import evenrise.solver.rework.WorkOrder;
 import evenrise.solver.rework.WorkStage;
 import evenrise.solver.rework.WorkStep;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** The sheets that go to the panel: one a stage, plain, to be printed and ticked off. */
 public final class WorkSheetText {
@@ -36,12 +29,16 @@ public final class WorkSheetText {
 
     /** Every sheet, each begun by a form feed but the first, so that a printer takes a new page. */
     public static String pages(BuiltPlant plant, WorkOrder order) {
+        return pages(plant, order, List.of());
+    }
+
+    /** @param notes what else whoever works has to know, on every sheet */
+    public static String pages(BuiltPlant plant, WorkOrder order, List<String> notes) {
         WorkStepText words = new WorkStepText(plant.project(), plant.plan().assignments());
         List<String> pages = new ArrayList<>();
         Plan before = plant.plan();
         for (WorkStage each : order.stages()) {
-            pages.add(String.join("\n", sheet(plant.at(each.after()), order, before, each, pages.size() + 1, words))
-                    + "\n");
+            pages.add(String.join("\n", sheet(plant, order, notes, before, each, pages.size() + 1, words)) + "\n");
             before = each.after();
         }
         return pages.isEmpty()
@@ -50,7 +47,14 @@ public final class WorkSheetText {
     }
 
     private static List<String> sheet(
-            Project project, WorkOrder order, Plan before, WorkStage stage, int number, WorkStepText words) {
+            BuiltPlant plant,
+            WorkOrder order,
+            List<String> notes,
+            Plan before,
+            WorkStage stage,
+            int number,
+            WorkStepText words) {
+        Project project = plant.at(stage.after());
         List<List<String>> sections = new ArrayList<>();
         Section head = new Section(
                 Paint.NONE,
@@ -63,10 +67,14 @@ public final class WorkSheetText {
                     + " it begins. Begun at ________ Done at ________");
         }
         if (!stage.outages().isEmpty()) {
-            head.text("Out meanwhile, wholly or in part: " + groups(stage.outages()) + ".");
+            head.text("Out meanwhile, wholly or in part: " + groups(stage.outages())
+                    + ". Tell whoever uses or runs it, before the first step and when all is on again: name"
+                    + " ____________________ told at ________ again at ________");
         }
         sections.add(head.lines());
-        sections.add(new Section(Paint.NONE, "Caution").text(LOCK_OUT).lines());
+        Section caution = new Section(Paint.NONE, "Caution").text(LOCK_OUT);
+        notes.forEach(caution::text);
+        sections.add(caution.lines());
         words.begin(stage);
         Section steps = new Section(Paint.NONE, "Steps");
         List<String> lines = new ArrayList<>(steps.lines());
@@ -90,8 +98,12 @@ public final class WorkSheetText {
         Section back = new Section(Paint.NONE, "If a step fails");
         WayBackText.into(back, before, stage);
         sections.add(back.lines());
+        List<String> picture = PanelPictureText.lines(new ProjectIndex(plant.project()), before, stage);
+        if (!picture.isEmpty()) {
+            sections.add(picture);
+        }
         Evaluation after = Evaluation.of(Layout.of(project, stage.after()));
-        sections.add(currents(after, before, stage));
+        sections.add(StageCurrents.lines(after, before, stage));
         Section end = new Section(Paint.NONE, "After this stage");
         StageEndText.into(end, after, number == order.stages().size());
         end.text("Done by ____________________   Checked by ____________________   Date ____________");
@@ -149,42 +161,5 @@ public final class WorkSheetText {
                 outages.stream()
                         .map(group -> group.isEmpty() ? "loads without a group" : "group " + group)
                         .toList());
-    }
-
-    /** What a clamp meter must not find more than, where something was moved. */
-    private static List<String> currents(Evaluation evaluation, Plan before, WorkStage stage) {
-        Layout after = evaluation.layout();
-        Set<String> nodes = new LinkedHashSet<>(List.of(NodeFigures.SUPPLY));
-        Distribution distribution = after.distribution();
-        Stream.concat(before.assignments().stream(), stage.after().assignments().stream())
-                .filter(each -> stage.lockedOut().contains(each.load()))
-                .map(Assignment::panel)
-                .flatMap(panel -> MeteredPoints.upFrom(distribution, panel).stream())
-                .forEach(nodes::add);
-        Section section = new Section(
-                Paint.NONE,
-                "Check afterwards: running current at full use, A, no more than (sums of magnitudes; by phasors, what"
-                        + " a meter shows)");
-        Table table = new Table().words("where");
-        List<Phase> phases = MeteredPoints.phases(distribution);
-        phases.forEach(phase -> table.number(phase.name()));
-        table.number("neutral, whatever is on").number("allowed a phase");
-        List<NodeLimits> limits = NodeLimits.of(after.project());
-        List<NodeFigures> figures = after.nodes();
-        for (int i = 0; i < figures.size(); i++) {
-            NodeFigures node = figures.get(i);
-            if (i == 0 || nodes.contains(node.node())) {
-                List<String> cells = new ArrayList<>(List.of(MeteredPoints.label(limits.get(i))));
-                phases.forEach(phase -> cells.add(
-                        node.runningAmps().containsKey(phase)
-                                ? Numbers.amps(node.runningAmps().get(phase)) + " ("
-                                        + Numbers.amps(node.phasorAmps().get(phase)) + ")"
-                                : "-"));
-                cells.add(Numbers.amps(after.worstNeutralAmps().get(i)));
-                cells.add(Numbers.amps(limits.get(i).continuousAmps()));
-                table.row(cells.toArray(String[]::new));
-            }
-        }
-        return section.table(table).lines();
     }
 }

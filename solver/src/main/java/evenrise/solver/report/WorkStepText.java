@@ -272,7 +272,7 @@ final class WorkStepText {
 
     private String functionTest(String id) {
         return "Function test of " + who(id) + ": its breaker opens and closes by hand, the voltage at it is right, its"
-                + " current is as planned"
+                + " current is as planned" + amps(id)
                 + (outputs.containsKey(id)
                         ? ", and " + outputs.get(id) + " switches it and nothing else (watch it at the next off and on"
                                 + " commands where it may not go off alone)."
@@ -326,6 +326,15 @@ final class WorkStepText {
                 .filter(panel -> breaker.filter(its -> !its.equals(panel)).isPresent())
                 .map(panel -> "; it runs from panel " + panel + " to " + slots.get(id))
                 .orElse("");
+    }
+
+    /** What it is to draw, with room to write what it does. */
+    private String amps(String id) {
+        Load load = loads.get(id);
+        return load == null
+                ? ""
+                : " (" + Numbers.amps(load.idleAmps()) + " A idle, at most " + Numbers.amps(load.runningAmps())
+                        + " A at full use; read ______ A)";
     }
 
     private String breaker(String id) {

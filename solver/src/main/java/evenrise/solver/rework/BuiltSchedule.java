@@ -21,6 +21,12 @@ import java.util.OptionalInt;
  */
 public record BuiltSchedule(
         Plan plan, Map<String, Double> breakerAmps, boolean statesControl, List<String> problems, List<String> notes) {
+    /** What is to be said where control is not judged. */
+    public static final String WITHOUT_CONTROL =
+            "The schedule does not say every output, or how boards are set (columns control, start_delay_s, step_s). So"
+                    + " control is NOT judged: no output, time, group, order of switching, command or inrush limit, and the"
+                    + " work has no leads. With a panel, switch off by hand what its boards switch in others.";
+
     public BuiltSchedule {
         breakerAmps = Map.copyOf(breakerAmps);
         problems = List.copyOf(problems);

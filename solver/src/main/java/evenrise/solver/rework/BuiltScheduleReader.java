@@ -207,9 +207,7 @@ public final class BuiltScheduleReader {
                     + ".");
         }
         if (!statesControl) {
-            notes.add("The schedule does not say every output, or how boards are set (columns control, start_delay_s,"
-                    + " step_s). So control is NOT judged: no output, time, group, order of switching, command or inrush limit,"
-                    + " and the work has no leads. With a panel, switch off by hand what its boards switch in others.");
+            notes.add(BuiltSchedule.WITHOUT_CONTROL);
         }
         List<String> missing = project.loads().stream()
                 .map(Load::id)

@@ -40,6 +40,11 @@ public final class OrderOfWork {
         this.every = isFew ? Optional.of(new EveryOrder(passage)) : Optional.empty();
     }
 
+    /** Single changes that are put in order. */
+    int changes() {
+        return passage.size();
+    }
+
     /** @see #withAtLeast */
     public static WorkOrder between(Project project, Plan built, Plan target, int atLeast) {
         return new OrderOfWork(project, built, target).withAtLeast(atLeast);

@@ -20,6 +20,11 @@ public record WorkOrder(
         return out;
     }
 
+    /** How long the longest stage takes. */
+    public double longestMinutes() {
+        return stages.stream().mapToDouble(WorkStage::minutes).max().orElse(0);
+    }
+
     /** The same with other breaches. */
     WorkOrder with(List<Breach> others) {
         return new WorkOrder(stages, cost, isProven, obstacles, others);

@@ -13,6 +13,7 @@ import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
 import evenrise.solver.rework.BuiltPlant;
 import evenrise.solver.rework.OrderOfWork;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -60,8 +61,45 @@ class WorkSheetTextTest {
                         "Function test of small",
                         "Change the labels",
                         "If a step fails",
-                        "small: panel P1 slot 3, phase B")
+                        "step 4: small back to panel P1 slot 3")
                 .doesNotContain("The system stays on;");
+    }
+
+    /** Idle is what a night works at: 20 A and 2 A here, since the fixture's loads draw idle what they run at. */
+    @Test
+    void hasRoomForReadingsAtIdleAndAtFullUse() {
+        assertThat(sheet(20))
+                .contains("idle read full use allowed read at full use")
+                .containsPattern("panel P1 A 20\\.0 \\(20\\.0\\) ________ 20\\.0 \\(20\\.0\\) 24\\.0 ________")
+                .contains("2.0 A idle, at most 2.0 A at full use; read ______ A");
+    }
+
+    @Test
+    void saysWhoIsToldBeforeAndAfter() {
+        assertThat(sheet(20)).contains("before the first step and when all is on again: name", "told at", "again at");
+    }
+
+    /** From slot 3 to slot 5 of an alternating panel. */
+    @Test
+    void drawsThePanelWithWhatChanges() {
+        assertThat(sheet(20))
+                .contains("Panel P1 as this stage leaves it")
+                .contains("> 3 B -, was small")
+                .contains("> 5 C small, was -")
+                .contains(" 1 A big ");
+    }
+
+    @Test
+    void saysOnEverySheetWhatElseIsToBeKnown() {
+        Project project = aProject()
+                .panels(aPanel("P1"))
+                .loads(aLoad("big").unswitched(), aLoad("small").unswitched())
+                .build();
+        BuiltPlant plant = BuiltPlant.of(project, plan(3), Optional.empty());
+
+        assertThat(WorkSheetText.pages(
+                        plant, OrderOfWork.between(project, plan(3), plan(5), 1), List.of("the lift hangs")))
+                .contains("the lift hangs");
     }
 
     @Test
