@@ -43,6 +43,7 @@ final class CompareJob {
     private final CompareRequest request;
     private final JobControl control;
     private final Watch watch;
+    private TimeLimit limit;
 
     CompareJob(CompareRequest request, JobControl control, Watch watch) {
         this.request = request;
@@ -51,6 +52,13 @@ final class CompareJob {
     }
 
     CompareResult run() {
+        try (TimeLimit limited = new TimeLimit(request.limit(), control.cancellation())) {
+            limit = limited;
+            return compared();
+        }
+    }
+
+    private CompareResult compared() {
         Reading<Project> read = Inputs.project(request.project(), watch.notes());
         Project stated = read.value().orElseThrow();
         Catalogue catalogue = checked(stated);
@@ -60,7 +68,7 @@ final class CompareJob {
         Project subject = spare.on(stated);
         List<String> basis = PriceBasis.of(stated).sentences();
         Path folder = folder();
-        Variation variation = new Variation(subject);
+        Variation variation = new Variation(subject, limit::isOver);
         Comparison comparison = new Comparison(
                 variation,
                 Stream.concat(Stream.of(spare.sentence(stated)), basis.stream()).toList(),
@@ -86,7 +94,7 @@ final class CompareJob {
                     effort.sideBySide(),
                     state -> listed(folder, state),
                     finding -> told(done.incrementAndGet(), request.tries(), finding));
-            List<Scenarios.Cell> cells = request.leastOnly() ? List.of() : comparison.cells();
+            List<Scenarios.Cell> cells = request.leastOnly() || limit.isOver() ? List.of() : comparison.cells();
             List<Scenario> scenarios = scenarios(comparison, least, cells);
             Sweep sweep = sweep(variation, folder, read.notes(), false);
             done.set(0);
@@ -114,9 +122,8 @@ final class CompareJob {
     private Optional<PriceRange> drawn(Project subject) {
         return request.draws() == 0
                 ? Optional.empty()
-                : Optional.of(
-                        new QuantityPrices(subject, () -> control.cancellation().isCancelled())
-                                .drawn(request.draws(), request.effort().seed()));
+                : Optional.of(new QuantityPrices(subject, limit::isOver)
+                        .drawn(request.draws(), request.effort().seed()));
     }
 
     private Sweep sweep(Variation variation, Path folder, SideNotes notes, boolean endsSound) {
@@ -129,7 +136,7 @@ final class CompareJob {
                 effort.seed(),
                 endsSound,
                 endsSound ? CompareJob::tried : CompareJob::finished);
-        control.cancellation().whenCancelled(sweep::stop);
+        limit.whenOver(sweep::stop);
         return sweep;
     }
 

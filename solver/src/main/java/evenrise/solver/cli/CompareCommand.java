@@ -4,6 +4,7 @@ import evenrise.solver.app.CompareRequest;
 import evenrise.solver.app.CompareResult;
 import evenrise.solver.app.Jobs;
 import evenrise.solver.app.Source;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -98,6 +99,14 @@ final class CompareCommand implements Callable<Integer> {
     private boolean leastOnly;
 
     @Option(
+            names = "--time",
+            paramLabel = "TIME",
+            converter = Durations.class,
+            description =
+                    "End after this time, such as 10m, with what there is by then, and tell what was not looked at.")
+    private Duration time;
+
+    @Option(
             names = "--draws",
             paramLabel = "N",
             defaultValue = "0",
@@ -130,7 +139,8 @@ final class CompareCommand implements Callable<Integer> {
                 Math.max(0, tries),
                 spare(),
                 leastOnly,
-                draws());
+                draws(),
+                Optional.ofNullable(time));
         CompareResult result = jobs.compare(request, ProgressView.control(terminal, false, interruption));
         terminal.print(terminal.out(), result.text(terminal.outStyle(false)));
         terminal.print(

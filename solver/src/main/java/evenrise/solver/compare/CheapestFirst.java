@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -30,6 +31,7 @@ final class CheapestFirst<K> {
     private final double[][][] costs; // by need, kind from which on is taken, units missing
     private final double[] unit;
     private final PriorityQueue<Step> open;
+    private BooleanSupplier isStopped = () -> false;
     private long made;
     private int steps;
 
@@ -89,9 +91,15 @@ final class CheapestFirst<K> {
         offer(0, new int[kinds.size()], 0, new double[this.needs.size()], 0);
     }
 
+    /** @param stop asked at each step; what is not listed then is not */
+    CheapestFirst<K> stoppedBy(BooleanSupplier stop) {
+        isStopped = stop;
+        return this;
+    }
+
     /** The next way; empty where there is none, or none in reach. */
     Optional<Way<K>> next() {
-        while (!open.isEmpty() && steps < MOST_STEPS) {
+        while (!open.isEmpty() && steps < MOST_STEPS && !isStopped.getAsBoolean()) {
             steps++;
             Step step = open.poll();
             if (step.kind() == kinds.size()) {
@@ -128,7 +136,7 @@ final class CheapestFirst<K> {
 
     /** Whether ways may be left that were not listed, for there are too many. */
     boolean isCut() {
-        return steps >= MOST_STEPS && !open.isEmpty();
+        return !open.isEmpty() && (steps >= MOST_STEPS || isStopped.getAsBoolean());
     }
 
     /** What every way that is not listed yet costs at least. */

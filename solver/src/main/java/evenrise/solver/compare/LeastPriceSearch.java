@@ -128,7 +128,7 @@ final class LeastPriceSearch {
 
     /** Adds the first make-up from a number on that is open and that counting does not rule out. */
     private boolean nextOpen(int from, int end, List<Integer> round) {
-        for (int number = from; number < end; number++) {
+        for (int number = from; number < end && !sweep.isStopped(); number++) {
             if (known.containsKey(number) || round.contains(number)) {
                 continue;
             }

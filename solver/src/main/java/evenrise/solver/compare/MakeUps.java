@@ -29,6 +29,7 @@ final class MakeUps {
     /** No more make-ups wait until the price of others is known. */
     private static final int MOST_WAITING = 100_000;
 
+    private final Variation variation;
     private final double rest;
     private final PriceFormula formula;
     private final double rounded;
@@ -88,18 +89,20 @@ final class MakeUps {
 
     /** Numbers of panels and boards that are varied; those that stay are not counted. */
     MakeUps(Variation variation, KindPrices prices, CountRange panels, CountRange boards) {
+        this.variation = variation;
         this.formula = prices.formula();
         this.rest = formula.rest();
         this.rounded = formula.mostRounded();
         this.boards = boards;
         sides.add(new Side<>(
                 new CheapestFirst<>(
-                        byLook(prices.panels()),
-                        PanelKind::price,
-                        ofPanels(),
-                        PanelNeeds.of(variation),
-                        panels.least(),
-                        panels.most()),
+                                byLook(prices.panels()),
+                                PanelKind::price,
+                                ofPanels(),
+                                PanelNeeds.of(variation),
+                                panels.least(),
+                                panels.most())
+                        .stoppedBy(variation::isStopped),
                 way -> true));
         boolean isAlone = variation.systems().size() == 1;
         for (Optional<String> system : variation.systems()) {
@@ -109,12 +112,13 @@ final class MakeUps {
                     .toList();
             sides.add(new Side<>(
                     new CheapestFirst<>(
-                            kinds,
-                            BoardKind::price,
-                            isAlone ? ofBoards() : CheapestFirst.Surcharge.none(),
-                            needs.all(),
-                            isAlone ? boards.least() : 0,
-                            isAlone ? boards.most() : Integer.MAX_VALUE),
+                                    kinds,
+                                    BoardKind::price,
+                                    isAlone ? ofBoards() : CheapestFirst.Surcharge.none(),
+                                    needs.all(),
+                                    isAlone ? boards.least() : 0,
+                                    isAlone ? boards.most() : Integer.MAX_VALUE)
+                            .stoppedBy(variation::isStopped),
                     way -> needs.packing(way, false).answer() != GroupPacking.Answer.FITS_NOT));
         }
         offer(Collections.nCopies(sides.size(), 0));
@@ -190,7 +194,7 @@ final class MakeUps {
     }
 
     private boolean isCut() {
-        return passedOver > MOST_PASSED_OVER || waiting.size() > MOST_WAITING;
+        return passedOver > MOST_PASSED_OVER || waiting.size() > MOST_WAITING || variation.isStopped();
     }
 
     /** What every make-up costs at least that is not summed yet. */

@@ -55,14 +55,14 @@ public final class Scenarios {
             return List.of(Cell.none(0, 0, NONE));
         }
         List<Cell> cells = new ArrayList<>();
-        for (int p = panelCounts.get().least(); p <= panelCounts.get().most(); p++) {
+        for (int p = panelCounts.get().least(); p <= panelCounts.get().most() && !variation.isStopped(); p++) {
             int fixed = p;
             Optional<CountRange> boardCounts = boards.or(() -> usualBoards(fixed));
             if (boardCounts.isEmpty()) {
                 cells.add(Cell.none(p, 0, NONE));
                 continue;
             }
-            for (int b = boardCounts.get().least(); b <= boardCounts.get().most(); b++) {
+            for (int b = boardCounts.get().least(); b <= boardCounts.get().most() && !variation.isStopped(); b++) {
                 cells.add(cell(p, b));
             }
         }
@@ -127,8 +127,10 @@ public final class Scenarios {
         int loads = variation.project().loads().size();
         return makeUps(CountRange.ANY, CountRange.ANY).at(0).map(cheapest -> {
             int least = Math.max(1, panelsThatStay + variation.points().size());
-            while (makeUps(CountRange.of(least), CountRange.ANY).at(0).isEmpty()) {
-                least++; // at the latest where the cheapest make-up is
+            int ofCheapest = panelsThatStay + cheapest.panels().size();
+            while (least < ofCheapest
+                    && makeUps(CountRange.of(least), CountRange.ANY).at(0).isEmpty()) {
+                least++;
             }
             return new CountRange(least, Math.max(least, Math.min(least + MORE, loads)));
         });
@@ -141,7 +143,11 @@ public final class Scenarios {
                 .count();
         return makeUps(CountRange.of(panels), CountRange.ANY).at(0).map(cheapest -> {
             int least = boardsThatStay;
-            while (makeUps(CountRange.of(panels), CountRange.of(least)).at(0).isEmpty()) {
+            int ofCheapest = boardsThatStay + cheapest.boards().size();
+            while (least < ofCheapest
+                    && makeUps(CountRange.of(panels), CountRange.of(least))
+                            .at(0)
+                            .isEmpty()) {
                 least++;
             }
             return new CountRange(least, Math.max(least, Math.min(least + MORE, switched)));

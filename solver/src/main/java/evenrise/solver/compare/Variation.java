@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 
 /**
  * What of a project is varied and how. The tree stays: panels hang where the project has panels, at each such place one or
@@ -25,10 +26,17 @@ public final class Variation {
     private final Stays stays;
     private final List<FeedPoint> points;
     private final List<Optional<String>> systems;
+    private final BooleanSupplier isStopped;
 
     /** @param project without errors, with a catalogue */
     public Variation(Project project) {
+        this(project, () -> false);
+    }
+
+    /** @param isStopped asked while make-ups are listed, which may take long; what is not listed then is told */
+    public Variation(Project project, BooleanSupplier isStopped) {
         this.project = project;
+        this.isStopped = isStopped;
         this.catalogue = project.catalogue().orElseThrow();
         this.stays = new Stays(project);
         this.points = points(project, stays);
@@ -51,6 +59,10 @@ public final class Variation {
             }
         }
         return List.copyOf(points.values());
+    }
+
+    boolean isStopped() {
+        return isStopped.getAsBoolean();
     }
 
     Project project() {

@@ -88,7 +88,10 @@ public final class LeastPriceText {
                 + count(least, Standing.SOUND) + " with a sound plan, " + count(least, Standing.RULED_OUT)
                 + " ruled out, " + count(least, Standing.UNDECIDED) + " planned without one, "
                 + count(least, Standing.NOT_LOOKED_AT) + " not looked at"
-                + (least.wasStopped() ? "; stopped before all was done, and the same command goes on there." : "."));
+                + (least.wasStopped()
+                        ? "; stopped before all was done, numbers of panels and boards against each other among it. The"
+                                + " same command goes on there."
+                        : "."));
     }
 
     private static long count(LeastPrice least, Standing standing) {

@@ -16,8 +16,10 @@ public final class Benchmark {
                 case "cost" -> CostBenchmark.print(settings);
                 case "page" -> PageBenchmark.print(settings);
                 case "desk" -> DeskBenchmark.print();
+                case "prices" -> PricesBenchmark.print(settings);
                 default ->
-                    throw new IllegalArgumentException("bench.mode " + mode + ", expected peers, cost, page or desk");
+                    throw new IllegalArgumentException(
+                            "bench.mode " + mode + ", expected peers, cost, page, desk or prices");
             }
         }
     }

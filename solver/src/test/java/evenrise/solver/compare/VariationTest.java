@@ -279,6 +279,18 @@ class VariationTest {
             assertThat(listed).isEqualTo(expected.subList(0, 200));
         }
 
+        @Test
+        void thatWereNotListedSinceItWasStoppedAreToldByTheirLeastPrice() {
+            Variation whole = new Variation(plant());
+            double least = cheapest(whole).price();
+            Variation stopped = new Variation(plant(), () -> true);
+
+            MakeUps makeUps = new MakeUps(stopped, new KindPrices(stopped), CountRange.ANY, CountRange.ANY);
+
+            assertThat(makeUps.at(0)).isEmpty();
+            assertThat(makeUps.completeBelow()).isLessThanOrEqualTo(least);
+        }
+
         private static PriceBreak from(int number, double price) {
             return PriceBreak.builder().from(number).price(price).build();
         }
