@@ -23,6 +23,9 @@ public final class Csv {
 
     private static final Pattern DATE = Pattern.compile("[0-9]{1,4}/[0-9]{1,2}(/[0-9]{1,4})?");
 
+    /** Begins a remark, which is no row for whoever reads the table. */
+    static final String NOTE = "# Note: ";
+
     private Csv() {}
 
     public static String of(List<List<String>> rows) {
@@ -40,7 +43,7 @@ public final class Csv {
             throw new UncheckedIOException(e);
         }
         remarks.forEach(
-                line -> text.append("# ").append(line.replaceAll("\\R", " ")).append("\r\n"));
+                line -> text.append(NOTE).append(line.replaceAll("\\R", " ")).append("\r\n"));
         Cautions.comments().forEach(line -> text.append(line).append("\r\n"));
         return text.toString();
     }

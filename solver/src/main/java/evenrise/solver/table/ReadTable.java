@@ -26,9 +26,9 @@ public record ReadTable(String name, List<Row> rows) {
             return cells.stream().allMatch(Cell::isEmpty);
         }
 
-        /** Whether it is a caution below one of our own tables. */
+        /** Whether it is a caution or remark below one of our own tables. */
         public boolean isCaution() {
-            return Cautions.isComment(cell(0).text());
+            return Cautions.isComment(cell(0).text()) || cell(0).text().strip().startsWith(Csv.NOTE.strip());
         }
     }
 

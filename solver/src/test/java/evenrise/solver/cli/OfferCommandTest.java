@@ -72,7 +72,7 @@ class OfferCommandTest {
                 .doesNotContain("<script", "labour");
         assertThat(Files.readString(folder.resolve("offer/offer.csv")))
                 .startsWith("figure,Two panels,Three <panels>")
-                .contains("# Not included in any price");
+                .contains("# Note: Not included in any price");
         try (PDDocument pdf = Loader.loadPDF(folder.resolve("offer/offer.pdf").toFile())) {
             assertThat(new PDFTextStripper().getText(pdf))
                     .contains("Copper <Mill>", "Peak inrush, A", "Not included in any price", "licensed professional");
