@@ -492,14 +492,14 @@ class OrderOfWorkTest {
             List<OrderCost> costs = new ArrayList<>();
             EveryOrderedPartition.of(
                     passage.size(),
-                    stages -> written(passage, planted.plan(), target, stages).ifPresent(costs::add));
+                    stages -> ReplayedOrder.cost(passage, target, stages).ifPresent(costs::add));
 
             WorkOrder order = OrderOfWork.between(project, planted.plan(), target, 1);
 
             assertThat(passage.size()).isGreaterThan(2);
-            assertThat(leastOneAtOnce(order.cost()))
+            assertThat(ReplayedOrder.leastOneAtOnce(order.cost()))
                     .isEqualTo(costs.stream()
-                            .map(OrderOfWorkTest::leastOneAtOnce)
+                            .map(ReplayedOrder::leastOneAtOnce)
                             .min(OrderCost::compareTo)
                             .orElseThrow());
             assertThat(order.isProven()).isTrue();
@@ -509,35 +509,6 @@ class OrderOfWorkTest {
         private static int size(FrontPoint point) {
             return point.changes().loads().size() + point.changes().settings().size();
         }
-
-        private static Optional<OrderCost> written(Passage passage, Plan built, Plan target, List<BitSet> sets) {
-            List<WorkStage> stages = new ArrayList<>();
-            BitSet done = new BitSet();
-            OrderCost cost = OrderCost.NOTHING;
-            for (BitSet set : sets) {
-                Passage.Way way = passage.unchecked(done, set);
-                BitSet after = (BitSet) done.clone();
-                after.or(set);
-                stages.add(new WorkStage(
-                        way.isSystemOff(),
-                        List.copyOf(way.isolation().panels()),
-                        List.copyOf(way.isolation().boards()),
-                        List.copyOf(passage.loads(set)),
-                        List.of(),
-                        List.copyOf(way.outages()),
-                        StageSteps.of(passage, done, set, way),
-                        passage.after(after),
-                        0));
-                cost = cost.plus(way.cost());
-                done = after;
-            }
-            return Replay.of(passage.project, built, target, stages).isEmpty() ? Optional.of(cost) : Optional.empty();
-        }
-    }
-
-    private static OrderCost leastOneAtOnce(OrderCost cost) {
-        return new OrderCost(
-                cost.systemOffs(), cost.isolations(), Math.max(1, cost.mostLockedOut()), cost.outages(), cost.stages());
     }
 
     @Nested
@@ -584,8 +555,8 @@ class OrderOfWorkTest {
             OrderCost proven = OrderOfWork.between(planted.project(), planted.plan(), target, 1)
                     .cost();
             assertThat(passage.size()).isGreaterThan(2);
-            assertThat(leastOneAtOnce(greedy.cost(stages.orElseThrow())))
-                    .isGreaterThanOrEqualTo(leastOneAtOnce(proven));
+            assertThat(ReplayedOrder.leastOneAtOnce(greedy.cost(stages.orElseThrow())))
+                    .isGreaterThanOrEqualTo(ReplayedOrder.leastOneAtOnce(proven));
         }
     }
 }
