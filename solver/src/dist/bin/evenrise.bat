@@ -9,4 +9,4 @@ if exist "%HERE%\runtime\bin\java.exe" (
 ) else (
   set "JAVA=java"
 )
-"%JAVA%" %EVENRISE_JAVA_OPTIONS% -cp "%HERE%\evenrise.jar" evenrise.solver.cli.Evenrise %*
+"%JAVA%" %EVENRISE_JAVA_OPTIONS% -jar "%HERE%\evenrise.jar" %*

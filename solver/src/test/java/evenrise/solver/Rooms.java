@@ -62,6 +62,7 @@ final class Rooms {
             "solver.rework",
             "solver.compare",
             "solver.grid",
+            "solver.grid.ignite",
             "solver.portfolio",
             "solver.report",
             "solver.document",

@@ -1,5 +1,8 @@
 package evenrise.model.scatter;
 
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.HdrHistogram.IntCountsHistogram;
@@ -13,6 +16,9 @@ final class Tally {
     private static final int DIGITS = 4;
 
     private static final int STEPS_TO_THE_BOUND = 30_000;
+
+    /** Stands after the last count. */
+    private static final int END = -1;
 
     /** Standard deviations of a confidence of 95 %. */
     private static final double CONFIDENCE = 1.959964;
@@ -34,6 +40,27 @@ final class Tally {
     void add(Tally other) {
         counts.add(other.counts);
         greatest = Math.max(greatest, other.greatest);
+    }
+
+    /** What has been counted, for {@link #add(DataInputStream)} of another. */
+    void write(DataOutputStream out) throws IOException {
+        out.writeDouble(greatest);
+        for (int steps = 0; steps <= STEPS_TO_THE_BOUND; steps++) {
+            long count = counts.getCountAtValue(steps);
+            if (count > 0) {
+                out.writeInt(steps);
+                out.writeLong(count);
+            }
+        }
+        out.writeInt(END);
+    }
+
+    /** Adds what another tally of the same bound has counted. */
+    void add(DataInputStream in) throws IOException {
+        greatest = Math.max(greatest, in.readDouble());
+        for (int steps = in.readInt(); steps != END; steps = in.readInt()) {
+            counts.recordValueWithCount(steps, in.readLong());
+        }
     }
 
     double greatest() {

@@ -9,10 +9,16 @@ import evenrise.model.project.Scatter;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.SupplyVoltage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
+import java.util.function.BooleanSupplier;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import java.util.stream.IntStream;
@@ -81,8 +87,56 @@ public final class Trials {
         int lanes = Math.min(threads, count);
         onThreads(
                 lanes,
-                () -> IntStream.range(0, lanes).parallel().forEach(lane -> trials.lane(count, seed, lane, lanes)));
+                () -> IntStream.range(0, lanes)
+                        .parallel()
+                        .forEach(lane -> trials.lane(lane, count, seed, lanes, () -> false)));
         return trials.results();
+    }
+
+    /** Nothing is drawn yet: for {@link #draw} and {@link #add}. */
+    public static Trials none(Layout layout, Scatter scatter, Optional<Network> network, Optional<UnitDips> units) {
+        return new Trials(layout, scatter, network, units);
+    }
+
+    /**
+     * Draws some of the trials that {@link #of} draws, by one thread.
+     *
+     * @param from number of the first, from 0
+     * @param to number after the last
+     * @param stopped asked after each; what is there then is not what was asked for
+     */
+    public void draw(int from, int to, long seed, BooleanSupplier stopped) {
+        lane(from, to, seed, 1, stopped);
+    }
+
+    /** What has been drawn, as bytes for {@link #add}. */
+    public byte[] bytes() {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream out = new DataOutputStream(bytes)) {
+            for (int node = 0; node < peaks.length; node++) {
+                peaks[node].write(out);
+                dips[node].write(out);
+            }
+        } catch (IOException e) {
+            throw new IllegalStateException("memory takes what is written", e);
+        }
+        return bytes.toByteArray();
+    }
+
+    /**
+     * Adds what was drawn elsewhere of the same plan; the order makes no difference, bit for bit.
+     *
+     * @throws IllegalArgumentException where the bytes are none of such trials
+     */
+    public void add(byte[] others) {
+        try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(others))) {
+            for (int node = 0; node < peaks.length; node++) {
+                peaks[node].add(in);
+                dips[node].add(in);
+            }
+        } catch (IOException e) {
+            throw new IllegalArgumentException("no trials of this plan", e);
+        }
     }
 
     /** Whether dips are drawn: of several systems at once they add up, which is not worked out here. */
@@ -103,11 +157,11 @@ public final class Trials {
                         : 0;
     }
 
-    private void lane(int count, long seed, int lane, int lanes) {
+    private void lane(int first, int end, long seed, int lanes, BooleanSupplier stopped) {
         Tally[] ownPeaks = peakTallies();
         Tally[] ownDips = dipTallies();
         Trial trial = new Trial(loads, scatter, overlap, perAmp, tree);
-        for (int number = lane; number < count; number += lanes) {
+        for (int number = first; number < end && !stopped.getAsBoolean(); number += lanes) {
             trial.play(GENERATORS.create(seed * BETWEEN_SEEDS + number));
             for (int node = 0; node < ownPeaks.length; node++) {
                 ownPeaks[node].add(trial.peaks()[node]);
@@ -132,7 +186,8 @@ public final class Trials {
                 .toArray(Tally[]::new);
     }
 
-    private List<NodeScatter> results() {
+    /** The scatter of all that has been drawn and added. */
+    public List<NodeScatter> results() {
         return IntStream.range(0, peaks.length)
                 .mapToObj(node -> new NodeScatter(
                         loads.nodes.get(node),

@@ -17,7 +17,9 @@ public final class JobFailed extends RuntimeException {
         /** An input is missing, unreadable or not what the contract says; every problem is a message. */
         INPUT,
         /** An output could not be written; an earlier file is whole. */
-        OUTPUT
+        OUTPUT,
+        /** No worker can be reached, or none that may be joined. */
+        GRID
     }
 
     private final Reason reason;

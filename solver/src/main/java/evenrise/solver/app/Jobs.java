@@ -192,6 +192,19 @@ public final class Jobs {
         return watched(JobControl.NONE, watch -> OfferJob.run(request, watch));
     }
 
+    /** Takes jobs of others until it is cancelled. */
+    public void work(WorkerRequest request, JobControl control) {
+        watched(control, watch -> {
+            new WorkerJob(planners, control, watch).run(request);
+            return request;
+        });
+    }
+
+    /** Makes keys for machines that are to take part, and the authority that they are known by. */
+    public void makeKeys(KeysRequest request) {
+        WorkerJob.keys(request);
+    }
+
     /** Lists what a project consists of, with prices. */
     public BillResult bill(BillRequest request) {
         return watched(JobControl.NONE, watch -> BillJob.run(request, watch));

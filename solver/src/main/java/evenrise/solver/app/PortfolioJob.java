@@ -1,12 +1,13 @@
 package evenrise.solver.app;
 
 import evenrise.model.contract.Harmless;
+import evenrise.model.contract.Phrase;
 import evenrise.model.file.PlanFile;
 import evenrise.model.file.WriteFailed;
 import evenrise.solver.grid.AnswerFolder;
 import evenrise.solver.grid.GridAnswer;
 import evenrise.solver.grid.GridJob;
-import evenrise.solver.grid.LocalGrid;
+import evenrise.solver.grid.GridUnavailable;
 import evenrise.solver.grid.StopSignal;
 import evenrise.solver.grid.WorkGrid;
 import evenrise.solver.portfolio.Outcome;
@@ -21,6 +22,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
 
 /** A portfolio from request to written folder: what has landed before is not done again. */
 final class PortfolioJob {
@@ -56,8 +58,8 @@ final class PortfolioJob {
             control.cancellation().whenCancelled(stop::stop);
             watch.at(Stage.SEARCHING);
             int slots = request.slots().orElse(Runtime.getRuntime().availableProcessors());
-            WorkGrid grid = new LocalGrid(new PlanWork(planners), slots);
-            grid.run(List.copyOf(open.values()), (job, answer) -> land(answers, job, answer, open.size()), stop);
+            WorkGrid grid = Grids.of(request.grid(), slots, new PlanWork(planners), watch.notes());
+            search(grid, List.copyOf(open.values()), (job, answer) -> land(answers, job, answer, open.size()));
             watch.at(Stage.WRITING);
             List<Outcome> outcomes =
                     wanted.stream().flatMap(each -> outcome(each).stream()).toList();
@@ -73,6 +75,18 @@ final class PortfolioJob {
             return result;
         } catch (IOException e) {
             throw new JobFailed(JobFailed.Reason.OUTPUT, String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** What has landed stays where the workers are lost; the same command goes on. */
+    private void search(WorkGrid grid, List<GridJob> jobs, BiConsumer<GridJob, GridAnswer> landed) {
+        try {
+            grid.run(jobs, landed, stop);
+        } catch (GridUnavailable e) {
+            throw new JobFailed(
+                    JobFailed.Reason.GRID,
+                    e.getMessage() + " " + Phrase.counted(found.size(), "plan")
+                            + " of those asked for kept; the same command goes on.");
         }
     }
 
@@ -143,15 +157,16 @@ final class PortfolioJob {
 
     private void land(AnswerFolder answers, GridJob job, GridAnswer answer, int all) {
         String words;
-        if (answer instanceof GridAnswer.Done done && read(done.output()).isPresent()) {
+        Optional<Outcome.Found> figures =
+                answer instanceof GridAnswer.Done done ? read(done.output()) : Optional.empty();
+        if (answer instanceof GridAnswer.Done done && figures.isPresent()) {
             try {
                 answers.land(job.key(), done.output());
             } catch (WriteFailed e) {
                 throw new JobFailed(JobFailed.Reason.OUTPUT, e.getMessage());
             }
-            Outcome.Found figures = read(done.output()).orElseThrow();
-            found.put(job.key(), figures);
-            words = words(figures);
+            found.put(job.key(), figures.get());
+            words = words(figures.get());
         } else {
             words = answer instanceof GridAnswer.Failed failure
                     ? failure.cause().words() + ": " + failure.words()

@@ -12,11 +12,17 @@ import java.util.OptionalInt;
  * @param folder where answers and results go; made where there is none
  * @param seeds first and last seed; empty for what the portfolio file says, or 1
  * @param moves of each search; empty for what the portfolio file says, or {@link #USUAL_MOVES}
- * @param slots plans that are searched side by side; empty for one a processor
+ * @param slots plans that are searched side by side by this process; empty for one a processor
+ * @param grid machines that search instead; changes no plan
  * @since 0.1.0
  */
 public record PortfolioRequest(
-        List<Path> inputs, Path folder, Optional<Seeds> seeds, OptionalInt moves, OptionalInt slots) {
+        List<Path> inputs,
+        Path folder,
+        Optional<Seeds> seeds,
+        OptionalInt moves,
+        OptionalInt slots,
+        Optional<GridAccess> grid) {
     public static final int USUAL_MOVES = 200_000;
 
     /** From so many to so many, both included. */

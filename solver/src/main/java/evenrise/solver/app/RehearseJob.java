@@ -59,7 +59,14 @@ final class RehearseJob {
         AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan(), watch.notes());
         Evaluation evaluation = subject.evaluation(Optional.empty());
         watch.at(Stage.TRIALS);
-        List<NodeScatter> nodes = scatter(subject.layout(), request.trials(), request.effort());
+        List<NodeScatter> nodes = request.grid()
+                .map(access -> new TrialShards(subject.layout(), watch)
+                        .drawn(
+                                subject.layout().plan(),
+                                request.trials(),
+                                request.effort().seed(),
+                                Grids.of(Optional.of(access), 1, new TrialWork(), watch.notes())))
+                .orElseGet(() -> scatter(subject.layout(), request.trials(), request.effort()));
         watch.at(Stage.JUDGING);
         evaluation.assessment();
         watch.at(Stage.WRITING);

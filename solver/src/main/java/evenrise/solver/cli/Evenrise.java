@@ -102,6 +102,7 @@ public final class Evenrise implements Runnable {
                 .addSubcommand(new CompareCommand(terminal, jobs, interruption))
                 .addSubcommand(new PortfolioCommand(terminal, jobs, interruption))
                 .addSubcommand(new OfferCommand(terminal, jobs))
+                .addSubcommand(new WorkerCommand(terminal, jobs, interruption))
                 .addSubcommand(new BillCommand(terminal, jobs))
                 .addSubcommand(new ReportCommand(terminal, jobs))
                 .addSubcommand(new GenerateCommand(terminal, jobs))
@@ -145,6 +146,18 @@ public final class Evenrise implements Runnable {
                 ExitCode.texts(ExitCode.DONE, ExitCode.BUG, ExitCode.USAGE, ExitCode.BAD_INPUT, ExitCode.NOT_WRITTEN);
             case "schema", "completion", "generate" ->
                 ExitCode.texts(ExitCode.DONE, ExitCode.BUG, ExitCode.USAGE, ExitCode.NOT_WRITTEN);
+            case "portfolio" ->
+                ExitCode.texts(
+                        ExitCode.DONE,
+                        ExitCode.BUG,
+                        ExitCode.USAGE,
+                        ExitCode.BAD_INPUT,
+                        ExitCode.RULES_BROKEN,
+                        ExitCode.NOT_WRITTEN,
+                        ExitCode.LIMITS_BROKEN,
+                        ExitCode.NO_WORKER,
+                        ExitCode.INTERRUPTED);
+            case "worker" -> ExitCode.texts(ExitCode.DONE, ExitCode.BUG, ExitCode.USAGE, ExitCode.NO_WORKER);
             default ->
                 ExitCode.texts(
                         ExitCode.DONE,

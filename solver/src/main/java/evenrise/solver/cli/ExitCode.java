@@ -21,6 +21,8 @@ final class ExitCode {
     static final int NOT_WRITTEN = 5;
     /** The plan keeps every hard rule and breaks an electrical limit; with --strict, also one that leaves a check open. */
     static final int LIMITS_BROKEN = 6;
+    /** No worker of other machines can be reached, or none that may be joined. */
+    static final int NO_WORKER = 7;
     /** Interrupted; the best plan so far is written. */
     static final int INTERRUPTED = 130;
 
@@ -32,6 +34,7 @@ final class ExitCode {
             case REQUEST -> USAGE;
             case INPUT -> BAD_INPUT;
             case OUTPUT -> NOT_WRITTEN;
+            case GRID -> NO_WORKER;
         };
     }
 
@@ -66,6 +69,7 @@ final class ExitCode {
             case RULES_BROKEN -> "the plan breaks hard rules, or what a rehearsal must not see";
             case NOT_WRITTEN -> "an output could not be written; an earlier file stays whole";
             case LIMITS_BROKEN -> "the plan breaks an electrical limit; with --strict, or leaves a check open";
+            case NO_WORKER -> "no worker is reached, or none that may be joined; what was found is kept";
             case INTERRUPTED -> "interrupted; the best plan so far is written";
             default -> throw new IllegalArgumentException("no exit code " + code);
         };

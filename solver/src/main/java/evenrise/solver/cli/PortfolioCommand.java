@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -29,7 +30,8 @@ import picocli.CommandLine.Spec;
         footer = {
             "%nExamples:",
             "  evenrise portfolio halls -o overnight --seeds 1..20",
-            "  evenrise portfolio chain.portfolio.json -o overnight"
+            "  evenrise portfolio chain.portfolio.json -o overnight",
+            "  evenrise portfolio halls -o overnight --seeds 1..20 --grid ws1,ws2 --keys keys/desk"
         })
 final class PortfolioCommand implements Callable<Integer> {
     private final Terminal terminal;
@@ -72,6 +74,9 @@ final class PortfolioCommand implements Callable<Integer> {
             description = "Plans searched side by side; changes no plan. Default: one for each processor.")
     private Integer threads;
 
+    @Mixin
+    private GridOptions grid;
+
     PortfolioCommand(Terminal terminal, Jobs jobs, Interruption interruption) {
         this.terminal = terminal;
         this.jobs = jobs;
@@ -92,7 +97,8 @@ final class PortfolioCommand implements Callable<Integer> {
                 Source.path(output),
                 Optional.ofNullable(seeds),
                 moves == null ? OptionalInt.empty() : OptionalInt.of(moves),
-                threads == null ? OptionalInt.empty() : OptionalInt.of(threads));
+                threads == null ? OptionalInt.empty() : OptionalInt.of(threads),
+                grid.access(spec.commandLine()));
         PortfolioResult result = jobs.portfolio(request, ProgressView.control(terminal, false, interruption));
         terminal.print(terminal.out(), result.text(terminal.outStyle(false)));
         terminal.print(

@@ -94,6 +94,9 @@ final class RehearseCommand implements Callable<Integer> {
     @Option(names = "--all", description = "Show every breaker and all long lists.")
     private boolean all;
 
+    @Mixin
+    private GridOptions grid;
+
     /** Where the happenings come from: one of the two. */
     static final class Happenings {
         @Option(
@@ -116,6 +119,9 @@ final class RehearseCommand implements Callable<Integer> {
         Effort effort = BudgetOptions.effort(spec.commandLine(), null, null, seed, threads);
         if (trials != null) {
             return trials(effort);
+        }
+        if (grid.access(spec.commandLine()).isPresent()) {
+            throw new JobFailed(JobFailed.Reason.REQUEST, "--grid goes with --trials.");
         }
         RehearseRequest request = new RehearseRequest(
                 terminal.source(project),
@@ -144,7 +150,8 @@ final class RehearseCommand implements Callable<Integer> {
                 terminal.source(plan),
                 trials,
                 effort,
-                Optional.ofNullable(trace).map(Source::path));
+                Optional.ofNullable(trace).map(Source::path),
+                grid.access(spec.commandLine()));
         TrialsResult result = jobs.trials(request, ProgressView.control(terminal));
         terminal.print(terminal.out(), result.text(terminal.outStyle(all)));
         return ExitCode.of(result.evaluation().assessment(), strict.isStrict());

@@ -8,6 +8,19 @@ public sealed interface GridAnswer {
     /** It cannot be done, or was not; tried again when the same is run again. */
     record Failed(Cause cause, String words) implements GridAnswer {}
 
+    /** Whatever the work throws becomes an answer. */
+    static GridAnswer of(GridWork work, byte[] input, StopSignal stop) {
+        try {
+            return new Done(work.output(input, stop));
+        } catch (GridWork.InvalidInput e) {
+            return new Failed(Cause.INVALID, e.getMessage());
+        } catch (OutOfMemoryError e) {
+            return new Failed(Cause.OUT_OF_MEMORY, String.valueOf(e.getMessage()));
+        } catch (RuntimeException | Error e) {
+            return new Failed(Cause.THROWN, e.toString());
+        }
+    }
+
     /** Why not. */
     enum Cause {
         /** The input is none that can be worked on. */

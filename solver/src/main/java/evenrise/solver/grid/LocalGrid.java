@@ -62,23 +62,10 @@ public final class LocalGrid implements WorkGrid {
     private void takeTurns(BlockingQueue<GridJob> waiting, BlockingQueue<Word> said, StopSignal stop) {
         try {
             for (GridJob job = waiting.poll(); job != null && !stop.hasCome(); job = waiting.poll()) {
-                said.add(new Word(job, answer(work, job.input(), stop)));
+                said.add(new Word(job, GridAnswer.of(work, job.input(), stop)));
             }
         } finally {
             said.add(Word.END);
-        }
-    }
-
-    /** Whatever the work throws becomes an answer. */
-    static GridAnswer answer(GridWork work, byte[] input, StopSignal stop) {
-        try {
-            return new GridAnswer.Done(work.output(input, stop));
-        } catch (GridWork.InvalidInput e) {
-            return new GridAnswer.Failed(GridAnswer.Cause.INVALID, e.getMessage());
-        } catch (OutOfMemoryError e) {
-            return new GridAnswer.Failed(GridAnswer.Cause.OUT_OF_MEMORY, String.valueOf(e.getMessage()));
-        } catch (RuntimeException | StackOverflowError | LinkageError | AssertionError e) {
-            return new GridAnswer.Failed(GridAnswer.Cause.THROWN, e.toString());
         }
     }
 }

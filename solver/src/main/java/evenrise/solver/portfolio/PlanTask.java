@@ -19,7 +19,7 @@ import java.util.HexFormat;
  * @param moves that the search tries, by one thread
  */
 public record PlanTask(String softwareVersion, String name, byte[] project, int seed, int moves) {
-    private static final String KIND = "evenrise-plan-task/1";
+    public static final String KIND = "evenrise-plan-task/1";
     private static final int MOST_BYTES = 1 << 30;
 
     public byte[] bytes() {
@@ -59,8 +59,12 @@ public record PlanTask(String softwareVersion, String name, byte[] project, int 
 
     /** SHA-256 of the bytes, in hexadecimal. */
     public String key() {
+        return sha256(bytes());
+    }
+
+    static String sha256(byte[] bytes) {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes()));
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }

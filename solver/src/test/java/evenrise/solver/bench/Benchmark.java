@@ -1,5 +1,7 @@
 package evenrise.solver.bench;
 
+import evenrise.solver.grid.ignite.GridBenchmark;
+
 /** Prints what is measured here and now; see DEVELOPERS.md for what may be asked. */
 public final class Benchmark {
     private Benchmark() {}
@@ -17,9 +19,10 @@ public final class Benchmark {
                 case "page" -> PageBenchmark.print(settings);
                 case "desk" -> DeskBenchmark.print();
                 case "prices" -> PricesBenchmark.print(settings);
+                case "grid" -> GridBenchmark.print(settings.seconds() / 4);
                 default ->
                     throw new IllegalArgumentException(
-                            "bench.mode " + mode + ", expected peers, cost, page, desk or prices");
+                            "bench.mode " + mode + ", expected peers, cost, page, desk, prices or grid");
             }
         }
     }

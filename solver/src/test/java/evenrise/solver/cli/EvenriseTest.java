@@ -31,6 +31,7 @@ class EvenriseTest {
                 "compare",
                 "portfolio",
                 "offer",
+                "worker",
                 "bill",
                 "report",
                 "generate",

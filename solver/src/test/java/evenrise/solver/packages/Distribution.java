@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 public final class Distribution {
     /** Of the JDK, what evenrise and its parts ask for. */
     private static final String MODULES =
-            "java.base,java.desktop,java.sql,java.naming,java.net.http,jdk.httpserver,jdk.management,jdk.unsupported,jdk.zipfs";
+            "java.base,java.desktop,java.sql,java.naming,java.net.http,jdk.crypto.ec,jdk.httpserver,jdk.management,jdk.unsupported,jdk.zipfs";
 
     private final Path dist = Parts.TARGET.resolve("dist");
     private final String version;

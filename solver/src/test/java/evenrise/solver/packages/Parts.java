@@ -21,6 +21,8 @@ final class Parts {
     static final Path PROGRAM = TARGET.resolve("evenrise.jar");
     static final Path LIB = TARGET.resolve("lib");
 
+    static final Path GRID = LIB.resolve("evenrise-grid.jar");
+
     private Parts() {}
 
     /** The jars by others on the class path of the program, as the build found them. */

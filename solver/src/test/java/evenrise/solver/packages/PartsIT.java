@@ -67,6 +67,7 @@ class PartsIT {
         void ofEveryPartLieInTheJarThatHoldsIt() throws IOException {
             Set<String> program = Parts.names(Parts.PROGRAM);
             Set<String> proofs = Parts.names(Parts.proofs());
+            Set<String> grid = Parts.names(Parts.GRID);
             for (Path jar : Parts.jars()) {
                 String artifact = Parts.artifact(jar);
                 if (artifact.startsWith("openhtmltopdf-")) {
@@ -77,7 +78,8 @@ class PartsIT {
                     assertThat(proofs).as(artifact).contains(LICENCES + "natives/or-tools.txt");
                 } else {
                     boolean isOfTheProofs = artifact.matches("ortools-java|protobuf-java");
-                    assertThat(isOfTheProofs ? proofs : program)
+                    boolean isOfTheGrid = artifact.matches("ignite-.*|cache-api");
+                    assertThat(isOfTheProofs ? proofs : isOfTheGrid ? grid : program)
                             .as(artifact)
                             .anyMatch(name -> name.startsWith(LICENCES + artifact + "/"));
                 }
@@ -109,7 +111,7 @@ class PartsIT {
 
         @Test
         void thatAreToldByNameAreThere() throws IOException {
-            for (Path jar : List.of(Parts.PROGRAM, Parts.proofs())) {
+            for (Path jar : List.of(Parts.PROGRAM, Parts.proofs(), Parts.GRID)) {
                 Set<String> names = Parts.names(jar);
                 for (String name : names) {
                     if (name.startsWith(LICENCES) && name.endsWith(".txt")) {
@@ -130,6 +132,7 @@ class PartsIT {
         void leaveNoClassUnderTheLgplInsideOurJars() throws IOException {
             Set<String> ours = Parts.names(Parts.PROGRAM);
             ours.addAll(Parts.names(Parts.proofs()));
+            ours.addAll(Parts.names(Parts.GRID));
             int lesser = 0;
             for (JsonNode component : components()) {
                 String licences = component.path("licenses").toString();
