@@ -83,7 +83,7 @@ class GridScaleTest {
         @Test
         void costWhatRanAndTheWhileUntilAnotherIsThere() {
             Outcome none = GridSimulation.of(usual(256, 0, 0), 1);
-            Outcome some = GridSimulation.of(usual(256, 0, 0.5), 1);
+            Outcome some = GridSimulation.of(usual(256, 0, 20), 1);
 
             assertThat(some.losses()).isPositive();
             assertThat(some.efficiency()).isLessThan(none.efficiency());

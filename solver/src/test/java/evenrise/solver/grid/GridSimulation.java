@@ -163,7 +163,9 @@ final class GridSimulation {
             done += lengths.get(job.key());
             end = now;
         }
-        driver(() -> gives(worker));
+        if (!ledger.isDone()) {
+            driver(() -> gives(worker));
+        }
     }
 
     private void dies(int worker) {
