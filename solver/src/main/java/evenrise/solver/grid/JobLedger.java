@@ -3,7 +3,6 @@ package evenrise.solver.grid;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,7 +23,7 @@ public final class JobLedger<W> {
     private final Set<String> suspected = new HashSet<>();
     private final Set<String> open = new HashSet<>();
     private final Set<String> shortOfMemory = new HashSet<>();
-    private final Map<W, Integer> slots = new HashMap<>();
+    private final Map<W, Integer> slots = new LinkedHashMap<>();
 
     public JobLedger(List<GridJob> jobs) {
         jobs.stream().filter(job -> open.add(job.key())).forEach(waiting::add);
@@ -45,9 +44,9 @@ public final class JobLedger<W> {
         running.putIfAbsent(worker, new LinkedHashMap<>());
     }
 
-    /** Workers that may be given jobs. */
-    public Set<W> workers() {
-        return Set.copyOf(slots.keySet());
+    /** Workers that may be given jobs, in the order in which they joined. */
+    public List<W> workers() {
+        return List.copyOf(slots.keySet());
     }
 
     public int allSlots() {

@@ -8,7 +8,6 @@ import evenrise.solver.grid.JobLedger;
 import evenrise.solver.grid.StopSignal;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -185,7 +184,7 @@ final class DriverSession implements AutoCloseable {
                 // It ends with its driver.
             }
         }
-        List.copyOf(ledger.workers()).forEach(ledger::left);
+        ledger.workers().forEach(ledger::left);
         node.close();
     }
 }
