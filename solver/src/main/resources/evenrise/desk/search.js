@@ -6,7 +6,7 @@ import { draw, make, number } from "./parts.js";
 const WIDE = 700, HIGH = 180;
 
 export function searchView() {
-  let history = [], view = null, waiting = false;
+  let history = [], view = null, waiting = false, again = false;
   const seconds = make("input", { id: "seconds", type: "number", min: "1", max: "86400", value: "30" });
   const most = make("input", { id: "most", type: "number", min: "0", max: "100000", placeholder: "any" });
   const begin = make("button", { type: "button", id: "begin", onclick: () => start() }, "Search");
@@ -37,10 +37,17 @@ export function searchView() {
     look();
   }
 
+  // What happens while an answer is on its way is asked for again, or the end of a search would be missed.
   async function look() {
+    again = true;
     if (waiting) return;
     waiting = true;
-    try { show(await ask("/api/search")); } catch (refusal) { complain(refusal); }
+    try {
+      while (again) {
+        again = false;
+        show(await ask("/api/search"));
+      }
+    } catch (refusal) { complain(refusal); }
     waiting = false;
   }
 

@@ -39,7 +39,7 @@ final class Desk {
         return new DeskSheet(
                 revision,
                 Jobs.version(),
-                files.folder().toAbsolutePath().normalize().toString(),
+                files.folder().toAbsolutePath().normalize().getFileName().toString(),
                 files.project().getFileName().toString(),
                 files.plan().getFileName().toString(),
                 chronicle.undoable(),

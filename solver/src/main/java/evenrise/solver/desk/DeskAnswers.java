@@ -17,6 +17,7 @@ public final class DeskAnswers {
      * What lies on the desk.
      *
      * @param revision rises with every change
+     * @param folder its own name, without those it lies in
      * @param undo what would be taken back; empty where there is nothing
      * @param plan empty where there is no project yet
      * @param told what windows are to be told once more: what another program did to the files

@@ -26,8 +26,10 @@ final class DeskWindow implements AutoCloseable {
     }
 
     /** On a dataset with a plan kept beside the tests. */
-    static DeskWindow on(Browser browser, String dataset, Path folder) {
+    static DeskWindow on(Browser browser, String dataset, Path parent) {
+        Path folder = parent.resolve(dataset);
         try {
+            Files.createDirectory(folder);
             Files.copy(Path.of("../datasets", dataset, "project.json"), folder.resolve("project.json"));
             Path plan = Path.of("src/test/resources/pictures", dataset + ".plan.json");
             if (Files.exists(plan)) {
