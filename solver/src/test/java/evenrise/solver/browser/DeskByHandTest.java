@@ -60,7 +60,7 @@ class DeskByHandTest {
         WebElement from = window.slot("amp-left", 1);
         WebElement to = window.slot("amp-left", 38);
 
-        browser.hand().clickAndHold(from).moveByOffset(12, 12).perform();
+        browser.hand().clickAndHold(from).moveByOffset(12, 3).perform();
         browser.until("document.querySelectorAll('.cell.fits').length > 0");
         browser.hand().moveToElement(to).release().perform();
 
@@ -73,7 +73,7 @@ class DeskByHandTest {
     void aLoadPutWhereARuleBreaksIsShownInRedWordsWithTheRule() {
         browser.hand()
                 .clickAndHold(window.slot("amp-left", 1))
-                .moveByOffset(12, 12)
+                .moveByOffset(12, 3)
                 .perform();
         browser.until("document.querySelectorAll('.cell.fits').length > 0");
         browser.hand().moveToElement(window.output("left-20", 5)).release().perform();
