@@ -38,6 +38,19 @@ record BuiltScheduleRow(
     private static final Pattern LEAD =
             Pattern.compile("(?i)^(.+?)\\s*(?:[/:.,]|\\boutput\\b|\\bout\\b)\\s*(\\d{1,3})$");
 
+    /** No rating, slot or output is written in more; patterns are not tried on what is longer. */
+    private static final int LONGEST = 100;
+
+    BuiltScheduleRow {
+        slots = cut(slots);
+        breaker = cut(breaker);
+        control = cut(control);
+    }
+
+    private static String cut(String text) {
+        return text.substring(0, Math.min(text.length(), LONGEST));
+    }
+
     /** Where a control lead is. */
     record Lead(String board, int output) {}
 

@@ -116,6 +116,16 @@ class BuiltScheduleTest {
         }
     }
 
+    /** A pattern that tries every way to part a hundred thousand blanks would never end. */
+    @Test
+    void readsCellsOfAnyLength() {
+        String blanks = "B1" + " ".repeat(100_000) + "x";
+
+        assertThat(read("panel,slot,load,breaker,control", "DP1,1,amp,\"" + blanks + "\",\"" + blanks + "\"")
+                        .problems())
+                .anyMatch(problem -> problem.contains("names no output"));
+    }
+
     @Nested
     class WhatIsNotStated {
         /** Outputs and settings are not there: nothing is judged of them, and nothing is invented. */
