@@ -11,7 +11,7 @@ import java.util.Optional;
 final class CircuitTables {
     private static final String COMMISSIONING =
             "Planned currents are rms, on each pole. A load that idles, as an amplifier without a signal, draws its idle"
-                    + " current; times count from the command to switch on.";
+                    + " current; times count from the command to switch on, or off.";
 
     private static final String MOTORS =
             "To be tested of each motor before use, people clear and the load secured: running, cut the mains for longer"
@@ -80,9 +80,13 @@ final class CircuitTables {
                                 each -> each.control() + (each.turns() ? "; check rotation before coupling" : "")),
                         Column.number("idle", "Planned idle", "A", PlannedCircuit::idleAmps),
                         Column.number("running", "Planned running", "A", PlannedCircuit::runningAmps),
-                        Column.blank("measured", "Measured, A"),
+                        Column.blank("idleMeasured", "Idle measured, A"),
+                        Column.blank("measured", "Running measured, A"),
                         new Column<>("on", "On planned", "s", true, PlannedCircuit::on),
                         Column.blank("onMeasured", "On measured, s"),
+                        Column.number("off", "Off planned", "s", PlannedCircuit::offSeconds, ""),
+                        Column.blank("offMeasured", "Off measured, s"),
+                        Column.blank("result", "Pass or fail"),
                         Column.blank("initials", "Initials")));
     }
 
@@ -133,6 +137,12 @@ final class CircuitTables {
 
     private DocumentTable<PlannedCircuit> table(
             String id, String title, String note, List<Column<PlannedCircuit>> columns) {
-        return DocumentTable.ofLoads(id, title, note, columns, circuits, PlannedCircuit::load);
+        return DocumentTable.ofLoads(id, title, note, columns, circuits, PlannedCircuit::load)
+                .with(List.of(firstSlot()));
+    }
+
+    /** For who sorts: further slots stand as a text. */
+    static Column<PlannedCircuit> firstSlot() {
+        return Column.count("slot", "First slot", PlannedCircuit::slot);
     }
 }

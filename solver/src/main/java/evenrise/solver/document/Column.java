@@ -1,6 +1,7 @@
 package evenrise.solver.document;
 
 import evenrise.model.contract.Harmless;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
@@ -13,9 +14,23 @@ import java.util.function.ToIntFunction;
  * @param key by which templates ask for it; no heading is a key
  * @param unit empty where there is none
  * @param isNumber whether its cells are numbers, but for words where there is none
+ * @param formula how a workbook computes its cell in a row: {@code [key]} is the cell of another column in that row,
+ *     {@code [key:above]} all of a column's cells above, {@code [key@3]} that of row 3, counted from 0, other words names of a workbook; empty where the value is given.
+ *     No text of a project stands in it
  * @param value a {@link String}, {@link Double} or {@link Integer}; texts are inert
  */
-public record Column<R>(String key, String heading, String unit, boolean isNumber, Function<R, Object> value) {
+public record Column<R>(
+        String key,
+        String heading,
+        String unit,
+        boolean isNumber,
+        Function<R, Object> value,
+        Function<R, String> formula) {
+    /** Whose value is given. */
+    public Column(String key, String heading, String unit, boolean isNumber, Function<R, Object> value) {
+        this(key, heading, unit, isNumber, value, row -> "");
+    }
+
     public static <R> Column<R> text(String key, String heading, Function<R, String> text) {
         // Names come from outside, and tables of values go to other programs as they are.
         return new Column<>(key, heading, "", false, row -> Harmless.shown(text.apply(row)));
@@ -51,9 +66,26 @@ public record Column<R>(String key, String heading, String unit, boolean isNumbe
         });
     }
 
+    /** The same, computed anew in a workbook. */
+    public Column<R> calculated(Function<R, String> by) {
+        return new Column<>(key, heading, unit, isNumber, value, by);
+    }
+
     /** With its unit behind a comma. */
     public String header() {
         return unit.isEmpty() ? heading : heading + ", " + unit;
+    }
+
+    /** Its key as a machine spells it: {@code off_after}. */
+    public String field() {
+        return key.replaceAll("([a-z0-9])([A-Z])", "$1_$2")
+                .replaceAll("([A-Z])([A-Z][a-z])", "$1_$2")
+                .toLowerCase(Locale.ROOT);
+    }
+
+    /** How a workbook computes its cell in a row; empty where it is given. */
+    public String formulaOf(R row) {
+        return formula.apply(row);
     }
 
     /** Its cell in a row. */

@@ -1,11 +1,13 @@
 package evenrise.solver.document;
 
 import evenrise.model.contract.Words;
+import evenrise.model.project.Board;
 import evenrise.model.project.Phase;
 import evenrise.model.rules.Layout;
 import evenrise.solver.report.BoardUse;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What is wired to and set on the boards, and the sequence that comes of it. */
@@ -45,12 +47,13 @@ final class ControlTables {
             columns.add(Column.number("set", "Set this output to", "s", PlannedCircuit::setSeconds, ""));
         }
         return DocumentTable.ofLoads(
-                "landing",
-                "Landing list: which control lead lands where",
-                LANDING + notes(leads),
-                columns,
-                leads,
-                PlannedCircuit::load);
+                        "landing",
+                        "Landing list: which control lead lands where",
+                        LANDING + notes(leads),
+                        columns,
+                        leads,
+                        PlannedCircuit::load)
+                .with(List.of(CircuitTables.firstSlot()));
     }
 
     private String notes(List<PlannedCircuit> leads) {
@@ -80,10 +83,36 @@ final class ControlTables {
                                 "after", "Starts after", each -> each.after().orElse("the command")),
                         Column.number("delay", "Start delay", "s", BoardUse::startDelaySeconds, BoardUse.EACH_OUTPUT),
                         Column.number("step", "Step", "s", BoardUse::stepSeconds, BoardUse.EACH_OUTPUT),
+                        Column.text("chain", "Chain", each -> chain(each.board())),
+                        Column.text("use", "In use", this::use),
                         Column.count("used", "Outputs used", BoardUse::outputsUsed),
                         Column.count("outputs", "Outputs", BoardUse::outputs),
                         Column.text("unused", "Unused outputs", each -> runs(each.freeOutputs()))),
                 BoardUse.of(layout));
+    }
+
+    /** From the command to the board. */
+    private String chain(String board) {
+        List<String> boards = new ArrayList<>();
+        for (Optional<String> at = Optional.of(board); at.isPresent() && !boards.contains(at.get()); ) {
+            boards.add(0, at.get());
+            at = layout.index().board(at.get()).flatMap(Board::after);
+        }
+        return "command → " + String.join(" → ", boards);
+    }
+
+    /** A board without a load may still be needed: for the boards that start after it. */
+    private String use(BoardUse use) {
+        if (use.outputsUsed() > 0) {
+            return "yes";
+        }
+        String next = layout.project().boards().stream()
+                .filter(board -> board.after().filter(use.board()::equals).isPresent())
+                .map(Board::id)
+                .collect(Collectors.joining(", "));
+        return next.isEmpty()
+                ? "no: no load hangs on it"
+                : "no load hangs on it, but " + next + " starts after it: power it and set it";
     }
 
     /** In the order of switch-on. */
@@ -115,16 +144,18 @@ final class ControlTables {
                     each -> each.envelopeAmps().get(phase)));
         }
         return DocumentTable.ofLoads(
-                "steps",
-                "Switch-ons in order",
-                STEPS
-                        + (layout.project().hasClocks()
-                                ? " System by system, each by its own clock: what is always on counts, and every other"
-                                        + " system at its worst."
-                                : ""),
-                columns,
-                SwitchOn.of(layout),
-                each -> each.circuit().load());
+                        "steps",
+                        "Switch-ons in order",
+                        STEPS
+                                + (layout.project().hasClocks()
+                                        ? " System by system, each by its own clock: what is always on counts, and every other"
+                                                + " system at its worst."
+                                        : ""),
+                        columns,
+                        SwitchOn.of(layout),
+                        each -> each.circuit().load())
+                .with(List.of(Column.count(
+                        "slot", "First slot", each -> each.circuit().slot())));
     }
 
     /** {@code 3, 9 to 16}. */

@@ -12,6 +12,7 @@ import java.util.List;
  *     nodes in the project's order
  * @param playedNodes the supply, then the panels, then the further nodes in the project's order, as the page plays them
  * @param diagrams what is drawn: the distribution and, where there are boards, the control
+ * @param isOnLetter whether its country's paper is US Letter, and not A4
  * @param systems whose commands have clocks of their own; none where there is one clock
  */
 public record Document(
@@ -32,7 +33,8 @@ public record Document(
         String phaseColourSource,
         PlayedParts parts,
         List<String> systems,
-        List<Diagram> diagrams) {
+        List<Diagram> diagrams,
+        boolean isOnLetter) {
     public Document {
         facts = List.copyOf(facts);
         findings = List.copyOf(findings);

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * One table of a document: rows of one type, and the columns by which every format shows them.
  *
  * @param id names its file and its place in a page
  * @param note what a reader must know to read its figures; empty where they say it themselves
+ * @param more columns for who calculates or sorts by machine, beside those that people read
  * @param about id of the load that a row is about, where it is about one
  */
 public record DocumentTable<R>(
@@ -17,11 +19,34 @@ public record DocumentTable<R>(
         String title,
         String note,
         List<Column<R>> columns,
+        List<Column<R>> more,
         List<R> rows,
         Function<R, Optional<String>> about) {
     public DocumentTable {
         columns = List.copyOf(columns);
+        more = List.copyOf(more);
         rows = List.copyOf(rows);
+    }
+
+    /** Of columns that people read alone. */
+    public DocumentTable(
+            String id,
+            String title,
+            String note,
+            List<Column<R>> columns,
+            List<R> rows,
+            Function<R, Optional<String>> about) {
+        this(id, title, note, columns, List.of(), rows, about);
+    }
+
+    /** The same with columns for who calculates. */
+    DocumentTable<R> with(List<Column<R>> further) {
+        return new DocumentTable<>(id, title, note, columns, further, rows, about);
+    }
+
+    /** All columns: those that people read first. */
+    public List<Column<R>> allColumns() {
+        return Stream.concat(columns.stream(), more.stream()).toList();
     }
 
     /** Of rows that are about no load. */
@@ -43,11 +68,11 @@ public record DocumentTable<R>(
     /** Headers first; numbers in full. */
     public List<List<String>> values() {
         List<List<String>> values = new ArrayList<>();
-        values.add(columns.stream().map(Column::header).toList());
+        List<Column<R>> all = allColumns();
+        values.add(all.stream().map(Column::header).toList());
         for (R row : rows) {
-            values.add(columns.stream()
-                    .map(column -> String.valueOf(column.of(row)))
-                    .toList());
+            values.add(
+                    all.stream().map(column -> String.valueOf(column.of(row))).toList());
         }
         return values;
     }

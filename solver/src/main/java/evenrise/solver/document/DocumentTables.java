@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * The tables of a document, for who draws each in its own way; {@link #all} for who draws them alike.
  *
  * @param rules that are broken; none where all are kept
+ * @param residual none where the project states no residual-current device
  * @param unstated loads that state too little; none where all state enough
  * @param motors none where the project has none
  * @param percentiles none where there were no trials
@@ -45,7 +46,9 @@ public record DocumentTables(
         DocumentTable<NodeHappenings> events,
         DocumentTable<BillRow> bill,
         DocumentTable<PlannedCircuit> commissioning,
+        DocumentTable<PanelTest> tests,
         DocumentTable<PlannedCircuit> labels,
+        Optional<DocumentTable<ResidualTest>> residual,
         Optional<DocumentTable<UnstatedLoad>> unstated,
         Optional<DocumentTable<PlannedCircuit>> motors,
         Optional<DocumentTable<NodeScatter>> percentiles,
@@ -61,6 +64,7 @@ public record DocumentTables(
         CircuitTables circuits = new CircuitTables(layout, along);
         ControlTables control = new ControlTables(layout);
         NodeTables nodes = new NodeTables(layout);
+        SiteTables site = new SiteTables(layout);
         PlantTables plant = new PlantTables(layout);
         return new DocumentTables(
                 AssessmentTable.of(evaluation),
@@ -80,7 +84,9 @@ public record DocumentTables(
                 nodes.events(),
                 BillTable.of(BillOfMaterials.of(layout.project(), Optional.of(evaluation.plan()))),
                 circuits.commissioning(),
+                site.tests(),
                 circuits.labels(),
+                site.residual(),
                 nodes.unstated(),
                 circuits.motors(),
                 scatter.isEmpty() ? Optional.empty() : Optional.of(NodeTables.percentiles(scatter)),
@@ -102,7 +108,9 @@ public record DocumentTables(
                         scenes.stream(),
                         Stream.of(circuits, landing, settings, steps, balance, range),
                         starts.stream(),
-                        Stream.of(groups, emergency, peak, review, events, bill, commissioning, labels),
+                        Stream.of(groups, emergency, peak, review, events, bill, commissioning, tests),
+                        residual.stream(),
+                        Stream.of(labels),
                         unstated.stream(),
                         motors.stream(),
                         percentiles.stream(),

@@ -7,7 +7,10 @@ import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
 import evenrise.model.plan.Review;
 import evenrise.model.project.Board;
+import evenrise.model.project.Electrical;
 import evenrise.model.project.Phase;
+import evenrise.model.project.Practice;
+import evenrise.model.project.Project;
 import evenrise.model.project.SwitchedSystem;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
@@ -19,6 +22,8 @@ import java.util.Optional;
 
 /** Makes the documents of a plan from its evaluation. */
 public final class Documents {
+    private static final double LETTER_FROM_HERTZ = 55;
+
     private Documents() {}
 
     /**
@@ -57,7 +62,16 @@ public final class Documents {
                 colours.source(),
                 ways.parts(),
                 systems,
-                diagrams(layout, evaluation.review()));
+                diagrams(layout, evaluation.review()),
+                isOnLetter(layout.project()));
+    }
+
+    /** By practice, else by frequency: where it is 60 Hz, most have Letter (common practice, no source). */
+    private static boolean isOnLetter(Project project) {
+        return project.electrical()
+                .flatMap(Electrical::practice)
+                .map(practice -> practice == Practice.NEC)
+                .orElse(project.supply().frequencyHertz() >= LETTER_FROM_HERTZ);
     }
 
     private static List<Diagram> diagrams(Layout layout, Review review) {

@@ -14,8 +14,11 @@ final class EmergencyTables {
         List<Column<GroupUse>> columns = new ArrayList<>(List.of(
                 Column.text("group", "Group", GroupUse::group),
                 Column.text("effect", "On an emergency", each -> EmergencyEffect.word(each.onEmergency())),
-                Column.count("loads", "Loads", GroupUse::loads),
-                Column.number("running", "Running, all loads", "A", GroupUse::runningAmps),
+                Column.count("loads", "Loads", GroupUse::loads)
+                        .calculated(each -> each.loads() == 0 ? "" : "SUMPRODUCT((circuits_group=[group])*1)"),
+                Column.number("running", "Running, all loads", "A", GroupUse::runningAmps)
+                        .calculated(each ->
+                                each.loads() == 0 ? "" : "SUMPRODUCT((circuits_group=[group])*circuits_running)"),
                 Column.text("boards", "Boards", each -> String.join(", ", each.boards())),
                 Column.text("panels", "Panels", each -> String.join(", ", each.panels()))));
         if (groups.stream().anyMatch(each -> !each.notAssigned().isEmpty())) {

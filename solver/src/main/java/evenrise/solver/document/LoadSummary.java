@@ -3,13 +3,9 @@ package evenrise.solver.document;
 import static evenrise.model.contract.Figures.HUNDREDTHS;
 
 import evenrise.model.contract.Decimals;
-import evenrise.model.electrical.LinePower;
-import evenrise.model.project.Circuit;
-import evenrise.model.project.Electrical;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Phase;
-import evenrise.model.project.Practice;
 import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
@@ -30,10 +26,8 @@ import java.util.function.ToDoubleFunction;
  * meter shows.
  */
 public final class LoadSummary {
-    /** NEC 215.2(A)(1) and 215.3: what runs for three hours or more counts so much. */
-    private static final double CONTINUOUS = 1.25;
-
-    private static final double EQUAL_AMPS = 1e-9;
+    /** Less counts as nothing. */
+    static final double EQUAL_AMPS = 1e-9;
 
     /**
      * One line of it.
@@ -82,14 +76,12 @@ public final class LoadSummary {
         return lines;
     }
 
-    /** By NEC practice, or where none is stated. */
     private Optional<Line> continuous() {
-        if (layout.project().electrical().flatMap(Electrical::practice).orElse(Practice.NEC) == Practice.IEC) {
+        if (!PanelSums.isByNec(layout)) {
             return Optional.empty();
         }
-        boolean isFullyRated = panel.feeder().map(feeder -> feeder.fullyRated()).orElse(false);
-        ToDoubleFunction<Load> counted = load -> load.runningAmps()
-                * (!isFullyRated && load.circuit().map(Circuit::continuous).orElse(true) ? CONTINUOUS : 1);
+        boolean isFullyRated = PanelSums.isFullyRated(panel);
+        ToDoubleFunction<Load> counted = load -> load.runningAmps() * PanelSums.continuousFactor(layout, panel, load);
         double amps = most(UseCurrents.of(layout, counted).runningAmps(point));
         double device = PanelHead.deviceAmps(panel);
         return Optional.of(line(
@@ -173,7 +165,7 @@ public final class LoadSummary {
 
     /** Volt-amperes on each pole of a load that draws so much in each. */
     static double onEachPole(Point point, Load load, double amps) {
-        return LinePower.voltAmpsPerAmp(point.system(), load.poles(), point.lineToNeutralVolts()) * amps / load.poles();
+        return PanelSums.voltAmpsPerAmp(point, load) * amps;
     }
 
     private static double most(Map<Phase, Double> amps) {

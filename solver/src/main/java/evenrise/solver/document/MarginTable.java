@@ -49,8 +49,9 @@ final class MarginTable {
                         Column.number("figure", "Value", "", Margin::figure),
                         Column.number("limit", "Limit", "", Margin::limit),
                         Column.text("unit", "Unit", Margin::unit),
-                        Column.number("used", "Used", "%", Margin::usedPercent),
-                        Column.number("left", "Left", "", Margin::left),
+                        Column.number("used", "Used", "%", Margin::usedPercent)
+                                .calculated(row -> row.limit() == 0 ? "" : "100*[figure]/[limit]"),
+                        Column.number("left", "Left", "", Margin::left).calculated(row -> "[limit]-[figure]"),
                         Column.text("basis", "Limit by", Margin::basis)),
                 tightestFirst,
                 row -> layout.placement(row.place()).map(placement -> placement.id()));

@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Tables with a row for the supply and one for each panel. */
@@ -74,7 +75,9 @@ final class NodeTables {
         columns.add(Column.number("allowed", "Allowed a phase", "A", NodeUse::runningLimitAmps));
         phases.forEach(phase -> columns.add(
                 Column.number("phasor" + phase, "By phasors, line " + phase, "A", of(NodeUse::phasorAmps, phase), "")));
-        columns.add(Column.number("imbalance", "Imbalance", "%", NodeUse::imbalancePercent));
+        columns.add(Column.number("imbalance", "Imbalance", "%", NodeUse::imbalancePercent)
+                .calculated(
+                        node -> layout.project().scenes().isEmpty() && node.meanAmps() > 0 ? imbalance(phases) : ""));
         columns.add(Column.number("neutral", "Neutral", "A", NodeUse::neutralAmps));
         columns.add(Column.number("neutralWorst", "Neutral, worst use", "A", NodeUse::neutralWorstUseAmps));
         columns.add(Column.number("neutralAllowed", "Neutral allowed", "A", NodeUse::neutralLimitAmps));
@@ -97,6 +100,12 @@ final class NodeTables {
                 BALANCE + (layout.project().scenes().isEmpty() ? "" : SCENES),
                 columns,
                 nodes);
+    }
+
+    /** 100·max|I − mean|/mean over the phases that a node has; cells of others hold no number. */
+    private static String imbalance(List<Phase> phases) {
+        String amps = phases.stream().map(phase -> "[running" + phase + "]").collect(Collectors.joining(","));
+        return String.format("100*MAX(MAX(%1$s)-AVERAGE(%1$s),AVERAGE(%1$s)-MIN(%1$s))/AVERAGE(%1$s)", amps);
     }
 
     /** All that some point of the distribution has. */

@@ -141,6 +141,11 @@ public record PlannedCircuit(
         return panel + " " + slots;
     }
 
+    /** The first slot of its breaker, by which rows sort along a panel. */
+    public int slot() {
+        return Integer.parseInt(slots.split(",", 2)[0]);
+    }
+
     /** {@code 6.3/2}: rating in ampere over poles. */
     public String breaker() {
         return Unrounded.breaker(poles, breakerAmps);

@@ -2,6 +2,7 @@ package evenrise.solver.document;
 
 import evenrise.model.contract.Decimals;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * A panel's slots in their physical order.
@@ -11,6 +12,7 @@ import java.util.List;
  * @param isTwoSided odd slots on the left, even ones on the right; else one column
  * @param hasWires whether any circuit states its conductor
  * @param summary connected load, demand and what they are held against
+ * @param sums the same as numbers, as far as its own circuits do not make them
  * @param totals running current of each phase and the like, in words
  */
 public record Schedule(
@@ -21,7 +23,8 @@ public record Schedule(
         boolean hasWires,
         List<Row> rows,
         List<LoadSummary.Line> summary,
-        List<Fact> totals) {
+        List<Fact> totals,
+        PanelSums sums) {
     /** @param name {@code A}, or {@code L1 (A)} where conductors are called so */
     public record PhaseHead(String phase, String name) {}
 
@@ -39,6 +42,9 @@ public record Schedule(
      * @param poles of the breaker; 0 where there is none
      * @param runningAmps of that pole
      * @param voltAmps of that pole
+     * @param voltAmpsPerAmp of that pole
+     * @param continuousFactor what it counts by before the device, 1 where practice asks for nothing
+     * @param onSeconds empty for what has no time of its own
      * @param on when it comes on, in words; empty where nothing sits there
      * @param control board and output; empty for what is not switched
      * @param emergency drop or hold; empty for what is not switched
@@ -55,6 +61,9 @@ public record Schedule(
             double breakerAmps,
             double runningAmps,
             double voltAmps,
+            double voltAmpsPerAmp,
+            double continuousFactor,
+            OptionalDouble onSeconds,
             String on,
             String control,
             String emergency,
@@ -63,7 +72,7 @@ public record Schedule(
         static final Slot NONE = free(0, "none");
 
         static Slot free(int number, String state) {
-            return new Slot(number, state, "", "", 0, 0, 0, 0, 0, "", "", "", "", "");
+            return new Slot(number, state, "", "", 0, 0, 0, 0, 0, 0, 0, OptionalDouble.empty(), "", "", "", "", "");
         }
 
         /** Whether its breaker begins here. */

@@ -15,6 +15,7 @@ import evenrise.model.project.Phase;
 import evenrise.model.project.SlotLayout;
 import evenrise.model.project.SlotNumbering;
 import evenrise.model.project.Spare;
+import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.FreeSlots;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
@@ -55,7 +56,7 @@ final class Schedules {
         Map<Integer, Schedule.Slot> slots = new HashMap<>();
         for (Placement each : layout.in(panel)) {
             for (int k = 0; k < each.slots().size(); k++) {
-                slots.putIfAbsent(each.slots().get(k), slot(each, k));
+                slots.putIfAbsent(each.slots().get(k), slot(panel, each, k));
             }
         }
         SlotLayout geometry = layout.index().slotsOf(panel);
@@ -76,7 +77,8 @@ final class Schedules {
                 layout.in(panel).stream().anyMatch(each -> cable(each.load()).isPresent()),
                 rows,
                 new LoadSummary(layout, panel).lines(figures),
-                totals(panel, figures));
+                totals(panel, figures),
+                PanelSums.of(layout, panel, figures));
     }
 
     private Schedule.PhaseHead head(Phase phase) {
@@ -89,8 +91,9 @@ final class Schedules {
         return load.circuit().flatMap(Circuit::cable);
     }
 
-    private Schedule.Slot slot(Placement each, int pole) {
+    private Schedule.Slot slot(Panel panel, Placement each, int pole) {
         Load load = each.load();
+        Point point = layout.distribution().of(panel);
         boolean feedsNothing = !load.switched() && load.runningAmps() == 0 && load.idleAmps() == 0;
         return new Schedule.Slot(
                 each.slots().get(pole),
@@ -101,8 +104,10 @@ final class Schedules {
                 each.slots().size(),
                 load.breakerAmps(),
                 load.runningAmps(),
-                LoadSummary.onEachPole(
-                        layout.distribution().point(each.assignment().panel()).orElseThrow(), load, load.runningAmps()),
+                LoadSummary.onEachPole(point, load, load.runningAmps()),
+                PanelSums.voltAmpsPerAmp(point, load),
+                PanelSums.continuousFactor(layout, panel, load),
+                each.onSeconds(),
                 feedsNothing ? "" : on(each),
                 pole == 0 ? control(each) : "",
                 pole == 0 ? emergency(each) : "",

@@ -7,10 +7,7 @@ import evenrise.solver.document.DocumentTables;
 import evenrise.solver.document.EmergencyEffect;
 import evenrise.solver.document.NodeCurves;
 import evenrise.solver.document.PeakPart;
-import evenrise.solver.document.PlannedCircuit;
 import evenrise.solver.drawing.Sheet;
-import evenrise.solver.report.BoardUse;
-import evenrise.solver.report.NodeUse;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -26,7 +23,7 @@ import java.util.stream.Stream;
 /** What is printed behind the cover, in the order in which a job goes: judge, build, wire, set, try, label. */
 final class PrintSections {
     /** Rows that are laid out at once. */
-    private static final int ROWS = 1200;
+    static final int ROWS = 1200;
 
     /** Broken rules of which the cover has all. */
     private static final int ON_THE_COVER = 6;
@@ -40,7 +37,6 @@ final class PrintSections {
     /** As many as fill two pages. */
     private static final int MARGINS = 80;
 
-    private static final int LABELS_ABREAST = 4;
     private static final int SUPPLY_MILLIMETRES = 156;
     private static final int PANEL_MILLIMETRES = 100;
     private static final int LANE_MILLIMETRES = 14;
@@ -52,12 +48,6 @@ final class PrintSections {
 
     /** A row of the sequence, and how far into it the load comes on. */
     public record Step(Map<String, String> cells, String percent) {}
-
-    /** A board's settings and the leads that land on it. */
-    public record Landing(String name, Map<String, String> settings, List<Map<String, String>> rows) {}
-
-    /** A panel's breakers with what the whole panel is planned to draw. */
-    public record Commissioned(String name, Map<String, String> node, List<Map<String, String>> rows) {}
 
     private final Document document;
     private final DocumentTables tables;
@@ -95,18 +85,20 @@ final class PrintSections {
         all.add(of.panels());
         all.add(of.overTime());
         all.add(of.drawings());
-        all.add(of.landing());
+        SiteSections site = new SiteSections(document, shown);
+        all.add(site.settings());
+        all.add(site.landing());
         all.add(of.emergency());
         all.add(of.table(tables.review(), Map.of("grade", 27, "check", 27, "place", 24), IN_REMARKS, ""));
         all.add(of.table(tables.bill(), Map.of("quantity", 22, "price", 28, "sum", 28)));
-        all.add(of.commissioning());
+        all.add(site.commissioning());
         tables.motors()
                 .ifPresent(table -> all.add(of.table(
                         table,
                         Map.of("place", 24, "offAfterMains", 18, "offAfterRelease", 18, "startsWhenAsked", 18),
                         Set.of(),
                         table.note())));
-        all.add(of.labels());
+        all.add(site.labels());
         return all;
     }
 
@@ -251,7 +243,7 @@ final class PrintSections {
     }
 
     /** With nothing for what only some plants have. */
-    private static Map<String, String> filled(Map<String, String> row, String... keys) {
+    static Map<String, String> filled(Map<String, String> row, String... keys) {
         Map<String, String> all = new HashMap<>(row);
         for (String key : keys) {
             all.putIfAbsent(key, "");
@@ -313,48 +305,6 @@ final class PrintSections {
         return section("Panels over time", "overtime", chunks(panels, NODES), part -> Map.of("panels", part));
     }
 
-    private PrintSection landing() {
-        Map<String, List<Map<String, String>>> leads = leads();
-        ShownTable<BoardUse> settings = shown.of(tables.settings());
-        Map<String, Map<String, String>> byBoard = new HashMap<>();
-        settings.byKey(BoardUse::board).forEach((board, rows) -> byBoard.put(board, rows.get(0)));
-        List<PrintBlock> boards = settings.rows().stream()
-                .map(each -> new PrintBlock(each.board(), leads.getOrDefault(each.board(), List.of())))
-                .toList();
-        return section(
-                "Boards: settings and landing list",
-                "landing",
-                PrintBlock.parts(boards, ROWS),
-                part -> Map.of(
-                        "note",
-                        tables.landing().note(),
-                        "eachOutput",
-                        BoardUse.EACH_OUTPUT,
-                        "boards",
-                        part.stream()
-                                .map(each -> new Landing(
-                                        each.name(),
-                                        byBoard.get(each.of()),
-                                        each.rows().stream()
-                                                .map(row -> filled(row, "contactor", "offAfter", "set"))
-                                                .toList()))
-                                .toList()));
-    }
-
-    /** By board; each with its breaker as {@code 20/2}, which a spreadsheet would take for a date. */
-    private Map<String, List<Map<String, String>>> leads() {
-        List<Map<String, String>> cells = shown.of(tables.landing()).byKey();
-        Map<String, List<Map<String, String>>> leads = new HashMap<>();
-        for (int i = 0; i < cells.size(); i++) {
-            PlannedCircuit lead = tables.landing().rows().get(i);
-            Map<String, String> row = new HashMap<>(cells.get(i));
-            row.put("rating", lead.breaker());
-            leads.computeIfAbsent(lead.board().orElse(""), any -> new ArrayList<>())
-                    .add(row);
-        }
-        return leads;
-    }
-
     private PrintSection emergency() {
         return section(
                 "Shutdown groups",
@@ -371,29 +321,7 @@ final class PrintSections {
                         blocks));
     }
 
-    private PrintSection commissioning() {
-        Map<String, Map<String, String>> nodes = new HashMap<>();
-        shown.of(tables.balance()).byKey(NodeUse::node).forEach((node, rows) -> nodes.put(node, rows.get(0)));
-        return section(
-                "Commissioning sheet",
-                "commissioning",
-                PrintBlock.parts(PrintBlock.of(shown.of(tables.commissioning()), PlannedCircuit::panel), ROWS),
-                part -> Map.of(
-                        "note",
-                        tables.commissioning().note(),
-                        "panels",
-                        part.stream()
-                                .map(each -> new Commissioned(
-                                        each.name(), nodes.getOrDefault(each.of(), Map.of()), each.rows()))
-                                .toList()));
-    }
-
-    private PrintSection labels() {
-        List<List<Map<String, String>>> lines = chunks(shown.of(tables.labels()).byKey(), LABELS_ABREAST);
-        return section("Labels for the breakers", "labels", parts(lines), part -> Map.of("lines", part));
-    }
-
-    private static <T> PrintSection section(
+    static <T> PrintSection section(
             String title, String template, List<T> parts, Function<T, Map<String, Object>> values) {
         List<PrintSection.Part> numbered = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
@@ -405,11 +333,11 @@ final class PrintSections {
     }
 
     /** One empty part where there is nothing. */
-    private static <T> List<List<T>> parts(List<T> rows) {
+    static <T> List<List<T>> parts(List<T> rows) {
         return rows.isEmpty() ? List.of(List.of()) : chunks(rows, ROWS);
     }
 
-    private static <T> List<List<T>> chunks(List<T> all, int size) {
+    static <T> List<List<T>> chunks(List<T> all, int size) {
         List<List<T>> chunks = new ArrayList<>();
         for (int i = 0; i < all.size(); i += size) {
             chunks.add(all.subList(i, Math.min(all.size(), i + size)));

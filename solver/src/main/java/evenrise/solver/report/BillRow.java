@@ -3,6 +3,7 @@ package evenrise.solver.report;
 import evenrise.model.contract.Words;
 import evenrise.model.estimate.BillLine;
 import evenrise.model.estimate.BillOfMaterials;
+import evenrise.model.estimate.CostKind;
 import evenrise.model.estimate.PriceBuildUp;
 import evenrise.model.project.AddedPercentage;
 import java.math.BigDecimal;
@@ -13,6 +14,8 @@ import java.util.Optional;
 /**
  * A line of a bill, or what its lines come to.
  *
+ * @param kind of a line, and of the subtotal of its kind; empty else
+ * @param percentage whose amount it is; empty else
  * @param isTotal of lines above that have a price: a subtotal, a percentage or the total; it has a sum alone
  */
 public record BillRow(
@@ -20,6 +23,8 @@ public record BillRow(
         Optional<BigDecimal> quantity,
         Optional<BigDecimal> unitPrice,
         Optional<BigDecimal> sum,
+        Optional<CostKind> kind,
+        Optional<AddedPercentage> percentage,
         boolean isTotal) {
     /** Stands where a line has none. */
     public static final String NO_PRICE = "no price";
@@ -30,9 +35,17 @@ public record BillRow(
                 new ArrayList<>(bill.lines().stream().map(BillRow::of).toList());
         if (bill.unpriced().size() < bill.lines().size()) {
             PriceBuildUp buildUp = bill.buildUp();
-            rows.add(total("Material", buildUp.material()));
-            rows.add(total("Labour" + hours(bill), buildUp.labour()));
-            buildUp.added().forEach(each -> rows.add(total(words(each.percentage()), each.amount())));
+            rows.add(subtotal("Material", buildUp.material(), CostKind.MATERIAL));
+            rows.add(subtotal("Labour" + hours(bill), buildUp.labour(), CostKind.LABOUR));
+            buildUp.added()
+                    .forEach(each -> rows.add(new BillRow(
+                            words(each.percentage()),
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.of(each.amount()),
+                            Optional.empty(),
+                            Optional.of(each.percentage()),
+                            true)));
             rows.add(total(bill.unpriced().isEmpty() ? "Total" : "Total of what has a price", buildUp.total()));
         }
         return rows;
@@ -64,11 +77,24 @@ public record BillRow(
         return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
     }
 
+    private static BillRow subtotal(String words, BigDecimal sum, CostKind kind) {
+        return new BillRow(
+                words, Optional.empty(), Optional.empty(), Optional.of(sum), Optional.of(kind), Optional.empty(), true);
+    }
+
     private static BillRow total(String words, BigDecimal sum) {
-        return new BillRow(words, Optional.empty(), Optional.empty(), Optional.of(sum), true);
+        return new BillRow(
+                words, Optional.empty(), Optional.empty(), Optional.of(sum), Optional.empty(), Optional.empty(), true);
     }
 
     private static BillRow of(BillLine line) {
-        return new BillRow(line.item(), Optional.of(line.quantity()), line.unitPrice(), line.sum(), false);
+        return new BillRow(
+                line.item(),
+                Optional.of(line.quantity()),
+                line.unitPrice(),
+                line.sum(),
+                Optional.of(line.kind()),
+                Optional.empty(),
+                false);
     }
 }

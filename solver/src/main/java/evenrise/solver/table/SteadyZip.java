@@ -7,6 +7,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.Collections;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
@@ -26,11 +28,17 @@ public final class SteadyZip {
 
     /** A workbook that does not say when it was written. */
     public static byte[] ofWorkbook(byte[] workbook) {
-        return of(workbook, "docProps/core.xml", text -> CREATED.matcher(text).replaceAll(""));
+        return ofWorkbook(workbook, Map.of());
     }
 
-    /** The same archive without times, with the text of the entry {@code name} put through {@code edited}. */
-    private static byte[] of(byte[] archive, String name, UnaryOperator<String> edited) {
+    /** The same, with the text of some entries put through what stands beside their names. */
+    public static byte[] ofWorkbook(byte[] workbook, Map<String, UnaryOperator<String>> edited) {
+        Map<String, UnaryOperator<String>> all = new HashMap<>(edited);
+        all.put("docProps/core.xml", text -> CREATED.matcher(text).replaceAll(""));
+        return of(workbook, all);
+    }
+
+    private static byte[] of(byte[] archive, Map<String, UnaryOperator<String>> edited) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(archive.length);
         try (ZipFile from = ZipFile.builder()
                         .setSeekableByteChannel(new SeekableInMemoryByteChannel(archive))
@@ -41,9 +49,9 @@ public final class SteadyZip {
                 entry.setTimeLocal(ALWAYS);
                 to.putNextEntry(entry);
                 try (InputStream in = from.getInputStream(each)) {
-                    if (each.getName().equals(name)) {
+                    if (edited.containsKey(each.getName())) {
                         String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-                        to.write(edited.apply(text).getBytes(StandardCharsets.UTF_8));
+                        to.write(edited.get(each.getName()).apply(text).getBytes(StandardCharsets.UTF_8));
                     } else {
                         in.transferTo(to);
                     }

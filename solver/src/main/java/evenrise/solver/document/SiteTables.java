@@ -1,0 +1,91 @@
+package evenrise.solver.document;
+
+import evenrise.model.project.Phase;
+import evenrise.model.rules.Layout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What is measured of whole panels and of devices on site, beside what is planned. Keys stay as they are: filled tables are read. */
+final class SiteTables {
+    private static final String TESTS =
+            "Idle and running: rms, all loads of the panel, as magnitudes add; a meter shows that or less. Peak:"
+                    + " instantaneous, while the sequence runs, by the envelopes at nominal voltage; an rms meter does not"
+                    + " show it. Insulation is measured dead, with electronics disconnected.";
+
+    private static final String RESIDUAL =
+            "Leakage is no field of a project, so none is calculated: measure what flows in the protective conductors"
+                    + " behind each device, with everything on. In sum at most 30 % of its rating (IEC 60364-5-53 clause"
+                    + " 531.3.2, from memory).";
+
+    private final Layout layout;
+
+    SiteTables(Layout layout) {
+        this.layout = layout;
+    }
+
+    /** A row a panel. */
+    DocumentTable<PanelTest> tests() {
+        List<Phase> phases = NodeTables.phases(layout);
+        List<Column<PanelTest>> columns = new ArrayList<>(List.of(
+                Column.text("panel", "Panel", PanelTest::panel),
+                Column.text("voltage", "Nominal", PanelTest::voltage)));
+        phases.forEach(phase -> columns.add(Column.blank("voltage" + phase, "Measured " + phase + " to neutral, V")));
+        for (Phase phase : phases) {
+            columns.add(Column.number(
+                    "idle" + phase, "Idle planned " + phase, "A", NodeTables.of(PanelTest::idleAmps, phase), ""));
+            columns.add(Column.blank("idleMeasured" + phase, "Idle measured " + phase + ", A"));
+        }
+        for (Phase phase : phases) {
+            columns.add(Column.number(
+                    "running" + phase,
+                    "Running planned " + phase,
+                    "A",
+                    NodeTables.of(test -> test.use().runningAmps(), phase),
+                    ""));
+            columns.add(Column.blank("runningMeasured" + phase, "Running measured " + phase + ", A"));
+        }
+        for (Phase phase : phases) {
+            columns.add(Column.number(
+                    "peak" + phase,
+                    "Peak planned " + phase,
+                    "A",
+                    test -> test.use().peaks().stream()
+                            .filter(peak -> peak.phase() == phase)
+                            .mapToDouble(peak -> peak.amps())
+                            .findFirst(),
+                    ""));
+            columns.add(Column.blank("peakMeasured" + phase, "Peak measured " + phase + ", A"));
+        }
+        columns.addAll(List.of(
+                Column.blank("rotation", "Phase rotation"),
+                Column.blank("insulation", "Insulation, MΩ"),
+                Column.blank("torque", "Lugs torqued, N·m"),
+                Column.blank("result", "Pass or fail"),
+                Column.blank("initials", "Initials")));
+        return DocumentTable.of("tests", "Whole panels: planned and measured", TESTS, columns, PanelTest.of(layout));
+    }
+
+    /** None where the project states no such device. */
+    Optional<DocumentTable<ResidualTest>> residual() {
+        List<ResidualTest> devices = ResidualTest.of(layout);
+        return devices.isEmpty()
+                ? Optional.empty()
+                : Optional.of(DocumentTable.of(
+                        "residual",
+                        "Residual-current devices",
+                        RESIDUAL,
+                        List.of(
+                                Column.text("place", "Place", ResidualTest::place),
+                                Column.text("protects", "Protects", ResidualTest::protects),
+                                Column.number("rated", "Rated", "mA", ResidualTest::ratedMilliamps),
+                                Column.number("most", "Leakage at most", "mA", ResidualTest::leakageMilliamps)
+                                        .calculated(any -> "0.3*[rated]"),
+                                Column.blank("leakage", "Leakage measured, mA"),
+                                Column.blank("trippedAt", "Tripped at, mA"),
+                                Column.blank("trippedAfter", "Tripped after, ms"),
+                                Column.blank("result", "Pass or fail"),
+                                Column.blank("initials", "Initials")),
+                        devices));
+    }
+}
