@@ -17,18 +17,20 @@ public final class BillTable {
         String currency = bill.currency().orElse("");
         List<BillRow> rows = BillRow.of(bill);
         return DocumentTable.of(
-                "bill",
-                "Bill of materials",
-                String.join(" ", bill.basisSentences()),
-                List.of(
-                        Column.text("item", "Item", BillRow::item),
-                        new Column<>("quantity", "Quantity", "", true, BillTable::quantity),
-                        new Column<>("price", "Price", currency, true, BillTable::price),
-                        new Column<BillRow>("sum", "Sum", currency, true, row -> number(row.sum()))
-                                .calculated(row -> formula(rows, row))),
+                        "bill",
+                        "Bill of materials",
+                        String.join(" ", bill.basisSentences()),
+                        List.of(
+                                Column.text("item", "Item", BillRow::item),
+                                new Column<>("quantity", "Quantity", "", true, BillTable::quantity),
+                                new Column<>("price", "Price", currency, true, BillTable::price),
+                                new Column<BillRow>("sum", "Sum", currency, true, row -> number(row.sum()))
+                                        .calculated(row -> formula(rows, row))),
                         rows)
                 .with(List.of(Column.text(
-                        "kind", "Kind", row -> row.isTotal() ? "" : row.kind().map(Words::word).orElse(""))));
+                        "kind",
+                        "Kind",
+                        row -> row.isTotal() ? "" : row.kind().map(Words::word).orElse(""))));
     }
 
     /** To the cent, as the rows are. A price that is written where there was none counts, too. */

@@ -39,7 +39,7 @@ public record ResidualTest(String place, String protects, double ratedMilliamps)
     }
 
     /** What may flow through it all the time. */
-    double leakageMilliamps() {
+    public double leakageMilliamps() {
         return FRACTION * ratedMilliamps;
     }
 }

@@ -58,6 +58,13 @@ final class SiteTables {
             columns.add(Column.blank("peakMeasured" + phase, "Peak measured " + phase + ", A"));
         }
         columns.addAll(List.of(
+                Column.number("neutral", "Neutral planned", "A", test -> test.use().neutralAmps()),
+                Column.number(
+                        "neutralWorst",
+                        "Neutral, worst use",
+                        "A",
+                        test -> test.use().neutralWorstUseAmps()),
+                Column.blank("neutralMeasured", "Neutral measured, A"),
                 Column.blank("rotation", "Phase rotation"),
                 Column.blank("insulation", "Insulation, MΩ"),
                 Column.blank("torque", "Lugs torqued, N·m"),

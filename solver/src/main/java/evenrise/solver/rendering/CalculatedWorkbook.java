@@ -37,8 +37,9 @@ final class CalculatedWorkbook {
     private final Map<String, Double> named = new HashMap<>();
     private final Set<String> taken = new HashSet<>();
 
+    /** @param subject of signs that need no care */
     CalculatedWorkbook(String title, String subject) {
-        workbook.properties().setTitle(Cells.text(title)).setSubject(Cells.text(subject));
+        workbook.properties().setTitle(Cells.text(title)).setSubject(subject);
     }
 
     /** Named as near to that as a workbook allows. */

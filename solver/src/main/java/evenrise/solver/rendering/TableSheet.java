@@ -93,7 +93,9 @@ final class TableSheet<R> {
     }
 
     private boolean isTotal(R row) {
-        return columns.stream().map(column -> column.formulaOf(row)).anyMatch(by -> by.contains(":above]") || by.contains("@"));
+        return columns.stream()
+                .map(column -> column.formulaOf(row))
+                .anyMatch(by -> by.contains(":above]") || by.contains("@"));
     }
 
     private void cell(int row, int column) {
