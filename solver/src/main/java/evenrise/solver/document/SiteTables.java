@@ -58,7 +58,8 @@ final class SiteTables {
             columns.add(Column.blank("peakMeasured" + phase, "Peak measured " + phase + ", A"));
         }
         columns.addAll(List.of(
-                Column.number("neutral", "Neutral planned", "A", test -> test.use().neutralAmps()),
+                Column.number(
+                        "neutral", "Neutral planned", "A", test -> test.use().neutralAmps()),
                 Column.number(
                         "neutralWorst",
                         "Neutral, worst use",

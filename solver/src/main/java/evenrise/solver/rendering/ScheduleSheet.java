@@ -89,7 +89,12 @@ final class ScheduleSheet {
         table.setName(names + "_slots").setDisplayName(names + "_slots");
         table.styleInfo().setStyleName("TableStyleLight1").setShowRowStripes(false);
         sheet.repeatRows(top);
-        new ScheduleSums(workbook, sheet, schedule, names, new ScheduleSums.Place(top + 1, bottom, BEFORE.size()))
+        new ScheduleSums(
+                        workbook,
+                        sheet,
+                        schedule,
+                        names,
+                        new SumLines.Place(top + 1, bottom, BEFORE.size(), phases.size()))
                 .write();
     }
 

@@ -30,7 +30,11 @@ class SiteSheetsTest {
     private static Document document() {
         Layout layout = Layout.of(
                 aProject()
-                        .boards(aBoard("B1"), aBoard("B2").after("B1"), aBoard("B3").after("B2"), aBoard("B4"))
+                        .boards(
+                                aBoard("B1"),
+                                aBoard("B2").after("B1"),
+                                aBoard("B3").after("B2"),
+                                aBoard("B4"))
                         .loads(
                                 aLoad("one")
                                         .circuit(Circuit.builder()
@@ -64,7 +68,9 @@ class SiteSheetsTest {
 
         // Four boards of eight outputs, two of which are used.
         assertThat(text.split("unused, leave open", -1)).hasSize(30 + 1);
-        assertThat(text).contains("1 unused, leave open 2 unused, leave open 3 one").contains("Commissioning sheet");
+        assertThat(text)
+                .contains("1 unused, leave open 2 unused, leave open 3 one")
+                .contains("Commissioning sheet");
     }
 
     @Test
@@ -90,8 +96,9 @@ class SiteSheetsTest {
                             .as(test.panel() + " " + phase)
                             .isCloseTo(
                                     planned.layout().placements().stream()
-                                            .filter(each -> each.assignment().panel().equals(test.panel())
-                                                    && each.phases().contains(phase))
+                                            .filter(each ->
+                                                    each.assignment().panel().equals(test.panel())
+                                                            && each.phases().contains(phase))
                                             .mapToDouble(each -> each.load().idleAmps())
                                             .sum(),
                                     within(1e-9)));
