@@ -31,7 +31,7 @@ final class SiteSections {
 
     PrintSection settings() {
         return PrintSections.section(
-                "Board settings",
+                "Boards: settings",
                 "settings",
                 PrintSections.parts(shown.of(tables.settings()).byKey()),
                 rows -> Map.of("rows", rows, "eachOutput", BoardUse.EACH_OUTPUT));
