@@ -205,6 +205,11 @@ public final class Jobs {
         WorkerJob.keys(request);
     }
 
+    /** Tells a recorded start beside a plan. */
+    public ObserveResult observe(ObserveRequest request, JobControl control) {
+        return watched(control, watch -> new ObserveJob(watch).run(request));
+    }
+
     /** Lists what a project consists of, with prices. */
     public BillResult bill(BillRequest request) {
         return watched(JobControl.NONE, watch -> BillJob.run(request, watch));

@@ -26,6 +26,7 @@ class EvenriseTest {
                 "unpin",
                 "export",
                 "rehearse",
+                "observe",
                 "rework",
                 "import",
                 "compare",

@@ -1,0 +1,71 @@
+package evenrise.model.observation;
+
+import evenrise.model.plan.BoardSetting;
+import evenrise.model.project.Board;
+import evenrise.model.project.BoardType;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Boards that are set otherwise than planned: one after another, while that makes everything fit much better. */
+final class BoardSettings {
+    /** A board of which fewer starts are odd is not looked at. */
+    private static final int FEWEST_ODD = 2;
+
+    private final Map<String, BoardType> types = new HashMap<>();
+    private final List<BoardSetting> found = new ArrayList<>();
+    private Reading reading;
+
+    BoardSettings(Reading first) {
+        reading = first;
+        first.layout().project().boardTypes().forEach(type -> types.put(type.id(), type));
+        first.layout().project().boards().stream()
+                .filter(board -> oddOf(board) >= FEWEST_ODD)
+                .forEach(this::look);
+    }
+
+    private int oddOf(Board board) {
+        int odd = 0;
+        for (int i = 0; i < reading.expected().size(); i++) {
+            odd += reading.isOdd(i) && reading.expected().get(i).boards().contains(board.id()) ? 1 : 0;
+        }
+        return odd;
+    }
+
+    private void look(Board board) {
+        BoardSetting planned = reading.layout().setting(board);
+        if (planned.startDelaySeconds().isEmpty()) {
+            return;
+        }
+        Reading best = null;
+        BoardSetting bestSetting = planned;
+        double least = reading.match().cost() - Observer.WORTH_BLAMING;
+        for (double delay : types.get(board.type()).startDelaySeconds()) {
+            for (double step : types.get(board.type()).stepSeconds()) {
+                BoardSetting setting = new BoardSetting(board.id(), delay, step);
+                if (!setting.equals(planned)) {
+                    Reading other = reading.beside(ExpectedStart.withSetting(reading.layout(), setting));
+                    if (other.match().cost() < least) {
+                        least = other.match().cost();
+                        best = other;
+                        bestSetting = setting;
+                    }
+                }
+            }
+        }
+        if (best != null) {
+            reading = best;
+            found.add(bestSetting);
+        }
+    }
+
+    /** Everything beside the plan with boards as they seem to be set. */
+    Reading reading() {
+        return reading;
+    }
+
+    List<BoardSetting> found() {
+        return found;
+    }
+}

@@ -1,0 +1,63 @@
+package evenrise.model.observation;
+
+import evenrise.model.plan.BoardSetting;
+import evenrise.model.project.Phase;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A recorded start beside the plan.
+ *
+ * @param clock of the logger
+ * @param intervalSeconds between samples
+ * @param sigmaAmps noise of a sample, by phase
+ * @param channels what each phase was recorded as, where that is not what its channel says: phase to channel
+ * @param scales what readings of a phase were multiplied by, where its clamp seems to have stood in another range
+ * @param settings boards that seem to be set otherwise than planned, as they seem to be set
+ * @param starts every expected start, in the order of time
+ * @param unknown recorded starts that no load stands for; falling ones are loads that went off
+ */
+public record Observation(
+        Clock clock,
+        double intervalSeconds,
+        Map<Phase, Double> sigmaAmps,
+        Map<Phase, Phase> channels,
+        Map<Phase, Double> scales,
+        List<BoardSetting> settings,
+        List<ObservedStart> starts,
+        List<RecordedStart> unknown) {
+    public Observation {
+        sigmaAmps = Map.copyOf(sigmaAmps);
+        channels = Map.copyOf(channels);
+        scales = Map.copyOf(scales);
+        settings = List.copyOf(settings);
+        starts = List.copyOf(starts);
+        unknown = List.copyOf(unknown);
+    }
+
+    /** How many expected starts came to this. */
+    public long count(ObservedStart.Finding finding) {
+        return starts.stream().filter(each -> each.finding() == finding).count();
+    }
+
+    /** Whether nothing seen is other than planned; what cannot be seen is not counted. */
+    public boolean isAsPlanned() {
+        return channels.isEmpty()
+                && scales.isEmpty()
+                && settings.isEmpty()
+                && unknown.isEmpty()
+                && starts.stream().noneMatch(each -> each.finding().isDifference());
+    }
+
+    /** Whether half of what was to be seen was recognised; below that the recording is of something else. */
+    public boolean isRecognised() {
+        long visible =
+                starts.size() - count(ObservedStart.Finding.TOO_SMALL) - count(ObservedStart.Finding.NOT_RECORDED);
+        long known = starts.stream()
+                .filter(each -> each.finding() == ObservedStart.Finding.AS_PLANNED
+                        || each.finding() == ObservedStart.Finding.OTHER_SIZE
+                        || each.finding() == ObservedStart.Finding.SWAPPED)
+                .count();
+        return 2 * known >= visible && visible > 0;
+    }
+}

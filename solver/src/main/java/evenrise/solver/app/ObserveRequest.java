@@ -1,0 +1,15 @@
+package evenrise.solver.app;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * A recorded start is to be told beside a plan.
+ *
+ * @param recording table of values: rms currents over time
+ * @param at id of the panel or node that was recorded; empty for the supply
+ * @param system whose command was given; empty where the plant has no systems
+ * @since 0.1.0
+ */
+public record ObserveRequest(
+        Source project, Source plan, Path recording, Optional<String> at, Optional<String> system) {}

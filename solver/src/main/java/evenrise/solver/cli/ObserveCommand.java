@@ -1,0 +1,71 @@
+package evenrise.solver.cli;
+
+import evenrise.solver.app.Jobs;
+import evenrise.solver.app.ObserveRequest;
+import evenrise.solver.app.ObserveResult;
+import evenrise.solver.app.Source;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+@Command(
+        name = "observe",
+        header = "Tell a recorded start beside its plan.",
+        description = {
+            "Finds the steps in recorded currents, sets the recorder's clock by them, and says of every load whether it"
+                    + " came on as planned: at its time, on its phases, with its current. Loads that cannot be told are"
+                    + " named as such. docs/commissioning.md says how to record, and what can be told.",
+            "The recording is a table of values: a column of times and one of rms currents for each phase, at the supply"
+                    + " or where --at says, 50 samples a second or more, from before the command to after the last load."
+        },
+        footer = {
+            "%nExamples:",
+            "  evenrise observe hall.project.json hall.plan.json start.csv",
+            "  evenrise observe hall.project.json hall.plan.json dp1.csv --at DP1 --all"
+        })
+final class ObserveCommand implements Callable<Integer> {
+    private final Terminal terminal;
+    private final Jobs jobs;
+
+    @Parameters(index = "0", paramLabel = "PROJECT", description = "Project file.")
+    private String project;
+
+    @Parameters(index = "1", paramLabel = "PLAN", description = "Plan file.")
+    private String plan;
+
+    @Parameters(index = "2", paramLabel = "RECORDING", description = "Table of values, .csv.")
+    private String recording;
+
+    @Option(names = "--at", paramLabel = "ID", description = "Panel or node that was recorded. Default: the supply.")
+    private String at;
+
+    @Option(names = "--system", paramLabel = "ID", description = "System whose command was given.")
+    private String system;
+
+    @Option(names = "--all", description = "Show what is as planned, too.")
+    private boolean isFull;
+
+    ObserveCommand(Terminal terminal, Jobs jobs) {
+        this.terminal = terminal;
+        this.jobs = jobs;
+    }
+
+    @Override
+    public Integer call() {
+        ObserveResult result = jobs.observe(
+                new ObserveRequest(
+                        terminal.source(project),
+                        terminal.source(plan),
+                        Source.path(recording),
+                        Optional.ofNullable(at),
+                        Optional.ofNullable(system)),
+                ProgressView.control(terminal));
+        terminal.print(terminal.out(), result.text(terminal.outStyle(isFull)));
+        if (!result.isRecognised()) {
+            return ExitCode.BAD_INPUT;
+        }
+        return result.isAsPlanned() ? ExitCode.DONE : ExitCode.RULES_BROKEN;
+    }
+}

@@ -1,0 +1,188 @@
+package evenrise.solver.recording;
+
+import evenrise.model.observation.Recording;
+import evenrise.model.project.Phase;
+import evenrise.solver.table.Amount;
+import evenrise.solver.table.TextTable;
+import java.io.IOException;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Rms currents over time out of a table of values: a column of times, and one for each phase, found by their headers. */
+public final class RecordingCsv {
+    /** More would not fit into memory beside what is found in them; a start takes a few minutes. */
+    public static final int MOST_SAMPLES = 2_000_000;
+
+    private static final int MOST_CELLS = 4 * MOST_SAMPLES;
+    private static final int MOST_HEADER_ROWS = 60;
+    private static final int MOST_PROBLEMS = 20;
+
+    private final List<String> problems = new ArrayList<>();
+    private final TextTable table;
+    private final boolean isCommaDecimal;
+
+    /**
+     * @param recording empty where there is a problem
+     * @param columns how each column that was used was read: header and meaning
+     */
+    public record Read(Optional<Recording> recording, List<String> columns, List<String> problems) {}
+
+    private record Columns(int row, int time, double perSecond, Map<Phase, Integer> amps, Map<Phase, Double> scales) {}
+
+    private RecordingCsv(TextTable table) {
+        this.table = table;
+        this.isCommaDecimal = table.delimiter() != ',' && table.table().hasDecimalComma();
+    }
+
+    /** @throws IOException where the text is no table, with a message for the user */
+    public static Read read(String text) throws IOException {
+        return new RecordingCsv(TextTable.of(text, MOST_CELLS)).read();
+    }
+
+    private Read read() {
+        Optional<Columns> columns = columns();
+        if (columns.isEmpty()) {
+            return new Read(
+                    Optional.empty(),
+                    List.of(),
+                    List.of("no row of headers is found with a time and a current. Name the columns time_s (or"
+                            + " timestamp) and A, B, C (or L1, L2, L3), as in 'time_s,A,B,C'."));
+        }
+        Columns found = columns.get();
+        List<double[]> rows = new ArrayList<>();
+        Phase[] phases = found.amps().keySet().toArray(Phase[]::new);
+        for (int i = found.row() + 1; i < table.table().rows().size() && problems.size() < MOST_PROBLEMS; i++) {
+            row(i, found, phases).ifPresent(rows::add);
+        }
+        return new Read(problems.isEmpty() ? recording(rows, phases) : Optional.empty(), words(found), problems);
+    }
+
+    private Optional<double[]> row(int index, Columns columns, Phase[] phases) {
+        var row = table.table().rows().get(index);
+        double[] values = new double[phases.length + 1];
+        String time = row.cell(columns.time()).text();
+        OptionalDouble seconds = seconds(time);
+        if (seconds.isEmpty()) {
+            problems.add("line " + row.number() + ": '" + time + "' is no time.");
+            return Optional.empty();
+        }
+        values[0] = seconds.getAsDouble() / columns.perSecond();
+        for (int i = 0; i < phases.length; i++) {
+            String cell = row.cell(columns.amps().get(phases[i])).text();
+            Optional<Amount> amount = Amount.of(cell, isCommaDecimal);
+            double usual = columns.scales().get(phases[i]);
+            Optional<Double> scale =
+                    amount.flatMap(each -> each.unit().isEmpty() ? Optional.of(usual) : Amount.scale(each.unit(), "a"));
+            if (scale.isEmpty()) {
+                problems.add("line " + row.number() + ": '" + cell + "' is no current.");
+                return Optional.empty();
+            }
+            values[i + 1] = amount.get().value() * scale.get();
+        }
+        return Optional.of(values);
+    }
+
+    private Optional<Recording> recording(List<double[]> rows, Phase[] phases) {
+        double[] seconds = rows.stream().mapToDouble(row -> row[0]).toArray();
+        Map<Phase, double[]> amps = new EnumMap<>(Phase.class);
+        for (int i = 0; i < phases.length; i++) {
+            int column = i + 1;
+            amps.put(phases[i], rows.stream().mapToDouble(row -> row[column]).toArray());
+        }
+        try {
+            return Optional.of(new Recording(seconds, amps));
+        } catch (IllegalArgumentException e) {
+            problems.add(e.getMessage() + ".");
+            return Optional.empty();
+        }
+    }
+
+    /** The first row with a time and a current. */
+    private Optional<Columns> columns() {
+        int rows = Math.min(MOST_HEADER_ROWS, table.table().rows().size());
+        for (int i = 0; i < rows; i++) {
+            var cells = table.table().rows().get(i).cells();
+            int time = -1;
+            double perSecond = 1;
+            Map<Phase, Integer> amps = new EnumMap<>(Phase.class);
+            Map<Phase, Double> scales = new EnumMap<>(Phase.class);
+            for (int column = 0; column < cells.size(); column++) {
+                String header =
+                        cells.get(column).text().toLowerCase(Locale.ROOT).strip();
+                if (time < 0 && header.matches("(time|timestamp|date.?time|zeit|t|seconds?)\\b.*|time_(s|ms)")) {
+                    time = column;
+                    perSecond = header.matches(".*(\\(ms\\)|\\bms\\b|_ms).*") ? 1000 : 1;
+                } else {
+                    int at = column;
+                    phase(header).ifPresent(phase -> {
+                        amps.putIfAbsent(phase, at);
+                        scales.putIfAbsent(phase, header.matches(".*(\\(ma\\)|\\bma\\b|_ma).*") ? 0.001 : 1.0);
+                    });
+                }
+            }
+            if (time >= 0 && !amps.isEmpty()) {
+                return Optional.of(new Columns(i, time, perSecond, amps, scales));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** By the names of phases in use; columns of voltages, powers and extremes are others. */
+    private static Optional<Phase> phase(String header) {
+        if (header.matches(".*\\b(u|v|volts?|voltage|w|kw|power|va|kva|max|min|thd|pf|hz)\\b.*")) {
+            return Optional.empty();
+        }
+        String bare = header.replaceAll(
+                        "\\((m?a|amps?|ampere)\\)|\\[(m?a|amps?)\\]|\\b(rms|current|amps?|phase|line|irms|avg)\\b|_m?a\\b|,",
+                        " ")
+                .strip();
+        return switch (bare) {
+            case "a", "l1", "i1", "r", "ia", "i l1", "il1", "1" -> Optional.of(Phase.A);
+            case "b", "l2", "i2", "s", "ib", "i l2", "il2", "2" -> Optional.of(Phase.B);
+            case "c", "l3", "i3", "ic", "i l3", "il3", "3" -> Optional.of(Phase.C);
+            default -> Optional.empty();
+        };
+    }
+
+    /** Seconds, a time of day, or a date and time (ISO 8601). */
+    private OptionalDouble seconds(String text) {
+        Optional<Amount> amount = Amount.of(text, isCommaDecimal);
+        if (amount.isPresent() && amount.get().unit().matches("s?")) {
+            return OptionalDouble.of(amount.get().value());
+        }
+        String iso = text.strip().replace(' ', 'T').replace(',', '.');
+        try {
+            if (iso.matches("[0-9]{1,2}:.*")) {
+                return OptionalDouble.of(LocalTime.parse(iso.length() > 1 && iso.charAt(1) == ':' ? "0" + iso : iso)
+                                .toNanoOfDay()
+                        / 1e9);
+            }
+            LocalDateTime moment = iso.matches(".*(Z|[+-][0-9]{2}:?[0-9]{2})")
+                    ? OffsetDateTime.parse(iso).toLocalDateTime()
+                    : LocalDateTime.parse(iso);
+            return OptionalDouble.of(moment.toEpochSecond(ZoneOffset.UTC) + moment.getNano() / 1e9);
+        } catch (DateTimeParseException e) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    private List<String> words(Columns columns) {
+        var header = table.table().rows().get(columns.row());
+        List<String> words = new ArrayList<>();
+        words.add("'" + header.cell(columns.time()).text() + "': time" + (columns.perSecond() > 1 ? " in ms" : ""));
+        columns.amps()
+                .forEach((phase, column) ->
+                        words.add("'" + header.cell(column).text() + "': current of phase " + phase));
+        return words;
+    }
+}

@@ -1,0 +1,172 @@
+package evenrise.solver.report;
+
+import evenrise.model.contract.Decimals;
+import evenrise.model.contract.Phrase;
+import evenrise.model.observation.Observation;
+import evenrise.model.observation.ObservedStart;
+import evenrise.model.observation.ObservedStart.Finding;
+import evenrise.model.observation.RecordedStart;
+import evenrise.model.plan.BoardSetting;
+import evenrise.model.plan.Cautions;
+import evenrise.model.project.Phase;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** A recorded start beside a plan, for a screen. */
+public final class ObservationText {
+    private ObservationText() {}
+
+    /** @param isFull whether starts that are as planned stand, too */
+    public static List<String> lines(
+            Observation seen, String place, List<String> columns, boolean isFull, Paint paint) {
+        List<List<String>> sections = new ArrayList<>();
+        sections.add(head(seen, place, columns, paint));
+        if (!seen.isRecognised()) {
+            sections.add(CautionText.lines(Cautions.ALL, paint));
+            return Sections.joined(sections);
+        }
+        sections.add(equipment(seen, paint));
+        Section starts =
+                new Section(paint, isFull ? "Starts" : "Starts that are other than planned, or cannot be told");
+        Table table = table(seen, isFull);
+        sections.add((table.isEmpty() ? starts.text("None.") : starts.table(table)).lines());
+        if (!seen.unknown().isEmpty()) {
+            sections.add(unknown(seen, paint));
+        }
+        sections.add(CautionText.lines(Cautions.ALL, paint));
+        return Sections.joined(sections.stream().filter(each -> !each.isEmpty()).toList());
+    }
+
+    private static List<String> head(Observation seen, String place, List<String> columns, Paint paint) {
+        Section section = new Section(paint, "Recorded start at " + place);
+        section.text("Read: " + String.join("; ", columns) + ".");
+        if (!seen.isRecognised()) {
+            return section.text(
+                            Tone.BAD,
+                            "This is not recognised as the start of the plan: less than half of what could be seen fits."
+                                    + " Maybe another place, another command or another plan was recorded, or the"
+                                    + " recording is too coarse (" + Decimals.fixed(seen.intervalSeconds(), 3)
+                                    + " s between samples).")
+                    .lines();
+        }
+        String found = seen.isAsPlanned()
+                ? "Nothing that could be seen is other than planned."
+                : "Something is other than planned.";
+        section.text(seen.isAsPlanned() ? Tone.PLAIN : Tone.BAD, found);
+        Map<Finding, Long> counts = seen.starts().stream()
+                .collect(Collectors.groupingBy(ObservedStart::finding, TreeMap::new, Collectors.counting()));
+        section.text(Phrase.counted(seen.starts().size(), "start") + " by the plan: "
+                + counts.entrySet().stream()
+                        .map(each -> each.getValue() + " " + each.getKey().words())
+                        .collect(Collectors.joining(", "))
+                + ".");
+        section.text("The command was given at " + Decimals.fixed(seen.clock().offsetSeconds(), 3)
+                + " s of the recording, whose clock runs "
+                + Decimals.fixed(1e6 * (seen.clock().rate() - 1), 0)
+                + " millionths fast; " + Decimals.fixed(seen.intervalSeconds(), 3) + " s between samples; noise "
+                + seen.sigmaAmps().entrySet().stream()
+                        .sorted(Map.Entry.comparingByKey())
+                        .map(each -> each.getKey() + " " + Decimals.fixed(each.getValue(), 3) + " A")
+                        .collect(Collectors.joining(", "))
+                + ".");
+        section.text("Sizes are told against stated idle currents, which may be off by their spread (12 %, common"
+                + " practice, no source); loads that draw alike cannot be told apart but by their time, so two of them"
+                + " that are exchanged look as planned.");
+        return section.lines();
+    }
+
+    /** Clamps and boards. */
+    private static List<String> equipment(Observation seen, Paint paint) {
+        Section section = new Section(paint, "Recorder and boards");
+        seen.channels().entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .forEach(each -> section.item("Phase " + each.getKey() + " seems to be on the channel of phase "
+                        + each.getValue() + ": look at the clamps first, then at the rotation."));
+        seen.scales().entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .forEach(each -> section.item("Readings of phase " + each.getKey() + " were multiplied by "
+                        + Decimals.fixed(each.getValue(), 2) + " to be what is expected: look at the clamp's range and"
+                        + " direction, and whether it is closed."));
+        seen.settings().forEach(each -> section.item(setting(each)));
+        return section.lines().size() > 1 ? section.lines() : List.of();
+    }
+
+    private static String setting(BoardSetting setting) {
+        return "Board " + setting.id() + " seems to be set to start delay "
+                + Decimals.toThousandths(setting.delaySeconds()) + " s and step "
+                + Decimals.toThousandths(setting.betweenSeconds())
+                + " s: look at its switches. Below, its loads are judged by that.";
+    }
+
+    private static Table table(Observation seen, boolean isFull) {
+        Table table = new Table()
+                .words("Load")
+                .words("Found")
+                .number("Planned s")
+                .number("Seen s")
+                .number("Planned A")
+                .number("Seen A")
+                .number("Sure %")
+                .text("Look at");
+        for (ObservedStart each : seen.starts()) {
+            if (isFull || each.finding() != Finding.AS_PLANNED && each.finding() != Finding.NOT_RECORDED) {
+                table.row(
+                        each.finding().isDifference() ? Tone.BAD : Tone.PLAIN,
+                        String.join(" + ", each.expected().loads()),
+                        each.finding().words(),
+                        Decimals.fixed(each.expected().seconds(), 2),
+                        each.planSeconds().isPresent()
+                                ? Decimals.fixed(each.planSeconds().getAsDouble(), 2)
+                                : Numbers.NONE,
+                        byPhase(each.expected().amps()),
+                        each.recorded().map(ObservationText::changes).orElse(Numbers.NONE),
+                        each.finding() == Finding.AS_PLANNED ? "" : Decimals.fixed(100 * each.confidence(), 0),
+                        lookAt(each));
+            }
+        }
+        return table;
+    }
+
+    private static String byPhase(Map<Phase, Double> amps) {
+        return amps.entrySet().stream()
+                .filter(each -> each.getValue() > 0)
+                .map(each -> each.getKey() + " " + Decimals.fixed(each.getValue(), 2))
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String changes(RecordedStart start) {
+        return start.steps().entrySet().stream()
+                .map(each ->
+                        each.getKey() + " " + Decimals.fixed(each.getValue().amps(), 2))
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String lookAt(ObservedStart each) {
+        return switch (each.finding()) {
+            case AS_PLANNED, NOT_RECORDED -> "";
+            case OTHER_SIZE -> "the gear's plate and what else is on its circuit; then the project's idle_a";
+            case OTHER_TIME -> "its output and the board's setting";
+            case SWAPPED ->
+                "control leads: exchanged with "
+                        + String.join(" + ", each.swappedWith().orElseThrow().loads());
+            case OTHER_PHASES -> "its slot, and the wires between breaker and load";
+            case OTHER_TIME_AND_PHASES -> "its slot and its output; maybe it is another load";
+            case MISSING -> "its breaker, the control lead, the gear's own switch";
+            case CANNOT_TELL -> "switch it alone, or clamp its own circuit";
+            case TOO_SMALL -> "clamp its own circuit";
+        };
+    }
+
+    private static List<String> unknown(Observation seen, Paint paint) {
+        Section section = new Section(paint, "Recorded, and of no load of the plan");
+        for (RecordedStart each : seen.unknown()) {
+            boolean falls = each.steps().values().stream().allMatch(change -> change.amps() < 0);
+            section.item(Decimals.fixed(seen.clock().plan(each.seconds()), 2) + " s: " + changes(each) + " A"
+                    + (falls ? ", something goes off" : ""));
+        }
+        return section.lines();
+    }
+}
