@@ -15,9 +15,9 @@ final class BoardSettings {
 
     private final Map<String, BoardType> types = new HashMap<>();
     private final List<BoardSetting> found = new ArrayList<>();
-    private Reading reading;
+    private MatchedStarts reading;
 
-    BoardSettings(Reading first) {
+    BoardSettings(MatchedStarts first) {
         reading = first;
         first.layout().project().boardTypes().forEach(type -> types.put(type.id(), type));
         first.layout().project().boards().stream()
@@ -38,14 +38,14 @@ final class BoardSettings {
         if (planned.startDelaySeconds().isEmpty()) {
             return;
         }
-        Reading best = null;
+        MatchedStarts best = null;
         BoardSetting bestSetting = planned;
         double least = reading.match().cost() - Observer.WORTH_BLAMING;
         for (double delay : types.get(board.type()).startDelaySeconds()) {
             for (double step : types.get(board.type()).stepSeconds()) {
                 BoardSetting setting = new BoardSetting(board.id(), delay, step);
                 if (!setting.equals(planned)) {
-                    Reading other = reading.beside(ExpectedStart.withSetting(reading.layout(), setting));
+                    MatchedStarts other = reading.beside(ExpectedStart.withSetting(reading.layout(), setting));
                     if (other.match().cost() < least) {
                         least = other.match().cost();
                         best = other;
@@ -61,7 +61,7 @@ final class BoardSettings {
     }
 
     /** Everything beside the plan with boards as they seem to be set. */
-    Reading reading() {
+    MatchedStarts reading() {
         return reading;
     }
 

@@ -22,10 +22,11 @@ final class Clamps {
         if (sight.phases().size() < Phase.values().length) {
             return best;
         }
-        double least = Reading.of(sight, layout, recorded).match().cost() - Observer.WORTH_BLAMING;
+        double least = MatchedStarts.of(sight, layout, recorded).match().cost() - Observer.WORTH_BLAMING;
         for (int[] order : orders.subList(1, orders.size())) {
-            double cost =
-                    Reading.of(sight, layout, ordered(recorded, order)).match().cost();
+            double cost = MatchedStarts.of(sight, layout, ordered(recorded, order))
+                    .match()
+                    .cost();
             if (cost < least) {
                 least = cost;
                 best = order;
@@ -50,7 +51,7 @@ final class Clamps {
     }
 
     /** What the median start of a phase must be multiplied by to be what is expected, where that is far from 1. */
-    static Map<Phase, Double> scales(Reading reading) {
+    static Map<Phase, Double> scales(MatchedStarts reading) {
         Map<Phase, List<Double>> ratios = new EnumMap<>(Phase.class);
         for (int i = 0; i < reading.expected().size(); i++) {
             OptionalInt j = reading.match().recordedOf(i);

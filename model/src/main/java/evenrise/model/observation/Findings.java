@@ -13,7 +13,7 @@ import java.util.function.DoubleFunction;
 
 /** What is said of every expected start, and how surely. */
 final class Findings {
-    private final Reading reading;
+    private final MatchedStarts reading;
     private final Recording recording;
     private final Map<Phase, Double> sigmas;
     private final DoubleFunction<RecordedStart> at;
@@ -22,7 +22,7 @@ final class Findings {
      * @param sigmas noise of a sample, by phase
      * @param at what is seen at a moment of the logger's clock at which no start was found
      */
-    Findings(Reading reading, Recording recording, Map<Phase, Double> sigmas, DoubleFunction<RecordedStart> at) {
+    Findings(MatchedStarts reading, Recording recording, Map<Phase, Double> sigmas, DoubleFunction<RecordedStart> at) {
         this.reading = reading;
         this.recording = recording;
         this.sigmas = sigmas;

@@ -48,16 +48,16 @@ public final class Observer {
     private Observation observation(Layout layout) {
         List<RecordedStart> recorded = steps.starts();
         int[] order = Clamps.order(sight, layout, recorded);
-        Reading read = Reading.of(sight, layout, Clamps.ordered(recorded, order));
+        MatchedStarts read = MatchedStarts.of(sight, layout, Clamps.ordered(recorded, order));
         Map<Phase, Double> scales = Clamps.scales(read);
         if (!scales.isEmpty()) {
-            read = Reading.of(
+            read = MatchedStarts.of(
                     sight,
                     layout,
                     read.recorded().stream().map(each -> each.scaled(scales)).toList());
         }
         BoardSettings boards = new BoardSettings(read);
-        Reading reading = boards.reading();
+        MatchedStarts reading = boards.reading();
         Map<Phase, Double> sigmas = sigmas(order, scales);
         Findings findings = new Findings(
                 reading,
@@ -76,7 +76,7 @@ public final class Observer {
     }
 
     /** What no load stands for, if it is not smaller than any. */
-    private static List<RecordedStart> unknown(Reading reading) {
+    private static List<RecordedStart> unknown(MatchedStarts reading) {
         double least = SMALL
                 * reading.expected().stream()
                         .flatMap(each -> each.amps().values().stream())

@@ -6,8 +6,8 @@ import java.util.List;
 
 /** Steps of one phase's current: of all joints of its curves those that are left when each that is no sure jump has gone. */
 final class PhaseSteps {
-    /** Inrush is over by then: ten half-lives of the longest that are usual, 40 ms (common practice, no source). */
-    static final double SURGE_SECONDS = 0.4;
+    /** Inrush is over by then: ten half-lives of the longest that are usual, 60 ms (common practice, no source). */
+    static final double SURGE_SECONDS = 0.6;
 
     /** Steps that are so few samples apart are one. */
     private static final int ONE_STEP = 2;
@@ -60,7 +60,7 @@ final class PhaseSteps {
             int since = at.get(i) - at.get(i - 1);
             boolean falls = (since <= FEW
                             ? greatest(at.get(i - 1), at.get(i)) > greatest(at.get(i), at.get(i) + FEW)
-                            : fits.get(i).jumpAmps() < 0)
+                            : fits.get(i).isSureFall())
                     && amps[at.get(i - 1) + 1] > amps[at.get(i - 1) - 1]
                     && seconds[at.get(i)] - seconds[at.get(i - 1)] <= SURGE_SECONDS;
             if (falls) {
@@ -99,9 +99,21 @@ final class PhaseSteps {
     }
 
     private StepFit fit(int i) {
-        int from = i == 0 ? 0 : at.get(i - 1) + 1;
+        int from = i == 0 ? 0 : afterSurge(i - 1, at.get(i));
         int to = i == at.size() - 1 ? amps.length : at.get(i + 1);
         return StepFit.of(seconds, amps, sigmaAmps, at.get(i), from, to);
+    }
+
+    /** The first sample after a step that its surge no longer lifts, but a few before the next step in any case. */
+    private int afterSurge(int step, int next) {
+        int first = at.get(step) + 1;
+        StepFit fit = fits.get(step);
+        double over = seconds[at.get(step)] + fit.halvesTo(sigmaAmps) * fit.halfSeconds();
+        int sample = first + ONE_STEP;
+        while (sample < next && seconds[sample] < over) {
+            sample++;
+        }
+        return Math.max(first, Math.min(sample, next - FEW));
     }
 
     int size() {

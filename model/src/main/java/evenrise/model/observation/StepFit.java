@@ -24,6 +24,8 @@ record StepFit(
     /** A surge that has halved so often is over. */
     private static final double HALVES = 12;
 
+    private static final double MOST_HALVES = 16;
+
     /** So many samples after a surge say what flows then. */
     private static final int ENOUGH = 4;
 
@@ -131,12 +133,24 @@ record StepFit(
                 model.seenSeconds());
     }
 
+    /** How often a surge halves until so much is left; no more than a few dozen times, however uncertain it is. */
+    double halvesTo(double leftAmps) {
+        double surge = jumpAmps - amps;
+        return surge <= leftAmps ? 0 : Math.min(MOST_HALVES, Math.log(surge / leftAmps) / Math.log(2));
+    }
+
+    /** Whether it goes down at once, beyond doubt. */
+    boolean isSureFall() {
+        return jumpAmps < 0 && -jumpAmps > Observer.DEVIATIONS * jumpSigmaAmps;
+    }
+
     private double leastSigmaAmps() {
         return Math.min(sigmaAmps, jumpSigmaAmps);
     }
 
-    /** By how many of its standard deviations it jumps, at once or in the end. */
+    /** By how many of its standard deviations it jumps, at once or in the end; of a surge that outlasts the window, at once. */
     double deviations() {
-        return Math.max(Math.abs(jumpAmps) / jumpSigmaAmps, Math.abs(amps) / sigmaAmps);
+        double atOnce = Math.abs(jumpAmps) / jumpSigmaAmps;
+        return halfSeconds > seenSeconds / 2 ? atOnce : Math.max(atOnce, Math.abs(amps) / sigmaAmps);
     }
 }

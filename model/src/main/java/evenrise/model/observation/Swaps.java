@@ -13,7 +13,7 @@ final class Swaps {
     /** Three standard deviations, squared. */
     private static final double UNLIKE = 9;
 
-    private final Reading reading;
+    private final MatchedStarts reading;
     private final Likeness likeness;
 
     /**
@@ -23,7 +23,7 @@ final class Swaps {
      */
     private record Swap(int one, int other, int atOne, int atOther, double gain) {}
 
-    Swaps(Reading reading) {
+    Swaps(MatchedStarts reading) {
         this.reading = reading;
         this.likeness = reading.sight().likeness();
     }

@@ -74,6 +74,18 @@ class PhaseStepsTest {
             assertThat(steps.step(0).halfSeconds()).isCloseTo(0.06, within(0.003));
         }
 
+        /** A quarter of a second after the beginning of one that halves in 10 ms, and of one in 50 ms. */
+        @Test
+        void hideNoStepThatComesSoonAfter() {
+            for (double half : new double[] {0.004, 0.01, 0.05}) {
+                PhaseSteps steps =
+                        steps(5, t -> 5 + (t < 3.99 ? 0 : 1.2) + decay(t - 3.99, 30, half) + (t < 4.23 ? 0 : 0.8));
+
+                assertThat(steps.size()).as("half-life " + half).isEqualTo(2);
+                assertThat(steps.step(1).jumpAmps()).as("half-life " + half).isCloseTo(0.8, within(0.3));
+            }
+        }
+
         /** Of one that is over within a sample no more is known than that it was there. */
         @Test
         void leaveTheStepAsItIsWhereTheyAreShort() {

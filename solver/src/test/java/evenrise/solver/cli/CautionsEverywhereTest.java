@@ -118,7 +118,7 @@ class CautionsEverywhereTest {
     }
 
     @Test
-    void sayThemOnStandardOutput() {
+    void sayThemOnStandardOutput() throws IOException {
         for (List<String> arguments : List.of(
                 List.of("schema", "project"),
                 List.of("schema", "plan"),
@@ -134,12 +134,23 @@ class CautionsEverywhereTest {
                 List.of("size", PROJECT, plan),
                 List.of("generate", "--panels", "2", "-o", "-"),
                 List.of("rehearse", PROJECT, plan),
+                List.of("observe", PROJECT, plan, recording()),
                 List.of("bill", MILL))) {
             String out = letters(
                     new Shell(found).run(arguments.toArray(String[]::new)).out());
 
             assertThat(Cautions.ALL).as(String.join(" ", arguments)).allMatch(each -> out.contains(letters(each)));
         }
+    }
+
+    /** Of a plant that nobody switches on; no file of the program's own. */
+    private static String recording() throws IOException {
+        Path file = folder.resolve(".recording.csv");
+        StringBuilder lines = new StringBuilder("time_s,A,B,C\n");
+        for (int i = 0; i < 40; i++) {
+            lines.append(i).append(i % 2 == 0 ? ",1,1,1\n" : ",1.01,1,1\n");
+        }
+        return Files.writeString(file, lines).toString();
     }
 
     /** A command that is new must be tried above. */

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 
 /** Recorded starts matched to what a layout lets come on, by a clock. */
-record Reading(
+record MatchedStarts(
         Sight sight,
         Layout layout,
         List<ExpectedStart> expected,
@@ -19,22 +19,23 @@ record Reading(
     private static final int ROUNDS = 3;
 
     /** With the clock that most pairs agree on. */
-    static Reading of(Sight sight, Layout layout, List<RecordedStart> recorded) {
+    static MatchedStarts of(Sight sight, Layout layout, List<RecordedStart> recorded) {
         List<ExpectedStart> expected = sight.expected(layout);
-        Clock clock = Clock.ofMostPairs(expected, recorded, Reading::weight, Math.max(0.1, 4 * sight.sigmaSeconds()));
-        Reading reading = matched(sight, layout, expected, recorded, clock);
+        Clock clock =
+                Clock.ofMostPairs(expected, recorded, MatchedStarts::weight, Math.max(0.1, 4 * sight.sigmaSeconds()));
+        MatchedStarts reading = matched(sight, layout, expected, recorded, clock);
         for (int round = 1; round < ROUNDS; round++) {
             reading = matched(sight, layout, expected, recorded, reading.clockSetAgain());
         }
         return reading;
     }
 
-    private static Reading matched(
+    private static MatchedStarts matched(
             Sight sight, Layout layout, List<ExpectedStart> expected, List<RecordedStart> recorded, Clock clock) {
         double[] planSeconds = recorded.stream()
                 .mapToDouble(each -> clock.plan(each.seconds()))
                 .toArray();
-        return new Reading(
+        return new MatchedStarts(
                 sight,
                 layout,
                 expected,
@@ -77,12 +78,12 @@ record Reading(
     }
 
     /** The same recorded starts by the same clock, beside another layout. */
-    Reading beside(Layout other) {
+    MatchedStarts beside(Layout other) {
         return matched(sight, other, sight.expected(other), recorded, clock);
     }
 
     /** Other recorded starts by the same clock. */
-    Reading with(List<RecordedStart> others) {
+    MatchedStarts with(List<RecordedStart> others) {
         return matched(sight, layout, expected, others, clock);
     }
 
