@@ -28,6 +28,9 @@ final class Likeness {
     /** A start shows on other phases by no more than so much of it (common practice, no source). */
     private static final double CROSSTALK = 0.03;
 
+    /** Several surges are not one that halves: so much of them may be taken for what flows in the end. */
+    private static final double MIXED = 0.01;
+
     /** So much of what flows in the end flows at once, surge or not; soft starters that begin lower are not told. */
     private static final double AT_ONCE = 0.5;
 
@@ -103,7 +106,10 @@ final class Likeness {
             ExpectedStart expected, double least, double most, double amps, Phase phase, RecordedStart recorded) {
         Change change = recorded.on(phase);
         double spread = amps > 0 ? SPREAD * amps : CROSSTALK * expected.greatestAmps();
-        double left = expected.isVague() ? StepFit.UNLIKE * expected.surgeLeftAmps(phase, change.seenSeconds() / 2) : 0;
+        double left = expected.isVague()
+                ? StepFit.UNLIKE * expected.surgeLeftAmps(phase, change.seenSeconds() / 2)
+                        + MIXED * expected.surgeLeftAmps(phase, 0)
+                : 0;
         double sigma = Math.hypot(Math.hypot(change.sigmaAmps(), spread), left);
         double off = (change.amps() - Math.max(least, Math.min(most, change.amps()))) / sigma;
         double jumps = amps > 0

@@ -148,9 +148,8 @@ record StepFit(
         return Math.min(sigmaAmps, jumpSigmaAmps);
     }
 
-    /** By how many of its standard deviations it jumps, at once or in the end; of a surge that outlasts the window, at once. */
+    /** By how many of its standard deviations it jumps, at once or in the end. */
     double deviations() {
-        double atOnce = Math.abs(jumpAmps) / jumpSigmaAmps;
-        return halfSeconds > seenSeconds / 2 ? atOnce : Math.max(atOnce, Math.abs(amps) / sigmaAmps);
+        return Math.max(Math.abs(jumpAmps) / jumpSigmaAmps, Math.abs(amps) / sigmaAmps);
     }
 }
