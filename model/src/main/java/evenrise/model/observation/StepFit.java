@@ -59,7 +59,8 @@ record StepFit(
         int first = Math.max(from, at - WINDOWS[0]);
         int last = Math.min(to, at + 1 + WINDOWS[0]);
         double over = Math.min(PhaseSteps.SURGE_SECONDS, HALVES * halfSeconds);
-        if (last - 1 - ENOUGH < at || seconds[last - 1 - ENOUGH] - seconds[at] <= over) {
+        boolean isOver = halfSeconds <= seenSeconds / 2;
+        if (!isOver || last - 1 - ENOUGH < at || seconds[last - 1 - ENOUGH] - seconds[at] <= over) {
             return this;
         }
         StepModel late = new StepModel(seconds, amps, at, first, last, over);

@@ -32,7 +32,13 @@ public final class ObservationText {
         Section starts =
                 new Section(paint, isFull ? "Starts" : "Starts that are other than planned, or cannot be told");
         Table table = table(seen, isFull);
-        sections.add((table.isEmpty() ? starts.text("None.") : starts.table(table)).lines());
+        if (table.isEmpty()) {
+            starts.text("None.");
+        } else {
+            starts.table(table);
+            lookAt(seen, starts);
+        }
+        sections.add(starts.lines());
         if (!seen.unknown().isEmpty()) {
             sections.add(unknown(seen, paint));
         }
@@ -109,22 +115,20 @@ public final class ObservationText {
                 .number("Seen s")
                 .number("Planned A")
                 .number("Seen A")
-                .number("Sure %")
-                .text("Look at");
+                .number("Sure %");
         for (ObservedStart each : seen.starts()) {
             if (isFull || each.finding() != Finding.AS_PLANNED && each.finding() != Finding.NOT_RECORDED) {
                 table.row(
                         each.finding().isDifference() ? Tone.BAD : Tone.PLAIN,
                         String.join(" + ", each.expected().loads()),
-                        each.finding().words(),
+                        found(each),
                         Decimals.fixed(each.expected().seconds(), 2),
                         each.planSeconds().isPresent()
                                 ? Decimals.fixed(each.planSeconds().getAsDouble(), 2)
                                 : Numbers.NONE,
                         byPhase(each.expected().amps()),
                         each.recorded().map(ObservationText::changes).orElse(Numbers.NONE),
-                        each.finding() == Finding.AS_PLANNED ? "" : Decimals.fixed(100 * each.confidence(), 0),
-                        lookAt(each));
+                        each.finding() == Finding.AS_PLANNED ? "" : sure(each.confidence()));
             }
         }
         return table;
@@ -144,19 +148,37 @@ public final class ObservationText {
                 .collect(Collectors.joining(" "));
     }
 
-    private static String lookAt(ObservedStart each) {
-        return switch (each.finding()) {
+    private static String found(ObservedStart each) {
+        return each.finding().words()
+                + each.swappedWith()
+                        .map(other -> " with " + String.join(" + ", other.loads()))
+                        .orElse("");
+    }
+
+    private static String sure(double confidence) {
+        return confidence > 0.99 ? "> 99" : Decimals.fixed(100 * confidence, 0);
+    }
+
+    /** What to look at first, of each kind that was found. */
+    private static void lookAt(Observation seen, Section section) {
+        for (Finding each : Finding.values()) {
+            String what = lookAt(each);
+            if (seen.count(each) > 0 && !what.isEmpty()) {
+                section.item(each.words() + ": look at " + what + ".");
+            }
+        }
+    }
+
+    private static String lookAt(Finding finding) {
+        return switch (finding) {
             case AS_PLANNED, NOT_RECORDED -> "";
             case OTHER_SIZE -> "the gear's plate and what else is on its circuit; then the project's idle_a";
             case OTHER_TIME -> "its output and the board's setting";
-            case SWAPPED ->
-                "control leads: exchanged with "
-                        + String.join(" + ", each.swappedWith().orElseThrow().loads());
+            case SWAPPED -> "the control leads";
             case OTHER_PHASES -> "its slot, and the wires between breaker and load";
             case OTHER_TIME_AND_PHASES -> "its slot and its output; maybe it is another load";
             case MISSING -> "its breaker, the control lead, the gear's own switch";
-            case CANNOT_TELL -> "switch it alone, or clamp its own circuit";
-            case TOO_SMALL -> "clamp its own circuit";
+            case CANNOT_TELL, TOO_SMALL -> "it alone: switch it by itself, or clamp its own circuit";
         };
     }
 
