@@ -90,7 +90,11 @@ final class PrintSections {
         all.add(site.landing());
         all.add(of.emergency());
         all.add(of.table(tables.review(), Map.of("grade", 27, "check", 27, "place", 24), IN_REMARKS, ""));
-        all.add(of.table(tables.bill(), Map.of("quantity", 22, "price", 28, "sum", 28)));
+        all.add(of.table(
+                tables.bill(),
+                Map.of("quantity", 22, "price", 28, "sum", 28),
+                Set.of(),
+                tables.bill().note()));
         all.add(site.commissioning());
         tables.motors()
                 .ifPresent(table -> all.add(of.table(

@@ -19,6 +19,7 @@ final class UsedCharacters {
         document.tables()
                 .all()
                 .forEach(table -> tables.of(table).cells().forEach(row -> row.forEach(cell -> add(signs, cell))));
+        add(signs, document.tables().bill().note());
         document.schedules().forEach(schedule -> {
             add(signs, schedule.panel());
             schedule.head().forEach(fact -> add(signs, fact.value() + fact.note()));
