@@ -62,7 +62,11 @@ public final class Evaluation {
      */
     public static Evaluation finished(
             Project project, Plan bare, MadeBy madeBy, Bounds bounds, Optional<Plan> earlier) {
-        return new Evaluation(Layout.of(project, PlanFinisher.signed(project, bare, madeBy)), () -> bounds, earlier);
+        Plan signed = PlanFinisher.signed(project, bare, madeBy)
+                .with()
+                .bounds(Optional.of(bounds))
+                .build();
+        return new Evaluation(Layout.of(project, signed), () -> bounds, earlier);
     }
 
     /** The plan that this one was made from or is held against. */

@@ -58,7 +58,7 @@ final class Cover {
                                         : "; guessed for "
                                                 + Phrase.counted(basis.guessed().size(), "load")))));
         facts.add(new Fact(
-                "The same",
+                "Peak over the voltage range",
                 format("%.1f A", peak.rangeAmps()),
                 format(
                         "%s, %s (%s)%s",

@@ -11,6 +11,7 @@ import java.util.List;
  * @param nodes current over time: of the supply as each command is carried out, then of the panels, then of the further
  *     nodes in the project's order
  * @param playedNodes the supply, then the panels, then the further nodes in the project's order, as the page plays them
+ * @param overview whether it may be built, and how tight it is
  * @param diagrams what is drawn: the distribution and, where there are boards, the control
  * @param isOnLetter whether its country's paper is US Letter, and not A4
  * @param systems whose commands have clocks of their own; none where there is one clock
@@ -34,7 +35,8 @@ public record Document(
         PlayedParts parts,
         List<String> systems,
         List<Diagram> diagrams,
-        boolean isOnLetter) {
+        boolean isOnLetter,
+        Overview overview) {
     public Document {
         facts = List.copyOf(facts);
         findings = List.copyOf(findings);

@@ -38,6 +38,7 @@ public final class Documents {
         List<String> systems = layout.project().hasClocks()
                 ? layout.project().systems().stream().map(SwitchedSystem::id).toList()
                 : List.of();
+        DocumentTables tables = DocumentTables.of(evaluation, earlier, scatter);
         PhaseColours colours = PhaseColours.of(layout.project().supply());
         return new Document(
                 imprint,
@@ -48,7 +49,7 @@ public final class Documents {
                         .toList(),
                 Cautions.ALL,
                 new Schedules(layout, evaluation.review()).all(),
-                DocumentTables.of(evaluation, earlier, scatter),
+                tables,
                 new Envelopes(layout).ofAllNodes(),
                 layout.placements().stream()
                         .filter(Placement::fits)
@@ -63,7 +64,8 @@ public final class Documents {
                 ways.parts(),
                 systems,
                 diagrams(layout, evaluation.review()),
-                isOnLetter(layout.project()));
+                isOnLetter(layout.project()),
+                Overview.of(evaluation, tables.margins()));
     }
 
     /** By practice, else by frequency: where it is 60 Hz, most have Letter (common practice, no source). */

@@ -4,15 +4,20 @@ import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Review;
 import evenrise.model.project.Electrical;
 import evenrise.model.project.Phase;
+import evenrise.model.project.PlanEvent;
 import evenrise.model.project.Practice;
 import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
+import evenrise.model.rules.NodeLimits;
+import evenrise.solver.report.NodeEvents;
 import evenrise.solver.report.NodeUse;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** How tight the plan is: figures beside their limits, the tightest first. */
 final class MarginTable {
@@ -21,16 +26,23 @@ final class MarginTable {
             Map.of("voltage drop of the branch", 3.0, "voltage drop in all", 5.0);
 
     private static final String NOTE = "By how much of its limit is used. Running and neutral currents, peaks while the"
-            + " sequence runs, fault currents and voltage drops; peaks of events, trips, dips and what else is checked"
-            + " stand among their tables and the electrical findings, and what could not be checked stands there, too."
+            + " sequence runs and when something happens, fault currents and voltage drops; trips, dips and what else is"
+            + " checked stand among the electrical findings, and what could not be checked stands there, too."
             + " A limit that the project does not state has no row.";
 
     private final Layout layout;
     private final List<Margin> margins = new ArrayList<>();
 
+    private final Map<String, OptionalDouble> limits;
+    private final List<PlanEvent> held;
+
     private MarginTable(Layout layout, Review review) {
         this.layout = layout;
+        this.limits = NodeLimits.of(layout.project()).stream()
+                .collect(Collectors.toMap(NodeLimits::node, NodeLimits::inrushLimitAmps));
+        this.held = layout.project().behaviourOrDefault().inrushLimitHoldsFor();
         NodeUse.of(layout).forEach(this::node);
+        NodeEvents.of(layout).forEach(this::events);
         review.quantities().forEach(this::quantity);
     }
 
@@ -77,6 +89,23 @@ final class MarginTable {
                         limit,
                         "A",
                         "rule inrush-limit"));
+    }
+
+    /** Beside the limit whether or not a rule holds them to it. */
+    private void events(NodeEvents events) {
+        OptionalDouble limit = limits.get(events.node());
+        if (limit.isPresent()) {
+            events.peaks()
+                    .forEach(each -> add(
+                            events.node(),
+                            "peak, " + EventLoading.words(each.event()).toLowerCase(Locale.ROOT),
+                            each.peakInrushAmps(),
+                            limit.getAsDouble(),
+                            "A",
+                            held.contains(each.event())
+                                    ? "rule inrush-limit"
+                                    : "inrush limit, held for the sequence only"));
+        }
     }
 
     private void quantity(Quantity each) {

@@ -30,6 +30,7 @@ public final class HtmlPage {
         String script = Templates.text("page.js");
         Map<String, Object> values = new HashMap<>();
         values.put("document", document);
+        values.put("first", document.overview());
         values.put(
                 "tables",
                 document.tables().all().stream()

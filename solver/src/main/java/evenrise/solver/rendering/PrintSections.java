@@ -5,6 +5,7 @@ import evenrise.solver.document.Document;
 import evenrise.solver.document.DocumentTable;
 import evenrise.solver.document.DocumentTables;
 import evenrise.solver.document.EmergencyEffect;
+import evenrise.solver.document.Margin;
 import evenrise.solver.document.NodeCurves;
 import evenrise.solver.document.PeakPart;
 import evenrise.solver.drawing.Sheet;
@@ -33,9 +34,6 @@ final class PrintSections {
 
     /** Nodes that are laid out at once. */
     private static final int NODES = 60;
-
-    /** As many as fill two pages. */
-    private static final int MARGINS = 80;
 
     private static final int SUPPLY_MILLIMETRES = 156;
     private static final int PANEL_MILLIMETRES = 100;
@@ -75,7 +73,6 @@ final class PrintSections {
         if (document.findings().size() > ON_THE_COVER) {
             tables.rules().ifPresent(table -> all.add(of.table(table, Map.of("rule", 30))));
         }
-        all.add(of.margins());
         tables.differences().ifPresent(table -> all.add(of.table(table, Map.of("what", 16, "which", 34, "name", 40))));
         of.distribution().ifPresent(all::add);
         all.add(of.sequence());
@@ -103,6 +100,7 @@ final class PrintSections {
                         Set.of(),
                         table.note())));
         all.add(site.labels());
+        all.add(of.margins());
         return all;
     }
 
@@ -126,22 +124,17 @@ final class PrintSections {
                 rows -> Map.of("title", table.title(), "note", note, "columns", columns, "rows", rows));
     }
 
-    /** The tightest; the workbook has all. */
+    /** All of them, behind everything else: the cover has the tightest. */
     private PrintSection margins() {
-        List<Map<String, String>> rows = shown.of(tables.margins()).byKey();
-        return section(
+        List<List<Map<String, String>>> rows = parts(shown.of(tables.margins()).byKey());
+        List<List<Margin>> bars = parts(tables.margins().rows());
+        return new PrintSection(
                 "Margins",
                 "margins",
-                List.of(rows.subList(0, Math.min(MARGINS, rows.size()))),
-                part -> Map.of(
-                        "table",
-                        tables.margins(),
-                        "rows",
-                        part,
-                        "bars",
-                        tables.margins().rows().subList(0, part.size()),
-                        "others",
-                        rows.size() - part.size()));
+                IntStream.range(0, rows.size())
+                        .mapToObj(i -> new PrintSection.Part(
+                                "", Map.of("table", tables.margins(), "rows", rows.get(i), "bars", bars.get(i))))
+                        .toList());
     }
 
     /** Command by command. */

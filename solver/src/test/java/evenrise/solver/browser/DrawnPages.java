@@ -33,7 +33,7 @@ public final class DrawnPages {
     }
 
     /** With a plan kept beside the tests, so that a better search does not change a picture. */
-    static Planned kept(String dataset) {
+    public static Planned kept(String dataset) {
         Path plan = Path.of("src/test/resources/pictures", dataset + ".plan.json");
         return of(Layout.of(project(dataset), PlanFile.read(plan).value().orElseThrow()));
     }

@@ -80,7 +80,7 @@ class PageFiguresTest {
                 String.format(Locale.ROOT, "%.1f A", metrics.peakInrushAmps()),
                 String.format(Locale.ROOT, "%.2f s", metrics.durationSeconds()),
                 String.format(Locale.ROOT, "%.1f A", metrics.supplyNeutralAmps()))) {
-            assertThat(browser.text(".facts")).contains(figure);
+            assertThat(browser.text("#figures")).contains(figure);
             assertThat(printed).contains(figure);
             assertThat(printedByTheBrowser).contains(figure);
         }

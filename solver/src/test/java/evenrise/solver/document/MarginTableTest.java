@@ -3,7 +3,9 @@ package evenrise.solver.document;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import evenrise.model.plan.EventPeak;
 import evenrise.model.plan.Quantity;
+import evenrise.model.project.PlanEvent;
 import evenrise.model.review.ElectricalReview;
 import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
@@ -51,12 +53,12 @@ class MarginTableTest {
             assertThat(running.figure())
                     .isEqualTo(Collections.max(figures.runningAmps().values()));
             assertThat(of(point.id(), "neutral").figure()).isEqualTo(figures.neutralAmps());
-            assertThat(of(point.id(), "peak").figure())
+            assertThat(of(point.id(), "peak while").figure())
                     .isEqualTo(layout.worstPeak(point.index()).amps());
         }
         // 80 % of the supply's 600 A; 5900 A of inrush as the project states.
         assertThat(of("supply", "running current").limit()).isCloseTo(480, within(1e-9));
-        assertThat(of("supply", "peak").limit()).isEqualTo(5900);
+        assertThat(of("supply", "peak while").limit()).isEqualTo(5900);
     }
 
     @Test
@@ -80,6 +82,19 @@ class MarginTableTest {
         assertThat(over.isOver()).isTrue();
         assertThat(over.bar()).isEqualTo("100.0");
         assertThat(over.left()).isEqualTo(-1);
+    }
+
+    /** Also where no rule holds it to the limit: nobody may overlook it. */
+    @Test
+    void hasThePeakOfEveryEventBesideEachInrushLimit() {
+        EventPeak dip = layout.eventPeaks().get(0).stream()
+                .filter(each -> each.event() == PlanEvent.DIP)
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(of("supply", "peak, dip ridden through").figure()).isEqualTo(dip.peakInrushAmps());
+        assertThat(of("supply", "peak, dip ridden through").basis())
+                .isEqualTo("inrush limit, held for the sequence only");
     }
 
     @Test
