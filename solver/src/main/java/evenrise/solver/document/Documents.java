@@ -8,9 +8,11 @@ import evenrise.model.plan.Plan;
 import evenrise.model.plan.Review;
 import evenrise.model.project.Board;
 import evenrise.model.project.Electrical;
+import evenrise.model.project.OnEmergency;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Practice;
 import evenrise.model.project.Project;
+import evenrise.model.project.ShutdownGroup;
 import evenrise.model.project.SwitchedSystem;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
@@ -19,6 +21,8 @@ import evenrise.model.scatter.NodeScatter;
 import evenrise.solver.report.Folded;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Makes the documents of a plan from its evaluation. */
 public final class Documents {
@@ -39,6 +43,10 @@ public final class Documents {
                 ? layout.project().systems().stream().map(SwitchedSystem::id).toList()
                 : List.of();
         DocumentTables tables = DocumentTables.of(evaluation, earlier, scatter);
+        Set<String> dropping = layout.project().shutdownGroups().stream()
+                .filter(group -> group.onEmergency() == OnEmergency.DROP)
+                .map(ShutdownGroup::id)
+                .collect(Collectors.toSet());
         PhaseColours colours = PhaseColours.of(layout.project().supply());
         return new Document(
                 imprint,
@@ -53,7 +61,8 @@ public final class Documents {
                 new Envelopes(layout).ofAllNodes(),
                 layout.placements().stream()
                         .filter(Placement::fits)
-                        .map(each -> played(layout, each, systems, ways.ofLoad().get(each.id())))
+                        .map(each -> played(
+                                layout, each, systems, dropping, ways.ofLoad().get(each.id())))
                         .toList(),
                 PlayedNode.of(layout),
                 layout.clocks().longestSeconds(),
@@ -81,7 +90,8 @@ public final class Documents {
         return layout.project().boards().isEmpty() ? List.of(power) : List.of(power, ControlDiagram.of(layout));
     }
 
-    private static PlayedLoad played(Layout layout, Placement each, List<String> systems, int way) {
+    private static PlayedLoad played(
+            Layout layout, Placement each, List<String> systems, Set<String> dropping, int way) {
         InrushEnvelope envelope = InrushEnvelope.of(each.load(), 0);
         PlannedCircuit circuit = PlannedCircuit.of(layout, each);
         return new PlayedLoad(
@@ -99,7 +109,10 @@ public final class Documents {
                 envelope.halfLifeSeconds(),
                 circuit.runningAmps(),
                 each.isSequenced() ? circuit.system().map(systems::indexOf).orElse(-1) : -1,
-                way);
+                way,
+                each.load().settleSeconds(),
+                circuit.isSwitched()
+                        && circuit.group().filter(dropping::contains).isPresent());
     }
 
     /** The board that switches it, or the contactor that it is behind; empty where nothing does. */

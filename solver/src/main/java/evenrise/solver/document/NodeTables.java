@@ -39,7 +39,7 @@ final class NodeTables {
                     + " draws the greater of running and idle current, what comes on its idle current and its inrush."
                     + " Mains return: the supply comes back and the sequence runs again. Release: an emergency ends, and"
                     + " what dropped comes on. Board fails: the worst single board, dead through a brownout or back while"
-                    + " all else is on. Deep dip: too short for a contact to open, every load draws its inrush beside"
+                    + " all else is on. Dip ridden through: too short for a contact to open, every load draws its inrush beside"
                     + " that. The limit in the last column is the sequence's; it holds for other events only where the"
                     + " project says so.";
 
@@ -69,7 +69,7 @@ final class NodeTables {
 
     DocumentTable<NodeUse> balance() {
         List<Phase> phases = phases(layout);
-        List<Column<NodeUse>> columns = new ArrayList<>(List.of(Column.text("node", "Node", NodeUse::node)));
+        List<Column<NodeUse>> columns = new ArrayList<>(List.of(Column.text("node", "Place", NodeUse::node)));
         phases.forEach(phase -> columns.add(
                 Column.number("running" + phase, "Running phase " + phase, "A", of(NodeUse::runningAmps, phase), "")));
         columns.add(Column.number("allowed", "Allowed a phase", "A", NodeUse::runningLimitAmps));
@@ -133,7 +133,7 @@ final class NodeTables {
                 "Peaks " + PeakWords.NOMINAL + " and " + PeakWords.range(basis),
                 RANGE + " Voltages: " + basis.voltageFrom() + ".",
                 List.of(
-                        Column.text("node", "Node", each -> each.peak().node()),
+                        Column.text("node", "Place", each -> each.peak().node()),
                         Column.number(
                                 "nominal",
                                 "At nominal voltage",
@@ -206,7 +206,7 @@ final class NodeTables {
     DocumentTable<NodeHappenings> events() {
         List<NodeEvents> events = NodeEvents.of(layout);
         List<Column<NodeHappenings>> columns = new ArrayList<>(List.of(
-                Column.text("node", "Node", each -> each.node().node()),
+                Column.text("node", "Place", each -> each.node().node()),
                 Column.number("sequence", "Sequence", "A", each -> each.node().greatestPeakAmps())));
         for (PlanEvent event : PlanEvent.values()) {
             columns.add(Column.number(event + "Amps", heading(event), "A", each -> peakAmps(each, event), ""));
@@ -245,7 +245,7 @@ final class NodeTables {
             case RETURN -> "Mains return";
             case RELEASE -> "Release";
             case BOARD_FAILURE -> "Board fails";
-            case DIP -> "Deep dip";
+            case DIP -> "Dip ridden through";
         };
     }
 
@@ -259,7 +259,7 @@ final class NodeTables {
     }
 
     static DocumentTable<NodeScatter> percentiles(List<NodeScatter> nodes) {
-        List<Column<NodeScatter>> columns = new ArrayList<>(List.of(Column.text("node", "Node", NodeScatter::node)));
+        List<Column<NodeScatter>> columns = new ArrayList<>(List.of(Column.text("node", "Place", NodeScatter::node)));
         List<String> shares = List.of("P50", "P95", "P99");
         for (int i = 0; i < shares.size(); i++) {
             int share = i;

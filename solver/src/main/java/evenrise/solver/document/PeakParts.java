@@ -37,7 +37,7 @@ final class PeakParts {
                                         + " their times are those of their own commands."
                                 : ""),
                 List.of(
-                        Column.text("node", "Node", PeakPart::node),
+                        Column.text("node", "Place", PeakPart::node),
                         Column.text("phase", "Phase", part -> part.phase().name()),
                         Column.text("load", "Load", PeakPart::what),
                         Column.text(

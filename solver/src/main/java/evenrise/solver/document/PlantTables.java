@@ -40,7 +40,7 @@ final class PlantTables {
         List<Phase> phases = NodeTables.phases(layout);
         boolean hasScenes = !layout.project().scenes().isEmpty();
         List<Column<DistributionRow>> columns = new ArrayList<>(List.of(
-                Column.text("node", "Node", row -> row.node().node()),
+                Column.text("node", "Place", row -> row.node().node()),
                 Column.text("kind", "Kind", DistributionRow::kind),
                 Column.text("from", "Fed from", DistributionRow::fedFrom),
                 Column.text("system", "System", DistributionRow::system),
@@ -129,7 +129,7 @@ final class PlantTables {
                                 ? "what is always on, and every other system, starting or in use, whichever is more."
                                 : "what is always on, and every other system in use."),
                 List.of(
-                        Column.text("node", "Node", StartRow::node),
+                        Column.text("node", "Place", StartRow::node),
                         Column.text("system", "System", StartRow::system),
                         Column.text("phase", "Phase", row -> row.peak().phase().name()),
                         Column.number("start", "Start", "A", StartRow::startingAmps),

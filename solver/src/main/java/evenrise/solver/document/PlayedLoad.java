@@ -1,5 +1,10 @@
 package evenrise.solver.document;
 
+import evenrise.model.contract.Words;
+import evenrise.model.project.Role;
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * A load as the page plays it.
  *
@@ -8,6 +13,8 @@ package evenrise.solver.document;
  *     output; both draw from the beginning on, as the referee counts them
  * @param system by its place among the document's; -1 for what no command of a system switches
  * @param way by which it reaches the nodes, by its place in the document's {@link PlayedParts}
+ * @param settle seconds from its switch-on until what needs it may come on
+ * @param drops whether an emergency switches it off
  * @param half seconds in which the excess halves
  */
 public record PlayedLoad(
@@ -25,7 +32,13 @@ public record PlayedLoad(
         double half,
         double running,
         int system,
-        int way) {
+        int way,
+        double settle,
+        boolean drops) {
+    /** In the order in which they come on. */
+    public static final List<String> ROLES =
+            Arrays.stream(Role.values()).map(Words::word).toList();
+
     static final double ALWAYS_ON = -1;
     static final double NOT_ASSIGNED = -2;
 }

@@ -4,12 +4,11 @@ import evenrise.solver.document.Document;
 import evenrise.solver.document.Envelope;
 import evenrise.solver.report.Axis;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Locale;
 
-/** The envelope of each phase over time, with the peak marked, as an SVG that stands by itself. */
+/** The envelope of each phase over time, a lane each, with the peak marked, as an SVG that stands by itself. */
 final class CurveSvg {
-    private static final List<String> DASHES = List.of("none", "8 3", "2 3");
+    private static final double GAP = 10;
 
     private final StringBuilder svg = new StringBuilder();
     private final Document document;
@@ -30,31 +29,18 @@ final class CurveSvg {
                         + " class=\"curve\" role=\"img\" font-size=\"12\">",
                 Plot.WIDTH, Plot.HEIGHT, Plot.WIDTH, Plot.HEIGHT);
         add("<title>Current of the supply by the envelopes at nominal voltage, on each phase over time</title><g"
-                + " class=\"amps\">");
-        Axis amps = Axis.fromZero(plot.mostAmps());
-        amps.ticks().forEach(tick -> ampsTick(amps, tick));
-        add("</g><g class=\"seconds\">");
+                + " class=\"seconds\">");
         Axis seconds = Axis.fromZero(plot.endSeconds());
         seconds.ticks().forEach(tick -> secondsTick(seconds, tick));
-        add("</g>");
+        add("</g><g class=\"amps\"></g><g class=\"phases\">");
         for (int phase = 0; phase < document.envelopes().size(); phase++) {
             curve(phase);
         }
+        add("</g>");
         peak(document.envelopes().stream()
                 .max(Comparator.comparingDouble(Envelope::peakAmps))
                 .orElseThrow());
         return svg.append("</svg>").toString();
-    }
-
-    private void ampsTick(Axis axis, double amps) {
-        double y = plot.y(amps);
-        add(
-                "<line class=\"grid\" stroke=\"#c9c9c9\" stroke-width=\"0.6\" x1=\"%d\" x2=\"%d\" y1=\"%.1f\""
-                        + " y2=\"%.1f\"/>",
-                Plot.LEFT, Plot.WIDTH - Plot.RIGHT, y, y);
-        add(
-                "<text class=\"tick\" x=\"%d\" y=\"%.1f\" text-anchor=\"end\">%s A</text>",
-                Plot.LEFT - 6, y + 4, axis.label(amps));
     }
 
     private void secondsTick(Axis axis, double seconds) {
@@ -69,56 +55,49 @@ final class CurveSvg {
                 x, bottom + 19, x > Plot.WIDTH - 40 ? "end" : "middle", axis.label(seconds));
     }
 
-    /** A light edge below the line keeps a dark conductor's colour legible on dark paper. */
+    /** In a lane of its own, so that phases do not cover each other. */
     private void curve(int phase) {
         Envelope envelope = document.envelopes().get(phase);
-        StringBuilder points = new StringBuilder();
+        StringBuilder path = new StringBuilder();
         for (int k = 0; k < envelope.seconds().size(); k++) {
-            points.append(String.format(
+            path.append(String.format(
                     Locale.ROOT,
-                    "%.1f,%.1f ",
+                    "%s%.1f %.1f",
+                    k == 0 ? "M" : "L",
                     plot.x(envelope.seconds().get(k)),
-                    plot.y(envelope.amps().get(k))));
+                    y(phase, envelope.amps().get(k))));
         }
-        String line = "<polyline class=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\" stroke-dasharray=\"%s\""
-                + " points=\"%s\"/>";
         add(
-                line,
-                "edge e" + phase,
-                "#ffffff",
-                "4",
-                DASHES.get(phase),
-                points.toString().strip());
-        add(
-                line,
-                "phase p" + phase,
-                envelope.colour(),
-                "1.8",
-                DASHES.get(phase),
-                points.toString().strip());
+                "<text class=\"letter\" x=\"%d\" y=\"%.1f\" text-anchor=\"end\">%s</text><path class=\"phase\" fill=\"none\""
+                        + " stroke=\"%s\" stroke-width=\"1.5\" d=\"%s\"/>",
+                Plot.LEFT - 58, y(phase, plot.mostAmps() / 2) + 6, envelope.phase(), envelope.colour(), path);
+    }
+
+    private double y(int phase, double amps) {
+        double room = (double) (Plot.HEIGHT - Plot.BOTTOM - Plot.TOP)
+                / document.envelopes().size();
+        double height = room - GAP;
+        return Plot.TOP + room * phase + height * (1 - amps / plot.mostAmps());
     }
 
     /** Its words stand above the drawing, where no curve runs. */
     private void peak(Envelope worst) {
         double x = plot.x(Math.max(0, worst.peakAtSeconds() - document.toleranceSeconds()));
-        double y = plot.y(worst.peakAmps());
-        add(
-                "<line class=\"peak\" stroke=\"#b3261e\" stroke-width=\"1\" stroke-dasharray=\"1 2\" x1=\"%.1f\""
-                        + " x2=\"%.1f\" y1=\"%d\" y2=\"%.1f\"/>",
-                x, x, Plot.TOP - 12, y - 6);
         add(
                 "<circle class=\"peak\" fill=\"none\" stroke=\"#b3261e\" stroke-width=\"2\" cx=\"%.1f\" cy=\"%.1f\""
                         + " r=\"5\"/>",
-                x, y);
+                x, y(document.envelopes().indexOf(worst), worst.peakAmps()));
         add(
                 "<text class=\"tick peaked\" x=\"%.1f\" y=\"%d\" text-anchor=\"%s\">peak %.1f A, phase %s, %.2f"
-                        + " s</text>",
+                        + " s</text><text class=\"tick bounded\" x=\"%d\" y=\"%d\"></text>",
                 x,
-                Plot.TOP - 17,
-                x > Plot.WIDTH - 150 ? "end" : x < Plot.LEFT + 110 ? "start" : "middle",
+                Plot.TOP - 12,
+                x > Plot.WIDTH - 150 ? "end" : x < Plot.LEFT + 330 ? "start" : "middle",
                 worst.peakAmps(),
                 worst.phase(),
-                worst.peakAtSeconds());
+                worst.peakAtSeconds(),
+                Plot.LEFT,
+                Plot.TOP - 12);
     }
 
     private void add(String format, Object... values) {

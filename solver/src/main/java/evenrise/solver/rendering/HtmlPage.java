@@ -13,6 +13,10 @@ import java.util.stream.Collectors;
 
 /** One self-contained page: nothing is loaded from elsewhere, and only its own script may run. */
 public final class HtmlPage {
+    private static final List<String> SCRIPT = List.of(
+            "loads", "panels", "moment", "axis", "curves", "lanes", "strip", "player", "pick", "seats", "filter",
+            "tables", "keys", "begin");
+
     private static final int MOST_FINDINGS = 200;
     private static final int MOST_SCHEDULES_AT_ONCE = 24;
 
@@ -27,7 +31,7 @@ public final class HtmlPage {
         Set<String> played = document.loads().stream().map(PlayedLoad::id).collect(Collectors.toSet());
         Lanes lanes = Lanes.of(document);
         String style = Templates.text("page.css") + onEverySheet(document);
-        String script = Templates.text("page.js");
+        String script = script();
         Map<String, Object> values = new HashMap<>();
         values.put("document", document);
         values.put("first", document.overview());
@@ -50,6 +54,13 @@ public final class HtmlPage {
         values.put("script", script);
         values.put("scriptHash", Policy.hash(script));
         return Templates.fill("page.peb", values);
+    }
+
+    /** Its parts in one function of their own, so that they see each other and nobody else does. */
+    private static String script() {
+        return SCRIPT.stream()
+                .map(part -> Templates.text("page/" + part + ".js"))
+                .collect(Collectors.joining("\n", "\"use strict\";\n(function () {\n", "})();\n"));
     }
 
     /** Sheet by sheet; of great plants in print and for other programs only. */

@@ -70,6 +70,10 @@ public record Lanes(String of, double laneHeight, List<Lane> lanes) {
         return end <= LONGEST_LABEL ? id : id.substring(0, 5) + "…" + id.substring(end - LONGEST_LABEL + 6);
     }
 
+    boolean isByBoard() {
+        return of.equals("board");
+    }
+
     /** Of all lanes. */
     public double height() {
         return laneHeight * lanes.size() + 1;

@@ -12,6 +12,8 @@ import java.util.function.Function;
  * What the page's script needs.
  *
  * @param lanesOf what a lane of switch-ons stands for
+ * @param roles in the order in which they come on
+ * @param chains of lanes
  * @param systems whose commands have clocks of their own; none where there is one clock
  * @param system that is played first, by its place
  * @param ways by which currents reach the nodes
@@ -25,6 +27,8 @@ public record Played(
         String lanesOf,
         double laneHeight,
         List<String> lanes,
+        List<String> roles,
+        List<List<Integer>> chains,
         List<String> systems,
         int system,
         PlayedParts ways,
@@ -49,7 +53,9 @@ public record Played(
             List<Double> halfLifeSeconds,
             List<Double> runningAmps,
             List<Integer> system,
-            List<Integer> way) {
+            List<Integer> way,
+            List<Double> settleSeconds,
+            List<Boolean> drops) {
 
         static Columns of(List<PlayedLoad> loads) {
             return new Columns(
@@ -67,7 +73,9 @@ public record Played(
                     each(loads, PlayedLoad::half),
                     each(loads, PlayedLoad::running),
                     each(loads, PlayedLoad::system),
-                    each(loads, PlayedLoad::way));
+                    each(loads, PlayedLoad::way),
+                    each(loads, PlayedLoad::settle),
+                    each(loads, PlayedLoad::drops));
         }
 
         private static <T> List<T> each(List<PlayedLoad> loads, Function<PlayedLoad, T> property) {
@@ -91,10 +99,23 @@ public record Played(
                 lanes.of(),
                 lanes.laneHeight(),
                 lanes.lanes().stream().map(Lanes.Lane::id).toList(),
+                PlayedLoad.ROLES,
+                chains(document, lanes),
                 document.systems(),
                 started(document),
                 document.parts(),
                 Columns.of(document.loads()));
+    }
+
+    /** Lanes of boards that start each other: the earlier, the later. */
+    private static List<List<Integer>> chains(Document document, Lanes lanes) {
+        List<String> ids = lanes.lanes().stream().map(Lanes.Lane::id).toList();
+        return lanes.isByBoard()
+                ? document.tables().settings().rows().stream()
+                        .filter(use -> use.after().filter(ids::contains).isPresent() && ids.contains(use.board()))
+                        .map(use -> List.of(ids.indexOf(use.after().orElseThrow()), ids.indexOf(use.board())))
+                        .toList()
+                : List.of();
     }
 
     /** The system that the page plays first: the one that makes most at the supply. */

@@ -11,10 +11,10 @@ import evenrise.solver.document.Envelope;
  */
 record Plot(double endSeconds, double mostAmps) {
     static final int WIDTH = 960;
-    static final int HEIGHT = 320;
+    static final int HEIGHT = 400;
     static final int LEFT = 84;
     static final int RIGHT = 14;
-    static final int TOP = 34;
+    static final int TOP = 30;
     static final int BOTTOM = 34;
     private static final double ROOM = 1.08;
 
@@ -34,9 +34,5 @@ record Plot(double endSeconds, double mostAmps) {
 
     double x(double seconds) {
         return LEFT + (WIDTH - LEFT - RIGHT) * seconds / endSeconds;
-    }
-
-    double y(double amps) {
-        return HEIGHT - BOTTOM - (HEIGHT - BOTTOM - TOP) * amps / mostAmps;
     }
 }

@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -111,8 +112,8 @@ class PageAccessibilityTest {
             PlanPage page = open("lumen-theatre");
             page.scrubTo(10);
 
-            assertThat(sign(".slots button.on")).isEqualTo("\"● \"");
-            assertThat(sign(".slots button:not(.on)")).isEqualTo("\"○ \"");
+            assertThat(sign(".slots button.on .id")).isEqualTo("\"● \"");
+            assertThat(sign(".slots button:not(.on) .id")).isEqualTo("\"○ \"");
         }
 
         private Object sign(String selector) {
@@ -121,13 +122,83 @@ class PageAccessibilityTest {
         }
 
         @Test
-        void aCurveTellsByDashesAsWellAsByColour() {
+        void aCurveTellsByItsLaneAsWellAsByColour() {
             open("lumen-theatre");
 
-            assertThat((List<?>) browser.script("return Array.from(document.querySelectorAll('svg.curve .phase'),"
-                            + " each => getComputedStyle(each).strokeDasharray)"))
-                    .doesNotHaveDuplicates()
-                    .hasSize(3);
+            assertThat((List<?>) browser.script("return Array.from(document.querySelectorAll('svg.curve .letter'),"
+                            + " each => each.textContent)"))
+                    .isEqualTo(List.of("A", "B", "C"));
+            assertThat((Boolean)
+                            browser.script("const lanes = Array.from(document.querySelectorAll('svg.curve .phase'),"
+                                    + " each => each.getBBox());"
+                                    + " return lanes.length === 3 && lanes.slice(1).every((lane, k) =>"
+                                    + " lane.y > lanes[k].y + lanes[k].height)"))
+                    .isTrue();
+        }
+
+        @Test
+        void aBreakerSaysStateSlotPhaseAndTime() {
+            PlanPage page = open("lumen-theatre");
+            String load = page.the(".slots button:not(.on)").getDomAttribute("data-load");
+            String button = ".slots [data-load='" + load + "']";
+            browser.script("document.querySelector(arguments[0]).focus()", button);
+
+            assertThat(page.the(button).getDomAttribute("aria-label"))
+                    .matches(Pattern.quote(load)
+                            + ", slot [0-9]+( and [0-9]+)*, phase [ABC]( and [ABC])*, off, comes on at"
+                            + " [0-9]+\\.[0-9]{2} s");
+
+            page.scrubTo(DrawnPages.of("lumen-theatre").document().durationSeconds());
+            browser.until("document.querySelector(\"" + button + "\").getAttribute('aria-label').includes(', on,')");
+        }
+
+        /** What changes sixty times a second is read out by nobody. */
+        @Test
+        void theClockIsNoLiveRegion() {
+            open("willow-chapel");
+
+            assertThat(browser.count("output, #clock[role=status], #clock[aria-live], #clock [aria-live]"))
+                    .isZero();
+            assertThat(browser.script("return document.getElementById('clock').closest('[aria-live], [role=status]')"))
+                    .isNull();
+        }
+
+        @Test
+        void theChartSaysWhatItShows() {
+            PlanPage page = open("lumen-theatre");
+
+            assertThat((String) browser.script("return document.querySelector('svg.curve title').textContent"))
+                    .contains(page.the("svg.curve .peaked").getText())
+                    .contains("limit 240 A")
+                    .contains("above the peak");
+        }
+
+        @Test
+        void everyTableHasACaptionAndItsRowsHaveHeaders() {
+            open("lumen-theatre");
+            browser.script("dispatchEvent(new Event('beforeprint'))");
+
+            assertThat(browser.script("return Array.from(document.querySelectorAll('table')).filter(table =>"
+                            + " !table.caption || !table.caption.textContent.trim()).length"))
+                    .isEqualTo(0L);
+            assertThat(browser.script(
+                            "return Array.from(document.querySelectorAll('section.big tbody tr')).filter(row =>"
+                                    + " !row.querySelector('th[scope=row]')).length"))
+                    .isEqualTo(0L);
+        }
+
+        /** WCAG 2.2, target size: 24 pixels each way for whatever is not within a sentence. */
+        @Test
+        void aFingerFindsEverythingOnAPhone() {
+            browser.window(390, 800);
+            open("lumen-theatre");
+
+            assertThat((List<?>) browser.script(
+                            "return Array.from(document.querySelectorAll('button, select, input, nav a, .handle')).filter(each =>"
+                                    + " each.checkVisibility() && !each.closest('dialog, #about')).filter(each => { const box ="
+                                    + " each.getBoundingClientRect(); return box.width < 24 || box.height < 24; })"
+                                    + ".map(each => each.id || each.className || each.textContent)"))
+                    .isEmpty();
         }
 
         /** 1280 pixels at 200 and at 400 %. */

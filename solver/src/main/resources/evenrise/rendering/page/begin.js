@@ -1,0 +1,8 @@
+  by("look").addEventListener("input", function () { document.documentElement.dataset.look = by("look").value; drawStrip(); });
+
+  learn(document);
+  sortable(document);
+  choose(0);
+  show(0);
+  readHash();
+  document.documentElement.dataset.ready = "true";

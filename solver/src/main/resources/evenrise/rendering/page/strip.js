@@ -1,0 +1,60 @@
+  // Which is tight when: every place over the whole time, of its inrush limit or, where none is stated, of the crest of its rating.
+  const strip = by("strip-rows"), BINS = 876, ROW = 24;
+  let stripRows = [], stripSeen = false;
+  function fullAt(which) {
+    const limit = limitOf(which), crest = Math.SQRT2 * nodes[which].rated_a;
+    return limit > 0 ? { amps: limit, words: "of " + Number(limit.toFixed(3)) + " A" } : { amps: crest, words: "crest " + Number(crest.toFixed(0)) + " A" };
+  }
+  function measureStrip() {
+    stripRows = [];
+    strip.replaceChildren();
+    if (!stripSeen) return;
+    const all = nodes.map(function (_, at) { return { at: at, most: Math.max.apply(null, begun(at).peak_a) / fullAt(at).amps }; }).sort(function (a, b) { return b.most - a.most; }).slice(0, 60);
+    all.forEach(function (each) {
+      const row = make("div", "row"), name = make("button", "", plain(each.at ? nodes[each.at].id : "supply")), canvas = document.createElement("canvas"), much = Math.round(100 * each.most);
+      name.type = "button"; name.dataset.node = each.at;
+      name.setAttribute("aria-label", "Show the current of " + nodeName(each.at) + ": at most " + much + " % of " + (limitOf(each.at) > 0 ? "its inrush limit" : "the crest of its rating, no inrush limit stated"));
+      canvas.width = BINS; canvas.height = 1; canvas.setAttribute("aria-hidden", "true");
+      row.append(name, canvas, make("span", "much" + (limitOf(each.at) > 0 ? "" : " note"), much + " %" + (limitOf(each.at) > 0 ? "" : "*")));
+      strip.append(row);
+      stripRows.push({ at: each.at, canvas: canvas, used: null });
+    });
+    let next = 0;
+    const rows = stripRows;
+    (function some() {
+      const begun = performance.now();
+      while (rows === stripRows && next < rows.length && performance.now() - begun < 6) measure(rows[next++]);
+      if (rows === stripRows && next < rows.length) setTimeout(some); else drawStrip();
+    })();
+  }
+  function measure(row) {
+    const full = fullAt(row.at).amps, begins = begun(row.at);
+    row.used = new Float64Array(BINS);
+    nodes[row.at].phases.forEach(function (p) {
+      sweep(seenBy(row.at, p, null), begins.rest_a[p], 0, end, BINS, function (t, v) { const c = Math.min(BINS - 1, Math.floor(BINS * t / end)); if (v / full > row.used[c]) row.used[c] = v / full; });
+    });
+  }
+  // Five steps of darkness, so that a step can be told from its neighbour; over the limit in another colour.
+  function drawStrip() {
+    if (!stripSeen || !stripRows.length) return;
+    const style = getComputedStyle(strip), shades = [1, 2, 3, 4, 5, 6].map(function (k) { return style.getPropertyValue("--shade" + k); });
+    stripRows.forEach(function (row) {
+      if (!row.used) return;
+      const pen = row.canvas.getContext("2d");
+      pen.clearRect(0, 0, BINS, 1);
+      for (let x = 0; x < BINS; x++) {
+        const first = Math.floor(BINS * (from + (until - from) * x / BINS) / end), last = Math.max(first + 1, Math.ceil(BINS * (from + (until - from) * (x + 1) / BINS) / end));
+        let most = 0;
+        for (let c = first; c < last && c < BINS; c++) most = Math.max(most, row.used[c]);
+        pen.fillStyle = shades[most > 1 + 1e-9 ? 5 : Math.min(4, Math.floor(5 * most))];
+        pen.fillRect(x, 0, 1, 1);
+      }
+    });
+  }
+  new IntersectionObserver(function (entries) { if (!stripSeen && entries.some(function (entry) { return entry.isIntersecting; })) { stripSeen = true; measureStrip(); } }, { rootMargin: "300px" }).observe(strip);
+  strip.addEventListener("click", function (event) {
+    const row = event.target.closest(".row"), name = row && row.querySelector("button");
+    if (!name) return;
+    if (event.target.tagName === "CANVAS") { const box = event.target.getBoundingClientRect(); go(from + (until - from) * (event.clientX - box.left) / box.width); }
+    choose(Number(name.dataset.node)); say();
+  });
