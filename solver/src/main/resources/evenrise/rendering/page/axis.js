@@ -47,7 +47,7 @@
     pane.setAttribute("x", plot.width * place(from)); pane.setAttribute("width", plot.width * (place(until) - place(from)));
     handles.forEach(function (handle, k) {
       const at = k ? until : from;
-      handle.style.left = 100 * place(at) + "%";
+      handle.style.left = k ? "min(" + 100 * place(at) + "%, 100% - 24px)" : 100 * place(at) + "%";
       handle.setAttribute("aria-valuenow", at.toFixed(3)); handle.setAttribute("aria-valuetext", at.toFixed(2) + " seconds");
     });
     by("whole").disabled = until - from >= end - 1e-9;
