@@ -2,6 +2,7 @@
 
   learn(document);
   sortable(document);
+  measureStrip();
   choose(0);
   show(0);
   readHash();

@@ -8,7 +8,6 @@
   function measureStrip() {
     stripRows = [];
     strip.replaceChildren();
-    if (!stripSeen) return;
     const all = nodes.map(function (_, at) { return { at: at, most: Math.max.apply(null, begun(at).peak_a) / fullAt(at).amps }; }).sort(function (a, b) { return b.most - a.most; }).slice(0, 60);
     all.forEach(function (each) {
       const row = make("div", "row"), name = make("button", "", plain(each.at ? nodes[each.at].id : "supply")), canvas = document.createElement("canvas"), much = Math.round(100 * each.most);
@@ -19,6 +18,8 @@
       strip.append(row);
       stripRows.push({ at: each.at, canvas: canvas, used: null });
     });
+    // Worked out when somebody comes near.
+    if (!stripSeen) return;
     let next = 0;
     const rows = stripRows;
     (function some() {
