@@ -50,11 +50,11 @@
       const letter = phases[p], row = make("div"), bar = make("dd", "bar"), fill = make("i"), value = make("dd", "amps");
       bar.append(fill); row.append(make("dt", "", letter), bar, value); list.append(row); values.push(value); bars.push(fill);
     });
-    card.append(head, slots, list);
+    const full = fullAt(k + 1);
+    const told = make("p", "note full", "bars: " + (limitOf(k + 1) > 0 ? "inrush limit " : "no inrush limit; ") + full.words);
+    card.append(head, slots, list, told);
     card.style.containIntrinsicSize = "auto " + (24 * (two ? most + 1 >> 1 : most) + 50 + 19 * node.phases.length) + "px";
     house.append(card);
-    const full = fullAt(k + 1);
-    list.append(make("dd", "note full", "bars: " + (limitOf(k + 1) > 0 ? "inrush limit " : "no inrush limit; ") + full.words));
     cards.push({ card: card, full: full.amps, node: k + 1, tally: tally, values: values, bars: bars, own: inSlots });
   });
   const watch = new IntersectionObserver(function (entries) {
