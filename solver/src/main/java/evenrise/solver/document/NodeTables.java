@@ -106,7 +106,8 @@ final class NodeTables {
     /** 100·max|I − mean|/mean over the phases that a node has; cells of others hold no number. */
     private static String imbalance(List<Phase> phases) {
         String amps = phases.stream().map(phase -> "[running" + phase + "]").collect(Collectors.joining(","));
-        return String.format(Locale.ROOT, "100*MAX(MAX(%1$s)-AVERAGE(%1$s),AVERAGE(%1$s)-MIN(%1$s))/AVERAGE(%1$s)", amps);
+        return String.format(
+                Locale.ROOT, "100*MAX(MAX(%1$s)-AVERAGE(%1$s),AVERAGE(%1$s)-MIN(%1$s))/AVERAGE(%1$s)", amps);
     }
 
     /** All that some point of the distribution has. */
