@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
 final class Quality {
     private static final String DIP_CHECK = "voltage-dip";
     private static final int NAMED_CHECKS = 4;
-    private static final String BOUND = "Above the proven bound";
+    private static final String BOUND = "Gap to the proven bound";
 
     private Quality() {}
 
