@@ -153,6 +153,6 @@ class CompareCommandTest {
                         "Total",
                         "Not included in any price",
                         "lock out");
-        assertThat(Files.readString(csv)).startsWith("Item,Quantity,\"Price, EUR\",\"Sum, EUR\"\r\n");
+        assertThat(Files.readString(csv)).startsWith("Item,Quantity,\"Price, EUR\",\"Sum, EUR\",Kind\r\n");
     }
 }
