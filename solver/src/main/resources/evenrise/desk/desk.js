@@ -3,43 +3,29 @@
 import { act, ask, complain, desk, listen, onShow, show } from "./wire.js";
 import { by, make, number, plain } from "./parts.js";
 import { drawHolding } from "./hand.js";
-import { panelsView, trayView } from "./panels.js";
-import { boardsView } from "./boards.js";
-import { timeView } from "./lanes.js";
-import { listsView } from "./sheet.js";
-import { searchView } from "./search.js";
-import { answersView } from "./answers.js";
-import { keptView } from "./branches.js";
+import { VIEWS } from "./views.js";
 
 const made = new Map();
-const VIEWS = {
-  loads: () => listsView(),
-  plan: () => {
-    const parts = [trayView(), panelsView(), boardsView()];
-    return { element: make("div", { class: "planning" }, ...parts.map((each) => each.element)), show: (sheet) => parts.forEach((each) => each.show(sheet)), redraws: true };
-  },
-  time: () => ({ ...timeView(), redraws: true }),
-  search: () => searchView(),
-  why: () => ({ ...answersView(), redraws: true }),
-  kept: () => ({ ...keptView(), redraws: true }),
-};
+const view = (name) => VIEWS.find((each) => each.name === name);
+
+by("views").append(...VIEWS.map((each) => make("a", { href: "#" + each.name }, each.label)));
 
 function current() {
   const name = location.hash.slice(1);
-  return VIEWS[name] ? name : desk.sheet && !desk.sheet.plan ? "loads" : "plan";
+  return view(name) ? name : desk.sheet && !desk.sheet.plan ? "loads" : "plan";
 }
 
 /** Puts the view that the address names into the page. */
 function turn() {
   const name = current();
-  if (!made.has(name)) made.set(name, VIEWS[name]());
-  const view = made.get(name);
+  if (!made.has(name)) made.set(name, view(name).begin());
+  const shown = made.get(name);
   document.querySelectorAll("nav a").forEach((link) => link.hash === "#" + name ? link.setAttribute("aria-current", "page") : link.removeAttribute("aria-current"));
-  const isBlank = !desk.sheet.plan && name !== "loads";
+  const isBlank = !desk.sheet.plan && !view(name).blank;
   if (isBlank) by("work").replaceChildren(make("p", { class: "empty" }, "There is no project in this folder yet. ", make("a", { href: "#loads" }, "Paste an equipment list"), ", or put a project's file there."));
   else {
-    if (by("work").firstChild !== view.element) by("work").replaceChildren(view.element);
-    view.show(desk.sheet.plan);
+    if (by("work").firstChild !== shown.element) by("work").replaceChildren(shown.element);
+    shown.show(desk.sheet.plan);
   }
 }
 
@@ -61,23 +47,22 @@ function figures(sheet) {
     fact("Last on", number(m.duration_s, 2) + " s"), fact("Placed", plan.loads.length - plan.unplaced.length + " of " + plan.loads.length, plan.unplaced.length > 0), fact("Objective", number(m.objective, 2))] : []));
   by("judged").textContent = plan ? plan.judged ? plain(plan.judged, 400) : "Electrical checks are being made…" : "";
   by("judged").className = plan && (m.hard_violations || plan.judged && plan.judged.includes("broken (")) ? "bad" : "";
+  by("caution").textContent = sheet.cautions.slice(0, 3).join(" ");
   by("cautions").replaceChildren(...sheet.cautions.map((each) => make("li", {}, each)));
   by("files").textContent = plain(sheet.folder + " · " + sheet.project_file + ", " + sheet.plan_file + " · evenrise " + sheet.version, 400);
 }
+let last = 0, before = "";
 figures.ofFigures = true;
-
-let last = 0, view = "";
 onShow(figures);
 onShow((sheet) => {
-  const name = current(), isNew = sheet.revision !== last || name !== view;
+  const name = current(), isNew = sheet.revision !== last || name !== before, { redraws, marks } = view(name);
   last = sheet.revision;
-  view = name;
-  const known = made.get(name);
-  if (isNew ? !known || known.redraws || !sheet.plan : known && known.redraws && name === "plan") turn();
+  before = name;
+  if (isNew ? !made.has(name) || redraws || !sheet.plan : made.has(name) && marks) turn();
 });
 onShow(drawHolding);
 
-addEventListener("hashchange", () => { turn(); view = current(); by("work").focus({ preventScroll: true }); scrollTo(0, 0); });
+addEventListener("hashchange", () => { turn(); before = current(); by("work").focus({ preventScroll: true }); scrollTo(0, 0); });
 by("undo").addEventListener("click", () => act("/api/undo", {}, "Taken back."));
 by("redo").addEventListener("click", () => act("/api/redo", {}, "Made again."));
 document.addEventListener("keydown", (event) => {

@@ -19,6 +19,7 @@ final class DeskFace {
         "index.html",
         "desk.css",
         "desk.js",
+        "views.js",
         "wire.js",
         "parts.js",
         "sheet.js",

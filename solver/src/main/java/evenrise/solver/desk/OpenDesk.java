@@ -39,7 +39,7 @@ public final class OpenDesk implements AutoCloseable {
             List<String> told = new ArrayList<>();
             Desk desk = new Desk(files, first(files, told), told);
             DeskWork work = new DeskWork(desk, files, jobs);
-            DeskServer server = new DeskServer(port, desk, new DeskRoutes(work));
+            DeskServer server = new DeskServer(port, desk, new DeskRoutes(DeskParts.of(work, desk, files, jobs)));
             Keeper keeper = new Keeper(files, desk, jobs);
             keeper.start();
             server.start();

@@ -94,6 +94,13 @@ final class Hall {
         return new DeskWork(new Desk(files, Optional.of(state()), List.of()), files, JOBS);
     }
 
+    /** Everything that can be asked there. */
+    static DeskRoutes routes(Path folder) {
+        DeskFiles files = DeskFiles.of(folder);
+        Desk desk = new Desk(files, Optional.of(state()), List.of());
+        return new DeskRoutes(DeskParts.of(new DeskWork(desk, files, JOBS), desk, files, JOBS));
+    }
+
     static DeskRequests.Move toSlot(String load, String panel, int slot) {
         return new DeskRequests.Move(
                 load,

@@ -41,11 +41,10 @@ class HostileRequestsTest {
     @Test
     void areAnsweredInWordsAndNothingBreaks() {
         Random chance = new Random(23);
-        List<String> paths = new DeskRoutes(Hall.work(Hall.in(folder)))
-                .all().keySet().stream()
-                        .filter(each -> each.startsWith("POST ") && !each.contains("search"))
-                        .map(each -> each.substring("POST ".length()))
-                        .toList();
+        List<String> paths = Hall.routes(Hall.in(folder)).all().keySet().stream()
+                .filter(each -> each.startsWith("POST ") && !each.contains("search"))
+                .map(each -> each.substring("POST ".length()))
+                .toList();
         try (OpenDesk desk = OpenDesk.on(folder, 0, Hall.JOBS)) {
             Wire wire = new Wire(desk.address());
             wire.open();

@@ -1,0 +1,13 @@
+package evenrise.solver.desk;
+
+import evenrise.solver.app.Jobs;
+import java.util.List;
+
+/** What the desk is made of, in the order in which its interface is described. */
+final class DeskParts {
+    private DeskParts() {}
+
+    static List<DeskPart> of(DeskWork work, Desk desk, DeskFiles files, Jobs jobs) {
+        return List.of(new WorkRoutes(work));
+    }
+}
