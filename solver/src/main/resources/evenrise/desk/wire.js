@@ -14,6 +14,10 @@ export function onEvent(kind, listener) { listeners.set(kind, listener); }
 
 export function show(sheet) {
   if (desk.sheet && sheet.revision < desk.sheet.revision) return;
+  if (sheet.since !== null) {
+    if (!desk.sheet || sheet.since !== desk.sheet.revision) { refresh(true); return; }
+    fill(sheet.plan, desk.sheet.plan);
+  }
   desk.sheet = sheet;
   desk.loads = new Map((sheet.plan ? sheet.plan.loads : []).map((load) => [load.id, load]));
   if (desk.chosen && !desk.loads.has(desk.chosen)) desk.chosen = null;
@@ -24,10 +28,20 @@ export function redraw() { views.forEach((view) => view(desk.sheet)); }
 
 export class Refused extends Error {}
 
+/** What an answer leaves out since it is as before. */
+function fill(plan, before) {
+  for (const list of ["panels", "boards", "loads"]) {
+    const changed = new Map(plan[list].map((each) => [each.id, each]));
+    plan[list] = before[list].map((each) => changed.get(each.id) || each);
+  }
+  if (plan.curves.length === 0) plan.curves = before.curves;
+}
+
 /** Asks, or sends where there is something to send. */
-export async function ask(path, body) {
-  const answer = await fetch(path, body === undefined ? {} : {
-    method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body),
+export async function ask(path, body, isWhole) {
+  const shown = desk.sheet && !isWhole ? { "Desk-Revision": String(desk.sheet.revision) } : {};
+  const answer = await fetch(path, body === undefined ? { headers: shown } : {
+    method: "POST", headers: { "Content-Type": "application/json", ...shown }, body: JSON.stringify(body),
   }).catch(() => { throw new Refused("the desk does not answer. Maybe it was ended: start it again."); });
   const read = await answer.json();
   if (!answer.ok) throw new Refused(read.messages.join(" "));
@@ -57,8 +71,8 @@ export function complain(refusal) {
   by("said").textContent = plain(refusal.message, 1200);
 }
 
-export async function refresh() {
-  try { show(await ask("/api/desk")); } catch (refusal) { complain(refusal); }
+export async function refresh(isWhole) {
+  try { show(await ask("/api/desk", undefined, isWhole)); } catch (refusal) { complain(refusal); }
 }
 
 /** Hears what happens elsewhere: another window, another program, the search. */

@@ -2,6 +2,7 @@ package evenrise.model.file;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.io.SerializedString;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
@@ -9,13 +10,14 @@ import evenrise.model.contract.Words;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Method;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 
 /**
  * Writes records as JSON (RFC 8259) in the spelling of the files: a key as {@link Words#key} gives it, an enum as its
@@ -32,6 +34,18 @@ public final class Json {
                     .withArrayEmptySeparator(""))
             .withObjectIndenter(LINES)
             .withArrayIndenter(LINES);
+
+    private record Member(SerializedString key, Method accessor) {}
+
+    // Spelling a key costs more than writing its value.
+    private static final ClassValue<List<Member>> MEMBERS = new ClassValue<>() {
+        @Override
+        protected List<Member> computeValue(Class<?> type) {
+            return Stream.of(type.getRecordComponents())
+                    .map(each -> new Member(new SerializedString(Words.key(each.getName())), each.getAccessor()))
+                    .toList();
+        }
+    };
 
     private final JsonGenerator to;
 
@@ -123,9 +137,9 @@ public final class Json {
             to.writeEndObject();
         } else if (value instanceof Record object) {
             to.writeStartObject();
-            for (RecordComponent component : object.getClass().getRecordComponents()) {
-                to.writeFieldName(Words.key(component.getName()));
-                value(read(component, object));
+            for (Member member : MEMBERS.get(object.getClass())) {
+                to.writeFieldName(member.key());
+                value(read(member.accessor(), object));
             }
             to.writeEndObject();
         } else {
@@ -133,11 +147,11 @@ public final class Json {
         }
     }
 
-    private static Object read(RecordComponent component, Record object) {
+    private static Object read(Method accessor, Record object) {
         try {
-            return component.getAccessor().invoke(object);
+            return accessor.invoke(object);
         } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(component + " cannot be read", e);
+            throw new IllegalStateException(accessor + " cannot be read", e);
         }
     }
 }

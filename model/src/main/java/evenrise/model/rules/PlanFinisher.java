@@ -41,7 +41,12 @@ public final class PlanFinisher {
 
     /** The plan with phases and times of every assignment, and nothing else filled in. */
     public static Plan timed(Project project, Plan bare) {
-        Layout layout = Layout.of(new ProjectIndex(project), bare);
+        return timed(new ProjectIndex(project), bare);
+    }
+
+    /** The same with an index that is there already. */
+    public static Plan timed(ProjectIndex index, Plan bare) {
+        Layout layout = Layout.of(index, bare);
         List<Assignment> assignments = bare.assignments().stream()
                 .map(assignment -> finish(assignment, layout))
                 .toList();

@@ -6,9 +6,13 @@ import evenrise.solver.app.JobFailed;
 import evenrise.solver.app.Jobs;
 import evenrise.solver.desk.DeskAnswers.DeskEvent;
 import evenrise.solver.desk.DeskAnswers.DeskSheet;
+import evenrise.solver.desk.DeskAnswers.PlanSheet;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -19,6 +23,7 @@ import java.util.function.Function;
  */
 final class Desk {
     private static final int MOST_TOLD = 20;
+    private static final int MOST_REMEMBERED = 4;
 
     private final DeskFiles files;
     private final Chronicle chronicle;
@@ -26,6 +31,14 @@ final class Desk {
     private final List<String> told = new ArrayList<>();
     private Optional<JudgedState> judged;
     private Optional<String> assessed = Optional.empty();
+    /** What windows were shown last, by revision. */
+    private final Map<Long, PlanSheet> shown = new LinkedHashMap<>() {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Long, PlanSheet> eldest) {
+            return size() > MOST_REMEMBERED;
+        }
+    };
+
     private long revision = 1;
 
     Desk(DeskFiles files, Optional<DeskState> first, List<String> told) {
@@ -38,15 +51,29 @@ final class Desk {
     synchronized DeskSheet sheet() {
         return new DeskSheet(
                 revision,
+                OptionalLong.empty(),
                 Jobs.version(),
                 files.folder().toAbsolutePath().normalize().getFileName().toString(),
                 files.project().getFileName().toString(),
                 files.plan().getFileName().toString(),
                 chronicle.undoable(),
                 chronicle.redoable(),
-                judged.map(each -> new ShownPlan(each.layout(), each.verdict()).sheet(assessed)),
+                judged.map(this::shown),
                 List.copyOf(told),
                 Cautions.ALL);
+    }
+
+    private PlanSheet shown(JudgedState state) {
+        PlanSheet sheet = shown.containsKey(revision)
+                ? shown.get(revision).withJudged(assessed)
+                : new ShownPlan(state.layout(), state.verdict()).sheet(assessed);
+        shown.put(revision, sheet);
+        return sheet;
+    }
+
+    /** The same with differences alone, for a window that shows an earlier revision which is still remembered. */
+    synchronized DeskSheet since(long earlier, DeskSheet sheet) {
+        return SheetDifference.of(earlier, Optional.ofNullable(shown.get(earlier)), sheet);
     }
 
     synchronized long revision() {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 
 /** What the desk tells its windows, as they are written: the types of its interface. */
 public final class DeskAnswers {
@@ -18,12 +19,15 @@ public final class DeskAnswers {
      *
      * @param revision rises with every change
      * @param folder its own name, without those it lies in
+     * @param since where the window has said what it shows: the revision from which only differences are told; of panels,
+     *     boards and loads those that are another, of curves none where they are the same
      * @param undo what would be taken back; empty where there is nothing
      * @param plan empty where there is no project yet
      * @param told what windows are to be told once more: what another program did to the files
      */
     public record DeskSheet(
             long revision,
+            OptionalLong since,
             String version,
             String folder,
             String projectFile,
@@ -50,7 +54,11 @@ public final class DeskAnswers {
             List<BoardView> boards,
             List<LoadView> loads,
             List<String> unplaced,
-            List<CurveView> curves) {}
+            List<CurveView> curves) {
+        PlanSheet withJudged(Optional<String> words) {
+            return new PlanSheet(name, metrics, violations, words, phases, panels, boards, loads, unplaced, curves);
+        }
+    }
 
     /**
      * A panel.

@@ -21,6 +21,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The project's file and its plan's beside it: read, written as a whole, and watched for what other programs do. */
@@ -34,6 +35,14 @@ final class DeskFiles {
     private final Path plan;
     private String projectSha256 = NONE;
     private String planSha256 = NONE;
+    /** What this desk has written last, where nobody else has since. */
+    private Optional<Held> held = Optional.empty();
+
+    private record Held(Project project, SideNotes notes) {
+        boolean is(Project other, SideNotes otherNotes) {
+            return project == other && notes == otherNotes;
+        }
+    }
 
     private DeskFiles(Path folder, Path project) {
         this.folder = folder;
@@ -97,6 +106,7 @@ final class DeskFiles {
     synchronized Reading<Project> readProject() {
         Reading<Project> read = ProjectFile.read(project);
         projectSha256 = read.sha256();
+        held = Optional.empty();
         return read;
     }
 
@@ -123,6 +133,10 @@ final class DeskFiles {
 
     /** @return SHA-256 of what is in the file now */
     synchronized String write(Project of, SideNotes notes) throws WriteFailed {
+        if (held.filter(each -> each.is(of, notes)).isPresent() && Files.exists(project)) {
+            // A plan changes more often than its project.
+            return projectSha256;
+        }
         ByteArrayOutputStream text = new ByteArrayOutputStream();
         ProjectFile.write(of, notes, text, Format.ofName(project.toString()));
         String sha256 = sha256(text.toByteArray());
@@ -130,6 +144,7 @@ final class DeskFiles {
             WholeFile.write(project, text.toByteArray());
             projectSha256 = sha256;
         }
+        held = Optional.of(new Held(of, notes));
         return sha256;
     }
 

@@ -4,6 +4,7 @@ import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import evenrise.model.file.Json;
 import evenrise.solver.app.JobFailed;
+import evenrise.solver.desk.DeskAnswers.DeskSheet;
 import evenrise.solver.desk.DeskAnswers.Refusal;
 import java.io.IOException;
 import java.io.InputStream;
@@ -19,6 +20,9 @@ import java.util.concurrent.atomic.AtomicInteger;
 /** Serves windows of this machine and nobody else. */
 final class DeskServer implements AutoCloseable {
     static final int MOST_BODY_BYTES = 8 << 20;
+
+    /** The revision that a window shows. */
+    static final String SHOWN = "Desk-Revision";
 
     private static final int MOST_WINDOWS = 32;
     private static final int OK = 200;
@@ -158,13 +162,21 @@ final class DeskServer implements AutoCloseable {
             return;
         }
         try {
-            json(exchange, OK, Json.compact(route.answer(body)));
+            json(exchange, OK, Json.compact(asShown(exchange, route.answer(body))));
         } catch (JobFailed e) {
             json(exchange, NOT_DONE, Json.compact(new Refusal(e.messages())));
         } catch (RuntimeException e) {
             // Whatever it is, the desk stands: nothing was changed, and the next request is answered.
             refuse(exchange, BUG, "this should not have happened, and nothing was changed: " + e + ". It is a bug.");
         }
+    }
+
+    /** Of what lies on the desk a window that says what it shows is told the differences. */
+    private Record asShown(HttpExchange exchange, Record answer) {
+        String earlier = exchange.getRequestHeaders().getFirst(SHOWN);
+        return answer instanceof DeskSheet sheet && earlier != null && earlier.matches("[0-9]{1,15}")
+                ? desk.since(Long.parseLong(earlier), sheet)
+                : answer;
     }
 
     private static void refuse(HttpExchange exchange, int code, String why) throws IOException {

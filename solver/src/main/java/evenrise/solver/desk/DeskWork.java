@@ -131,7 +131,7 @@ final class DeskWork {
             }
             Plan plan = now.state().plan();
             return PlanFinisher.timed(
-                    now.state().project(),
+                    now.layout().index(),
                     plan.withBoards(plan.boards().stream()
                             .map(each -> each.id().equals(asked.board()) ? setting : each)
                             .toList()));

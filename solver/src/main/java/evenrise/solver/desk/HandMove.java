@@ -174,7 +174,7 @@ final class HandMove {
     }
 
     private Plan timed(Plan bare) {
-        return PlanFinisher.timed(layout.project(), bare);
+        return PlanFinisher.timed(layout.index(), bare);
     }
 
     private void refuseTaken(List<Placement> there, String panel, int slot) {

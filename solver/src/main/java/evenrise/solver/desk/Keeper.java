@@ -8,15 +8,9 @@ import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.PlanFinisher;
-import evenrise.solver.app.AuditRequest;
-import evenrise.solver.app.JobFailed;
 import evenrise.solver.app.Jobs;
-import evenrise.solver.app.Source;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
 
 /**
  * Keeps the files as the desk is: every change is written at once, as a whole, by a thread of its own, and again with all
@@ -24,30 +18,22 @@ import java.util.concurrent.TimeUnit;
  */
 final class Keeper implements AutoCloseable {
     private static final long LOOK_MILLIS = 1000;
-    private static final long PATIENCE_SECONDS = 20;
 
     private final DeskFiles files;
     private final Desk desk;
-    private final Jobs jobs;
     private final Thread thread = new Thread(this::keep, "keeper");
-    // Bounds of a large project take their time, and no change waits for them to be kept.
-    private final ExecutorService assessor = Executors.newSingleThreadExecutor(task -> {
-        Thread own = new Thread(task, "assessor");
-        own.setDaemon(true);
-        return own;
-    });
+    private final Assessor assessor;
     private boolean isClosing;
     private boolean isWaiting;
     /** What the files hold; what was read from them is not written again by that alone. */
     private volatile DeskState written;
 
     private volatile DeskState taken;
-    private DeskState complete;
 
     Keeper(DeskFiles files, Desk desk, Jobs jobs) {
         this.files = files;
         this.desk = desk;
-        this.jobs = jobs;
+        this.assessor = new Assessor(desk, jobs, this::writeWhole);
         this.written = desk.state().orElse(null);
         this.taken = written;
         thread.setDaemon(true);
@@ -60,7 +46,7 @@ final class Keeper implements AutoCloseable {
 
     void start() {
         thread.start();
-        assessor.execute(this::assess);
+        assessor.wake();
     }
 
     private synchronized void wake() {
@@ -77,10 +63,7 @@ final class Keeper implements AutoCloseable {
         }
         try {
             thread.join();
-            assessor.shutdown();
-            if (!assessor.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
-                assessor.shutdownNow();
-            }
+            assessor.close();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
@@ -120,38 +103,26 @@ final class Keeper implements AutoCloseable {
             // Figures that take no time are there at once; bounds and the electrical checks follow.
             files.write(PlanFinisher.signed(now.project(), now.plan(), madeBy(now.plan(), sha256)));
             written = now;
-            assessor.execute(this::assess);
+            assessor.wake();
         } catch (WriteFailed e) {
             written = now;
             desk.tell("nothing could be kept: " + e.getMessage() + " What is on the screen is not in the files.");
         }
     }
 
-    /** Of the state that is there when its turn comes; what was there in between nobody sees any more. */
-    private void assess() {
-        DeskState now = desk.state().orElse(null);
-        if (now == null || now == complete) {
+    private void writeWhole(DeskState now, Plan whole) {
+        if (now != written || now == taken || files.areChangedElsewhere()) {
             return;
         }
-        complete = now;
         try {
-            Plan whole = judged(now);
-            desk.assessed(now, whole.assessment().orElseThrow().headline());
-            if (now == written && now != taken && !files.areChangedElsewhere()) {
-                String sha256 = files.write(now.project(), now.notes());
-                files.write(whole.with()
-                        .madeBy(madeBy(now.plan(), sha256))
-                        .cautions(Cautions.ALL)
-                        .build());
-            }
-        } catch (JobFailed | WriteFailed e) {
-            desk.tell("the plan could not be judged: " + Harmless.shown(e.getMessage()));
+            String sha256 = files.write(now.project(), now.notes());
+            files.write(whole.with()
+                    .madeBy(madeBy(now.plan(), sha256))
+                    .cautions(Cautions.ALL)
+                    .build());
+        } catch (WriteFailed e) {
+            desk.tell("the figures could not be kept: " + Harmless.shown(e.getMessage()));
         }
-    }
-
-    private Plan judged(DeskState state) {
-        AuditRequest request = new AuditRequest(Source.of(state.project()), Source.of(state.plan()));
-        return jobs.audit(request).evaluation().plan();
     }
 
     private static MadeBy madeBy(Plan plan, String projectSha256) {
@@ -187,7 +158,7 @@ final class Keeper implements AutoCloseable {
         written = next;
         taken = next;
         desk.put("what another program changed", next);
-        assessor.execute(this::assess);
+        assessor.wake();
         desk.tell("another program changed the files of this project; that is on the desk now. Undo brings back what"
                 + " was here before.");
     }

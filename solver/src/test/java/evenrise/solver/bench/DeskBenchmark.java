@@ -13,6 +13,8 @@ import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.search.Planner;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.net.CookieManager;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -26,6 +28,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What a window waits for at the desk: a move by hand with all that follows, and what every free place of a load costs. */
 final class DeskBenchmark {
@@ -39,11 +43,17 @@ final class DeskBenchmark {
     static void print() throws IOException, InterruptedException {
         System.out.printf(
                 Locale.ROOT,
-                "The desk: %d moves of a load to and fro after %d to warm up, wall time from request to whole answer.%n",
+                "The desk: %d moves of a load to and fro after %d to warm up, wall time from request to whole answer,%nand processor time of the thread that answers.%n",
                 TIMES,
                 WARM);
         BenchTable table = new BenchTable(
-                "project", "loads", "move, median ms", "slowest of ten ms", "all places ms", "answer kB");
+                "project",
+                "loads",
+                "move, median ms",
+                "slowest of ten ms",
+                "of it processor ms",
+                "all places ms",
+                "answer kB");
         table.head(System.out);
         String chosen = System.getProperty("bench.projects", "");
         for (String name : chosen.isBlank() ? USUAL : List.of(chosen.split(","))) {
@@ -71,17 +81,22 @@ final class DeskBenchmark {
                     .findFirst()
                     .orElseThrow();
             double[] millis = new double[TIMES];
+            double processorMillis = 0;
             int bytes = 0;
             for (int i = -WARM; i < TIMES; i++) {
                 String away = "{\"load\": \"" + first.load() + "\"}";
                 String back = "{\"load\": \"" + first.load() + "\", \"panel\": \"" + first.panel() + "\", \"slot\": "
                         + first.slot() + "}";
+                if (i == 0) {
+                    processorMillis = processorMillis();
+                }
                 long start = System.nanoTime();
                 bytes = window.post("/api/move", i % 2 == 0 ? away : back);
                 if (i >= 0) {
                     millis[i] = (System.nanoTime() - start) / 1e6;
                 }
             }
+            processorMillis = (processorMillis() - processorMillis) / TIMES;
             long start = System.nanoTime();
             window.post("/api/hang", "{\"load\": \"" + first.load() + "\", \"panels\": [\"" + first.panel() + "\"]}");
             double hanging = (System.nanoTime() - start) / 1e6;
@@ -91,15 +106,30 @@ final class DeskBenchmark {
                     Integer.toString(project.loads().size()),
                     String.format(Locale.ROOT, "%.0f", millis[TIMES / 2]),
                     String.format(Locale.ROOT, "%.0f", millis[TIMES * 9 / 10]),
+                    String.format(Locale.ROOT, "%.1f", processorMillis),
                     String.format(Locale.ROOT, "%.0f", hanging),
                     Integer.toString(bytes / 1000));
         }
     }
 
+    /** Of the threads that answer: what a busy machine does not stretch. */
+    private static double processorMillis() {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        return Arrays.stream(threads.getThreadInfo(threads.getAllThreadIds()))
+                        .filter(each -> each != null && each.getThreadName().equals("desk"))
+                        .mapToLong(each -> threads.getThreadCpuTime(each.getThreadId()))
+                        .filter(nanos -> nanos > 0)
+                        .sum()
+                / 1e6;
+    }
+
     private static final class Window {
+        private static final Pattern REVISION = Pattern.compile("\\{\"revision\":([0-9]+)");
+
         private final HttpClient client =
                 HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
         private final String origin;
+        private String shown = "0";
 
         Window(String address) throws IOException, InterruptedException {
             origin = address.replaceFirst("/\\?.*", "");
@@ -111,12 +141,15 @@ final class DeskBenchmark {
                     HttpRequest.newBuilder(URI.create(origin + path))
                             .header("Origin", origin)
                             .header("Content-Type", "application/json")
+                            .header("Desk-Revision", shown)
                             .POST(BodyPublishers.ofString(body))
                             .build(),
                     BodyHandlers.ofByteArray());
             if (answer.statusCode() != 200) {
                 throw new IOException(path + " " + new String(answer.body(), StandardCharsets.UTF_8));
             }
+            Matcher revision = REVISION.matcher(new String(answer.body(), StandardCharsets.UTF_8));
+            shown = revision.lookingAt() ? revision.group(1) : shown;
             return answer.body().length;
         }
     }

@@ -150,7 +150,7 @@ class DeskByHandTest {
         window.turnTo("loads", ".grid .body .row");
         browser.until("document.querySelector('[data-c=\"7\"]')");
 
-        browser.element("[data-r='0'][data-c='7']").click();
+        window.click("[data-r='0'][data-c='7']");
         browser.press("2,5", Keys.ENTER);
 
         window.untilSaid("1 cell taken in.");
@@ -162,7 +162,7 @@ class DeskByHandTest {
         window.turnTo("loads", ".grid .body .row");
         browser.until("document.querySelector('[data-c=\"7\"]')");
 
-        browser.element("[data-r='0'][data-c='7']").click();
+        window.click("[data-r='0'][data-c='7']");
         browser.script("const given = new DataTransfer(); given.setData('text/plain', '2.5\\t1.1\\nmany\\t1.2');"
                 + "document.querySelector('.grid').dispatchEvent(new ClipboardEvent('paste',"
                 + " { clipboardData: given, bubbles: true, cancelable: true }))");
@@ -170,7 +170,7 @@ class DeskByHandTest {
         browser.until(
                 "document.querySelector('[aria-invalid=true]') && document.querySelector('[data-r=\"1\"][data-c=\"8\"]').textContent === '1.2'");
         assertThat(window.texts("[aria-invalid=true]")).containsExactly("many");
-        browser.element("[aria-invalid=true]").click();
+        window.click("[aria-invalid=true]");
         assertThat(browser.text("#cure")).contains("'many', expected a number", "not in the file yet");
         browser.press("3", Keys.ENTER);
         browser.until("!document.querySelector('[aria-invalid=true]')");
@@ -180,7 +180,7 @@ class DeskByHandTest {
     void valuesAreFilledDown() {
         window.turnTo("loads", ".grid .body .row");
         browser.until("document.querySelector('[data-c=\"7\"]')");
-        browser.element("[data-r='0'][data-c='7']").click();
+        window.click("[data-r='0'][data-c='7']");
 
         browser.hand()
                 .keyDown(Keys.SHIFT)

@@ -11,10 +11,13 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import org.openqa.selenium.By;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 
 /** A desk on a folder of its own, with a window on it. */
 final class DeskWindow implements AutoCloseable {
+    private static final int MOST_CLICKS = 20;
+
     final Browser browser;
     final Path folder;
     final OpenDesk desk;
@@ -59,6 +62,20 @@ final class DeskWindow implements AutoCloseable {
 
     WebElement output(String board, int output) {
         return browser.element("[data-board=\"" + board + "\"][data-output=\"" + output + "\"]");
+    }
+
+    /** Clicks what is there when it is clicked: a list is painted anew whenever something about it is told. */
+    void click(String selector) {
+        for (int left = MOST_CLICKS; left > 0; left--) {
+            try {
+                browser.element(selector).click();
+                return;
+            } catch (StaleElementReferenceException painted) {
+                if (left == 1) {
+                    throw painted;
+                }
+            }
+        }
     }
 
     String said() {

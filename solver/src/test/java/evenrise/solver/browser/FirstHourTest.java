@@ -74,14 +74,14 @@ class FirstHourTest {
                 .contains(told("Placed 0 of 28").substring(7));
         window.turnTo("loads", ".grid .body .row");
         browser.until("document.querySelector('[data-c=\"7\"]')");
-        browser.element("[data-r='0'][data-c='7']").click();
+        window.click("[data-r='0'][data-c='7']");
         browser.press("1.5", Keys.ENTER);
         window.untilSaid(told("1 cell taken in."));
         undo();
-        browser.element("[data-r='0'][data-c='7']").click();
+        window.click("[data-r='0'][data-c='7']");
         browser.press(told("many"), Keys.ENTER);
         browser.until("document.querySelector('[aria-invalid=true]')");
-        browser.element("[aria-invalid=true]").click();
+        window.click("[aria-invalid=true]");
         browser.press("1.5", Keys.ENTER);
         browser.until("!document.querySelector('[aria-invalid=true]')");
         window.untilSaid("1 cell taken in.");
