@@ -28,15 +28,26 @@ final class QuantityRanges {
     }
 
     private void range(QuantityRange range, String at) {
-        if (range.low() > range.likely()) {
+        if (range.low() > range.listed()) {
             found.accept(Objection.error(
-                    at + "/low", "" + range.low(), "at most " + range.likely() + ", the number of loads listed", ""));
+                    at + "/low", "" + range.low(), "at most " + range.listed() + ", the number of loads listed", ""));
         }
-        if (range.high() < range.likely()) {
+        if (range.high() < range.listed()) {
             found.accept(Objection.error(
                     at + "/high",
                     "" + range.high(),
-                    "at least " + range.likely() + ", the number of loads listed",
+                    "at least " + range.listed() + ", the number of loads listed",
+                    ""));
+        }
+        if (range.likely().isPresent() && (range.tip() < range.low() || range.tip() > range.high())) {
+            found.accept(Objection.error(
+                    at + "/likely", "" + range.tip(), "a number from " + range.low() + " to " + range.high(), ""));
+        }
+        if (!range.stated() && (range.low() != range.listed() || range.high() != range.listed())) {
+            found.accept(Objection.error(
+                    at + "/stated",
+                    "false",
+                    "low and high as " + range.listed() + ", the number of loads listed: nobody has said how many",
                     ""));
         }
         for (int j = 0; j < range.loads().size() && parts.knows("/loads"); j++) {

@@ -5,6 +5,7 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Catalogue;
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
+import evenrise.model.project.QuantityRange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -51,6 +52,7 @@ public record PriceBasis(List<String> exclusions, boolean isUsual, List<String> 
                         load -> load.switched() && load.inrushPeakAmps().isEmpty())
                 .ifPresent(assumptions::add);
         open(project).ifPresent(assumptions::add);
+        unknown(project).ifPresent(assumptions::add);
         if (plan.isEmpty() && LeadLines.arePriced(project)) {
             assumptions.add("Control leads between panels follow from a plan and are not in this price.");
         }
@@ -108,11 +110,24 @@ public record PriceBasis(List<String> exclusions, boolean isUsual, List<String> 
 
     private static Optional<String> open(Project project) {
         List<String> words = project.quantities().stream()
-                .map(each -> each.name() + " " + each.likely() + " (" + each.low() + " to " + each.high() + ")")
+                .filter(QuantityRange::stated)
+                .map(each -> each.name() + " " + each.listed() + " (" + each.low() + " to " + each.high()
+                        + (each.tip() == each.listed() ? "" : ", likely " + each.tip()) + ")")
                 .toList();
         return words.isEmpty()
                 ? Optional.empty()
-                : Optional.of("Quantities that are open stand at what is likely: " + String.join(", ", words) + ".");
+                : Optional.of("Quantities that are open are counted as: " + String.join(", ", words) + ".");
+    }
+
+    private static Optional<String> unknown(Project project) {
+        List<String> words = project.quantities().stream()
+                .filter(each -> !each.stated())
+                .map(each -> each.name() + " " + each.listed())
+                .toList();
+        return words.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Nobody has said how many there are, and no range covers it; counted as: "
+                        + String.join(", ", words) + ".");
     }
 
     private static Optional<String> guesses(Project project) {

@@ -97,7 +97,13 @@ public record Columns(
         Optional<String> phases,
 
         @Field(meaning = "Header of the power on a motor's shaft, in horsepower", optional = true)
-        Optional<String> shaftPower) {
+        Optional<String> shaftPower,
+
+        @Field(meaning = "Header of the fewest equal pieces there may be", optional = true)
+        Optional<String> quantityLow,
+
+        @Field(meaning = "Header of the most equal pieces there may be", optional = true)
+        Optional<String> quantityHigh) {
     public static final Columns BY_THEIR_WORDS = builder().build();
 
     public Columns {
@@ -130,7 +136,9 @@ public record Columns(
                 breaker,
                 circuit,
                 phases,
-                shaftPower);
+                shaftPower,
+                quantityLow,
+                quantityHigh);
     }
 
     /** @param header of a component, by its name */
@@ -164,6 +172,8 @@ public record Columns(
                 .circuit(header.apply("circuit"))
                 .phases(header.apply("phases"))
                 .shaftPower(header.apply("shaftPower"))
+                .quantityLow(header.apply("quantityLow"))
+                .quantityHigh(header.apply("quantityHigh"))
                 .build();
     }
 

@@ -95,7 +95,14 @@ public record Mapping(
         List<PanelOfRoom> panelsOfRooms,
 
         @Field(meaning = "Texts of cells that are to be read as others", optional = true)
-        List<CellReading> readings)
+        List<CellReading> readings,
+
+        @Field(
+                meaning = "How far a number of pieces may be from one that is said to be about so many",
+                min = 0,
+                max = 100,
+                byDefault = "20")
+        double aboutPercent)
         implements MappingBuilder.With {
     /** The format that this software reads. */
     public static final String FORMAT = "evenrise-mapping/1";
@@ -123,7 +130,8 @@ public record Mapping(
                 ignore,
                 sheets,
                 panelsOfRooms,
-                readings);
+                readings,
+                aboutPercent);
         boardTypes = List.copyOf(boardTypes);
         ignore = List.copyOf(ignore);
         sheets = List.copyOf(sheets);
@@ -141,6 +149,15 @@ public record Mapping(
         return sheet.map(sheetName::equals).orElse(true)
                 ? Optional.of(new SheetMapping(sheetName, headerRow, columns, ignore))
                 : Optional.empty();
+    }
+
+    /** Of this sheet alone. */
+    public Mapping only(String sheetName) {
+        return sheets.isEmpty()
+                ? withSheet(Optional.of(sheetName))
+                : withSheets(sheets.stream()
+                        .filter(each -> each.sheet().equals(sheetName))
+                        .toList());
     }
 
     /** With further columns that are not to be read, whatever the sheet. */

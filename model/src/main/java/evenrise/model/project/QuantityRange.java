@@ -5,8 +5,9 @@ import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
 import java.util.List;
+import java.util.OptionalInt;
 
-/** Loads of one kind of which nobody knows yet how many there are; as many as are listed are likely. */
+/** Loads of one kind of which nobody knows yet how many there are. */
 @FileRecord
 public record QuantityRange(
         @Field(meaning = "What they are, as it is printed", atLeast = 1)
@@ -19,10 +20,24 @@ public record QuantityRange(
         int low,
 
         @Field(meaning = "Most there may be", min = 1, max = 10_000)
-        int high)
+        int high,
+
+        @Field(
+                meaning = "Number that is likely; as many as are listed when absent",
+                min = 0,
+                max = 10_000,
+                optional = true)
+        OptionalInt likely,
+
+        @Field(
+                meaning =
+                        "Whether anybody has said how many; else those listed stand for an unknown number, and low and"
+                                + " high are theirs",
+                byDefault = "true")
+        boolean stated)
         implements QuantityRangeBuilder.With {
     public QuantityRange {
-        Contract.check(QuantityRange.class, name, loads, low, high);
+        Contract.check(QuantityRange.class, name, loads, low, high, likely, stated);
         loads = List.copyOf(loads);
     }
 
@@ -32,7 +47,12 @@ public record QuantityRange(
     }
 
     /** How many the project has. */
-    public int likely() {
+    public int listed() {
         return loads.size();
+    }
+
+    /** The number that is likely, as far as anybody has said. */
+    public int tip() {
+        return likely.orElse(listed());
     }
 }

@@ -9,16 +9,23 @@ import evenrise.model.intake.Mapping;
 import evenrise.model.project.Project;
 import evenrise.solver.intake.EquipmentList;
 import evenrise.solver.intake.Template;
+import evenrise.solver.table.HeaderWords;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** An equipment list made a project. */
 final class ImportJob {
+    private static final String ENDING = ".project.json";
+
     private ImportJob() {}
 
     static ImportResult run(ImportRequest request, Watch watch) {
@@ -68,7 +75,75 @@ final class ImportJob {
         Outputs.write(() -> WholeFile.write(file, isCsv ? Template.csv() : Template.workbook()));
     }
 
+    /** Each sheet a project of its own, in a folder; none is written where one cannot be. */
+    static ImportAlternatesResult alternates(ImportRequest request, Watch watch) {
+        Path folder = request.target().orElseThrow();
+        Mapping mapping = mapping(request, watch);
+        List<String> sheets = told(request, () -> EquipmentList.sheets(request.list(), mapping));
+        if (sheets.size() < 2) {
+            throw new JobFailed(
+                    JobFailed.Reason.INPUT,
+                    request.list() + ": alternates are two or more sheets of one workbook that hold lists; it has "
+                            + sheets.size() + ".");
+        }
+        String title = title(request);
+        Map<String, ImportResult> results = new LinkedHashMap<>();
+        Map<Path, EquipmentList> files = new LinkedHashMap<>();
+        boolean isWritten = true;
+        for (String sheet : sheets) {
+            EquipmentList read =
+                    told(request, () -> EquipmentList.read(request.list(), mapping.only(sheet), title + ", " + sheet));
+            isWritten &= read.project().isPresent() && (read.problems().isEmpty() || request.withoutBadRows());
+            results.put(sheet, new ImportResult(read, Optional.empty()));
+            files.put(folder.resolve(fileName(sheet, files.keySet())), read);
+        }
+        if (isWritten) {
+            watch.at(Stage.WRITING);
+            made(folder);
+            files.forEach((file, read) -> write(read, file, watch));
+        }
+        return new ImportAlternatesResult(
+                results,
+                isWritten
+                        ? files.keySet().stream()
+                                .map(file -> file.getFileName().toString())
+                                .toList()
+                        : List.of(),
+                isWritten
+                        ? Optional.empty()
+                        : Optional.of(request.list() + ": nothing is written. Cure what is listed, or say"
+                                + " --without-bad-rows."));
+    }
+
+    private static void made(Path folder) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new JobFailed(
+                    JobFailed.Reason.OUTPUT, "folder '" + folder + "' could not be made: " + e.getMessage() + ".");
+        }
+    }
+
+    private static String fileName(String sheet, Set<Path> taken) {
+        String plain = HeaderWords.words(sheet).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String base = plain.isEmpty() ? "alternate" : plain;
+        String name = base;
+        for (int number = 2; isTaken(name, taken); number++) {
+            name = base + "-" + number;
+        }
+        return name + ENDING;
+    }
+
+    private static boolean isTaken(String name, Set<Path> taken) {
+        return taken.stream().anyMatch(file -> file.getFileName().toString().equals(name + ENDING));
+    }
+
     private static EquipmentList read(ImportRequest request, Watch watch) {
+        Mapping mapping = mapping(request, watch);
+        return told(request, () -> EquipmentList.read(request.list(), mapping, title(request)));
+    }
+
+    private static Mapping mapping(ImportRequest request, Watch watch) {
         Mapping mapping = request.mapping()
                 .map(file -> Inputs.told(file.toString(), MappingFile.read(file), watch.notes())
                         .value()
@@ -80,15 +155,27 @@ final class ImportJob {
         if (!request.ignored().isEmpty()) {
             mapping = mapping.withIgnored(request.ignored());
         }
-        Path list = request.list();
-        String title =
-                request.name().orElseGet(() -> list.getFileName().toString().replaceFirst("\\.[^.]*$", ""));
+        return mapping;
+    }
+
+    private static String title(ImportRequest request) {
+        String title = request.name()
+                .orElseGet(() -> request.list().getFileName().toString().replaceFirst("\\.[^.]*$", ""));
+        return title.isBlank() ? "Equipment list" : title;
+    }
+
+    private interface Reads<T> {
+        T read() throws IOException;
+    }
+
+    private static <T> T told(ImportRequest request, Reads<T> reads) {
         try {
-            return EquipmentList.read(list, mapping, title.isBlank() ? "Equipment list" : title);
+            return reads.read();
         } catch (NoSuchFileException e) {
-            throw new JobFailed(JobFailed.Reason.INPUT, "file '" + list + "' does not exist.");
+            throw new JobFailed(JobFailed.Reason.INPUT, "file '" + request.list() + "' does not exist.");
         } catch (IOException e) {
-            throw new JobFailed(JobFailed.Reason.INPUT, "file '" + list + "' cannot be read: " + e.getMessage() + ".");
+            throw new JobFailed(
+                    JobFailed.Reason.INPUT, "file '" + request.list() + "' cannot be read: " + e.getMessage() + ".");
         }
     }
 }

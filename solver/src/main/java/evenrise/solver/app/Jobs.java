@@ -225,6 +225,15 @@ public final class Jobs {
         return watched(control, watch -> ImportJob.run(request, watch));
     }
 
+    /**
+     * Makes a project of each sheet of a workbook that holds a list: alternates, which are not added up.
+     *
+     * @param request whose target is the folder for the projects
+     */
+    public ImportAlternatesResult importAlternates(ImportRequest request, JobControl control) {
+        return watched(control, watch -> ImportJob.alternates(request, watch));
+    }
+
     /** Writes a blank equipment list, a workbook or a table of values by the file's ending. */
     public void template(Path file) {
         ImportJob.template(file);

@@ -1,5 +1,6 @@
 package evenrise.solver.cli;
 
+import evenrise.solver.app.ImportAlternatesResult;
 import evenrise.solver.app.ImportRequest;
 import evenrise.solver.app.ImportResult;
 import evenrise.solver.app.JobFailed;
@@ -27,6 +28,7 @@ import picocli.CommandLine.Parameters;
             "%nExamples:",
             "  evenrise import --template list.xlsx",
             "  evenrise import list.xlsx -o hall.project.json",
+            "  evenrise import options.xlsx --alternates -o options",
             "  evenrise import list.xlsx --explain --write-mapping mapping.yaml",
             "  evenrise import --into hall.project.json loads.xlsx --dry-run",
             "  evenrise import list.csv --map mapping.yaml -o hall.project.json --without-bad-rows"
@@ -94,6 +96,12 @@ final class ImportCommand implements Callable<Integer> {
                     + " write the project, or -o FILE.")
     private String into;
 
+    @Option(
+            names = "--alternates",
+            description = "Each sheet of the workbook is an alternate: a project of its own in the folder -o names,"
+                    + " instead of all added up.")
+    private boolean alternates;
+
     @Option(names = "--dry-run", description = "With --into: say what is another and write nothing.")
     private boolean dryRun;
 
@@ -129,6 +137,9 @@ final class ImportCommand implements Callable<Integer> {
                 placesLifeSafety,
                 ignored,
                 Optional.ofNullable(wholeMapping).map(Source::path));
+        if (alternates) {
+            return alternates(request);
+        }
         ImportResult result = jobs.importList(request, ProgressView.control(terminal));
         if (explains) {
             terminal.print(terminal.out(), result.explanation(terminal.outStyle(all)));
@@ -146,6 +157,23 @@ final class ImportCommand implements Callable<Integer> {
         result.refusal().ifPresent(why -> {
             throw new JobFailed(JobFailed.Reason.INPUT, why);
         });
+        return ExitCode.DONE;
+    }
+
+    private int alternates(ImportRequest request) {
+        if (output == null || wholeMapping != null || explains) {
+            throw new JobFailed(
+                    JobFailed.Reason.REQUEST,
+                    "--alternates writes a project for each sheet: say into which folder (-o), without --explain and"
+                            + " --write-mapping.");
+        }
+        ImportAlternatesResult result = jobs.importAlternates(request, ProgressView.control(terminal));
+        terminal.print(terminal.out(), result.text(terminal.outStyle(all)));
+        result.refusal().ifPresent(why -> {
+            throw new JobFailed(JobFailed.Reason.INPUT, why);
+        });
+        terminal.print(
+                terminal.out(), List.of("", "Written: " + String.join(", ", result.written()) + " in " + output));
         return ExitCode.DONE;
     }
 

@@ -33,13 +33,13 @@ final class DrawnQuantities {
     }
 
     private void take(QuantityRange range, int count) {
-        gone.addAll(range.loads().subList(Math.min(count, range.likely()), range.likely()));
+        gone.addAll(range.loads().subList(Math.min(count, range.listed()), range.listed()));
         Load first = project.loads().stream()
                 .filter(load -> load.id().equals(range.loads().get(0)))
                 .findFirst()
                 .orElseThrow();
         int number = 1;
-        for (int more = range.likely(); more < count; more++) {
+        for (int more = range.listed(); more < count; more++) {
             while (!ids.add(first.id() + "-" + number)) {
                 number++;
             }

@@ -33,7 +33,7 @@ public final class QuantityPrices {
     /** The same for the same seed. */
     public PriceRange drawn(int draws, long seed) {
         List<QuantityRange> ranges = project.quantities();
-        OptionalDouble likely = price(counts(QuantityRange::likely));
+        OptionalDouble likely = price(counts(QuantityRange::tip));
         List<PriceRange.Swing> swings = new ArrayList<>();
         for (int i = 0; i < ranges.size() && !isStopped.getAsBoolean(); i++) {
             QuantityRange range = ranges.get(i);
@@ -54,14 +54,14 @@ public final class QuantityPrices {
     }
 
     private static ToIntFunction<QuantityRange> only(QuantityRange range, int count) {
-        return each -> each == range ? count : each.likely();
+        return each -> each == range ? count : each.tip();
     }
 
     /** @param chance from 0 to 1, of a number that is no greater */
     static int draw(QuantityRange range, double chance) {
         double from = range.low() - 0.5;
         double to = range.high() + 0.5;
-        double tip = range.likely();
+        double tip = range.tip();
         double below = (tip - from) / (to - from);
         double at = chance < below
                 ? from + Math.sqrt(chance * (to - from) * (tip - from))

@@ -168,6 +168,11 @@ final class CellReader {
         notices.add(new Notice(Notice.Kind.QUESTION, Notice.place(sheet, row.number()), text));
     }
 
+    /** For confirmation. */
+    void guess(ReadTable.Row row, String text) {
+        notices.add(Notice.guess(sheet, row.number(), text));
+    }
+
     /** Notes that a row counts for nothing. */
     void leaveOut(ReadTable.Row row, String why) {
         notices.add(new Notice(Notice.Kind.LEFT_OUT, place(row), why));

@@ -114,6 +114,7 @@ public record EquipmentList(
             rooms.addAll(reader.rooms());
             listed += reader.listed();
         }
+        AlternateSheets.of(lists).ifPresent(notices::add);
         if (lists.isEmpty()) {
             noList(sheets, mapping).forEach(notices::add);
         }
@@ -149,6 +150,21 @@ public record EquipmentList(
                 lists.stream().flatMap(list -> list.header().read().stream()).toList(),
                 values,
                 WholeMapping.of(mapping, lists, values));
+    }
+
+    /**
+     * Names of the sheets that hold lists; none where the file is no workbook.
+     *
+     * @throws IOException with a message for the user where the file cannot be read at all
+     */
+    public static List<String> sheets(Path file, Mapping mapping) throws IOException {
+        return TableFileReader.read(file).stream()
+                .filter(sheet -> !sheet.name().isEmpty())
+                .filter(sheet -> mapping.of(sheet.name())
+                        .flatMap(how -> Header.of(sheet, how))
+                        .isPresent())
+                .map(ReadTable::name)
+                .toList();
     }
 
     private static List<Notice> noList(List<ReadTable> sheets, Mapping mapping) {

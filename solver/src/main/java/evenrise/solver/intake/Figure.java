@@ -21,7 +21,7 @@ record Figure(String text, int times, boolean isAbout) {
     private static final Pattern TIMES =
             Pattern.compile("([1-9][0-9]?)\\s*[x×*]\\s*([0-9].*)", Pattern.CASE_INSENSITIVE);
     private static final Pattern RANGE =
-            Pattern.compile("[0-9][0-9.,]*\\s*(?:[-–—]|\\.\\.\\.?|…|to|bis)\\s*([0-9].*)", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("[0-9][0-9.,]*\\s*(?:[-–—]|\\.\\.\\.?|…|to|bis|à)\\s*([0-9].*)", Pattern.CASE_INSENSITIVE);
 
     /** Longer texts are no figures; patterns need not look at them. */
     private static final int LONGEST = 60;

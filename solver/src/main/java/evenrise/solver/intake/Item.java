@@ -1,6 +1,7 @@
 package evenrise.solver.intake;
 
 import evenrise.model.project.Role;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -20,6 +21,7 @@ import java.util.Set;
  * @param ties what else the list says of how it is fed and switched
  * @param label what drawings call it, and remarks
  * @param circuit what the list says of its circuit and breaker
+ * @param open where the list does not say exactly how many there are
  * @param isFurther whether it is a further supply of pieces that another item counts
  */
 record Item(
@@ -44,9 +46,15 @@ record Item(
         Ties ties,
         Label label,
         ListedCircuit circuit,
+        Optional<OpenCount> open,
         boolean isFurther) {
 
-    /** What pieces must share to be on one breaker. */
+    /**
+     * What pieces must share to be on one breaker.
+     *
+     * @param openRow place of the row, where it does not say exactly how many there are: more or fewer of them change no
+     *     breaker of others then; empty for others
+     */
     record Kind(
             String room,
             Role role,
@@ -55,7 +63,8 @@ record Item(
             int poles,
             boolean isSwitched,
             OptionalDouble outletAmps,
-            Ties ties) {}
+            Ties ties,
+            String openRow) {}
 
     /** One of so many breakers that feed each piece in equal parts. */
     Item part(int breakers, int index) {
@@ -93,10 +102,12 @@ record Item(
                 tied,
                 label.noted(note),
                 listed,
+                open,
                 further);
     }
 
     Kind kind() {
-        return new Kind(room, role, zone, feed, poles, service.isSwitched(), outletAmps, ties);
+        return new Kind(
+                room, role, zone, feed, poles, service.isSwitched(), outletAmps, ties, open.isPresent() ? place : "");
     }
 }

@@ -124,7 +124,8 @@ final class ListedCircuits {
                 first.poles(),
                 pieces.stream().allMatch(piece -> piece.service().isSwitched()),
                 first.outletAmps(),
-                first.ties());
+                first.ties(),
+                first.openRow());
     }
 
     private void askAbout(Object circuit, List<Item> pieces, double amps, double rating, List<StatedBreaker> stated) {

@@ -27,10 +27,65 @@ enum Meaning {
             "repère",
             "referencia",
             "etiqueta"),
+    QUANTITY_LOW(
+            Columns::quantityLow,
+            "low",
+            "fewest",
+            "at least",
+            "qty low",
+            "low qty",
+            "qty min",
+            "min qty",
+            "qty least",
+            "quantity low",
+            "quantity min",
+            "quantity minimum",
+            "minimum quantity",
+            "min quantity",
+            "anzahl min",
+            "min anzahl",
+            "menge min",
+            "mindestmenge",
+            "quantité min",
+            "qté min",
+            "quantité minimale",
+            "cantidad min",
+            "cant min",
+            "cantidad mínima"),
+    QUANTITY_HIGH(
+            Columns::quantityHigh,
+            "high",
+            "most",
+            "at most",
+            "qty high",
+            "high qty",
+            "qty max",
+            "max qty",
+            "qty most",
+            "quantity high",
+            "quantity max",
+            "quantity maximum",
+            "maximum quantity",
+            "max quantity",
+            "anzahl max",
+            "max anzahl",
+            "menge max",
+            "höchstmenge",
+            "quantité max",
+            "qté max",
+            "quantité maximale",
+            "cantidad max",
+            "cant max",
+            "cantidad máxima"),
     QUANTITY(
             Columns::quantity,
             "quantity",
             "qty",
+            "likely",
+            "qty likely",
+            "likely qty",
+            "quantity likely",
+            "likely quantity",
             "count",
             "pcs",
             "pieces",
@@ -347,7 +402,12 @@ enum Meaning {
     }
 
     boolean isAmount() {
-        return ordinal() >= LINE_TO_NEUTRAL.ordinal() || this == QUANTITY;
+        return ordinal() >= LINE_TO_NEUTRAL.ordinal() || this == QUANTITY || saysEnd();
+    }
+
+    /** Whether it is an end of a range; words such as low say so only where they stand alone. */
+    private boolean saysEnd() {
+        return this == QUANTITY_LOW || this == QUANTITY_HIGH;
     }
 
     /** As a person calls it. */
@@ -369,7 +429,7 @@ enum Meaning {
             if (plain.equals(own)) {
                 return 2;
             }
-            if (own.length() > 2 && (plain.startsWith(own + " ") || plain.endsWith(" " + own))) {
+            if (!saysEnd() && own.length() > 2 && (plain.startsWith(own + " ") || plain.endsWith(" " + own))) {
                 best = 1;
             }
         }

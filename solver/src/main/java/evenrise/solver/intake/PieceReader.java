@@ -53,7 +53,7 @@ final class PieceReader {
         this.ties = new TiesReader(cells, mapping);
         this.circuits = new CircuitReader(cells, notices);
         this.breakerPoles = new BreakerPolesReader(cells, header, mapping, notices);
-        this.quantities = new QuantityReader(cells, notices);
+        this.quantities = new QuantityReader(cells, mapping.aboutPercent(), notices);
         this.directs = new DirectCurrent(cells, mapping);
         this.supplies = new Supplies(cells, notices);
     }
@@ -71,15 +71,16 @@ final class PieceReader {
         if (name.isEmpty()) {
             cells.problem(row, Meaning.NAME, "no name. Maybe it is in a merged cell above.");
         }
-        int pieces = quantities.of(row);
-        List<Item> items = items(row, name, pieces, before);
+        QuantityReader.Count count = quantities.of(row);
+        List<Item> items = items(row, name, count, before);
         if (items.isEmpty()) {
-            notices.leaveOut(pieces);
+            notices.leaveOut(count.pieces());
         }
-        return new Read(pieces, items);
+        return new Read(count.pieces(), items);
     }
 
-    private List<Item> items(ReadTable.Row row, String name, int pieces, int before) {
+    private List<Item> items(ReadTable.Row row, String name, QuantityReader.Count count, int before) {
+        int pieces = count.pieces();
         if (pieces == 0) {
             cells.leaveOut(row, "'" + CellReader.cut(name) + "' has quantity 0 and is left out");
             return List.of();
@@ -159,6 +160,7 @@ final class PieceReader {
                 tied,
                 isDirect ? label.noted("lives on direct current, behind a supply that the list does not name") : label,
                 circuit,
+                count.open(),
                 false);
         return supplies.of(row, whole, poles.breakers());
     }

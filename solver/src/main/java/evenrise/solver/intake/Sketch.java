@@ -117,6 +117,7 @@ final class Sketch {
                 .systems(systems)
                 .shutdownGroups(List.copyOf(groups.values()))
                 .loads(loads)
+                .quantities(new OpenQuantities(notices).of(branches, loads))
                 .objective(ObjectiveWeights.DEFAULT.withBoards(BOARD_WEIGHT))
                 .electrical(Electrical.builder().practice(practice).build())
                 .build());

@@ -41,7 +41,9 @@ public final class Template {
             "Breaker",
             "Contactor",
             "Line to neutral (V)",
-            "Off delay (s)");
+            "Off delay (s)",
+            "Quantity low",
+            "Quantity high");
     private static final List<List<Object>> EXAMPLES = List.of(
             List.of(
                     "DSP-1",
@@ -68,7 +70,9 @@ public final class Template {
                     "",
                     "",
                     120,
-                    ""),
+                    "",
+                    2,
+                    4),
             List.of(
                     "AMP-1",
                     4,
@@ -94,6 +98,8 @@ public final class Template {
                     "20/2",
                     "K1",
                     120,
+                    "",
+                    "",
                     ""));
 
     private static final int NAME = HEADERS.indexOf("Name");

@@ -3,9 +3,12 @@ package evenrise.solver.report;
 import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Finding;
+import evenrise.model.project.Project;
+import evenrise.model.project.QuantityRange;
 import evenrise.solver.intake.EquipmentList;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What came of an equipment list, for a screen. */
 public final class IntakeText {
@@ -21,6 +24,7 @@ public final class IntakeText {
         part(list, "outside", new Section(paint, "Outside this project: life safety, fed by others"), all, sections);
         part(list, "left-out", new Section(paint, "Left out"), all, sections);
         part(list, "question", new Section(paint, "Questions that somebody has to answer"), all, sections);
+        quantities(list, paint).ifPresent(sections::add);
         Section guessed = new Section(paint, "Guessed, to be confirmed");
         list.project()
                 .flatMap(GuessedField::counted)
@@ -30,6 +34,18 @@ public final class IntakeText {
         part(list, "not-read", new Section(paint, "Columns that were not read"), all, sections);
         sections.add(CautionText.lines(Cautions.ALL, paint));
         return Sections.joined(sections);
+    }
+
+    /** Numbers that the list does not say exactly; where several pieces share a breaker, counted in breakers. */
+    private static Optional<List<String>> quantities(EquipmentList list, Paint paint) {
+        Section section = new Section(paint, "Quantities that are open, drawn by compare --draws");
+        List<QuantityRange> open = list.project().map(Project::quantities).orElse(List.of());
+        open.forEach(each -> section.item(
+                each.stated()
+                        ? each.name() + ": " + each.low() + " to " + each.high() + ", likely " + each.tip() + ", "
+                                + each.listed() + " in the project"
+                        : each.name() + ": nobody has said how many, " + each.listed() + " in the project"));
+        return open.isEmpty() ? Optional.empty() : Optional.of(section.lines());
     }
 
     private static String counts(EquipmentList list) {

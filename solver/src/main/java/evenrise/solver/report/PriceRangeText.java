@@ -28,7 +28,7 @@ public final class PriceRangeText {
             table.row(
                     each.range().name(),
                     Integer.toString(each.range().low()),
-                    Integer.toString(each.range().likely()),
+                    Integer.toString(each.range().tip()),
                     Integer.toString(each.range().high()),
                     money(each.atLow()),
                     money(each.atHigh()));

@@ -12,10 +12,13 @@ import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.search.Planner;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -253,6 +256,88 @@ class ImportCommandTest {
 
         assertThat(run("import", "--template", template.toString()).code()).isEqualTo(ExitCode.DONE);
         assertThat(template).isNotEmptyFile();
+    }
+
+    private Path options(String... sheets) throws IOException {
+        Path list = folder.resolve("options.xlsx");
+        try (OutputStream out = Files.newOutputStream(list);
+                Workbook workbook = new Workbook(out, "test", null)) {
+            for (String name : sheets) {
+                Worksheet sheet = workbook.newWorksheet(name);
+                sheet.value(0, 0, "Qty");
+                sheet.value(0, 1, "Name");
+                sheet.value(0, 2, "Amps");
+                sheet.value(1, 0, sheets[0].equals(name) ? 2 : 3);
+                sheet.value(1, 1, "Amplifier");
+                sheet.value(1, 2, 12);
+            }
+        }
+        return list;
+    }
+
+    @Test
+    void sheetsThatAreAlternatesAreProjectsOfTheirOwn() throws IOException {
+        Path list = options("Base bid", "Option B");
+
+        Shell.Result result = run(
+                "import",
+                list.toString(),
+                "--alternates",
+                "--name",
+                "Hall",
+                "-o",
+                folder.resolve("alts").toString());
+
+        assertThat(result.code()).isEqualTo(ExitCode.DONE);
+        assertThat(result.out())
+                .contains("Alternate: Base bid", "Written: base-bid.project.json, option-b.project.json");
+        Project base = ProjectFile.read(folder.resolve("alts/base-bid.project.json"))
+                .value()
+                .orElseThrow();
+        Project option = ProjectFile.read(folder.resolve("alts/option-b.project.json"))
+                .value()
+                .orElseThrow();
+        assertThat(base.name()).isEqualTo("Hall, Base bid");
+        assertThat(base.loads()).hasSize(2);
+        assertThat(option.loads()).hasSize(3);
+    }
+
+    @Test
+    void sheetsThatSoundLikeAlternatesAreAskedAboutBeforeTheyAreAddedUp() throws IOException {
+        String project = folder.resolve("project.json").toString();
+
+        assertThat(run("import", options("Kit", "Option B").toString(), "-o", project)
+                        .out())
+                .containsPattern("Questions[^#]*'Kit', 'Option\\s+B'\\s+are\\s+added\\s+up:");
+        assertThat(run("import", options("Hall", "Stage").toString(), "-o", project)
+                        .out())
+                .containsPattern("Guessed[^#]*'Hall',\\s+'Stage'\\s+are\\s+added\\s+up;");
+    }
+
+    @Test
+    void oneSheetIsNoAlternate() throws IOException {
+        Shell.Result result = run(
+                "import",
+                options("Kit").toString(),
+                "--alternates",
+                "-o",
+                folder.resolve("alts").toString());
+
+        assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(result.err()).contains("two or more sheets");
+    }
+
+    @Test
+    void quantitiesThatAreOpenAreListed() throws IOException {
+        Path list = Files.writeString(
+                folder.resolve("list.csv"), "Qty,Name,Amps,Role\nabout 10,Rack,12,amplifier\nTBC,Lamp,12,auxiliary\n");
+
+        assertThat(run("import", list.toString(), "-o", folder.resolve("p.json").toString())
+                        .out())
+                .contains(
+                        "Quantities that are open",
+                        "- Rack: 8 to 12, likely 10, 10 in the project",
+                        "- Lamp: nobody has said how many, 1 in the project");
     }
 
     @Test

@@ -771,7 +771,7 @@ class EquipmentListTest {
         for (Path file : List.of(csv, workbook)) {
             EquipmentList list = EquipmentList.read(file, Mapping.USUAL, "Test");
             assertThat(list.guesses().stream().filter(text -> text.contains("is read as")))
-                    .hasSize(25);
+                    .hasSize(27);
             assertThat(list.rowsLeftOut().stream().filter(text -> text.contains("example")))
                     .hasSize(2);
         }

@@ -6,6 +6,7 @@ import evenrise.model.project.Role;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
@@ -40,6 +41,7 @@ class PackingTest {
                 Ties.NONE,
                 Label.NONE,
                 ListedCircuit.NONE,
+                Optional.empty(),
                 false);
         return new Bundle.Piece(item, amps, tripAmps);
     }
