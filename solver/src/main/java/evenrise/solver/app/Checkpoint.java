@@ -2,33 +2,30 @@ package evenrise.solver.app;
 
 import evenrise.model.contract.Harmless;
 import evenrise.model.file.Format;
+import evenrise.model.file.KeptFile;
 import evenrise.model.file.PlanFile;
-import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Plan;
+import evenrise.solver.rework.KeptRework;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Optional;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /**
  * The best plan of a search that still goes on, kept in a file beside the plan that is to be written, so that a power cut
- * or a kill loses no more than some seconds of it. It goes when the plan is written.
+ * or a kill loses no more than some seconds of it; of a rework, all plans that are worth it. It goes when what was searched
+ * for is written.
  */
 final class Checkpoint {
-    /** Less than the five seconds that README promises to lose at the most: finding and writing take time, too. */
-    private static final long PERIOD_MILLIS = 4_000;
-
-    private static final long FIRST_MILLIS = 1_000;
-
     private static final String ENDING = ".checkpoint.json";
     private static final String EARLIER_ENDING = ".checkpoint-before.json";
+
+    /** Of the file in a folder. */
+    private static final String REWORK = "rework";
 
     private final Path file;
     private final Path before;
@@ -41,6 +38,16 @@ final class Checkpoint {
     static Checkpoint besides(Path plan) {
         String name = plan.getFileName().toString();
         return new Checkpoint(plan.resolveSibling(name + ENDING), plan.resolveSibling(name + EARLIER_ENDING));
+    }
+
+    /** In the folder that a rework goes to. */
+    static Checkpoint within(Path folder) {
+        return besides(folder.resolve(REWORK));
+    }
+
+    /** The file, whether it is there or not. */
+    Path file() {
+        return file;
     }
 
     /** The file of a search that was cut off, if there is one. */
@@ -67,8 +74,14 @@ final class Checkpoint {
      * @param madeBy says of which project it is
      * @param note told once when it cannot be kept
      */
-    Keeper keeping(Supplier<Optional<Plan>> best, MadeBy madeBy, Consumer<String> note) {
-        return new Keeper(best, madeBy, note);
+    Keeper<Plan> keeping(Supplier<Optional<Plan>> best, MadeBy madeBy, Consumer<String> note) {
+        return new Keeper<>(
+                best, plan -> PlanFile.write(plan.withMadeBy(Optional.of(madeBy)), file, Format.JSON), note);
+    }
+
+    /** Keeps what a rework has found until the answer is closed. */
+    Keeper<KeptRework> keeping(Supplier<KeptRework> found, Consumer<String> note) {
+        return new Keeper<>(() -> Optional.of(found.get()), kept -> KeptFile.write(kept, file), note);
     }
 
     /** The plan is written, and this is no longer needed. */
@@ -78,50 +91,6 @@ final class Checkpoint {
         } catch (IOException e) {
             // It is as good as the plan at some earlier moment; whoever plans next is told of it.
             return;
-        }
-    }
-
-    /** Writes the best plan whenever there is a new one. */
-    final class Keeper implements AutoCloseable {
-        private final ScheduledExecutorService service = Executors.newSingleThreadScheduledExecutor(task -> {
-            Thread thread = new Thread(task, "checkpoint");
-            thread.setDaemon(true);
-            return thread;
-        });
-        private final Supplier<Optional<Plan>> best;
-        private final MadeBy madeBy;
-        private final Consumer<String> note;
-        private Plan last;
-
-        private Keeper(Supplier<Optional<Plan>> best, MadeBy madeBy, Consumer<String> note) {
-            this.best = best;
-            this.madeBy = madeBy;
-            this.note = note;
-            service.scheduleWithFixedDelay(this::keep, FIRST_MILLIS, PERIOD_MILLIS, TimeUnit.MILLISECONDS);
-        }
-
-        private void keep() {
-            Optional<Plan> plan = best.get().filter(each -> !each.equals(last));
-            if (plan.isPresent()) {
-                try {
-                    PlanFile.write(plan.get().withMadeBy(Optional.of(madeBy)), file, Format.JSON);
-                    last = plan.get();
-                } catch (WriteFailed e) {
-                    note.accept("the best plan so far cannot be kept on the way: " + e.getMessage());
-                    service.shutdown();
-                }
-            }
-        }
-
-        /** Waits for a file that is being written: an interrupt would leave it half. */
-        @Override
-        public void close() {
-            service.shutdown();
-            try {
-                service.awaitTermination(1, TimeUnit.MINUTES);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
         }
     }
 }

@@ -35,6 +35,7 @@ final class ReworkFolder {
     private static final String FRONT = "front.json";
     private static final Pattern USED =
             Pattern.compile("plan-[0-9]{4,}[a-z]?\\.json|front\\.(json|csv)|work\\.(json|txt)|"
+                    + "rework\\.checkpoint(-before)?\\.json|"
                     + String.join("|", Pattern.quote(MEASURED), Pattern.quote(SCHEDULED), Pattern.quote(BUILT)) + "|"
                     + Pattern.quote(FileSet.MANIFEST));
 

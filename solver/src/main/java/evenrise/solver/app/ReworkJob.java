@@ -35,6 +35,11 @@ final class ReworkJob {
         ReworkStart start = new ReworkStart(asked, watch.notes());
         ReworkFolder folder = ReworkFolder.of(asked.folder(), inputs());
         start.files().forEach(folder::add);
+        if (asked.resumes() && asked.target().isPresent()) {
+            throw new JobFailed(
+                    JobFailed.Reason.REQUEST,
+                    "towards a plan that is given nothing is searched for. Give --to or --resume, not both.");
+        }
         Effort effort = asked.effort();
         PlanningRequest request = new PlanningRequest(
                 start.project(), Optional.of(start.built()), effort.budget(), effort.seed(), effort.searches());
@@ -54,14 +59,18 @@ final class ReworkJob {
         BuiltPlant plant = start.plant();
         NightLimits night = night(plant);
         ReworkSearch search = new ReworkSearch(planners, asked, control, watch);
-        ReworkSearch.Found found = asked.target().isPresent()
+        Optional<ReworkCheckpoint> kept = asked.target().isPresent()
+                ? Optional.empty()
+                : Optional.of(new ReworkCheckpoint(asked, start, watch.notes()));
+        ReworkSearch.Found found = kept.isEmpty()
                 ? search.given(start.sha256(), request, plant, start.judged(target(project)))
-                : search.search(start.sha256(), request, plant, night);
+                : search.search(start.sha256(), request, plant, night, kept.get());
         watch.at(Stage.ORDERING);
         OrderOfWork work = new OrderOfWork(plant, found.chosen().plan(), night);
         WorkOrder order = work.withAtLeast(asked.deadAtOnce());
         watch.at(Stage.WRITING);
         folder.write(plant, found.front(), found.chosen(), order, start.cautions());
+        kept.ifPresent(it -> it.ends(control.cancellation().isCancelled()));
         watch.at(Stage.ORDERING);
         return new ReworkResult(
                 project,

@@ -18,6 +18,7 @@ import java.util.OptionalInt;
  * @param night what the nights leave no room for
  * @param target the plan to work towards; searched for where there is none
  * @param was the project as it was when the plan was built, which says what gear draws that is gone
+ * @param resumes whether it goes on from what an earlier one into this folder found that was cut off
  * @since 0.1.0
  */
 public record ReworkRequest(
@@ -32,7 +33,8 @@ public record ReworkRequest(
         boolean keepsRunning,
         NightOptions night,
         Optional<Source> target,
-        Optional<Source> was) {
+        Optional<Source> was,
+        boolean resumes) {
     public ReworkRequest {
         if (deadAtOnce < 1) {
             throw new IllegalArgumentException("deadAtOnce is " + deadAtOnce + ", expected at least 1");
@@ -59,7 +61,8 @@ public record ReworkRequest(
                 false,
                 NightOptions.NONE,
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                false);
     }
 
     public ReworkRequest withNight(NightOptions value) {
@@ -75,7 +78,8 @@ public record ReworkRequest(
                 keepsRunning,
                 value,
                 target,
-                was);
+                was,
+                resumes);
     }
 
     /** The order of work from the plan as built to another, whatever it is. */
@@ -92,7 +96,8 @@ public record ReworkRequest(
                 keepsRunning,
                 night,
                 Optional.of(value),
-                was);
+                was,
+                resumes);
     }
 
     public ReworkRequest withEffort(Effort value) {
@@ -108,7 +113,8 @@ public record ReworkRequest(
                 keepsRunning,
                 night,
                 target,
-                was);
+                was,
+                resumes);
     }
 
     /** Beside the project as it was when the plan was built. */
@@ -125,6 +131,25 @@ public record ReworkRequest(
                 keepsRunning,
                 night,
                 target,
-                Optional.of(value));
+                Optional.of(value),
+                resumes);
+    }
+
+    /** Going on from what an earlier one into this folder found that was cut off. */
+    public ReworkRequest resuming() {
+        return new ReworkRequest(
+                project,
+                plan,
+                measured,
+                folder,
+                effort,
+                perMoveAmps,
+                maxMoves,
+                deadAtOnce,
+                keepsRunning,
+                night,
+                target,
+                was,
+                true);
     }
 }

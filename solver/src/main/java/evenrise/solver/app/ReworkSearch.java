@@ -13,9 +13,12 @@ import evenrise.solver.rework.BuiltPlant;
 import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
 import evenrise.solver.rework.Kept;
+import evenrise.solver.rework.KeptRework;
 import evenrise.solver.rework.NightLimits;
 import evenrise.solver.rework.NightPrices;
+import java.util.ArrayList;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -43,7 +46,8 @@ final class ReworkSearch {
     }
 
     /** @param sha256 of the project's file */
-    Found search(String sha256, PlanningRequest request, BuiltPlant plant, NightLimits night) {
+    Found search(
+            String sha256, PlanningRequest request, BuiltPlant plant, NightLimits night, ReworkCheckpoint kept) {
         Project project = request.project();
         Plan built = plant.staying();
         NearbySearch nearby = new NearbySearch(
@@ -52,10 +56,23 @@ final class ReworkSearch {
                 request.seed(),
                 watch::report,
                 Optional.of(NightPrices.of(project, built).forSearch()));
-        PlanningOutcome asNew = asNew(request, nearby::stop);
-        nearby.offer(asNew.plan());
-        if (!control.cancellation().isCancelled()) {
-            nearby.search(request.budget().part(1 - AS_NEW_PART), request.threads());
+        kept.earlier().forEach(nearby::offer);
+        PlanningRequest asNewRequest = resumed(request, kept.earlier().isEmpty(), nearby);
+        PlannerSource.Search anew = planners.search(
+                asNewRequest.withBudget(request.budget().part(AS_NEW_PART)), watch::report, watch.notes());
+        control.cancellation().whenCancelled(() -> {
+            anew.stop();
+            nearby.stop();
+        });
+        PlanningOutcome asNew;
+        try (Keeper<KeptRework> keeper = kept.keeping(() -> soFar(nearby, anew))) {
+            watch.at(Stage.SEARCHING);
+            asNew = anew.plan();
+            nearby.offer(asNew.plan());
+            if (!control.cancellation().isCancelled()) {
+                nearby.search(request.budget().part(1 - AS_NEW_PART), request.threads());
+            }
+            keeper.keep();
         }
         watch.at(Stage.BOUNDS);
         Optional<Bounds> bounds = Optional.of(ProvenBounds.of(project));
@@ -97,14 +114,18 @@ final class ReworkSearch {
         return new Found(finished, chosen, evaluations.get(chosen.plan()));
     }
 
-    private PlanningOutcome asNew(PlanningRequest request, Runnable alsoStops) {
-        PlanningRequest part = request.withBudget(request.budget().part(AS_NEW_PART));
-        PlannerSource.Search search = planners.search(part, watch::report, watch.notes());
-        control.cancellation().whenCancelled(() -> {
-            search.stop();
-            alsoStops.run();
-        });
-        watch.at(Stage.SEARCHING);
-        return search.plan();
+    /** Goes on from the best that was kept, unless every plan is held against the one as built. */
+    private static PlanningRequest resumed(PlanningRequest request, boolean isNew, NearbySearch nearby) {
+        List<NearbyPlan> plans = nearby.plans();
+        return isNew || request.keepsFrom()
+                ? request
+                : request.withFrom(plans.get(plans.size() - 1).plan()).improving();
+    }
+
+    private static List<Plan> soFar(NearbySearch nearby, PlannerSource.Search anew) {
+        List<Plan> plans =
+                new ArrayList<>(nearby.plansSoFar().stream().map(NearbyPlan::plan).toList());
+        anew.best().ifPresent(plans::add);
+        return plans;
     }
 }

@@ -24,6 +24,7 @@ final class ReworkStart {
     private final Consumer<String> say;
     private final Optional<BuiltSchedule> schedule;
     private final Plan built;
+    private String builtSha256;
     private final BuiltPlant plant;
     private final List<String> notes = new ArrayList<>();
     private final List<String> cautions = new ArrayList<>();
@@ -54,7 +55,9 @@ final class ReworkStart {
             cautions.add(BuiltSchedule.WITHOUT_CONTROL);
         }
         judge(ReworkFolder.SCHEDULED, found.judged(read.value().orElseThrow()));
-        files.put(ReworkFolder.BUILT, ReworkFolder.bytes(out -> PlanFile.write(found.plan(), out, Format.JSON)));
+        byte[] bytes = ReworkFolder.bytes(out -> PlanFile.write(found.plan(), out, Format.JSON));
+        files.put(ReworkFolder.BUILT, bytes);
+        builtSha256 = PlanFile.read(bytes, ReworkFolder.BUILT).sha256();
     }
 
     private void take(Measured readings) {
@@ -76,6 +79,7 @@ final class ReworkStart {
     private Plan plan() {
         Reading<Plan> asBuilt = Inputs.plan(asked.plan(), read.value().orElseThrow(), say);
         KeptNotes.sayLeftBehind(asked.plan().name(), asBuilt.notes(), say);
+        builtSha256 = asBuilt.sha256();
         return asBuilt.value().orElseThrow();
     }
 
@@ -97,6 +101,11 @@ final class ReworkStart {
     /** Of the project as it is judged. */
     String sha256() {
         return read.sha256();
+    }
+
+    /** Of the plan as built, as it was read or is written. */
+    String builtSha256() {
+        return builtSha256;
     }
 
     Plan built() {

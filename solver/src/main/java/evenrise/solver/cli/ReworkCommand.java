@@ -98,7 +98,8 @@ final class ReworkCommand implements Callable<Integer> {
                 options.keepsRunning(),
                 options.night(),
                 options.target().map(terminal::source),
-                options.was().map(terminal::source));
+                options.was().map(terminal::source),
+                options.isResuming());
         ReworkResult result = jobs.rework(request, ProgressView.control(terminal, isQuiet, interruption));
         if (!isQuiet) {
             terminal.print(terminal.out(), result.text(terminal.outStyle(false)));

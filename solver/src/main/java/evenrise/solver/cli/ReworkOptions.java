@@ -77,6 +77,17 @@ final class ReworkOptions {
             description = "The project as it was when the plan was built: what gear draws that is gone or replaced.")
     private String was;
 
+    @Option(
+            names = "--resume",
+            description =
+                    "Go on from what an earlier rework into this folder found when it was interrupted or cut off; what is"
+                            + " found is kept there every few seconds.")
+    private boolean isResuming;
+
+    boolean isResuming() {
+        return isResuming;
+    }
+
     Optional<String> was() {
         return Optional.ofNullable(was);
     }

@@ -36,6 +36,11 @@ public record PlanningRequest(
         return new PlanningRequest(project, from, value, seed, threads, placesAll, improves);
     }
 
+    /** The same search from another plan. */
+    public PlanningRequest withFrom(Plan value) {
+        return new PlanningRequest(project, Optional.of(value), budget, seed, threads, placesAll, improves);
+    }
+
     /** The same search, from a plan that was searched for. */
     public PlanningRequest improving() {
         return new PlanningRequest(project, from, budget, seed, threads, placesAll, true);

@@ -11,7 +11,7 @@ import java.util.stream.StreamSupport;
 
 /**
  * The best plan met so far for each number of moves, and for each cost of them where there are prices: of those that no
- * plan of fewer moves, or of less cost, equals.
+ * plan of fewer moves, or of less cost, equals. One thread offers; any may take a copy.
  */
 final class NearbyArchive {
     private final Staircase byMoves = new Staircase();
@@ -31,11 +31,13 @@ final class NearbyArchive {
         if (isFew || isCheap) {
             Staircase.Kept plan =
                     new Staircase.Kept(sums.snapshot(), moves, sums.hardCharge(), sums.objectiveMilliAmps());
-            if (isFew) {
-                byMoves.keep(moves, plan);
-            }
-            if (isCheap) {
-                byCost.keep(cost, plan);
+            synchronized (this) {
+                if (isFew) {
+                    byMoves.keep(moves, plan);
+                }
+                if (isCheap) {
+                    byCost.keep(cost, plan);
+                }
             }
         }
     }
@@ -46,9 +48,11 @@ final class NearbyArchive {
     }
 
     /** Takes over whatever is better in another one. */
-    void offerAll(NearbyArchive other) {
-        byMoves.offerAll(other.byMoves);
-        byCost.offerAll(other.byCost);
+    synchronized void offerAll(NearbyArchive other) {
+        synchronized (other) {
+            byMoves.offerAll(other.byMoves);
+            byCost.offerAll(other.byCost);
+        }
     }
 
     /** The plan that a price per move would choose. */

@@ -27,6 +27,7 @@ public final class NearbySearch {
     private final SteeredPlanner planner;
     private final long seed;
     private final Optional<ChangePrices> prices;
+    private volatile List<NearbySteering> running = List.of();
     private long tried;
 
     /** One search, of which nobody is told. */
@@ -83,6 +84,7 @@ public final class NearbySearch {
             own.offerAll(archive);
             steerings.add(new NearbySteering(compiled, built, own, prices, seed + 1_000_003L * i));
         }
+        running = List.copyOf(steerings);
         tried += planner.search(steerings, budget, seed);
         steerings.forEach(each -> archive.offerAll(each.archive()));
     }
@@ -95,6 +97,14 @@ public final class NearbySearch {
     /** Every plan that no plan of fewer moves equals, by rising moves; the first is the plan as built. */
     public List<NearbyPlan> plans() {
         return archive.plans();
+    }
+
+    /** The same while the search goes on; any thread may ask. */
+    public List<NearbyPlan> plansSoFar() {
+        NearbyArchive all = new NearbyArchive(compiled);
+        all.offerAll(archive);
+        running.forEach(each -> all.offerAll(each.archive()));
+        return all.plans();
     }
 
     /** Changes tried so far. */
