@@ -46,8 +46,7 @@ final class ReworkSearch {
     }
 
     /** @param sha256 of the project's file */
-    Found search(
-            String sha256, PlanningRequest request, BuiltPlant plant, NightLimits night, ReworkCheckpoint kept) {
+    Found search(String sha256, PlanningRequest request, BuiltPlant plant, NightLimits night, ReworkCheckpoint kept) {
         Project project = request.project();
         Plan built = plant.staying();
         NearbySearch nearby = new NearbySearch(
@@ -123,8 +122,8 @@ final class ReworkSearch {
     }
 
     private static List<Plan> soFar(NearbySearch nearby, PlannerSource.Search anew) {
-        List<Plan> plans =
-                new ArrayList<>(nearby.plansSoFar().stream().map(NearbyPlan::plan).toList());
+        List<Plan> plans = new ArrayList<>(
+                nearby.plansSoFar().stream().map(NearbyPlan::plan).toList());
         anew.best().ifPresent(plans::add);
         return plans;
     }

@@ -96,7 +96,9 @@ class InterruptedReworkTest {
                 process.waitFor();
             }
 
-            assertThat(slots(left())).as("as built, and what the search has found").contains(List.of(1, 5), List.of(1, 3));
+            assertThat(slots(left()))
+                    .as("as built, and what the search has found")
+                    .contains(List.of(1, 5), List.of(1, 3));
             Shell shell = new Shell(SmallHall.sound());
             Shell.Result resumed = shell.run(rework("--moves", "200", "--resume"));
             assertThat(resumed.err()).contains("goes on from 2 plans in", "left by a rework that was cut off");
@@ -177,9 +179,8 @@ class InterruptedReworkTest {
     @Test
     void keepsThePlansOfFewestMovesAndTheLastWhereThereAreTooMany() {
         List<Plan> many = IntStream.rangeClosed(1, 500)
-                .mapToObj(slot -> aPlan()
-                        .assignments(anAssignment("dsp").at("P1", slot))
-                        .build())
+                .mapToObj(slot ->
+                        aPlan().assignments(anAssignment("dsp").at("P1", slot)).build())
                 .toList();
 
         List<Integer> slots = KeptRework.of("", "", many).plans().stream()
