@@ -74,14 +74,14 @@ final class Checkpoint {
      * @param madeBy says of which project it is
      * @param note told once when it cannot be kept
      */
-    Keeper<Plan> keeping(Supplier<Optional<Plan>> best, MadeBy madeBy, Consumer<String> note) {
-        return new Keeper<>(
+    CheckpointWriter<Plan> keeping(Supplier<Optional<Plan>> best, MadeBy madeBy, Consumer<String> note) {
+        return new CheckpointWriter<>(
                 best, plan -> PlanFile.write(plan.withMadeBy(Optional.of(madeBy)), file, Format.JSON), note);
     }
 
     /** Keeps what a rework has found until the answer is closed. */
-    Keeper<KeptRework> keeping(Supplier<KeptRework> found, Consumer<String> note) {
-        return new Keeper<>(() -> Optional.of(found.get()), kept -> KeptFile.write(kept, file), note);
+    CheckpointWriter<KeptRework> keeping(Supplier<KeptRework> found, Consumer<String> note) {
+        return new CheckpointWriter<>(() -> Optional.of(found.get()), kept -> KeptFile.write(kept, file), note);
     }
 
     /** The plan is written, and this is no longer needed. */

@@ -116,7 +116,7 @@ final class PlanJob {
                 watch.notes());
         enough.whenCancelled(search::stop);
         control.cancellation().whenCancelled(search::stop);
-        Optional<Keeper<Plan>> kept = request.target()
+        Optional<CheckpointWriter<Plan>> kept = request.target()
                 .checkpoint()
                 .map(each -> each.keeping(search::best, Finishing.unfinished(sha256, asked), watch.notes()));
         long start = System.nanoTime();
@@ -127,7 +127,7 @@ final class PlanJob {
             return new Found(outcome, search.bounds(), earlyEnd.why());
         } finally {
             ticker.close();
-            kept.ifPresent(Keeper::close);
+            kept.ifPresent(CheckpointWriter::close);
         }
     }
 

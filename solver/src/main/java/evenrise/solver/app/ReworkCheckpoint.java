@@ -69,7 +69,7 @@ final class ReworkCheckpoint {
     }
 
     /** Keeps plans, by rising moves, until the answer is closed. */
-    Keeper<KeptRework> keeping(Supplier<List<Plan>> plans) {
+    CheckpointWriter<KeptRework> keeping(Supplier<List<Plan>> plans) {
         return checkpoint.keeping(() -> KeptRework.of(start.sha256(), start.builtSha256(), plans.get()), say);
     }
 

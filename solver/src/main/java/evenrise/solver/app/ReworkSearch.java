@@ -64,7 +64,7 @@ final class ReworkSearch {
             nearby.stop();
         });
         PlanningOutcome asNew;
-        try (Keeper<KeptRework> keeper = kept.keeping(() -> soFar(nearby, anew))) {
+        try (CheckpointWriter<KeptRework> keeper = kept.keeping(() -> soFar(nearby, anew))) {
             watch.at(Stage.SEARCHING);
             asNew = anew.plan();
             nearby.offer(asNew.plan());

@@ -9,7 +9,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /** Writes what a search has found whenever it is new, until it is closed. */
-final class Keeper<T> implements AutoCloseable {
+final class CheckpointWriter<T> implements AutoCloseable {
     /** Less than the five seconds that README promises to lose at the most: finding and writing take time, too. */
     private static final long PERIOD_MILLIS = 4_000;
 
@@ -34,7 +34,7 @@ final class Keeper<T> implements AutoCloseable {
      * @param found gives what is to be kept
      * @param note told once when it cannot be kept
      */
-    Keeper(Supplier<Optional<T>> found, Writing<T> writing, Consumer<String> note) {
+    CheckpointWriter(Supplier<Optional<T>> found, Writing<T> writing, Consumer<String> note) {
         this.found = found;
         this.writing = writing;
         this.note = note;
