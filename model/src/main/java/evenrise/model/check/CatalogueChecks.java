@@ -1,13 +1,20 @@
 package evenrise.model.check;
 
 import evenrise.model.project.BoardType;
+import evenrise.model.project.BreakerPrice;
 import evenrise.model.project.Catalogue;
+import evenrise.model.project.ContactorPrice;
+import evenrise.model.project.FeederPrice;
 import evenrise.model.project.LabourHours;
+import evenrise.model.project.NodePrice;
+import evenrise.model.project.PanelType;
 import evenrise.model.project.PriceBreak;
+import evenrise.model.project.TransformerPrice;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /** Breaks of prices rise, and work has one price: its own, or its hours at their rate. */
 final class CatalogueChecks {
@@ -27,12 +34,12 @@ final class CatalogueChecks {
     }
 
     private void check(Catalogue catalogue) {
-        for (int i = 0; i < catalogue.panelTypes().size(); i++) {
-            breaks("/catalogue/panel_types/" + i, catalogue.panelTypes().get(i).priceBreaks());
-        }
-        for (int i = 0; i < catalogue.breakers().size(); i++) {
-            breaks("/catalogue/breakers/" + i, catalogue.breakers().get(i).priceBreaks());
-        }
+        all("panel_types", catalogue.panelTypes(), PanelType::priceBreaks);
+        all("breakers", catalogue.breakers(), BreakerPrice::priceBreaks);
+        all("transformers", catalogue.transformers(), TransformerPrice::priceBreaks);
+        all("nodes", catalogue.nodes(), NodePrice::priceBreaks);
+        all("feeders", catalogue.feeders(), FeederPrice::priceBreaks);
+        all("contactors", catalogue.contactors(), ContactorPrice::priceBreaks);
         catalogue.labourHours().ifPresent(hours -> {
             once("pole", hours.perPole(), catalogue.labourPerPole());
             once("lead", hours.perLead(), catalogue.labourPerLead());
@@ -42,6 +49,12 @@ final class CatalogueChecks {
             once("contactor", hours.perContactor(), catalogue.labourPerContactor());
         });
         night(catalogue.labourHours());
+    }
+
+    private <K> void all(String list, List<K> kinds, Function<K, List<PriceBreak>> breaks) {
+        for (int i = 0; i < kinds.size(); i++) {
+            breaks("/catalogue/" + list + "/" + i, breaks.apply(kinds.get(i)));
+        }
     }
 
     private void breaks(String at, List<PriceBreak> breaks) {

@@ -2,18 +2,16 @@ package evenrise.model.estimate;
 
 import evenrise.model.contract.Phrase;
 import evenrise.model.contract.Words;
-import evenrise.model.project.Cable;
 import evenrise.model.project.Catalogue;
 import evenrise.model.project.Contactor;
+import evenrise.model.project.ContactorPrice;
 import evenrise.model.project.DistributionNode;
-import evenrise.model.project.Feeder;
 import evenrise.model.project.Load;
-import evenrise.model.project.Panel;
+import evenrise.model.project.NodePrice;
 import evenrise.model.project.Project;
 import evenrise.model.project.SwitchedBy;
 import evenrise.model.project.Transformer;
-import java.math.BigDecimal;
-import java.util.Comparator;
+import evenrise.model.project.TransformerPrice;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,7 +25,13 @@ import java.util.stream.Stream;
 final class PlantLines {
     private final Project project;
     private final Optional<Catalogue> catalogue;
-    private final BillLines kinds = new BillLines();
+    private final BillLines sources = new BillLines();
+    private final KindLines<NodePrice> nodes =
+            new KindLines<>(kind -> new UnitPrices(kind.price(), kind.priceBreaks()));
+    private final KindLines<TransformerPrice> transformers =
+            new KindLines<>(kind -> new UnitPrices(kind.price(), kind.priceBreaks()));
+    private final KindLines<ContactorPrice> contactors =
+            new KindLines<>(kind -> new UnitPrices(kind.price(), kind.priceBreaks()));
 
     private PlantLines(Project project) {
         this.project = project;
@@ -38,14 +42,15 @@ final class PlantLines {
     static List<BillLine> of(Project project) {
         PlantLines lines = new PlantLines(project);
         project.nodes().forEach(lines::node);
-        boolean countsFeeders = !project.nodes().isEmpty()
-                || project.catalogue().filter(it -> !it.feeders().isEmpty()).isPresent();
-        if (countsFeeders) {
-            project.panels().forEach(lines::feeder);
-            project.nodes().stream().filter(node -> node.source().isEmpty()).forEach(lines::feeder);
-        }
         project.loads().stream().filter(PlantLines::hasContactor).forEach(lines::contactor);
-        return lines.kinds.lines();
+        return Stream.of(
+                        lines.sources.lines(),
+                        lines.transformers.lines(),
+                        lines.nodes.lines(),
+                        FeederLines.of(project).lines(),
+                        lines.contactors.lines())
+                .flatMap(List::stream)
+                .toList();
     }
 
     /** Whether its breaker is one that a board switches: what a contactor switches has an ordinary one. */
@@ -66,61 +71,27 @@ final class PlantLines {
 
     private void node(DistributionNode node) {
         if (node.source().isPresent()) {
-            kinds.count("further source, " + BillOfMaterials.amps(node.ratedAmps()), Optional.empty());
+            sources.count("further source, " + BillOfMaterials.amps(node.ratedAmps()), Optional.empty());
         } else if (node.transformer().isPresent()) {
             transformer(node.transformer().get());
         } else {
-            kinds.count(
+            nodes.count(
                     "node, " + BillOfMaterials.amps(node.ratedAmps()),
-                    cheapest(
-                            prices(Catalogue::nodes).filter(kind -> kind.upToAmps() >= node.ratedAmps()),
-                            kind -> BigDecimal.valueOf(kind.price())));
+                    kinds(Catalogue::nodes).filter(kind -> kind.upToAmps() >= node.ratedAmps()));
         }
     }
 
     private void transformer(Transformer it) {
         OptionalDouble kva = it.ratedKva();
-        String item = "transformer, " + Words.word(it.connection())
-                + (kva.isPresent() ? ", " + BillOfMaterials.number(kva.getAsDouble()) + " kVA" : ", rating not stated");
-        kinds.count(
-                item,
-                cheapest(
-                        prices(Catalogue::transformers)
-                                .filter(kind -> kva.isPresent() && kind.upToKva() >= kva.getAsDouble())
-                                .filter(kind -> kind.connection().isEmpty()
-                                        || kind.connection().get() == it.connection()),
-                        kind -> BigDecimal.valueOf(kind.price())));
-    }
-
-    private void feeder(Panel panel) {
-        feeder(panel.feeder(), OptionalDouble.of(panel.ratedAmps()));
-    }
-
-    /** Before a transformer its device is rated at another voltage than the node. */
-    private void feeder(DistributionNode node) {
-        feeder(
-                node.feeder(),
-                node.transformer().isPresent() ? OptionalDouble.empty() : OptionalDouble.of(node.ratedAmps()));
-    }
-
-    private void feeder(Optional<Feeder> feeder, OptionalDouble otherwise) {
-        OptionalDouble amps = feeder.map(Feeder::breakerAmps)
-                .filter(OptionalDouble::isPresent)
-                .orElse(otherwise);
-        OptionalDouble metres = feeder.flatMap(Feeder::cable).stream()
-                .mapToDouble(Cable::lengthMetres)
-                .findFirst();
-        String item = "feeder, " + (amps.isPresent() ? BillOfMaterials.amps(amps.getAsDouble()) : "rating not stated")
-                + (metres.isPresent() ? ", " + BillOfMaterials.number(metres.getAsDouble()) + " m" : "");
-        kinds.count(
-                item,
-                cheapest(
-                        prices(Catalogue::feeders)
-                                .filter(kind -> amps.isPresent() && kind.upToAmps() >= amps.getAsDouble())
-                                .filter(kind -> kind.pricePerMetre() == 0 || metres.isPresent()),
-                        kind -> BigDecimal.valueOf(kind.price())
-                                .add(BigDecimal.valueOf(kind.pricePerMetre())
-                                        .multiply(BigDecimal.valueOf(metres.orElse(0))))));
+        transformers.count(
+                "transformer, " + Words.word(it.connection())
+                        + (kva.isPresent()
+                                ? ", " + BillOfMaterials.number(kva.getAsDouble()) + " kVA"
+                                : ", rating not stated"),
+                kinds(Catalogue::transformers)
+                        .filter(kind -> kva.isPresent() && kind.upToKva() >= kva.getAsDouble())
+                        .filter(kind ->
+                                kind.connection().isEmpty() || kind.connection().get() == it.connection()));
     }
 
     private void contactor(Load lead) {
@@ -133,19 +104,12 @@ final class PlantLines {
                 .map(Contactor::ratedAmps)
                 .orElseGet(() ->
                         behind.stream().mapToDouble(Load::breakerAmps).max().orElseThrow());
-        kinds.count(
+        contactors.count(
                 "contactor, " + Phrase.counted(poles, "pole") + ", " + BillOfMaterials.amps(amps),
-                cheapest(
-                        prices(Catalogue::contactors)
-                                .filter(kind -> kind.upToPoles() >= poles && kind.upToAmps() >= amps),
-                        kind -> BigDecimal.valueOf(kind.price())));
+                kinds(Catalogue::contactors).filter(kind -> kind.upToPoles() >= poles && kind.upToAmps() >= amps));
     }
 
-    private <K> Stream<K> prices(Function<Catalogue, List<K>> of) {
+    private <K> Stream<K> kinds(Function<Catalogue, List<K>> of) {
         return catalogue.stream().flatMap(it -> of.apply(it).stream());
-    }
-
-    private static <K> Optional<BigDecimal> cheapest(Stream<K> kinds, Function<K, BigDecimal> price) {
-        return kinds.map(price).min(Comparator.naturalOrder());
     }
 }

@@ -45,6 +45,9 @@ public record PriceBasis(List<String> exclusions, boolean isUsual, List<String> 
     public static PriceBasis of(Project project, Optional<Plan> plan) {
         Optional<List<String>> stated = project.catalogue().flatMap(Catalogue::exclusions);
         List<String> assumptions = new ArrayList<>();
+        project.catalogue()
+                .flatMap(Catalogue::source)
+                .ifPresent(source -> assumptions.add("Prices are those of " + source + "."));
         guesses(project).ifPresent(assumptions::add);
         unstated(
                         project,

@@ -21,9 +21,13 @@ record UnitPrices(double price, List<PriceBreak> breaks) {
 
     /** Of any number of them. */
     Optional<BigDecimal> least() {
+        return all().min(Comparator.naturalOrder());
+    }
+
+    /** Those that there are. */
+    Stream<BigDecimal> all() {
         return Stream.concat(Stream.of(price), breaks.stream().map(PriceBreak::price))
                 .filter(each -> each > 0)
-                .min(Comparator.naturalOrder())
                 .map(BigDecimal::valueOf);
     }
 }

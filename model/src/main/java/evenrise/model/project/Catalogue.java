@@ -77,7 +77,12 @@ public record Catalogue(
         OptionalDouble leadBetweenPanels,
 
         @Field(meaning = "What is added in percent, in this order", byDefault = "[]")
-        List<AddedPercentage> percentages)
+        List<AddedPercentage> percentages,
+
+        @Field(
+                meaning = "Where its prices are from and of which day, as it is printed with every price",
+                optional = true)
+        Optional<String> source)
         implements CatalogueBuilder.With {
     public Catalogue {
         Contract.check(
@@ -100,7 +105,8 @@ public record Catalogue(
                 labourHours,
                 cables,
                 leadBetweenPanels,
-                percentages);
+                percentages,
+                source);
         panelTypes = List.copyOf(panelTypes);
         breakers = List.copyOf(breakers);
         transformers = List.copyOf(transformers);

@@ -4,6 +4,7 @@ import evenrise.model.contract.Contract;
 import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
+import java.util.List;
 
 /** What a contactor of one kind costs. */
 @FileRecord
@@ -18,10 +19,14 @@ public record ContactorPrice(
         double upToAmps,
 
         @Field(meaning = "Price of one contactor, in the catalogue's currency", min = 0)
-        double price)
+        double price,
+
+        @Field(meaning = "Prices that hold from a number on, numbers rising", byDefault = "[]")
+        List<PriceBreak> priceBreaks)
         implements ContactorPriceBuilder.With {
     public ContactorPrice {
-        Contract.check(ContactorPrice.class, upToPoles, upToAmps, price);
+        Contract.check(ContactorPrice.class, upToPoles, upToAmps, price, priceBreaks);
+        priceBreaks = List.copyOf(priceBreaks);
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -4,6 +4,7 @@ import evenrise.model.contract.Contract;
 import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
+import java.util.List;
 import java.util.Optional;
 
 /** What a transformer of one kind costs. */
@@ -16,10 +17,14 @@ public record TransformerPrice(
         double upToKva,
 
         @Field(meaning = "Price of one transformer, in the catalogue's currency", min = 0)
-        double price)
+        double price,
+
+        @Field(meaning = "Prices that hold from a number on, numbers rising", byDefault = "[]")
+        List<PriceBreak> priceBreaks)
         implements TransformerPriceBuilder.With {
     public TransformerPrice {
-        Contract.check(TransformerPrice.class, connection, upToKva, price);
+        Contract.check(TransformerPrice.class, connection, upToKva, price, priceBreaks);
+        priceBreaks = List.copyOf(priceBreaks);
     }
 
     /** Begins with what a file gives that leaves everything out. */

@@ -18,6 +18,7 @@ import evenrise.model.project.FeederPrice;
 import evenrise.model.project.NodePrice;
 import evenrise.model.project.PanelType;
 import evenrise.model.project.PhaseSystem;
+import evenrise.model.project.PriceBreak;
 import evenrise.model.project.Project;
 import evenrise.model.project.Secondary;
 import evenrise.model.project.SlotNumbering;
@@ -192,5 +193,50 @@ class BillOfMaterialsTest {
                         "node, 400 A",
                         "feeder, 400 A, 20 m",
                         "contactor, 3 poles, 20 A");
+    }
+
+    private static DistributionNode node(String id, double amps) {
+        return DistributionNode.builder().id(id).ratedAmps(amps).build();
+    }
+
+    /** Two nodes of one kind at 800 each; three feeders of one kind at 250 each: the nodes' and the panel's. */
+    @Test
+    void thingsOfOneKindCountTogetherWherePricesFallWithNumbers() {
+        Catalogue catalogue = Catalogue.builder()
+                .currency("EUR")
+                .nodes(List.of(NodePrice.builder()
+                        .upToAmps(400)
+                        .price(900)
+                        .priceBreaks(List.of(from(2, 800)))
+                        .build()))
+                .feeders(List.of(FeederPrice.builder()
+                        .upToAmps(400)
+                        .price(300)
+                        .priceBreaks(List.of(from(3, 250), from(4, 100)))
+                        .build()))
+                .build();
+        Project plant = project().catalogue(catalogue).build().withNodes(List.of(node("N1", 300), node("N2", 400)));
+
+        assertThat(BillOfMaterials.of(plant).total()).isEqualByComparingTo("2350"); // 2 * 800 + 3 * 250
+    }
+
+    @Test
+    void aKindWithoutAPriceIsNeverTheCheapest() {
+        Catalogue catalogue = Catalogue.builder()
+                .currency("EUR")
+                .nodes(List.of(
+                        NodePrice.builder().upToAmps(400).price(0).build(),
+                        NodePrice.builder().upToAmps(630).price(1200).build()))
+                .feeders(List.of(FeederPrice.builder().upToAmps(400).price(0).build()))
+                .build();
+        BillOfMaterials bill =
+                BillOfMaterials.of(project().catalogue(catalogue).build().withNodes(List.of(node("N", 300))));
+
+        assertThat(bill.total()).isEqualByComparingTo("1200");
+        assertThat(bill.unpriced()).extracting(BillLine::item).contains("feeder, 300 A", "feeder, 225 A");
+    }
+
+    private static PriceBreak from(int count, double price) {
+        return PriceBreak.builder().from(count).price(price).build();
     }
 }

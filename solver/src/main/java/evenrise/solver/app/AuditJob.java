@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 
 /** A plan judged, and what else is asked of one that is there. */
 final class AuditJob {
@@ -28,6 +29,11 @@ final class AuditJob {
             return new Subject(
                     read,
                     Layout.of(subject, Inputs.plan(plan, subject, note).value().orElseThrow()));
+        }
+
+        /** The same with another state of the project, such as other prices. */
+        Subject with(UnaryOperator<Project> change) {
+            return new Subject(read, Layout.of(change.apply(project()), layout.plan()));
         }
 
         Project project() {

@@ -19,9 +19,12 @@ final class BillJob {
     static BillResult run(BillRequest request, Watch watch) {
         List<Source> inputs = new ArrayList<>(List.of(request.project()));
         request.plan().ifPresent(inputs::add);
+        request.catalogue().map(Source::file).ifPresent(inputs::add);
         request.csv().ifPresent(path -> Outputs.refuseInputs(path, inputs));
-        Project project =
-                Inputs.project(request.project(), watch.notes()).value().orElseThrow();
+        Project project = SharedPrices.on(
+                Inputs.project(request.project(), watch.notes()).value().orElseThrow(),
+                request.catalogue(),
+                watch.notes());
         Optional<Plan> plan = request.plan()
                 .flatMap(it -> Inputs.plan(it, project, watch.notes()).value());
         watch.at(Stage.WRITING);

@@ -60,7 +60,7 @@ final class CompareJob {
 
     private CompareResult compared() {
         Reading<Project> read = Inputs.project(request.project(), watch.notes());
-        Project stated = read.value().orElseThrow();
+        Project stated = SharedPrices.on(read.value().orElseThrow(), request.catalogue(), watch.notes());
         Catalogue catalogue = checked(stated);
         BidSpare spare = request.spare()
                 .map(it -> new BidSpare(it.slots(), it.outputs(), it.runningPercent(), true))
@@ -211,7 +211,9 @@ final class CompareJob {
         List<String> missing = new ArrayList<>();
         if (subject.catalogue().isEmpty()
                 || subject.catalogue().get().panelTypes().isEmpty()) {
-            missing.add(project + ": no catalogue with panel_types. 'evenrise schema project' shows the fields.");
+            missing.add(project
+                    + ": no catalogue with panel_types. Name one with --catalogue ('evenrise catalogue --template FILE')"
+                    + ", or state it: 'evenrise schema project' shows the fields.");
         }
         if (subject.boardTypes().isEmpty()) {
             missing.add(project + ": no board_types to choose from.");

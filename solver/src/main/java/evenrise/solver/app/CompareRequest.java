@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param spare room that panels and boards leave at least; empty for the usual of bids, where the project asks for none
  * @param leastOnly whether the least price is all that is asked, and no front
  * @param draws prices at quantities that are drawn, where the project leaves some open; 0 for none
+ * @param catalogue prices in the place of the project's own, .csv or .xlsx
  * @param limit time after which it ends with what it has, and tells what was not looked at; empty for none
  * @since 0.1.0
  */
@@ -29,6 +30,7 @@ public record CompareRequest(
         Optional<Spares> spare,
         boolean leastOnly,
         int draws,
+        Optional<Path> catalogue,
         Optional<Duration> limit) {
     public static final long USUAL_MOVES = 60_000;
     public static final int USUAL_TRIES = 60;
@@ -72,7 +74,18 @@ public record CompareRequest(
 
     /** With the usual number of tries, and the front. */
     public CompareRequest(Source project, Path folder, Optional<Range> panels, Optional<Range> boards, Effort effort) {
-        this(project, folder, panels, boards, effort, USUAL_TRIES, Optional.empty(), false, 0, Optional.empty());
+        this(
+                project,
+                folder,
+                panels,
+                boards,
+                effort,
+                USUAL_TRIES,
+                Optional.empty(),
+                false,
+                0,
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** The usual numbers and moves. */

@@ -5,6 +5,7 @@ import evenrise.model.project.Project;
 import evenrise.solver.report.PlanDifferenceText;
 import evenrise.solver.sample.Sample;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -237,6 +238,21 @@ public final class Jobs {
     /** Writes a blank equipment list, a workbook or a table of values by the file's ending. */
     public void template(Path file) {
         ImportJob.template(file);
+    }
+
+    /**
+     * Writes a project's prices as a table that other projects can take, a workbook or a table of values by its ending.
+     *
+     * @param project with a catalogue; empty for rows that only show how a table is filled in
+     */
+    public void prices(Optional<Source> project, Path file) {
+        watched(JobControl.NONE, watch -> {
+            SharedPrices.write(
+                    project.map(source ->
+                            Inputs.project(source, watch.notes()).value().orElseThrow()),
+                    file);
+            return file;
+        });
     }
 
     /** Draws an invented venue; a plan of it that keeps every hard rule exists. */

@@ -21,7 +21,8 @@ final class OfferJob {
     static OfferResult run(OfferRequest request, Watch watch) {
         List<Alternate> alternates = new ArrayList<>();
         for (OfferRequest.Named each : request.alternates()) {
-            AuditJob.Subject subject = AuditJob.Subject.of(each.project(), each.plan(), watch.notes());
+            AuditJob.Subject subject = AuditJob.Subject.of(each.project(), each.plan(), watch.notes())
+                    .with(project -> SharedPrices.on(project, request.catalogue(), watch.notes()));
             alternates.add(Alternate.of(each.name(), subject.evaluation(Optional.empty())));
         }
         watch.at(Stage.WRITING);

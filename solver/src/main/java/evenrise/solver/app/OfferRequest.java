@@ -2,16 +2,18 @@ package evenrise.solver.app;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Several ways to build a thing are to be offered side by side.
  *
  * @param title stands above them
  * @param alternates the first is what the others are told apart from
+ * @param catalogue prices of all of them in the place of their own, .csv or .xlsx
  * @param folder for page, sheet and table; made where there is none
  * @since 0.1.0
  */
-public record OfferRequest(String title, List<Named> alternates, Path folder) {
+public record OfferRequest(String title, List<Named> alternates, Optional<Path> catalogue, Path folder) {
     /** More do not fit beside each other. */
     public static final int MOST = 6;
 

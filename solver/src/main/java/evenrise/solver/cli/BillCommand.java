@@ -17,7 +17,11 @@ import picocli.CommandLine.Parameters;
         description =
                 "Panels, boards, breakers, cables and work, counted, with the prices of the project's catalogue, subtotals "
                         + "and percentages. What has no price is listed without one.",
-        footer = {"%nExamples:", "  evenrise bill hall.project.json", "  evenrise bill hall.project.json --csv bill.csv"
+        footer = {
+            "%nExamples:",
+            "  evenrise bill hall.project.json",
+            "  evenrise bill hall.project.json --csv bill.csv",
+            "  evenrise bill hall.project.json --catalogue prices.xlsx"
         })
 final class BillCommand implements Callable<Integer> {
     private final Terminal terminal;
@@ -34,6 +38,12 @@ final class BillCommand implements Callable<Integer> {
                     "Plan of it, which says what control leads cross to another panel; it changes no other price.")
     private String plan;
 
+    @Option(
+            names = "--catalogue",
+            paramLabel = "FILE",
+            description = "Prices in the place of the project's own, .csv or .xlsx; 'evenrise catalogue' writes one.")
+    private String catalogue;
+
     @Option(names = "--csv", paramLabel = "FILE", description = "Write the bill there as a table of values, too.")
     private String csv;
 
@@ -47,6 +57,7 @@ final class BillCommand implements Callable<Integer> {
         BillResult result = jobs.bill(new BillRequest(
                 terminal.source(project),
                 Optional.ofNullable(plan).map(terminal::source),
+                Optional.ofNullable(catalogue).map(Source::path),
                 Optional.ofNullable(csv).map(Source::path)));
         terminal.print(terminal.out(), result.text(terminal.outStyle(true)));
         if (csv != null) {

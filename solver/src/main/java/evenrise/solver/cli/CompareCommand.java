@@ -31,7 +31,8 @@ import picocli.CommandLine.Spec;
             "  evenrise compare hall.project.json -o estimate",
             "  evenrise compare hall.project.json -o estimate --panels 3..6 --boards 6..14 --moves 200000",
             "  evenrise compare hall.project.json -o estimate --least-only --tries 200",
-            "  evenrise compare hall.project.json -o estimate --least-only --draws 500"
+            "  evenrise compare hall.project.json -o estimate --least-only --draws 500",
+            "  evenrise compare hall.project.json -o estimate --catalogue prices.xlsx"
         })
 final class CompareCommand implements Callable<Integer> {
     private final Terminal terminal;
@@ -41,7 +42,7 @@ final class CompareCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "PROJECT", description = "Project file with a catalogue.")
+    @Parameters(paramLabel = "PROJECT", description = "Project file with a catalogue, or with --catalogue.")
     private String project;
 
     @Option(
@@ -113,6 +114,12 @@ final class CompareCommand implements Callable<Integer> {
             description = "Draw the quantities that the project leaves open so often, and tell the range of prices.")
     private int draws;
 
+    @Option(
+            names = "--catalogue",
+            paramLabel = "FILE",
+            description = "Prices in the place of the project's own, .csv or .xlsx; 'evenrise catalogue' writes one.")
+    private String catalogue;
+
     @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Seed of chance. Default: 1.")
     private long seed;
 
@@ -140,6 +147,7 @@ final class CompareCommand implements Callable<Integer> {
                 spare(),
                 leastOnly,
                 draws(),
+                Optional.ofNullable(catalogue).map(Source::path),
                 Optional.ofNullable(time));
         CompareResult result = jobs.compare(request, ProgressView.control(terminal, false, interruption));
         terminal.print(terminal.out(), result.text(terminal.outStyle(false)));

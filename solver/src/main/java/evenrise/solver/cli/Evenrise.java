@@ -105,6 +105,7 @@ public final class Evenrise implements Runnable {
                 .addSubcommand(new OfferCommand(terminal, jobs))
                 .addSubcommand(new WorkerCommand(terminal, jobs, interruption))
                 .addSubcommand(new BillCommand(terminal, jobs))
+                .addSubcommand(new CatalogueCommand(terminal, jobs))
                 .addSubcommand(new ReportCommand(terminal, jobs))
                 .addSubcommand(new GenerateCommand(terminal, jobs))
                 .addSubcommand(new SchemaCommand(terminal))

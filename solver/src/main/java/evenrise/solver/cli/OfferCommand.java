@@ -6,6 +6,7 @@ import evenrise.solver.app.OfferResult;
 import evenrise.solver.app.Source;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -52,6 +53,12 @@ final class OfferCommand implements Callable<Integer> {
     private String output;
 
     @Option(
+            names = "--catalogue",
+            paramLabel = "FILE",
+            description = "Prices in the place of the projects' own, .csv or .xlsx; 'evenrise catalogue' writes one.")
+    private String catalogue;
+
+    @Option(
             names = "--title",
             paramLabel = "TEXT",
             defaultValue = "Alternates",
@@ -83,7 +90,8 @@ final class OfferCommand implements Callable<Integer> {
                     alternates.get(i), terminal.source(alternates.get(i + 1)), terminal.source(alternates.get(i + 2))));
         }
         try {
-            return new OfferRequest(title, named, Source.path(output));
+            return new OfferRequest(
+                    title, named, Optional.ofNullable(catalogue).map(Source::path), Source.path(output));
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), "--alternate: " + e.getMessage() + ".");
         }

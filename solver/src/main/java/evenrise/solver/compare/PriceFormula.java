@@ -3,6 +3,7 @@ package evenrise.solver.compare;
 import evenrise.model.estimate.BillLine;
 import evenrise.model.estimate.BillOfMaterials;
 import evenrise.model.estimate.CostKind;
+import evenrise.model.estimate.FeederLines;
 import evenrise.model.estimate.PriceBuildUp;
 import evenrise.model.estimate.TypeLines;
 import evenrise.model.estimate.TypeLines.PanelLook;
@@ -12,6 +13,7 @@ import evenrise.model.project.BoardType;
 import evenrise.model.project.Panel;
 import evenrise.model.project.PanelType;
 import evenrise.model.project.PriceBreak;
+import evenrise.model.project.Project;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -41,6 +43,7 @@ final class PriceFormula {
     private final double ofLabour;
     private final MakeUp start;
     private final Map<String, BillLine> lines = new LinkedHashMap<>();
+    private final FeederLines feeders;
     private final Map<String, Map<String, BigDecimal>> adds = new HashMap<>();
     private final Map<String, BigDecimal> fixed = new HashMap<>();
     private final Map<PanelLook, Integer> panelsThatStay = new LinkedHashMap<>();
@@ -62,7 +65,9 @@ final class PriceFormula {
                         .toList(),
                 List.of(),
                 0);
-        BillOfMaterials.besidesTypes(variation.built(start)).forEach(line -> lines.put(line.item(), line));
+        Project built = variation.built(start);
+        this.feeders = FeederLines.of(built);
+        BillOfMaterials.besidesTypes(built).forEach(line -> lines.put(line.item(), line));
         for (FeedPoint point : variation.points()) {
             for (PanelType type : variation.catalogue().panelTypes()) {
                 List<PanelKind> more = new ArrayList<>(start.panels());
@@ -91,7 +96,9 @@ final class PriceFormula {
     /** By item, what a bill has more than at the start; items that were not there at the start are noted. */
     private Map<String, BigDecimal> added(MakeUp makeUp) {
         Map<String, BigDecimal> more = new HashMap<>();
-        for (BillLine line : BillOfMaterials.besidesTypes(variation.built(makeUp))) {
+        Project built = variation.built(makeUp);
+        feeders.learn(FeederLines.of(built));
+        for (BillLine line : BillOfMaterials.besidesTypes(built)) {
             BillLine before = lines.computeIfAbsent(
                     line.item(),
                     any -> new BillLine(line.item(), line.kind(), BigDecimal.ZERO, line.unitPrice(), line.unitHours()));
@@ -153,7 +160,13 @@ final class PriceFormula {
 
     /** By how much the sum of what is least may be above the price, where cents are rounded off. */
     double mostRounded() {
-        Stream<Optional<BigDecimal>> ofLines = lines.values().stream().map(BillLine::unitPrice);
+        long feedersWithParts = lines.keySet().stream()
+                .filter(feeders::has)
+                .filter(feeders::hasPartsOfCents)
+                .count();
+        Stream<Optional<BigDecimal>> ofLines = lines.values().stream()
+                .filter(line -> !feeders.has(line.item()))
+                .map(BillLine::unitPrice);
         Stream<Optional<BigDecimal>> ofPanels =
                 variation.catalogue().panelTypes().stream().flatMap(type -> prices(type.price(), type.priceBreaks()));
         Stream<Optional<BigDecimal>> ofBoards =
@@ -163,7 +176,7 @@ final class PriceFormula {
                 .flatMap(Optional::stream)
                 .filter(price -> price.stripTrailingZeros().scale() > 2)
                 .count();
-        return PriceBuildUp.mostRounded((int) rounded, percentages);
+        return PriceBuildUp.mostRounded((int) (rounded + feedersWithParts), percentages);
     }
 
     private static Stream<Optional<BigDecimal>> prices(double price, List<PriceBreak> breaks) {
@@ -203,20 +216,23 @@ final class PriceFormula {
         List<BillLine> bill = new ArrayList<>();
         looks.forEach((look, count) -> bill.add(types.panels(look, count)));
         ofBoards.forEach((type, count) -> bill.add(TypeLines.boards(type, count)));
+        Map<String, BigDecimal> feeds = new LinkedHashMap<>();
         for (BillLine line : lines.values()) {
-            bill.add(new BillLine(
-                    line.item(),
-                    line.kind(),
-                    quantities.getOrDefault(line.item(), BigDecimal.ZERO),
-                    line.unitPrice(),
-                    line.unitHours()));
+            BigDecimal quantity = quantities.getOrDefault(line.item(), BigDecimal.ZERO);
+            if (feeders.has(line.item())) {
+                feeds.put(line.item(), quantity);
+            } else {
+                bill.add(new BillLine(line.item(), line.kind(), quantity, line.unitPrice(), line.unitHours()));
+            }
         }
+        bill.addAll(feeders.priced(feeds));
         return PriceBuildUp.of(bill, percentages).total();
     }
 
     private double unrounded(BillLine line) {
         double factor = line.kind() == CostKind.MATERIAL ? ofMaterial : ofLabour;
-        return factor * line.unitPrice().orElse(BigDecimal.ZERO).doubleValue();
+        Optional<BigDecimal> least = feeders.has(line.item()) ? feeders.leastPrice(line.item()) : line.unitPrice();
+        return factor * least.orElse(BigDecimal.ZERO).doubleValue();
     }
 
     private static BigDecimal sum(BillLine line) {

@@ -34,6 +34,7 @@ class EvenriseTest {
                 "offer",
                 "worker",
                 "bill",
+                "catalogue",
                 "report",
                 "generate",
                 "schema",

@@ -236,7 +236,16 @@ class VariationTest {
                             panelType("large", 24, 160, 500)))
                     .with()
                     .feeders(List.of(
-                            FeederPrice.builder().upToAmps(200).price(150.125).build()))
+                            FeederPrice.builder()
+                                    .upToAmps(100)
+                                    .price(120.5)
+                                    .priceBreaks(List.of(from(4, 60)))
+                                    .build(),
+                            FeederPrice.builder()
+                                    .upToAmps(200)
+                                    .price(150.125)
+                                    .priceBreaks(List.of(from(3, 110.375)))
+                                    .build()))
                     .labourPerPanel(OptionalDouble.empty())
                     .labourHours(Optional.of(
                             LabourHours.builder().rate(61.3).perPanel(0.73).build()))
