@@ -4,7 +4,6 @@ import evenrise.model.contract.Harmless;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.file.FileSet;
 import evenrise.model.file.WriteFailed;
-import evenrise.model.plan.Plan;
 import evenrise.model.scatter.NodeScatter;
 import evenrise.solver.document.Document;
 import evenrise.solver.document.DocumentTable;
@@ -45,14 +44,15 @@ final class DocumentFiles {
     }
 
     /** @return the names of what is written */
-    List<String> write(Evaluation evaluation, String projectSha256, Optional<Plan> earlier, List<NodeScatter> scatter) {
+    List<String> write(
+            Evaluation evaluation, String projectSha256, Optional<Evaluation> before, List<NodeScatter> scatter) {
         Imprint imprint = new Imprint(
                 evaluation.project().name(),
                 wanted.revision(),
                 wanted.date(),
                 projectSha256,
                 ProgramVersion.ofThisProgram());
-        Document document = Documents.of(imprint, evaluation, earlier, scatter);
+        Document document = Documents.of(imprint, evaluation, before, scatter);
         Map<String, byte[]> files = new LinkedHashMap<>();
         if (wanted.formats().contains(DocumentFormat.HTML)) {
             files.put(HTML, HtmlPage.of(document).getBytes(StandardCharsets.UTF_8));

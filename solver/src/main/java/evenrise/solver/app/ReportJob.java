@@ -19,18 +19,32 @@ final class ReportJob {
     ReportResult run(ReportRequest request) {
         List<Source> inputs = new ArrayList<>(List.of(request.project(), request.plan()));
         request.against().ifPresent(inputs::add);
+        request.againstProject().ifPresent(inputs::add);
+        if (request.againstProject().isPresent() && request.against().isEmpty()) {
+            throw new JobFailed(
+                    JobFailed.Reason.REQUEST, "an earlier project alone tells nothing: say --against PLAN as well.");
+        }
         DocumentFiles files = new DocumentFiles(request.documents(), inputs);
         files.refuseWhatIsNotOurs();
         AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan(), watch.notes());
         Optional<Plan> earlier =
                 request.against().map(source -> Inputs.earlierPlan(source, subject.project(), watch.notes()));
         Evaluation evaluation = subject.evaluation(earlier);
+        Optional<Evaluation> before = earlier.map(plan -> before(request, subject, plan));
         watch.at(Stage.JUDGING);
         evaluation.assessment();
         List<NodeScatter> scatter = request.trials() < 1 ? List.of() : scatter(subject.layout(), request);
         watch.at(Stage.WRITING);
         return new ReportResult(
-                evaluation, files.write(evaluation, subject.read().sha256(), earlier, scatter));
+                evaluation, files.write(evaluation, subject.read().sha256(), before, scatter));
+    }
+
+    /** The earlier plan judged by its own project, or by this one where none is named. */
+    private Evaluation before(ReportRequest request, AuditJob.Subject subject, Plan plan) {
+        return request.againstProject()
+                .map(project -> AuditJob.Subject.of(project, request.against().orElseThrow(), watch.notes())
+                        .evaluation(Optional.empty()))
+                .orElseGet(() -> Evaluation.of(Layout.of(subject.layout().index(), plan)));
     }
 
     private List<NodeScatter> scatter(Layout layout, ReportRequest request) {

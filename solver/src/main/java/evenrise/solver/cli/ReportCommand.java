@@ -66,8 +66,17 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "--date", paramLabel = "TEXT", description = "Date on every page. Default: today.")
     private String date;
 
-    @Option(names = "--against", paramLabel = "PLAN", description = "Earlier plan to tell the differences to.")
+    @Option(
+            names = "--against",
+            paramLabel = "PLAN",
+            description = "Earlier plan: every document tells and marks what changed since.")
     private String against;
+
+    @Option(
+            names = "--against-project",
+            paramLabel = "PROJECT",
+            description = "Project of the earlier plan, where that is another.")
+    private String againstProject;
 
     @Option(
             names = "--trials",
@@ -96,6 +105,7 @@ final class ReportCommand implements Callable<Integer> {
                         .withImprint(revision, date == null ? usual.date() : date)
                         .withOverwriting(isForced),
                 Optional.ofNullable(against).map(terminal::source),
+                Optional.ofNullable(againstProject).map(terminal::source),
                 trials,
                 Effort.USUAL);
         ReportResult result = jobs.report(request, ProgressView.control(terminal));

@@ -17,7 +17,7 @@ import java.util.function.ToIntFunction;
  * @param formula how a workbook computes its cell in a row: {@code [key]} is the cell of another column in that row,
  *     {@code [key:above]} all of a column's cells above, {@code [key@3]} that of row 3, counted from 0, other words names of a workbook; empty where the value is given.
  *     No text of a project stands in it
- * @param value a {@link String}, {@link Double} or {@link Integer}; texts are inert
+ * @param value a {@link String} or a {@link Number}; texts are inert
  */
 public record Column<R>(
         String key,
@@ -34,6 +34,16 @@ public record Column<R>(
     public static <R> Column<R> text(String key, String heading, Function<R, String> text) {
         // Names come from outside, and tables of values go to other programs as they are.
         return new Column<>(key, heading, "", false, row -> Harmless.shown(text.apply(row)));
+    }
+
+    /** A text or a number, row by row. */
+    static <R> Column<R> value(String key, String heading, Function<R, Object> value) {
+        return new Column<>(
+                key,
+                heading,
+                "",
+                false,
+                row -> value.apply(row) instanceof String text ? Harmless.shown(text) : value.apply(row));
     }
 
     /** To be filled in by hand. */

@@ -14,6 +14,7 @@ import java.util.List;
  * @param overview whether it may be built, and how tight it is
  * @param diagrams what is drawn: the distribution and, where there are boards, the control
  * @param isOnLetter whether its country's paper is US Letter, and not A4
+ * @param revised what is another than in an earlier plan
  * @param systems whose commands have clocks of their own; none where there is one clock
  */
 public record Document(
@@ -36,7 +37,8 @@ public record Document(
         List<String> systems,
         List<Diagram> diagrams,
         boolean isOnLetter,
-        Overview overview) {
+        Overview overview,
+        Revised revised) {
     public Document {
         facts = List.copyOf(facts);
         findings = List.copyOf(findings);

@@ -3,7 +3,6 @@ package evenrise.solver.document;
 import evenrise.model.estimate.BillOfMaterials;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.BrokenRule;
-import evenrise.model.plan.Plan;
 import evenrise.model.plan.Remark;
 import evenrise.model.rules.Layout;
 import evenrise.model.scatter.NodeScatter;
@@ -23,7 +22,7 @@ import java.util.stream.Stream;
  * @param unstated loads that state too little; none where all state enough
  * @param motors none where the project has none
  * @param percentiles none where there were no trials
- * @param differences none where there is no earlier plan
+ * @param changes none where there is no earlier plan
  * @param distribution none where the supply feeds every panel
  * @param systems none where one command switches all
  * @param starts none where systems have no clocks of their own
@@ -52,13 +51,13 @@ public record DocumentTables(
         Optional<DocumentTable<UnstatedLoad>> unstated,
         Optional<DocumentTable<PlannedCircuit>> motors,
         Optional<DocumentTable<NodeScatter>> percentiles,
-        Optional<DocumentTable<Difference>> differences,
+        Optional<ChangeTables> changes,
         Optional<DocumentTable<DistributionRow>> distribution,
         Optional<DocumentTable<SystemRow>> systems,
         Optional<DocumentTable<StartRow>> starts,
         Optional<DocumentTable<SceneRow>> scenes) {
 
-    static DocumentTables of(Evaluation evaluation, Optional<Plan> earlier, List<NodeScatter> scatter) {
+    static DocumentTables of(Evaluation evaluation, List<NodeScatter> scatter) {
         Layout layout = evaluation.layout();
         List<PlannedCircuit> along = PlannedCircuit.along(layout);
         CircuitTables circuits = new CircuitTables(layout, along);
@@ -82,7 +81,7 @@ public record DocumentTables(
                 new PeakParts(layout).table(),
                 FindingTables.review(evaluation.review()),
                 nodes.events(),
-                BillTable.of(BillOfMaterials.of(layout.project(), Optional.of(evaluation.plan()))),
+                BillTable.of(BillOfMaterials.of(layout.project(), Optional.of(layout.plan()))),
                 circuits.commissioning(),
                 site.tests(),
                 circuits.labels(),
@@ -90,11 +89,43 @@ public record DocumentTables(
                 nodes.unstated(),
                 circuits.motors(),
                 scatter.isEmpty() ? Optional.empty() : Optional.of(NodeTables.percentiles(scatter)),
-                earlier.map(plan -> Differences.of(evaluation, plan)),
+                Optional.empty(),
                 plant.distribution(),
                 plant.systems(),
                 plant.starts(),
                 plant.scenes());
+    }
+
+    /** The same beside those of an earlier plan. */
+    DocumentTables with(ChangeTables beside) {
+        return new DocumentTables(
+                assessment,
+                rules,
+                margins,
+                circuits,
+                landing,
+                settings,
+                steps,
+                balance,
+                range,
+                groups,
+                emergency,
+                peak,
+                review,
+                events,
+                bill,
+                commissioning,
+                tests,
+                labels,
+                residual,
+                unstated,
+                motors,
+                percentiles,
+                Optional.of(beside),
+                distribution,
+                systems,
+                starts,
+                scenes);
     }
 
     /** In the order of a document. */
@@ -114,7 +145,7 @@ public record DocumentTables(
                         unstated.stream(),
                         motors.stream(),
                         percentiles.stream(),
-                        differences.stream())
+                        changes.stream().flatMap(ChangeTables::all))
                 .flatMap(each -> each)
                 .<DocumentTable<?>>map(each -> each)
                 .toList();

@@ -4,7 +4,6 @@ import evenrise.model.contract.Words;
 import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Cautions;
-import evenrise.model.plan.Plan;
 import evenrise.model.plan.Review;
 import evenrise.model.project.Board;
 import evenrise.model.project.Electrical;
@@ -31,18 +30,24 @@ public final class Documents {
     private Documents() {}
 
     /**
-     * @param earlier a plan to tell the differences to
+     * @param before an earlier plan to tell the differences to, maybe of another state of the project
      * @param scatter of trials; none where there were none
      */
     public static Document of(
-            Imprint imprint, Evaluation evaluation, Optional<Plan> earlier, List<NodeScatter> scatter) {
+            Imprint imprint, Evaluation evaluation, Optional<Evaluation> before, List<NodeScatter> scatter) {
         Layout layout = evaluation.layout();
         Verdict verdict = evaluation.verdict();
         PlayedParts.Ways ways = PlayedParts.of(layout);
         List<String> systems = layout.project().hasClocks()
                 ? layout.project().systems().stream().map(SwitchedSystem::id).toList()
                 : List.of();
-        DocumentTables tables = DocumentTables.of(evaluation, earlier, scatter);
+        PlanState alone = state(evaluation, scatter);
+        Optional<PlanState> was = before.map(each -> state(each, List.of()));
+        DocumentTables tables = was.map(each -> alone.tables().with(ChangeTables.of(each, alone)))
+                .orElse(alone.tables());
+        Revised revised = was.map(each ->
+                        Revised.of(each, new PlanState(evaluation, tables, alone.schedules(), alone.diagrams())))
+                .orElse(Revised.NOT);
         Set<String> dropping = layout.project().shutdownGroups().stream()
                 .filter(group -> group.onEmergency() == OnEmergency.DROP)
                 .map(ShutdownGroup::id)
@@ -56,7 +61,7 @@ public final class Documents {
                         .map(each -> Plain.text(each.first().rule() + ": " + each.text(), 2000))
                         .toList(),
                 Cautions.ALL,
-                new Schedules(layout, evaluation.review()).all(),
+                alone.schedules(),
                 tables,
                 new Envelopes(layout).ofAllNodes(),
                 layout.placements().stream()
@@ -72,9 +77,18 @@ public final class Documents {
                 colours.source(),
                 ways.parts(),
                 systems,
-                diagrams(layout, evaluation.review()),
+                alone.diagrams(),
                 isOnLetter(layout.project()),
-                Overview.of(evaluation, tables.margins()));
+                Overview.of(evaluation, tables.margins()),
+                revised);
+    }
+
+    private static PlanState state(Evaluation evaluation, List<NodeScatter> scatter) {
+        return new PlanState(
+                evaluation,
+                DocumentTables.of(evaluation, scatter),
+                new Schedules(evaluation.layout(), evaluation.review()).all(),
+                diagrams(evaluation.layout(), evaluation.review()));
     }
 
     /** By practice, else by frequency: where it is 60 Hz, most have Letter (common practice, no source). */

@@ -44,6 +44,7 @@ public final class HtmlPage {
         values.put("moreFindings", Math.max(0, document.findings().size() - MOST_FINDINGS));
         values.put("longSchedules", document.schedules().size() > MOST_SCHEDULES_AT_ONCE);
         values.put("drawings", drawings(document));
+        values.put("slopes", SlopeSvg.of(document.revised().slopes()));
         values.put("curve", CurveSvg.of(document));
         values.put("lanes", lanes);
         values.put("startedSystem", Played.started(document));

@@ -7,6 +7,7 @@ import evenrise.solver.report.Axis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The current of one node over time, to print: a lane for each phase, all of one scale, so that phases do not cover each
@@ -36,6 +37,7 @@ public record NodeChart(
      * @param limit height of the allowed peak; empty where it is not drawn
      * @param mark path of the sign above the peak
      * @param isGreatest whether no other phase peaks higher
+     * @param before path of the envelope by an earlier plan; empty where there is none
      * @param used height of the current once all is in use; empty where one command switches all
      * @param usedAmps that current
      */
@@ -49,6 +51,7 @@ public record NodeChart(
             String limit,
             String mark,
             boolean isGreatest,
+            String before,
             String used,
             String usedAmps) {}
 
@@ -67,10 +70,18 @@ public record NodeChart(
     }
 
     static NodeChart of(NodeCurves node, int widthMillimetres, int heightMillimetres) {
+        return of(node, Optional.empty(), widthMillimetres, heightMillimetres);
+    }
+
+    /** @param earlier by another plan, drawn beneath */
+    static NodeChart of(NodeCurves node, Optional<NodeCurves> earlier, int widthMillimetres, int heightMillimetres) {
         double width = widthMillimetres * PER_MILLIMETRE;
         double height = heightMillimetres * PER_MILLIMETRE;
-        double end = lastSeconds(node);
-        double top = roundedUp(Math.max(1, Math.max(node.peakAmps(), node.usedAmps()) * 1.18));
+        double end =
+                Math.max(lastSeconds(node), earlier.map(NodeChart::lastSeconds).orElse(0.0));
+        double peak =
+                Math.max(node.peakAmps(), earlier.map(NodeCurves::peakAmps).orElse(0.0));
+        double top = roundedUp(Math.max(1, Math.max(peak, node.usedAmps()) * 1.18));
         double limit = node.inrushLimitAmps().orElse(0);
         boolean isLimitDrawn = limit > 0 && limit <= top;
         Axis seconds = Axis.fromZero(end);
@@ -93,10 +104,16 @@ public record NodeChart(
                     format("%.1f", phase.peakAmps()),
                     format("%.2f", phase.peakAtSeconds()),
                     line,
-                    line + format("L%.1f %.1fL0 %.1fZ", width, height, height),
+                    line + format("V%.1fL0 %.1fZ", height, height),
                     isLimitDrawn ? format("%.1f", height * (1 - limit / top)) : "",
                     format("M%.1f %.1fl%.1f %.1fl%.1f 0Z", Math.max(MARK, peakX), peakY, -MARK, -1.6 * MARK, 2 * MARK),
                     phase.peakAmps() == node.peakAmps(),
+                    earlier.stream()
+                            .flatMap(each -> each.phases().stream())
+                            .filter(each -> each.phase().equals(phase.phase()))
+                            .map(each -> line(each, width / end, height, top))
+                            .findFirst()
+                            .orElse(""),
                     phase.usedAmps() > 0 ? format("%.1f", height * (1 - phase.usedAmps() / top)) : "",
                     phase.usedAmps() > 0 ? format("%.1f", phase.usedAmps()) : ""));
         }

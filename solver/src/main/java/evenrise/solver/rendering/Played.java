@@ -2,9 +2,11 @@ package evenrise.solver.rendering;
 
 import evenrise.model.file.Json;
 import evenrise.solver.document.Document;
+import evenrise.solver.document.Envelope;
 import evenrise.solver.document.PlayedLoad;
 import evenrise.solver.document.PlayedNode;
 import evenrise.solver.document.PlayedParts;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
@@ -16,6 +18,7 @@ import java.util.function.Function;
  * @param chains of lanes
  * @param systems whose commands have clocks of their own; none where there is one clock
  * @param system that is played first, by its place
+ * @param earlier current of the supply by an earlier plan, one a system; none where there is none
  * @param ways by which currents reach the nodes
  */
 public record Played(
@@ -32,7 +35,11 @@ public record Played(
         List<String> systems,
         int system,
         PlayedParts ways,
+        List<Earlier> earlier,
         Columns loads) {
+
+    /** @param phases in the supply's order: seconds and amperes of the corners, in turns */
+    public record Earlier(int system, List<List<Double>> phases) {}
 
     /** Of the drawing, in its own units. */
     public record Edges(int width, int height, int left, int right, int top, int bottom) {}
@@ -104,6 +111,7 @@ public record Played(
                 document.systems(),
                 started(document),
                 document.parts(),
+                earlier(document),
                 Columns.of(document.loads()));
     }
 
@@ -116,6 +124,24 @@ public record Played(
                         .map(use -> List.of(ids.indexOf(use.after().orElseThrow()), ids.indexOf(use.board())))
                         .toList()
                 : List.of();
+    }
+
+    private static List<Earlier> earlier(Document document) {
+        return document.curves(document.supply().node()).stream()
+                .flatMap(now -> document.revised().before(now).stream())
+                .map(each -> new Earlier(
+                        each.system().map(document.systems()::indexOf).orElse(0),
+                        each.phases().stream().map(Played::corners).toList()))
+                .toList();
+    }
+
+    private static List<Double> corners(Envelope phase) {
+        List<Double> corners = new ArrayList<>();
+        for (int i = 0; i < phase.seconds().size(); i++) {
+            corners.add(Math.rint(1e4 * phase.seconds().get(i)) / 1e4);
+            corners.add(Math.rint(1e2 * phase.amps().get(i)) / 1e2);
+        }
+        return corners;
     }
 
     /** The system that the page plays first: the one that makes most at the supply. */

@@ -73,7 +73,10 @@ final class PrintSections {
         if (document.findings().size() > ON_THE_COVER) {
             tables.rules().ifPresent(table -> all.add(of.table(table, Map.of("rule", 30))));
         }
-        tables.differences().ifPresent(table -> all.add(of.table(table, Map.of("what", 16, "which", 34, "name", 40))));
+        BeforeAfter.section(document, shown).ifPresent(all::add);
+        tables.changes()
+                .ifPresent(changes ->
+                        all.add(of.table(changes.cells(), Map.of("panel", 22, "what", 14, "which", 34, "name", 40))));
         of.distribution().ifPresent(all::add);
         all.add(of.sequence());
         all.add(of.nodes());

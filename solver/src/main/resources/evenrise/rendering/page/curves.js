@@ -69,6 +69,25 @@
     flush();
     return path.join("");
   }
+  // By an earlier plan, where the page has one: the corners of a phase of the supply, seconds and amperes in turns.
+  function earlierOf(k) {
+    const own = (data.earlier || []).find(function (each) { return each.system === system; });
+    return node === 0 && own ? own.phases[k] : null;
+  }
+  function tracedBefore(corners, x, y) {
+    const count = corners.length / 2;
+    let j = 0, high = count;
+    while (j < high) { const middle = (j + high) >> 1; if (corners[2 * middle] < from) j = middle + 1; else high = middle; }
+    // On the straight line between two corners; what is beyond the last stays as it is.
+    function between(t, k) {
+      if (k <= 0 || k >= count) return corners[2 * Math.min(count - 1, k) + 1];
+      const a = corners[2 * k - 2], width = corners[2 * k] - a;
+      return corners[2 * k - 1] + (corners[2 * k + 1] - corners[2 * k - 1]) * (width > 0 ? (t - a) / width : 1);
+    }
+    let path = "M" + x(from).toFixed(1) + " " + y(between(from, j)).toFixed(1);
+    for (; j < count && corners[2 * j] <= until; j++) path += "L" + x(corners[2 * j]).toFixed(1) + " " + y(corners[2 * j + 1]).toFixed(1);
+    return path + "L" + x(until).toFixed(1) + " " + y(between(until, j)).toFixed(1);
+  }
   let plotted = null;
   const seconded = curves.querySelector("g.seconds"), laned = curves.querySelector("g.phases"), scale = curves.querySelector("g.amps");
   function limitOf(which) { const limit = nodes[which].inrush_limit_a; return limit === undefined || limit === null ? 0 : limit; }
@@ -77,12 +96,13 @@
     const own = nodes[node], begins = begun(node), limit = limitOf(node), peaks = own.phases.map(function (p) { return begins.peak_a[p]; });
     const worst = own.phases[peaks.indexOf(Math.max.apply(null, peaks))], peak = begins.peak_a[worst];
     let most = 1.1 * Math.max(1, peak, Math.max.apply(null, begins.used_a));
+    own.phases.forEach(function (p, k) { (earlierOf(k) || []).forEach(function (v, j) { if (j % 2) most = Math.max(most, 1.1 * v); }); });
     if (limit > 0 && limit < 1.8 * most) most = Math.max(most, 1.08 * limit);
     const room = (plot.bottom - plot.top) / own.phases.length, height = room - 10;
     plotted = { own: own, most: most, limit: limit, worst: worst, peak: peak, height: height,
       lanes: own.phases.map(function (p, k) {
         const foot = plot.top + room * k + height;
-        return { phase: p, colour: own.colours[k], foot: foot, y: function (a) { return foot - height * a / most; }, rest: begins.rest_a[p], list: seenBy(node, p, null) };
+        return { phase: p, colour: own.colours[k], foot: foot, y: function (a) { return foot - height * a / most; }, rest: begins.rest_a[p], list: seenBy(node, p, null), before: earlierOf(k) };
       }) };
     const distance = limit > 0 ? "limit " + Number(limit.toFixed(3)) + " A, " + amps(Math.abs(limit - peak)) + (limit < peak - 1e-6 ? " below the peak" : " above the peak") : "no inrush limit stated";
     const found = "peak " + amps(peak) + ", phase " + phases[worst] + ", " + begins.peak_at_s[worst].toFixed(2) + " s";
@@ -97,6 +117,7 @@
       laned.append(shape("text", { class: "letter", x: plot.left - 58, y: lane.foot - plotted.height / 2 + 6, "text-anchor": "end" }, phases[lane.phase]));
       lane.share = shape("path", { class: "part" }); lane.edge = shape("path", { class: "edge", fill: "none" }); lane.line = shape("path", { class: "phase", fill: "none", stroke: lane.colour });
       laned.append(lane.share, lane.edge, lane.line);
+      if (lane.before) { lane.was = shape("path", { class: "earlier" }); laned.append(lane.was); }
       if (limit > 0 && limit <= most) laned.append(shape("path", { class: "limit", d: "M" + plot.left + " " + lane.y(limit) + "H" + plot.right }));
     });
     drawOverview();
@@ -106,6 +127,7 @@
     plotted.lanes.forEach(function (lane) {
       const path = traced(lane.list, lane.rest, from, until, across, lane.y);
       lane.line.setAttribute("d", path); lane.edge.setAttribute("d", path);
+      if (lane.before) lane.was.setAttribute("d", tracedBefore(lane.before, across, lane.y));
     });
     drawShare();
     seconded.replaceChildren();

@@ -350,7 +350,7 @@ class ReportCommandTest {
 
         assertThat(result.out()).contains("circuits.csv", "percentiles.csv", "differences.csv");
         assertThat(Files.readAllLines(documents.resolve("circuits.csv"))).hasSize(121 + Cautions.ALL.size());
-        assertThat(Files.readAllLines(documents.resolve("differences.csv"))).hasSize(1 + Cautions.ALL.size());
+        assertThat(Files.readAllLines(documents.resolve("differences.csv"))).hasSize(2 + Cautions.ALL.size());
     }
 
     @Test
