@@ -1,6 +1,7 @@
 package evenrise.solver.app;
 
 import evenrise.model.plan.Bounds;
+import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.engine.BoundSource;
@@ -46,6 +47,14 @@ final class Proofs implements BoundSource {
     public void failed(Throwable why) {
         note.accept("the proofs ended early by a failure (" + why
                 + "). The plan is whole; what was proven before it stands, no more.");
+    }
+
+    /** No plan that keeps every rule takes fewer moves from the one as built; 0 where nothing is proven. */
+    static int leastMoves(PlanningRequest request, Plan built) {
+        return ServiceLoader.load(SharperBounds.class)
+                .findFirst()
+                .map(part -> part.leastMoves(request, built))
+                .orElse(0);
     }
 
     Optional<Bounds> bounds() {

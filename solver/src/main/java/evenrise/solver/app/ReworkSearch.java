@@ -75,21 +75,25 @@ final class ReworkSearch {
         }
         watch.at(Stage.BOUNDS);
         Optional<Bounds> bounds = Optional.of(ProvenBounds.of(project));
+        int leastMoves = leastMoves(request, plant);
         watch.at(Stage.JUDGING);
         Front whole = Front.of(
-                plant,
-                nearby.plans().stream()
-                        .map(NearbyPlan::plan)
-                        .filter(plan -> Kept.isReached(project, built, plan, asked.keepsRunning(), night))
-                        .toList());
+                        plant,
+                        nearby.plans().stream()
+                                .map(NearbyPlan::plan)
+                                .filter(plan -> Kept.isReached(project, built, plan, asked.keepsRunning(), night))
+                                .toList())
+                .atLeast(leastMoves);
         FrontPoint picked = whole.choose(asked.perMoveAmps(), asked.maxMoves());
         return finished(sha256, request, asNew, bounds, whole.thinned(MOST_POINTS, picked), picked);
     }
 
     /** The front is that plan alone, whatever it breaks. */
     Found given(String sha256, PlanningRequest request, BuiltPlant plant, Plan target) {
+        watch.at(Stage.BOUNDS);
+        int leastMoves = leastMoves(request, plant);
         watch.at(Stage.JUDGING);
-        Front front = Front.to(plant, target);
+        Front front = Front.to(plant, target).atLeast(leastMoves);
         PlanningOutcome nothing = new PlanningOutcome(target, 0, 0, OptionalDouble.empty());
         Optional<Bounds> bounds = Optional.of(ProvenBounds.of(request.project()));
         return finished(sha256, request, nothing, bounds, front, front.cureOnly());
@@ -119,6 +123,11 @@ final class ReworkSearch {
         return isNew || request.keepsFrom()
                 ? request
                 : request.withFrom(plans.get(plans.size() - 1).plan()).improving();
+    }
+
+    /** An interrupt leaves no time for it. */
+    private int leastMoves(PlanningRequest request, BuiltPlant plant) {
+        return control.cancellation().isCancelled() ? 0 : Proofs.leastMoves(request, plant.staying());
     }
 
     private static List<Plan> soFar(NearbySearch nearby, PlannerSource.Search anew) {

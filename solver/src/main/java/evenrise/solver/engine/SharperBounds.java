@@ -1,6 +1,7 @@
 package evenrise.solver.engine;
 
 import evenrise.model.plan.Bounds;
+import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import java.util.function.Consumer;
 
@@ -18,6 +19,16 @@ public interface SharperBounds {
      * @param note takes what is to be said once, such as why nothing more can be proven
      */
     Work on(PlanningRequest request, Consumer<String> note);
+
+    /**
+     * How many moves lie between a plan as built and every plan that keeps the hard rules: breakers that are elsewhere, and
+     * control leads that are on another output, or whose breaker is in another panel. 0 where nothing is proven.
+     *
+     * @param built may leave out loads; those are moves, too
+     */
+    default int leastMoves(PlanningRequest request, Plan built) {
+        return 0;
+    }
 
     /** The work on one project. */
     interface Work {

@@ -1,6 +1,7 @@
 package evenrise.solver.exact;
 
 import evenrise.model.plan.Bounds;
+import evenrise.model.plan.Plan;
 import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
 import evenrise.solver.bounds.ProvenBounds;
@@ -25,6 +26,11 @@ public final class ExactBounds implements SharperBounds {
     @Override
     public Work on(PlanningRequest request, Consumer<String> note) {
         return new Provers(request, note);
+    }
+
+    @Override
+    public int leastMoves(PlanningRequest request, Plan built) {
+        return LeastMovesProver.suits(request.project()) ? new LeastMovesProver().moves(request, built) : 0;
     }
 
     private static final class Provers implements Work {

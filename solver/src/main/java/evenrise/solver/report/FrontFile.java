@@ -26,7 +26,13 @@ public record FrontFile(
         List<FrontRow> points,
 
         @Field(meaning = "No plan of fewer re-terminated breakers keeps every rating; 0 where nothing is known")
-        int leastBreakers) {
+        int leastBreakers,
+
+        @Field(
+                meaning =
+                        "No plan that keeps every hard rule takes fewer moves, breakers and control leads together; 0 where"
+                                + " nothing is known")
+        int leastMoves) {
     public static final String FORMAT = "evenrise-front/1";
 
     public static FrontFile of(String project, Front front, FrontPoint chosen) {
@@ -39,7 +45,8 @@ public record FrontFile(
                         .map(point ->
                                 FrontRow.of(point, PlanNames.of(front, chosen).of(point), point == chosen))
                         .toList(),
-                front.leastBreakers());
+                front.leastBreakers(),
+                front.leastMoves());
     }
 
     /** As a table of values: a header and a row a point. */

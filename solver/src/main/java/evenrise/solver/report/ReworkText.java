@@ -57,7 +57,8 @@ public final class ReworkText {
         String cure = Phrase.counted(front.cureOnly().moves(), "move");
         if (front.isGiven()) {
             return "The plan as built breaks hard rules in " + Phrase.counted(now, "place") + ", the plan given in "
-                    + Phrase.counted(then, "place") + ". Nothing was searched for: fewer moves may do as much.";
+                    + Phrase.counted(then, "place") + ". Nothing was searched for: fewer moves may do as much."
+                    + atLeast(front);
         }
         if (now == 0) {
             return "The plan as built keeps every hard rule; moves only make it better.";
@@ -79,18 +80,18 @@ public final class ReworkText {
         return (fewest.moves() < front.cureOnly().moves()
                         ? "; " + fewest.moves() + " would, too, and cost more of a night."
                         : "; nothing less was found to do so.")
-                + atLeast(front, fewest);
+                + atLeast(front);
     }
 
-    /** What the excess of lines proves, beside what was found. */
-    private static String atLeast(Front front, FrontPoint fewest) {
-        int least = front.leastBreakers();
-        if (least == 0) {
+    /** What is proven beside what was found. */
+    private static String atLeast(Front front) {
+        if (front.leastMoves() == 0) {
             return "";
         }
-        return least == fewest.moves()
-                ? " Proven: fewer breakers cannot take away what lines carry too much."
-                : " Proven: no plan that keeps every rating moves fewer than " + Phrase.counted(least, "breaker") + ".";
+        return front.isFewestProven()
+                ? " Proven: at least " + Phrase.counted(front.leastMoves(), "move") + ", so no plan takes fewer."
+                : " Proven: at least " + Phrase.counted(front.leastMoves(), "move")
+                        + ", whatever the plan that keeps every rule.";
     }
 
     private static List<String> front(Front front, FrontPoint chosen, Paint paint) {

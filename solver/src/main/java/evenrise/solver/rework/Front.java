@@ -32,6 +32,7 @@ import java.util.stream.Stream;
  * @param fewestMoves of all plans that cure as much, the one with the fewest moves
  * @param isGiven whether the one point is a plan that was given, and nothing was searched for
  * @param leastBreakers no plan of fewer re-terminated breakers keeps every rating; 0 where nothing is known
+ * @param leastMoves no plan of fewer moves keeps every hard rule; 0 where nothing is known
  */
 public record Front(
         FrontPoint asBuilt,
@@ -39,13 +40,15 @@ public record Front(
         List<FrontPoint> partial,
         FrontPoint fewestMoves,
         boolean isGiven,
-        int leastBreakers) {
+        int leastBreakers,
+        int leastMoves) {
     /** Ampere-equivalents that make no difference. */
     static final double EQUAL_AMPS = 1e-3;
 
     public Front {
         points = List.copyOf(points);
         partial = List.copyOf(partial);
+        leastMoves = Math.max(leastMoves, leastBreakers);
     }
 
     /**
@@ -112,7 +115,8 @@ public record Front(
                         .min(Comparator.comparingInt(FrontPoint::moves))
                         .orElseThrow(),
                 false,
-                leastBreakers(plant));
+                leastBreakers(plant),
+                0);
     }
 
     /** What is gone goes anyway, and proves nothing of what else has to. */
@@ -141,7 +145,13 @@ public record Front(
         NightPrices prices = NightPrices.of(plant);
         FrontPoint point = point(plant, judged(index, plant.plan(), target), prices);
         return new Front(
-                asBuilt(plant, asBuilt(plant), prices), List.of(point), List.of(), point, true, leastBreakers(plant));
+                asBuilt(plant, asBuilt(plant), prices),
+                List.of(point),
+                List.of(),
+                point,
+                true,
+                leastBreakers(plant),
+                0);
     }
 
     /** Where the objective counts moves, they are those from the plan as built. */
@@ -196,7 +206,18 @@ public record Front(
                 partial.stream().map(once).toList(),
                 once.apply(fewestMoves),
                 isGiven,
-                leastBreakers);
+                leastBreakers,
+                leastMoves);
+    }
+
+    /** The same with what is proven of the moves, where that is more than what is known. */
+    public Front atLeast(int moves) {
+        return new Front(asBuilt, points, partial, fewestMoves, isGiven, leastBreakers, Math.max(leastMoves, moves));
+    }
+
+    /** Whether it is proven that no plan that keeps every rule takes fewer moves than the fewest found. */
+    public boolean isFewestProven() {
+        return fewestMoves.violations() == 0 && leastMoves >= fewestMoves.moves();
     }
 
     /** The point of this front with the same changes. */
@@ -269,7 +290,13 @@ public record Front(
             left.remove(least);
         }
         return new Front(
-                asBuilt, left, partial.contains(kept) ? List.of(kept) : List.of(), fewestMoves, isGiven, leastBreakers);
+                asBuilt,
+                left,
+                partial.contains(kept) ? List.of(kept) : List.of(),
+                fewestMoves,
+                isGiven,
+                leastBreakers,
+                leastMoves);
     }
 
     /** What the staircase loses where the middle step goes. */

@@ -12,10 +12,13 @@ import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.ProjectIndex;
 import evenrise.model.rules.Referee;
 import evenrise.solver.engine.Budget;
+import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.nearby.NearbyPlan;
 import evenrise.solver.engine.nearby.NearbySearch;
+import evenrise.solver.exact.ExactBounds;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
@@ -42,6 +45,7 @@ class TinyReworkTest {
     void takeTheFewestMovesInTheCheapestOrderWithoutALiveStep() {
         int tried = 0;
         int orders = 0;
+        int proven = 0;
         double outages = 0;
         double fewestOutages = 0;
         for (long seed = 1; tried < REWORKS; seed++) {
@@ -57,6 +61,11 @@ class TinyReworkTest {
             assertThat(front.fewestMoves().moves())
                     .as("fewest moves, seed %d", seed)
                     .isEqualTo(drawn.get().exact().firstKey());
+            int atLeast = new ExactBounds().leastMoves(request(project, plant), plant.staying());
+            assertThat(atLeast)
+                    .as("proven by a program, seed %d", seed)
+                    .isLessThanOrEqualTo(drawn.get().exact().firstKey());
+            proven += atLeast == drawn.get().exact().firstKey() ? 1 : 0;
             assertThat(front.leastBreakers())
                     .as("proven, seed %d", seed)
                     .isLessThanOrEqualTo(front.fewestMoves().changes().breakers());
@@ -87,6 +96,15 @@ class TinyReworkTest {
             }
         }
 
+        System.out.printf(
+                Locale.ROOT,
+                "%d reworks: fewest moves proven of %d, orders compared of %d, outages %.0f (least %.0f)%n",
+                tried,
+                proven,
+                orders,
+                outages,
+                fewestOutages);
+        assertThat(proven).as("of most the program proves the number itself").isGreaterThanOrEqualTo(tried / 2);
         assertThat(orders).isPositive();
         assertThat(outages).isLessThanOrEqualTo(1.05 * fewestOutages);
     }
@@ -165,6 +183,10 @@ class TinyReworkTest {
                 .switched(false)
                 .build());
         return Optional.of(project.withLoads(loads));
+    }
+
+    private static PlanningRequest request(Project project, BuiltPlant plant) {
+        return new PlanningRequest(project, Optional.of(plant.staying()), new Budget.Moves(50_000), 1, 1);
     }
 
     private static Front front(Project project, BuiltPlant plant, long seed) {
