@@ -20,6 +20,8 @@ import java.util.Optional;
 final class AmplifierDemandCheck implements ElectricalCheck {
     private static final String ID = "amplifier-demand";
 
+    private static final String RUNNING = "running_a as stated, and 2 % for rounding";
+
     /** Rounding of datasheets: a current is called too low only when it is lower by more than this. */
     private static final double ROUNDING_RATIO = 1.02;
 
@@ -47,10 +49,16 @@ final class AmplifierDemandCheck implements ElectricalCheck {
         double idle = Demand.idleAmps(layout, load, amplifier);
         double eighth = Demand.amps(layout, load, amplifier, Programme.EIGHTH);
         double third = Demand.amps(layout, load, amplifier, Programme.THIRD);
-        findings.add(new Quantity(load.id(), "current at idle", idle, "A"));
-        findings.add(new Quantity(load.id(), "current at 1/8 power", eighth, "A"));
-        findings.add(new Quantity(load.id(), "current at 1/3 power", third, "A"));
         boolean isLimited = amplifier.programme() == Programme.THIRD;
+        Quantity atEighth = new Quantity(load.id(), "current at 1/8 power", eighth, "A");
+        double stated = ROUNDING_RATIO * load.runningAmps();
+        findings.add(new Quantity(load.id(), "current at idle", idle, "A")
+                .atMost(ROUNDING_RATIO * load.idleAmps(), "idle_a as stated, and 2 % for rounding"));
+        findings.add(isLimited ? atEighth : atEighth.atMost(stated, RUNNING));
+        findings.add(new Quantity(load.id(), "current at 1/3 power", third, "A")
+                .atMost(
+                        isLimited ? Math.min(stated, load.breakerAmps()) : load.breakerAmps(),
+                        isLimited && stated < load.breakerAmps() ? RUNNING : "rating of its breaker"));
         double driven = isLimited ? third : eighth;
         String duty = (isLimited ? "1/3" : "1/8") + " of rated output by " + Demand.source(amplifier);
         low(load, "running_a", load.runningAmps(), driven, duty, findings);

@@ -7,6 +7,7 @@ import evenrise.model.electrical.breaker.ContinuousLoad;
 import evenrise.model.electrical.breaker.ConventionalCurrents;
 import evenrise.model.electrical.breaker.StandardRatings;
 import evenrise.model.plan.Grade;
+import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Circuit;
 import evenrise.model.project.Equipment;
@@ -71,6 +72,9 @@ final class BreakerRatingCheck implements ElectricalCheck {
         double needed = practice == Practice.NEC
                 ? ContinuousLoad.necAmps(load.runningAmps(), isContinuous, isFullyRated)
                 : load.runningAmps();
+        String clause = practice == Practice.NEC ? "NEC 210.20(A)" : "IEC 60364-4-43 clause 433.1";
+        findings.add(new Quantity(load.id(), "rating that the load asks for", needed, "A")
+                .atMost(load.breakerAmps(), clause));
         if (needed <= load.breakerAmps() + 1e-9) {
             return;
         }
@@ -87,7 +91,7 @@ final class BreakerRatingCheck implements ElectricalCheck {
                 .figure(needed)
                 .limit(load.breakerAmps())
                 .unit("A")
-                .clause(practice == Practice.NEC ? "NEC 210.20(A)" : "IEC 60364-4-43 clause 433.1")
+                .clause(clause)
                 .message("load " + Phrase.quoted(load.id()) + " runs at "
                         + HUNDREDTHS.amps(load.runningAmps(), load.breakerAmps()) + rule
                         + ", its breaker is rated " + HUNDREDTHS.amps(load.breakerAmps(), needed) + soon)

@@ -56,7 +56,8 @@ final class BreakerTripCheck implements ElectricalCheck {
         double trips = band.mostRatio() * load.breakerAmps();
         findings.add(new Quantity(
                 load.id(), "inrush at the trip, as a sine", TripEquivalent.sineAmps(load.inrushAmps()), "A"));
-        findings.add(new Quantity(load.id(), "inrush at the trip, as a pulse", counts, "A"));
+        findings.add(new Quantity(load.id(), "inrush at the trip, as a pulse", counts, "A")
+                .atMost(holds, clause(load).isEmpty() ? "range that the maker states" : clause(load)));
         if (counts <= holds) {
             return;
         }

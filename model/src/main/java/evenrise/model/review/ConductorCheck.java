@@ -133,6 +133,10 @@ final class ConductorCheck implements ElectricalCheck {
                 carrying.get().amps(),
                 "A",
                 Optional.of(carrying.get().text())));
+        Sizing.asked(run, carrying.get(), duty, practice)
+                .forEach(each -> findings.add(new Quantity(
+                                duty.place(), each.figure(), each.neededAmps(), "A", Optional.of(each.arithmetic()))
+                        .atMost(each.allowedAmps(), each.clause())));
         List<Sizing.Shortfall> lacks = Sizing.shortfalls(run, carrying.get(), duty, practice);
         if (!lacks.isEmpty()) {
             String enough = Sizing.enough(run, duty, practice)
@@ -147,6 +151,9 @@ final class ConductorCheck implements ElectricalCheck {
         double needed = practice == Practice.NEC
                 ? ContinuousLoad.necAmps(duty.lineAmps(), duty.isContinuous(), duty.isFullyRated())
                 : duty.lineAmps();
+        String clause = practice == Practice.NEC ? "NEC 215.3" : "IEC 60364-4-43 clause 433.1";
+        findings.add(new Quantity(duty.place(), "rating that the feeder's loads ask for", needed, "A")
+                .atMost(duty.breakerAmps(), clause));
         if (needed > duty.breakerAmps() + 1e-9) {
             findings.add(Remark.builder()
                     .check(ID)
@@ -156,7 +163,7 @@ final class ConductorCheck implements ElectricalCheck {
                     .figure(needed)
                     .limit(duty.breakerAmps())
                     .unit("A")
-                    .clause(practice == Practice.NEC ? "NEC 215.3" : "IEC 60364-4-43 clause 433.1")
+                    .clause(clause)
                     .message(duty.label() + " runs at " + HUNDREDTHS.amps(duty.lineAmps()) + " and needs a device of "
                             + HUNDREDTHS.amps(needed, duty.breakerAmps()) + ", it has "
                             + HUNDREDTHS.amps(duty.breakerAmps(), needed))

@@ -32,6 +32,8 @@ import java.util.function.ToDoubleFunction;
  */
 final class ContactorCheck implements ElectricalCheck {
     private static final String ID = "contactor";
+    private static final String RATED = "IEC 60947-4-1, rated operational current";
+    private static final String MAKING = "IEC 60947-4-1, IEC 61095: making capacity (multiples from memory)";
     private static final double LAST_BITS = 1e-9;
 
     private static final Set<ContactorCategory> FOR_MOTORS =
@@ -86,12 +88,13 @@ final class ContactorCheck implements ElectricalCheck {
 
     private static void running(Load lead, Contactor contactor, List<Placement> behind, Remarks findings) {
         double most = most(behind, ContactorCheck::useAmps);
-        findings.add(new Quantity(lead.id(), "running current of its contactor's fullest pole", most, "A"));
+        findings.add(new Quantity(lead.id(), "running current of its contactor's fullest pole", most, "A")
+                .atMost(contactor.ratedAmps(), RATED));
         if (most > contactor.ratedAmps() + LAST_BITS) {
             findings.add(Remark.inAmps(ID, lead.id(), most, contactor.ratedAmps())
                     .kind("over-rated-current")
                     .grade(Grade.BREAKS)
-                    .clause("IEC 60947-4-1, rated operational current")
+                    .clause(RATED)
                     .message("the contactor of load " + Phrase.quoted(lead.id()) + " carries "
                             + HUNDREDTHS.amps(most, contactor.ratedAmps())
                             + " on its fullest pole, with what comes with it ("
@@ -105,13 +108,14 @@ final class ContactorCheck implements ElectricalCheck {
     private static void making(Load lead, Contactor contactor, List<Placement> behind, Remarks findings) {
         double peak = most(behind, load -> Math.max(load.inrushAmps(), load.baseAmps()));
         double allowed = makingPeak(contactor).getAsDouble();
-        findings.add(new Quantity(lead.id(), "peak that its contactor closes onto", peak, "A"));
+        boolean isStated = contactor.makingPeakAmps().isPresent();
+        findings.add(new Quantity(lead.id(), "peak that its contactor closes onto", peak, "A")
+                .atMost(allowed, isStated ? "peak that the maker states" : MAKING));
         if (peak > allowed + LAST_BITS) {
-            boolean isStated = contactor.makingPeakAmps().isPresent();
             findings.add(Remark.inAmps(ID, lead.id(), peak, allowed)
                     .kind("over-making-capacity")
                     .grade(isStated ? Grade.BREAKS : Grade.EXCEEDS_RECOMMENDATION)
-                    .clause(isStated ? "" : "IEC 60947-4-1, IEC 61095: making capacity (multiples from memory)")
+                    .clause(isStated ? "" : MAKING)
                     .message("the contactor of load " + Phrase.quoted(lead.id()) + " closes onto "
                             + HUNDREDTHS.amps(peak, allowed)
                             + " on its fullest pole, all circuits behind it at once; "
@@ -156,8 +160,9 @@ final class ContactorCheck implements ElectricalCheck {
             }
             most = Math.max(most, sum);
         }
-        findings.add(new Quantity(fed.node(), "peak if all contactors close together in full use", most, "A"));
         OptionalDouble limit = fed.limits().inrushLimitAmps();
+        findings.add(new Quantity(fed.node(), "peak if all contactors close together in full use", most, "A")
+                .atMost(limit, "inrush_limit_a, as the project states"));
         if (limit.isPresent()) {
             findings.made(ID, fed.node());
         }

@@ -5,6 +5,7 @@ import static evenrise.model.contract.Figures.TENTHS;
 
 import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Grade;
+import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.project.Practice;
 import evenrise.model.rules.Distribution.Point;
@@ -34,6 +35,8 @@ final class ContinuousRatingCheck implements ElectricalCheck {
                 findings.made(ID, panel.id());
                 double allowed = ContinuousPart.USUAL * panel.ratedAmps();
                 double most = highestAmps(layout, panel);
+                findings.add(new Quantity(panel.id(), "running current beside 80 % of the rating", most, "A")
+                        .atMost(allowed, clause(layout)));
                 if (most > allowed + 1e-6) {
                     over(layout, panel, most, allowed, findings);
                 } else {

@@ -21,6 +21,7 @@ import java.util.stream.Collectors;
  */
 final class DeviceTripCheck implements ElectricalCheck {
     private static final String ID = "device-trip";
+    private static final String RANGE = "range up to which the device holds";
 
     /** What passes through a device when something happens, as it counts at the trip. */
     private record Passing(String when, String on, double amps) {}
@@ -38,12 +39,14 @@ final class DeviceTripCheck implements ElectricalCheck {
         for (int node = 0; node < nodes.size(); node++) {
             List<Passing> passing = passing(layout, nodes.get(node), currents.get(node));
             String place = nodes.get(node).node();
-            passing.forEach(
-                    each -> findings.add(new Quantity(place, "current at a trip " + each.when(), each.amps(), "A")));
             List<Devices.Rated> stated = (node == 0
                             ? List.of(Devices.ofSupply(layout.project().supply()))
                             : Devices.before(nodes.get(node).point()))
                     .stream().filter(each -> each.band().isPresent()).toList();
+            double holds =
+                    stated.stream().mapToDouble(Devices.Rated::holdsAmps).min().orElse(Double.POSITIVE_INFINITY);
+            passing.forEach(each -> findings.add(
+                    new Quantity(place, "current at a trip " + each.when(), each.amps(), "A").atMost(holds, RANGE)));
             stated.forEach(device -> review(layout, device, passing, findings));
             if (stated.isEmpty()) {
                 bare.add(place);
@@ -135,6 +138,8 @@ final class DeviceTripCheck implements ElectricalCheck {
         double inUse = fromRest + use - load.idleAmps();
         if (breaker.band().isPresent() && load.inrushPeakAmps().isPresent()) {
             findings.made(ID, load.id());
+            findings.add(new Quantity(load.id(), "current at its breaker after a deep dip in full use", inUse, "A")
+                    .atMost(breaker.holdsAmps(), RANGE));
         }
         if (breaker.band().isEmpty() || fromRest > breaker.holdsAmps() || inUse <= breaker.holdsAmps() + 1e-9) {
             return;

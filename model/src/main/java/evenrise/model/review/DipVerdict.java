@@ -5,6 +5,10 @@ import evenrise.model.electrical.source.DipCourse;
 import evenrise.model.electrical.source.Tolerance;
 import evenrise.model.plan.Grade;
 import evenrise.model.project.DipCriterion;
+import evenrise.model.project.Electrical;
+import evenrise.model.project.Project;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -31,6 +35,13 @@ record DipVerdict(Grade grade, double percent, double limitPercent, String claus
 
     /** What a criterion allows of a change by itself: usually, and at most. */
     record Change(double usualPercent, double mostPercent, String clause) {
+        /** Of the criteria that the project names, the one that allows least. */
+        static Optional<Change> strictest(Project project) {
+            return project.electrical().map(Electrical::dipCriteria).orElse(List.of()).stream()
+                    .flatMap(criterion -> of(criterion).stream())
+                    .min(Comparator.comparingDouble(Change::usualPercent));
+        }
+
         /** Empty where a criterion goes by depth and time. */
         static Optional<Change> of(DipCriterion criterion) {
             return switch (criterion) {

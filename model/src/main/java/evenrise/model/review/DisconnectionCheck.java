@@ -28,6 +28,8 @@ import java.util.Optional;
  */
 final class DisconnectionCheck implements ElectricalCheck {
     private static final String ID = "disconnection";
+    private static final String PATH = "NEC 250.4(A)(5)";
+    private static final String TIMES = "IEC 60364-4-41 clauses 411.3.2 and 411.4.4";
 
     @Override
     public String id() {
@@ -146,7 +148,7 @@ final class DisconnectionCheck implements ElectricalCheck {
                 String also = others.isEmpty() ? "" : " So do " + Remarks.named(others) + ", in a lesser degree.";
                 findings.add(remark(worst.device(), worst.loop())
                         .grade(Grade.NOTE)
-                        .clause("NEC 250.4(A)(5)")
+                        .clause(PATH)
                         .message(what(worst.device(), worst.loop())
                                 + "; American practice sets no time, but the path is there to let the device act."
                                 + also + " "
@@ -164,12 +166,20 @@ final class DisconnectionCheck implements ElectricalCheck {
             String how = "voltage factor " + FaultCurrent.LEAST_VOLTAGE_FACTOR
                     + ", conductors as warm as they work, protective conductor as stated";
             findings.add(new Quantity(device.place(), "fault loop", loop.ohms(), "Ω", Optional.of(how)));
-            findings.add(new Quantity(
+            double seconds = Disconnection.seconds(loop.volts(), device.ratedAmps(), device.isFinal());
+            boolean isSlow =
+                    practice != Practice.NEC && seconds == Disconnection.DISTRIBUTION_SECONDS && !device.isMiniature();
+            Quantity least = new Quantity(
                     device.place(),
                     "least fault current to the protective conductor",
                     loop.leastAmps(),
                     "A",
-                    Optional.of(how)));
+                    Optional.of(how));
+            // Where the thermal part may still act within 5 s, a current below the magnetic trip is no shortfall.
+            findings.add(
+                    isSlow && !device.tripsAt(loop.leastAmps())
+                            ? least
+                            : least.atLeast(device.surelyTripsAmps(), practice == Practice.NEC ? PATH : TIMES));
             if (device.tripsAt(loop.leastAmps())) {
                 return;
             }
@@ -178,15 +188,14 @@ final class DisconnectionCheck implements ElectricalCheck {
                 return;
             }
             double volts = loop.volts();
-            double seconds = Disconnection.seconds(volts, device.ratedAmps(), device.isFinal());
             if (practice == Practice.NEC) {
                 weak.add(new Weak(device, loop));
-            } else if (seconds == Disconnection.DISTRIBUTION_SECONDS && !device.isMiniature()) {
+            } else if (isSlow) {
                 slow.add(device.place());
             } else {
                 findings.add(remark(device, loop)
                         .grade(Grade.BREAKS)
-                        .clause("IEC 60364-4-41 clauses 411.3.2 and 411.4.4")
+                        .clause(TIMES)
                         .message(what(device, loop) + ", so that " + Decimals.toThousandths(seconds)
                                 + " s are not shown. " + FaultCure.most(device, loop, volts))
                         .cure(FaultCure.text(device, loop))

@@ -136,7 +136,8 @@ final class DiscriminationCheck implements ElectricalCheck {
     private static void review(
             Layout layout, Devices.Rated before, Devices.Rated behind, OptionalDouble fault, Remarks findings) {
         double limit = before.holdsAmps();
-        findings.add(new Quantity(before.place(), "discrimination shown up to", limit, "A"));
+        findings.add(new Quantity(before.place(), "discrimination shown up to", limit, "A")
+                .atLeast(behind.tripsAmps(), clause(layout)));
         if (limit < behind.tripsAmps() - 1e-9) {
             findings.add(remark(layout, before, behind.tripsAmps(), limit)
                     .kind("may-open-both")
@@ -162,12 +163,14 @@ final class DiscriminationCheck implements ElectricalCheck {
     }
 
     private static RemarkBuilder remark(Layout layout, Devices.Rated before, double figure, double limit) {
+        return Remark.inAmps(ID, before.place(), figure, limit).clause(clause(layout));
+    }
+
+    private static String clause(Layout layout) {
         boolean isIec = layout.project().electrical().flatMap(Electrical::practice).stream()
                 .anyMatch(Practice.IEC::equals);
-        return Remark.inAmps(ID, before.place(), figure, limit)
-                .clause(
-                        isIec
-                                ? "IEC 60364-5-53 clause 536 (clause from memory)"
-                                : "NEC 240.12 and 700.32, for information (from memory)");
+        return isIec
+                ? "IEC 60364-5-53 clause 536 (clause from memory)"
+                : "NEC 240.12 and 700.32, for information (from memory)";
     }
 }

@@ -60,6 +60,7 @@ public final class ElectricalReview {
     /** A check of a plan with parts that it does not understand says nothing, and that is said. */
     private static void review(ElectricalCheck check, Layout layout, Remarks findings) {
         List<PlantPart> beyond = PlantPart.used(layout.project(), check.beyond());
+        findings.asking(check.id());
         if (beyond.isEmpty()) {
             check.review(layout, findings);
         } else {

@@ -49,7 +49,8 @@ final class ExistingDemandCheck implements ElectricalCheck {
         double figure = DEMAND_FACTOR * demand.maxAmps() + added;
         double limit = demand.ampacityAmps().orElse(supply.ratedAmps());
         findings.add(new Quantity(NodeFigures.SUPPLY, "new load beside the existing demand", added, "A"));
-        findings.add(new Quantity(NodeFigures.SUPPLY, "existing demand at 125 % and the new load", figure, "A"));
+        findings.add(new Quantity(NodeFigures.SUPPLY, "existing demand at 125 % and the new load", figure, "A")
+                .atMost(limit, CLAUSE));
         if (figure > limit + Tolerances.AMPS) {
             findings.add(remark("over-ampacity", Grade.BREAKS, figure, limit)
                     .message("the recorded demand of " + HUNDREDTHS.amps(demand.maxAmps(), limit)

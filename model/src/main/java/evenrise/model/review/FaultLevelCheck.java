@@ -60,9 +60,11 @@ final class FaultLevelCheck implements ElectricalCheck {
                 continue;
             }
             OptionalDouble least = levels.leastToNeutral(point);
-            greatest(point, "greatest fault current", levels.greatest(point), levels, findings);
+            Quantity most = greatest(point, "greatest fault current", levels.greatest(point), levels);
+            findings.add(point.isSupply() ? most : most.atMost(point.interruptingAmps(), clause(layout)));
             if (!point.isSupply()) {
-                greatest(point, "greatest fault current to neutral", levels.greatestToNeutral(point), levels, findings);
+                findings.add(
+                        greatest(point, "greatest fault current to neutral", levels.greatestToNeutral(point), levels));
             }
             least.ifPresent(amps -> least(point, amps, levels, findings));
             shown.add((point.isSupply() ? point.label() : Phrase.quoted(point.id())) + " "
@@ -95,8 +97,8 @@ final class FaultLevelCheck implements ElectricalCheck {
         findings.notChecked(ID, bareRatings, "interrupting_a");
     }
 
-    private static void greatest(Point point, String name, double amps, FaultLevels levels, Remarks findings) {
-        findings.add(new Quantity(point.id(), name, amps, "A", Optional.of(levels.greatestHow(point))));
+    private static Quantity greatest(Point point, String name, double amps, FaultLevels levels) {
+        return new Quantity(point.id(), name, amps, "A", Optional.of(levels.greatestHow(point)));
     }
 
     private static void least(Point point, double amps, FaultLevels levels, Remarks findings) {
@@ -135,10 +137,11 @@ final class FaultLevelCheck implements ElectricalCheck {
                 .figure(amps)
                 .limit(point.interruptingAmps())
                 .unit("A")
-                .clause(
-                        practice(layout) == Practice.IEC
-                                ? "IEC 60364-4-43 clause 434.5.1 (clause from memory)"
-                                : "NEC 110.9");
+                .clause(clause(layout));
+    }
+
+    private static String clause(Layout layout) {
+        return practice(layout) == Practice.IEC ? "IEC 60364-4-43 clause 434.5.1 (clause from memory)" : "NEC 110.9";
     }
 
     private static String upper(String label) {

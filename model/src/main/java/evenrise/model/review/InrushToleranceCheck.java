@@ -36,8 +36,9 @@ final class InrushToleranceCheck implements ElectricalCheck {
         List<RangePeak> atNominal = layout.peaksOver(SupplyVoltage.NOMINAL);
         for (int i = 0; i < limits.size(); i++) {
             RangePeak peak = basis.peaks().get(i);
-            findings.add(new Quantity(peak.node(), "peak inrush over the voltage range", peak.rangeAmps(), "A"));
             OptionalDouble limit = limits.get(i).inrushLimitAmps();
+            findings.add(new Quantity(peak.node(), "peak inrush over the voltage range", peak.rangeAmps(), "A")
+                    .atMost(limit, "inrush_limit_a, as the project states"));
             limit.ifPresent(any -> findings.made(ID, peak.node()));
             if (limit.isPresent() && peak.rangeAmps() > limit.getAsDouble() + Tolerances.AMPS) {
                 boolean surely = !basis.voltageAssumed() || atNominal.get(i).rangeAmps() > limit.getAsDouble();

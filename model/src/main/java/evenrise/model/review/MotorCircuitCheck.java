@@ -108,6 +108,14 @@ final class MotorCircuitCheck implements ElectricalCheck {
         String motor = "motor " + Phrase.quoted(load.id()) + " has a full-load current of "
                 + HUNDREDTHS.amps(duty.lineAmps()) + ", its breaker of " + HUNDREDTHS.amps(load.breakerAmps());
         String clause = duty.count() > 1 ? "NEC 430.53(C) (from memory)" : ABOVE_TABLE;
+        findings.add(new Quantity(load.id(), "rating of the motor's breaker", load.breakerAmps(), "A")
+                .atMost(table, clause));
+        findings.add(new Quantity(
+                        load.id(),
+                        "115 % of the motor's full-load current",
+                        MotorBranch.DISCONNECT_RATIO * duty.lineAmps(),
+                        "A")
+                .atMost(load.breakerAmps(), "NEC 430.110(A) (from memory)"));
         if (load.breakerAmps() > utmost + 1e-9) {
             findings.add(Remark.inAmps(ID, load.id(), load.breakerAmps(), utmost)
                     .kind("breaker-far-above-table")
@@ -154,7 +162,8 @@ final class MotorCircuitCheck implements ElectricalCheck {
         int loaded = load.poles() == 3 ? 3 : 2;
         Optional<Carrying> carrying = run.carrying(loaded, loaded);
         carrying.ifPresent(each -> {
-            findings.add(new Quantity(load.id(), "ampacity", each.amps(), "A", Optional.of(each.text())));
+            findings.add(new Quantity(load.id(), "ampacity", each.amps(), "A", Optional.of(each.text()))
+                    .atLeast(needed, clause));
             if (needed > each.amps() + 1e-9) {
                 findings.add(Remark.inAmps(ID, load.id(), needed, each.amps())
                         .kind("cable-too-small")
@@ -180,6 +189,10 @@ final class MotorCircuitCheck implements ElectricalCheck {
         double set = duty.motor().overloadAmps().getAsDouble();
         double most = MotorBranch.overloadAmps(nameplate, duty.motor().serviceFactor());
         double utmost = MotorBranch.utmostOverloadAmps(nameplate, duty.motor().serviceFactor());
+        findings.add(new Quantity(duty.load().id(), "setting of the overload device", set, "A")
+                .atMost(most, "NEC 430.32(A)(1) and (C)"));
+        findings.add(new Quantity(duty.load().id(), "current on the motor's nameplate", nameplate, "A")
+                .atMost(set, "NEC 430.32(A)(1)"));
         String device = "the overload device of motor "
                 + Phrase.quoted(duty.load().id()) + " is set to " + HUNDREDTHS.amps(set);
         if (set > most + 1e-9) {
@@ -215,6 +228,12 @@ final class MotorCircuitCheck implements ElectricalCheck {
                 continue;
             }
             double set = duty.count() * duty.motor().overloadAmps().getAsDouble();
+            findings.add(new Quantity(
+                            duty.load().id(),
+                            "running current at the overload device",
+                            duty.load().runningAmps(),
+                            "A")
+                    .atMost(set, "IEC 60364-4-43 clause 433.1"));
             if (set < duty.load().runningAmps() - 1e-9) {
                 findings.add(Remark.inAmps(ID, duty.load().id(), duty.load().runningAmps(), set)
                         .kind("overload-set-too-low")

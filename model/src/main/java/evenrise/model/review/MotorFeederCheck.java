@@ -137,8 +137,14 @@ final class MotorFeederCheck implements ElectricalCheck {
         double carries = carrying.get().amps();
         double tabulated = carrying.get().terminalAmps().orElse(carries);
         findings.add(new Quantity(
-                panel.id(), "ampacity", carries, "A", Optional.of(carrying.get().text())));
-        findings.add(new Quantity(panel.id(), "ampacity that the motors ask for", feeder.conductorAmps(), "A"));
+                        panel.id(),
+                        "ampacity",
+                        carries,
+                        "A",
+                        Optional.of(carrying.get().text()))
+                .atLeast(feeder.correctedConductorAmps(), "NEC 430.24"));
+        findings.add(new Quantity(panel.id(), "ampacity that the motors ask for", feeder.conductorAmps(), "A")
+                .atMost(tabulated, "NEC 430.24"));
         // What is added for other continuous loads is held against the table alone, the motors' own after correction.
         boolean isTable = feeder.conductorAmps() > tabulated + 1e-9;
         double needed = isTable ? feeder.conductorAmps() : feeder.correctedConductorAmps();
@@ -174,7 +180,10 @@ final class MotorFeederCheck implements ElectricalCheck {
             Point panel, MotorFeeder feeder, MotorFeeder largest, OptionalDouble ampacity, Remarks findings) {
         double rated = Devices.ofFeeder(panel).ratedAmps();
         double allowed = Math.max(largest.standardDeviceAmps(), byConductor(ampacity));
-        findings.add(new Quantity(panel.id(), "largest device that the motors allow", allowed, "A"));
+        findings.add(new Quantity(panel.id(), "largest device that the motors allow", allowed, "A")
+                .atLeast(rated, "NEC 430.62 and 240.4"));
+        findings.add(new Quantity(panel.id(), "rating that motors and other loads ask for", feeder.ratingAmps(), "A")
+                .atMost(rated, "NEC 215.3 and 430.63"));
         String device = "the feeder of " + panel.label() + " has a device of " + HUNDREDTHS.amps(rated);
         if (feeder.ratingAmps() > rated + 1e-9) {
             findings.add(Remark.inAmps(ID, panel.id(), feeder.ratingAmps(), rated)

@@ -25,6 +25,7 @@ import java.util.OptionalDouble;
  */
 final class MotorServiceCheck implements ElectricalCheck {
     private static final String ID = "motor-in-service";
+    private static final String STATED = "inrush_limit_a, as the project states";
 
     @Override
     public String id() {
@@ -87,6 +88,10 @@ final class MotorServiceCheck implements ElectricalCheck {
         if (breaker.band().isPresent()) {
             findings.made(ID, motor.id());
         }
+        if (breaker.band().isPresent()) {
+            findings.add(new Quantity(motor.id(), "locked-rotor current at its breaker", lockedRotor, "A")
+                    .atMost(breaker.holdsAmps(), "NEC 430.52(B)"));
+        }
         if (breaker.band().isEmpty() || lockedRotor <= breaker.holdsAmps()) {
             return;
         }
@@ -111,7 +116,8 @@ final class MotorServiceCheck implements ElectricalCheck {
         Optional<MotorStarting> alone = MotorStarting.alone(layout, fed.seen());
         Optional<MotorStarting> together = MotorStarting.together(layout, fed.seen());
         alone.ifPresent(start -> {
-            findings.add(new Quantity(fed.node(), "peak when a motor starts in service", start.peakAmps(), "A"));
+            findings.add(new Quantity(fed.node(), "peak when a motor starts in service", start.peakAmps(), "A")
+                    .atMost(fed.limits().inrushLimitAmps(), STATED));
             limit(
                     fed,
                     start,
@@ -120,7 +126,8 @@ final class MotorServiceCheck implements ElectricalCheck {
                     findings);
         });
         together.ifPresent(start -> {
-            findings.add(new Quantity(fed.node(), "peak when all motors start at once", start.peakAmps(), "A"));
+            findings.add(new Quantity(fed.node(), "peak when all motors start at once", start.peakAmps(), "A")
+                    .atMost(fed.limits().inrushLimitAmps(), STATED));
             limit(
                     fed,
                     start,
@@ -153,14 +160,29 @@ final class MotorServiceCheck implements ElectricalCheck {
 
     private static void dips(Layout layout, Placement motor, MotorDips dips, Remarks findings) {
         MotorDips.Start start = dips.of(motor);
-        start.nodes()
-                .forEach(node -> findings.add(new Quantity(
-                        node,
-                        "voltage dip when motor '" + motor.id() + "' starts in service",
-                        start.mostPercent(node),
-                        "%")));
-        layout.placements().stream()
+        Optional<DipVerdict.Change> allowed = DipVerdict.Change.strictest(layout.project());
+        start.nodes().forEach(node -> {
+            Quantity dip = new Quantity(
+                    node,
+                    "voltage dip when motor '" + motor.id() + "' starts in service",
+                    start.mostPercent(node),
+                    "%");
+            findings.add(allowed.map(it -> dip.atMost(it.usualPercent(), it.clause()))
+                    .orElse(dip));
+        });
+        List<Placement> others = layout.placements().stream()
                 .filter(each -> each.fits() && !each.id().equals(motor.id()) && start.tells(each))
+                .filter(each -> each.load().rideThrough().isPresent())
+                .toList();
+        others.stream()
+                .min(Comparator.comparingDouble(each -> start.remainsAtLeastPercent(each) - needsPercent(each)))
+                .ifPresent(each -> findings.add(new Quantity(
+                                each.id(),
+                                "voltage that remains when motor '" + motor.id() + "' starts in service",
+                                start.remainsAtLeastPercent(each),
+                                "%")
+                        .atLeast(needsPercent(each), "ride_through, as the project states")));
+        others.stream()
                 .filter(each -> start.remainsAtLeastPercent(each) < needsPercent(each))
                 .min(Comparator.comparingDouble(each -> start.remainsAtMostPercent(each) - needsPercent(each)))
                 .ifPresent(victim -> findings.add(brownOut(motor, victim, start)));

@@ -42,7 +42,12 @@ final class MotorStartCheck implements ElectricalCheck {
         Load load = duty.load();
         findings.made(ID, load.id());
         double peak = Math.sqrt(2) * lockedRotorAmps;
+        Quantity standstill = new Quantity(load.id(), "crest of the locked-rotor current", peak, "A");
         findings.add(new Quantity(load.id(), "locked-rotor current", lockedRotorAmps, "A"));
+        findings.add(
+                duty.motor().startedBy() == MotorStart.BREAKER
+                        ? standstill.atMost(load.inrushAmps(), "inrush_peak_a as stated; NEC 430.7(B)")
+                        : standstill);
         // A motor behind a contactor of its own, open when the breaker closes, starts later: the check of its start in
         // service.
         if (duty.motor().startedBy() == MotorStart.BREAKER && peak > load.inrushAmps()) {

@@ -18,6 +18,11 @@ import java.util.Collections;
 final class NeutralHarmonicsCheck implements ElectricalCheck {
     private static final String ID = "neutral-harmonics";
 
+    /** In scenes the rule goes by the worst of them, this by full use. */
+    private static final String BY_FUNDAMENTAL = "rule neutral";
+
+    private static final String BY_LINE = "IEC 60364-5-52 annex E";
+
     /** A neutral that carries what the line carries differs from it by the last bits alone. */
     private static final double LAST_BITS = 1e-9;
 
@@ -53,12 +58,14 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
         double byLine = uses.byLine().neutralAmps(fed.point());
         double line = Collections.max(uses.full().running(fed.point()).byPhase().values());
         double full = fed.limits().ratedAmps();
-        findings.add(new Quantity(node, "neutral, third harmonic over fundamental", byFundamental, "A"));
-        findings.add(new Quantity(node, "neutral, third harmonic over line current", byLine, "A"));
+        double capacity = fed.limits().neutralAmps();
+        findings.add(new Quantity(node, "neutral, third harmonic over fundamental", byFundamental, "A")
+                .atMost(capacity, BY_FUNDAMENTAL));
+        findings.add(
+                new Quantity(node, "neutral, third harmonic over line current", byLine, "A").atMost(capacity, BY_LINE));
         findings.add(new Quantity(node, "neutral at idle", atIdle, "A"));
         findings.add(new Quantity(node, "load of a 100 % neutral", 100 * byFundamental / full, "%"));
         findings.add(new Quantity(node, "load of a 200 % neutral", 50 * byFundamental / full, "%"));
-        double capacity = fed.limits().neutralAmps();
         if (byLine > capacity && byFundamental <= capacity) {
             findings.add(Remark.builder()
                     .check(ID)
@@ -68,7 +75,7 @@ final class NeutralHarmonicsCheck implements ElectricalCheck {
                     .figure(byLine)
                     .limit(capacity)
                     .unit("A")
-                    .clause("IEC 60364-5-52 annex E")
+                    .clause(BY_LINE)
                     .message("the neutral of " + fed.label() + " carries " + HUNDREDTHS.amps(byLine, capacity)
                             + " where third_harmonic is read as a part of the line current, allowed are "
                             + HUNDREDTHS.amps(capacity, byLine) + " (" + HUNDREDTHS.amps(byFundamental)

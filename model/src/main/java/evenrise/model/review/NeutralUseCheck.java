@@ -64,7 +64,7 @@ final class NeutralUseCheck implements ElectricalCheck {
         NodeFigures figures = layout.nodes().get(index);
         findings.made(ID, fed.node());
         double allowed = fed.limits().neutralAmps();
-        findings.add(new Quantity(fed.node(), "neutral at worst use", worst, "A"));
+        findings.add(new Quantity(fed.node(), "neutral at worst use", worst, "A").atMost(allowed, clause(layout)));
         if (isOver(worst, allowed)) {
             findings.add(Remark.builder()
                     .check(ID)
@@ -88,6 +88,8 @@ final class NeutralUseCheck implements ElectricalCheck {
     private static void cable(Layout layout, FeederCable cable, double worst, Remarks findings) {
         findings.made(ID, cable.duty().place());
         double allowed = cable.neutralAmps();
+        findings.add(new Quantity(cable.duty().place(), "neutral of its feeder at worst use", worst, "A")
+                .atMost(allowed, clause(layout)));
         if (isOver(worst, allowed)) {
             findings.add(Remark.builder()
                     .check(ID)

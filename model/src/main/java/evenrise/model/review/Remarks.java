@@ -36,6 +36,7 @@ public final class Remarks {
     private final List<Quantity> quantities = new ArrayList<>();
     private final Map<String, Set<String>> made = new HashMap<>();
     private final Map<String, Set<String>> notMade = new HashMap<>();
+    private String asking = "";
 
     Remarks(Project project) {
         subjects = new Subjects(project);
@@ -59,8 +60,13 @@ public final class Remarks {
         return subjects.of(places);
     }
 
+    /** The check whose figures come from now on. */
+    void asking(String check) {
+        asking = check;
+    }
+
     public void add(Quantity quantity) {
-        quantities.add(quantity);
+        quantities.add(asking.isEmpty() ? quantity : quantity.withCheck(asking));
     }
 
     /** Every place of a check of breakers, cables and what is behind them. */

@@ -12,6 +12,7 @@ import evenrise.model.rules.Layout;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
@@ -20,6 +21,7 @@ import java.util.stream.Collectors;
  */
 final class SceneBasisCheck implements ElectricalCheck {
     private static final String ID = "scene-basis";
+    private static final String CLAUSE = "NEC 220.60; IEC 60364-1 clause 311 (from memory)";
     private static final double LAST_BITS = 1e-9;
 
     @Override
@@ -55,7 +57,8 @@ final class SceneBasisCheck implements ElectricalCheck {
                 connected.getValue(),
                 "A",
                 Optional.of(inScenes(layout, inScenes))));
-        findings.add(new Quantity(fed.node(), "connected load at factor 1", connected.getValue(), "A"));
+        findings.add(new Quantity(fed.node(), "connected load at factor 1", connected.getValue(), "A")
+                .atMost(heldTo(inScenes, fed.limits().continuousAmps()), CLAUSE));
         judge(
                 layout,
                 fed,
@@ -78,8 +81,9 @@ final class SceneBasisCheck implements ElectricalCheck {
         List<Double> inScenes = layout.sceneUses().stream()
                 .map(use -> use.neutralAmps(fed.point()))
                 .toList();
-        findings.add(new Quantity(
-                fed.node(), "neutral at factor 1", connected, "A", Optional.of(inScenes(layout, inScenes))));
+        findings.add(
+                new Quantity(fed.node(), "neutral at factor 1", connected, "A", Optional.of(inScenes(layout, inScenes)))
+                        .atMost(heldTo(inScenes, fed.limits().neutralAmps()), CLAUSE));
         judge(
                 layout,
                 fed,
@@ -87,6 +91,12 @@ final class SceneBasisCheck implements ElectricalCheck {
                 connected,
                 inScenes,
                 findings);
+    }
+
+    /** A limit that is broken in a scene is another check's to tell. */
+    private static OptionalDouble heldTo(List<Double> inScenes, double limit) {
+        double most = inScenes.stream().mapToDouble(Double::doubleValue).max().orElse(0);
+        return most > limit + LAST_BITS ? OptionalDouble.empty() : OptionalDouble.of(limit);
     }
 
     private record Limit(String does, String of, double amps) {}
@@ -113,7 +123,7 @@ final class SceneBasisCheck implements ElectricalCheck {
                 .figure(connected)
                 .limit(limit.amps())
                 .unit("A")
-                .clause("NEC 220.60; IEC 60364-1 clause 311 (from memory)")
+                .clause(CLAUSE)
                 .message(fed.label() + " " + limit.does() + " " + HUNDREDTHS.amps(connected, limit.amps())
                         + " with all that is connected in full use, allowed are "
                         + HUNDREDTHS.amps(limit.amps(), connected)

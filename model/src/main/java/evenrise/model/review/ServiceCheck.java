@@ -88,7 +88,8 @@ final class ServiceCheck implements ElectricalCheck {
         for (Phase phase : fed.limits().phases()) {
             double spare = room.leftAmps(phase);
             least = Math.min(least, spare);
-            findings.add(new Quantity(fed.node(), "spare on phase " + phase, spare, "A"));
+            findings.add(new Quantity(fed.node(), "spare on phase " + phase, spare, "A")
+                    .atLeast(USUAL_SPARE_PERCENT * limit / 100, "common practice, no source"));
         }
         double percent = 100 * least / limit;
         if (percent < USUAL_SPARE_PERCENT) {

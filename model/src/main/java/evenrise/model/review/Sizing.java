@@ -26,19 +26,27 @@ final class Sizing {
 
     private static final int MOST_SETS = 10;
 
+    private static final String PROTECTS = "rating that protects its cable";
+
     /**
-     * What a run lacks.
+     * What is asked of a run.
      *
-     * @param isProtection whether its breaker is too large for it, else it carries too little
+     * @param figure names what needs the current, among the quantities
+     * @param isProtection whether its breaker is not to be too large for it, else what it carries is not to be too little
      * @param what needs the current
      */
     record Shortfall(
+            String figure,
             boolean isProtection,
             double neededAmps,
             double allowedAmps,
             String what,
             String arithmetic,
-            String clause) {}
+            String clause) {
+        boolean isLacking() {
+            return neededAmps > allowedAmps + 1e-9;
+        }
+    }
 
     private Sizing() {}
 
@@ -47,7 +55,20 @@ final class Sizing {
         return run.carrying(Math.min(3, duty.loaded()), duty.loaded());
     }
 
+    /** What a run lacks: at most one thing of what it carries, and one of what protects it. */
     static List<Shortfall> shortfalls(CableRun run, Carrying carrying, Duty duty, Practice practice) {
+        List<Shortfall> asked = asked(run, carrying, duty, practice);
+        return Stream.of(false, true)
+                .flatMap(
+                        isProtection -> asked.stream()
+                                .filter(each -> each.isProtection() == isProtection && each.isLacking())
+                                .findFirst()
+                                .stream())
+                .toList();
+    }
+
+    /** All that is asked of a run, kept or not. */
+    static List<Shortfall> asked(CableRun run, Carrying carrying, Duty duty, Practice practice) {
         List<Shortfall> found = new ArrayList<>();
         if (practice == Practice.NEC) {
             nec(run, carrying, duty, found);
@@ -81,25 +102,34 @@ final class Sizing {
         double continuous = ContinuousLoad.necAmps(duty.lineAmps(), duty.isContinuous(), duty.isFullyRated());
         double tabulated = carrying.terminalAmps().orElse(carries);
         String clause = duty.isBranch() ? "NEC 210.19(A)" : "NEC 215.2(A)";
-        if (continuous > tabulated + 1e-9) {
-            boolean isMore = duty.isContinuous() && !duty.isFullyRated();
-            found.add(new Shortfall(
-                    false,
-                    continuous,
-                    tabulated,
-                    isMore ? "125 % of its continuous current before correction" : "its current before correction",
-                    carrying.terminals(),
-                    clause));
-        } else if (duty.lineAmps() > carries + 1e-9) {
-            found.add(new Shortfall(
-                    false, duty.lineAmps(), carries, "its current after correction", carrying.text(), clause));
-        }
+        boolean isMore = duty.isContinuous() && !duty.isFullyRated();
+        found.add(new Shortfall(
+                "current before correction" + (isMore ? ", 125 % of what is continuous" : ""),
+                false,
+                continuous,
+                tabulated,
+                isMore ? "125 % of its continuous current before correction" : "its current before correction",
+                carrying.terminals(),
+                clause));
+        found.add(new Shortfall(
+                "current of its cable",
+                false,
+                duty.lineAmps(),
+                carries,
+                "its current after correction",
+                carrying.text(),
+                clause));
         Map<String, Double> small = run.cable().material() == ConductorMaterial.COPPER ? SMALL_COPPER : SMALL_ALUMINIUM;
         Double most = small.get(run.size().name());
-        if (most != null && duty.breakerAmps() > most) {
+        if (most != null) {
             found.add(new Shortfall(
-                    true, duty.breakerAmps(), most, "", "whatever its ampacity, " + carrying.text(), "NEC 240.4(D)"));
-            return;
+                    "rating that protects a small conductor",
+                    true,
+                    duty.breakerAmps(),
+                    most,
+                    "",
+                    "whatever its ampacity, " + carrying.text(),
+                    "NEC 240.4(D)"));
         }
         boolean mayRoundUp = carries <= NEXT_SIZE_UP_TO_AMPS;
         double allowed = mayRoundUp
@@ -107,15 +137,14 @@ final class Sizing {
                         NEXT_SIZE_UP_TO_AMPS,
                         StandardRatings.atLeast(Practice.NEC, carries).orElse(carries))
                 : carries;
-        if (duty.breakerAmps() > Math.max(allowed, carries) + 1e-9) {
-            found.add(new Shortfall(
-                    true,
-                    duty.breakerAmps(),
-                    allowed,
-                    "",
-                    carrying.text() + (mayRoundUp ? ", the next standard rating" : ""),
-                    mayRoundUp ? "NEC 240.4(B)" : "NEC 240.4(C)"));
-        }
+        found.add(new Shortfall(
+                PROTECTS,
+                true,
+                duty.breakerAmps(),
+                Math.max(allowed, carries),
+                "",
+                carrying.text() + (mayRoundUp ? ", the next standard rating" : ""),
+                mayRoundUp ? "NEC 240.4(B)" : "NEC 240.4(C)"));
     }
 
     private static void iec(Carrying carrying, Duty duty, List<Shortfall> found) {
@@ -124,17 +153,15 @@ final class Sizing {
         String arithmetic = harmonics.factor() == 1
                 ? carrying.text()
                 : carrying.text() + ", × " + harmonics.factor() + " for its third harmonic";
-        if (harmonics.governingAmps() > reduced + 1e-9) {
-            found.add(new Shortfall(
-                    false,
-                    harmonics.governingAmps(),
-                    reduced,
-                    harmonics.isByNeutral() ? "its neutral's current, which governs," : "its current",
-                    arithmetic,
-                    duty.thirdPercent() > 15 ? "IEC 60364-5-52 annex E" : "IEC 60364-4-43 clause 433.1"));
-        }
-        if (duty.breakerAmps() > reduced + 1e-9) {
-            found.add(new Shortfall(true, duty.breakerAmps(), reduced, "", arithmetic, "IEC 60364-4-43 clause 433.1"));
-        }
+        found.add(new Shortfall(
+                harmonics.isByNeutral() ? "current of its cable's neutral, which governs" : "current of its cable",
+                false,
+                harmonics.governingAmps(),
+                reduced,
+                harmonics.isByNeutral() ? "its neutral's current, which governs," : "its current",
+                arithmetic,
+                duty.thirdPercent() > 15 ? "IEC 60364-5-52 annex E" : "IEC 60364-4-43 clause 433.1"));
+        found.add(new Shortfall(
+                PROTECTS, true, duty.breakerAmps(), reduced, "", arithmetic, "IEC 60364-4-43 clause 433.1"));
     }
 }

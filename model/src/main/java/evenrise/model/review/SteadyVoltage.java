@@ -14,6 +14,7 @@ import evenrise.model.rules.Placement;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The voltage that every load finds at full use, behind source, feeder and its branch, held against ANSI C84.1 where that is named. */
 final class SteadyVoltage {
@@ -24,12 +25,16 @@ final class SteadyVoltage {
     /** @param told panels whose sources are known */
     static void review(Layout layout, Plant plant, List<Panel> told, Remarks findings) {
         FullUseVoltages use = new FullUseVoltages(layout, plant);
+        boolean isHeld =
+                layout.project().electrical().orElseThrow().dipCriteria().contains(DipCriterion.ANSI_C84_1);
+        OptionalDouble most = isHeld ? OptionalDouble.of(DipVerdict.RANGE_A_PERCENT) : OptionalDouble.empty();
         for (Panel panel : told) {
             layout.in(panel)
-                    .forEach(each -> findings.add(
-                            new Quantity(each.id(), "voltage low at full use", use.lowPercent(each), "%")));
+                    .forEach(each ->
+                            findings.add(new Quantity(each.id(), "voltage low at full use", use.lowPercent(each), "%")
+                                    .atMost(most, CLAUSE)));
         }
-        if (!layout.project().electrical().orElseThrow().dipCriteria().contains(DipCriterion.ANSI_C84_1)) {
+        if (!isHeld) {
             return;
         }
         for (Panel panel : told) {

@@ -25,6 +25,7 @@ import java.util.OptionalDouble;
  */
 final class TapCheck implements ElectricalCheck {
     static final String ID = "tap";
+    private static final String TOO_LONG = "NEC 240.21(B)(2)";
     private static final double LAST_BITS = 1e-9;
 
     @Override
@@ -94,6 +95,8 @@ final class TapCheck implements ElectricalCheck {
             return;
         }
         double metres = cable.get().lengthMetres();
+        findings.add(
+                new Quantity(point.id(), "length of its tap", metres, "m").atMost(TapConductor.LONG_METRES, TOO_LONG));
         if (metres > TapConductor.LONG_METRES + LAST_BITS) {
             tooLong(point, metres, findings);
             return;
@@ -132,7 +135,7 @@ final class TapCheck implements ElectricalCheck {
 
     private static void tooLong(Point point, double metres, Remarks findings) {
         findings.made(ID, point.id());
-        findings.add(remark(point, "tap-too-long", "NEC 240.21(B)(2)")
+        findings.add(remark(point, "tap-too-long", TOO_LONG)
                 .figure(metres)
                 .limit(TapConductor.LONG_METRES)
                 .unit("m")
@@ -153,6 +156,7 @@ final class TapCheck implements ElectricalCheck {
         }
         double end = Devices.ofMain(point).map(Devices.Rated::ratedAmps).orElse(point.ratedAmps());
         findings.made(ID, point.id());
+        findings.add(new Quantity(point.id(), "rating that its tap ends in", end, "A").atMost(carries, clause(metres)));
         if (end > carries + LAST_BITS) {
             findings.add(remark(point, "tap-below-its-end", clause(metres))
                     .figure(end)
@@ -173,7 +177,8 @@ final class TapCheck implements ElectricalCheck {
             return;
         }
         double needed = TapConductor.leastAmps(before, metres);
-        findings.add(new Quantity(point.id(), "least ampacity of its tap", needed, "A"));
+        findings.add(
+                new Quantity(point.id(), "least ampacity of its tap", needed, "A").atMost(carries, clause(metres)));
         if (needed > carries + LAST_BITS) {
             findings.add(remark(point, "tap-below-its-beginning", clause(metres))
                     .figure(needed)

@@ -25,6 +25,8 @@ import java.util.OptionalDouble;
  */
 final class TransformerCheck implements ElectricalCheck {
     static final String ID = "transformer";
+    private static final String NAMEPLATE = "rating by its nameplate";
+    private static final String K_FACTOR = "UL 1561, IEEE C57.110 (from memory)";
     private static final double LAST_BITS = 1e-9;
 
     @Override
@@ -93,12 +95,12 @@ final class TransformerCheck implements ElectricalCheck {
         findings.add(new Quantity(point.id(), "load of the transformer", kva, "kVA"));
         findings.add(new Quantity(point.id(), "rated current of its secondary", it.secondaryAmps(), "A"));
         findings.add(new Quantity(point.id(), "rated current of its primary", it.primaryAmps(), "A"));
-        findings.add(new Quantity(point.id(), "load of its fullest line", percent, "%"));
+        findings.add(new Quantity(point.id(), "load of its fullest line", percent, "%").atMost(100, NAMEPLATE));
         if (line > it.secondaryAmps() + LAST_BITS) {
             findings.add(Remark.inAmps(ID, point.id(), line, it.secondaryAmps())
                     .kind("over-nameplate")
                     .grade(Grade.BREAKS)
-                    .clause("rating by its nameplate")
+                    .clause(NAMEPLATE)
                     .message("the transformer of " + point.label() + " runs at "
                             + HUNDREDTHS.amps(line, it.secondaryAmps())
                             + " on its fullest line in the worst scene, it is rated "
@@ -131,8 +133,8 @@ final class TransformerCheck implements ElectricalCheck {
         }
         double built = it.transformer().kFactor().orElse(1);
         String how = "third harmonics alone, which is less than the whole spectrum gives";
-        findings.add(
-                new Quantity(point.id(), "K-factor of its load, over rated current", loading, "", Optional.of(how)));
+        findings.add(new Quantity(point.id(), "K-factor of its load, over rated current", loading, "", Optional.of(how))
+                .atMost(shape > 1 + LAST_BITS ? built : Double.POSITIVE_INFINITY, K_FACTOR));
         findings.add(
                 new Quantity(point.id(), "K-factor of its load, over its own current", shape, "", Optional.of(how)));
         if (loading > built + LAST_BITS && shape > 1 + LAST_BITS) {
@@ -143,7 +145,7 @@ final class TransformerCheck implements ElectricalCheck {
                     .limit(built)
                     .kind("over-k-factor")
                     .grade(Grade.EXCEEDS_RECOMMENDATION)
-                    .clause("UL 1561, IEEE C57.110 (from memory)")
+                    .clause(K_FACTOR)
                     .message("the harmonics of what " + point.label() + " feeds make a K-factor of "
                             + HUNDREDTHS.number(loading, built)
                             + " over its rated current, by their third harmonics alone; its"
@@ -175,8 +177,10 @@ final class TransformerCheck implements ElectricalCheck {
                         peak.getAsDouble(),
                         half / 1000,
                         layout.project().supply().frequencyHertz());
-        findings.add(new Quantity(point.id(), "energising inrush at the trip", counts, "A"));
         Devices.Rated device = Devices.ofFeeder(point);
+        Quantity inrush = new Quantity(point.id(), "energising inrush at the trip", counts, "A");
+        findings.add(
+                device.band().isEmpty() ? inrush : inrush.atMost(device.holdsAmps(), "range of the device before it"));
         if (device.band().isEmpty()) {
             bareDevice.add(point.id());
             return;

@@ -28,6 +28,9 @@ import java.util.OptionalDouble;
  */
 final class TransformerProtectionReview {
     private static final int MOST_DEVICES = 6;
+    private static final String BEHIND = "NEC 240.21(C), 240.4(B)";
+    private static final String UP_TO_10_FEET = "NEC 240.21(C)(2)";
+    private static final String UP_TO_25_FEET = "NEC 240.21(C)(6)";
     private static final double LAST_BITS = 1e-9;
 
     private final Layout layout;
@@ -122,6 +125,13 @@ final class TransformerProtectionReview {
         findings.add(new Quantity(it.point().id(), "largest primary device alone", alone, "A"));
         findings.add(new Quantity(it.point().id(), "largest primary device beside one on the secondary", beside, "A"));
         findings.add(new Quantity(it.point().id(), "largest device on the secondary", behind, "A"));
+        boolean isAlone = secondary.isEmpty()
+                || secondary.get().amps() > behind + LAST_BITS
+                || secondary.get().count() > MOST_DEVICES;
+        findings.add(new Quantity(it.point().id(), "rating of the device before it", primary, "A")
+                .atMost(
+                        secondary.isEmpty() && primary > alone ? Double.POSITIVE_INFINITY : isAlone ? alone : beside,
+                        "NEC table 450.3(B)"));
         if (primary <= alone + LAST_BITS) {
             return;
         }
@@ -180,7 +190,8 @@ final class TransformerProtectionReview {
         double carries = carrying.get().amps();
         String what = "the secondary conductors of " + point.label() + " (" + run.text() + ") carry "
                 + HUNDREDTHS.amps(carries) + " (" + carrying.get().text() + ")";
-        findings.add(new Quantity(point.id(), "ampacity of its secondary conductors", carries, "A"));
+        findings.add(new Quantity(point.id(), "ampacity of its secondary conductors", carries, "A")
+                .atLeast(line, "NEC 215.2(A)"));
         double seen = primary / RatedTransformer.primaryOverSecondary(point);
         if (line > carries + LAST_BITS) {
             conductor(
@@ -199,13 +210,15 @@ final class TransformerProtectionReview {
             bareSecondary.add(point.id());
             return;
         }
+        findings.add(new Quantity(point.id(), "rating that its secondary conductors end in", end, "A")
+                .atMost(carries, BEHIND));
         if (end > carries + LAST_BITS) {
             conductor(
                     "secondary-cable-below-device",
                     point,
                     end,
                     carries,
-                    "NEC 240.21(C), 240.4(B)",
+                    BEHIND,
                     what + ", and end in " + HUNDREDTHS.amps(end, carries)
                             + " of devices; the next size up is not allowed behind a transformer",
                     "take a larger size or a smaller device");
@@ -213,6 +226,12 @@ final class TransformerProtectionReview {
         }
         double metres = cable.lengthMetres();
         double needed = TransformerProtection.conductorAmps(seen, metres);
+        findings.add(new Quantity(point.id(), "length of its secondary conductors", metres, "m")
+                .atMost(TapConductor.LONG_METRES, UP_TO_25_FEET));
+        if (metres <= TapConductor.LONG_METRES + LAST_BITS) {
+            findings.add(new Quantity(point.id(), "least ampacity of its secondary conductors", needed, "A")
+                    .atMost(carries, metres <= TapConductor.SHORT_METRES ? UP_TO_10_FEET : UP_TO_25_FEET));
+        }
         if (metres > TapConductor.LONG_METRES + LAST_BITS) {
             findings.add(Remark.builder()
                     .check(TransformerCheck.ID)
@@ -222,7 +241,7 @@ final class TransformerProtectionReview {
                     .unit("m")
                     .kind("long-secondary")
                     .grade(Grade.EXCEEDS_RECOMMENDATION)
-                    .clause("NEC 240.21(C)(6)")
+                    .clause(UP_TO_25_FEET)
                     .message(String.format(
                             Locale.ROOT,
                             "the secondary conductors of %s are %.1f m long, without a device at their beginning at"
@@ -238,7 +257,7 @@ final class TransformerProtectionReview {
                     point,
                     needed,
                     carries,
-                    metres <= TapConductor.SHORT_METRES ? "NEC 240.21(C)(2)" : "NEC 240.21(C)(6)",
+                    metres <= TapConductor.SHORT_METRES ? UP_TO_10_FEET : UP_TO_25_FEET,
                     what + ", at this length they need "
                             + (metres <= TapConductor.SHORT_METRES ? "a tenth" : "a third") + " of the "
                             + HUNDREDTHS.amps(seen) + " that the primary device lets through, "
@@ -253,7 +272,7 @@ final class TransformerProtectionReview {
                     .limit(1)
                     .kind("several-devices")
                     .grade(Grade.BREAKS)
-                    .clause("NEC 240.21(C)(6)")
+                    .clause(UP_TO_25_FEET)
                     .message(what + ", and end in " + secondary.get().count()
                             + " devices; conductors of more than 10 ft end in one")
                     .cure("put a main before them")

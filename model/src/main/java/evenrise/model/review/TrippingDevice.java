@@ -64,6 +64,13 @@ record TrippingDevice(
         return band.map(each -> each.mostRatio() * ratedAmps).orElse(Double.POSITIVE_INFINITY);
     }
 
+    /** The least current at which it is sure to trip at once, by its band or by residual current; without limit where neither is stated. */
+    double surelyTripsAmps() {
+        return residualAmps.isPresent()
+                ? Math.min(tripsAmps(), Disconnection.RESIDUAL_RATIO * residualAmps.getAsDouble())
+                : tripsAmps();
+    }
+
     boolean tripsAt(double amps) {
         return amps >= tripsAmps() || residualTripsAt(amps);
     }

@@ -29,6 +29,8 @@ import java.util.OptionalDouble;
  */
 final class UnbalanceCheck implements ElectricalCheck {
     private static final String ID = "unbalance";
+    private static final String STATED = "electrical.unbalance, as the project states";
+    private static final String MACHINES = "IEC 60034-1, continuous I2 (from memory)";
 
     /** Common practice, no source: designers aim at phases within a tenth of their mean. */
     private static final double USUAL_PERCENT = 10;
@@ -69,8 +71,10 @@ final class UnbalanceCheck implements ElectricalCheck {
         double percent = sums.imbalance(had).percent();
         double byPhasors =
                 Imbalance.of(had.stream().mapToDouble(lines::get).toArray()).percent();
-        findings.add(new Quantity(fed.node(), "imbalance " + when, percent, "%"));
-        findings.add(new Quantity(fed.node(), "imbalance by phasors " + when, byPhasors, "%"));
+        findings.add(new Quantity(fed.node(), "imbalance " + when, percent, "%")
+                .atMost(USUAL_PERCENT, "common practice, no source"));
+        findings.add(new Quantity(fed.node(), "imbalance by phasors " + when, byPhasors, "%")
+                .atMost(limits.imbalancePercent(), STATED));
         for (Phase phase : had) {
             findings.add(
                     new Quantity(fed.node(), "sum of currents " + when + ", line " + phase, sums.amps(phase), "A"));
@@ -119,8 +123,10 @@ final class UnbalanceCheck implements ElectricalCheck {
             String where,
             String when,
             Remarks findings) {
-        findings.add(new Quantity(node, "negative sequence " + when, it.negativePercent(), "%"));
-        findings.add(new Quantity(node, "zero sequence " + when, it.zeroPercent(), "%"));
+        findings.add(new Quantity(node, "negative sequence " + when, it.negativePercent(), "%")
+                .atMost(limits.negativeSequencePercent(), STATED));
+        findings.add(new Quantity(node, "zero sequence " + when, it.zeroPercent(), "%")
+                .atMost(limits.zeroSequencePercent(), STATED));
         findings.add(new Quantity(
                 node, "negative-sequence current " + when, it.negative().length(), "A"));
         over(
@@ -173,7 +179,8 @@ final class UnbalanceCheck implements ElectricalCheck {
         OptionalDouble stated = generator.get().negativeSequencePercent();
         double limit = stated.orElse(percent > MOST_MACHINES_PERCENT ? MOST_MACHINES_PERCENT : MACHINES_PERCENT);
         findings.add(
-                new Quantity(point.id(), "negative sequence of the generator's rated current " + when, percent, "%"));
+                new Quantity(point.id(), "negative sequence of the generator's rated current " + when, percent, "%")
+                        .atMost(limit, stated.isPresent() ? "as its maker states" : MACHINES));
         if (percent > limit + ROUNDING) {
             boolean breaks = stated.isPresent() || percent > MOST_MACHINES_PERCENT;
             findings.add(Remark.builder()
@@ -184,7 +191,7 @@ final class UnbalanceCheck implements ElectricalCheck {
                     .figure(percent)
                     .limit(limit)
                     .unit("%")
-                    .clause(stated.isPresent() ? "" : "IEC 60034-1, continuous I2 (from memory)")
+                    .clause(stated.isPresent() ? "" : MACHINES)
                     .message("the generator carries a negative sequence of "
                             + HUNDREDTHS.amps(it.negative().length()) + " " + when + ", "
                             + TENTHS.percent(percent, limit)

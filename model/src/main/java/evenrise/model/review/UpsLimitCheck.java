@@ -46,8 +46,10 @@ final class UpsLimitCheck implements ElectricalCheck {
         RangePeak peaks = layout.peakBasis().supply();
         double peak = Math.max(peaks.nominalAmps(), peaks.rangeAmps());
         double running = Collections.max(node.runningAmps().values());
-        findings.add(new Quantity(NodeFigures.SUPPLY, "rated current of the UPS", rated, "A"));
-        findings.add(new Quantity(NodeFigures.SUPPLY, "crest at which the UPS limits", limit, "A"));
+        findings.add(new Quantity(NodeFigures.SUPPLY, "rated current of the UPS", rated, "A")
+                .atLeast(running, "rating by its nameplate"));
+        findings.add(new Quantity(NodeFigures.SUPPLY, "crest at which the UPS limits", limit, "A")
+                .atLeast(peak, "current_limit_pct, as its maker states"));
         if (peak > limit) {
             boolean surely = peaks.nominalAmps() > limit || !layout.peakBasis().voltageAssumed();
             findings.add(remark(

@@ -28,6 +28,7 @@ import java.util.Optional;
  */
 final class VoltageDipCheck implements ElectricalCheck {
     static final String ID = "voltage-dip";
+    private static final String SWELL = "EN 50160 clause 4 (from memory)";
 
     /** Loads times points of a tree whose every step is looked at: a minute or two on one processor, a gigabyte. */
     private static final int LARGEST_TREE = 500_000;
@@ -98,6 +99,9 @@ final class VoltageDipCheck implements ElectricalCheck {
                         .orElseThrow(),
                 point.id(),
                 dips.steps(point.id()),
+                new Held(
+                        DipVerdict.Change.strictest(layout.project()),
+                        layout.project().electrical().orElseThrow().dipCriteria()),
                 findings));
         criteria(layout, told, dips, findings);
         SteadyVoltage.review(layout, plant, panels, findings);
@@ -129,20 +133,35 @@ final class VoltageDipCheck implements ElectricalCheck {
         return layout.distribution().points().stream().map(Point::id).toList();
     }
 
-    private static void quantities(SourceModel model, String node, List<DipStep> steps, Remarks findings) {
+    /** What depths of dips and swells are held against, where a criterion does so whatever they last. */
+    private record Held(Optional<DipVerdict.Change> change, List<DipCriterion> criteria) {
+        Quantity dip(Quantity figure) {
+            return change.map(it -> figure.atMost(it.usualPercent(), it.clause()))
+                    .orElse(figure);
+        }
+
+        /** Not by a criterion that goes by depth and time alone. */
+        Quantity swell(Quantity figure) {
+            boolean isByTime = criteria.contains(DipCriterion.ITI) && !criteria.contains(DipCriterion.EN_50160);
+            return isByTime ? figure : figure.atMost(DipVerdict.SWELL_PERCENT, SWELL);
+        }
+    }
+
+    private static void quantities(SourceModel model, String node, List<DipStep> steps, Held held, Remarks findings) {
         if (steps.isEmpty()) {
             return;
         }
         Dip deepest = StepDips.greatest(
                         steps, DipReading.BOUND, DipStep::mostLowPercent, Dip::lowPercent, Double.NEGATIVE_INFINITY)
                 .orElseThrow();
-        figure(node, "deepest dip", deepest.fallPercent(), findings);
+        findings.add(held.dip(new Quantity(node, "deepest dip", deepest.fallPercent(), "%")));
         double byPhasors = deepest(steps);
-        figure(node, "deepest dip by phasors", byPhasors, findings);
+        findings.add(held.dip(new Quantity(node, "deepest dip by phasors", byPhasors, "%")));
         figure(node, "deepest dip at stated power factors", deepestAsStated(steps), findings);
         figure(node, "voltage low before it", deepest.step().steadyLowPercent(), findings);
-        figure(node, "highest swell", highest(steps, DipReading.BOUND), findings);
-        figure(node, "highest swell by phasors", highest(steps, DipReading.PHASORS), findings);
+        findings.add(held.swell(new Quantity(node, "highest swell", highest(steps, DipReading.BOUND), "%")));
+        findings.add(
+                held.swell(new Quantity(node, "highest swell by phasors", highest(steps, DipReading.PHASORS), "%")));
         steps.stream().map(DipStep::at).distinct().forEach(at -> {
             List<DipStep> here =
                     steps.stream().filter(step -> step.at().equals(at)).toList();
@@ -244,7 +263,7 @@ final class VoltageDipCheck implements ElectricalCheck {
                         .figure(dip.highPercent())
                         .limit(DipVerdict.SWELL_PERCENT)
                         .unit("%")
-                        .clause("EN 50160 clause 4 (from memory)")
+                        .clause(SWELL)
                         .message(DipText.of(dip, Way.SWELL) + ", 10 % above nominal is the most that networks offer")
                         .cure("feed load " + Phrase.quoted(dip.step().load())
                                 + " on a circuit of its own, or take a larger neutral")

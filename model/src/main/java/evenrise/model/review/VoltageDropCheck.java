@@ -100,10 +100,12 @@ final class VoltageDropCheck implements ElectricalCheck {
         double drop = VoltageDrop.exactVolts(
                 volts, load.runningAmps(), Lag.of(load), run.impedance(), VoltageDrop.ways(load.poles() == 3));
         double branch = 100 * drop / volts;
-        findings.add(new Quantity(load.id(), "voltage drop of the branch", branch, "%"));
+        findings.add(new Quantity(load.id(), "voltage drop of the branch", branch, "%")
+                .atMost(BRANCH_PERCENT, clause(layout)));
         double total = Math.max(branch, all.orElse(0));
         if (all.isPresent()) {
-            findings.add(new Quantity(load.id(), "voltage drop in all", total, "%"));
+            findings.add(
+                    new Quantity(load.id(), "voltage drop in all", total, "%").atMost(TOTAL_PERCENT, clause(layout)));
         }
         String where = "load " + Phrase.quoted(load.id()) + " (" + run.text() + ", "
                 + String.format(java.util.Locale.ROOT, "%.0f m", run.cable().lengthMetres()) + ")";
@@ -130,8 +132,6 @@ final class VoltageDropCheck implements ElectricalCheck {
     }
 
     private static void over(Layout layout, Load load, double percent, double limit, String what, Remarks findings) {
-        boolean isIec = layout.project().electrical().flatMap(Electrical::practice).stream()
-                .anyMatch(practice -> practice == Practice.IEC);
         findings.add(Remark.builder()
                 .check(ID)
                 .kind("drops-too-far")
@@ -140,14 +140,19 @@ final class VoltageDropCheck implements ElectricalCheck {
                 .figure(percent)
                 .limit(limit)
                 .unit("%")
-                .clause(
-                        isIec
-                                ? "recommendation taken over from NEC practice; IEC 60364-5-52 annex G counts from the"
-                                        + " origin (from memory)"
-                                : "NEC 210.19(A) and 215.2(A), informational notes")
+                .clause(clause(layout))
                 .message(what + ", recommended are at most " + TENTHS.percent(limit, percent))
                 .cure("take a larger size or a nearer panel")
                 .build());
+    }
+
+    private static String clause(Layout layout) {
+        boolean isIec = layout.project().electrical().flatMap(Electrical::practice).stream()
+                .anyMatch(practice -> practice == Practice.IEC);
+        return isIec
+                ? "recommendation taken over from NEC practice; IEC 60364-5-52 annex G counts from the origin (from"
+                        + " memory)"
+                : "NEC 210.19(A) and 215.2(A), informational notes";
     }
 
     private static double volts(Layout layout, Load load) {

@@ -3,6 +3,7 @@ package evenrise.model.review;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.model.file.ProjectFile;
+import evenrise.model.plan.Grade;
 import evenrise.model.plan.Plan;
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
@@ -12,9 +13,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Set;
 
 /** One check's words on one plan. */
 final class Reviews {
+    /** Remarks on depth and time together, and on ratings that are no standard ones. */
+    private static final Set<String> BY_MORE_THAN_A_FIGURE =
+            Set.of("over-criterion", "browns-out", "no-standard-rating");
+
     private final Remarks findings;
 
     private Reviews(Project project) {
@@ -25,7 +31,35 @@ final class Reviews {
         Reviews reviews = new Reviews(project);
         check.review(Layout.of(project, plan), reviews.findings);
         reviews.remarks().forEach(Reviews::hasItsParts);
+        reviews.sheetSaysWhatTheWordsSay();
         return reviews;
+    }
+
+    /** Whoever reads the figures alone learns of every limit that is passed, and of none that is kept. */
+    private void sheetSaysWhatTheWordsSay() {
+        for (Quantity figure : findings.quantities()) {
+            assertThat(figure.limit().isPresent())
+                    .as(figure.name())
+                    .isEqualTo(!figure.clause().isEmpty());
+            if (figure.isPassed()) {
+                assertThat(remarks())
+                        .as(figure.place() + ": " + figure.name() + " passes its limit")
+                        .anyMatch(each -> each.grade() != Grade.NOT_CHECKED && isAbout(each, figure));
+            }
+        }
+        remarks().stream()
+                .filter(each -> each.grade() == Grade.BREAKS || each.grade() == Grade.EXCEEDS_RECOMMENDATION)
+                .filter(each -> each.figure().isPresent() && each.limit().isPresent())
+                .filter(each -> !BY_MORE_THAN_A_FIGURE.contains(each.kind()))
+                .forEach(each -> assertThat(findings.quantities())
+                        .as(each.kind() + ": " + each.message())
+                        .anyMatch(figure -> figure.isPassed() && figure.place().equals(each.place())));
+    }
+
+    private static boolean isAbout(Remark remark, Quantity figure) {
+        return remark.place().equals(figure.place())
+                || remark.clause().equals(figure.clause())
+                || remark.subjects().stream().anyMatch(subject -> subject.id().equals(figure.place()));
     }
 
     /** Whatever a check says in words it says in parts, too. */

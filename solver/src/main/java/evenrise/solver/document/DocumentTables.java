@@ -3,6 +3,7 @@ package evenrise.solver.document;
 import evenrise.model.estimate.BillOfMaterials;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.BrokenRule;
+import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Remark;
 import evenrise.model.rules.Layout;
 import evenrise.model.scatter.NodeScatter;
@@ -32,6 +33,7 @@ public record DocumentTables(
         DocumentTable<JudgedCount> assessment,
         Optional<DocumentTable<BrokenRule>> rules,
         DocumentTable<Margin> margins,
+        DocumentTable<Quantity> checks,
         DocumentTable<PlannedCircuit> circuits,
         DocumentTable<PlannedCircuit> landing,
         DocumentTable<BoardUse> settings,
@@ -70,6 +72,7 @@ public record DocumentTables(
                 Optional.of(FindingTables.rules(evaluation.verdict()))
                         .filter(rules -> !rules.rows().isEmpty()),
                 MarginTable.of(layout, evaluation.review()),
+                CheckTable.of(layout, evaluation.review()),
                 circuits.circuits(),
                 control.landing(),
                 control.settings(),
@@ -133,7 +136,7 @@ public record DocumentTables(
         return Stream.<Stream<? extends DocumentTable<?>>>of(
                         Stream.of(assessment),
                         rules.stream(),
-                        Stream.of(margins),
+                        Stream.of(margins, checks),
                         distribution.stream(),
                         systems.stream(),
                         scenes.stream(),

@@ -2,11 +2,8 @@ package evenrise.solver.document;
 
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Review;
-import evenrise.model.project.Electrical;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PlanEvent;
-import evenrise.model.project.Practice;
-import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeLimits;
 import evenrise.solver.report.NodeEvents;
@@ -17,13 +14,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** How tight the plan is: figures beside their limits, the tightest first. */
 final class MarginTable {
-    /** What the electrical review recommends, docs/electrical.md. */
-    private static final Map<String, Double> RECOMMENDED_PERCENT =
-            Map.of("voltage drop of the branch", 3.0, "voltage drop in all", 5.0);
+    private static final Set<String> VOLTAGE_DROPS = Set.of("voltage drop of the branch", "voltage drop in all");
 
     private static final String NOTE = "By how much of its limit is used. Running and neutral currents, peaks while the"
             + " sequence runs and when something happens, fault currents and voltage drops; trips, dips and what else is"
@@ -109,26 +105,15 @@ final class MarginTable {
     }
 
     private void quantity(Quantity each) {
-        if (each.name().equals(PanelHead.GREATEST_FAULT)) {
-            OptionalDouble interrupts = layout.distribution()
-                    .point(each.place())
-                    .map(Point::interruptingAmps)
-                    .orElse(OptionalDouble.empty());
-            interrupts.ifPresent(
-                    amps -> add(each.place(), "available fault current", each.value(), amps, "A", clause()));
-        } else if (RECOMMENDED_PERCENT.containsKey(each.name())) {
-            double percent = RECOMMENDED_PERCENT.get(each.name());
-            add(each.place(), each.name(), each.value(), percent, "%", "recommendation, not mandatory");
+        String what = each.name().equals(PanelHead.GREATEST_FAULT)
+                ? "available fault current"
+                : VOLTAGE_DROPS.contains(each.name()) ? each.name() : "";
+        if (!what.isEmpty() && each.limit().isPresent()) {
+            add(each.place(), what, each.value(), each.limit().getAsDouble(), each.unit(), each.clause());
         }
     }
 
     private void add(String place, String what, double figure, double limit, String unit, String basis) {
         margins.add(new Margin(place, what, figure, limit, unit, basis));
-    }
-
-    private String clause() {
-        return layout.project().electrical().flatMap(Electrical::practice).orElse(Practice.NEC) == Practice.IEC
-                ? "IEC 60364-4-43 clause 434.5.1 (from memory)"
-                : "NEC 110.9";
     }
 }

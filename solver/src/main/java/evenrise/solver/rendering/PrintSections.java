@@ -104,6 +104,7 @@ final class PrintSections {
                         table.note())));
         all.add(site.labels());
         all.add(of.margins());
+        all.add(of.checks());
         return all;
     }
 
@@ -138,6 +139,28 @@ final class PrintSections {
                         .mapToObj(i -> new PrintSection.Part(
                                 "", Map.of("table", tables.margins(), "rows", rows.get(i), "bars", bars.get(i))))
                         .toList());
+    }
+
+    /** Figures that something limits; page, workbook and tables have the others, too. */
+    private PrintSection checks() {
+        List<Map<String, String>> all = shown.of(tables.checks()).byKey();
+        List<Integer> held = IntStream.range(0, all.size())
+                .filter(i -> tables.checks().rows().get(i).limit().isPresent())
+                .boxed()
+                .toList();
+        return section(
+                "Electrical checks",
+                "checks",
+                parts(held),
+                part -> Map.of(
+                        "table",
+                        tables.checks(),
+                        "others",
+                        all.size() - held.size(),
+                        "rows",
+                        part.stream().map(all::get).toList(),
+                        "figures",
+                        part.stream().map(tables.checks().rows()::get).toList()));
     }
 
     /** Command by command. */
