@@ -228,7 +228,7 @@ class ReportCommandTest {
                 assertThat(text)
                         .containsPattern(
                                 "Sequence|diagram|Margins|Phases, peaks|too little for their peak|Panel |Boards: |Shutdown"
-                                        + " groups|Electrical findings|Bill of materials|Commissioning sheet|Labels for");
+                                        + " groups|Electrical (findings|checks)|Equipment labels|Circuit directory|Bill of materials|Commissioning sheet|Labels for");
                 if (text.contains("Board, output")) {
                     sequence++;
                 }
