@@ -105,6 +105,7 @@ public record DocumentTables(
                 assessment,
                 rules,
                 margins,
+                checks,
                 circuits,
                 landing,
                 settings,
