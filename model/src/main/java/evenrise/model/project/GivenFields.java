@@ -30,6 +30,7 @@ public final class GivenFields {
             "same_phase_as",
             "fixed",
             "guessed",
+            "measured",
             "running_a");
 
     private final Map<String, Object> byKey;

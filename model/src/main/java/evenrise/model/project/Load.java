@@ -170,7 +170,13 @@ public record Load(
                 meaning = "Kind of gear it is, in words of your own, for people and for defaults",
                 atLeast = 1,
                 optional = true)
-        Optional<String> kind)
+        Optional<String> kind,
+
+        @Field(
+                meaning = "What was measured of it, the latest last, beside what its fields said before; programs that"
+                        + " judge go by the fields themselves",
+                byDefault = "[]")
+        List<MeasuredValue> measured)
         implements LoadBuilder.With {
     public Load {
         name = name == null || name.isBlank() ? id : name;
@@ -212,12 +218,14 @@ public record Load(
                 lineToNeutralVolts,
                 offAfterSeconds,
                 contactor,
-                kind);
+                kind,
+                measured);
         comesAfter = List.copyOf(comesAfter);
         panels = List.copyOf(panels);
         apartFrom = List.copyOf(apartFrom);
         samePhaseAs = List.copyOf(samePhaseAs);
         guessed = List.copyOf(guessed);
+        measured = List.copyOf(measured);
         needsGroups = needsGroups.map(List::copyOf);
     }
 

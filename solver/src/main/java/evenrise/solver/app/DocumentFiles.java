@@ -70,7 +70,7 @@ final class DocumentFiles {
             DxfFile.all(document).forEach((name, bytes) -> files.put(name + ".dxf", bytes));
         }
         if (wanted.formats().contains(DocumentFormat.CSV)) {
-            for (DocumentTable<?> table : document.tables().all()) {
+            for (DocumentTable<?> table : document.tables().toFillIn()) {
                 files.put(
                         table.id() + ".csv",
                         Csv.of(table.values(), table.remarks()).getBytes(StandardCharsets.UTF_8));

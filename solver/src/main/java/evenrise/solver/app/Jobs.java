@@ -211,6 +211,11 @@ public final class Jobs {
         return watched(control, watch -> new ObserveJob(watch).run(request));
     }
 
+    /** Tells a plant as measured beside its plan, and takes what was measured into its project. */
+    public CommissionResult commission(CommissionRequest request, JobControl control) {
+        return watched(control, watch -> new CommissionJob(request, watch).run());
+    }
+
     /** Lists what a project consists of, with prices. */
     public BillResult bill(BillRequest request) {
         return watched(JobControl.NONE, watch -> BillJob.run(request, watch));

@@ -3,28 +3,52 @@ package evenrise.solver.app;
 import evenrise.model.contract.Harmless;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
+import evenrise.solver.commissioning.FilledSheets;
+import evenrise.solver.commissioning.ReadSheets;
 import evenrise.solver.rework.Measured;
 import evenrise.solver.rework.MeasuredCsv;
+import evenrise.solver.table.ReadTable;
+import evenrise.solver.table.TableFileReader;
 import evenrise.solver.table.TextTable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
-/** Reads what was measured. */
+/** Reads what was measured: filled commissioning sheets, or a list. */
 final class Readings {
     private Readings() {}
 
     /** @throws JobFailed that lists every problem */
     static Measured of(Path file, Project subject, Plan built) {
-        Measured readings = MeasuredCsv.read(text(file), subject, built);
-        if (!readings.problems().isEmpty()) {
-            throw new JobFailed(
-                    JobFailed.Reason.INPUT,
-                    readings.problems().stream()
-                            .map(problem -> file + ": " + Harmless.shown(problem))
-                            .toList());
+        List<ReadTable> tables = tables(file);
+        if (FilledSheets.isOurs(tables)) {
+            ReadSheets read = FilledSheets.read(Map.of(file.toString(), tables), subject, built, Optional.empty());
+            refuse(read.problems().stream());
+            return read.greatest();
         }
+        Measured readings = MeasuredCsv.read(text(file), subject, built);
+        refuse(readings.problems().stream().map(problem -> file + ": " + problem));
         return readings;
+    }
+
+    private static void refuse(Stream<String> problems) {
+        List<String> all = problems.map(Harmless::shown).toList();
+        if (!all.isEmpty()) {
+            throw new JobFailed(JobFailed.Reason.INPUT, all);
+        }
+    }
+
+    /** None where the reader of lists says better what is wrong. */
+    private static List<ReadTable> tables(Path file) {
+        try {
+            return TableFileReader.read(file);
+        } catch (IOException e) {
+            return List.of();
+        }
     }
 
     private static String text(Path file) {
@@ -33,7 +57,8 @@ final class Readings {
             if (bytes.length > 1 && bytes[0] == 'P' && bytes[1] == 'K') {
                 throw new JobFailed(
                         JobFailed.Reason.INPUT,
-                        Harmless.shown(file.toString()) + ": this is a workbook. Save its table as CSV.");
+                        Harmless.shown(file.toString())
+                                + ": this workbook has no filled commissioning sheet. Save its table as CSV.");
             }
             return TextTable.decoded(bytes);
         } catch (IOException e) {

@@ -97,6 +97,7 @@ public final class Evenrise implements Runnable {
                 .addSubcommand(new UnpinCommand(terminal, jobs))
                 .addSubcommand(new RehearseCommand(terminal, jobs))
                 .addSubcommand(new ObserveCommand(terminal, jobs))
+                .addSubcommand(new CommissionCommand(terminal, jobs))
                 .addSubcommand(new ImportCommand(terminal, jobs))
                 .addSubcommand(new ExportCommand(terminal, jobs))
                 .addSubcommand(new ReworkCommand(terminal, jobs, interruption))

@@ -74,10 +74,7 @@ final class CircuitTables {
                         Column.text("phases", "Phases", PlannedCircuit::phases),
                         Column.text("load", "Load", PlannedCircuit::load),
                         Column.text("name", "Name", PlannedCircuit::name),
-                        Column.text(
-                                "control",
-                                "Control",
-                                each -> each.control() + (each.turns() ? "; check rotation before coupling" : "")),
+                        Column.text("control", "Control", CircuitTables::control),
                         Column.number("idle", "Planned idle", "A", PlannedCircuit::idleAmps),
                         Column.number("running", "Planned running", "A", PlannedCircuit::runningAmps),
                         Column.blank("idleMeasured", "Idle measured, A"),
@@ -88,6 +85,67 @@ final class CircuitTables {
                         Column.blank("offMeasured", "Off measured, s"),
                         Column.blank("result", "Pass or fail"),
                         Column.blank("initials", "Initials")));
+    }
+
+    /** The same to be filled in by a machine or in a workbook: a row a pole, with when and by which meter. */
+    DocumentTable<MeasuredPole> poles() {
+        return DocumentTable.ofLoads(
+                        "commissioning",
+                        "Commissioning sheet",
+                        COMMISSIONING + (project.hasClocks() ? " Each system has a command of its own." : "")
+                                + " A row is a pole; times, pass or fail go on a load's first.",
+                        List.of(
+                                Column.text(
+                                        "panel", "Panel", each -> each.circuit().panel()),
+                                Column.text(
+                                        "slots", "Slots", each -> each.circuit().slots()),
+                                Column.text("phase", "Phase", MeasuredPole::phase),
+                                Column.text("load", "Load", MeasuredPole::load),
+                                Column.text(
+                                        "name", "Name", each -> each.circuit().name()),
+                                Column.text("control", "Control", each -> control(each.circuit())),
+                                Column.number(
+                                        "idle",
+                                        "Planned idle",
+                                        "A",
+                                        each -> each.circuit().idleAmps()),
+                                Column.number(
+                                        "running",
+                                        "Planned running",
+                                        "A",
+                                        each -> each.circuit().runningAmps()),
+                                Column.blank("idleMeasured", "Idle measured, A"),
+                                Column.blank("measured", "Running measured, A"),
+                                Column.blank("peakMeasured", "Peak measured, A"),
+                                new Column<>(
+                                        "on",
+                                        "On planned",
+                                        "s",
+                                        true,
+                                        each -> each.circuit().on()),
+                                Column.blank("onMeasured", "On measured, s"),
+                                Column.number(
+                                        "off",
+                                        "Off planned",
+                                        "s",
+                                        each -> each.circuit().offSeconds(),
+                                        ""),
+                                Column.blank("offMeasured", "Off measured, s"),
+                                Column.blank("result", "Pass or fail"),
+                                Column.blank("date", "Date"),
+                                Column.blank("meter", "Meter"),
+                                Column.blank("remark", "Remark"),
+                                Column.blank("initials", "Initials")),
+                        circuits.stream()
+                                .flatMap(each -> MeasuredPole.of(each).stream())
+                                .toList(),
+                        MeasuredPole::load)
+                .with(List.of(Column.count(
+                        "slot", "First slot", each -> each.circuit().slot())));
+    }
+
+    private static String control(PlannedCircuit circuit) {
+        return circuit.control() + (circuit.turns() ? "; check rotation before coupling" : "");
     }
 
     /** What is to be seen of every motor before use; empty where there is none. */

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * The tables of a document, for who draws each in its own way; {@link #all} for who draws them alike.
  *
  * @param rules that are broken; none where all are kept
+ * @param poles the commissioning sheet with a row a pole, to be filled in and read
  * @param residual none where the project states no residual-current device
  * @param unstated loads that state too little; none where all state enough
  * @param motors none where the project has none
@@ -47,7 +48,9 @@ public record DocumentTables(
         DocumentTable<NodeHappenings> events,
         DocumentTable<BillRow> bill,
         DocumentTable<PlannedCircuit> commissioning,
+        DocumentTable<MeasuredPole> poles,
         DocumentTable<PanelTest> tests,
+        DocumentTable<PanelTest> feeders,
         DocumentTable<PlannedCircuit> labels,
         Optional<DocumentTable<ResidualTest>> residual,
         Optional<DocumentTable<UnstatedLoad>> unstated,
@@ -86,7 +89,9 @@ public record DocumentTables(
                 nodes.events(),
                 BillTable.of(BillOfMaterials.of(layout.project(), Optional.of(layout.plan()))),
                 circuits.commissioning(),
+                circuits.poles(),
                 site.tests(),
+                site.feeders(),
                 circuits.labels(),
                 site.residual(),
                 nodes.unstated(),
@@ -152,6 +157,15 @@ public record DocumentTables(
                         changes.stream().flatMap(ChangeTables::all))
                 .flatMap(each -> each)
                 .<DocumentTable<?>>map(each -> each)
+                .toList();
+    }
+
+    /** The same for who fills them in: a row a pole, feeders, and the meters. */
+    public List<DocumentTable<?>> toFillIn() {
+        return all().stream()
+                .<DocumentTable<?>>flatMap(each -> each == commissioning
+                        ? Stream.of(poles)
+                        : each == tests ? Stream.of(tests, feeders, SiteTables.meters()) : Stream.of(each))
                 .toList();
     }
 }

@@ -18,6 +18,10 @@ final class SiteTables {
                     + " behind each device, with everything on. In sum at most 30 % of its rating (IEC 60364-5-53 clause"
                     + " 531.3.2, from memory).";
 
+    private static final String METERS =
+            "A class of 2 in a range of 100 A is 2 % of range. Where a meter states nothing, 3 % of the reading and 0.05 A"
+                    + " are taken, and half a second for times by hand (common practice, no source).";
+
     private final Layout layout;
 
     SiteTables(Layout layout) {
@@ -70,8 +74,41 @@ final class SiteTables {
                 Column.blank("insulation", "Insulation, MΩ"),
                 Column.blank("torque", "Lugs torqued, N·m"),
                 Column.blank("result", "Pass or fail"),
+                Column.blank("date", "Date"),
+                Column.blank("meter", "Meter"),
                 Column.blank("initials", "Initials")));
         return DocumentTable.of("tests", "Whole panels: planned and measured", TESTS, columns, PanelTest.of(layout));
+    }
+
+    /** The same of the supply and of nodes: what feeders carry. */
+    DocumentTable<PanelTest> feeders() {
+        DocumentTable<PanelTest> panels = tests();
+        return DocumentTable.of(
+                "feeders",
+                "Supply and feeders: planned and measured",
+                TESTS,
+                panels.columns().stream()
+                        .map(each ->
+                                each.key().equals("panel") ? Column.text("place", "Place", PanelTest::panel) : each)
+                        .toList(),
+                PanelTest.ofFeeders(layout));
+    }
+
+    /** What was measured with; rows name them in their column Meter. */
+    static DocumentTable<String> meters() {
+        return DocumentTable.of(
+                "meters",
+                "Meters: what they are and how far they may be off",
+                METERS,
+                List.of(
+                        Column.text("meter", "Meter", each -> each),
+                        Column.blank("what", "Make, type, serial number"),
+                        Column.blank("calibrated", "Calibrated until"),
+                        Column.blank("range", "Range, A"),
+                        Column.blank("ofRange", "Off by, % of range"),
+                        Column.blank("ofReading", "Off by, % of reading"),
+                        Column.blank("seconds", "Off by, s")),
+                List.of("M1", "M2", "M3", "M4"));
     }
 
     /** None where the project states no such device. */

@@ -42,7 +42,7 @@ final class WorkbookCover {
         row = list(sheet, row, "Broken rules: do not build from this plan", document.findings());
         row = list(sheet, row, "Cautions", document.cautions());
         heading(sheet, row++, "Sheets");
-        for (DocumentTable<?> table : document.tables().all()) {
+        for (DocumentTable<?> table : document.tables().toFillIn()) {
             link(sheet, row, table.id());
             sheet.value(row, 1, table.title());
             sheet.value(row, 2, table.note());

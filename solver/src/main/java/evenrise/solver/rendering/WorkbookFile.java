@@ -20,7 +20,7 @@ public final class WorkbookFile {
                 "Project file SHA-256 " + document.imprint().projectSha256());
         Worksheet cover = workbook.sheet("cover");
         List<Worksheet> sheets = new ArrayList<>(List.of(cover));
-        for (DocumentTable<?> table : document.tables().all()) {
+        for (DocumentTable<?> table : document.tables().toFillIn()) {
             Worksheet sheet = workbook.sheet(table.id());
             TableSheet.write(workbook, sheet, table);
             sheets.add(sheet);

@@ -76,6 +76,7 @@ class CautionsEverywhereTest {
                 "-o",
                 at("rework"));
         run("rework", PROJECT, YARD + "built.plan.json", "--max-moves", "0", "--moves", "10", "-o", at("nothing"));
+        run("commission", PROJECT, YARD + "built.plan.json", YARD + "measured.csv", "--into", at("measured.json"));
         run("compare", MILL, "-o", at("compare"), "--panels", "2", "--boards", "2", "--moves", "500");
         run("portfolio", PROJECT, "-o", at("portfolio"), "--moves", "10");
         run("offer", "--alternate", "A", PROJECT, plan, "--alternate", "B", PROJECT, plan, "-o", at("offer"));
@@ -135,6 +136,7 @@ class CautionsEverywhereTest {
                 List.of("generate", "--panels", "2", "-o", "-"),
                 List.of("rehearse", PROJECT, plan),
                 List.of("observe", PROJECT, plan, recording()),
+                List.of("commission", PROJECT, YARD + "built.plan.json", YARD + "measured.csv"),
                 List.of("bill", MILL))) {
             String out = letters(
                     new Shell(found).run(arguments.toArray(String[]::new)).out());

@@ -27,6 +27,7 @@ class EvenriseTest {
                 "export",
                 "rehearse",
                 "observe",
+                "commission",
                 "rework",
                 "import",
                 "compare",

@@ -1,0 +1,126 @@
+package evenrise.model.measured;
+
+import evenrise.model.measured.FieldChange.Kind;
+import evenrise.model.project.Load;
+import evenrise.model.project.MeasuredValue;
+import evenrise.model.project.Project;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What several of one kind were measured at says something of others of that kind whose figures were guessed: the upper
+ * end of a prediction for one more (normal, one-sided, 95 %: mean + t·s·√(1 + 1/n)), as a part of what was stated. It only
+ * ever raises a guess, and the guess stays one.
+ */
+final class ClassLearning {
+    /** Of fewer nothing is concluded. */
+    private static final int FEWEST = 3;
+
+    /** Student's t, one-sided 95 %, for 2 degrees of freedom and more; then the normal's (standard tables, from memory). */
+    private static final double[] T = {
+        2.920, 2.353, 2.132, 2.015, 1.943, 1.895, 1.860, 1.833, 1.812, 1.796, 1.782, 1.771, 1.761, 1.753, 1.746, 1.740,
+        1.734, 1.729, 1.725, 1.721, 1.717, 1.714, 1.711, 1.708, 1.706, 1.703, 1.701, 1.699, 1.697
+    };
+
+    private static final double T_OF_MANY = 1.697;
+
+    private final List<FieldChange> changes;
+    private final Map<String, List<FieldChange>> byClass = new LinkedHashMap<>();
+
+    private ClassLearning(List<FieldChange> changes) {
+        this.changes = new ArrayList<>(changes);
+    }
+
+    /**
+     * @param stated before anything was measured
+     * @param measured with what was measured of each load itself
+     */
+    static Refitted of(Project stated, Project measured, List<FieldChange> changes) {
+        ClassLearning it = new ClassLearning(changes);
+        Map<String, Load> byId = new LinkedHashMap<>();
+        stated.loads().forEach(load -> byId.put(load.id(), load));
+        for (FieldChange each : changes) {
+            it.byClass
+                    .computeIfAbsent(key(byId.get(each.load()), each.field()), any -> new ArrayList<>())
+                    .add(each);
+        }
+        List<Load> loads = new ArrayList<>();
+        for (Load load : measured.loads()) {
+            loads.add(it.learnt(it.learnt(load, MeasuredValue.IDLE), MeasuredValue.RUNNING));
+        }
+        return new Refitted(measured.withLoads(loads), it.changes);
+    }
+
+    /** Its kind where it states one, else all that its plate says. */
+    private static String key(Load load, String field) {
+        return field + " "
+                + load.kind()
+                        .orElseGet(() -> load.role() + " " + load.poles() + " " + load.breakerAmps() + " "
+                                + load.runningAmps() + " " + load.idleAmps() + " " + load.inrushPeakAmps());
+    }
+
+    private Load learnt(Load load, String field) {
+        boolean isMeasured =
+                load.measured().stream().anyMatch(each -> each.field().equals(field));
+        List<FieldChange> others = byClass.getOrDefault(key(load, field), List.of());
+        if (isMeasured || others.size() < FEWEST || !load.guessed().contains(field)) {
+            return load;
+        }
+        double guess = field.equals(MeasuredValue.IDLE) ? load.idleAmps() : load.runningAmps();
+        double[] parts = others.stream()
+                .filter(each -> each.before() > 0)
+                .mapToDouble(each -> (each.measured() + each.spread()) / each.before())
+                .toArray();
+        if (parts.length < FEWEST || guess <= 0) {
+            return load;
+        }
+        double likely = guess * upper(parts);
+        boolean isRaised = likely > guess;
+        changes.add(new FieldChange(
+                isRaised ? Kind.RAISED_BY_CLASS : Kind.KEPT_BESIDE_CLASS,
+                load.id(),
+                field,
+                guess,
+                isRaised ? likely : guess,
+                true,
+                guess * mean(parts),
+                likely - guess * mean(parts),
+                Optional.empty(),
+                parts.length + " of its kind were measured at " + Math.round(100 * mean(parts))
+                        + " % of what is stated; another one stays below " + Math.round(100 * upper(parts))
+                        + " % with 95 %"));
+        if (!isRaised) {
+            return load;
+        }
+        return field.equals(MeasuredValue.IDLE)
+                ? load.with()
+                        .idleAmps(likely)
+                        .runningAmps(Math.max(likely, load.runningAmps()))
+                        .build()
+                : load.withRunningAmps(likely);
+    }
+
+    private static double mean(double[] values) {
+        double sum = 0;
+        for (double each : values) {
+            sum += each;
+        }
+        return sum / values.length;
+    }
+
+    /** What one more of them stays below with 95 %. */
+    static double upper(double[] values) {
+        double mean = mean(values);
+        double squares = 0;
+        for (double each : values) {
+            squares += (each - mean) * (each - mean);
+        }
+        int n = values.length;
+        double deviation = Math.sqrt(squares / (n - 1));
+        double t = n - 3 < T.length ? T[n - 3] : T_OF_MANY;
+        return mean + t * deviation * Math.sqrt(1 + 1.0 / n);
+    }
+}

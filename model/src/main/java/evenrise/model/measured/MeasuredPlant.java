@@ -1,0 +1,108 @@
+package evenrise.model.measured;
+
+import evenrise.model.measured.Discrepancy.Weight;
+import evenrise.model.plan.BrokenRule;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.MeasuredValue;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Referee;
+import evenrise.model.rules.Verdict;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/**
+ * A plant as measured beside its plan.
+ *
+ * @param discrepancies what matters most first
+ * @param coverage how much was measured
+ * @param refitted the project with what was measured
+ * @param planned what the rules say with currents as stated
+ * @param measured what they say with currents as measured, each with all that it may be off by on top
+ * @param broken rules on currents that are broken with those and were kept with what was stated
+ */
+public record MeasuredPlant(
+        List<Discrepancy> discrepancies,
+        Coverage coverage,
+        Refitted refitted,
+        Verdict planned,
+        Verdict measured,
+        List<BrokenRule> broken) {
+    private static final Set<String> ON_CURRENTS = Set.of("rating", "neutral", "inrush-limit");
+
+    /** @param isConfirmed of which loads somebody confirms that readings were at full use */
+    public static MeasuredPlant of(Layout layout, SiteReadings readings, Predicate<String> isConfirmed) {
+        List<Discrepancy> all = new ArrayList<>(LoadCurrents.of(layout.placements(), readings));
+        all.addAll(LoadTimes.of(layout, readings));
+        all.addAll(PlaceTotals.of(layout, readings));
+        all.addAll(DeviceTests.of(readings));
+        all.addAll(failed(readings));
+        all.sort(Discrepancy.BY_WEIGHT);
+        Refitted refitted = Refit.of(layout.project(), readings, isConfirmed);
+        Verdict planned = Referee.judge(layout);
+        Plan plan = layout.plan();
+        Verdict measured = Referee.judge(Layout.of(refitted.project(), plan));
+        List<BrokenRule> broken = measured.violations().stream()
+                .filter(each -> ON_CURRENTS.contains(each.rule()))
+                .filter(each -> planned.violations().stream()
+                        .noneMatch(was ->
+                                was.rule().equals(each.rule()) && was.place().equals(each.place())))
+                .toList();
+        return new MeasuredPlant(all, Coverage.of(layout, readings), refitted, planned, measured, broken);
+    }
+
+    /** What a sheet says failed, and nothing else explains. */
+    private static List<Discrepancy> failed(SiteReadings readings) {
+        List<Discrepancy> failed = new ArrayList<>();
+        readings.poles().stream()
+                .filter(each -> !each.passed().orElse(true))
+                .forEach(each -> failed.add(failed(each.load(), each.remark(), each.visit())));
+        readings.places().stream()
+                .filter(each -> !each.passed().orElse(true))
+                .forEach(each -> failed.add(failed(each.place(), Optional.empty(), each.visit())));
+        return failed;
+    }
+
+    private static Discrepancy failed(String subject, Optional<String> remark, Visit visit) {
+        return new Discrepancy(
+                Weight.FAULT,
+                subject,
+                Optional.empty(),
+                MeasuredQuantity.RESULT,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                0,
+                "the sheet says that it failed",
+                remark.map(words -> "what the sheet says: " + words).orElse("who wrote it"),
+                visit);
+    }
+
+    public SiteVerdict verdict() {
+        if (count(Weight.UNSAFE) > 0 || !broken.isEmpty()) {
+            return SiteVerdict.UNSAFE;
+        }
+        if (count(Weight.FAULT) + count(Weight.DIFFERS) > 0) {
+            return SiteVerdict.DIFFERS;
+        }
+        return coverage.isEnough() ? SiteVerdict.AS_PLANNED : SiteVerdict.NOT_ENOUGH;
+    }
+
+    public long count(Weight weight) {
+        return discrepancies.stream().filter(each -> each.weight() == weight).count();
+    }
+
+    /** Figures that were off by more than model and meter explain, the most first; of running currents where it was full use. */
+    public List<FieldChange> wrongPlates() {
+        return refitted.changes().stream()
+                .filter(each -> each.visit().isPresent())
+                .filter(each -> Math.abs(each.measured() - each.before())
+                        > Expectation.MODEL_SPREAD * each.before() + each.spread())
+                .filter(each -> each.isTaken() || !each.field().equals(MeasuredValue.RUNNING))
+                .sorted(Comparator.comparingDouble((FieldChange each) -> -Math.abs(each.offBy())))
+                .toList();
+    }
+}

@@ -1,0 +1,102 @@
+package evenrise.solver.app;
+
+import evenrise.model.contract.Harmless;
+import evenrise.model.contract.Phrase;
+import evenrise.model.file.Format;
+import evenrise.model.file.ProjectFile;
+import evenrise.model.measured.MeasuredPlant;
+import evenrise.model.project.Load;
+import evenrise.model.project.Project;
+import evenrise.solver.bounds.ProvenBounds;
+import evenrise.solver.commissioning.FilledSheets;
+import evenrise.solver.commissioning.ReadSheets;
+import evenrise.solver.report.RenewalGain;
+import evenrise.solver.table.ReadTable;
+import evenrise.solver.table.TableFileReader;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Filled sheets beside a plan. */
+final class CommissionJob {
+    private static final int MOST_PROBLEMS = 200;
+
+    private final CommissionRequest request;
+    private final Watch watch;
+
+    CommissionJob(CommissionRequest request, Watch watch) {
+        this.request = request;
+        this.watch = watch;
+    }
+
+    CommissionResult run() {
+        List<Source> inputs = new ArrayList<>(List.of(request.project(), request.plan()));
+        request.sheets().forEach(each -> inputs.add(Source.file(each)));
+        request.into().ifPresent(path -> Outputs.refuseInputs(path, inputs));
+        AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan(), watch.notes());
+        refuseUnknown(subject.project());
+        ReadSheets read = read(subject);
+        watch.at(Stage.JUDGING);
+        MeasuredPlant plant = MeasuredPlant.of(subject.layout(), read.readings(), this::isConfirmed);
+        watch.at(Stage.BOUNDS);
+        RenewalGain gain = RenewalGain.of(
+                plant,
+                OptionalDouble.of(ProvenBounds.of(plant.refitted().project()).peakInrushAmps()));
+        watch.at(Stage.WRITING);
+        request.into()
+                .ifPresent(path -> Outputs.write(() -> ProjectFile.write(
+                        plant.refitted().project(), subject.read().notes(), path, Format.ofName(path.toString()))));
+        return new CommissionResult(plant, gain, read.notes());
+    }
+
+    private boolean isConfirmed(String load) {
+        return request.confirmsAll() || request.confirmed().contains(load);
+    }
+
+    private void refuseUnknown(Project project) {
+        Set<String> known = project.loads().stream().map(Load::id).collect(Collectors.toSet());
+        List<String> unknown = request.confirmed().stream()
+                .filter(each -> !known.contains(each))
+                .sorted()
+                .toList();
+        if (!unknown.isEmpty()) {
+            throw new JobFailed(
+                    JobFailed.Reason.REQUEST, "the project has no load " + Phrase.quoted(unknown, 12) + " to confirm.");
+        }
+    }
+
+    private ReadSheets read(AuditJob.Subject subject) {
+        Map<String, List<ReadTable>> files = new LinkedHashMap<>();
+        for (Path each : request.sheets()) {
+            files.put(each.toString(), tables(each));
+        }
+        ReadSheets read =
+                FilledSheets.read(files, subject.project(), subject.layout().plan(), request.day());
+        if (!read.problems().isEmpty()) {
+            throw new JobFailed(
+                    JobFailed.Reason.INPUT,
+                    read.problems().stream()
+                            .limit(MOST_PROBLEMS)
+                            .map(Harmless::shown)
+                            .toList());
+        }
+        return read;
+    }
+
+    private static List<ReadTable> tables(Path file) {
+        try {
+            return TableFileReader.read(file);
+        } catch (IOException e) {
+            throw new JobFailed(
+                    JobFailed.Reason.INPUT,
+                    "'" + Harmless.shown(file.toString()) + "' cannot be read: "
+                            + Harmless.shown(String.valueOf(e.getMessage())) + ".");
+        }
+    }
+}

@@ -1,0 +1,33 @@
+package evenrise.solver.app;
+
+import evenrise.model.measured.MeasuredPlant;
+import evenrise.solver.report.MeasuredPlantText;
+import evenrise.solver.report.RenewalGain;
+import java.util.List;
+
+/**
+ * A plant as measured beside its plan.
+ *
+ * @since 0.1.0
+ */
+public final class CommissionResult implements Listing {
+    private final MeasuredPlant plant;
+    private final RenewalGain gain;
+    private final List<String> notes;
+
+    CommissionResult(MeasuredPlant plant, RenewalGain gain, List<String> notes) {
+        this.plant = plant;
+        this.gain = gain;
+        this.notes = List.copyOf(notes);
+    }
+
+    /** What was found. */
+    public MeasuredPlant plant() {
+        return plant;
+    }
+
+    @Override
+    public List<String> text(TextStyle style) {
+        return MeasuredPlantText.lines(plant, gain, notes, style.isFull(), style.paint());
+    }
+}
