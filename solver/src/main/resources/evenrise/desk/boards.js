@@ -2,6 +2,7 @@
 
 import { act, desk } from "./wire.js";
 import { make, number, plain } from "./parts.js";
+import { pinning } from "./panels.js";
 import { handle, held, mark, outputKey, pickUp, putDown, target } from "./hand.js";
 
 const drawn = new Map();
@@ -17,7 +18,7 @@ export function boardsView() {
       const on = new Map(sheet.boards.map((board) => [board.id, new Map()]));
       sheet.loads.forEach((load) => load.board && on.has(load.board) && on.get(load.board).set(load.output, load));
       sheet.boards.forEach((board) => {
-        const loads = on.get(board.id), look = JSON.stringify([board, [...loads.entries()].map(([output, load]) => [output, load.id, load.on_s])]);
+        const loads = on.get(board.id), look = JSON.stringify([board, [...loads.entries()].map(([output, load]) => [output, load.id, load.on_s, load.pinned])]);
         const known = drawn.get(board.id);
         if (known && known.look === look && known.card.isConnected) return;
         const focus = known && known.card.contains(document.activeElement) && (document.activeElement.dataset.key || document.activeElement.dataset.part);
@@ -62,7 +63,7 @@ function cardOf(board, loads) {
     list.append(make("li", {}, cell));
   }
   return make("article", { class: "board", "aria-label": "Board " + plain(board.id) },
-    make("h3", {}, board.id, make("span", {}, "in " + plain(board.panel) + (board.after ? ", after " + plain(board.after) : ""))), settings(board), list);
+    make("h3", {}, board.id, pinning("board", board.id, [...loads.values()], { boards: [board.id] }), make("span", {}, "in " + plain(board.panel) + (board.after ? ", after " + plain(board.after) : ""))), settings(board), list);
 }
 
 function onKey(event) {

@@ -1,14 +1,16 @@
 // Plans kept under names, beside one another.
 
 import { act, ask, complain, desk, say } from "./wire.js";
-import { make, number, plain } from "./parts.js";
+import { count, make, number, plain, signed } from "./parts.js";
 
 export function keptView() {
   const name = make("input", { id: "kept-name", autocomplete: "off", maxlength: "60" });
   const table = make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": "Kept plans" });
+  const left = make("select", { id: "left-plan" }), right = make("select", { id: "right-plan" }), both = make("div", { class: "scroll both", tabindex: "0", role: "region", "aria-label": "Two plans side by side" });
   const element = make("section", { class: "kept", "aria-label": "Kept plans" }, make("h2", {}, "Kept plans"),
     make("p", { class: "note" }, "A plan that is kept is a file of its own in the folder; each is judged against the project as it is now. Opening one puts it on the desk; Undo brings back what was there."),
-    make("div", { class: "tools" }, make("label", {}, "Name ", name), make("button", { type: "button", id: "keep", onclick: keep }, "Keep the plan on the desk")), table);
+    make("div", { class: "tools" }, make("label", {}, "Name ", name), make("button", { type: "button", id: "keep", onclick: keep }, "Keep the plan on the desk")), table,
+    make("h3", {}, "Side by side"), make("div", { class: "tools" }, make("label", {}, "Left ", left), make("label", {}, "Right ", right), make("button", { type: "button", id: "beside", onclick: beside }, "Show both")), both);
 
   async function keep() {
     try {
@@ -17,7 +19,26 @@ export function keptView() {
     } catch (refusal) { complain(refusal); }
   }
 
+  const called = (id) => id || "on the desk";
+
+  async function beside() {
+    try {
+      const a = await ask("/api/branches/compare", { left: left.value, right: right.value });
+      const figure = (label, pick, digits) => make("tr", {}, make("th", { scope: "row" }, label), ...[a.left, a.right].map((m) => make("td", { class: "n" }, number(pick(m), digits))), make("td", { class: "n" }, signed(pick(a.right) - pick(a.left), digits)));
+      const moved = (each) => make("tr", {}, make("th", { scope: "row" }, each.id), make("td", {}, each.left), make("td", {}, each.right), make("td", {}));
+      both.replaceChildren(make("table", {}, make("thead", {}, make("tr", {}, ...["", called(left.value), called(right.value), "Difference"].map((each) => make("th", { scope: "col" }, each)))),
+        make("tbody", {}, figure("Broken rules", (m) => m.hard_violations, 0), figure("Objective", (m) => m.objective, 2), figure("Peak, A", (m) => m.peak_inrush_a, 1), figure("Unbalance, %", (m) => m.supply_imbalance_pct, 2), figure("Neutral, A", (m) => m.supply_neutral_a, 1), figure("Last on, s", (m) => m.duration_s, 2),
+          ...a.settings.map(moved), ...a.loads.slice(0, 1000).map(moved)),
+        make("caption", { class: "note" }, count(a.same, "load") + " at the same place and time in both; " + count(a.loads.length, "load") + " and " + count(a.settings.length, "board") + " otherwise.")));
+    } catch (refusal) { complain(refusal); }
+  }
+
   function draw(answer) {
+    const ids = answer.branches.filter((each) => each.fits).map((each) => each.is_on_the_desk ? "" : each.name);
+    [left, right].forEach((select, i) => {
+      const was = select.options.length ? select.value : i ? ids[1] || "" : "";
+      select.replaceChildren(...ids.map((id) => make("option", { value: id, selected: id === was }, called(id))));
+    });
     const least = (pick) => Math.min(...answer.branches.filter((each) => each.metrics).map((each) => pick(each.metrics)));
     const columns = [["Broken rules", (m) => m.hard_violations, 0], ["Objective", (m) => m.objective, 2], ["Peak, A", (m) => m.peak_inrush_a, 1], ["Unbalance, %", (m) => m.supply_imbalance_pct, 2], ["Worst panel, %", (m) => m.worst_panel_imbalance_pct, 1], ["Neutral, A", (m) => m.supply_neutral_a, 1], ["Last on, s", (m) => m.duration_s, 2], ["Boards", (m) => m.boards_used, 0]];
     table.replaceChildren(make("table", {}, make("thead", {}, make("tr", {}, ...["Plan", "Placed", ...columns.map((each) => each[0]), "Elsewhere than on the desk", ""].map((each) => make("th", { scope: "col" }, each)))),

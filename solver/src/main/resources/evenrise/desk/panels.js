@@ -1,6 +1,6 @@
 // Panels as schedules, with the loads that have no place beside them.
 
-import { desk } from "./wire.js";
+import { act, desk } from "./wire.js";
 import { count, make, number, plain } from "./parts.js";
 import { handle, held, mark, pickUp, putDown, slotKey, target } from "./hand.js";
 
@@ -29,9 +29,29 @@ export function panelsView() {
       for (const [id, each] of drawn) if (!ids.has(id)) { each.card.remove(); drawn.delete(id); }
       region.querySelectorAll(".chosen").forEach((cell) => cell.classList.remove("chosen"));
       if (desk.chosen) region.querySelectorAll("[data-load=" + CSS.escape(desk.chosen) + "]").forEach((cell) => cell.classList.add("chosen"));
+      showRoom(region);
       mark();
     },
   };
+}
+
+/** Where one more load could go, as it was asked under What if, until something changes. */
+function showRoom(region) {
+  region.querySelectorAll(".room").forEach((cell) => { cell.classList.remove("room"); cell.querySelector(".cost").textContent = ""; });
+  if (!desk.room || desk.room.revision !== desk.sheet.revision) return;
+  desk.room.places.forEach((place) => {
+    const cell = region.querySelector("[data-key=" + CSS.escape(slotKey(place.panel, place.slots[0])) + "]");
+    if (!cell) return;
+    cell.classList.add("room");
+    cell.querySelector(".cost").textContent = "≤" + number(Math.floor(place.up_to_a * 10) / 10) + " A";
+  });
+}
+
+/** Pins everything of a panel, a board, a group or the plan, or sets it free. */
+export function pinning(kind, id, loads, asked) {
+  const isPinned = loads.length > 0 && loads.every((load) => load.pinned), what = kind + (id ? " " + plain(id) : "");
+  return make("button", { type: "button", class: "small", disabled: loads.length === 0, data: { part: "pin" }, "aria-label": (isPinned ? "Set free: " : "Pin ") + what,
+    onclick: () => act("/api/pin", { pinned: !isPinned, ...asked }, isPinned ? "Free: " + what + "." : "Pinned: " + what + " stays as it is, whatever is searched.") }, isPinned ? "Set free" : "Pin " + kind);
 }
 
 function cardOf(panel, loads) {
@@ -54,7 +74,7 @@ function cardOf(panel, loads) {
     make("dt", {}, phase), bar(panel.running_a[i], panel.rated_a), make("dd", {}, number(panel.running_a[i]) + " A"),
     make("dd", { class: "peak" }, "peak " + number(panel.peak_a[i], 0)))));
   return make("article", { class: "panel", data: { panel: panel.id }, "aria-label": "Panel " + plain(panel.id) },
-    make("h3", {}, panel.id, make("span", {}, used + " of " + panel.slots + " slots · " + number(panel.rated_a, 0) + " A")),
+    make("h3", {}, panel.id, pinning("panel", panel.id, loads, { panels: [panel.id] }), make("span", {}, used + " of " + panel.slots + " slots · " + number(panel.rated_a, 0) + " A")),
     grid, facts,
     make("p", { class: "note" }, "Unbalance " + number(panel.imbalance_pct) + " %, neutral " + number(panel.neutral_a) + " A"
       + (panel.inrush_limit_a === null ? "" : ", inrush limit " + number(panel.inrush_limit_a, 0) + " A")
@@ -138,7 +158,17 @@ export function trayView() {
           return make("button", { type: "button", class: "cell taken " + load.role + (desk.chosen === id ? " chosen" : ""), data: { load: id }, "aria-label": plain(id) + ", without a place, " + number(load.running_a) + " A, " + count(load.poles, "pole") },
             make("span", { class: "no" }, load.poles + "p"), make("span", { class: "id" }, id), make("span", { class: "amps" }, number(load.running_a)));
         })),
+        pins(sheet),
         make("p", { class: "note" }, without.length ? "Drag a load into a slot. Lifted off here, it loses its place." : "Every load has a place. What is dropped here loses its own."));
     },
   };
+}
+
+/** Pins by group, and all of a plan that was issued. */
+function pins(sheet) {
+  const groups = [...new Set(sheet.loads.map((load) => load.group).filter(Boolean))];
+  const of = (id) => sheet.loads.filter((load) => load.group === id && load.panel), placed = sheet.loads.filter((load) => load.panel);
+  return make("details", { class: "pins" }, make("summary", {}, "Pins (" + sheet.loads.filter((load) => load.pinned).length + ")"),
+    make("p", {}, "All of it, as a revision issued ", pinning("revision", "", placed, { all: true })),
+    ...groups.map((id) => make("p", {}, "Group " + plain(id) + " ", pinning("group", id, of(id), { groups: [id] }))));
 }

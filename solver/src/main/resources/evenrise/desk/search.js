@@ -9,21 +9,22 @@ export function searchView() {
   let history = [], view = null, waiting = false, again = false;
   const seconds = make("input", { id: "seconds", type: "number", min: "1", max: "86400", value: "30" });
   const most = make("input", { id: "most", type: "number", min: "0", max: "100000", placeholder: "any" });
-  const begin = make("button", { type: "button", id: "begin", onclick: () => start() }, "Search");
+  const begin = make("button", { type: "button", id: "begin", onclick: () => start(false) }, "Search");
+  const around = make("button", { type: "button", id: "around", onclick: () => start(true) }, "Improve around what I did");
   const stop = make("button", { type: "button", id: "stop", onclick: () => send("/api/search/stop") }, "Stop");
   const take = make("button", { type: "button", id: "take", onclick: take1 }, "Take what it found");
   const facts = make("dl", { class: "found" }), picture = make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": "The search over time" });
   const element = make("section", { class: "searching", "aria-label": "Search" }, make("h2", {}, "Search"),
-    make("p", { class: "note" }, "Begins at the plan on the desk and looks for a better one, while you go on. What is pinned stays. With a number of moves it keeps near what you did: at most so many breakers and leads go elsewhere. Nothing changes until you take it."),
-    make("div", { class: "tools" }, make("label", {}, "Seconds ", seconds), make("label", {}, "Moves at most ", most), begin, stop, take), facts, picture);
+    make("p", { class: "note" }, "Begins at the plan on the desk and looks for a better one, while you go on. What is pinned stays. With a number of moves it keeps near what is there: at most so many breakers and leads go elsewhere. Around what you did: every load that you moved since the desk was opened, or since you took a search, stays where you put it. Nothing changes until you take it."),
+    make("div", { class: "tools" }, make("label", {}, "Seconds ", seconds), make("label", {}, "Moves at most ", most), begin, around, stop, take), facts, picture);
 
   async function send(path, body = {}) {
     try { show(await ask(path, body)); } catch (refusal) { complain(refusal); }
   }
 
-  function start() {
+  function start(isAround) {
     history = [];
-    const body = { time_s: Number(seconds.value) || 30 };
+    const body = { time_s: Number(seconds.value) || 30, around_hand: isAround };
     if (most.value !== "") body.most_moved = Number(most.value);
     send("/api/search/begin", body);
   }
@@ -54,7 +55,7 @@ export function searchView() {
   function show(next) {
     view = next;
     if (view.objective !== null && (view.state === "running" || history.length)) history.push([view.elapsed_s, view.objective, view.proven_objective, view.hard_violations]);
-    begin.disabled = view.state === "running" || !desk.sheet.plan;
+    begin.disabled = around.disabled = view.state === "running" || !desk.sheet.plan;
     stop.disabled = view.state !== "running";
     take.disabled = view.state !== "found";
     const fact = (term, words) => make("div", {}, make("dt", {}, term), make("dd", {}, words));

@@ -3,8 +3,15 @@
 import { ask, complain, desk, onShow, refresh, say } from "./wire.js";
 import { by, count, make, plain } from "./parts.js";
 import { intake } from "./intake.js";
+import { form } from "./form.js";
 
 const LISTS = [["loads", "Loads"], ["panels", "Panels"], ["boards", "Boards"], ["board_types", "Board types"], ["shutdown_groups", "Groups"], ["systems", "Systems"], ["nodes", "Nodes"]];
+const FURTHER = [
+  ["Uses and numbers", [["scenes", "Scenes"], ["scenes.use", "What draws how much in each scene"], ["defaults", "Defaults of loads"], ["quantities", "Loads of open number"]]],
+  ["The whole", [["project", "Project"], ["supply", "Supply"], ["objective", "Objective"], ["spare", "Room to be left"], ["behaviour", "Behaviour of the control"], ["electrical", "Electrical review"], ["scatter", "Scatter of a real start"], ["work", "Times of work"]]],
+  ["Catalogue", [["catalogue", "Catalogue"], ["catalogue.panel_types", "Kinds of panel"], ["catalogue.breakers", "Breakers"], ["catalogue.transformers", "Transformers"], ["catalogue.nodes", "Nodes"], ["catalogue.feeders", "Feeders"], ["catalogue.contactors", "Contactors"], ["catalogue.cables", "Cables"], ["catalogue.percentages", "Percentages"], ["catalogue.labour_hours", "Hours of work"]]],
+];
+const NUMBERED = new Set(["defaults", "quantities", "catalogue.breakers", "catalogue.transformers", "catalogue.nodes", "catalogue.feeders", "catalogue.contactors", "catalogue.cables", "catalogue.percentages"]);
 const FIRST = {
   loads: ["id", "name", "role", "poles", "breaker_a", "curve", "switched", "running_a", "idle_a", "inrush_peak_a", "inrush_half_ms", "settle_s", "shutdown_group", "panels", "comes_after"],
 };
@@ -18,18 +25,22 @@ export function listsView() {
   const body = make("div", { class: "body", role: "rowgroup" });
   const head = make("div", { class: "row head", role: "row" });
   const grid = make("div", { class: "grid", role: "grid", tabindex: "0", "aria-describedby": "cure keys", "aria-multiselectable": "true" }, make("div", { role: "rowgroup", class: "heads" }, head), body);
-  const tabs = make("div", { class: "lists", role: "group", "aria-label": "Lists" }, ...LISTS.map(([name, label]) => make("button", { type: "button", data: { list: name }, onclick: () => open(name) }, label)));
+  const tabs = make("div", { class: "lists", role: "group", "aria-label": "Lists" }, ...LISTS.map(([name, label]) => make("button", { type: "button", data: { list: name }, onclick: () => open(name) }, label)),
+    make("label", {}, "Further ", make("select", { id: "further", onchange: (event) => event.target.value && open(event.target.value) }, make("option", { value: "" }, "choose"), ...FURTHER.map(([label, lists]) => make("optgroup", { label }, ...lists.map(([value, words]) => make("option", { value }, words)))))));
+  const single = form();
   const search = make("input", { type: "search", id: "filter", placeholder: "part of a row", autocomplete: "off", oninput: () => { wanted = search.value.toLowerCase(); at = { row: 0, column: at.column }; to = at; filter(); } });
   const more = make("select", { id: "more", onchange: () => { also.add(more.value); layOut(); grid.focus(); } });
   const tally = make("span", { class: "note", role: "status" });
   const element = make("section", { class: "sheet", "aria-label": "Lists of the project" }, intake(() => open("loads")),
     make("div", { class: "tools" }, tabs, make("label", {}, "Find ", search), make("label", {}, "Show column ", more),
       make("button", { type: "button", onclick: fillDown }, "Fill down"), make("button", { type: "button", onclick: takeOut }, "Take rows out"), tally),
-    cure, grid, make("p", { class: "note", id: "keys" }, "Type to write, Enter or F2 to edit, Delete to empty, Shift with arrows to choose several, Ctrl+D to fill down, Ctrl+C and Ctrl+V with any spreadsheet. The last row is for a new entry. An empty cell states nothing: a default counts."));
+    single.element, cure, grid, make("p", { class: "note", id: "keys" }, "Type to write, Enter or F2 to edit, Delete to empty, Shift with arrows to choose several, Ctrl+D to fill down, Ctrl+C and Ctrl+V with any spreadsheet. The last row is for a new entry. An empty cell states nothing: a default counts."));
 
   async function open(name) {
     if (name !== list) { drafts = new Map(); added = []; also = new Set(); at = to = { row: 0, column: 0 }; }
     list = name;
+    const further = by("further") || tabs.querySelector("select");
+    further.value = FURTHER.some(([, lists]) => lists.some(([each]) => each === list)) ? list : "";
     tabs.querySelectorAll("button").forEach((button) => button.setAttribute("aria-pressed", String(button.dataset.list === list)));
     const mine = ++asked;
     if (!desk.sheet || !desk.sheet.plan) { table = null; grid.hidden = true; return; }
@@ -37,7 +48,10 @@ export function listsView() {
       const answer = await ask("/api/list/" + name);
       if (mine !== asked) return;
       table = answer;
-      grid.hidden = false;
+      grid.hidden = cure.hidden = table.is_single;
+      single.show(table.is_single ? table : null);
+      element.classList.toggle("one", table.is_single);
+      if (table.is_single) { tally.textContent = ""; return; }
       added = added.filter((id) => !table.rows.some((row) => row[0] === id));
       layOut();
     } catch (refusal) { complain(refusal); }
@@ -50,7 +64,7 @@ export function listsView() {
     if (first) columns.sort((a, b) => (first.indexOf(a.path) + 1 || 99) - (first.indexOf(b.path) + 1 || 99));
     const hidden = [...table.columns, ...table.further].filter((column) => !columns.includes(column));
     more.replaceChildren(make("option", { value: "" }, "choose"), ...hidden.map((column) => make("option", { value: column.path }, column.path)));
-    head.replaceChildren(...columns.map((column, i) => make("div", { class: "cell" + (column.kind === "number" ? " n" : ""), role: "columnheader", title: column.meaning + " (" + column.expected + (column.otherwise ? "; " + column.otherwise + " where empty" : "") + ")", "aria-colindex": i + 1 }, column.path)));
+    head.replaceChildren(...columns.map((column, i) => make("div", { class: "cell" + (column.kind === "number" ? " n" : ""), role: "columnheader", title: column.meaning + " (" + column.expected + (column.otherwise ? "; " + column.otherwise + " where empty" : "") + ")", "aria-colindex": i + 1 }, column.path === "id" && table.rows.every((row) => row[0].includes("#")) && table.rows.length ? "row" : column.path)));
     grid.style.setProperty("--columns", columns.map((column) => column.path === "id" || column.path === "name" ? "11rem" : column.kind === "number" ? "6.2rem" : "7.6rem").join(" "));
     grid.setAttribute("aria-colcount", columns.length);
     filter();
@@ -126,11 +140,12 @@ export function listsView() {
     if (cell) cell.scrollIntoView({ block: "nearest", inline: "nearest" });
   }
 
-  function edit(begin) {
+  function edit(begun) {
     const row = rows[at.row], column = columns[at.column];
+    if (row && row.isBlank && NUMBERED.has(list)) { if (column.path !== "id") begin("#" + (table.rows.length + added.length + 1), at.column); return edit(begun); }
     if (!row || column.path === "id" && !row.isBlank) { say("An id names the entry: add a row with the new id and take this one out."); return; }
     const input = make("input", { class: "editor", "aria-label": column.path + (row.id ? " of " + plain(row.id) : ""), autocomplete: "off", spellcheck: "false" });
-    input.value = begin === undefined ? text(row, column) : begin;
+    input.value = begun === undefined ? text(row, column) : begun;
     editor = { input, row, column };
     placeEditor();
     input.addEventListener("keydown", (event) => {
@@ -141,7 +156,7 @@ export function listsView() {
     });
     input.addEventListener("blur", () => close(true));
     input.focus();
-    if (begin === undefined) input.select();
+    if (begun === undefined) input.select();
   }
 
   function placeEditor() {
@@ -162,11 +177,11 @@ export function listsView() {
     else paint();
   }
 
-  function begin(id) {
+  function begin(id, column = 1) {
     if (table.rows.some((row) => row[0] === id) || added.includes(id)) { say("There is an entry '" + plain(id) + "' already."); paint(); return; }
     added.push(id);
     filter();
-    go(rows.findIndex((row) => row.id === id), 1);
+    go(rows.findIndex((row) => row.id === id), column);
     const needed = [...table.columns].filter((column) => column.is_required && column.path !== "id").map((column) => column.path);
     say("'" + plain(id) + "' is taken in when it states " + needed.join(", ") + ".");
   }
@@ -190,6 +205,7 @@ export function listsView() {
       } else done = removed.length ? count(removed.length, "row") + " taken out." : count(cells.length, "cell") + " taken in.";
       if (answer.is_taken) {
         cells.forEach((each) => drafts.delete(key(each.id, each.column)));
+        added = added.filter((id) => !cells.some((each) => each.id === id));
         await refresh();
         await open(list);
         if (done) say(done);
@@ -198,6 +214,7 @@ export function listsView() {
   }
 
   function asBody(cells, removed) {
+    // Within a scene's uses a new row is named by its scene.
     return { list, removed, cells: cells.map((each) => ({ id: each.id, column: each.column, text: each.text })) };
   }
 

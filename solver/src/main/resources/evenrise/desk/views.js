@@ -7,17 +7,21 @@ import { make } from "./parts.js";
 import { listsView } from "./sheet.js";
 import { panelsView, trayView } from "./panels.js";
 import { boardsView } from "./boards.js";
+import { treeView } from "./tree.js";
 import { timeView } from "./lanes.js";
 import { searchView } from "./search.js";
+import { supposeView } from "./suppose.js";
 import { answersView } from "./answers.js";
 import { keptView } from "./branches.js";
 
 export const VIEWS = [
   { name: "loads", label: "Lists", begin: listsView, blank: true },
   { name: "plan", label: "Panels and boards", begin: planning, redraws: true, marks: true },
+  { name: "tree", label: "Tree", begin: treeView, redraws: true },
   { name: "time", label: "Time", begin: timeView, redraws: true },
   { name: "search", label: "Search", begin: searchView },
   { name: "why", label: "Questions", begin: answersView, redraws: true },
+  { name: "suppose", label: "What if", begin: supposeView, redraws: true },
   { name: "kept", label: "Kept plans", begin: keptView, redraws: true },
 ];
 

@@ -40,14 +40,102 @@ public record FieldColumn(
     public static final List<String> LISTS =
             List.of("loads", "panels", "boards", "board_types", "shutdown_groups", "systems", "nodes");
 
+    /**
+     * What else of a project is edited row by row: objects of which there is one, whose row has their name; lists whose
+     * entries have no id, whose rows have numbers; and lists within those of an entry.
+     */
+    public static final List<String> FURTHER = List.of(
+            "project",
+            "supply",
+            "objective",
+            "spare",
+            "behaviour",
+            "electrical",
+            "scatter",
+            "work",
+            "scenes",
+            "scenes.use",
+            "defaults",
+            "quantities",
+            "catalogue",
+            "catalogue.panel_types",
+            "catalogue.breakers",
+            "catalogue.transformers",
+            "catalogue.nodes",
+            "catalogue.feeders",
+            "catalogue.contactors",
+            "catalogue.cables",
+            "catalogue.percentages",
+            "catalogue.labour_hours");
+
+    /** The name of what a project states of itself, beside its objects and lists. */
+    static final String WHOLE = "project";
+
+    private static final FieldColumn ROW = new FieldColumn(
+            "id",
+            Kind.TEXT,
+            false,
+            Optional.empty(),
+            "the row's name",
+            "",
+            "Which row it is; rows of lists without ids have numbers");
+
     /** The key that names an entry. */
     public static final String ID = "id";
 
     /** All columns that a list can have, but for notes and keys of one's own; those of nested objects, too. */
     public static List<FieldColumn> of(String list) {
-        Type entry = RecordShape.entryType(
-                RecordShape.of(Project.class).parts().get(list).inner());
-        return of(RecordShape.of((Class<?>) entry), "").toList();
+        if (list.equals(WHOLE)) {
+            return Stream.concat(Stream.of(ROW), ofTheWhole()).toList();
+        }
+        List<FieldColumn> columns = of(RecordShape.of(type(list)), "").toList();
+        boolean isNamed = columns.stream().anyMatch(each -> each.path().equals(ID));
+        return isNamed
+                ? columns
+                : Stream.concat(Stream.of(ROW), columns.stream()).toList();
+    }
+
+    /** Whether its entries have ids of their own. */
+    static boolean isNamed(String list) {
+        return !list.equals(WHOLE) && RecordShape.of(type(list)).parts().containsKey(ID);
+    }
+
+    /** Whether there is one at most. */
+    public static boolean isSingle(String list) {
+        if (list.equals(WHOLE)) {
+            return true;
+        }
+        RecordShape owner = RecordShape.of(Project.class);
+        List<String> steps = List.of(list.split("\\."));
+        for (String step : steps.subList(0, steps.size() - 1)) {
+            owner = RecordShape.of(record(owner.parts().get(step).inner()));
+        }
+        return RecordShape.entryType(
+                        owner.parts().get(steps.get(steps.size() - 1)).inner())
+                == null;
+    }
+
+    private static Class<?> type(String list) {
+        Class<?> type = Project.class;
+        for (String step : list.split("\\.")) {
+            type = record(RecordShape.of(type).parts().get(step).inner());
+        }
+        return type;
+    }
+
+    private static Class<?> record(Type type) {
+        Type entry = RecordShape.entryType(type);
+        return (Class<?>) (entry == null ? type : entry);
+    }
+
+    /** Single values: name, tolerance and so on. */
+    private static Stream<FieldColumn> ofTheWhole() {
+        return RecordShape.of(Project.class).parts().values().stream()
+                .filter(part -> RecordShape.entryType(part.inner()) == null
+                        && part.inner() instanceof Class<?> plain
+                        && !plain.isRecord()
+                        && !part.key().equals("format"))
+                .map(part -> column(part, ""));
     }
 
     /** A column of somebody's own: {@code notes} or {@code x-…}; empty where the header is no such key. */

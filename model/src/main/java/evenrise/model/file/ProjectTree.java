@@ -23,8 +23,12 @@ import java.util.stream.Stream;
 public final class ProjectTree {
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
+    /** Keys that name panels and nodes, wherever they stand. */
+    private static final List<String> MEAN_POINTS =
+            List.of("fed_from", "alternate_fed_from", "fed_by", "panel", "panels", "reaches");
+
     private final ObjectNode root;
-    private final Map<String, Map<String, ObjectNode>> byId = new HashMap<>();
+    private final Map<String, TreeEntries> byList = new HashMap<>();
 
     private ProjectTree(ObjectNode root) {
         this.root = root;
@@ -53,9 +57,7 @@ public final class ProjectTree {
 
     /** Of a list's entries, in their order. */
     public List<String> ids(String list) {
-        List<String> ids = new ArrayList<>();
-        root.path(list).forEach(entry -> ids.add(entry.path(FieldColumn.ID).asText()));
-        return ids;
+        return entries(list).names();
     }
 
     /**
@@ -63,7 +65,10 @@ public final class ProjectTree {
      * an empty list that counts for nothing, since the project has no defaults that it goes before.
      */
     public Optional<Object> value(String list, String id, FieldColumn column) {
-        JsonNode node = entry(list, id);
+        if (column.path().equals(FieldColumn.ID)) {
+            return Optional.of(id);
+        }
+        JsonNode node = entries(list).get(id);
         for (String key : column.keys()) {
             node = node.path(key);
         }
@@ -77,8 +82,10 @@ public final class ProjectTree {
     /** Keys of somebody's own that some entry has, each with one value wherever it stands; by key. */
     public List<FieldColumn> ownColumns(String list) {
         Map<String, Boolean> isPlain = new LinkedHashMap<>();
-        for (JsonNode entry : root.path(list)) {
-            entry.properties()
+        for (String id : FieldColumn.LISTS.contains(list) ? ids(list) : List.<String>of()) {
+            entries(list)
+                    .get(id)
+                    .properties()
                     .forEach(field -> FieldColumn.own(field.getKey())
                             .ifPresent(own -> isPlain.merge(
                                     field.getKey(),
@@ -97,7 +104,7 @@ public final class ProjectTree {
     public List<String> beside(String list, String id, List<FieldColumn> columns) {
         List<String> shown = columns.stream().map(FieldColumn::path).toList();
         List<String> beside = new ArrayList<>();
-        entry(list, id).properties().forEach(field -> {
+        entries(list).get(id).properties().forEach(field -> {
             boolean isShown = shown.stream()
                     .anyMatch(path -> path.equals(field.getKey()) || path.startsWith(field.getKey() + "."));
             if (!isShown) {
@@ -110,7 +117,10 @@ public final class ProjectTree {
     /** States a value as {@link #value} gives it, or nothing. */
     public void state(String list, String id, FieldColumn column, Optional<Object> value) {
         List<String> keys = column.keys();
-        ObjectNode owner = entry(list, id);
+        if (value.isEmpty() && entries(list).get(id).isMissingNode()) {
+            return;
+        }
+        ObjectNode owner = entries(list).made(id);
         List<ObjectNode> owners = new ArrayList<>(List.of(owner));
         for (String key : keys.subList(0, keys.size() - 1)) {
             owner = owner.path(key) instanceof ObjectNode inner ? inner : owner.putObject(key);
@@ -125,6 +135,9 @@ public final class ProjectTree {
         for (int i = owners.size() - 1; i > 0 && owners.get(i).isEmpty(); i--) {
             owners.get(i - 1).remove(keys.get(i - 1));
         }
+        if (owners.get(0).isEmpty() && FieldColumn.isSingle(list)) {
+            entries(list).remove(id);
+        }
     }
 
     /** A whole number is written as one. */
@@ -138,33 +151,57 @@ public final class ProjectTree {
         return MAPPER.valueToTree(isWhole ? (Object) ((Double) value).longValue() : value);
     }
 
-    /** Adds an entry at the end. */
+    /**
+     * Adds an entry at the end.
+     *
+     * @param id its own; of a list without ids any word, which names it until the list is looked at anew; of a list within
+     *     the entries of another the id of that entry
+     * @throws IllegalArgumentException that says what is expected
+     */
     public void add(String list, String id) {
-        byId.remove(list);
-        (root.path(list) instanceof ArrayNode all ? all : root.putArray(list))
-                .addObject()
-                .put(FieldColumn.ID, id);
+        entries(list).add(id);
     }
 
-    public void remove(String list, String id) {
-        byId.remove(list);
-        ArrayNode entries = (ArrayNode) root.get(list);
-        for (int i = entries.size() - 1; i >= 0; i--) {
-            if (entries.get(i).path(FieldColumn.ID).asText().equals(id)) {
-                entries.remove(i);
+    /** Gives a panel or node another id, wherever it is meant. */
+    public void renamePoint(String id, String next) {
+        for (String list : List.of("panels", "nodes")) {
+            if (ids(list).contains(id)) {
+                ((ObjectNode) entries(list).get(id)).put(FieldColumn.ID, next);
+            }
+        }
+        byList.clear();
+        rename(root, id, next);
+    }
+
+    private static void rename(JsonNode within, String id, String next) {
+        within.forEach(each -> rename(each, id, next));
+        if (within instanceof ObjectNode object) {
+            for (String key : MEAN_POINTS) {
+                JsonNode meant = object.path(key);
+                if (meant.isTextual() && meant.textValue().equals(id)) {
+                    object.put(key, next);
+                } else if (meant instanceof ArrayNode all) {
+                    for (int i = 0; i < all.size(); i++) {
+                        if (all.get(i).isTextual() && all.get(i).textValue().equals(id)) {
+                            all.set(i, next);
+                        }
+                    }
+                }
             }
         }
     }
 
-    private ObjectNode entry(String list, String id) {
-        Map<String, ObjectNode> entries = byId.computeIfAbsent(list, any -> {
-            Map<String, ObjectNode> found = new HashMap<>();
-            root.path(list)
-                    .forEach(entry -> found.put(entry.path(FieldColumn.ID).asText(), (ObjectNode) entry));
-            return found;
-        });
-        return Optional.ofNullable(entries.get(id))
-                .orElseThrow(() -> new IllegalArgumentException("no " + id + " among " + list));
+    public void remove(String list, String id) {
+        entries(list).remove(id);
+    }
+
+    /** Which entry of a list something in the file is in, with its keys from there; empty where it is in none. */
+    public Optional<Map.Entry<String, List<String>>> place(String list, String pointer) {
+        return entries(list).place(pointer);
+    }
+
+    private TreeEntries entries(String list) {
+        return byList.computeIfAbsent(list, any -> new TreeEntries(root, list));
     }
 
     private static Optional<Object> value(JsonNode node) {

@@ -1,8 +1,11 @@
 package evenrise.solver.app;
 
+import evenrise.model.contract.Words;
+import evenrise.model.intake.Mapping;
 import evenrise.model.plan.Finding;
 import evenrise.model.project.Project;
 import evenrise.solver.intake.EquipmentList;
+import evenrise.solver.intake.ReadValue;
 import evenrise.solver.report.IntakeText;
 import evenrise.solver.report.ReadingText;
 import java.util.List;
@@ -45,6 +48,28 @@ public final class ImportResult implements Listing {
     /** What was taken for granted, for confirmation. */
     public List<String> guesses() {
         return read.guesses();
+    }
+
+    /** How each column was read, in order. */
+    public List<ListColumn> columns() {
+        return read.columns().stream()
+                .map(each -> new ListColumn(
+                        each.sheet(), each.letters(), each.header(), each.means(), each.unit(), Words.word(each.by())))
+                .toList();
+    }
+
+    /** Every text that was guessed, is asked about or could not be read. */
+    public List<ListText> texts() {
+        return read.values().stream()
+                .filter(each -> each.how() != ReadValue.How.STATED)
+                .map(each -> new ListText(
+                        each.of(), each.written(), each.name(), each.reads(), Words.word(each.how()), each.rows()))
+                .toList();
+    }
+
+    /** Says in full how the list was read; a person corrects it, and reads with it again. */
+    public Mapping mapping() {
+        return read.mapping();
     }
 
     /** Why nothing is written; empty where the project is. */

@@ -29,6 +29,7 @@ final class Desk {
     private final Chronicle chronicle;
     private final List<Consumer<DeskEvent>> listeners = new CopyOnWriteArrayList<>();
     private final List<String> told = new ArrayList<>();
+    private Optional<DeskState> origin;
     private Optional<JudgedState> judged;
     private Optional<String> assessed = Optional.empty();
     /** What windows were shown last, by revision. */
@@ -44,6 +45,7 @@ final class Desk {
     Desk(DeskFiles files, Optional<DeskState> first, List<String> told) {
         this.files = files;
         this.chronicle = new Chronicle(first);
+        this.origin = first;
         this.judged = first.map(JudgedState::of);
         told.forEach(this::remember);
     }
@@ -74,6 +76,16 @@ final class Desk {
     /** The same with differences alone, for a window that shows an earlier revision which is still remembered. */
     synchronized DeskSheet since(long earlier, DeskSheet sheet) {
         return SheetDifference.of(earlier, Optional.ofNullable(shown.get(earlier)), sheet);
+    }
+
+    /** Where searches are counted from: what was opened, or found and taken last. */
+    synchronized Optional<DeskState> origin() {
+        return origin;
+    }
+
+    /** From here on the hand is counted anew. */
+    synchronized void beginAnew() {
+        origin = chronicle.now();
     }
 
     synchronized long revision() {

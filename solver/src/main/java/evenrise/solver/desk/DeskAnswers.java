@@ -1,9 +1,12 @@
 package evenrise.solver.desk;
 
+import evenrise.model.intake.Mapping;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Metrics;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Role;
+import evenrise.solver.app.ListColumn;
+import evenrise.solver.app.ListText;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -163,9 +166,18 @@ public final class DeskAnswers {
             String otherwise,
             String meaning) {}
 
-    /** One of the project's lists. */
+    /**
+     * One of the project's lists.
+     *
+     * @param isSingle whether it is an object of which there is one row at most
+     */
     public record TableView(
-            long revision, String list, List<ColumnView> columns, List<List<String>> rows, List<ColumnView> further) {}
+            long revision,
+            String list,
+            boolean isSingle,
+            List<ColumnView> columns,
+            List<List<String>> rows,
+            List<ColumnView> further) {}
 
     /** What is wrong in a cell, or in the whole where there is none. */
     public record MisfitView(Optional<String> id, Optional<String> column, String message) {}
@@ -177,9 +189,22 @@ public final class DeskAnswers {
      * How a pasted list was read.
      *
      * @param loads that it makes; 0 where it makes no project
+     * @param unswitched names of loads that nothing would switch
+     * @param texts that were guessed, are asked about or could not be read
+     * @param meanings what a column may mean, by which a mapping names it
+     * @param mapping says in full how it was read, to be corrected and sent back
      */
     public record ReadListView(
-            int loads, List<String> problems, List<String> questions, List<String> guesses, List<String> lines) {}
+            int loads,
+            List<String> problems,
+            List<String> questions,
+            List<String> guesses,
+            List<String> unswitched,
+            List<ListColumn> columns,
+            List<ListText> texts,
+            List<String> meanings,
+            Mapping mapping,
+            List<String> lines) {}
 
     /** A plan that was kept aside, or the one that lies on the desk. */
     public record BranchView(
@@ -190,6 +215,16 @@ public final class DeskAnswers {
             int placed,
             int moved,
             String words) {}
+
+    /** A load or a board that two plans have otherwise, in words. */
+    public record MovedView(String id, String left, String right) {}
+
+    /**
+     * Two plans side by side.
+     *
+     * @param same how many loads are at the same place and time in both
+     */
+    public record SideBySide(Metrics left, Metrics right, List<MovedView> loads, List<MovedView> settings, int same) {}
 
     /** Plans beside one another. */
     public record BranchesView(List<BranchView> branches) {}

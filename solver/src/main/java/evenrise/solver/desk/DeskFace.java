@@ -31,6 +31,9 @@ final class DeskFace {
         "branches.js",
         "hand.js",
         "intake.js",
+        "suppose.js",
+        "form.js",
+        "tree.js",
         "mark.svg"
     };
 

@@ -1,6 +1,7 @@
 package evenrise.solver.desk;
 
 import evenrise.model.contract.Field;
+import evenrise.model.intake.Mapping;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -99,11 +100,25 @@ public final class DeskRequests {
             OptionalDouble moves,
 
             @Field(meaning = "Breakers and leads that may be moved at most", optional = true, min = 0, max = 100_000)
-            OptionalInt mostMoved) {}
+            OptionalInt mostMoved,
+
+            @Field(
+                    meaning = "Whether what was moved by hand since the desk was opened, or since the last search was"
+                            + " taken, stays where it is",
+                    byDefault = "false")
+            boolean aroundHand) {}
 
     /** The name of a plan that is kept aside. */
     public record Named(
             @Field(meaning = "Its name", atLeast = 1) String name) {}
+
+    /** Two plans are looked at side by side. */
+    public record Pair(
+            @Field(meaning = "Name of a kept plan; the plan on the desk when empty", byDefault = "\"\"")
+            String left,
+
+            @Field(meaning = "Name of another", byDefault = "\"\"")
+            String right) {}
 
     /** A question about the plan; just one of them. */
     public record Why(
@@ -119,5 +134,10 @@ public final class DeskRequests {
             String text,
 
             @Field(meaning = "What the project is to be called", byDefault = "\"\"")
-            String name) {}
+            String name,
+
+            @Field(
+                    meaning = "How it is to be read, as it was told and corrected; as usual when absent",
+                    optional = true)
+            Optional<Mapping> mapping) {}
 }

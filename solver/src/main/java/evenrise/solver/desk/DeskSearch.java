@@ -1,7 +1,10 @@
 package evenrise.solver.desk;
 
+import evenrise.model.answer.PlanDifference;
 import evenrise.model.contract.Harmless;
 import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import evenrise.model.rules.PlanFinisher;
 import evenrise.solver.app.CancelSwitch;
 import evenrise.solver.app.Effort;
 import evenrise.solver.app.FewMoves;
@@ -16,6 +19,7 @@ import evenrise.solver.app.SearchStanding;
 import evenrise.solver.app.Source;
 import evenrise.solver.desk.DeskAnswers.SearchView;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -24,6 +28,7 @@ import java.util.OptionalInt;
 final class DeskSearch {
     private final Desk desk;
     private final Jobs jobs;
+    private final Pins pins;
     private Optional<CancelSwitch> running = Optional.empty();
     private Optional<DeskState> of = Optional.empty();
     private Optional<PlanResult> found = Optional.empty();
@@ -33,6 +38,7 @@ final class DeskSearch {
     DeskSearch(Desk desk, Jobs jobs) {
         this.desk = desk;
         this.jobs = jobs;
+        this.pins = new Pins(jobs);
     }
 
     /** @throws JobFailed where one is running */
@@ -53,14 +59,31 @@ final class DeskSearch {
         thread.start();
     }
 
-    private static PlanRequest request(DeskState state, DeskRequests.Search asked) {
-        PlanRequest bare = PlanRequest.of(Source.of(state.project())).withEffort(effort(asked));
+    private PlanRequest request(DeskState state, DeskRequests.Search asked) {
+        Project project = asked.aroundHand() ? heldByHand(state) : state.project();
+        PlanRequest bare = PlanRequest.of(Source.of(project)).withEffort(effort(asked));
         // From a plan without a single load nothing is to be learnt.
         boolean isBlank = state.plan().assignments().isEmpty();
         PlanRequest from = isBlank ? bare : bare.withFrom(Source.of(state.plan()));
         return asked.mostMoved().isPresent() && !isBlank
                 ? from.withFewMoves(FewMoves.most(asked.mostMoved().getAsInt()))
                 : from;
+    }
+
+    /** With what was moved by hand pinned, for this search alone. */
+    private Project heldByHand(DeskState state) {
+        List<String> moved = desk.origin().stream()
+                .flatMap(origin -> PlanDifference.of(timed(origin), timed(state)).loads().stream())
+                .filter(each -> each.now().isPresent())
+                .map(PlanDifference.LoadChange::load)
+                .toList();
+        return moved.isEmpty()
+                ? state.project()
+                : pins.pinned(state, new DeskRequests.Pin(true, false, List.of(), List.of(), List.of(), moved));
+    }
+
+    private static Plan timed(DeskState state) {
+        return PlanFinisher.timed(state.project(), state.plan());
     }
 
     private static Effort effort(DeskRequests.Search asked) {
@@ -127,6 +150,7 @@ final class DeskSearch {
             }
             return now.state().withPlan(plan);
         });
+        desk.beginAnew();
     }
 
     synchronized SearchView view() {

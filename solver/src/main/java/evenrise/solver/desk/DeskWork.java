@@ -24,17 +24,20 @@ import evenrise.solver.desk.DeskAnswers.Lines;
 import evenrise.solver.desk.DeskAnswers.MisfitView;
 import evenrise.solver.desk.DeskAnswers.ReadListView;
 import evenrise.solver.desk.DeskAnswers.SearchView;
+import evenrise.solver.desk.DeskAnswers.SideBySide;
 import evenrise.solver.desk.DeskAnswers.TableView;
 import evenrise.solver.exchange.EditedCells;
 import evenrise.solver.exchange.GridSheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What can be done at the desk, each from what is asked to what is answered. */
 final class DeskWork {
     /** Lists that are edited as tables. */
-    static final List<String> LISTS = FieldColumn.LISTS;
+    static final List<String> LISTS = Stream.concat(FieldColumn.LISTS.stream(), FieldColumn.FURTHER.stream())
+            .toList();
 
     private final Desk desk;
     private final Jobs jobs;
@@ -146,6 +149,7 @@ final class DeskWork {
         return new TableView(
                 desk.revision(),
                 list,
+                FieldColumn.isSingle(list),
                 sheet.columns().stream().map(DeskWork::view).toList(),
                 sheet.rows(),
                 sheet.further().stream().map(DeskWork::view).toList());
@@ -240,6 +244,10 @@ final class DeskWork {
     BranchesView keep(DeskRequests.Named asked) {
         branches.keep(asked.name());
         return branches();
+    }
+
+    SideBySide compare(DeskRequests.Pair asked) {
+        return branches.compare(asked.left(), asked.right());
     }
 
     DeskSheet open(DeskRequests.Named asked) {

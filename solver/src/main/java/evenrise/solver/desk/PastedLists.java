@@ -1,6 +1,10 @@
 package evenrise.solver.desk;
 
+import evenrise.model.contract.Words;
+import evenrise.model.file.Format;
+import evenrise.model.file.MappingFile;
 import evenrise.model.file.SideNotes;
+import evenrise.model.intake.Columns;
 import evenrise.model.project.Project;
 import evenrise.solver.app.ImportRequest;
 import evenrise.solver.app.ImportResult;
@@ -11,11 +15,19 @@ import evenrise.solver.desk.DeskAnswers.ReadListView;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
 /** Equipment lists pasted from a spreadsheet: read as every list is, looked at, then taken as the project. */
 final class PastedLists {
+    /** What a column may mean. */
+    private static final List<String> MEANINGS = Arrays.stream(Columns.class.getRecordComponents())
+            .map(each -> Words.key(each.getName()))
+            .toList();
+
+    private static final String NO_ROOM = "nothing can be written in the folder for temporary files.";
+
     private final Jobs jobs;
 
     PastedLists(Jobs jobs) {
@@ -29,7 +41,20 @@ final class PastedLists {
                 result.problems(),
                 result.questions(),
                 result.guesses(),
+                result.project().map(PastedLists::unswitched).orElse(List.of()),
+                result.columns(),
+                result.texts(),
+                MEANINGS,
+                result.mapping(),
                 result.text(TextStyle.PLAIN));
+    }
+
+    private static List<String> unswitched(Project project) {
+        return project.loads().stream()
+                .filter(load -> !load.switched())
+                .map(load -> load.name())
+                .distinct()
+                .toList();
     }
 
     /** Rows that cannot be taken over are left out: whoever takes the list has been told of them. */
@@ -43,24 +68,35 @@ final class PastedLists {
     }
 
     private ImportResult result(DeskRequests.PastedList asked) {
+        Path list = aside(".csv");
+        Path mapping = aside(".json");
         try {
-            Path aside = Files.createTempFile("evenrise-desk", ".csv");
-            try {
-                Files.writeString(aside, asked.text());
-                return jobs.importList(new ImportRequest(
-                        aside,
-                        Optional.empty(),
-                        Optional.of(asked.name().isBlank() ? "Pasted list" : asked.name()),
-                        Optional.empty(),
-                        true,
-                        false,
-                        List.of(),
-                        Optional.empty()));
-            } finally {
-                Files.deleteIfExists(aside);
+            Files.writeString(list, asked.text());
+            if (asked.mapping().isPresent()) {
+                MappingFile.write(asked.mapping().get(), mapping, Format.JSON);
             }
+            return jobs.importList(new ImportRequest(
+                    list,
+                    asked.mapping().map(any -> mapping),
+                    Optional.of(asked.name().isBlank() ? "Pasted list" : asked.name()),
+                    Optional.empty(),
+                    true,
+                    false,
+                    List.of(),
+                    Optional.empty()));
         } catch (IOException e) {
-            throw new JobFailed(JobFailed.Reason.OUTPUT, "nothing can be written in the folder for temporary files.");
+            throw new JobFailed(JobFailed.Reason.OUTPUT, NO_ROOM);
+        } finally {
+            list.toFile().delete();
+            mapping.toFile().delete();
+        }
+    }
+
+    private static Path aside(String ending) {
+        try {
+            return Files.createTempFile("evenrise-desk", ending);
+        } catch (IOException e) {
+            throw new JobFailed(JobFailed.Reason.OUTPUT, NO_ROOM);
         }
     }
 }

@@ -96,6 +96,12 @@ final class WorkRoutes implements DeskPart {
                 DeskAnswers.DeskSheet.class,
                 work::open);
         routes.asked(
+                "/api/branches/compare",
+                "Two plans side by side: their figures, and every load and board that is otherwise",
+                DeskRequests.Pair.class,
+                DeskAnswers.SideBySide.class,
+                work::compare);
+        routes.asked(
                 "/api/why",
                 "Why a load is where it is, what a rule asks, what makes the peak",
                 DeskRequests.Why.class,

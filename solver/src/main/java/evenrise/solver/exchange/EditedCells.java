@@ -38,7 +38,7 @@ public final class EditedCells {
     }
 
     /**
-     * @param list one of {@link FieldColumn#LISTS}
+     * @param list one of {@link FieldColumn#LISTS} or {@link FieldColumn#FURTHER}
      * @param removed ids of entries that are taken out
      * @param edits of entries; of ids that there are none of, entries are added
      */
@@ -48,9 +48,10 @@ public final class EditedCells {
         removed.stream().distinct().filter(ids::contains).forEach(id -> edited.tree.remove(list, id));
         ids.removeAll(removed);
         for (Edit edit : edits) {
-            if (ids.add(edit.id())) {
-                edited.tree.add(list, edit.id());
+            if (!ids.contains(edit.id()) && !edited.isAdded(edit)) {
+                continue;
             }
+            ids.add(edit.id());
             edited.take(edit);
         }
         if (edited.misfits.isEmpty()) {
@@ -67,6 +68,19 @@ public final class EditedCells {
     /** What is wrong; empty where all is taken in. */
     public List<Misfit> misfits() {
         return List.copyOf(misfits);
+    }
+
+    private boolean isAdded(Edit edit) {
+        try {
+            tree.add(list, edit.id());
+            return true;
+        } catch (IllegalArgumentException e) {
+            misfits.add(new Misfit(
+                    Optional.of(edit.id()),
+                    Optional.of(FieldColumn.ID),
+                    "'" + Harmless.named(edit.id()) + "' is no row yet, expected " + e.getMessage() + "."));
+            return false;
+        }
     }
 
     private void take(Edit edit) {
@@ -113,17 +127,17 @@ public final class EditedCells {
     }
 
     private Misfit placed(Problem problem) {
-        String[] steps = problem.pointer().split("/");
         String words = problem.subject() + " is " + problem.value() + ", expected " + problem.expected() + "."
                 + (problem.cure().isEmpty() ? "" : " " + problem.cure());
-        if (steps.length < 3 || !steps[1].equals(list) || !steps[2].matches("[0-9]+")) {
+        Optional<Map.Entry<String, List<String>>> place = tree.place(list, problem.pointer());
+        if (place.isEmpty()) {
             return new Misfit(Optional.empty(), Optional.empty(), words);
         }
+        List<String> keys = place.get().getValue();
         Optional<String> column = Optional.empty();
-        for (int end = steps.length; end > 3 && column.isEmpty(); end--) {
-            column = Optional.of(String.join(".", List.of(steps).subList(3, end)))
-                    .filter(columns::containsKey);
+        for (int end = keys.size(); end > 0 && column.isEmpty(); end--) {
+            column = Optional.of(String.join(".", keys.subList(0, end))).filter(columns::containsKey);
         }
-        return new Misfit(Optional.of(tree.ids(list).get(Integer.parseInt(steps[2]))), column, words);
+        return new Misfit(Optional.of(place.get().getKey()), column, words);
     }
 }

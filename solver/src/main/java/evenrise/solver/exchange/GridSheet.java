@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param further columns that there may be, too
  */
 public record GridSheet(String list, List<FieldColumn> columns, List<List<String>> rows, List<FieldColumn> further) {
-    /** @param list one of {@link FieldColumn#LISTS} */
+    /** @param list one of {@link FieldColumn#LISTS} or {@link FieldColumn#FURTHER} */
     public static GridSheet of(ProjectTree project, String list) {
         ListSheet sheet = ListSheet.of(project, list);
         return new GridSheet(

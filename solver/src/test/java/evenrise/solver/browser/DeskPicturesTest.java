@@ -26,6 +26,9 @@ import org.openqa.selenium.Keys;
 class DeskPicturesTest {
     private static final Path FIGURES = Path.of("../docs/figures");
 
+    private static final String LIST = "Qty\tName\tRoom\tWatts\tKlimbim\n12\tPower amplifier\tRack room\t800\tbig\n"
+            + "1\tUPS 1500 VA\tRack room\t900\tsmall\n4\tFollow spot\tBalcony\tTBC\tsmall\n";
+
     private enum View {
         LISTS("loads", ".grid .body .row", 1280, "light"),
         PLAN("plan", ".panel", 1440, "light"),
@@ -34,6 +37,10 @@ class DeskPicturesTest {
         TIME("time", "svg.lanes", 1280, "light"),
         SEARCH("search", "#begin", 1280, "light"),
         QUESTIONS("why", "#answer", 1280, "light"),
+        SUPPOSE("suppose", ".supposing .out table", 1280, "light"),
+        INTAKE("loads", ".intake", 1280, "light"),
+        TREE("tree", ".trunk .point", 1280, "light"),
+        SUPPLY("loads", ".grid .body .row", 1280, "dark"),
         KEPT("kept", "table", 1280, "light");
 
         private final String hash;
@@ -71,6 +78,14 @@ class DeskPicturesTest {
         browser.close();
     }
 
+    private void further(String list, String part) {
+        browser.script(
+                "const choice = document.getElementById('further'); choice.value = arguments[0];"
+                        + "choice.dispatchEvent(new Event('change', { bubbles: true }))",
+                list);
+        browser.until("document.querySelector('" + part + "')");
+    }
+
     @ParameterizedTest
     @EnumSource(View.class)
     void fitsItsWindow(View view) throws IOException {
@@ -82,8 +97,26 @@ class DeskPicturesTest {
             window.button("Pick up").click();
             browser.until("document.querySelector('.cell.fits')");
         }
+        if (view == View.SUPPOSE) {
+            window.click("#room");
+            window.click("#play");
+            browser.until("document.querySelector('#moment')");
+            browser.until("document.querySelectorAll('.supposing .out')[0].firstChild");
+        }
+        if (view == View.INTAKE) {
+            browser.script(
+                    "document.querySelector('.intake').open = true;"
+                            + "document.getElementById('pasted').value = arguments[0]",
+                    LIST);
+            window.click("#read-list");
+            browser.until("document.querySelector('.texts')");
+        }
+        if (view == View.SUPPLY) {
+            further("supply", ".form");
+        }
         byte[] picture = browser.picture();
         browser.press(Keys.ESCAPE);
+        browser.script("document.querySelectorAll('.intake').forEach(each => { each.open = false; })");
         if (Boolean.getBoolean("evenrise.refresh")) {
             Files.write(FIGURES.resolve(view.file()), picture);
         }

@@ -169,7 +169,8 @@ class DeskWorkTest {
     @Nested
     class Searching {
         private DeskAnswers.SearchView searched(int moves) {
-            work.begin(new DeskRequests.Search(OptionalDouble.empty(), OptionalDouble.of(moves), OptionalInt.empty()));
+            work.begin(new DeskRequests.Search(
+                    OptionalDouble.empty(), OptionalDouble.of(moves), OptionalInt.empty(), false));
             DeskAnswers.SearchView view = work.search();
             while (view.state().equals("running")) {
                 Thread.onSpinWait();
@@ -265,7 +266,7 @@ class DeskWorkTest {
         void areReadWithGuessesToldAndNothingChanged() {
             DeskSheet before = work.sheet();
 
-            DeskAnswers.ReadListView read = work.read(new DeskRequests.PastedList(LIST, "Pasted"));
+            DeskAnswers.ReadListView read = work.read(new DeskRequests.PastedList(LIST, "Pasted", Optional.empty()));
 
             assertThat(read.loads()).isPositive();
             assertThat(read.guesses()).isNotEmpty();
@@ -276,7 +277,7 @@ class DeskWorkTest {
         void becomeTheProjectWhenTheyAreTakenAndCanBeTakenBack() {
             DeskSheet before = work.sheet();
 
-            DeskSheet taken = work.takeList(new DeskRequests.PastedList(LIST, "Pasted"));
+            DeskSheet taken = work.takeList(new DeskRequests.PastedList(LIST, "Pasted", Optional.empty()));
 
             assertThat(taken.plan().orElseThrow().name()).isEqualTo("Pasted");
             assertThat(taken.plan().orElseThrow().unplaced()).isNotEmpty();
