@@ -1,6 +1,6 @@
 // The desk: what is the same in every view, and which view is shown.
 
-import { act, ask, complain, desk, listen, onShow, show } from "./wire.js";
+import { act, ask, complain, desk, listen, onShow, say, show } from "./wire.js";
 import { by, make, number, plain } from "./parts.js";
 import { drawHolding } from "./hand.js";
 import { VIEWS } from "./views.js";
@@ -18,6 +18,7 @@ function current() {
 /** Puts the view that the address names into the page. */
 function turn() {
   const name = current();
+  document.body.dataset.view = name;
   if (!made.has(name)) made.set(name, view(name).begin());
   const shown = made.get(name);
   document.querySelectorAll("nav a").forEach((link) => link.hash === "#" + name ? link.setAttribute("aria-current", "page") : link.removeAttribute("aria-current"));
@@ -31,6 +32,7 @@ function turn() {
 
 function figures(sheet) {
   const plan = sheet.plan;
+  document.documentElement.dataset.revision = sheet.revision;
   by("name").textContent = plan ? plain(plan.name) : "evenrise desk";
   document.title = (plan ? plain(plan.name) + " · " : "") + "evenrise desk";
   for (const way of ["undo", "redo"]) {
@@ -62,7 +64,7 @@ onShow((sheet) => {
 });
 onShow(drawHolding);
 
-addEventListener("hashchange", () => { turn(); before = current(); by("work").focus({ preventScroll: true }); scrollTo(0, 0); });
+addEventListener("hashchange", () => { say(""); turn(); before = current(); by("work").focus({ preventScroll: true }); scrollTo(0, 0); });
 by("undo").addEventListener("click", () => act("/api/undo", {}, "Taken back."));
 by("redo").addEventListener("click", () => act("/api/redo", {}, "Made again."));
 document.addEventListener("keydown", (event) => {

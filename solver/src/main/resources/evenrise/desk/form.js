@@ -3,6 +3,8 @@
 import { ask, complain, refresh, say } from "./wire.js";
 import { make, plain } from "./parts.js";
 
+const SIGNS = { a: "A", v: "V", hz: "Hz", pct: "%", ohm: "Ω", w: "W", c: "°C", deg: "°", kva: "kVA" };
+
 export function form() {
   const element = make("div", { class: "fields", hidden: true });
   let list = "", drafts = new Map();
@@ -30,7 +32,7 @@ export function form() {
     const cure = make("td", { class: "cure" + (draft ? " bad" : ""), id: "field-" + column.path.replaceAll(".", "-") }, draft ? draft.message + " What stands here is not in the file yet." : column.meaning + "; " + column.expected + ".");
     const input = make("input", { value: text, autocomplete: "off", spellcheck: "false", placeholder: column.otherwise && column.otherwise !== "[]" ? column.otherwise : "", "aria-label": column.path, "aria-describedby": cure.id, "aria-invalid": draft ? "true" : undefined, data: { field: column.path },
       onchange: () => send(column, input, cure) });
-    return make("tr", { class: draft ? "bad" : "" }, make("th", { scope: "row" }, column.path), make("td", {}, input, " ", make("span", { class: "unit" }, column.unit)), cure);
+    return make("tr", { class: draft ? "bad" : "" }, make("th", { scope: "row" }, column.path), make("td", {}, input, " ", make("span", { class: "unit" }, SIGNS[column.unit] || column.unit)), cure);
   }
 
   return {

@@ -20,7 +20,7 @@ const key = (id, column) => id + "\n" + column;
 
 export function listsView() {
   let list = "loads", table = null, columns = [], rows = [], drafts = new Map(), added = [], also = new Set(), asked = 0;
-  let at = { row: 0, column: 0 }, to = { row: 0, column: 0 }, editor = null, wanted = "";
+  let at = { row: 0, column: 0 }, to = { row: 0, column: 0 }, editor = null, wanted = "", sending = Promise.resolve();
   const cure = make("p", { class: "cure", id: "cure", role: "status" });
   const body = make("div", { class: "body", role: "rowgroup" });
   const head = make("div", { class: "row head", role: "row" });
@@ -187,9 +187,16 @@ export function listsView() {
   }
 
   /** Sends what is another; what does not fit stays in its cell with its cure, the rest is taken in. */
-  async function send(edits, removed = []) {
+  function send(edits, removed = []) {
     edits.forEach(([id, column, words]) => drafts.set(key(id, column), { id, column, text: words, message: "" }));
     paint();
+    // One after another: what is typed while an answer is on its way goes with the next.
+    sending = sending.then(() => deliver(removed));
+    return sending;
+  }
+
+  async function deliver(removed) {
+    if (!drafts.size && !removed.length) return;
     try {
       let cells = [...drafts.values()], answer = await ask("/api/cells", asBody(cells, removed)), done = "";
       if (!answer.is_taken) {

@@ -1,13 +1,13 @@
 // The tree: supply, nodes and panels as a picture, with what each carries; edited by mouse or by keyboard.
 
 import { act, ask, complain, desk, say } from "./wire.js";
-import { draw, make, number, plain } from "./parts.js";
+import { count, draw, make, number, plain } from "./parts.js";
 
-const WIDE = 196, HIGH = 62, RIGHT = 250, DOWN = 74, EDGE = 12;
+const WIDE = 196, HIGH = 76, RIGHT = 250, DOWN = 88, EDGE = 12;
 
 export function treeView() {
   const picture = make("div", { class: "trunk", role: "group", "aria-label": "Tree of the supply" });
-  const bar = make("div", { class: "tools" }), note = make("p", { class: "note" }, "Arrows go from point to point, Enter chooses one. A point is dragged onto what is to feed it, or fed from what is chosen in the line above. The bar is the running current of its fullest line of what it is rated for; the figure behind it the greatest peak of a phase at nominal voltage. Taken out, a panel's loads lose their places.");
+  const bar = make("div", { class: "tools" }), note = make("p", { class: "note" }, "Arrows go from point to point, Enter chooses one. A point is dragged onto what is to feed it, or fed from what is chosen in the line above. The bar: the running current of its fullest line, of what it is rated for. The peak: the greatest of a phase as one command is carried out, at nominal voltage. Taken out, a panel's loads lose their places.");
   const name = make("input", { id: "point-name", autocomplete: "off" }), under = make("select", { id: "point-under" }), added = make("input", { id: "added-name", autocomplete: "off" }), rated = make("input", { id: "added-rated", type: "number", min: "1", value: "100" }), slots = make("input", { id: "added-slots", type: "number", min: "1", max: "1000", value: "42" });
   const element = make("section", { class: "tree", "aria-label": "Tree" }, make("h2", {}, "Tree"), bar, picture, note);
   let points = [], chosen = "supply", revision = 0, from = null;
@@ -83,10 +83,10 @@ export function treeView() {
     });
     points.forEach((each) => {
       const at = places.get(each.id), part = each.rated_a ? each.greatest_a / each.rated_a : 0;
-      const words = each.kind + " " + plain(each.id) + (each.under === null ? "" : ", fed from " + plain(each.under)) + ", " + number(each.greatest_a) + " A of " + number(each.rated_a, 0) + " A, peak " + number(each.peak_a, 0) + " A" + (each.kind === "panel" ? ", " + each.loads + " loads" : "") + (each.boards.length ? ", boards " + each.boards.map((board) => plain(board)).join(", ") : "");
+      const words = each.kind + " " + plain(each.id) + (each.under === null ? "" : ", fed from " + plain(each.under)) + ", " + number(each.greatest_a) + " A of " + number(each.rated_a, 0) + " A, peak " + number(each.peak_a, 0) + " A" + (each.kind === "panel" ? ", " + count(each.loads, "load") : "") + (each.boards.length ? ", boards " + each.boards.map((board) => plain(board)).join(", ") : "");
       const mark = draw("g", { class: "point " + each.kind, role: "button", tabindex: "-1", "aria-label": words, data: { point: each.id }, transform: "translate(" + at.x + " " + at.y + ")" },
-        draw("rect", { width: WIDE, height: HIGH, rx: 2 }), text(8, 17, each.id, "name"), text(8, 33, each.kind + " · " + number(each.line_to_neutral_v, 0) + " V" + (each.kind === "panel" ? " · " + each.loads + " loads" : ""), "soft"),
-        draw("rect", { class: "ground", x: 8, y: 42, width: 80, height: 6 }), draw("rect", { class: "fill" + (part > 1 ? " over" : ""), x: 8, y: 42, width: 80 * Math.min(1, part), height: 6 }), text(94, 49, number(each.greatest_a, 0) + " of " + number(each.rated_a, 0) + " A, " + number(each.peak_a, 0), "soft"));
+        draw("rect", { width: WIDE, height: HIGH, rx: 2 }), text(8, 17, each.id, "name"), text(8, 33, each.kind + " · " + number(each.line_to_neutral_v, 0) + " V" + (each.kind === "panel" ? " · " + count(each.loads, "load") : ""), "soft"),
+        draw("rect", { class: "ground", x: 8, y: 42, width: 80, height: 6 }), draw("rect", { class: "fill" + (part > 1 ? " over" : ""), x: 8, y: 42, width: 80 * Math.min(1, part), height: 6 }), text(94, 49, number(each.greatest_a, 0) + " of " + number(each.rated_a, 0) + " A", "soft"), text(8, 67, "peak " + number(each.peak_a, 0) + " A" + (each.inrush_limit_a === null ? "" : ", limit " + number(each.inrush_limit_a, 0) + " A"), "soft"));
       const title = draw("title");
       title.textContent = words;
       mark.append(title);

@@ -45,6 +45,14 @@ public final class ProjectTree {
         }
     }
 
+    static ProjectTree ofRoot(ObjectNode root) {
+        return new ProjectTree(root);
+    }
+
+    ObjectNode root() {
+        return root;
+    }
+
     /** The same once more, to be changed by itself. */
     public ProjectTree copy() {
         return new ProjectTree(root.deepCopy());

@@ -1,6 +1,7 @@
 package evenrise.solver.desk;
 
 import evenrise.model.contract.Harmless;
+import evenrise.model.contract.Phrase;
 import evenrise.model.file.Reading;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Cautions;
@@ -9,6 +10,7 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.solver.app.Jobs;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 
@@ -18,6 +20,8 @@ import java.util.OptionalLong;
  */
 final class Keeper implements AutoCloseable {
     private static final long LOOK_MILLIS = 1000;
+    private static final String OTHERS = "what another program changed";
+    private static final int MOST_NAMED = 8;
 
     private final DeskFiles files;
     private final Desk desk;
@@ -155,11 +159,34 @@ final class Keeper implements AutoCloseable {
         Optional<Plan> kept = plan.flatMap(Reading::value).or(() -> desk.state().map(DeskState::plan));
         DeskState next = kept.map(each -> bare.withPlan(each).under(project, read.notes()))
                 .orElse(bare);
-        written = next;
-        taken = next;
-        desk.put("what another program changed", next);
+        take(next);
         assessor.wake();
-        desk.tell("another program changed the files of this project; that is on the desk now. Undo brings back what"
-                + " was here before.");
+    }
+
+    private void take(DeskState theirs) {
+        DeskState base = written;
+        DeskState own = desk.state().orElse(null);
+        written = theirs;
+        taken = theirs;
+        if (base == null || own == null || own == base) {
+            desk.put(OTHERS, theirs);
+            desk.tell("another program changed the files of this project; that is on the desk now. Undo brings back"
+                    + " what was here before.");
+            return;
+        }
+        StateMerge.Merged merged = StateMerge.of(base, own, theirs);
+        if (merged.state().isEmpty()) {
+            desk.put(OTHERS, theirs);
+            desk.tell("another program changed the files while something was changed here, and both together make no"
+                    + " sense. What the files say is on the desk now; Undo brings back what was here.");
+            return;
+        }
+        desk.put(OTHERS + ", with what was changed here", merged.state().get());
+        List<String> where = merged.contradictions();
+        desk.tell("another program changed the files while something was changed here; both are on the desk now."
+                + (where.isEmpty()
+                        ? ""
+                        : " At the same place it said something else, and its word stands: "
+                                + Phrase.quoted(where, MOST_NAMED) + ". Undo brings back what was here."));
     }
 }
