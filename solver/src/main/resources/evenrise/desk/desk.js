@@ -66,6 +66,7 @@ onShow(drawHolding);
 
 addEventListener("hashchange", () => { say(""); turn(); before = current(); by("work").focus({ preventScroll: true }); scrollTo(0, 0); });
 by("undo").addEventListener("click", () => act("/api/undo", {}, "Taken back."));
+by("print").addEventListener("click", () => print());
 by("redo").addEventListener("click", () => act("/api/redo", {}, "Made again."));
 document.addEventListener("keydown", (event) => {
   if (!(event.ctrlKey || event.metaKey) || event.target.closest("input, textarea")) return;

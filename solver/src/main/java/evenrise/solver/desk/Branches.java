@@ -1,13 +1,10 @@
 package evenrise.solver.desk;
 
 import evenrise.model.answer.PlanDifference;
-import evenrise.model.contract.Decimals;
 import evenrise.model.contract.Harmless;
 import evenrise.model.file.Format;
 import evenrise.model.file.PlanFile;
 import evenrise.model.file.WriteFailed;
-import evenrise.model.plan.Assignment;
-import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.MadeBy;
 import evenrise.model.plan.Metrics;
 import evenrise.model.plan.Plan;
@@ -18,7 +15,6 @@ import evenrise.model.rules.Verdict;
 import evenrise.solver.app.JobFailed;
 import evenrise.solver.app.Jobs;
 import evenrise.solver.desk.DeskAnswers.BranchView;
-import evenrise.solver.desk.DeskAnswers.MovedView;
 import evenrise.solver.desk.DeskAnswers.SideBySide;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -131,23 +127,7 @@ final class Branches {
         JudgedState now = desk.judged();
         Plan one = named(left, now);
         Plan other = named(right, now);
-        PlanDifference difference = PlanDifference.of(one, other);
-        return new SideBySide(
-                Referee.judge(Layout.of(now.layout().index(), one)).metrics(),
-                Referee.judge(Layout.of(now.layout().index(), other)).metrics(),
-                difference.loads().stream()
-                        .map(each -> new MovedView(
-                                each.load(),
-                                each.was().map(Branches::seat).orElse("no place"),
-                                each.now().map(Branches::seat).orElse("no place")))
-                        .toList(),
-                difference.settings().stream()
-                        .map(each -> new MovedView(
-                                each.board(),
-                                each.was().map(Branches::setting).orElse("not set"),
-                                each.now().map(Branches::setting).orElse("not set")))
-                        .toList(),
-                difference.same());
+        return PlanPair.of(one, other, now.layout().index());
     }
 
     private Plan named(String name, JudgedState now) {
@@ -157,23 +137,6 @@ final class Branches {
                         .value()
                         .orElseThrow(() -> refused("there is no plan '" + Harmless.shown(name) + "' of this project."));
         return PlanFinisher.timed(now.layout().index(), plan);
-    }
-
-    private static String seat(Assignment at) {
-        return at.panel() + ", slot " + at.slot()
-                + at.board()
-                        .map(board -> "; " + board + ", output " + at.output().orElse(0))
-                        .orElse("")
-                + (at.onSeconds().isPresent()
-                        ? "; on at " + Decimals.fixed(at.onSeconds().getAsDouble(), 2) + " s"
-                        : "");
-    }
-
-    private static String setting(BoardSetting at) {
-        return at.startDelaySeconds().isEmpty()
-                ? "each output by itself"
-                : "delay " + Decimals.fixed(at.startDelaySeconds().getAsDouble(), 2) + " s, step "
-                        + Decimals.fixed(at.stepSeconds().orElse(0), 2) + " s";
     }
 
     private Path file(String name) {

@@ -1,9 +1,6 @@
 package evenrise.solver.desk;
 
 import evenrise.model.contract.Harmless;
-import evenrise.model.contract.Words;
-import evenrise.model.file.FieldColumn;
-import evenrise.model.file.ProjectTree;
 import evenrise.model.plan.BoardSetting;
 import evenrise.model.plan.Plan;
 import evenrise.model.rules.PlanFinisher;
@@ -16,35 +13,27 @@ import evenrise.solver.app.Listing;
 import evenrise.solver.app.Source;
 import evenrise.solver.app.TextStyle;
 import evenrise.solver.desk.DeskAnswers.BranchesView;
-import evenrise.solver.desk.DeskAnswers.ColumnView;
 import evenrise.solver.desk.DeskAnswers.DeskSheet;
 import evenrise.solver.desk.DeskAnswers.EditedView;
 import evenrise.solver.desk.DeskAnswers.HangingView;
 import evenrise.solver.desk.DeskAnswers.Lines;
-import evenrise.solver.desk.DeskAnswers.MisfitView;
 import evenrise.solver.desk.DeskAnswers.ReadListView;
 import evenrise.solver.desk.DeskAnswers.SearchView;
 import evenrise.solver.desk.DeskAnswers.SideBySide;
 import evenrise.solver.desk.DeskAnswers.TableView;
-import evenrise.solver.exchange.EditedCells;
-import evenrise.solver.exchange.GridSheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** What can be done at the desk, each from what is asked to what is answered. */
 final class DeskWork {
-    /** Lists that are edited as tables. */
-    static final List<String> LISTS = Stream.concat(FieldColumn.LISTS.stream(), FieldColumn.FURTHER.stream())
-            .toList();
-
     private final Desk desk;
     private final Jobs jobs;
     private final DeskSearch search;
     private final Branches branches;
     private final Pins pins;
     private final PastedLists lists;
+    private final TableWork tables;
 
     DeskWork(Desk desk, DeskFiles files, Jobs jobs) {
         this.desk = desk;
@@ -53,6 +42,7 @@ final class DeskWork {
         this.branches = new Branches(files, desk);
         this.pins = new Pins(jobs);
         this.lists = new PastedLists(jobs);
+        this.tables = new TableWork(desk);
     }
 
     DeskSheet sheet() {
@@ -143,71 +133,11 @@ final class DeskWork {
     }
 
     TableView table(String list) {
-        JudgedState now = desk.judged();
-        GridSheet sheet =
-                GridSheet.of(ProjectTree.of(now.state().project(), now.state().notes()), list);
-        return new TableView(
-                desk.revision(),
-                list,
-                FieldColumn.isSingle(list),
-                sheet.columns().stream().map(DeskWork::view).toList(),
-                sheet.rows(),
-                sheet.further().stream().map(DeskWork::view).toList());
-    }
-
-    private static ColumnView view(FieldColumn column) {
-        return new ColumnView(
-                column.path(),
-                kind(column),
-                column.isRequired(),
-                column.unit().orElse(""),
-                column.expected(),
-                column.byDefault(),
-                column.meaning());
-    }
-
-    private static String kind(FieldColumn column) {
-        return Words.word(column.kind());
+        return tables.table(list);
     }
 
     EditedView edit(DeskRequests.Cells asked) {
-        if (!LISTS.contains(asked.list())) {
-            throw new JobFailed(JobFailed.Reason.REQUEST, "lists are " + String.join(", ", LISTS) + ".");
-        }
-        JudgedState now = desk.judged();
-        EditedCells edited = EditedCells.of(
-                ProjectTree.of(now.state().project(), now.state().notes()),
-                asked.list(),
-                asked.removed(),
-                asked.cells().stream()
-                        .map(each -> new EditedCells.Edit(each.id(), each.column(), each.text()))
-                        .toList());
-        edited.read()
-                .ifPresent(read -> desk.change(words(asked), then -> {
-                    if (then.state() != now.state()) {
-                        throw new JobFailed(
-                                JobFailed.Reason.REQUEST,
-                                "somebody else changed the project at the same moment. Try again.");
-                    }
-                    return then.state().under(read.value().orElseThrow(), read.notes());
-                }));
-        return new EditedView(
-                edited.misfits().isEmpty(),
-                desk.revision(),
-                edited.misfits().stream()
-                        .map(each -> new MisfitView(each.id(), each.column(), each.message()))
-                        .toList());
-    }
-
-    private static String words(DeskRequests.Cells asked) {
-        int cells = asked.cells().size();
-        if (cells == 1) {
-            DeskRequests.OneCell only = asked.cells().get(0);
-            return Harmless.shown(only.column() + " of " + only.id());
-        }
-        return asked.removed().isEmpty()
-                ? cells + " cells of " + asked.list()
-                : asked.removed().size() + " taken out of " + asked.list();
+        return tables.edit(asked);
     }
 
     DeskSheet pin(DeskRequests.Pin asked) {

@@ -49,7 +49,11 @@ final class StateMerge {
         if (read.value().isEmpty()) {
             return new Merged(Optional.empty(), merge.contradictions);
         }
-        Plan plan = merge.plans(base.plan(), own.plan(), other.plan(), new ProjectIndex(read.value().get()));
+        Plan plan = merge.plans(
+                base.plan(),
+                own.plan(),
+                other.plan(),
+                new ProjectIndex(read.value().get()));
         return new Merged(
                 Optional.of(other.withPlan(plan).under(read.value().get(), read.notes())), merge.contradictions);
     }
@@ -84,11 +88,7 @@ final class StateMerge {
                 .map((Board board) -> index.typeOf(board).isTimedByOutput())
                 .orElse(false);
         return List.of(
-                at.panel(),
-                at.slot(),
-                at.board(),
-                at.output(),
-                hasOwnTime ? at.onSeconds() : OptionalDouble.empty());
+                at.panel(), at.slot(), at.board(), at.output(), hasOwnTime ? at.onSeconds() : OptionalDouble.empty());
     }
 
     private <T> List<T> merged(

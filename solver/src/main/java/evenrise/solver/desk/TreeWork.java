@@ -7,48 +7,18 @@ import evenrise.model.file.Problem;
 import evenrise.model.file.ProjectTree;
 import evenrise.model.file.Reading;
 import evenrise.model.plan.Plan;
-import evenrise.model.project.Panel;
-import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
-import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.NodeFigures;
-import evenrise.model.rules.PhasePeak;
 import evenrise.solver.app.JobFailed;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
-/** The tree of supply, nodes and panels: drawn up with what each carries, and edited. */
+/** The tree of supply, nodes and panels, looked at and edited. */
 final class TreeWork implements DeskPart {
     private static final String PANELS = "panels";
     private static final String NODES = "nodes";
-
-    /**
-     * The supply, a node or a panel.
-     *
-     * @param kind supply, node, transformer, source or panel
-     * @param under what feeds it; empty for the supply
-     * @param greatestAmps running current of the line that carries most
-     * @param boards that sit in it
-     * @param loads that are placed in it
-     */
-    public record TreePoint(
-            String id,
-            String kind,
-            Optional<String> under,
-            double lineToNeutralVolts,
-            double ratedAmps,
-            double greatestAmps,
-            List<Phase> phases,
-            double peakAmps,
-            OptionalDouble inrushLimitAmps,
-            List<String> boards,
-            int loads) {}
-
-    /** Every point after what feeds it. */
-    public record TreeView(long revision, List<TreePoint> points) {}
 
     /** A panel or node is added, like another where one is named. */
     public record AddedPoint(
@@ -89,7 +59,11 @@ final class TreeWork implements DeskPart {
 
     @Override
     public void offer(DeskRoutes routes) {
-        routes.shown("/api/tree", "What feeds what, and what it carries", TreeView.class, this::tree);
+        routes.shown(
+                "/api/tree",
+                "What feeds what, and what it carries",
+                ShownTree.TreeView.class,
+                () -> ShownTree.of(desk.judged(), desk.revision()));
         routes.asked(
                 "/api/tree/add", "A panel or node is added", AddedPoint.class, DeskAnswers.DeskSheet.class, this::add);
         routes.asked(
@@ -98,54 +72,6 @@ final class TreeWork implements DeskPart {
                 ChangedPoint.class,
                 DeskAnswers.DeskSheet.class,
                 this::change);
-    }
-
-    private TreeView tree() {
-        JudgedState now = desk.judged();
-        List<Point> points = now.layout().distribution().points();
-        return new TreeView(
-                desk.revision(),
-                points.stream().map(point -> view(point, points, now)).toList());
-    }
-
-    private static TreePoint view(Point point, List<Point> points, JudgedState now) {
-        Project project = now.state().project();
-        NodeFigures figures = now.verdict().nodes().get(point.index());
-        boolean isSupply = point.panel().isEmpty() && point.node().isEmpty();
-        return new TreePoint(
-                point.id(),
-                kind(point),
-                isSupply || point.parent() < 0 || point.parent() == point.index()
-                        ? Optional.empty()
-                        : Optional.of(points.get(point.parent()).id()),
-                point.lineToNeutralVolts(),
-                isSupply ? project.supply().ratedAmps() : point.ratedAmps(),
-                figures.runningAmps().values().stream()
-                        .mapToDouble(each -> each)
-                        .max()
-                        .orElse(0),
-                List.copyOf(figures.runningAmps().keySet()),
-                figures.peaks().stream().mapToDouble(PhasePeak::amps).max().orElse(0),
-                isSupply
-                        ? project.supply().inrushLimitAmps()
-                        : point.panel()
-                                .map(Panel::inrushLimitAmps)
-                                .orElseGet(() -> point.node().orElseThrow().inrushLimitAmps()),
-                project.boards().stream()
-                        .filter(board -> board.panel().equals(point.id()))
-                        .map(board -> board.id())
-                        .toList(),
-                point.panel().map(panel -> now.layout().in(panel).size()).orElse(0));
-    }
-
-    private static String kind(Point point) {
-        if (point.panel().isPresent()) {
-            return "panel";
-        }
-        if (point.node().isEmpty()) {
-            return "supply";
-        }
-        return point.isFurtherSource() ? "source" : point.transformer().isPresent() ? "transformer" : "node";
     }
 
     private DeskAnswers.DeskSheet add(AddedPoint asked) {

@@ -17,7 +17,7 @@ final class WorkRoutes implements DeskPart {
                 "Plans that were kept, beside one another",
                 DeskAnswers.BranchesView.class,
                 work::branches);
-        for (String list : DeskWork.LISTS) {
+        for (String list : TableWork.LISTS) {
             routes.shown(
                     "/api/list/" + list, "The list of " + list, DeskAnswers.TableView.class, () -> work.table(list));
         }

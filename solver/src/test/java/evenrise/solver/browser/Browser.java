@@ -13,6 +13,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.ScriptTimeoutException;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -69,6 +70,21 @@ public final class Browser implements AutoCloseable {
                 Map.of("offline", false, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
         driver.get(address);
         until("document.documentElement.dataset.ready === 'true'");
+    }
+
+    /** A second one on the same page; it is the one that is worked in from here on. */
+    void anotherWindow() {
+        String address = driver.getCurrentUrl();
+        driver.switchTo().newWindow(WindowType.WINDOW);
+        open(address);
+    }
+
+    void firstWindow() {
+        driver.switchTo().window(List.copyOf(driver.getWindowHandles()).get(0));
+    }
+
+    void anotherOpenWindow() {
+        driver.switchTo().window(List.copyOf(driver.getWindowHandles()).get(1));
     }
 
     public void window(int width, int height) {

@@ -78,6 +78,14 @@ class DeskPicturesTest {
         browser.close();
     }
 
+    private void sends(String path, String body) {
+        browser.scriptThatWaits(
+                "const done = arguments[2]; fetch(arguments[0], { method: 'POST', body: arguments[1],"
+                        + " headers: { 'Content-Type': 'application/json' } }).then(done, done)",
+                path,
+                body);
+    }
+
     private void further(String list, String part) {
         browser.script(
                 "const choice = document.getElementById('further'); choice.value = arguments[0];"
@@ -113,6 +121,22 @@ class DeskPicturesTest {
         }
         if (view == View.SUPPLY) {
             further("supply", ".form");
+        }
+        if (view == View.QUESTIONS) {
+            window.button("What makes the peak?").click();
+            browser.until("document.getElementById('answer').textContent.length > 100");
+        }
+        if (view == View.SEARCH) {
+            browser.script("document.getElementById('seconds').value = 2");
+            window.click("#begin");
+            browser.until("document.querySelector('.searching').dataset.state === 'found'");
+        }
+        if (view == View.KEPT) {
+            sends("/api/branches/keep", "{\"name\": \"as found\"}");
+            sends("/api/move", "{\"load\": \"front-fill\", \"panel\": \"amp-left\", \"slot\": 38}");
+            browser.until("document.querySelectorAll('.kept tbody tr').length === 2");
+            window.click("#beside");
+            browser.until("document.querySelector('.both caption')");
         }
         byte[] picture = browser.picture();
         browser.press(Keys.ESCAPE);

@@ -81,10 +81,14 @@ final class DeskWindow implements AutoCloseable {
     /** Until there is nothing to take back. */
     void takeEverythingBack() {
         while (browser.element("#undo").isEnabled()) {
-            Object revision = browser.script("return document.documentElement.dataset.revision");
-            browser.element("#undo").click();
-            browser.until("document.documentElement.dataset.revision !== '" + revision + "'");
+            takeBack();
         }
+    }
+
+    void takeBack() {
+        Object revision = browser.script("return document.documentElement.dataset.revision");
+        browser.element("#undo").click();
+        browser.until("document.documentElement.dataset.revision !== '" + revision + "'");
     }
 
     String said() {

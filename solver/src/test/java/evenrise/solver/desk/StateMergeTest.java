@@ -51,9 +51,7 @@ class StateMergeTest {
     @Test
     void differentFieldsOfOneLoadAreBothTaken() {
         StateMerge.Merged merged = StateMerge.of(
-                base,
-                with("lamp", load -> load.withRunningAmps(3)),
-                with("lamp", load -> load.withBreakerAmps(20)));
+                base, with("lamp", load -> load.withRunningAmps(3)), with("lamp", load -> load.withBreakerAmps(20)));
 
         assertThat(load(state(merged), "lamp").runningAmps()).isEqualTo(3);
         assertThat(load(state(merged), "lamp").breakerAmps()).isEqualTo(20);
@@ -63,9 +61,7 @@ class StateMergeTest {
     @Test
     void ofOneFieldSaidTwiceTheFileCountsAndItIsTold() {
         StateMerge.Merged merged = StateMerge.of(
-                base,
-                with("lamp", load -> load.withRunningAmps(3)),
-                with("lamp", load -> load.withRunningAmps(4)));
+                base, with("lamp", load -> load.withRunningAmps(3)), with("lamp", load -> load.withRunningAmps(4)));
 
         assertThat(load(state(merged), "lamp").runningAmps()).isEqualTo(4);
         assertThat(merged.contradictions()).containsExactly("loads/lamp/running_a");
