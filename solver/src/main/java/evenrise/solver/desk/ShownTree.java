@@ -44,8 +44,7 @@ public final class ShownTree {
     static TreeView of(JudgedState now, long revision) {
         List<Point> points = now.layout().distribution().points();
         return new TreeView(
-                desk.revision(),
-                points.stream().map(point -> view(point, points, now)).toList());
+                revision, points.stream().map(point -> view(point, points, now)).toList());
     }
 
     private static TreePoint view(Point point, List<Point> points, JudgedState now) {

@@ -8,12 +8,14 @@ import evenrise.solver.desk.OpenDesk;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The desk in the other family of browsers: every view comes, a load is moved, a cell is edited, all of it is taken back. */
+@Tag("slow")
 @Timeout(240)
 @Needs("firefox-esr")
 class FirefoxDeskTest {
