@@ -23,7 +23,10 @@ final class BeforeAfter {
     static Optional<PrintSection> section(Document document, ShownTables shown) {
         return document.tables().changes().map(changes -> {
             Map<String, Object> values = new HashMap<>();
-            values.put("slopes", SlopeSvg.of(document.revised().slopes()));
+            values.put(
+                    "slopes",
+                    SlopeSvg.of(document.revised().slopes())
+                            .replace("<svg ", "<svg alt=\"Figures as parts of their limits, before and now\" "));
             values.put("curves", curves(document));
             values.put(
                     "tables",

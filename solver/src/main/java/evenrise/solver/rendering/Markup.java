@@ -46,6 +46,7 @@ final class Markup {
         tree.getElementsByTagName("style").item(0).setTextContent("@page{size:" + paper + "}");
         PdfRendererBuilder builder = new PdfRendererBuilder()
                 .useFastMode()
+                .usePdfUaAccessibility(true)
                 .useSVGDrawer(new BatikSVGDrawer())
                 .useUnicodeLineBreaker(new WordBreaks())
                 .usePDDocument(pdf)

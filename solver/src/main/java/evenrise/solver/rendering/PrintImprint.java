@@ -2,15 +2,24 @@ package evenrise.solver.rendering;
 
 import evenrise.solver.document.Document;
 import evenrise.solver.document.Imprint;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import javax.xml.transform.TransformerException;
 import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.apache.xmpbox.XMPMetadata;
+import org.apache.xmpbox.schema.DublinCoreSchema;
+import org.apache.xmpbox.schema.XMPSchema;
+import org.apache.xmpbox.xml.XmpSerializer;
 
 /** What a printed document says of itself: page numbers, title, language. No time of the clock, so that equal sheets are equal files. */
 final class PrintImprint {
@@ -48,9 +57,28 @@ final class PrintImprint {
         pdf.setDocumentInformation(information);
         pdf.setDocumentId((long) (imprint.projectSha256() + imprint.revision() + imprint.date()).hashCode());
         pdf.getDocumentCatalog().setLanguage("en");
+        pdf.getDocumentCatalog().setMetadata(metadata(information.getTitle()));
         PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
         preferences.setDisplayDocTitle(true);
         pdf.getDocumentCatalog().setViewerPreferences(preferences);
+    }
+
+    /** That it is made for who hears it, by the standard ISO 14289-1. */
+    private PDMetadata metadata(String title) throws IOException {
+        XMPMetadata metadata = XMPMetadata.createXMPMetadata();
+        DublinCoreSchema core = metadata.createAndAddDublinCoreSchema();
+        core.setTitle(title);
+        core.addLanguage("en");
+        XMPSchema accessible = new XMPSchema(metadata, "http://www.aiim.org/pdfua/ns/id/", "pdfuaid", "PDF/UA ID");
+        accessible.setIntegerPropertyValue("part", 1);
+        metadata.addSchema(accessible);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            new XmpSerializer().serialize(metadata, bytes, true);
+        } catch (TransformerException e) {
+            throw new IllegalStateException(e);
+        }
+        return new PDMetadata(pdf, new ByteArrayInputStream(bytes.toByteArray()));
     }
 
     /** What all judges together say, above everything else on the page. */
@@ -65,6 +93,8 @@ final class PrintImprint {
             shown = shown.substring(0, shown.length() - 2) + ".";
         }
         try (PDPageContentStream stream = new PDPageContentStream(pdf, page, AppendMode.APPEND, true, true)) {
+            // Not read aloud: the same on every page.
+            stream.beginMarkedContent(COSName.ARTIFACT);
             stream.beginText();
             stream.setFont(font, size);
             if (isBroken) {
@@ -73,17 +103,21 @@ final class PrintImprint {
             stream.newLineAtOffset(RIGHT, page.getMediaBox().getHeight() - TOP);
             stream.showText(shown);
             stream.endText();
+            stream.endMarkedContent();
         }
     }
 
     private void number(PDPage page, String text, PDFont font) throws IOException {
         float width = font.getStringWidth(text) / 1000 * SIZE;
         try (PDPageContentStream stream = new PDPageContentStream(pdf, page, AppendMode.APPEND, true, true)) {
+            // Not read aloud: the same on every page.
+            stream.beginMarkedContent(COSName.ARTIFACT);
             stream.beginText();
             stream.setFont(font, SIZE);
             stream.newLineAtOffset(page.getMediaBox().getWidth() - RIGHT - width, BOTTOM);
             stream.showText(text);
             stream.endText();
+            stream.endMarkedContent();
         }
     }
 }

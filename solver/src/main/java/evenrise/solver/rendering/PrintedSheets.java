@@ -12,7 +12,9 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 
@@ -126,6 +128,7 @@ public final class PrintedSheets {
         private final PDDocument pdf = new PDDocument();
         private final PrintFonts fonts;
         private final PrintOutline outline = new PrintOutline(pdf);
+        private final ReadingOrder order = new ReadingOrder(pdf);
         private final List<Entry> contents = new ArrayList<>();
         private String begun = "";
 
@@ -153,6 +156,7 @@ public final class PrintedSheets {
 
         byte[] finished() throws IOException {
             cover();
+            order.finish();
             new PrintImprint(pdf, document).write(fonts.text());
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             pdf.save(bytes);
@@ -163,8 +167,10 @@ public final class PrintedSheets {
         private void cover() throws IOException {
             int others = pdf.getNumberOfPages();
             int length = 1;
+            Optional<COSDictionary> read = Optional.empty();
             for (int guess = 0; length != guess; ) {
                 guess = length;
+                read.ifPresent(order::drop);
                 while (pdf.getNumberOfPages() > others) {
                     pdf.removePage(others);
                 }
@@ -178,9 +184,10 @@ public final class PrintedSheets {
                         fonts.missing(),
                         "replacement",
                         PrintFonts.REPLACEMENT);
-                print(markup("cover", "", values, fonts), PrintSection.Form.UPRIGHT);
+                read = Optional.of(print(markup("cover", "", values, fonts), PrintSection.Form.UPRIGHT));
                 length = pdf.getNumberOfPages() - others;
             }
+            read.ifPresent(order::putFirst);
             for (int i = 0; i < length; i++) {
                 PDPage page = pdf.getPage(others + i);
                 pdf.getPages().remove(page);
@@ -189,8 +196,9 @@ public final class PrintedSheets {
         }
 
         /** Appends the pages of one part. */
-        private void print(Markup markup, PrintSection.Form form) throws IOException {
+        private COSDictionary print(Markup markup, PrintSection.Form form) throws IOException {
             markup.print(paper.size(form), fonts, pdf);
+            return order.take();
         }
 
         void close() {
