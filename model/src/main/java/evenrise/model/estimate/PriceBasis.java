@@ -51,7 +51,7 @@ public record PriceBasis(List<String> exclusions, boolean isUsual, List<String> 
         guesses(project).ifPresent(assumptions::add);
         unstated(
                         project,
-                        "no inrush_peak_a, so that no inrush is counted",
+                        "no inrush current, so that none is counted",
                         load -> load.switched() && load.inrushPeakAmps().isEmpty())
                 .ifPresent(assumptions::add);
         open(project).ifPresent(assumptions::add);
@@ -140,7 +140,7 @@ public record PriceBasis(List<String> exclusions, boolean isUsual, List<String> 
             return Optional.empty();
         }
         List<String> words = fields.entrySet().stream()
-                .map(each -> each.getKey() + " of " + Phrase.counted(each.getValue(), "load"))
+                .map(each -> FieldWords.of(each.getKey()) + " of " + Phrase.counted(each.getValue(), "load"))
                 .toList();
         return Optional.of("Guessed, and to be confirmed: " + String.join(", ", words) + ".");
     }

@@ -48,7 +48,7 @@ class PriceBasisTest {
                         .toList());
 
         assertThat(PriceBasis.of(guessed).assumptions())
-                .contains("Guessed, and to be confirmed: running_a of 2 loads.");
+                .contains("Guessed, and to be confirmed: running current of 2 loads.");
     }
 
     @Test

@@ -22,8 +22,10 @@ import evenrise.solver.compare.ScenarioResult;
 import evenrise.solver.compare.Scenarios;
 import evenrise.solver.compare.Sweep;
 import evenrise.solver.compare.Variation;
+import evenrise.solver.rendering.EstimatePage;
 import evenrise.solver.report.CompareChart;
 import evenrise.solver.report.CompareText;
+import evenrise.solver.report.EstimateSheet;
 import evenrise.solver.report.LeastPriceText;
 import evenrise.solver.report.PriceRangeText;
 import evenrise.solver.table.Csv;
@@ -106,6 +108,9 @@ final class CompareJob {
             WholeFile.write(
                     folder.resolve("front.svg"),
                     CompareChart.svg(subject.name(), catalogue.currency(), basis, findings));
+            EstimateSheet sheet = EstimateSheet.of(subject.name(), catalogue.currency(), least, range, findings);
+            WholeFile.write(folder.resolve("estimate.html"), EstimatePage.html(sheet));
+            WholeFile.write(folder.resolve("estimate.pdf"), EstimatePage.pdf(sheet));
             return new CompareResult(
                     subject.name(),
                     catalogue.currency(),

@@ -2,6 +2,10 @@ package evenrise.solver.app;
 
 import evenrise.model.contract.Phrase;
 import evenrise.model.file.FileSet;
+import evenrise.model.project.Project;
+import evenrise.model.project.QuantityRange;
+import evenrise.solver.compare.PriceRange;
+import evenrise.solver.compare.QuantityPrices;
 import evenrise.solver.rendering.OfferPage;
 import evenrise.solver.report.Alternate;
 import evenrise.solver.report.AlternateRows;
@@ -16,6 +20,8 @@ import java.util.Optional;
 
 /** Alternates from request to written folder. */
 final class OfferJob {
+    private static final long SEED = 1;
+
     private OfferJob() {}
 
     static OfferResult run(OfferRequest request, Watch watch) {
@@ -23,7 +29,8 @@ final class OfferJob {
         for (OfferRequest.Named each : request.alternates()) {
             AuditJob.Subject subject = AuditJob.Subject.of(each.project(), each.plan(), watch.notes())
                     .with(project -> SharedPrices.on(project, request.catalogue(), watch.notes()));
-            alternates.add(Alternate.of(each.name(), subject.evaluation(Optional.empty())));
+            alternates.add(Alternate.of(
+                    each.name(), subject.evaluation(Optional.empty()), drawn(subject.project(), request.draws())));
         }
         watch.at(Stage.WRITING);
         Map<String, byte[]> files = new LinkedHashMap<>();
@@ -47,6 +54,14 @@ final class OfferJob {
             set.write();
         });
         return new OfferResult(request.title(), alternates, List.copyOf(files.keySet()));
+    }
+
+    /** By the usual seed: the same offer is the same page. */
+    private static Optional<PriceRange> drawn(Project project, int draws) {
+        boolean isOpen = project.quantities().stream().anyMatch(QuantityRange::stated);
+        return draws == 0 || !isOpen || project.catalogue().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new QuantityPrices(project, () -> false).drawn(draws, SEED));
     }
 
     private static byte[] utf8(String text) {

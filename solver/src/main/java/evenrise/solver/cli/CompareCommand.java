@@ -155,8 +155,9 @@ final class CompareCommand implements Callable<Integer> {
                 terminal.out(),
                 List.of(
                         "",
-                        "Written: make-ups.csv, scenarios.csv, " + (draws > 0 ? "draws.csv, " : "")
-                                + "front.svg and each plan with its project in " + output));
+                        "Written: estimate.html, estimate.pdf, make-ups.csv, scenarios.csv, "
+                                + (draws > 0 ? "draws.csv, " : "") + "front.svg and each plan with its project in "
+                                + output));
         if (result.wasCancelled()) {
             return ExitCode.INTERRUPTED;
         }

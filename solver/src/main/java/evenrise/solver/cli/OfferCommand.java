@@ -59,6 +59,13 @@ final class OfferCommand implements Callable<Integer> {
     private String catalogue;
 
     @Option(
+            names = "--draws",
+            paramLabel = "N",
+            defaultValue = "0",
+            description = "Draw the quantities that alternates leave open so often, and show the range of prices.")
+    private int draws;
+
+    @Option(
             names = "--title",
             paramLabel = "TEXT",
             defaultValue = "Alternates",
@@ -91,9 +98,9 @@ final class OfferCommand implements Callable<Integer> {
         }
         try {
             return new OfferRequest(
-                    title, named, Optional.ofNullable(catalogue).map(Source::path), Source.path(output));
+                    title, named, Optional.ofNullable(catalogue).map(Source::path), draws, Source.path(output));
         } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), "--alternate: " + e.getMessage() + ".");
+            throw new ParameterException(spec.commandLine(), "--alternate, --draws: " + e.getMessage() + ".");
         }
     }
 }

@@ -56,29 +56,44 @@ final class BoardNeeds {
                         Optional.empty()));
     }
 
+    /** Whether boards of these kinds, with those that stay, hold the groups, as far as anybody may try. */
+    GroupPacking.Answer answer(List<BoardKind> kinds) {
+        List<BoardType> boards = boards(kinds);
+        return variation
+                .packings(system)
+                .answer(boards, most -> new GroupPacking(groups(false), singles(), boards, most));
+    }
+
     /**
      * Of the groups on boards of these kinds, those that stay after them.
      *
      * @param byRole whether groups that come on early are to share boards, which takes longer to decide
      */
     GroupPacking packing(List<BoardKind> kinds, boolean byRole) {
+        return new GroupPacking(groups(byRole), singles(), boards(kinds));
+    }
+
+    private List<BoardType> boards(List<BoardKind> kinds) {
         List<BoardType> boards =
                 new ArrayList<>(kinds.stream().map(BoardKind::type).toList());
         boards.addAll(staying);
+        return boards;
+    }
+
+    private int singles() {
+        return (int)
+                loads.stream().filter(load -> load.shutdownGroup().isEmpty()).count();
+    }
+
+    private List<GroupPacking.Group> groups(boolean byRole) {
         ProjectIndex index = new ProjectIndex(variation.project());
         Map<String, Role> first = new LinkedHashMap<>();
         Map<String, Integer> sizes = new LinkedHashMap<>();
-        int singles = 0;
         for (Load load : loads) {
-            if (load.shutdownGroup().isPresent()) {
-                sizes.merge(load.shutdownGroup().get(), 1, Integer::sum);
-                first.merge(
-                        load.shutdownGroup().get(),
-                        load.role(),
-                        (one, other) -> one.compareTo(other) < 0 ? one : other);
-            } else {
-                singles++;
-            }
+            load.shutdownGroup().ifPresent(id -> {
+                sizes.merge(id, 1, Integer::sum);
+                first.merge(id, load.role(), (one, other) -> one.compareTo(other) < 0 ? one : other);
+            });
         }
         List<GroupPacking.Group> groups = new ArrayList<>();
         for (Load load : loads) {
@@ -90,7 +105,7 @@ final class BoardNeeds {
                             index.drops(load),
                             byRole ? first.get(load.shutdownGroup().get()).ordinal() : 0)));
         }
-        return new GroupPacking(groups, singles, boards);
+        return groups;
     }
 
     List<Load> loads() {

@@ -32,6 +32,9 @@ final class GroupPacking {
     /** Loads of one group that go on one board, by its place in the list; a group without any is in the pool. */
     record Seated(Group group, int board, int loads) {}
 
+    /** After so many tries it is not decided, unless others say how many. */
+    static final int MOST_TRIES = 60_000;
+
     private final List<BoardType> boards;
     private final List<Group> groups;
     private final List<Sort> sorts = new ArrayList<>();
@@ -40,6 +43,11 @@ final class GroupPacking {
 
     /** @param singles loads without a group that need an output */
     GroupPacking(List<Group> groups, int singles, List<BoardType> boards) {
+        this(groups, singles, boards, MOST_TRIES);
+    }
+
+    /** @param most tries, after which it is not decided */
+    GroupPacking(List<Group> groups, int singles, List<BoardType> boards, int most) {
         this.boards = List.copyOf(boards);
         this.groups = List.copyOf(groups);
         this.kinds = boards.stream()
@@ -55,7 +63,7 @@ final class GroupPacking {
                         .thenComparing(Sort::size, Comparator.reverseOrder())
                         .thenComparing(Sort::drops))
                 .forEach(sorts::add);
-        search = new PackingSearch(sorts, kinds, singles);
+        search = new PackingSearch(sorts, kinds, singles, most);
     }
 
     Answer answer() {
@@ -69,6 +77,11 @@ final class GroupPacking {
                 .sum();
         boolean fits = search.finds(left, free, pool);
         return fits ? Answer.FITS : search.isCut() ? Answer.NOT_DECIDED : Answer.FITS_NOT;
+    }
+
+    /** How many ways were tried. */
+    int tries() {
+        return search.tries();
     }
 
     /** Who sits where, after it {@link Answer#FITS}; what went into the pool is left out. */

@@ -119,7 +119,7 @@ final class MakeUps {
                                     isAlone ? boards.least() : 0,
                                     isAlone ? boards.most() : Integer.MAX_VALUE)
                             .stoppedBy(variation::isStopped),
-                    way -> needs.packing(way, false).answer() != GroupPacking.Answer.FITS_NOT));
+                    way -> needs.answer(way) != GroupPacking.Answer.FITS_NOT));
         }
         offer(Collections.nCopies(sides.size(), 0));
     }

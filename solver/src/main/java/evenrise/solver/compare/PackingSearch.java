@@ -14,9 +14,10 @@ import java.util.Set;
  * that came to nothing are remembered. There is a limit on the tries.
  */
 final class PackingSearch {
-    /** After so many tries it is not decided. */
-    private static final int MOST_TRIES = 60_000;
+    /** States that are met again and come to nothing cost less than new ones, but they cost. */
+    private static final int MEETINGS_OF_A_TRY = 8;
 
+    private final int most;
     private final List<Sort> sorts;
     private final List<BoardType> kinds;
     private final int largest;
@@ -24,6 +25,7 @@ final class PackingSearch {
     private final Set<List<Integer>> barren = new HashSet<>();
     private final List<Filled> filled = new ArrayList<>();
     private int tries;
+    private long met;
 
     /** Groups that are the same to a packing. */
     record Sort(int size, boolean drops, int rank) {}
@@ -42,8 +44,10 @@ final class PackingSearch {
      * @param sorts of groups, in the order in which they are taken
      * @param kinds of boards that seat groups whole
      * @param singles loads without a group that need an output
+     * @param most tries, after which it is not decided
      */
-    PackingSearch(List<Sort> sorts, List<BoardType> kinds, int singles) {
+    PackingSearch(List<Sort> sorts, List<BoardType> kinds, int singles, int most) {
+        this.most = most;
         this.sorts = sorts;
         this.kinds = kinds;
         this.singles = singles;
@@ -63,7 +67,12 @@ final class PackingSearch {
 
     /** Whether there were more ways than were tried. */
     boolean isCut() {
-        return tries > MOST_TRIES;
+        return tries > most || met > (long) most * MEETINGS_OF_A_TRY;
+    }
+
+    /** How many ways were tried. */
+    int tries() {
+        return (int) Math.max(tries, met / MEETINGS_OF_A_TRY);
     }
 
     /** The packing that was found, board by board. */
@@ -89,13 +98,18 @@ final class PackingSearch {
             return true;
         }
         List<Integer> state = state(left, free, pool, Math.min(spare, singles));
-        if (barren.contains(state) || ++tries > MOST_TRIES) {
+        met++;
+        if (barren.contains(state)) {
+            return false;
+        }
+        tries++;
+        if (isCut()) {
             return false;
         }
         boolean fits = sorts.get(next).size() > largest
                 ? placeLarge(next, sorts.get(next).size(), 0, left, free, pool, spare)
                 : placeWhole(next, left, free, pool, spare);
-        if (!fits) {
+        if (!fits && !isCut()) {
             barren.add(state);
         }
         return fits;
@@ -134,7 +148,7 @@ final class PackingSearch {
     /** Adds groups of sorts from {@code from} on, the most of each first, until no group fits any more. */
     private boolean complete(
             int kind, int lead, int from, int room, int[] with, int[] left, int[] free, int pool, int spare) {
-        if (tries > MOST_TRIES) {
+        if (isCut()) {
             return false;
         }
         if (from == sorts.size()) {
@@ -173,7 +187,7 @@ final class PackingSearch {
         if (missing <= 0) {
             return placeNext(sort, left, free, pool, spare);
         }
-        if (tries > MOST_TRIES) {
+        if (isCut()) {
             return false;
         }
         for (int next = kind; next < free.length; next++) {

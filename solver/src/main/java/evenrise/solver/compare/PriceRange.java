@@ -3,6 +3,7 @@ package evenrise.solver.compare;
 import evenrise.model.project.QuantityRange;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -19,7 +20,8 @@ public record PriceRange(
     /** @param counts one for each of the ranges */
     public record Draw(List<Integer> counts, OptionalDouble price) {}
 
-    public record Swing(QuantityRange range, OptionalDouble atLow, OptionalDouble atHigh) {
+    /** @param why there is no make-up at one end; empty where there is one at both */
+    public record Swing(QuantityRange range, OptionalDouble atLow, OptionalDouble atHigh, Optional<String> why) {
         /** Infinite where one end has no make-up. */
         public double width() {
             return atLow.isPresent() && atHigh.isPresent()

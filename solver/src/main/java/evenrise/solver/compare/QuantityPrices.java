@@ -23,6 +23,7 @@ public final class QuantityPrices {
     private final Project project;
     private final BooleanSupplier isStopped;
     private final Map<List<Integer>, OptionalDouble> known = new HashMap<>();
+    private final Map<List<Integer>, String> why = new HashMap<>();
 
     /** @param project without errors, with a catalogue */
     public QuantityPrices(Project project, BooleanSupplier isStopped) {
@@ -37,8 +38,9 @@ public final class QuantityPrices {
         List<PriceRange.Swing> swings = new ArrayList<>();
         for (int i = 0; i < ranges.size() && !isStopped.getAsBoolean(); i++) {
             QuantityRange range = ranges.get(i);
-            swings.add(new PriceRange.Swing(
-                    range, price(counts(only(range, range.low()))), price(counts(only(range, range.high())))));
+            if (range.stated()) {
+                swings.add(swing(range));
+            }
         }
         Random random = new Random(seed);
         List<PriceRange.Draw> drawn = new ArrayList<>();
@@ -46,7 +48,17 @@ public final class QuantityPrices {
             List<Integer> counts = counts(range -> draw(range, random.nextDouble()));
             drawn.add(new PriceRange.Draw(counts, price(counts)));
         }
-        return new PriceRange(ranges, likely, drawn, swings, drawn.size() < draws || swings.size() < ranges.size());
+        return new PriceRange(ranges, likely, drawn, swings, drawn.size() < draws || isStopped.getAsBoolean());
+    }
+
+    private PriceRange.Swing swing(QuantityRange range) {
+        List<Integer> low = counts(only(range, range.low()));
+        List<Integer> high = counts(only(range, range.high()));
+        return new PriceRange.Swing(
+                range,
+                price(low),
+                price(high),
+                Optional.ofNullable(why.get(high)).or(() -> Optional.ofNullable(why.get(low))));
     }
 
     private List<Integer> counts(ToIntFunction<QuantityRange> of) {
@@ -76,18 +88,23 @@ public final class QuantityPrices {
     private OptionalDouble cheapest(List<Integer> counts) {
         Project drawn = DrawnQuantities.of(project, counts);
         if (drawn.loads().isEmpty()) {
+            why.put(counts, "nothing is left to be fed");
             return OptionalDouble.empty();
         }
-        Variation variation = new Variation(drawn);
+        Variation variation = new Variation(drawn, isStopped);
         MakeUps makeUps = new MakeUps(variation, new KindPrices(variation), CountRange.ANY, CountRange.ANY);
         for (int number = 0; number < MOST_TRIED; number++) {
             Optional<MakeUp> makeUp = makeUps.at(number);
             if (makeUp.isEmpty()) {
+                why.putIfAbsent(counts, NoMakeUp.why(drawn));
                 return OptionalDouble.empty();
             }
-            if (Scenarios.against(variation, makeUp.get()).isEmpty()) {
+            Optional<String> against = Scenarios.against(variation, makeUp.get());
+            if (against.isEmpty()) {
+                why.remove(counts);
                 return makeUp.map(MakeUp::price).map(OptionalDouble::of).orElseThrow();
             }
+            why.put(counts, against.get());
         }
         return OptionalDouble.empty();
     }

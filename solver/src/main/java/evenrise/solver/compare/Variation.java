@@ -8,6 +8,7 @@ import evenrise.model.project.Project;
 import evenrise.model.project.SwitchedSystem;
 import evenrise.model.rules.Distribution;
 import evenrise.model.rules.Distribution.Point;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,6 +28,7 @@ public final class Variation {
     private final List<FeedPoint> points;
     private final List<Optional<String>> systems;
     private final BooleanSupplier isStopped;
+    private final Map<Optional<String>, PackingMemory> packings = new HashMap<>();
 
     /** @param project without errors, with a catalogue */
     public Variation(Project project) {
@@ -63,6 +65,11 @@ public final class Variation {
 
     boolean isStopped() {
         return isStopped.getAsBoolean();
+    }
+
+    /** What is known of the packings of a system's groups, shared by all lists of make-ups. */
+    PackingMemory packings(Optional<String> system) {
+        return packings.computeIfAbsent(system, any -> new PackingMemory());
     }
 
     Project project() {

@@ -11,6 +11,7 @@ import evenrise.model.project.Panel;
 import evenrise.model.project.PanelType;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
+import evenrise.solver.compare.PriceRange;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,6 +27,7 @@ import java.util.stream.Stream;
  * @param unpriced items without a price
  * @param included names of percentages that are in the price
  * @param floorSquareMetres empty where a panel's type does not state it
+ * @param range prices where quantities are open; empty where none were drawn
  * @param things items to buy by their number
  */
 public record Alternate(
@@ -44,10 +46,12 @@ public record Alternate(
         int freeOutputs,
         int outputs,
         Optional<BigDecimal> floorSquareMetres,
+        Optional<PriceRange> range,
         Map<String, BigDecimal> things,
         PriceBasis basis) {
 
-    public static Alternate of(String name, Evaluation evaluation) {
+    /** @param range of its prices where quantities are open */
+    public static Alternate of(String name, Evaluation evaluation, Optional<PriceRange> range) {
         Layout layout = evaluation.layout();
         Project project = layout.project();
         BillOfMaterials bill = BillOfMaterials.of(project, Optional.of(evaluation.plan()));
@@ -77,6 +81,7 @@ public record Alternate(
                 boards.stream().mapToInt(each -> each.freeOutputs().size()).sum(),
                 boards.stream().mapToInt(BoardUse::outputs).sum(),
                 floor(project),
+                range,
                 things,
                 bill.basis());
     }

@@ -46,6 +46,10 @@ public final class AlternateRows {
                 2,
                 each -> priceNote(each, hasOneCurrency),
                 hasOneCurrency && all.stream().allMatch(each -> each.unpriced() == 0)));
+        if (all.stream().anyMatch(each -> each.range().isPresent())) {
+            rows.add(drawn("Half of drawn prices at most (P50)", all, 50));
+            rows.add(drawn("Nine tenths at most (P90)", all, 90));
+        }
         rows.add(row("Peak inrush, A", all, each -> decimal(each.peakInrushAmps()), 1, each -> "", true));
         rows.add(row("All on after, s", all, each -> decimal(each.lastOnSeconds()), 2, each -> "", true));
         rows.add(row("Panels", all, each -> whole(each.panels()), 0, each -> "", true));
@@ -61,6 +65,19 @@ public final class AlternateRows {
                 true));
         rows.add(row("Floor space, m²", all, Alternate::floorSquareMetres, 2, each -> "", true));
         return rows;
+    }
+
+    private static Row drawn(String label, List<Alternate> all, int percent) {
+        return row(
+                label,
+                all,
+                each -> each.range().stream()
+                        .flatMapToDouble(range -> range.percentile(percent).stream())
+                        .mapToObj(BigDecimal::valueOf)
+                        .findFirst(),
+                2,
+                each -> "",
+                false);
     }
 
     /** Things of which the alternates have different numbers. */

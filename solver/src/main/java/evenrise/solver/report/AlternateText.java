@@ -24,6 +24,14 @@ public final class AlternateText {
         section.table(table);
         all.forEach(
                 each -> section.text(each.keepsAll() ? Tone.PLAIN : Tone.BAD, each.name() + ": " + each.headline()));
+        List<DrawnPrices> drawn = DrawnPrices.of(all);
+        drawn.forEach(each -> {
+            section.text(each.names() + ", where quantities are open: " + each.sentence());
+            each.reasons().forEach(section::text);
+        });
+        if (!drawn.isEmpty()) {
+            section.text(DrawnPrices.HOW);
+        }
         bases(all)
                 .forEach((sentence, names) ->
                         section.text((names.size() == all.size() ? "" : String.join(", ", names) + ": ") + sentence));

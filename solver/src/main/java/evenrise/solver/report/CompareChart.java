@@ -26,10 +26,8 @@ public final class CompareChart {
     private final Axis price;
     private final Axis peak;
 
-    private CompareChart(List<String> basis, List<ScenarioResult> findings) {
-        small = Stream.concat(basis.stream(), Cautions.ALL.stream())
-                .flatMap(each -> Wrap.lines("", each).stream())
-                .toList();
+    private CompareChart(Stream<String> smallPrint, List<ScenarioResult> findings) {
+        small = smallPrint.flatMap(each -> Wrap.lines("", each).stream()).toList();
         sound = findings.stream().filter(ScenarioResult::isSound).toList();
         front = UnbeatenScenarios.of(findings);
         price = Axis.around(
@@ -54,7 +52,13 @@ public final class CompareChart {
 
     /** @param basis what stands with the prices, in sentences */
     public static String svg(String project, String currency, List<String> basis, List<ScenarioResult> findings) {
-        return new CompareChart(basis, findings).draw(Harmless.xml(project), Harmless.xml(currency));
+        return new CompareChart(Stream.concat(basis.stream(), Cautions.ALL.stream()), findings)
+                .draw(Harmless.xml(project), Harmless.xml(currency));
+    }
+
+    /** The same without exclusions and cautions, to stand in a page that has them. */
+    static String inner(String project, String currency, List<ScenarioResult> findings) {
+        return new CompareChart(Stream.empty(), findings).draw(Harmless.xml(project), Harmless.xml(currency));
     }
 
     private String draw(String project, String currency) {

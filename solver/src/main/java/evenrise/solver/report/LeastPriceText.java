@@ -20,6 +20,14 @@ public final class LeastPriceText {
 
     static List<String> lines(String project, String currency, LeastPrice least, Paint paint) {
         Section section = new Section(paint, "Estimate for " + project + ", prices in " + currency);
+        said(least).forEach(each -> section.text(each.tone(), each.text()));
+        least.basis().forEach(section::text);
+        return section.lines();
+    }
+
+    /** What there is to say of it, but for what prices rest on. */
+    static List<SaidLines.Said> said(LeastPrice least) {
+        SaidLines section = new SaidLines();
         Optional<Judged> cheapest = least.cheapest();
         if (cheapest.isPresent()) {
             found(section, least, cheapest.get());
@@ -47,11 +55,10 @@ public final class LeastPriceText {
         }
         section.text("Panels and boards are chosen anew: their inrush limits, reserved slots and chains are not carried"
                 + " over. Where panels hang, each place keeps at least one; feeders keep their length and cable.");
-        least.basis().forEach(section::text);
-        return section.lines();
+        return section.all();
     }
 
-    private static void found(Section section, LeastPrice least, Judged cheapest) {
+    private static void found(SaidLines section, LeastPrice least, Judged cheapest) {
         String what =
                 money(cheapest.makeUp().price()) + " with " + cheapest.makeUp().panelWords() + " and "
                         + cheapest.makeUp().boardWords() + " ("
@@ -83,15 +90,29 @@ public final class LeastPriceText {
                 + (open.isEmpty() ? "" : " (from " + money(open.get(0).makeUp().price()) + ")");
     }
 
-    private static void looked(Section section, LeastPrice least) {
-        section.text(Phrase.counted(least.makeUps().size(), "make-up") + " listed by price in make-ups.csv: "
-                + count(least, Standing.SOUND) + " with a sound plan, " + count(least, Standing.RULED_OUT)
-                + " ruled out, " + count(least, Standing.UNDECIDED) + " planned without one, "
-                + count(least, Standing.NOT_LOOKED_AT) + " not looked at"
+    private static void looked(SaidLines section, LeastPrice least) {
+        List<String> parts = new ArrayList<>();
+        part(parts, least, Standing.SOUND, "with a sound plan");
+        part(parts, least, Standing.RULED_OUT, "ruled out");
+        part(parts, least, Standing.UNDECIDED, "planned without one");
+        part(
+                parts,
+                least,
+                Standing.NOT_LOOKED_AT,
+                least.isProven() ? "not looked at, none of them cheaper" : "not looked at");
+        section.text(Phrase.counted(least.makeUps().size(), "make-up") + " listed by price in make-ups.csv"
+                + (parts.isEmpty() ? "" : ": " + String.join(", ", parts))
                 + (least.wasStopped()
                         ? "; stopped before all was done, numbers of panels and boards against each other among it. The"
                                 + " same command goes on there."
                         : "."));
+    }
+
+    private static void part(List<String> parts, LeastPrice least, Standing standing, String words) {
+        long count = count(least, standing);
+        if (count > 0) {
+            parts.add(count + " " + words);
+        }
     }
 
     private static long count(LeastPrice least, Standing standing) {
@@ -100,7 +121,7 @@ public final class LeastPriceText {
                 .count();
     }
 
-    private static void builtUp(Section section, ScenarioResult finding) {
+    private static void builtUp(SaidLines section, ScenarioResult finding) {
         BillOfMaterials bill = BillOfMaterials.of(finding.scenario().project());
         BigDecimal leads = BillOfMaterials.of(finding.scenario().project(), Optional.of(finding.plan()))
                 .total()
@@ -112,7 +133,7 @@ public final class LeastPriceText {
         }
     }
 
-    private static void unpriced(Section section, ScenarioResult finding) {
+    private static void unpriced(SaidLines section, ScenarioResult finding) {
         List<BillLine> unpriced =
                 BillOfMaterials.of(finding.scenario().project()).unpriced();
         if (!unpriced.isEmpty()) {

@@ -18,30 +18,50 @@ public final class PriceRangeText {
         Section section = new Section(paint, "Price where quantities are open");
         section.text(sentence(range));
         Table table = new Table()
-                .words("What the price depends on, one at a time")
-                .number("Low")
-                .number("Likely")
-                .number("High")
-                .number("Price at low")
-                .number("Price at high");
-        for (PriceRange.Swing each : range.swings()) {
-            table.row(
-                    each.range().name(),
-                    Integer.toString(each.range().low()),
-                    Integer.toString(each.range().tip()),
-                    Integer.toString(each.range().high()),
-                    money(each.atLow()),
-                    money(each.atHigh()));
-        }
+                .words(HEADER.get(0))
+                .number(HEADER.get(1))
+                .number(HEADER.get(2))
+                .number(HEADER.get(3))
+                .number(HEADER.get(4))
+                .number(HEADER.get(5));
+        swings(range).forEach(row -> table.row(row.toArray(String[]::new)));
         section.table(table);
-        return section.text(
-                        "Each price is that of the cheapest make-up that counting does not rule out, without a plan of"
-                                + " its own: the true one may be higher. Quantities are drawn apart from each other, from triangles"
-                                + " between fewest and most with the tip at what is likely.")
-                .lines();
+        reasons(range).forEach(section::text);
+        return section.text(HOW).lines();
     }
 
-    private static String sentence(PriceRange range) {
+    static final List<String> HEADER = List.of(
+            "What the price depends on, one at a time", "Low", "Likely", "High", "Price at low", "Price at high");
+
+    static final String HOW =
+            "Each price is that of the cheapest make-up that counting does not rule out, without a plan of"
+                    + " its own: the true one may be higher. Quantities are drawn apart from each other, from triangles between"
+                    + " fewest and most with the tip at what is likely.";
+
+    /** A row for each quantity, that which the price depends on most first. */
+    static List<List<String>> swings(PriceRange range) {
+        return range.swings().stream()
+                .map(each -> List.of(
+                        each.range().name(),
+                        Integer.toString(each.range().low()),
+                        Integer.toString(each.range().tip()),
+                        Integer.toString(each.range().high()),
+                        money(each.atLow()),
+                        money(each.atHigh())))
+                .toList();
+    }
+
+    /** Why some ends have no price. */
+    static List<String> reasons(PriceRange range) {
+        return range.swings().stream()
+                .filter(each -> each.atLow().isEmpty() || each.atHigh().isEmpty())
+                .map(each -> each.range().name() + ", " + NONE + " at its "
+                        + (each.atHigh().isEmpty() ? "most" : "fewest")
+                        + each.why().map(why -> ": " + why).orElse("") + ".")
+                .toList();
+    }
+
+    static String sentence(PriceRange range) {
         String without = range.without() == 0
                 ? ""
                 : " " + Phrase.counted(range.without(), "draw") + " without any make-up "

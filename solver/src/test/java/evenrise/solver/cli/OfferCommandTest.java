@@ -2,9 +2,15 @@ package evenrise.solver.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.file.Format;
+import evenrise.model.file.ProjectFile;
+import evenrise.model.file.SideNotes;
+import evenrise.model.project.Project;
+import evenrise.model.project.QuantityRange;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -77,6 +83,38 @@ class OfferCommandTest {
             assertThat(new PDFTextStripper().getText(pdf))
                     .contains("Copper <Mill>", "Peak inrush, A", "Not included in any price", "licensed professional");
         }
+    }
+
+    @Test
+    void showsTheRangeOfPricesWhereQuantitiesAreOpen() throws IOException {
+        Project mill = ProjectFile.read(Path.of(MILL)).value().orElseThrow();
+        Project open = mill.withQuantities(List.of(QuantityRange.builder()
+                .name("Core switches")
+                .loads(List.of("core-network-switch-b-1"))
+                .low(1)
+                .high(4)
+                .build()));
+        ProjectFile.write(open, SideNotes.NONE, folder.resolve("open.json"), Format.JSON);
+        run("plan", at("open.json"), "--moves", "500", "-o", at("plan.json"));
+
+        Shell.Result result = run(
+                "offer",
+                "--draws",
+                "8",
+                "--alternate",
+                "A",
+                at("open.json"),
+                at("plan.json"),
+                "--alternate",
+                "B",
+                at("open.json"),
+                at("plan.json"),
+                "-o",
+                at("offer"));
+
+        assertThat(result.out()).contains("A, B, where quantities are open", "P90");
+        assertThat(Files.readString(folder.resolve("offer/offer.html")))
+                .contains("Where quantities are open", "<svg", "Core switches", "Nine tenths at most (P90)");
     }
 
     @Test

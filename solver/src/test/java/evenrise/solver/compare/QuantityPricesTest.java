@@ -122,6 +122,42 @@ class QuantityPricesTest {
     }
 
     @Test
+    void whatNobodyStatesIsNotVaried() {
+        QuantityRange unknown = range("few", 1, 1, "s1").withStated(false);
+
+        assertThat(drawn(project(List.of(WASH, unknown)), 5).swings())
+                .extracting(swing -> swing.range().name())
+                .containsExactly("wash");
+    }
+
+    /** Four loads of a group fill the board of four outputs, of which one is to be left free; three do not. */
+    @Test
+    void whyThereIsNoMakeUpIsSaid() {
+        Project three = project(List.of(range("wash", 1, 2, "w1", "w2")));
+        Project grouped = three.with()
+                .loads(three.loads().stream()
+                        .map(load -> load.withShutdownGroup(java.util.Optional.of("hall")))
+                        .toList())
+                .shutdownGroups(List.of(evenrise.model.project.ShutdownGroup.builder()
+                        .id("hall")
+                        .onEmergency(evenrise.model.project.OnEmergency.HOLD)
+                        .samePanel(false)
+                        .build()))
+                .boardTypes(three.boardTypes().stream()
+                        .map(type -> type.withSpareOutputs(1))
+                        .toList())
+                .quantities(List.of(range("wash", 1, 3, "w1", "w2")))
+                .build();
+
+        assertThat(drawn(grouped, 5).swings()).singleElement().satisfies(swing -> {
+            assertThat(swing.atLow()).isPresent();
+            assertThat(swing.atHigh()).isEmpty();
+            assertThat(swing.why())
+                    .hasValueSatisfying(why -> assertThat(why).contains("'hall' has 4 loads", "4 outputs has 3"));
+        });
+    }
+
+    @Test
     void whatThePriceDependsOnMostStandsFirst() {
         PriceRange range = drawn(project(List.of(range("few", 1, 2, "s1"), WASH)), 10);
 

@@ -30,6 +30,7 @@ class AlternateRowsTest {
                 4,
                 24,
                 Optional.empty(),
+                Optional.empty(),
                 Map.of("panel wide", BigDecimal.valueOf(2), "board eight", new BigDecimal(name.length())),
                 BASIS);
     }
