@@ -17,6 +17,8 @@ public final class Scenarios {
     /** Numbers above the least that are looked at unasked. */
     private static final int MORE = 2;
 
+    private static final String STOPPED = "not looked at, for it was stopped before";
+
     private static final String NONE =
             "no make-up has the slots, the rating and the outputs, and holds the shutdown groups";
 
@@ -52,14 +54,14 @@ public final class Scenarios {
     List<Cell> cells(Optional<CountRange> panels, Optional<CountRange> boards) {
         Optional<CountRange> panelCounts = panels.or(this::usualPanels);
         if (panelCounts.isEmpty()) {
-            return List.of(Cell.none(0, 0, NONE));
+            return List.of(Cell.none(0, 0, noneOrStopped()));
         }
         List<Cell> cells = new ArrayList<>();
         for (int p = panelCounts.get().least(); p <= panelCounts.get().most() && !variation.isStopped(); p++) {
             int fixed = p;
             Optional<CountRange> boardCounts = boards.or(() -> usualBoards(fixed));
             if (boardCounts.isEmpty()) {
-                cells.add(Cell.none(p, 0, NONE));
+                cells.add(Cell.none(p, 0, noneOrStopped()));
                 continue;
             }
             for (int b = boardCounts.get().least(); b <= boardCounts.get().most() && !variation.isStopped(); b++) {
@@ -67,6 +69,11 @@ public final class Scenarios {
             }
         }
         return cells;
+    }
+
+    /** That there is none is said only where nobody stopped the list. */
+    private String noneOrStopped() {
+        return variation.isStopped() ? STOPPED : NONE;
     }
 
     private Cell cell(int panels, int boards) {
@@ -77,6 +84,9 @@ public final class Scenarios {
         String why = NONE;
         for (int tried = 0; tried < MOST_TRIED; tried++) {
             Optional<MakeUp> makeUp = makeUps.at(tried);
+            if (makeUp.isEmpty() && variation.isStopped()) {
+                return Cell.none(panels, boards, STOPPED);
+            }
             if (makeUp.isEmpty()) {
                 boolean isCut = makeUps.completeBelow() < Double.POSITIVE_INFINITY;
                 return Cell.none(

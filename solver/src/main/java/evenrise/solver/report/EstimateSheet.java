@@ -33,6 +33,7 @@ public record EstimateSheet(String title, List<Part> parts, List<String> basis) 
      * @param svg a chart
      * @param header of the table
      * @param words how many of the first columns hold words; the others hold numbers
+     * @param isSummed whether its last row is the sum
      */
     public record Part(
             String heading,
@@ -40,6 +41,7 @@ public record EstimateSheet(String title, List<Part> parts, List<String> basis) 
             Optional<String> svg,
             List<String> header,
             int words,
+            boolean isSummed,
             List<List<String>> rows) {}
 
     public EstimateSheet {
@@ -72,7 +74,7 @@ public record EstimateSheet(String title, List<Part> parts, List<String> basis) 
     }
 
     private static Part words(String heading, List<Sentence> sentences) {
-        return new Part(heading, sentences, Optional.empty(), List.of(), 0, List.of());
+        return new Part(heading, sentences, Optional.empty(), List.of(), 0, false, List.of());
     }
 
     private static Part bill(Project project, String currency) {
@@ -92,6 +94,7 @@ public record EstimateSheet(String title, List<Part> parts, List<String> basis) 
                 Optional.empty(),
                 List.of("Item", "Quantity", "Each, " + currency, "Sum, " + currency),
                 1,
+                true,
                 rows);
     }
 
@@ -106,6 +109,7 @@ public record EstimateSheet(String title, List<Part> parts, List<String> basis) 
                 PriceRangeChart.svg(range, currency),
                 PriceRangeText.HEADER,
                 1,
+                false,
                 PriceRangeText.swings(range));
     }
 
@@ -128,6 +132,7 @@ public record EstimateSheet(String title, List<Part> parts, List<String> basis) 
                 Optional.of(CompareChart.inner(project, currency, findings)),
                 List.of("Panels; boards", "Files", "No", "Price, " + currency, "Peak inrush, A", "All on after, s"),
                 2,
+                false,
                 rows);
     }
 
@@ -149,6 +154,7 @@ public record EstimateSheet(String title, List<Part> parts, List<String> basis) 
                 Optional.empty(),
                 List.of("Panels", "Boards", "What is known", "Price, " + currency),
                 3,
+                false,
                 rows);
     }
 

@@ -103,9 +103,15 @@ public final class LeastPriceText {
         section.text(Phrase.counted(least.makeUps().size(), "make-up") + " listed by price in make-ups.csv"
                 + (parts.isEmpty() ? "" : ": " + String.join(", ", parts))
                 + (least.wasStopped()
-                        ? "; stopped before all was done, numbers of panels and boards against each other among it. The"
-                                + " same command goes on there."
+                        ? isAnyPlanned(least)
+                                ? "; stopped before all was done. The same command goes on there, with the plans that are"
+                                        + " finished."
+                                : "; stopped before a plan was made: a longer --time goes further."
                         : "."));
+    }
+
+    private static boolean isAnyPlanned(LeastPrice least) {
+        return least.makeUps().stream().anyMatch(each -> each.finding().isPresent());
     }
 
     private static void part(List<String> parts, LeastPrice least, Standing standing, String words) {

@@ -81,6 +81,8 @@ class CautionsEverywhereTest {
         run("portfolio", PROJECT, "-o", at("portfolio"), "--moves", "10");
         run("offer", "--alternate", "A", PROJECT, plan, "--alternate", "B", PROJECT, plan, "-o", at("offer"));
         run("bill", MILL, "--csv", at("bill.csv"));
+        run("catalogue", MILL, "-o", at("prices.csv"));
+        run("catalogue", "--template", at("prices.xlsx"));
         run("import", "../datasets/juniper-hall/list.csv", "-o", at("imported.json"));
         run("import", "--template", at("template.csv"));
         run("import", "--template", at("template.xlsx"));

@@ -35,6 +35,16 @@ class CompareCommandTest {
         assertThat(Files.readString(out.resolve("scenarios.csv"))).startsWith("scenario,panels,boards,aim,price");
         assertThat(Files.readString(out.resolve("make-ups.csv")))
                 .startsWith("number,price,panels,boards,unpriced,standing,why,files");
+        assertThat(Files.readString(out.resolve("estimate.html")))
+                .contains(
+                        "Estimate for",
+                        "What it is built up of",
+                        "Make-ups by price",
+                        "Not included in any price",
+                        "licensed professional",
+                        "<svg")
+                .doesNotContain("<script");
+        assertThat(out.resolve("estimate.pdf")).isNotEmptyFile();
         assertThat(Files.readString(out.resolve("front.svg")))
                 .startsWith("<svg")
                 .contains("Copper Mill", "Not included in any price");

@@ -73,6 +73,15 @@ class ScenariosTest {
     }
 
     @Test
+    void thatThereIsNoMakeUpIsNotSaidOfAListThatWasStopped() {
+        Variation stopped = new Variation(project(3, 3).build(), () -> true);
+
+        assertThat(new Comparison(stopped, List.of(), Optional.empty(), Optional.empty()).cells())
+                .allSatisfy(cell -> assertThat(cell.why())
+                        .hasValueSatisfying(why -> assertThat(why).startsWith("not looked at")));
+    }
+
+    @Test
     void takeTheCheapestMakeUpThatCountingAllows() {
         List<Scenarios.Cell> cells =
                 cells(project(5, 5, 5).build(), Optional.of(new CountRange(1, 2)), Optional.of(new CountRange(2, 2)));
