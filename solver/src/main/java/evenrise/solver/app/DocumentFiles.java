@@ -8,6 +8,7 @@ import evenrise.model.scatter.NodeScatter;
 import evenrise.solver.document.Document;
 import evenrise.solver.document.DocumentTable;
 import evenrise.solver.document.Documents;
+import evenrise.solver.document.Handover;
 import evenrise.solver.document.Imprint;
 import evenrise.solver.rendering.DxfFile;
 import evenrise.solver.rendering.HtmlPage;
@@ -16,6 +17,7 @@ import evenrise.solver.rendering.WorkbookFile;
 import evenrise.solver.table.Csv;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,6 +30,8 @@ final class DocumentFiles {
     private static final String A4 = "plan-a4.pdf";
     private static final String LETTER = "plan-letter.pdf";
     private static final String WORKBOOK = "plan.xlsx";
+
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     private final DocumentSet wanted;
     private final List<Source> inputs;
@@ -70,17 +74,23 @@ final class DocumentFiles {
             DxfFile.all(document).forEach((name, bytes) -> files.put(name + ".dxf", bytes));
         }
         if (wanted.formats().contains(DocumentFormat.CSV)) {
-            for (DocumentTable<?> table : document.tables().toFillIn()) {
-                files.put(
-                        table.id() + ".csv",
-                        Csv.of(table.values(), table.remarks()).getBytes(StandardCharsets.UTF_8));
-            }
+            document.tables().toFillIn().forEach(table -> files.put(table.id() + ".csv", csv(table)));
+            Handover.of(evaluation.layout()).forEach(table -> files.put(table.id() + ".csv", csv(table)));
         }
         refuse(files.keySet());
         FileSet set = new FileSet(wanted.folder());
         files.forEach(set::add);
         Outputs.write(set::write);
         return List.copyOf(files.keySet());
+    }
+
+    private byte[] csv(DocumentTable<?> table) {
+        List<List<String>> values = new ArrayList<>(table.values());
+        if (wanted.csv().keys()) {
+            values.set(0, table.fields());
+        }
+        return ((wanted.csv().mark() ? BYTE_ORDER_MARK : "") + Csv.of(values, table.remarks()))
+                .getBytes(StandardCharsets.UTF_8);
     }
 
     private void refuse(Collection<String> names) {

@@ -1,5 +1,6 @@
 package evenrise.solver.cli;
 
+import evenrise.solver.app.CsvStyle;
 import evenrise.solver.app.DocumentFormat;
 import evenrise.solver.app.DocumentSet;
 import evenrise.solver.app.Effort;
@@ -79,6 +80,16 @@ final class ReportCommand implements Callable<Integer> {
     private String againstProject;
 
     @Option(
+            names = "--csv-keys",
+            description = "Head tables of values with keys, as fields of a project are spelt: running_a.")
+    private boolean hasKeys;
+
+    @Option(
+            names = "--csv-mark",
+            description = "Begin tables of values with a byte-order mark, as some spreadsheets need it.")
+    private boolean hasMark;
+
+    @Option(
             names = "--trials",
             paramLabel = "N",
             defaultValue = "0",
@@ -103,7 +114,8 @@ final class ReportCommand implements Callable<Integer> {
                 terminal.source(plan),
                 usual.withFormats(formats.stream().map(ReportCommand::format).toList())
                         .withImprint(revision, date == null ? usual.date() : date)
-                        .withOverwriting(isForced),
+                        .withOverwriting(isForced)
+                        .withCsv(new CsvStyle(hasKeys, hasMark)),
                 Optional.ofNullable(against).map(terminal::source),
                 Optional.ofNullable(againstProject).map(terminal::source),
                 trials,

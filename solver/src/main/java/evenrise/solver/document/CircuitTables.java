@@ -11,7 +11,7 @@ import java.util.Optional;
 final class CircuitTables {
     private static final String COMMISSIONING =
             "Planned currents are rms, on each pole. A load that idles, as an amplifier without a signal, draws its idle"
-                    + " current; times count from the command to switch on, or off.";
+                    + " current; times count from the start signal, or from the stop signal.";
 
     private static final String MOTORS =
             "To be tested of each motor before use, people clear and the load secured: running, cut the mains for longer"
@@ -67,7 +67,7 @@ final class CircuitTables {
         return table(
                 "commissioning",
                 "Commissioning sheet",
-                COMMISSIONING + (project.hasClocks() ? " Each system has a command of its own." : ""),
+                COMMISSIONING + (project.hasClocks() ? " Each system has a start signal of its own." : ""),
                 List.of(
                         Column.text("panel", "Panel", PlannedCircuit::panel),
                         Column.text("slots", "Slots", PlannedCircuit::slots),
@@ -92,7 +92,7 @@ final class CircuitTables {
         return DocumentTable.ofLoads(
                         "commissioning",
                         "Commissioning sheet",
-                        COMMISSIONING + (project.hasClocks() ? " Each system has a command of its own." : "")
+                        COMMISSIONING + (project.hasClocks() ? " Each system has a start signal of its own." : "")
                                 + " A row is a pole; times, pass or fail go on a load's first.",
                         List.of(
                                 Column.text(

@@ -93,6 +93,12 @@ public record Column<R>(
                 .toLowerCase(Locale.ROOT);
     }
 
+    /** The same with its unit behind it, as fields of a project are spelt: {@code running_a}. */
+    public String fieldWithUnit() {
+        String symbol = unit.equals("%") ? "pct" : unit.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "_");
+        return symbol.isEmpty() ? field() : field() + "_" + symbol;
+    }
+
     /** How a workbook computes its cell in a row; empty where it is given. */
     public String formulaOf(R row) {
         return formula.apply(row);

@@ -17,7 +17,7 @@ import java.util.TreeMap;
 /** Which command starts which boards, which board starts the next, and how many leads of each go to which panel. */
 final class ControlDiagram {
     /** No id of a board ends in a blank. */
-    private static final String COMMAND = "command ";
+    private static final String COMMAND = "start signal ";
 
     private static final String NOTE =
             "A line leads from what starts a board to the board. Leads are counted by the panel"

@@ -13,8 +13,8 @@ import java.util.stream.Collectors;
 /** What is wired to and set on the boards, and the sequence that comes of it. */
 final class ControlTables {
     private static final String LANDING =
-            "A lead goes from each output to the breaker named beside it. “On” counts from the command to switch on, “off”"
-                    + " from the command to switch off.";
+            "A lead goes from each output to the breaker named beside it. “On” counts from the start signal, “off”"
+                    + " from the stop signal.";
 
     private static final String STEPS =
             "Envelope: the sum of the loads' envelopes at the supply right then, at nominal voltage, instantaneous.";
@@ -38,7 +38,7 @@ final class ControlTables {
                 Column.text("panel", "Panel", PlannedCircuit::panel),
                 Column.text("slots", "Slots", PlannedCircuit::slots),
                 new Column<>("on", "On", "s", true, PlannedCircuit::on),
-                Column.number("off", "Off, from the off command", "s", PlannedCircuit::offSeconds, ""),
+                Column.number("off", "Off, from the stop signal", "s", PlannedCircuit::offSeconds, ""),
                 Column.number("breaker", "Breaker", "A", PlannedCircuit::breakerAmps),
                 Column.count("poles", "Poles", PlannedCircuit::poles),
                 Column.text("group", "Shutdown group", each -> each.group().orElse(""))));
@@ -80,7 +80,7 @@ final class ControlTables {
                         Column.text("type", "Type", BoardUse::type),
                         Column.text("panel", "Panel", BoardUse::panel),
                         Column.text(
-                                "after", "Starts after", each -> each.after().orElse("the command")),
+                                "after", "Starts after", each -> each.after().orElse("the start signal")),
                         Column.number("delay", "Start delay", "s", BoardUse::startDelaySeconds, BoardUse.EACH_OUTPUT),
                         Column.number("step", "Step", "s", BoardUse::stepSeconds, BoardUse.EACH_OUTPUT),
                         Column.text("chain", "Chain", each -> chain(each.board())),
@@ -98,7 +98,7 @@ final class ControlTables {
             boards.add(0, at.get());
             at = layout.index().board(at.get()).flatMap(Board::after);
         }
-        return "command → " + String.join(" → ", boards);
+        return "start signal → " + String.join(" → ", boards);
     }
 
     /** A board without a load may still be needed: for the boards that start after it. */

@@ -80,9 +80,9 @@ final class Cover {
                 "imbalance, panel " + worst(layout, point -> point.panel().isPresent())));
         metrics.worstNodeImbalancePercent()
                 .ifPresent(percent -> facts.add(new Fact(
-                        "Worst node",
+                        "Worst bus",
                         format("%.2f %%", percent),
-                        "imbalance, node "
+                        "imbalance, bus "
                                 + worst(layout, point -> point.node().isPresent() && !point.isFurtherSource()))));
         facts.add(new Fact("Neutral", format("%.1f A", metrics.supplyNeutralAmps()), "of the supply, rms"));
         facts.add(new Fact(
@@ -160,7 +160,7 @@ final class Cover {
                 .filter(start -> start.peaks().get(peak.phase()).amps() >= peak.amps() - Tolerances.AMPS)
                 .findFirst()
                 .flatMap(NodeStart::system)
-                .map(system -> " from the command of " + system + ", the others in use")
+                .map(system -> " from the start signal of " + system + ", the others in use")
                 .orElse(" with all in use");
     }
 

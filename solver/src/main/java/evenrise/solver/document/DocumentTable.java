@@ -65,6 +65,11 @@ public record DocumentTable<R>(
         return note.isEmpty() ? List.of() : List.of(note);
     }
 
+    /** Keys of all columns with their units, in the place of headers: {@code running_a}. */
+    public List<String> fields() {
+        return allColumns().stream().map(Column::fieldWithUnit).toList();
+    }
+
     /** Headers first; numbers in full. */
     public List<List<String>> values() {
         List<List<String>> values = new ArrayList<>();

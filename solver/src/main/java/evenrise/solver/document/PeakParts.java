@@ -34,7 +34,7 @@ final class PeakParts {
                         + " The steady part stays; the rest is inrush and dies away."
                         + (layout.project().hasClocks()
                                 ? " Loads of systems that do not start count as in use, at their largest use in any scene:"
-                                        + " their times are those of their own commands."
+                                        + " their times are those of their own start signals."
                                 : ""),
                 List.of(
                         Column.text("node", "Place", PeakPart::node),

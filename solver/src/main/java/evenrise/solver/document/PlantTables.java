@@ -84,7 +84,7 @@ final class PlantTables {
                 ? Optional.empty()
                 : Optional.of(DocumentTable.of(
                         "systems",
-                        "Systems: what one command each switches",
+                        "Systems: what one start signal each switches",
                         overlap(),
                         List.of(
                                 Column.text("system", "System", row -> row.use().system()),
@@ -107,11 +107,12 @@ final class PlantTables {
 
     private String overlap() {
         return switch (layout.project().overlap()) {
-            case TOGETHER -> "One command starts all of them, on one clock: times count from it.";
+            case TOGETHER -> "One start signal starts all of them, on one clock: times count from it.";
             case ONE_AT_A_TIME ->
-                "Each has a command of its own, and times count from it. One starts at a time, while the"
+                "Each has a start signal of its own, and times count from it. One starts at a time, while the"
                         + " others may be in use.";
-            case ANY -> "Each has a command of its own, and times count from it. Any of them may start at any time.";
+            case ANY ->
+                "Each has a start signal of its own, and times count from it. Any of them may start at any time.";
         };
     }
 

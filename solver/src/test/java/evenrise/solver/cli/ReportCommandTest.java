@@ -354,6 +354,16 @@ class ReportCommandTest {
     }
 
     @Test
+    void tablesOfValuesMayHaveKeysAndAByteOrderMark() throws IOException {
+        report("--format", "csv", "--csv-keys", "--csv-mark", "--force");
+
+        String circuits = Files.readString(documents.resolve("circuits.csv"));
+        assertThat(circuits).startsWith("\uFEFFpanel,slots,phases,load,name,poles,breaker_a,running_a,");
+        assertThat(circuits).contains(Cautions.comments().get(0));
+        assertThat(documents.resolve("handover-components.csv")).exists();
+    }
+
+    @Test
     void theSameDateGivesTheSameDocuments() throws IOException {
         report("--format", "html,csv");
         byte[] first = Files.readAllBytes(documents.resolve("plan.html"));

@@ -78,7 +78,7 @@ class SiteSheetsTest {
         Document document = document();
 
         assertThat(settings(document.tables().settings(), "B3"))
-                .containsEntry("chain", "command → B1 → B2 → B3")
+                .containsEntry("chain", "start signal → B1 → B2 → B3")
                 .containsEntry("use", "yes");
         assertThat(settings(document.tables().settings(), "B2"))
                 .containsEntry("use", "no load hangs on it, but B3 starts after it: power it and set it");
