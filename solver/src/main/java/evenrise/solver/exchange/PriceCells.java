@@ -1,6 +1,7 @@
 package evenrise.solver.exchange;
 
 import evenrise.model.contract.Harmless;
+import evenrise.model.contract.Words;
 import evenrise.model.project.PriceBreak;
 import evenrise.solver.table.Amount;
 import evenrise.solver.table.Cell;
@@ -13,6 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Cells of one row of a table of prices; what cannot be read is a problem with its place. */
 final class PriceCells {
@@ -123,6 +125,21 @@ final class PriceCells {
             problem(column, "is '" + text + "', expected yes or no");
         }
         return text.isEmpty() || text.matches("yes|true|y|ja");
+    }
+
+    /** One of the words of a kind of thing; empty where none stands there, or another, which is noted. */
+    <E extends Enum<E>> Optional<E> word(PriceColumn column, E[] values) {
+        String text = text(column).toLowerCase(Locale.ROOT);
+        Optional<E> value =
+                Stream.of(values).filter(each -> Words.word(each).equals(text)).findFirst();
+        if (value.isEmpty() && !text.isEmpty()) {
+            problem(
+                    column,
+                    "is '" + text + "', expected "
+                            + String.join(
+                                    ", ", Stream.of(values).map(Words::word).toList()));
+        }
+        return value;
     }
 
     /** Such as {@code 5: 880; 20: 850}. */

@@ -4,6 +4,7 @@ import evenrise.model.project.AddedPercentage;
 import evenrise.model.project.Board;
 import evenrise.model.project.BoardType;
 import evenrise.model.project.Catalogue;
+import evenrise.model.project.FeederPrice;
 import evenrise.model.project.LabourHours;
 import evenrise.model.project.Load;
 import evenrise.model.project.OnEmergency;
@@ -69,8 +70,23 @@ final class TinyEstimate {
                 .build();
     }
 
-    /** Half of them with hours and percentages. */
     private Catalogue catalogue(List<PanelType> panelTypes) {
+        Catalogue worked = worked(panelTypes);
+        return random.nextInt(3) > 0 ? worked : worked.withFeeders(List.of(feeder(15), feeder(40)));
+    }
+
+    /** Feeders follow the panels, and panels of several types may share a kind of them. */
+    private FeederPrice feeder(double upToAmps) {
+        double price = 5 + random.nextInt(30);
+        return FeederPrice.builder()
+                .upToAmps(upToAmps)
+                .price(price)
+                .priceBreaks(breaks(price))
+                .build();
+    }
+
+    /** Half of them with hours and percentages. */
+    private Catalogue worked(List<PanelType> panelTypes) {
         Catalogue bare =
                 Catalogue.builder().currency("EUR").panelTypes(panelTypes).build();
         if (random.nextBoolean()) {
