@@ -1,11 +1,19 @@
 package evenrise.model.scatter;
 
+import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aLoad;
+import static evenrise.model.Fixtures.aPlan;
+import static evenrise.model.Fixtures.aProject;
+import static evenrise.model.Fixtures.anAssignment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import evenrise.model.ARandomProject;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
 import evenrise.model.project.Scatter;
 import evenrise.model.rules.Layout;
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -61,6 +69,37 @@ class TrialShardsTest {
         int nodes = none().results().size();
 
         assertThat(shard(0, TRIALS).length).isBetween(2 * nodes, 2 * nodes * MOST_BYTES);
+    }
+
+    /** A million values kept would take 8 MB for each place. */
+    @Test
+    void keepNothingOfAMillionTrialsButCounts() {
+        Trials trials = Trials.none(twoLoads(), SCATTER, Optional.empty(), Optional.empty());
+        trials.draw(0, 1_000, SEED, () -> false);
+        long before = liveBytes();
+
+        trials.draw(1_000, 1_000_000, SEED, () -> false);
+
+        assertThat(liveBytes() - before).isLessThan(2_000_000);
+        assertThat(trials.results())
+                .isEqualTo(Trials.of(twoLoads(), SCATTER, Optional.empty(), Optional.empty(), 1_000_000, SEED, 2));
+    }
+
+    private static long liveBytes() {
+        System.gc();
+        return ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
+    }
+
+    private static Layout twoLoads() {
+        Project project = aProject()
+                .boards(aBoard("B1"))
+                .loads(aLoad("L1").inrushPeakAmps(100), aLoad("L2").inrushPeakAmps(60))
+                .build();
+        Plan plan = aPlan().assignments(
+                        anAssignment("L1").at("P1", 1).on("B1", 1),
+                        anAssignment("L2").at("P1", 2).on("B1", 2))
+                .build();
+        return Layout.of(project, plan);
     }
 
     @Test

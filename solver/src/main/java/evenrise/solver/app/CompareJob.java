@@ -18,6 +18,8 @@ import evenrise.solver.compare.LeastPrice;
 import evenrise.solver.compare.PriceRange;
 import evenrise.solver.compare.QuantityPrices;
 import evenrise.solver.compare.Scenario;
+import evenrise.solver.compare.ScenarioPlanner;
+import evenrise.solver.compare.ScenarioPool;
 import evenrise.solver.compare.ScenarioResult;
 import evenrise.solver.compare.Scenarios;
 import evenrise.solver.compare.Sweep;
@@ -81,7 +83,6 @@ final class CompareJob {
                     JobFailed.Reason.INPUT, request.project().name() + ": no board type has outputs to use.");
         }
         QuietLibraries.hush();
-        Effort effort = request.effort();
         watch.at(Stage.SEARCHING);
         try {
             Optional<PriceRange> range = drawn(subject);
@@ -93,15 +94,14 @@ final class CompareJob {
             LeastPrice least = comparison.leastPrice(
                     tries,
                     request.tries(),
-                    effort.sideBySide(),
                     state -> listed(folder, state),
                     finding -> told(done.incrementAndGet(), request.tries(), finding));
             List<Scenarios.Cell> cells = request.leastOnly() || limit.isOver() ? List.of() : comparison.cells();
             List<Scenario> scenarios = scenarios(comparison, least, cells);
             Sweep sweep = sweep(variation, folder, read.notes(), false);
             done.set(0);
-            List<ScenarioResult> findings = sweep.run(
-                    scenarios, effort.sideBySide(), finding -> told(done.incrementAndGet(), scenarios.size(), finding));
+            List<ScenarioResult> findings =
+                    sweep.run(scenarios, finding -> told(done.incrementAndGet(), scenarios.size(), finding));
             watch.at(Stage.WRITING);
             WholeFile.write(folder.resolve("make-ups.csv"), Csv.of(LeastPriceText.values(least), least.basis()));
             WholeFile.write(folder.resolve("scenarios.csv"), Csv.of(CompareText.values(findings), least.basis()));
@@ -134,15 +134,16 @@ final class CompareJob {
     private Sweep sweep(Variation variation, Path folder, SideNotes notes, boolean endsSound) {
         Effort effort = request.effort();
         Sweep sweep = new Sweep(
-                variation,
-                folder,
-                notes,
-                effort.moves().getAsLong(),
-                effort.seed(),
-                endsSound,
-                endsSound ? CompareJob::tried : CompareJob::finished);
+                variation, folder, notes, effort.moves().getAsLong(), effort.seed(), endsSound, planner(endsSound));
         limit.whenOver(sweep::stop);
         return sweep;
+    }
+
+    private ScenarioPlanner planner(boolean endsSound) {
+        return request.grid()
+                .<ScenarioPlanner>map(access -> new ScenarioGrid(access, watch.notes()))
+                .orElseGet(() -> new ScenarioPool(
+                        request.effort().sideBySide(), found -> ScenarioWork.finished(found, endsSound)));
     }
 
     /** The list is there before the first plan is, and says after each what is known. */

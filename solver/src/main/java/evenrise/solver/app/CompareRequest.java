@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param draws prices at quantities that are drawn, where the project leaves some open; 0 for none
  * @param catalogue prices in the place of the project's own, .csv or .xlsx
  * @param limit time after which it ends with what it has, and tells what was not looked at; empty for none
+ * @param grid machines that plan in the place of this one; changes no plan
  * @since 0.1.0
  */
 public record CompareRequest(
@@ -31,7 +32,8 @@ public record CompareRequest(
         boolean leastOnly,
         int draws,
         Optional<Path> catalogue,
-        Optional<Duration> limit) {
+        Optional<Duration> limit,
+        Optional<GridAccess> grid) {
     public static final long USUAL_MOVES = 60_000;
     public static final int USUAL_TRIES = 60;
     public static final int MOST_DRAWS = 100_000;
@@ -84,6 +86,7 @@ public record CompareRequest(
                 Optional.empty(),
                 false,
                 0,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
     }

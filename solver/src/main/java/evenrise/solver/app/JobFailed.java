@@ -19,7 +19,9 @@ public final class JobFailed extends RuntimeException {
         /** An output could not be written; an earlier file is whole. */
         OUTPUT,
         /** No worker can be reached, or none that may be joined. */
-        GRID
+        GRID,
+        /** It was ended before there was anything to write. */
+        CANCELLED
     }
 
     private final Reason reason;

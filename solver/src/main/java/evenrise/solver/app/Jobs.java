@@ -37,7 +37,11 @@ public final class Jobs {
 
     /** @see #plan(PlanRequest) */
     public PlanResult plan(PlanRequest request, JobControl control) {
-        return watched(control, watch -> new PlanJob(planners, request, control, watch).run());
+        return watched(
+                control,
+                watch -> request.manySeeds()
+                        .map(manySeeds -> new SeedsJob(planners, request, manySeeds, control, watch).run())
+                        .orElseGet(() -> new PlanJob(planners, request, control, watch).run()));
     }
 
     /** Judges a plan from its assignments alone. */

@@ -3,6 +3,8 @@ package evenrise.solver.app;
 import evenrise.solver.grid.GridWork;
 import evenrise.solver.grid.StopSignal;
 import evenrise.solver.portfolio.PlanTask;
+import evenrise.solver.portfolio.ReworkTask;
+import evenrise.solver.portfolio.ScenarioTask;
 import evenrise.solver.portfolio.TrialTask;
 import java.io.ByteArrayInputStream;
 import java.io.DataInputStream;
@@ -14,7 +16,11 @@ final class KindsOfWork implements GridWork {
     private final Map<String, GridWork> kinds;
 
     KindsOfWork(PlannerSource planners) {
-        kinds = Map.of(PlanTask.KIND, new PlanWork(planners), TrialTask.KIND, new TrialWork());
+        kinds = Map.of(
+                PlanTask.KIND, new PlanWork(planners),
+                TrialTask.KIND, new TrialWork(),
+                ReworkTask.KIND, new ReworkWork(planners),
+                ScenarioTask.KIND, new ScenarioWork());
     }
 
     @Override

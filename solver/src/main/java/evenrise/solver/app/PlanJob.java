@@ -9,6 +9,7 @@ import evenrise.model.project.Project;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.nearby.NearbySearch;
+import evenrise.solver.report.AnnealingsText;
 import evenrise.solver.tidy.Tidying;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -77,7 +78,8 @@ final class PlanJob {
                 search.threads(),
                 outcome.firstFeasibleSeconds(),
                 control.cancellation().isCancelled(),
-                found.endedEarly());
+                found.endedEarly(),
+                AnnealingsText.sentence(outcome.ends()));
         return new PlanResult(evaluation, evaluation.plan(), findings, spent);
     }
 

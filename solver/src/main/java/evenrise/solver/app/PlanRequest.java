@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param few how far from the earlier plan; only where there is one
  * @param patience when a search for a time may end before it; not where moves are counted
  * @param documents of the plan, written too
+ * @param manySeeds by which seeds the plan is searched for, of which the best is kept, and where; empty for one search here
  * @since 0.1.0
  */
 public record PlanRequest(
@@ -24,7 +25,8 @@ public record PlanRequest(
         boolean placesAll,
         FewMoves few,
         Patience patience,
-        Optional<DocumentSet> documents) {
+        Optional<DocumentSet> documents,
+        Optional<ManySeeds> manySeeds) {
 
     /** Searched as long as is usual, and written nowhere. */
     public static PlanRequest of(Source project) {
@@ -37,6 +39,7 @@ public record PlanRequest(
                 false,
                 FewMoves.ANY,
                 Patience.ALL,
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -47,36 +50,44 @@ public record PlanRequest(
 
     public PlanRequest withFrom(Source value) {
         return new PlanRequest(
-                project, Optional.of(value), effort, target, resumes, placesAll, few, patience, documents);
+                project, Optional.of(value), effort, target, resumes, placesAll, few, patience, documents, manySeeds);
     }
 
     public PlanRequest withEffort(Effort value) {
-        return new PlanRequest(project, from, value, target, resumes, placesAll, few, patience, documents);
+        return new PlanRequest(project, from, value, target, resumes, placesAll, few, patience, documents, manySeeds);
     }
 
     public PlanRequest withTarget(PlanTarget value) {
-        return new PlanRequest(project, from, effort, value, resumes, placesAll, few, patience, documents);
+        return new PlanRequest(project, from, effort, value, resumes, placesAll, few, patience, documents, manySeeds);
     }
 
     public PlanRequest withResuming(boolean value) {
-        return new PlanRequest(project, from, effort, target, value, placesAll, few, patience, documents);
+        return new PlanRequest(project, from, effort, target, value, placesAll, few, patience, documents, manySeeds);
     }
 
     public PlanRequest withPlacingAll(boolean value) {
-        return new PlanRequest(project, from, effort, target, resumes, value, few, patience, documents);
+        return new PlanRequest(project, from, effort, target, resumes, value, few, patience, documents, manySeeds);
     }
 
     public PlanRequest withDocuments(DocumentSet value) {
-        return new PlanRequest(project, from, effort, target, resumes, placesAll, few, patience, Optional.of(value));
+        return new PlanRequest(
+                project, from, effort, target, resumes, placesAll, few, patience, Optional.of(value), manySeeds);
     }
 
     /** Not further from the plan to start at. */
     public PlanRequest withFewMoves(FewMoves value) {
-        return new PlanRequest(project, from, effort, target, resumes, placesAll, value, patience, documents);
+        return new PlanRequest(
+                project, from, effort, target, resumes, placesAll, value, patience, documents, manySeeds);
     }
 
     /** No longer than asked for. */
     public PlanRequest withPatience(Patience value) {
-        return new PlanRequest(project, from, effort, target, resumes, placesAll, few, value, documents);
+        return new PlanRequest(project, from, effort, target, resumes, placesAll, few, value, documents, manySeeds);
+    }
+
+    /** By these seeds, or on these machines, and the best of what they find. */
+    public PlanRequest withManySeeds(ManySeeds value) {
+        return new PlanRequest(
+                project, from, effort, target, resumes, placesAll, few, patience, documents, Optional.of(value));
     }
 }

@@ -24,6 +24,7 @@ public final class PlanTarget {
 
     private static final String PROJECT_ENDINGS = "(?i)(\\.project)?\\.(json|yaml|yml)$";
     private static final String PLAN_ENDING = ".plan.json";
+    private static final String ANSWERS_ENDING = ".answers";
 
     private final Optional<Path> file;
     private final Optional<OutputStream> stream;
@@ -66,6 +67,19 @@ public final class PlanTarget {
     Optional<Checkpoint> checkpoint() {
         return file.filter(path -> !Files.exists(path) || Files.isRegularFile(path))
                 .map(Checkpoint::besides);
+    }
+
+    /**
+     * Where answers of searches by many seeds are kept until the plan is written.
+     *
+     * @throws JobFailed where it goes to no file
+     */
+    Path answers() {
+        return file.filter(path -> !Files.exists(path) || Files.isRegularFile(path))
+                .map(path -> path.resolveSibling(path.getFileName() + ANSWERS_ENDING))
+                .orElseThrow(() -> new JobFailed(
+                        JobFailed.Reason.REQUEST,
+                        "what many searches find is kept beside the plan until all have ended. Name a file with -o."));
     }
 
     /** @throws JobFailed where the plan could not be written; an earlier file is whole then */

@@ -19,10 +19,7 @@ final class PlanWork implements GridWork {
     public byte[] output(byte[] input, StopSignal stop) throws InvalidInput {
         try {
             PlanTask task = PlanTask.of(input);
-            if (!task.softwareVersion().equals(ProgramVersion.ofThisProgram())) {
-                throw new InvalidInput("asked by version " + task.softwareVersion() + " of a worker of version "
-                        + ProgramVersion.ofThisProgram());
-            }
+            AskedVersion.refuseOther(task.softwareVersion());
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             CancelSwitch cancel = new CancelSwitch();
             stop.during(() -> plan(task, out, cancel), cancel::cancel);
@@ -35,9 +32,13 @@ final class PlanWork implements GridWork {
     }
 
     private void plan(PlanTask task, ByteArrayOutputStream out, CancelSwitch cancel) {
-        PlanRequest request = PlanRequest.of(Source.stream(new ByteArrayInputStream(task.project()), task.name()))
+        PlanRequest alone = PlanRequest.of(Source.stream(new ByteArrayInputStream(task.project()), task.name()))
                 .withEffort(Effort.ofMoves(task.moves()).withSeed(task.seed()).withThreads(1))
+                .withPlacingAll(task.placesAll())
                 .withTarget(PlanTarget.stream(out));
+        PlanRequest request = task.from()
+                .map(plan -> alone.withFrom(Source.stream(new ByteArrayInputStream(plan), "the plan to start at")))
+                .orElse(alone);
         JobControl control = new JobControl(JobListener.NONE, cancel);
         try (Watch watch = new Watch(control.listener())) {
             new PlanJob(planners, request, control, watch).run();

@@ -40,7 +40,14 @@ final class ReworkJob {
                     JobFailed.Reason.REQUEST,
                     "towards a plan that is given nothing is searched for. Give --to or --resume, not both.");
         }
-        Effort effort = asked.effort();
+        if (asked.resumes() && asked.manySeeds().isPresent()) {
+            throw new JobFailed(
+                    JobFailed.Reason.REQUEST,
+                    "searches by many seeds or on other machines go on where they ended, without --resume.");
+        }
+        Effort effort = asked.manySeeds()
+                .map(manySeeds -> manySeeds.ofEach(asked.effort()))
+                .orElse(asked.effort());
         PlanningRequest request = new PlanningRequest(
                 start.project(), Optional.of(start.built()), effort.budget(), effort.seed(), effort.searches());
         return run(start, request, folder);
@@ -59,12 +66,12 @@ final class ReworkJob {
         BuiltPlant plant = start.plant();
         NightLimits night = night(plant);
         ReworkSearch search = new ReworkSearch(planners, asked, control, watch);
-        Optional<ReworkCheckpoint> kept = asked.target().isPresent()
+        Optional<ReworkCheckpoint> kept = asked.target().isPresent() || asked.manySeeds().isPresent()
                 ? Optional.empty()
                 : Optional.of(new ReworkCheckpoint(asked, start, watch.notes()));
-        ReworkSearch.Found found = kept.isEmpty()
+        ReworkSearch.Found found = asked.target().isPresent()
                 ? search.given(start.sha256(), request, plant, start.judged(target(project)))
-                : search.search(start.sha256(), request, plant, night, kept.get());
+                : search.search(start.sha256(), request, plant, night, kept);
         watch.at(Stage.ORDERING);
         OrderOfWork work = new OrderOfWork(plant, found.chosen().plan(), night);
         WorkOrder order = work.withAtLeast(asked.deadAtOnce());

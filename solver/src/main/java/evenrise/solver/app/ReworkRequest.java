@@ -19,6 +19,7 @@ import java.util.OptionalInt;
  * @param target the plan to work towards; searched for where there is none
  * @param was the project as it was when the plan was built, which says what gear draws that is gone
  * @param resumes whether it goes on from what an earlier one into this folder found that was cut off
+ * @param manySeeds by which seeds plans are searched for, and where; empty for one search here
  * @since 0.1.0
  */
 public record ReworkRequest(
@@ -34,7 +35,8 @@ public record ReworkRequest(
         NightOptions night,
         Optional<Source> target,
         Optional<Source> was,
-        boolean resumes) {
+        boolean resumes,
+        Optional<ManySeeds> manySeeds) {
     public ReworkRequest {
         if (deadAtOnce < 1) {
             throw new IllegalArgumentException("deadAtOnce is " + deadAtOnce + ", expected at least 1");
@@ -62,7 +64,8 @@ public record ReworkRequest(
                 NightOptions.NONE,
                 Optional.empty(),
                 Optional.empty(),
-                false);
+                false,
+                Optional.empty());
     }
 
     public ReworkRequest withNight(NightOptions value) {
@@ -79,7 +82,8 @@ public record ReworkRequest(
                 value,
                 target,
                 was,
-                resumes);
+                resumes,
+                manySeeds);
     }
 
     /** The order of work from the plan as built to another, whatever it is. */
@@ -97,7 +101,8 @@ public record ReworkRequest(
                 night,
                 Optional.of(value),
                 was,
-                resumes);
+                resumes,
+                manySeeds);
     }
 
     public ReworkRequest withEffort(Effort value) {
@@ -114,7 +119,8 @@ public record ReworkRequest(
                 night,
                 target,
                 was,
-                resumes);
+                resumes,
+                manySeeds);
     }
 
     /** Beside the project as it was when the plan was built. */
@@ -132,7 +138,8 @@ public record ReworkRequest(
                 night,
                 target,
                 Optional.of(value),
-                resumes);
+                resumes,
+                manySeeds);
     }
 
     /** Going on from what an earlier one into this folder found that was cut off. */
@@ -150,6 +157,26 @@ public record ReworkRequest(
                 night,
                 target,
                 was,
-                true);
+                true,
+                manySeeds);
+    }
+
+    /** By these seeds, or on these machines. */
+    public ReworkRequest withManySeeds(ManySeeds value) {
+        return new ReworkRequest(
+                project,
+                plan,
+                measured,
+                folder,
+                effort,
+                perMoveAmps,
+                maxMoves,
+                deadAtOnce,
+                keepsRunning,
+                night,
+                target,
+                was,
+                resumes,
+                Optional.of(value));
     }
 }

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param firstFeasibleSeconds when the first plan without a broken hard rule was there; empty where there was none
  * @param wasCancelled whether the search was ended before its budget was used
  * @param endedEarly why it ended before its time, where it was asked to end when that is enough
+ * @param outlook what other tries came to, and so what one more may bring, in sentences; empty where nothing is known
  * @since 0.1.0
  */
 public record SearchSpent(
@@ -21,9 +22,10 @@ public record SearchSpent(
         int threads,
         OptionalDouble firstFeasibleSeconds,
         boolean wasCancelled,
-        Optional<String> endedEarly) {
+        Optional<String> endedEarly,
+        Optional<String> outlook) {
 
     SearchFacts facts() {
-        return new SearchFacts(seconds, moves, seed, threads, firstFeasibleSeconds, wasCancelled, endedEarly);
+        return new SearchFacts(seconds, moves, seed, threads, firstFeasibleSeconds, wasCancelled, endedEarly, outlook);
     }
 }

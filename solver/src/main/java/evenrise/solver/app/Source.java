@@ -11,7 +11,9 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -83,6 +85,11 @@ public final class Source {
 
     Reading<Project> project() {
         return stream.map(in -> ProjectFile.read(in, name)).orElseGet(() -> ProjectFile.read(path.orElseThrow()));
+    }
+
+    /** All of it; a stream is used up then. */
+    byte[] bytes() throws IOException {
+        return stream.isPresent() ? stream.get().readAllBytes() : Files.readAllBytes(path.orElseThrow());
     }
 
     Reading<Plan> plan() {

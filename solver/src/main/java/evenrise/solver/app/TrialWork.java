@@ -20,10 +20,7 @@ final class TrialWork implements GridWork {
     public byte[] output(byte[] input, StopSignal stop) throws InvalidInput {
         try {
             TrialTask task = TrialTask.of(input);
-            if (!task.softwareVersion().equals(ProgramVersion.ofThisProgram())) {
-                throw new InvalidInput("asked by version " + task.softwareVersion() + " of a worker of version "
-                        + ProgramVersion.ofThisProgram());
-            }
+            AskedVersion.refuseOther(task.softwareVersion());
             Trials trials = none(AuditJob.Subject.of(
                             Source.stream(new ByteArrayInputStream(task.project()), "the project"),
                             Source.stream(new ByteArrayInputStream(task.plan()), "the plan"),

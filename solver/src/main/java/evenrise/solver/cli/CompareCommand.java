@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -32,7 +33,8 @@ import picocli.CommandLine.Spec;
             "  evenrise compare hall.project.json -o estimate --panels 3..6 --boards 6..14 --moves 200000",
             "  evenrise compare hall.project.json -o estimate --least-only --tries 200",
             "  evenrise compare hall.project.json -o estimate --least-only --draws 500",
-            "  evenrise compare hall.project.json -o estimate --catalogue prices.xlsx"
+            "  evenrise compare hall.project.json -o estimate --catalogue prices.xlsx",
+            "  evenrise compare hall.project.json -o estimate --grid ws1,ws2 --keys keys/desk"
         })
 final class CompareCommand implements Callable<Integer> {
     private final Terminal terminal;
@@ -129,6 +131,9 @@ final class CompareCommand implements Callable<Integer> {
             description = "Scenarios side by side. Default: one for each processor, at most 8.")
     private Integer threads;
 
+    @Mixin
+    private GridOptions grid;
+
     CompareCommand(Terminal terminal, Jobs jobs, Interruption interruption) {
         this.terminal = terminal;
         this.jobs = jobs;
@@ -148,7 +153,8 @@ final class CompareCommand implements Callable<Integer> {
                 leastOnly,
                 draws(),
                 Optional.ofNullable(catalogue).map(Source::path),
-                Optional.ofNullable(time));
+                Optional.ofNullable(time),
+                grid.access(spec.commandLine()));
         CompareResult result = jobs.compare(request, ProgressView.control(terminal, false, interruption));
         terminal.print(terminal.out(), result.text(terminal.outStyle(false)));
         terminal.print(

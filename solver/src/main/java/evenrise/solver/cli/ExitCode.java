@@ -23,7 +23,7 @@ final class ExitCode {
     static final int LIMITS_BROKEN = 6;
     /** No worker of other machines can be reached, or none that may be joined. */
     static final int NO_WORKER = 7;
-    /** Interrupted; the best plan so far is written. */
+    /** Interrupted; the best plan so far is written, where there is one. */
     static final int INTERRUPTED = 130;
 
     private ExitCode() {}
@@ -35,6 +35,7 @@ final class ExitCode {
             case INPUT -> BAD_INPUT;
             case OUTPUT -> NOT_WRITTEN;
             case GRID -> NO_WORKER;
+            case CANCELLED -> INTERRUPTED;
         };
     }
 
@@ -70,7 +71,7 @@ final class ExitCode {
             case NOT_WRITTEN -> "an output could not be written; an earlier file stays whole";
             case LIMITS_BROKEN -> "the plan breaks an electrical limit; with --strict, or leaves a check open";
             case NO_WORKER -> "no worker is reached, or none that may be joined; what was found is kept";
-            case INTERRUPTED -> "interrupted; the best plan so far is written";
+            case INTERRUPTED -> "interrupted; the best plan so far is written, where there is one";
             default -> throw new IllegalArgumentException("no exit code " + code);
         };
     }

@@ -41,6 +41,7 @@ import picocli.CommandLine.Spec;
             "  evenrise plan hall.project.json --from a.json      goes on from an earlier plan",
             "  evenrise plan hall.project.json --from a.json --max-moves 8 -o b.json",
             "  evenrise plan hall.project.json --moves 200000     the same plan each time",
+            "  evenrise plan hall.project.json --moves 200000 --seeds 1..20 --grid ws1,ws2 --keys keys/desk",
             "  evenrise plan - -o - < hall.yaml > hall.plan.json",
             "%nCurrents are in ampere: running and neutral currents rms, peaks instantaneous. Times are in seconds."
         })
@@ -101,6 +102,9 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private PatienceOptions patience;
 
+    @Mixin
+    private ManySeedsOptions manySeeds;
+
     @Option(names = "--quiet", description = "No progress and no summary; failures and broken rules only.")
     private boolean isQuiet;
 
@@ -133,7 +137,8 @@ final class PlanCommand implements Callable<Integer> {
                 few(),
                 patience.patience(spec.commandLine()),
                 Optional.ofNullable(report)
-                        .map(folder -> DocumentSet.into(Source.path(folder)).withOverwriting(isForced)));
+                        .map(folder -> DocumentSet.into(Source.path(folder)).withOverwriting(isForced)),
+                manySeeds.manySeeds(spec.commandLine()));
         PlanResult result = jobs.plan(request, ProgressView.control(terminal, isQuiet, interruption));
         if (isQuiet) {
             sayWhatIsBroken(result.evaluation().assessment());

@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
             "  evenrise rework hall.project.json built.plan.json --to new.plan.json -o rework",
             "  evenrise rework hall.project.json panels.xlsx --was hall-before.project.json -o rework",
             "  evenrise rework hall.project.json built.plan.json --per-move 2.5 --dead-at-once 4 -o rework",
+            "  evenrise rework hall.project.json built.plan.json --seeds 1..8 --moves 200000 -o rework",
             "%nA move is a breaker re-terminated or a control lead re-landed; --moves counts changes tried in the"
                     + " search.",
             "Currents are in ampere: running and neutral currents rms, peaks instantaneous. Times are in seconds."
@@ -54,6 +55,9 @@ final class ReworkCommand implements Callable<Integer> {
 
     @Mixin
     private ReworkOptions options;
+
+    @Mixin
+    private ManySeedsOptions manySeeds;
 
     @Parameters(index = "0", paramLabel = "PROJECT", description = "Project file; - reads standard input.")
     private String project;
@@ -99,7 +103,8 @@ final class ReworkCommand implements Callable<Integer> {
                 options.night(),
                 options.target().map(terminal::source),
                 options.was().map(terminal::source),
-                options.isResuming());
+                options.isResuming(),
+                manySeeds.manySeeds(spec.commandLine()));
         ReworkResult result = jobs.rework(request, ProgressView.control(terminal, isQuiet, interruption));
         if (!isQuiet) {
             terminal.print(terminal.out(), result.text(terminal.outStyle(false)));

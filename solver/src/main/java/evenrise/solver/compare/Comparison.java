@@ -50,14 +50,13 @@ public final class Comparison {
      * @param state told of what is known, from time to time
      * @param finding told of each plan as it comes
      */
-    public LeastPrice leastPrice(
-            Sweep sweep, int tries, int threads, Consumer<LeastPrice> state, Consumer<ScenarioResult> finding)
+    public LeastPrice leastPrice(Sweep sweep, int tries, Consumer<LeastPrice> state, Consumer<ScenarioResult> finding)
             throws WriteFailed {
         MakeUps makeUps = new MakeUps(
                 variation,
                 prices,
                 panels.orElse(CountRange.ANY).less(variation.panelsThatStay().size()),
                 boards.orElse(CountRange.ANY).less(variation.boardsThatStay().size()));
-        return new LeastPriceSearch(variation, prices, basis, makeUps, sweep, threads, state).run(tries, finding);
+        return new LeastPriceSearch(variation, prices, basis, makeUps, sweep, state).run(tries, finding);
     }
 }

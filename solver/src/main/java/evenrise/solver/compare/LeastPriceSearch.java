@@ -32,7 +32,6 @@ final class LeastPriceSearch {
     private final KindPrices prices;
     private final List<String> basis;
     private final Sweep sweep;
-    private final int threads;
     private final TreeMap<Integer, Judged> known = new TreeMap<>();
     private final Consumer<LeastPrice> told;
     private int cheapest = Integer.MAX_VALUE;
@@ -47,14 +46,12 @@ final class LeastPriceSearch {
             List<String> basis,
             MakeUps makeUps,
             Sweep sweep,
-            int threads,
             Consumer<LeastPrice> told) {
         this.variation = variation;
         this.prices = prices;
         this.basis = basis;
         this.makeUps = makeUps;
         this.sweep = sweep;
-        this.threads = threads;
         this.told = told;
     }
 
@@ -75,7 +72,7 @@ final class LeastPriceSearch {
             }
             left -= round.size();
             List<Scenario> scenarios = round.stream().map(this::scenario).toList();
-            List<ScenarioResult> results = sweep.run(scenarios, threads, finding);
+            List<ScenarioResult> results = sweep.run(scenarios, finding);
             for (ScenarioResult result : results) {
                 int number = round.get(scenarios.indexOf(result.scenario()));
                 Standing standing = result.isSound() ? Standing.SOUND : Standing.UNDECIDED;

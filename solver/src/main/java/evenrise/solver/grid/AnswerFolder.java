@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Answers that have landed, a file each, named by the job's key and written whole: what is there stays as it is, and a run
@@ -22,6 +23,7 @@ public final class AnswerFolder implements AutoCloseable {
     private final String ending;
     private final FileChannel channel;
     private final FileLock lock;
+    private boolean isCleared;
 
     private AnswerFolder(Path folder, String ending, FileChannel channel, FileLock lock) {
         this.folder = folder;
@@ -73,13 +75,37 @@ public final class AnswerFolder implements AutoCloseable {
         return true;
     }
 
+    /** Removes every answer, and the folder where nothing else is in it: nobody needs them any more. */
+    public void clear() throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path each : files.filter(file -> file.getFileName().toString().endsWith(ending))
+                    .toList()) {
+                Files.delete(each);
+            }
+        }
+        isCleared = true;
+    }
+
     private Path file(String key) {
         return folder.resolve(key + ending);
     }
 
     @Override
     public void close() throws IOException {
+        if (isCleared) {
+            // Before it is let go: whoever comes next makes one of his own.
+            Files.deleteIfExists(folder.resolve(LOCK));
+        }
         lock.release();
         channel.close();
+        if (isCleared && isEmpty()) {
+            Files.deleteIfExists(folder);
+        }
+    }
+
+    private boolean isEmpty() throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.findAny().isEmpty();
+        }
     }
 }

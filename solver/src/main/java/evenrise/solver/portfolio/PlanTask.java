@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.Optional;
 
 /**
  * One plan that is to be found, as bytes: everything that decides what comes out, and nothing else.
@@ -17,10 +18,25 @@ import java.util.HexFormat;
  * @param project bytes of the project's file
  * @param seed of chance
  * @param moves that the search tries, by one thread
+ * @param from bytes of an earlier plan to start at, JSON; empty for none
+ * @param placesAll whether a place that breaks a rating is better than none
  */
-public record PlanTask(String softwareVersion, String name, byte[] project, int seed, int moves) {
-    public static final String KIND = "evenrise-plan-task/1";
+public record PlanTask(
+        String softwareVersion,
+        String name,
+        byte[] project,
+        long seed,
+        long moves,
+        Optional<byte[]> from,
+        boolean placesAll) {
+    public static final String KIND = "evenrise-plan-task/2";
     private static final int MOST_BYTES = 1 << 30;
+    private static final byte[] NONE = {};
+
+    /** From no earlier plan, and no place that breaks a rating. */
+    public PlanTask(String softwareVersion, String name, byte[] project, long seed, long moves) {
+        this(softwareVersion, name, project, seed, moves, Optional.empty(), false);
+    }
 
     public byte[] bytes() {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -28,10 +44,13 @@ public record PlanTask(String softwareVersion, String name, byte[] project, int 
             out.writeUTF(KIND);
             out.writeUTF(softwareVersion);
             out.writeUTF(name);
-            out.writeInt(seed);
-            out.writeInt(moves);
+            out.writeLong(seed);
+            out.writeLong(moves);
+            out.writeBoolean(placesAll);
+            out.writeBoolean(from.isPresent());
             out.writeInt(project.length);
             out.write(project);
+            out.write(from.orElse(NONE));
         } catch (IOException e) {
             throw new IllegalStateException("memory takes what is written", e);
         }
@@ -47,13 +66,17 @@ public record PlanTask(String softwareVersion, String name, byte[] project, int 
             }
             String version = in.readUTF();
             String name = in.readUTF();
-            int seed = in.readInt();
-            int moves = in.readInt();
+            long seed = in.readLong();
+            long moves = in.readLong();
+            boolean placesAll = in.readBoolean();
+            boolean hasFrom = in.readBoolean();
             int length = in.readInt();
             if (length < 0 || length > MOST_BYTES) {
                 throw new IOException("a project of " + length + " bytes");
             }
-            return new PlanTask(version, name, in.readNBytes(length), seed, moves);
+            byte[] project = in.readNBytes(length);
+            Optional<byte[]> from = hasFrom ? Optional.of(in.readAllBytes()) : Optional.empty();
+            return new PlanTask(version, name, project, seed, moves, from, placesAll);
         }
     }
 

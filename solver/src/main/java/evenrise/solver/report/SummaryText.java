@@ -67,6 +67,7 @@ public final class SummaryText {
                 .text((search.wasInterrupted() ? "Interrupted; the best plan so far is kept. " : "")
                         + searched(search));
         search.endedEarly().ifPresent(why -> title.text("Ended before its time: " + why + "."));
+        search.outlook().ifPresent(title::text);
         MovedText.of(evaluation).ifPresent(title::text);
         GuessedField.counted(project)
                 .ifPresent(count -> title.text("Guessed: " + count + "; 'evenrise audit --guessed' lists them."));

@@ -6,6 +6,7 @@ import evenrise.model.project.Project;
 import evenrise.solver.compare.BidSpare;
 import evenrise.solver.compare.Comparison;
 import evenrise.solver.compare.LeastPrice;
+import evenrise.solver.compare.ScenarioPool;
 import evenrise.solver.compare.Sweep;
 import evenrise.solver.compare.Variation;
 import java.lang.management.ManagementFactory;
@@ -70,11 +71,11 @@ final class PricesBenchmark {
         Path folder = Files.createTempDirectory("prices");
         long begin = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
         Variation variation = new Variation(BidSpare.USUAL.on(project));
-        Sweep none = new Sweep(variation, folder, SideNotes.NONE, 1, 1, true, any -> {
+        Sweep none = new Sweep(variation, folder, SideNotes.NONE, 1, 1, true, new ScenarioPool(1, any -> {
             throw new IllegalStateException("nothing is planned here");
-        });
+        }));
         LeastPrice prices = new Comparison(variation, List.of(), Optional.empty(), Optional.empty())
-                .leastPrice(none, 0, 1, state -> {}, finding -> {});
+                .leastPrice(none, 0, state -> {}, finding -> {});
         double seconds = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - begin) / 1e9;
         Files.delete(folder);
         return new Listed(prices, seconds);

@@ -68,8 +68,15 @@ class ScenariosTest {
         return new Comparison(new Variation(project), List.of(), panels, boards).cells();
     }
 
-    private Sweep sweep(Project project) {
-        return new Sweep(new Variation(project), folder, SideNotes.NONE, 2_000, 1, false, StandIns.finisher());
+    private Sweep sweep(Project project, int threads) {
+        return new Sweep(
+                new Variation(project),
+                folder,
+                SideNotes.NONE,
+                2_000,
+                1,
+                false,
+                new ScenarioPool(threads, StandIns.finisher()));
     }
 
     @Test
@@ -137,8 +144,8 @@ class ScenariosTest {
                         .flatMap(cell -> cell.scenarios().stream())
                         .toList();
 
-        List<ScenarioResult> first = sweep(project(5, 5, 5).build()).run(scenarios, 2, any -> {});
-        List<ScenarioResult> second = sweep(project(5, 5, 5).build()).run(scenarios, 1, any -> {});
+        List<ScenarioResult> first = sweep(project(5, 5, 5).build(), 2).run(scenarios, any -> {});
+        List<ScenarioResult> second = sweep(project(5, 5, 5).build(), 1).run(scenarios, any -> {});
 
         assertThat(first)
                 .hasSameSizeAs(scenarios)
@@ -154,10 +161,10 @@ class ScenariosTest {
                         .stream()
                         .flatMap(cell -> cell.scenarios().stream())
                         .toList();
-        Sweep sweep = sweep(project(5, 5).build());
+        Sweep sweep = sweep(project(5, 5).build(), 1);
         sweep.stop();
 
-        assertThat(sweep.run(scenarios, 1, any -> {})).isEmpty();
+        assertThat(sweep.run(scenarios, any -> {})).isEmpty();
         assertThat(folder).isEmptyDirectory();
     }
 

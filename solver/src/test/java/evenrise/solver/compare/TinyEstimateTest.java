@@ -65,10 +65,16 @@ class TinyEstimateTest {
         Project project = TinyEstimate.of(seed);
         Variation variation = new Variation(project);
         Sweep sweep = new Sweep(
-                variation, folder.resolve("" + seed), SideNotes.NONE, 300, seed, true, TinyEstimateTest::finished);
+                variation,
+                folder.resolve("" + seed),
+                SideNotes.NONE,
+                300,
+                seed,
+                true,
+                new ScenarioPool(1, TinyEstimateTest::finished));
         Files.createDirectories(folder.resolve("" + seed));
         LeastPrice least = new Comparison(variation, List.of(), Optional.empty(), Optional.empty())
-                .leastPrice(sweep, 6, 1, state -> {}, finding -> {});
+                .leastPrice(sweep, 6, state -> {}, finding -> {});
         double limit = Math.min(
                 least.undecidedFrom(),
                 least.cheapest().map(each -> each.makeUp().price()).orElse(Double.POSITIVE_INFINITY));

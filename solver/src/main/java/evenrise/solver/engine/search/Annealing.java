@@ -1,6 +1,9 @@
 package evenrise.solver.engine.search;
 
 import evenrise.solver.engine.state.CompiledProject;
+import evenrise.solver.engine.state.PlanSums;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.optaplanner.core.impl.localsearch.decider.acceptor.AbstractAcceptor;
 import org.optaplanner.core.impl.localsearch.scope.LocalSearchMoveScope;
@@ -25,6 +28,7 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
     private final Cycle cycle;
     private final Repair repair;
     private final boolean isSmall;
+    private final List<Double> ends = new ArrayList<>();
     private PlanScoreCalculator calculator;
     private double energy;
     private long hardCharge;
@@ -53,7 +57,10 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
 
     @Override
     public void stepStarted(LocalSearchStepScope<WorkingPlan> scope) {
-        cycle.budgetUsed(scope.getTimeGradient());
+        boolean wasGentle = cycle.isGentle();
+        if (cycle.budgetUsed(scope.getTimeGradient()) && !wasGentle) {
+            note();
+        }
         if (calculator.enterStage(cycle.stage())) {
             calculator.calculateScore();
             energy = calculator.energy();
@@ -86,6 +93,26 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
             return energyRise / repair.leniency() + chargeRise / repair.temperature();
         }
         return chargeRise > 0 ? Double.POSITIVE_INFINITY : energyRise;
+    }
+
+    /** What an annealing has come to; of one that ends with a broken rule, nothing. */
+    private void note() {
+        PlanSums sums = calculator.sums();
+        if (sums.hardCharge() == 0) {
+            ends.add(sums.objective());
+        }
+    }
+
+    @Override
+    public void phaseEnded(LocalSearchPhaseScope<WorkingPlan> scope) {
+        if (cycle.isSpent()) {
+            note();
+        }
+    }
+
+    /** Objectives in which annealings have ended, those that keep what was good not among them. */
+    List<Double> ends() {
+        return ends;
     }
 
     @Override

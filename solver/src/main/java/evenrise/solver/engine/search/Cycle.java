@@ -20,6 +20,8 @@ final class Cycle {
     /** A gentle annealing looks at the profile as others do at this part of their way. */
     private static final double GENTLE_STAGE = 0.6;
 
+    private static final double ALL_BUT_STEPS = 0.999;
+
     private final boolean beginsGently;
     private double length;
     private double moves;
@@ -32,15 +34,20 @@ final class Cycle {
         length = FEWEST_MOVES + MOVES_PER_SQUARE * compiled.loadCount() * compiled.loadCount();
     }
 
-    /** @param used part of the whole budget that is used, from 0 to 1 */
-    void budgetUsed(double used) {
+    /**
+     * @param used part of the whole budget that is used, from 0 to 1
+     * @return whether an annealing has ended, and another begins
+     */
+    boolean budgetUsed(double used) {
         budgetUsed = used;
-        if (progress() >= 1 && used < 1) {
+        boolean hasEnded = progress() >= 1 && used < 1;
+        if (hasEnded) {
             number++;
             length *= GROWTH;
             moves = 0;
             begun = used;
         }
+        return hasEnded;
     }
 
     void move() {
@@ -53,6 +60,11 @@ final class Cycle {
         double end = isFirst() ? firstPart : 1;
         double byBudget = begun < end ? (budgetUsed - begun) / (end - begun) : 1;
         return Math.min(1, Math.max(byBudget, moves / length));
+    }
+
+    /** Whether the budget is used but for a step or two, and with it the last annealing. */
+    boolean isSpent() {
+        return budgetUsed > ALL_BUT_STEPS;
     }
 
     /** How far the energy is through its stages, from 0 to 1. */

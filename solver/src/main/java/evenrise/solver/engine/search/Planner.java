@@ -59,8 +59,10 @@ public final class Planner {
         progress.whenProven(this::stop);
         WorkingPlan best = first;
         long moves = 0;
+        List<Double> ends = new ArrayList<>();
         for (Search.Result result : besides(() -> prove(incumbent))) {
             moves += result.moves();
+            ends.addAll(result.ends());
             if (best.score() == null || result.plan().score().compareTo(best.score()) > 0) {
                 best = result.plan();
             }
@@ -77,7 +79,7 @@ public final class Planner {
         progress.finish();
         Plan plan = mapper.toPlan(best.snapshot());
         return new PlanningOutcome(
-                plan, moves, progress.elapsedSeconds(), progress.firstFeasibleSeconds(), progress.provenAmps());
+                plan, moves, progress.elapsedSeconds(), progress.firstFeasibleSeconds(), progress.provenAmps(), ends);
     }
 
     /**

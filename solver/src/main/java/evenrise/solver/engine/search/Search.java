@@ -2,8 +2,9 @@ package evenrise.solver.engine.search;
 
 import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningRequest;
-import evenrise.solver.engine.state.CompiledProject;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.heuristic.selector.common.SelectionCacheType;
@@ -32,11 +33,13 @@ final class Search implements Callable<Search.Result> {
     /**
      * @param plan the best plan found
      * @param moves tried
+     * @param ends objectives in which its annealings have ended
      */
-    record Result(WorkingPlan plan, long moves) {}
+    record Result(WorkingPlan plan, long moves, List<Double> ends) {}
 
     private final WorkingPlan start;
     private final DefaultSolver<WorkingPlan> solver;
+    private final Supplier<List<Double>> ends;
     private volatile boolean stopped;
 
     /** A search that mends what is broken and anneals the objective. */
@@ -49,17 +52,23 @@ final class Search implements Callable<Search.Result> {
             SearchProgress progress) {
         long seed = request.seed() + 1_000_003L * number;
         SolverConfig config = config(termination(request.budget(), startNanos), seed);
-        return new Search(start, build(config, start.compiled(), isGentle, seed), progress);
+        Annealing annealing = new Annealing(start.compiled(), isGentle, seed);
+        return new Search(start, build(config, annealing), annealing::ends, progress);
     }
 
     /** A search that somebody leads. */
     static Search steered(
             WorkingPlan start, Steering steering, Budget budget, long seed, long startNanos, SearchProgress progress) {
-        return new Search(start, build(config(termination(budget, startNanos), seed), steering), progress);
+        return new Search(start, build(config(termination(budget, startNanos), seed), steering), List::of, progress);
     }
 
-    private Search(WorkingPlan start, DefaultSolver<WorkingPlan> solver, SearchProgress progress) {
+    private Search(
+            WorkingPlan start,
+            DefaultSolver<WorkingPlan> solver,
+            Supplier<List<Double>> ends,
+            SearchProgress progress) {
         this.start = start;
+        this.ends = ends;
         this.solver = solver;
         solver.addPhaseLifecycleListener(new PhaseLifecycleListenerAdapter<>() {
             @Override
@@ -73,11 +82,9 @@ final class Search implements Callable<Search.Result> {
                 progress.offer(event.getNewBestSolution(), (HardSoftLongScore) event.getNewBestScore(), moves()));
     }
 
-    /** A solver that anneals, at first gently or at once hot. */
-    static DefaultSolver<WorkingPlan> build(
-            SolverConfig config, CompiledProject compiled, boolean isGentle, long seed) {
-        DefaultSolver<WorkingPlan> solver = solver(config);
-        return withOnePhase(solver, config, new MoveStream(), new Annealing(compiled, isGentle, seed));
+    /** A solver that anneals. */
+    static DefaultSolver<WorkingPlan> build(SolverConfig config, Annealing annealing) {
+        return withOnePhase(solver(config), config, new MoveStream(), annealing);
     }
 
     /** A solver that somebody leads. */
@@ -125,7 +132,7 @@ final class Search implements Callable<Search.Result> {
 
     @Override
     public Result call() {
-        return new Result(solver.solve(start), moves());
+        return new Result(solver.solve(start), moves(), ends.get());
     }
 
     void stop() {

@@ -100,7 +100,8 @@ class ScoreTest {
         WorkingPlan start = WorkingPlan.of(compiled, sums.snapshot());
         SolverConfig config = AssertedSearch.asserting(moves, seed);
 
-        WorkingPlan found = Search.build(config, compiled, false, seed).solve(start);
+        WorkingPlan found =
+                Search.build(config, new Annealing(compiled, false, seed)).solve(start);
 
         assertThat(found.score()).isEqualTo(new NaiveScoreCalculator().calculateScore(found));
     }

@@ -16,22 +16,6 @@ import java.util.concurrent.TimeUnit;
 /** Processes on this machine's loopback, at ports of their own. */
 final class Fleet implements AutoCloseable {
     private static final long PATIENCE_SECONDS = 120;
-    private static final List<String> OPENED = List.of(
-            "java.io",
-            "java.lang",
-            "java.lang.invoke",
-            "java.math",
-            "java.net",
-            "java.nio",
-            "java.text",
-            "java.time",
-            "java.util",
-            "java.util.concurrent",
-            "java.util.concurrent.atomic",
-            "java.util.concurrent.locks",
-            "jdk.internal.access",
-            "jdk.internal.misc",
-            "sun.nio.ch");
 
     private final List<String> options;
     private final List<Process> processes = new ArrayList<>();
@@ -142,16 +126,25 @@ final class Fleet implements AutoCloseable {
         return start("driver", hosts(), software, keys);
     }
 
+    /** @param shell what a shell does before the driver takes its place, such as to set limits */
+    Member driverAfter(String shell, String software) {
+        return start(List.of("bash", "-c", shell + "; exec \"$@\"", "driver"), "driver", hosts(), software, "-");
+    }
+
     private String hosts() {
         return String.join(",", ports.stream().map(port -> "127.0.0.1:" + port).toList());
     }
 
     private Member start(String... arguments) {
-        List<String> command = new ArrayList<>();
+        return start(List.of(), arguments);
+    }
+
+    private Member start(List<String> before, String... arguments) {
+        List<String> command = new ArrayList<>(before);
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.addAll(List.of("-Xmx160m", "-XX:+UseSerialGC"));
+        command.addAll(List.of("-Xmx160m", "-XX:+UseSerialGC", "-XX:-UsePerfData"));
         command.addAll(options);
-        OPENED.forEach(name -> command.add("--add-opens=java.base/" + name + "=ALL-UNNAMED"));
+        command.addAll(OpenedPackages.options());
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), FleetMember.class.getName()));
         command.addAll(List.of(arguments));
         try {

@@ -55,8 +55,8 @@ final class FleetMember {
         for (String line = in.readLine(); line != null; line = in.readLine()) {
             String[] words = line.split(" ");
             List<String> jobs = List.of(words).subList(1, words.length);
-            try (AnswerFolder answers =
-                    AnswerFolder.held(Path.of(words[0]), ".answer").orElseThrow()) {
+            try (AnswerFolder answers = AnswerFolder.held(Path.of(words[0]), ".answer")
+                    .orElseThrow(() -> new IllegalStateException("another driver holds the folder"))) {
                 new IgniteGrid(site, System.out::println)
                         .run(open(answers, jobs), (job, answer) -> land(answers, job, answer), new StopSignal());
                 System.out.println("run ended");
@@ -95,7 +95,7 @@ final class FleetMember {
             boolean isFirst = answers.land(job.key(), ((GridAnswer.Done) answer).output());
             System.out.println((isFirst ? "landed " : "landed again ") + job.name());
         } catch (evenrise.model.file.WriteFailed e) {
-            throw new IllegalStateException(e);
+            throw new IllegalStateException(e.getMessage(), e);
         }
     }
 }

@@ -18,6 +18,9 @@ final class FleetWork implements GridWork {
     /** Asks for more memory than there is. */
     static final String MEMORY = "memory";
 
+    /** Answers so many bytes. */
+    static final String BULK = "bulk";
+
     static final String THROW = "throw";
     static final String INVALID = "invalid";
     /** Keeps a processor busy. */
@@ -43,6 +46,9 @@ final class FleetWork implements GridWork {
             case MEMORY -> throw new IllegalStateException("there were " + new long[Integer.MAX_VALUE / 2].length);
             case THROW -> throw new AssertionError("thrown");
             case SPIN -> spin(Long.parseLong(words[2]));
+            case BULK -> {
+                return new byte[Integer.parseInt(words[2])];
+            }
             case INVALID -> throw new InvalidInput("no project");
             default -> {
                 // It echoes.
