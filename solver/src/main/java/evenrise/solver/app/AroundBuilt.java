@@ -66,10 +66,7 @@ final class AroundBuilt {
                 keeper.keep();
             }
         }
-        return new Found(
-                asNew,
-                nearby.plans().stream().map(NearbyPlan::plan).toList(),
-                asNew.moves() + nearby.tried());
+        return new Found(asNew, nearby.plans().stream().map(NearbyPlan::plan).toList(), asNew.moves() + nearby.tried());
     }
 
     private PlanningOutcome search(PlanningRequest request, PlannerSource.Search anew, NearbySearch nearby) {

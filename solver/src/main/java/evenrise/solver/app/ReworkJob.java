@@ -66,9 +66,10 @@ final class ReworkJob {
         BuiltPlant plant = start.plant();
         NightLimits night = night(plant);
         ReworkSearch search = new ReworkSearch(planners, asked, control, watch);
-        Optional<ReworkCheckpoint> kept = asked.target().isPresent() || asked.manySeeds().isPresent()
-                ? Optional.empty()
-                : Optional.of(new ReworkCheckpoint(asked, start, watch.notes()));
+        Optional<ReworkCheckpoint> kept =
+                asked.target().isPresent() || asked.manySeeds().isPresent()
+                        ? Optional.empty()
+                        : Optional.of(new ReworkCheckpoint(asked, start, watch.notes()));
         ReworkSearch.Found found = asked.target().isPresent()
                 ? search.given(start.sha256(), request, plant, start.judged(target(project)))
                 : search.search(start.sha256(), request, plant, night, kept);

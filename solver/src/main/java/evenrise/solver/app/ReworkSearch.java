@@ -40,14 +40,20 @@ final class ReworkSearch {
      * @param sha256 of the project's file
      * @param kept what one search keeps on the way and goes on from; many keep what has ended
      */
-    Found search(String sha256, PlanningRequest request, BuiltPlant plant, NightLimits night, Optional<ReworkCheckpoint> kept) {
+    Found search(
+            String sha256,
+            PlanningRequest request,
+            BuiltPlant plant,
+            NightLimits night,
+            Optional<ReworkCheckpoint> kept) {
         Project project = request.project();
         Plan built = plant.staying();
         Project held = Kept.inPlace(project, built, asked.keepsRunning(), night);
         AroundBuilt.Found found = asked.manySeeds()
                 .map(manySeeds ->
                         new ReworkSeeds(planners, asked, manySeeds, control, watch).search(request, held, built))
-                .orElseGet(() -> new AroundBuilt(planners, watch, control.cancellation()).search(request, held, built, kept));
+                .orElseGet(() ->
+                        new AroundBuilt(planners, watch, control.cancellation()).search(request, held, built, kept));
         watch.at(Stage.BOUNDS);
         Optional<Bounds> bounds = Optional.of(ProvenBounds.of(project));
         int leastMoves = leastMoves(request, plant);

@@ -46,8 +46,8 @@ final class ReworkWork implements GridWork {
         PlanningRequest request = new PlanningRequest(
                 project, Optional.of(plan(task.from())), new Budget.Moves(task.moves()), task.seed(), 1);
         try (Watch watch = new Watch(JobListener.NONE)) {
-            AroundBuilt.Found found =
-                    new AroundBuilt(planners, watch, cancel).search(request, project(task.held()), plan(task.built()), Optional.empty());
+            AroundBuilt.Found found = new AroundBuilt(planners, watch, cancel)
+                    .search(request, project(task.held()), plan(task.built()), Optional.empty());
             return new PlansFound(
                     found.plans().stream()
                             .map(plan -> ReworkFolder.bytes(out -> PlanFile.write(plan, out, Format.JSON)))
