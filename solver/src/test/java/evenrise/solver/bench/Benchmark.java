@@ -20,9 +20,10 @@ public final class Benchmark {
                 case "desk" -> DeskBenchmark.print();
                 case "prices" -> PricesBenchmark.print(settings);
                 case "grid" -> GridBenchmark.print(settings.seconds() / 4);
+                case "another" -> AnotherTryBenchmark.print(settings);
                 default ->
                     throw new IllegalArgumentException(
-                            "bench.mode " + mode + ", expected peers, cost, page, desk, prices or grid");
+                            "bench.mode " + mode + ", expected peers, cost, page, desk, prices, grid or another");
             }
         }
     }

@@ -2,6 +2,8 @@ package evenrise.solver.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.file.Format;
+import evenrise.model.file.PlanFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -46,12 +48,11 @@ class GridCommandsTest {
 
     @Test
     void planByManySeeds() throws Exception {
-        String project = DATASETS.resolve("tin-shed/project.json").toString();
-        List<String> asked = List.of("plan", project, "--moves", "400", "--seeds", "1..4");
+        List<String> asked = List.of("plan", hall(), "--moves", "400", "--seeds", "1..4");
 
-        int far = ends(with(asked, "-o", at("plan-far/shed.plan.json"), "--grid", hosts));
+        int far = ends(with(asked, "-o", at("plan-far/hall.plan.json"), "--grid", hosts));
         WholeProgram.Ended near = WholeProgram.run(
-                true, with(asked, "-o", at("plan-near/shed.plan.json")).toArray(String[]::new));
+                true, with(asked, "-o", at("plan-near/hall.plan.json")).toArray(String[]::new));
 
         assertThat(far).as(said()).isEqualTo(near.code());
         assertThat(said()).contains("with 1 slot", "The best of 4 plans is that of seed");
@@ -60,13 +61,12 @@ class GridCommandsTest {
 
     @Test
     void rework() throws Exception {
-        Path yard = DATASETS.resolve("lantern-yard");
+        Path built = folder.resolve("built.plan.json");
+        PlanFile.write(SmallHall.broken(), built, Format.JSON);
         List<String> asked = List.of(
                 "rework",
-                yard.resolve("project.json").toString(),
-                yard.resolve("built.plan.json").toString(),
-                "--measured",
-                yard.resolve("measured.csv").toString(),
+                hall(),
+                built.toString(),
                 "--moves",
                 "1000",
                 "--seeds",
@@ -118,6 +118,12 @@ class GridCommandsTest {
 
     private static String said() throws IOException {
         return Files.readString(folder.resolve("said.txt")).replaceAll("\\s+", " ");
+    }
+
+    /** Small: what is proven of it takes no time. */
+    private static String hall() throws IOException {
+        return Files.writeString(folder.resolve("hall.project.json"), SmallHall.PROJECT)
+                .toString();
     }
 
     private static String at(String name) throws IOException {
