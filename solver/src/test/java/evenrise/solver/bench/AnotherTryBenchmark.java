@@ -27,7 +27,8 @@ final class AnotherTryBenchmark {
                 "What another annealing was said to bring and what it brought, %,d moves, seeds 1 to %d, one thread:%n",
                 MOVES,
                 SEEDS);
-        BenchTable table = new BenchTable("project", "annealings foretold", "said, mean", "brought, mean", "said / brought");
+        BenchTable table =
+                new BenchTable("project", "annealings foretold", "said, mean", "brought, mean", "said / brought");
         table.head(System.out);
         boolean isChosen = !System.getProperty("bench.projects", "").isBlank();
         for (String name : isChosen ? settings.projects() : USUAL) {
@@ -42,8 +43,7 @@ final class AnotherTryBenchmark {
         double brought = 0;
         for (long seed = 1; seed <= SEEDS; seed++) {
             List<Double> ends = new Planner(
-                            new PlanningRequest(project, Optional.empty(), new Budget.Moves(MOVES), seed, 1),
-                            any -> {})
+                            new PlanningRequest(project, Optional.empty(), new Budget.Moves(MOVES), seed, 1), any -> {})
                     .plan()
                     .ends();
             for (int known = AnotherTry.FEWEST; known < ends.size(); known++) {

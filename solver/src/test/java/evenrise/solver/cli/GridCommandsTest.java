@@ -63,14 +63,7 @@ class GridCommandsTest {
     void rework() throws Exception {
         Path built = folder.resolve("built.plan.json");
         PlanFile.write(SmallHall.broken(), built, Format.JSON);
-        List<String> asked = List.of(
-                "rework",
-                hall(),
-                built.toString(),
-                "--moves",
-                "1000",
-                "--seeds",
-                "1..2");
+        List<String> asked = List.of("rework", hall(), built.toString(), "--moves", "1000", "--seeds", "1..2");
 
         int far = ends(with(asked, "-o", at("rework-far"), "--grid", hosts));
         WholeProgram.Ended near =

@@ -50,7 +50,8 @@ class GridScriptsTest {
     @AfterEach
     void nothingIsLeft() throws IOException {
         try (Stream<Path> files = Stream.concat(Files.list(home), Files.list(folder))) {
-            for (Path each : files.filter(file -> file.toString().endsWith(".pid")).toList()) {
+            for (Path each :
+                    files.filter(file -> file.toString().endsWith(".pid")).toList()) {
                 ProcessHandle.of(Long.parseLong(Files.readString(each).strip()))
                         .ifPresent(ProcessHandle::destroyForcibly);
             }

@@ -36,8 +36,8 @@ public final class StockLateAcceptance {
                 .withPhases(new LocalSearchPhaseConfig().withLocalSearchType(LocalSearchType.LATE_ACCEPTANCE));
         DefaultSolver<WorkingPlan> solver = (DefaultSolver<WorkingPlan>)
                 SolverFactory.<WorkingPlan>create(config).buildSolver();
-        WorkingPlan found = solver.solve(
-                WorkingPlan.of(compiled, FirstPlan.build(compiled).snapshot()));
+        WorkingPlan found =
+                solver.solve(WorkingPlan.of(compiled, FirstPlan.build(compiled).snapshot()));
         moves = solver.getSolverScope().getScoreCalculationCount();
         return new PlanMapper(compiled).toPlan(found.snapshot());
     }
