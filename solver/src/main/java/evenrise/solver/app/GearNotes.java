@@ -28,7 +28,18 @@ final class GearNotes {
                 .toList();
         if (!gone.isEmpty()) {
             notes.add("In the plan as built and not in the project, so gone: " + named(gone)
-                    + ". Until the breaker is out, it is taken for live; the order of work takes it out.");
+                    + ". Until the breaker is out, it is taken for live; the order of work takes it out"
+                    + (plant.leavesSpares()
+                            ? ", or leaves it as a spare, without conductors, where nobody needs its slot."
+                            : "."));
+        }
+        if (!plant.spares().isEmpty()) {
+            notes.add("Spare breakers: "
+                    + named(plant.spares().stream()
+                            .map(spare -> spare.panel() + " " + spare.slot())
+                            .toList())
+                    + ". Each stays, feeds a new load whose poles, rating and curve it has, or comes out where its slot is"
+                    + " wanted.");
         }
         if (!plant.replacing().isEmpty()) {
             notes.add("Of another breaker than the plan as built has, so replaced: "

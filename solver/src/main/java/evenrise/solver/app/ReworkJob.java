@@ -8,7 +8,7 @@ import evenrise.model.rules.ProjectIndex;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.rework.BuiltPlant;
 import evenrise.solver.rework.NightLimits;
-import evenrise.solver.rework.OrderOfWork;
+import evenrise.solver.rework.OrderChoice;
 import evenrise.solver.rework.OtherOrders;
 import evenrise.solver.rework.WorkOrder;
 import java.util.ArrayList;
@@ -58,6 +58,7 @@ final class ReworkJob {
         asked.measured().map(Source::file).ifPresent(inputs::add);
         asked.target().ifPresent(inputs::add);
         asked.was().ifPresent(inputs::add);
+        asked.spares().table().map(Source::file).ifPresent(inputs::add);
         return inputs;
     }
 
@@ -74,8 +75,8 @@ final class ReworkJob {
                 ? search.given(start.sha256(), request, plant, start.judged(target(project)))
                 : search.search(start.sha256(), request, plant, night, kept);
         watch.at(Stage.ORDERING);
-        OrderOfWork work = new OrderOfWork(plant, found.chosen().plan(), night);
-        WorkOrder order = work.withAtLeast(asked.deadAtOnce());
+        OrderChoice choice = OrderChoice.of(plant, found.chosen().plan(), night, asked.deadAtOnce());
+        WorkOrder order = choice.order();
         watch.at(Stage.WRITING);
         folder.write(plant, found.front(), found.chosen(), order, start.cautions());
         kept.ifPresent(it -> it.ends(control.cancellation().isCancelled()));
@@ -87,7 +88,7 @@ final class ReworkJob {
                 found.chosen(),
                 found.evaluation(),
                 order,
-                OtherOrders.of(work, order, plant, found.chosen().plan(), night, asked.deadAtOnce()),
+                OtherOrders.of(choice),
                 night,
                 control.cancellation().isCancelled());
     }

@@ -18,6 +18,7 @@ import java.util.OptionalInt;
  * @param night what the nights leave no room for
  * @param target the plan to work towards; searched for where there is none
  * @param was the project as it was when the plan was built, which says what gear draws that is gone
+ * @param spares breakers that feed nothing
  * @param resumes whether it goes on from what an earlier one into this folder found that was cut off
  * @param manySeeds by which seeds plans are searched for, and where; empty for one search here
  * @since 0.1.0
@@ -35,6 +36,7 @@ public record ReworkRequest(
         NightOptions night,
         Optional<Source> target,
         Optional<Source> was,
+        SpareOptions spares,
         boolean resumes,
         Optional<ManySeeds> manySeeds) {
     public ReworkRequest {
@@ -64,6 +66,7 @@ public record ReworkRequest(
                 NightOptions.NONE,
                 Optional.empty(),
                 Optional.empty(),
+                SpareOptions.NONE,
                 false,
                 Optional.empty());
     }
@@ -82,6 +85,7 @@ public record ReworkRequest(
                 value,
                 target,
                 was,
+                spares,
                 resumes,
                 manySeeds);
     }
@@ -101,6 +105,7 @@ public record ReworkRequest(
                 night,
                 Optional.of(value),
                 was,
+                spares,
                 resumes,
                 manySeeds);
     }
@@ -119,6 +124,7 @@ public record ReworkRequest(
                 night,
                 target,
                 was,
+                spares,
                 resumes,
                 manySeeds);
     }
@@ -138,6 +144,27 @@ public record ReworkRequest(
                 night,
                 target,
                 Optional.of(value),
+                spares,
+                resumes,
+                manySeeds);
+    }
+
+    /** With breakers that feed nothing. */
+    public ReworkRequest withSpares(SpareOptions value) {
+        return new ReworkRequest(
+                project,
+                plan,
+                measured,
+                folder,
+                effort,
+                perMoveAmps,
+                maxMoves,
+                deadAtOnce,
+                keepsRunning,
+                night,
+                target,
+                was,
+                value,
                 resumes,
                 manySeeds);
     }
@@ -157,6 +184,7 @@ public record ReworkRequest(
                 night,
                 target,
                 was,
+                spares,
                 true,
                 manySeeds);
     }
@@ -176,6 +204,7 @@ public record ReworkRequest(
                 night,
                 target,
                 was,
+                spares,
                 resumes,
                 Optional.of(value));
     }

@@ -11,6 +11,7 @@ import evenrise.model.rules.Rotation;
 import evenrise.solver.rework.BuiltPlant;
 import evenrise.solver.rework.BuiltSchedule;
 import evenrise.solver.rework.Measured;
+import evenrise.solver.rework.SpareBreaker;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,8 +44,11 @@ final class ReworkStart {
                 .map(file -> Readings.of(file, read.value().orElseThrow(), built))
                 .ifPresent(this::take);
         Inputs.findings(read).forEach(finding -> say.accept(asked.project().name() + ": " + finding));
-        this.plant = BuiltPlant.of(project(), built, was());
-        GearNotes.of(plant).forEach(notes::add);
+        List<SpareBreaker> spares =
+                new ArrayList<>(schedule.map(BuiltSchedule::spares).orElse(List.of()));
+        asked.spares().table().ifPresent(file -> spares.addAll(BuiltSchedules.spares(file, project(), built)));
+        this.plant = BuiltPlant.of(project(), built, was())
+                .withSpares(spares, asked.spares().leaves());
         notes.addAll(GearNotes.withHints(plant));
         cautions.addAll(GearNotes.of(plant));
     }

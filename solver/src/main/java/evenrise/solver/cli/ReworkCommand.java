@@ -103,6 +103,7 @@ final class ReworkCommand implements Callable<Integer> {
                 options.night(),
                 options.target().map(terminal::source),
                 options.was().map(terminal::source),
+                options.spares(),
                 options.isResuming(),
                 manySeeds.manySeeds(spec.commandLine()));
         ReworkResult result = jobs.rework(request, ProgressView.control(terminal, isQuiet, interruption));

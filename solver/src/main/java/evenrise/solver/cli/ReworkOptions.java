@@ -1,6 +1,8 @@
 package evenrise.solver.cli;
 
 import evenrise.solver.app.NightOptions;
+import evenrise.solver.app.Source;
+import evenrise.solver.app.SpareOptions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -76,6 +78,24 @@ final class ReworkOptions {
             paramLabel = "PROJECT",
             description = "The project as it was when the plan was built: what gear draws that is gone or replaced.")
     private String was;
+
+    @Option(
+            names = "--spares",
+            paramLabel = "TABLE",
+            description = "A panel schedule (.csv, .xlsx) whose spare rows say which breakers feed nothing; those of a"
+                    + " schedule given as PLAN count anyway.")
+    private String spares;
+
+    @Option(
+            names = "--leave-spares",
+            description =
+                    "Breakers of gear that is gone stay in their slots as spares, without conductors, where nobody"
+                            + " needs the slot.")
+    private boolean leavesSpares;
+
+    SpareOptions spares() {
+        return new SpareOptions(Optional.ofNullable(spares).map(Source::path), leavesSpares);
+    }
 
     @Option(
             names = "--resume",

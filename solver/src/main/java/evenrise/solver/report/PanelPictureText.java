@@ -6,6 +6,9 @@ import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.SlotNumbering;
 import evenrise.model.rules.ProjectIndex;
+import evenrise.solver.rework.BuiltPlant;
+import evenrise.solver.rework.SpareBreaker;
+import evenrise.solver.rework.SpareBreakers;
 import evenrise.solver.rework.WorkStage;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -24,19 +27,31 @@ final class PanelPictureText {
     private final Map<Integer, String> after;
     private final Map<String, Assignment> seats = new HashMap<>();
 
-    private PanelPictureText(ProjectIndex index, Panel panel, Plan before, Plan after) {
+    private PanelPictureText(
+            ProjectIndex index,
+            Panel panel,
+            Plan before,
+            Plan after,
+            List<SpareBreaker> sparesBefore,
+            List<SpareBreaker> sparesAfter) {
         this.index = index;
         this.panel = panel;
-        this.before = inSlots(before);
-        this.after = inSlots(after);
+        this.before = inSlots(before, sparesBefore);
+        this.after = inSlots(after, sparesAfter);
         after.assignments().forEach(seat -> seats.put(seat.load(), seat));
     }
 
-    /** Every panel that a breaker of the stage is in, or was. */
-    static List<String> lines(ProjectIndex index, Plan before, WorkStage stage) {
+    /**
+     * Every panel that a breaker of the stage is in, or was.
+     *
+     * @param spares before the stage
+     */
+    static List<String> lines(
+            BuiltPlant plant, ProjectIndex index, Plan before, List<SpareBreaker> spares, WorkStage stage) {
         List<String> lines = new ArrayList<>();
         for (Panel each : index.project().panels()) {
-            PanelPictureText picture = new PanelPictureText(index, each, before, stage.after());
+            PanelPictureText picture = new PanelPictureText(
+                    index, each, before, stage.after(), spares, SpareBreakers.after(plant, spares, stage));
             if (!picture.before.equals(picture.after)) {
                 lines.addAll(picture.lines());
             }
@@ -44,8 +59,13 @@ final class PanelPictureText {
         return lines;
     }
 
-    private Map<Integer, String> inSlots(Plan plan) {
+    private Map<Integer, String> inSlots(Plan plan, List<SpareBreaker> spares) {
         Map<Integer, String> taken = new HashMap<>();
+        for (SpareBreaker spare : spares) {
+            if (spare.panel().equals(panel.id())) {
+                index.slotsOf(panel).span(spare.slot(), spare.poles()).forEach(slot -> taken.put(slot, words(spare)));
+            }
+        }
         for (Assignment seat : plan.assignments()) {
             if (seat.panel().equals(panel.id())) {
                 int poles = index.load(seat.load()).map(Load::poles).orElse(1);
@@ -53,6 +73,14 @@ final class PanelPictureText {
             }
         }
         return taken;
+    }
+
+    private static String words(SpareBreaker spare) {
+        return "spare"
+                + (spare.ratedAmps().isPresent()
+                        ? " " + Numbers.amps(spare.ratedAmps().getAsDouble()) + " A"
+                        : "")
+                + spare.curve().map(curve -> " " + curve.name()).orElse("");
     }
 
     private List<String> lines() {

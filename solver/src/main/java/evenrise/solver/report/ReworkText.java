@@ -8,6 +8,7 @@ import evenrise.solver.rework.FrontPoint;
 import evenrise.solver.rework.MoveKind;
 import evenrise.solver.rework.NightCost;
 import evenrise.solver.rework.NightLimits;
+import evenrise.solver.rework.OrderChoice;
 import evenrise.solver.rework.OtherOrders;
 import evenrise.solver.rework.WorkMinutes;
 import evenrise.solver.rework.WorkOrder;
@@ -43,7 +44,7 @@ public final class ReworkText {
         notes.forEach(head::item);
         sections.add(head.lines());
         sections.add(front(front, chosen, paint));
-        sections.add(order(project, chosen, order, others, paint));
+        sections.add(order(project, chosen, order, others, night, paint));
         if (!night.windowsMinutes().isEmpty() && !order.stages().isEmpty()) {
             sections.add(NightsText.lines(project, order, night, paint));
         }
@@ -163,7 +164,7 @@ public final class ReworkText {
     }
 
     private static List<String> order(
-            Project project, FrontPoint chosen, WorkOrder order, OtherOrders others, Paint paint) {
+            Project project, FrontPoint chosen, WorkOrder order, OtherOrders others, NightLimits night, Paint paint) {
         Section section = new Section(
                 paint, "Order of work for the plan chosen (" + Phrase.counted(chosen.moves(), "move") + ")");
         if (order.stages().isEmpty()) {
@@ -220,14 +221,29 @@ public final class ReworkText {
             section.text("Why a stage is not smaller:");
             order.obstacles().forEach(section::item);
         }
-        others.inShifts().ifPresent(shorter -> {
-            section.text("A stage is longer than a shift of " + Math.round(OtherOrders.SHIFT_MINUTES)
-                    + " min (common practice, no source): in parts it would take the system, a panel or a board off more"
-                    + " often, which counts as dearer. With no stage longer than that (--night "
-                    + Math.round(OtherOrders.SHIFT_MINUTES)
-                    + "), each of which leaves the plant no worse than it was:");
-            section.table(costs(List.of(order, shorter)));
+        others.inOneGo().ifPresent(whole -> {
+            section.text("No stage is longer than a shift of " + Math.round(OrderChoice.SHIFT_MINUTES)
+                    + " min (common practice, no source; --night states others), and each leaves the plant no worse than it"
+                    + " was. In one go, which counts as cheaper since the system, a panel or a board is off less often"
+                    + " (--night " + Math.round(Math.ceil(whole.longestMinutes()))
+                    + "), it would be as in the second row:");
+            section.table(costs(List.of(order, whole)));
         });
+        boolean isInParts = others.inOneGo().isPresent() || others.leastStages() > 1;
+        if (isInParts && order.breaches().isEmpty()) {
+            section.text(
+                    others.leastStages() >= order.stages().size()
+                            ? "Proven by minutes: no order whose stages are as short has fewer stages."
+                            : "Proven by minutes: at least " + Phrase.counted(others.leastStages(), "stage")
+                                    + " as short as that.");
+        }
+        if (others.inOneGo().isEmpty()
+                && night.windowsMinutes().isEmpty()
+                && order.longestMinutes() > OrderChoice.SHIFT_MINUTES) {
+            section.text("A stage is longer than a shift of " + Math.round(OrderChoice.SHIFT_MINUTES)
+                    + " min (common practice, no source). No order with shorter stages was found that leaves the plant no"
+                    + " worse than it was after each.");
+        }
         if (!others.moreAtOnce().isEmpty()) {
             section.text("With more loads locked out at once (--dead-at-once):");
             List<WorkOrder> all = new ArrayList<>(List.of(order));

@@ -58,6 +58,18 @@ final class WayBackText {
                                 ? " had no breaker there: take it out, cap and tag its conductors"
                                 : " back to " + from));
             }
+            case USE_SPARE -> {
+                String at = WorkStepText.slot(
+                        step.panel().orElseThrow(), step.slot().orElse(0));
+                slots.put(load, at);
+                undone.add(number + load + " had no breaker: lift its conductors off the spare in " + at
+                        + ", cap and tag them");
+            }
+            case REMOVE_SPARE ->
+                undone.add(number + "spare breaker back into "
+                        + WorkStepText.slot(
+                                step.panel().orElseThrow(), step.slot().orElse(0)));
+            case LEAVE_SPARE -> undone.add(number + "conductors of " + load + " back on " + slots.remove(load));
             case TAKE_OUT, REMOVE -> undone.add(number + load + " back into " + slots.remove(load));
             case LIFT_LEAD, REMOVE_LEAD -> undone.add(number + "lead of " + load + " back on " + outputs.remove(load));
             case RE_LAND -> {

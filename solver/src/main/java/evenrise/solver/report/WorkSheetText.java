@@ -9,6 +9,8 @@ import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.ProjectIndex;
 import evenrise.solver.rework.BuiltPlant;
+import evenrise.solver.rework.SpareBreaker;
+import evenrise.solver.rework.SpareBreakers;
 import evenrise.solver.rework.WorkOrder;
 import evenrise.solver.rework.WorkStage;
 import evenrise.solver.rework.WorkStep;
@@ -37,8 +39,13 @@ public final class WorkSheetText {
         WorkStepText words = new WorkStepText(plant.project(), plant.plan().assignments());
         List<String> pages = new ArrayList<>();
         Plan before = plant.plan();
+        List<SpareBreaker> spares = plant.spares();
         for (WorkStage each : order.stages()) {
-            pages.add(String.join("\n", sheet(plant, order, notes, before, each, pages.size() + 1, words)) + "\n");
+            List<String> picture =
+                    PanelPictureText.lines(plant, new ProjectIndex(plant.project()), before, spares, each);
+            pages.add(String.join("\n", sheet(plant, order, notes, before, each, pages.size() + 1, words, picture))
+                    + "\n");
+            spares = SpareBreakers.after(plant, spares, each);
             before = each.after();
         }
         return pages.isEmpty()
@@ -53,7 +60,8 @@ public final class WorkSheetText {
             Plan before,
             WorkStage stage,
             int number,
-            WorkStepText words) {
+            WorkStepText words,
+            List<String> picture) {
         Project project = plant.at(stage.after());
         List<List<String>> sections = new ArrayList<>();
         Section head = new Section(
@@ -98,7 +106,6 @@ public final class WorkSheetText {
         Section back = new Section(Paint.NONE, "If a step fails");
         WayBackText.into(back, before, stage);
         sections.add(back.lines());
-        List<String> picture = PanelPictureText.lines(new ProjectIndex(plant.project()), before, stage);
         if (!picture.isEmpty()) {
             sections.add(picture);
         }

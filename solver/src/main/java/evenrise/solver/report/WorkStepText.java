@@ -111,6 +111,28 @@ final class WorkStepText {
                         + " where nothing else goes into it."
                         + live(step.panel().get());
             }
+            case LEAVE_SPARE -> {
+                String at = slot(step.panel().orElseThrow(), step.slot().orElseThrow());
+                slots.remove(id);
+                yield "Leave the breaker of " + who(id) + " as a spare in " + at
+                        + ": lift its conductors off it, cap both ends and tag them as out of use. It stays open and"
+                        + " locked."
+                        + live(step.panel().get());
+            }
+            case REMOVE_SPARE ->
+                "Take out the spare breaker in "
+                        + slot(step.panel().orElseThrow(), step.slot().orElseThrow())
+                        + ", whose slot is wanted."
+                        + live(step.panel().get());
+            case USE_SPARE -> {
+                String to = slot(step.panel().orElseThrow(), step.slot().orElseThrow());
+                slots.put(id, to);
+                yield "Use the spare breaker in " + to + " for " + who(id)
+                        + ": see that it is what is asked for" + breaker(id) + phases(after.get(id))
+                        + "; draw its conductors and label both ends. Tighten to the torque that the maker states:"
+                        + " ______ N·m."
+                        + live(step.panel().get());
+            }
             case REMOVE_LEAD -> {
                 String from = output(step.board().orElseThrow(), step.output().orElse(0));
                 outputs.remove(id);

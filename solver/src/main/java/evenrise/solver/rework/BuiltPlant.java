@@ -38,9 +38,24 @@ public final class BuiltPlant {
     private final Set<String> gone = new LinkedHashSet<>();
     private final Set<String> unknown = new LinkedHashSet<>();
     private final Map<String, String> replacing = new LinkedHashMap<>();
+    private final List<SpareBreaker> spares;
+    private final boolean leavesSpares;
+
+    private BuiltPlant(BuiltPlant other, List<SpareBreaker> spares, boolean leavesSpares) {
+        this.planned = other.planned;
+        this.project = other.project;
+        this.plan = other.plan;
+        this.gone.addAll(other.gone);
+        this.unknown.addAll(other.unknown);
+        this.replacing.putAll(other.replacing);
+        this.spares = List.copyOf(spares);
+        this.leavesSpares = leavesSpares;
+    }
 
     private BuiltPlant(Project planned, Plan built, Optional<Project> was) {
         this.planned = planned;
+        this.spares = List.of();
+        this.leavesSpares = false;
         Map<String, Load> now = byId(planned);
         Map<String, Load> then = was.map(BuiltPlant::byId).orElse(Map.of());
         List<Load> old = new ArrayList<>();
@@ -76,6 +91,25 @@ public final class BuiltPlant {
      */
     public static BuiltPlant of(Project planned, Plan built, Optional<Project> was) {
         return new BuiltPlant(planned, built, was);
+    }
+
+    /**
+     * The same with breakers that feed nothing.
+     *
+     * @param leaves whether those of gear that is gone stay as spares where nobody needs their slots
+     */
+    public BuiltPlant withSpares(List<SpareBreaker> there, boolean leaves) {
+        return new BuiltPlant(this, there, leaves);
+    }
+
+    /** Breakers that feed nothing, as built. */
+    public List<SpareBreaker> spares() {
+        return spares;
+    }
+
+    /** Whether breakers of gear that is gone stay as spares where nobody needs their slots. */
+    public boolean leavesSpares() {
+        return leavesSpares;
     }
 
     private static Map<String, Load> byId(Project project) {

@@ -18,9 +18,15 @@ import java.util.OptionalInt;
  * @param statesControl whether it says outputs, and how boards are set that can be set in several ways
  * @param problems rows that cannot be used
  * @param notes what was taken how
+ * @param spares breakers that feed nobody
  */
 public record BuiltSchedule(
-        Plan plan, Map<String, Double> breakerAmps, boolean statesControl, List<String> problems, List<String> notes) {
+        Plan plan,
+        Map<String, Double> breakerAmps,
+        boolean statesControl,
+        List<String> problems,
+        List<String> notes,
+        List<SpareBreaker> spares) {
     /** What is to be said where control is not judged. */
     public static final String WITHOUT_CONTROL =
             "The schedule does not say every output, or how boards are set (columns control, start_delay_s, step_s). So"
@@ -31,6 +37,7 @@ public record BuiltSchedule(
         breakerAmps = Map.copyOf(breakerAmps);
         problems = List.copyOf(problems);
         notes = List.copyOf(notes);
+        spares = List.copyOf(spares);
     }
 
     /**

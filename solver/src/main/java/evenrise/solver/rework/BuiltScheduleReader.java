@@ -36,7 +36,7 @@ public final class BuiltScheduleReader {
     private final ProjectIndex index;
     private final Map<String, String> byBareName = new LinkedHashMap<>();
     private final Map<String, List<BuiltScheduleRow>> byLoad = new LinkedHashMap<>();
-    private final List<String> spares = new ArrayList<>();
+    private final List<BuiltScheduleRow> spares = new ArrayList<>();
     private final Map<String, BoardSetting> settings = new LinkedHashMap<>();
     private final List<String> problems = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
@@ -63,8 +63,8 @@ public final class BuiltScheduleReader {
 
     private void take(BuiltScheduleRow row) {
         if (row.isSpare()) {
-            if (!row.breaker().isEmpty()) {
-                spares.add(row.panel() + " " + row.slots());
+            if (SpareRows.isBreaker(row)) {
+                spares.add(row);
             }
             return;
         }
@@ -84,6 +84,8 @@ public final class BuiltScheduleReader {
         List<Assignment> seats = new ArrayList<>();
         Map<String, Double> ratings = new LinkedHashMap<>();
         byLoad.forEach((id, rows) -> seat(id, rows).ifPresent(seats::add));
+        SpareRows spare = SpareRows.of(spares, index);
+        problems.addAll(spare.problems());
         byLoad.forEach((id, rows) -> rating(id, rows).ifPresent(amps -> ratings.put(id, amps)));
         boolean statesControl = statesControl(seats);
         if (problems.isEmpty() && seats.isEmpty()) {
@@ -94,8 +96,8 @@ public final class BuiltScheduleReader {
                 .boards(statesControl ? List.copyOf(settings.values()) : List.of())
                 .assignments(seats)
                 .build();
-        BuiltSchedule read = new BuiltSchedule(plan, ratings, statesControl, problems, notes);
-        return new BuiltSchedule(read.judged(plan), ratings, statesControl, problems, notes);
+        BuiltSchedule read = new BuiltSchedule(plan, ratings, statesControl, problems, notes, spare.spares());
+        return new BuiltSchedule(read.judged(plan), ratings, statesControl, problems, notes, spare.spares());
     }
 
     private Optional<Assignment> seat(String id, List<BuiltScheduleRow> rows) {
@@ -201,7 +203,13 @@ public final class BuiltScheduleReader {
 
     private void said(List<Assignment> seats, Map<String, Double> ratings, boolean statesControl) {
         notes.add(seats.size() + " breakers of the schedule feed loads"
-                + (spares.isEmpty() ? "." : "; spare, and taken for free: " + named(spares) + "."));
+                + (spares.isEmpty()
+                        ? "."
+                        : "; spare: "
+                                + named(spares.stream()
+                                        .map(row -> row.panel() + " " + row.slots())
+                                        .toList())
+                                + "."));
         if (!ratings.isEmpty()) {
             notes.add("Of another rating on the schedule than in the project: " + named(List.copyOf(ratings.keySet()))
                     + ".");

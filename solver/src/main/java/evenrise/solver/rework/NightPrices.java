@@ -20,11 +20,13 @@ import java.util.TreeSet;
 public final class NightPrices {
     private final ProjectIndex index;
     private final WorkMinutes minutes;
+    private final BuiltPlant plant;
     private final Map<String, Set<String>> offWithLoad = new HashMap<>();
     private final Map<String, Set<String>> offWithPanel = new HashMap<>();
     private final Map<String, Set<String>> offWithBoard = new HashMap<>();
 
     private NightPrices(BuiltPlant plant) {
+        this.plant = plant;
         Project project = plant.project();
         index = new ProjectIndex(project);
         minutes = WorkMinutes.of(project);
@@ -64,6 +66,7 @@ public final class NightPrices {
             counts.merge(MoveKind.REMOVAL, 1, Integer::sum);
             removal.from().board().ifPresent(any -> counts.merge(MoveKind.LEAD, 1, Integer::sum));
         }
+        counts.merge(MoveKind.REMOVAL, SpareBreakers.evicted(plant, index, changes), Integer::sum);
         Isolation isolation = Isolation.of(index, changes.loads(), changes.removals());
         counts.put(MoveKind.SETTING, changes.settingsInAll());
         counts.put(MoveKind.ISOLATION, isolation.size());

@@ -45,6 +45,11 @@ public final class OrderOfWork {
         return passage.size();
     }
 
+    /** No order whose stages are all as short has fewer; 0 where nothing is known. */
+    int leastStages(double longestMinutes) {
+        return LeastStages.of(passage, longestMinutes);
+    }
+
     /** @see #withAtLeast */
     public static WorkOrder between(Project project, Plan built, Plan target, int atLeast) {
         return new OrderOfWork(project, built, target).withAtLeast(atLeast);

@@ -9,12 +9,14 @@ import evenrise.model.project.Board;
 import evenrise.model.project.Load;
 import evenrise.model.project.Panel;
 import evenrise.model.project.Project;
+import evenrise.model.project.SwitchedBy;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeLimits;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.ProjectIndex;
 import evenrise.model.rules.Rules;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -23,6 +25,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -59,6 +62,7 @@ public final class Replay {
     /** Panels to which leads run whose breakers have gone to another. */
     private final Map<String, String> reached = new HashMap<>();
 
+    private final List<SpareBreaker> spares;
     private final Set<String> deadPanels = new LinkedHashSet<>();
     private final Set<String> deadBoards = new LinkedHashSet<>();
     private final Set<String> notReady = new LinkedHashSet<>();
@@ -96,6 +100,7 @@ public final class Replay {
         Project project = plant.project();
         Plan built = plant.plan();
         this.live = live;
+        this.spares = new ArrayList<>(plant.spares());
         index = new ProjectIndex(project);
         limits = NodeLimits.of(project);
         times = OutputTimes.of(index, built);
@@ -202,6 +207,13 @@ public final class Replay {
                 wantsDeadPanel(seat(next), Optional.ofNullable(seat(next).panel));
                 removed(seat(next));
                 seat(next).panel = null;
+            }
+            case LEAVE_SPARE -> leaveSpare(seat(next));
+            case REMOVE_SPARE ->
+                removeSpare(next.panel().orElseThrow(), next.slot().orElseThrow());
+            case USE_SPARE -> {
+                useSpare(seat(next), next.panel().orElseThrow(), next.slot().orElseThrow());
+                moveBreaker(seat(next), next);
             }
             case REMOVE_LEAD -> {
                 wantsLock(seat(next));
@@ -495,6 +507,9 @@ public final class Replay {
                 }
             }
         }
+        if (spares.stream().anyMatch(spare -> !Collections.disjoint(spare.slots(index), taken))) {
+            breach(WorkKind.SPARE_IN_SLOT.inSlot(slot, seat.subject(), WorkKind.panel(panel)));
+        }
         if (seat.panel != null && !seat.panel.equals(panel)) {
             reached.putIfAbsent(seat.load.id(), seat.panel);
         }
@@ -517,6 +532,38 @@ public final class Replay {
 
     private static boolean isReserved(Panel panel, int slot) {
         return panel.reservedSlots().contains(slot);
+    }
+
+    /** It stays where it is, and feeds nothing: what nobody states of it suits nobody. */
+    private void leaveSpare(Seat seat) {
+        wantsLock(seat);
+        wantsDeadPanel(seat, Optional.ofNullable(seat.panel));
+        removed(seat);
+        boolean isKnown = !plant.unknown().contains(seat.load.id());
+        spares.add(new SpareBreaker(
+                seat.panel,
+                seat.slot,
+                seat.load.poles(),
+                isKnown ? OptionalDouble.of(seat.load.breakerAmps()) : OptionalDouble.empty(),
+                seat.load.curve(),
+                isKnown && seat.load.switched() && seat.load.switchedBy() == SwitchedBy.BREAKER));
+        seat.panel = null;
+    }
+
+    private void removeSpare(String panel, int slot) {
+        index.panel(panel)
+                .filter(found -> !deadPanels.contains(panel)
+                        && found.withdrawableUnderLoad().isEmpty())
+                .ifPresent(found -> breach(WorkKind.SPARE_OUT_OF_LIVE_PANEL.inSlot(slot, WorkKind.panel(panel))));
+        if (!spares.removeIf(spare -> spare.isAt(panel, slot))) {
+            breach(WorkKind.NO_SPARE.inSlot(slot, WorkKind.panel(panel)));
+        }
+    }
+
+    private void useSpare(Seat seat, String panel, int slot) {
+        if (!spares.removeIf(spare -> spare.isAt(panel, slot) && spare.suits(seat.load))) {
+            breach(WorkKind.UNFIT_SPARE.inSlot(slot, seat.subject(), WorkKind.panel(panel)));
+        }
     }
 
     private void moveLead(Seat seat, WorkStep next) {

@@ -31,8 +31,8 @@ final class StageMinutes {
             case SWITCH_OFF, SWITCH_ON -> Optional.of(MoveKind.SWITCHING);
             case ISOLATE_PANEL, ISOLATE_BOARD -> Optional.of(MoveKind.ISOLATION);
             case PARK, TAKE_OUT -> Optional.of(MoveKind.SAME_PANEL);
-            case RE_TERMINATE, PUT_IN -> change(step).flatMap(LoadChange::breakerKind);
-            case REMOVE -> Optional.of(MoveKind.REMOVAL);
+            case RE_TERMINATE, PUT_IN, USE_SPARE -> change(step).flatMap(LoadChange::breakerKind);
+            case REMOVE, LEAVE_SPARE, REMOVE_SPARE -> Optional.of(MoveKind.REMOVAL);
             case LIFT_LEAD, REMOVE_LEAD -> Optional.of(MoveKind.LEAD);
             case RE_LAND -> change(step).flatMap(change -> change.leadKind(index));
             case SET_BOARD, SET_OUTPUT -> Optional.of(MoveKind.SETTING);

@@ -93,6 +93,10 @@ public record WorkStep(
         return load(kind, load).in(Optional.of(panel), OptionalInt.of(slot));
     }
 
+    static WorkStep spare(WorkStepKind kind, String panel, int slot) {
+        return system(kind).in(Optional.of(panel), OptionalInt.of(slot));
+    }
+
     static WorkStep lead(String load, Optional<String> board, OptionalInt output) {
         return load(WorkStepKind.RE_LAND, load).on(board, output);
     }

@@ -22,6 +22,12 @@ public enum WorkStepKind {
     PUT_IN,
     /** The breaker of gear that is gone comes out for good: its conductors are capped and tagged, its slot is closed. */
     REMOVE,
+    /** The breaker of gear that is gone stays in its slot as a spare: its conductors come off, are capped and tagged. */
+    LEAVE_SPARE,
+    /** A spare breaker comes out, since its slot is wanted for another. */
+    REMOVE_SPARE,
+    /** The conductors of a load that is new go on the spare breaker that is in its slot. */
+    USE_SPARE,
     /** The control lead of gear that is gone comes off its output for good. */
     REMOVE_LEAD,
     /** A control lead is lifted and tagged, since its output is wanted before the next one is free. */

@@ -104,7 +104,7 @@ class BuiltScheduleTest {
             BuiltSchedule read = read("panel,slot,load,breaker", "DP1,1,light,16", "DP1,4," + word + ",20");
 
             assertThat(Changes.seats(read.plan())).containsOnlyKeys("light");
-            assertThat(read.notes()).anyMatch(note -> note.contains("spare, and taken for free: 'DP1 4'"));
+            assertThat(read.notes()).anyMatch(note -> note.contains("spare: 'DP1 4'"));
         }
 
         @ParameterizedTest

@@ -19,6 +19,7 @@ import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /** Judges every plan of a tiny project by the referee alone and keeps the least objective for each number of moves. */
 final class EveryNearbyPlan {
@@ -57,6 +58,30 @@ final class EveryNearbyPlan {
             }
         });
         return front;
+    }
+
+    /** Ends a look at every plan where there is no need to go on. */
+    private static final class Found extends RuntimeException {
+        private static final long serialVersionUID = 1;
+        private final transient Plan plan;
+
+        Found(Plan plan) {
+            super(null, null, false, false);
+            this.plan = plan;
+        }
+    }
+
+    static Optional<Plan> first(Project project, Predicate<Plan> wanted) {
+        try {
+            each(project, plan -> {
+                if (wanted.test(plan)) {
+                    throw new Found(plan);
+                }
+            });
+            return Optional.empty();
+        } catch (Found end) {
+            return Optional.of(end.plan);
+        }
     }
 
     static void each(Project project, Consumer<Plan> taker) {

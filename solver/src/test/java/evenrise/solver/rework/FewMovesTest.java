@@ -10,11 +10,10 @@ import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.Referee;
 import evenrise.solver.app.Effort;
 import evenrise.solver.app.FewMoves;
-import evenrise.solver.app.Jobs;
 import evenrise.solver.app.PlanRequest;
 import evenrise.solver.app.Source;
-import java.util.ArrayList;
-import java.util.List;
+import evenrise.solver.app.StandIns;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
@@ -29,7 +28,7 @@ class FewMovesTest {
     private static final double PRICELESS = 1e6;
 
     private static Plan planned(Project project, Plan earlier, FewMoves few) {
-        return new Jobs()
+        return StandIns.withoutProofs()
                 .plan(PlanRequest.of(Source.of(project))
                         .withFrom(Source.of(earlier))
                         .withEffort(Effort.ofMoves(6_000))
@@ -42,17 +41,12 @@ class FewMovesTest {
         return metrics.movedBreakers().orElseThrow() + metrics.movedLeads().orElseThrow();
     }
 
-    private static List<Plan> soundPlans(Project project) {
-        List<Plan> sound = new ArrayList<>();
-        EveryNearbyPlan.each(project, plan -> {
-            if (sound.isEmpty()
-                    && Referee.judge(project, PlanFinisher.timed(project, plan))
-                            .violations()
-                            .isEmpty()) {
-                sound.add(plan);
-            }
-        });
-        return sound;
+    private static Optional<Plan> soundPlan(Project project) {
+        return EveryNearbyPlan.first(
+                project,
+                plan -> Referee.judge(project, PlanFinisher.timed(project, plan))
+                        .violations()
+                        .isEmpty());
     }
 
     /** The share of projects in which one move more than the least is needed may be a hundredth; of few, none may. */
@@ -62,12 +56,12 @@ class FewMovesTest {
         int worse = 0;
         for (long seed = FIRST_SEED; tried < CHANGED; seed++) {
             Project drawn = Reworked.tiny(seed);
-            List<Plan> sound = soundPlans(drawn);
+            Optional<Plan> sound = soundPlan(drawn);
             if (sound.isEmpty()) {
                 continue;
             }
             Project project = Reworked.raised(drawn, seed, 3, 0.35);
-            TreeMap<Integer, Double> exact = EveryNearbyPlan.front(project, sound.get(0));
+            TreeMap<Integer, Double> exact = EveryNearbyPlan.front(project, sound.get());
             if (exact.isEmpty()) {
                 continue;
             }
@@ -75,8 +69,8 @@ class FewMovesTest {
             int least = exact.firstKey();
 
             Plan fewest =
-                    planned(project, sound.get(0), new FewMoves(OptionalInt.empty(), OptionalDouble.of(PRICELESS)));
-            Plan within = planned(project, sound.get(0), FewMoves.most(least));
+                    planned(project, sound.get(), new FewMoves(OptionalInt.empty(), OptionalDouble.of(PRICELESS)));
+            Plan within = planned(project, sound.get(), FewMoves.most(least));
 
             assertThat(fewest.violations()).as("seed %d", seed).isEmpty();
             assertThat(moves(within)).as("seed %d", seed).isLessThanOrEqualTo(least);
@@ -96,7 +90,7 @@ class FewMovesTest {
     @Test
     void movesForNothingWhereMovesCostNothing() {
         Project drawn = Reworked.tiny(FIRST_SEED);
-        Plan earlier = soundPlans(drawn).get(0);
+        Plan earlier = soundPlan(drawn).orElseThrow();
         Project project = Reworked.raised(drawn, FIRST_SEED, 3, 0.35);
         double best = EveryNearbyPlan.front(project, earlier).lastEntry().getValue();
 
@@ -108,7 +102,7 @@ class FewMovesTest {
     @Test
     void aPlanThatIsGoodAsItIsStaysAsItIs() {
         Project project = Reworked.tiny(FIRST_SEED);
-        Plan earlier = soundPlans(project).get(0);
+        Plan earlier = soundPlan(project).orElseThrow();
 
         Plan plan = planned(project, earlier, FewMoves.most(0));
 

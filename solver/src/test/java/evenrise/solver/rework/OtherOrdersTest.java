@@ -38,35 +38,50 @@ class OtherOrdersTest {
                 .build();
     }
 
-    private static OtherOrders others(Project project, NightLimits night) {
-        BuiltPlant plant = BuiltPlant.of(project, plan(1), Optional.empty());
-        OrderOfWork work = new OrderOfWork(plant, plan(2), night);
-        return OtherOrders.of(work, work.withAtLeast(4), plant, plan(2), night, 4);
+    private static OrderChoice choice(Project project, NightLimits night) {
+        return OrderChoice.of(BuiltPlant.of(project, plan(1), Optional.empty()), plan(2), night, 4);
     }
 
+    /** Each takes 200 + 10 min, and a panel's isolation 15 min: two of them fit in a shift, three do not. */
     @Test
-    void hasOneInShiftsWhereAStageIsLonger() {
-        assertThat(others(project(200), NightLimits.NONE).inShifts()).hasValueSatisfying(order -> {
-            assertThat(order.longestMinutes()).isLessThanOrEqualTo(OtherOrders.SHIFT_MINUTES);
+    void areInOneGoWhereTheOrderIsInPartsSinceAStageWouldBeLongerThanAShift() {
+        OrderChoice choice = choice(project(200), NightLimits.NONE);
+
+        assertThat(choice.order()).satisfies(order -> {
+            assertThat(order.longestMinutes()).isLessThanOrEqualTo(OrderChoice.SHIFT_MINUTES);
             assertThat(order.stages()).hasSize(2);
             assertThat(order.cost().isolations()).isEqualTo(2);
             assertThat(order.breaches()).isEmpty();
         });
+        assertThat(OtherOrders.of(choice).inOneGo())
+                .hasValueSatisfying(whole -> assertThat(whole.stages()).hasSize(1));
+        assertThat(OtherOrders.of(choice).leastStages()).isEqualTo(2);
     }
 
     @Test
-    void hasNoneWhereNoStageIsLongerOrNightsAreStated() {
-        assertThat(others(project(20), NightLimits.NONE).inShifts()).isEmpty();
-        assertThat(others(
-                                project(200),
-                                new NightLimits(NightLimits.NONE.live(), NightLimits.NONE.mostOut(), List.of(2000.0)))
-                        .inShifts())
-                .isEmpty();
+    void areNoneWhereNoStageIsLongerOrNightsAreStated() {
+        NightLimits days = new NightLimits(NightLimits.NONE.live(), NightLimits.NONE.mostOut(), List.of(2000.0));
+
+        assertThat(choice(project(20), NightLimits.NONE).inOneGo()).isEmpty();
+        assertThat(choice(project(200), days).inOneGo()).isEmpty();
+        assertThat(choice(project(200), days).order().stages()).hasSize(1);
     }
 
     /** One breaker alone takes longer than a shift. */
     @Test
-    void hasNoneWhereNoOrderIsShortEnough() {
-        assertThat(others(project(500), NightLimits.NONE).inShifts()).isEmpty();
+    void areNoneWhereNoOrderIsShortEnough() {
+        assertThat(choice(project(500), NightLimits.NONE).inOneGo()).isEmpty();
+    }
+
+    /** 3 × 210 min in stages of 240 min, of which 15 go to the isolation: 630 / 225 = 2.8. */
+    @Test
+    void areAsManyAsTheMinutesOfTheChangesAlone() {
+        NightLimits nights =
+                new NightLimits(NightLimits.NONE.live(), NightLimits.NONE.mostOut(), List.of(240.0, 240.0));
+
+        OrderChoice choice = choice(project(200), nights);
+
+        assertThat(choice.leastStages()).isEqualTo(3);
+        assertThat(choice.order().stages()).hasSize(3);
     }
 }

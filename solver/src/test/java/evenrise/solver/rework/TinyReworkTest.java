@@ -124,29 +124,12 @@ class TinyReworkTest {
         return Optional.of(new Case(project, BuiltPlant.of(project, built, was(project, seed)), exact));
     }
 
-    /** Ends a look at every plan where there is no need to go on. */
-    private static final class SoundPlan extends RuntimeException {
-        private static final long serialVersionUID = 1;
-        private final transient Plan plan;
-
-        SoundPlan(Plan plan) {
-            this.plan = plan;
-        }
-    }
-
     private static Optional<Plan> firstSound(Project project) {
-        try {
-            EveryNearbyPlan.each(project, plan -> {
-                if (Referee.judge(project, PlanFinisher.timed(project, plan))
+        return EveryNearbyPlan.first(
+                project,
+                plan -> Referee.judge(project, PlanFinisher.timed(project, plan))
                         .violations()
-                        .isEmpty()) {
-                    throw new SoundPlan(plan);
-                }
-            });
-            return Optional.empty();
-        } catch (SoundPlan found) {
-            return Optional.of(found.plan);
-        }
+                        .isEmpty());
     }
 
     /** In the last slot that is free, on no output. */
