@@ -12,6 +12,8 @@
     const power = Math.pow(10, Math.floor(Math.log10(most / parts)));
     return [1, 2, 5, 10].map(function (each) { return each * power; }).find(function (each) { return most / each <= parts + 1; });
   }
+  // A tenth of a unit is finer than a screen; shorter and several times faster than a fixed number of decimals.
+  const tenth = function (v) { return Math.round(10 * v) / 10; };
   const decimals = function (step) { return Math.max(0, -Math.floor(Math.log10(step) + 1e-9)); };
   function look(first, last) {
     const width = Math.min(end, Math.max(NARROWEST, last - first));

@@ -55,9 +55,9 @@
     let column = -1, first = 0, least = 0, greatest = 0, last = 0, px = 0, lowFirst = false;
     function flush() {
       if (column < 0) return;
-      const at = px.toFixed(1), both = lowFirst ? [first, least, greatest, last] : [first, greatest, least, last];
+      const at = tenth(px), both = lowFirst ? [first, least, greatest, last] : [first, greatest, least, last];
       let before = NaN;
-      both.forEach(function (v) { if (v !== before) path.push((path.length ? "L" : "M") + at + " " + y(v).toFixed(1)); before = v; });
+      both.forEach(function (v) { if (v !== before) path.push((path.length ? "L" : "M") + at + " " + tenth(y(v))); before = v; });
     }
     sweep(list, rest, a, b, 438, function (t, v) {
       const to = x(t), c = Math.round(2 * to);

@@ -21,9 +21,9 @@
         taken.add(key);
         if (x >= plot.left) {
           const high = role === 0 ? [0.12, 0.76] : role === 1 ? [0.46, 0.42] : [0.12, 0.76];
-          paths[bright][role].push("M" + x.toFixed(1) + " " + (top + height * high[0]).toFixed(1) + "v" + (height * high[1]).toFixed(1) + (loads.drops[i] ? "h2.4" : ""));
+          paths[bright][role].push("M" + tenth(x) + " " + tenth(top + height * high[0]) + "v" + tenth(height * high[1]) + (loads.drops[i] ? "h2.4" : ""));
         }
-        if (bright && ready > x + 0.5) settled.push("M" + Math.max(plot.left, x).toFixed(1) + " " + (top + height * 0.88).toFixed(1) + "H" + Math.min(plot.right, ready).toFixed(1));
+        if (bright && ready > x + 0.5) settled.push("M" + tenth(Math.max(plot.left, x)) + " " + tenth(top + height * 0.88) + "H" + tenth(Math.min(plot.right, ready)));
       });
     });
     paths.forEach(function (roles, bright) { roles.forEach(function (path, role) { marks[bright][role].setAttribute("d", path.join("")); }); });

@@ -115,6 +115,36 @@ public final class Browser implements AutoCloseable {
         driver.executeCdpCommand("Emulation.setEmulatedVisionDeficiency", Map.of("type", kind));
     }
 
+    /**
+     * Two fingers of a hand on a screen that takes touches, side by side.
+     *
+     * @param first how far each is from the middle of the element when they touch it, in pixels
+     * @param last the same when they leave it
+     */
+    public void pinch(String element, int first, int last) {
+        List<?> middle = (List<?>) script(
+                "const element = document.querySelector(arguments[0]); element.scrollIntoView({ block: 'center' });"
+                        + " const box = element.getBoundingClientRect();"
+                        + " return [box.left + box.width / 2, box.top + box.height / 2]",
+                element);
+        double x = ((Number) middle.get(0)).doubleValue();
+        double y = ((Number) middle.get(1)).doubleValue();
+        touch("touchStart", fingers(x, y, first));
+        int steps = 8;
+        for (int i = 1; i <= steps; i++) {
+            touch("touchMove", fingers(x, y, first + (double) (last - first) * i / steps));
+        }
+        touch("touchEnd", List.of());
+    }
+
+    private void touch(String type, List<Map<String, Object>> points) {
+        driver.executeCdpCommand("Input.dispatchTouchEvent", Map.of("type", type, "touchPoints", points));
+    }
+
+    private static List<Map<String, Object>> fingers(double x, double y, double apart) {
+        return List.of(Map.of("x", x - apart, "y", y, "id", 1), Map.of("x", x + apart, "y", y, "id", 2));
+    }
+
     public Object script(String script, Object... arguments) {
         return driver.executeScript(script, arguments);
     }

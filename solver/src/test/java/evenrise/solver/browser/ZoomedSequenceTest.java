@@ -105,6 +105,23 @@ class ZoomedSequenceTest {
             assertThat(width()).isCloseTo(whole * Math.exp(-0.6), within(0.01));
         }
 
+        /** Touches as a screen sends them, not events of our own making. */
+        @Test
+        void byTwoFingersAndBackAgain() {
+            double whole = width();
+
+            browser.pinch("#drawing", 60, 180);
+            page.frame();
+            page.frame();
+
+            // Three times as far apart, so a third of the time fills the drawing.
+            assertThat(width()).isCloseTo(whole / 3, within(0.05 * whole));
+            browser.pinch("#drawing", 180, 45);
+            page.frame();
+            page.frame();
+            assertThat(width()).isCloseTo(whole, within(0.05 * whole));
+        }
+
         @Test
         void byTheEdgesOfTheOverview() {
             browser.script("document.getElementById('window-from').focus()");
