@@ -12,6 +12,7 @@ import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
 import evenrise.model.portfolio.Portfolio;
 import evenrise.model.project.Project;
+import evenrise.model.project.TitleBlock;
 
 /**
  * JSON Schema (draft 2020-12) of the files, generated from the records, so that editors complete and check. What needs
@@ -38,6 +39,11 @@ public final class Schemas {
     /** Text of the script file's schema, with a line break at its end. */
     public static String script() {
         return noted(EventScript.class, "evenrise script", EventScript.FORMAT);
+    }
+
+    /** Text of the schema of a title block, with a line break at its end. */
+    public static String title() {
+        return noted(TitleBlock.class, "evenrise title block", TitleBlock.FORMAT);
     }
 
     /** Text of the mapping file's schema, with a line break at its end. */

@@ -4,6 +4,7 @@ import evenrise.model.contract.Harmless;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.file.FileSet;
 import evenrise.model.file.WriteFailed;
+import evenrise.model.project.TitleBlock;
 import evenrise.model.scatter.NodeScatter;
 import evenrise.solver.document.Document;
 import evenrise.solver.document.DocumentTable;
@@ -13,6 +14,7 @@ import evenrise.solver.document.Imprint;
 import evenrise.solver.rendering.DxfFile;
 import evenrise.solver.rendering.HtmlPage;
 import evenrise.solver.rendering.PrintedSheets;
+import evenrise.solver.rendering.SheetSection;
 import evenrise.solver.rendering.WorkbookFile;
 import evenrise.solver.table.Csv;
 import java.nio.charset.StandardCharsets;
@@ -23,6 +25,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Where documents go: a folder that holds those of one run, all of them or all of the run before. */
 final class DocumentFiles {
@@ -35,11 +40,43 @@ final class DocumentFiles {
 
     private final DocumentSet wanted;
     private final List<Source> inputs;
+    private final List<SheetSection> sections;
+    private final TitleBlock title;
 
-    /** @param inputs what the documents are made from, which they never overwrite */
-    DocumentFiles(DocumentSet wanted, List<Source> inputs) {
+    /**
+     * @param inputs what the documents are made from, which they never overwrite
+     * @param note takes what is left out of account
+     * @throws JobFailed where a section is asked for that there is none of, or the title block is not sound
+     */
+    DocumentFiles(DocumentSet wanted, List<Source> inputs, Consumer<String> note) {
         this.wanted = wanted;
-        this.inputs = inputs;
+        this.inputs =
+                Stream.concat(inputs.stream(), wanted.titleBlock().stream()).toList();
+        this.sections = sections(wanted.sections());
+        this.title = wanted.titleBlock()
+                .map(source -> Inputs.told(source.name(), source.titleBlock(), note)
+                        .value()
+                        .orElseThrow())
+                .orElse(TitleBlock.NONE);
+    }
+
+    /** In the order of the sheets; all where none is named. */
+    private static List<SheetSection> sections(List<String> words) {
+        if (words.isEmpty()) {
+            return SheetSection.ALL;
+        }
+        return words.stream()
+                .map(word -> SheetSection.of(word)
+                        .orElseThrow(() -> new JobFailed(
+                                JobFailed.Reason.REQUEST,
+                                "--sections is '" + Harmless.shown(word) + "', expected of "
+                                        + SheetSection.ALL.stream()
+                                                .map(SheetSection::word)
+                                                .collect(Collectors.joining(", "))
+                                        + ".")))
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** @throws JobFailed where the documents could not be written, so that nobody waits for what gets lost */
@@ -55,15 +92,16 @@ final class DocumentFiles {
                 wanted.revision(),
                 wanted.date(),
                 projectSha256,
-                ProgramVersion.ofThisProgram());
+                ProgramVersion.ofThisProgram(),
+                title);
         Document document = Documents.of(imprint, evaluation, before, scatter);
         Map<String, byte[]> files = new LinkedHashMap<>();
         if (wanted.formats().contains(DocumentFormat.HTML)) {
             files.put(HTML, HtmlPage.of(document).getBytes(StandardCharsets.UTF_8));
         }
         if (wanted.formats().contains(DocumentFormat.PDF)) {
-            Map<PrintedSheets.Paper, byte[]> sheets =
-                    new PrintedSheets(document).on(List.of(PrintedSheets.Paper.A4, PrintedSheets.Paper.LETTER));
+            Map<PrintedSheets.Paper, byte[]> sheets = new PrintedSheets(document, sections)
+                    .on(List.of(PrintedSheets.Paper.A4, PrintedSheets.Paper.LETTER));
             files.put(A4, sheets.get(PrintedSheets.Paper.A4));
             files.put(LETTER, sheets.get(PrintedSheets.Paper.LETTER));
         }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Which documents go where.
@@ -13,12 +14,22 @@ import java.util.List;
  * @param date on every page
  * @param overwrites whether files in the folder that no earlier run wrote, or that were changed since, may be overwritten
  * @param csv how tables of values are written
+ * @param sections of the printed sheets, by their words; all where empty
+ * @param titleBlock what else stands in the title block of the sheets
  * @since 0.1.0
  */
 public record DocumentSet(
-        Path folder, List<DocumentFormat> formats, String revision, String date, boolean overwrites, CsvStyle csv) {
+        Path folder,
+        List<DocumentFormat> formats,
+        String revision,
+        String date,
+        boolean overwrites,
+        CsvStyle csv,
+        List<String> sections,
+        Optional<Source> titleBlock) {
     public DocumentSet {
         formats = List.copyOf(formats);
+        sections = List.copyOf(sections);
     }
 
     /** Every document, as revision A of today. */
@@ -29,22 +40,34 @@ public record DocumentSet(
                 "A",
                 LocalDate.now(ZoneId.systemDefault()).toString(),
                 false,
-                CsvStyle.USUAL);
+                CsvStyle.USUAL,
+                List.of(),
+                Optional.empty());
     }
 
     public DocumentSet withFormats(List<DocumentFormat> value) {
-        return new DocumentSet(folder, value, revision, date, overwrites, csv);
+        return new DocumentSet(folder, value, revision, date, overwrites, csv, sections, titleBlock);
     }
 
     public DocumentSet withImprint(String newRevision, String newDate) {
-        return new DocumentSet(folder, formats, newRevision, newDate, overwrites, csv);
+        return new DocumentSet(folder, formats, newRevision, newDate, overwrites, csv, sections, titleBlock);
     }
 
     public DocumentSet withOverwriting(boolean value) {
-        return new DocumentSet(folder, formats, revision, date, value, csv);
+        return new DocumentSet(folder, formats, revision, date, value, csv, sections, titleBlock);
+    }
+
+    /** Prints those sections alone, named by their words. */
+    public DocumentSet withSections(List<String> value) {
+        return new DocumentSet(folder, formats, revision, date, overwrites, csv, value, titleBlock);
+    }
+
+    /** @param value a file of format {@code evenrise-title/1} */
+    public DocumentSet withTitleBlock(Source value) {
+        return new DocumentSet(folder, formats, revision, date, overwrites, csv, sections, Optional.of(value));
     }
 
     public DocumentSet withCsv(CsvStyle value) {
-        return new DocumentSet(folder, formats, revision, date, overwrites, value);
+        return new DocumentSet(folder, formats, revision, date, overwrites, value, sections, titleBlock);
     }
 }

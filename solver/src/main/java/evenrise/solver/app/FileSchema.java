@@ -22,6 +22,7 @@ public enum FileSchema {
     PROJECT(Schemas::project),
     PLAN(Schemas::plan),
     SCRIPT(Schemas::script),
+    TITLE(Schemas::title),
     MAPPING(Schemas::mapping),
     PORTFOLIO(Schemas::portfolio),
     AUDIT(() -> Schemas.sheet(AuditFile.class, "evenrise audit", AuditFile.FORMAT)),

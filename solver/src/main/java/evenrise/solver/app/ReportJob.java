@@ -24,7 +24,7 @@ final class ReportJob {
             throw new JobFailed(
                     JobFailed.Reason.REQUEST, "an earlier project alone tells nothing: say --against PLAN as well.");
         }
-        DocumentFiles files = new DocumentFiles(request.documents(), inputs);
+        DocumentFiles files = new DocumentFiles(request.documents(), inputs, watch.notes());
         files.refuseWhatIsNotOurs();
         AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan(), watch.notes());
         Optional<Plan> earlier =

@@ -6,9 +6,11 @@ import evenrise.model.file.PlanFile;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
 import evenrise.model.file.ScriptFile;
+import evenrise.model.file.TitleBlockFile;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
+import evenrise.model.project.TitleBlock;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -104,6 +106,10 @@ public final class Source {
     Reading<EventScript> script(Project project) {
         return stream.map(in -> ScriptFile.read(in, name, project))
                 .orElseGet(() -> ScriptFile.read(path.orElseThrow(), project));
+    }
+
+    Reading<TitleBlock> titleBlock() {
+        return stream.map(in -> TitleBlockFile.read(in, name)).orElseGet(() -> TitleBlockFile.read(path.orElseThrow()));
     }
 
     private interface Writing {

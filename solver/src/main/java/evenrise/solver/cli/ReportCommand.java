@@ -90,6 +90,22 @@ final class ReportCommand implements Callable<Integer> {
     private boolean hasMark;
 
     @Option(
+            names = "--sections",
+            split = ",",
+            paramLabel = "SECTION",
+            description =
+                    "Print these sections alone, such as schedules,drawings,checks: a set for one trade. A section"
+                            + " keeps its sheet numbers. Default: all.")
+    private List<String> sections = List.of();
+
+    @Option(
+            names = "--title-block",
+            paramLabel = "FILE",
+            description = "Client, site, job number, who drew and checked, revisions so far: a file of format"
+                    + " evenrise-title/1 for cover and drawings.")
+    private String titleBlock;
+
+    @Option(
             names = "--trials",
             paramLabel = "N",
             defaultValue = "0",
@@ -108,7 +124,8 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DocumentSet usual = DocumentSet.into(Source.path(output));
+        DocumentSet plain = DocumentSet.into(Source.path(output)).withSections(sections);
+        DocumentSet usual = titleBlock == null ? plain : plain.withTitleBlock(terminal.source(titleBlock));
         ReportRequest request = new ReportRequest(
                 terminal.source(project),
                 terminal.source(plan),

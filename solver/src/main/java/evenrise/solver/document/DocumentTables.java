@@ -52,6 +52,8 @@ public record DocumentTables(
         DocumentTable<PanelTest> tests,
         DocumentTable<PanelTest> feeders,
         DocumentTable<PlannedCircuit> labels,
+        DocumentTable<EquipmentLabel> equipment,
+        DocumentTable<DirectoryLine> directory,
         Optional<DocumentTable<ResidualTest>> residual,
         Optional<DocumentTable<UnstatedLoad>> unstated,
         Optional<DocumentTable<PlannedCircuit>> motors,
@@ -62,7 +64,7 @@ public record DocumentTables(
         Optional<DocumentTable<StartRow>> starts,
         Optional<DocumentTable<SceneRow>> scenes) {
 
-    static DocumentTables of(Evaluation evaluation, List<NodeScatter> scatter) {
+    static DocumentTables of(Evaluation evaluation, List<Schedule> schedules, List<NodeScatter> scatter) {
         Layout layout = evaluation.layout();
         List<PlannedCircuit> along = PlannedCircuit.along(layout);
         CircuitTables circuits = new CircuitTables(layout, along);
@@ -93,6 +95,8 @@ public record DocumentTables(
                 site.tests(),
                 site.feeders(),
                 circuits.labels(),
+                EquipmentLabel.table(layout, evaluation.review()),
+                DirectoryLine.table(schedules),
                 site.residual(),
                 nodes.unstated(),
                 circuits.motors(),
@@ -128,6 +132,8 @@ public record DocumentTables(
                 tests,
                 feeders,
                 labels,
+                equipment,
+                directory,
                 residual,
                 unstated,
                 motors,
@@ -152,7 +158,7 @@ public record DocumentTables(
                         starts.stream(),
                         Stream.of(groups, emergency, peak, review, events, bill, commissioning, tests),
                         residual.stream(),
-                        Stream.of(labels),
+                        Stream.of(labels, equipment, directory),
                         unstated.stream(),
                         motors.stream(),
                         percentiles.stream(),

@@ -84,10 +84,11 @@ public final class Documents {
     }
 
     private static PlanState state(Evaluation evaluation, List<NodeScatter> scatter) {
+        List<Schedule> schedules = new Schedules(evaluation.layout(), evaluation.review()).all();
         return new PlanState(
                 evaluation,
-                DocumentTables.of(evaluation, scatter),
-                new Schedules(evaluation.layout(), evaluation.review()).all(),
+                DocumentTables.of(evaluation, schedules, scatter),
+                schedules,
                 diagrams(evaluation.layout(), evaluation.review()));
     }
 

@@ -1,18 +1,66 @@
 package evenrise.solver.document;
 
+import evenrise.model.project.SheetRevision;
+import evenrise.model.project.TitleBlock;
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * What stands on every page.
  *
  * @param date as it is to be printed
  * @param projectSha256 of the project file
+ * @param title what else stands in the title block
  */
-public record Imprint(String project, String revision, String date, String projectSha256, String version) {
+public record Imprint(
+        String project, String revision, String date, String projectSha256, String version, TitleBlock title) {
     private static final int LONGEST = 120;
 
     public Imprint {
         project = Plain.text(project, LONGEST);
         revision = Plain.text(revision, LONGEST);
         date = Plain.text(date, LONGEST);
+    }
+
+    /** Without anything more in the title block. */
+    public Imprint(String project, String revision, String date, String projectSha256, String version) {
+        this(project, revision, date, projectSha256, version, TitleBlock.NONE);
+    }
+
+    /** What the title block states, by its headings. */
+    public List<Fact> titles() {
+        List<Fact> stated = new ArrayList<>();
+        title.client().ifPresent(text -> stated.add(line("Client", text)));
+        title.site().ifPresent(text -> stated.add(line("Site", text)));
+        title.number().ifPresent(text -> stated.add(line("Job number", text)));
+        title.issuedFor().ifPresent(text -> stated.add(line("Issued for", text)));
+        title.issuedBy().ifPresent(text -> stated.add(line("Issued by", text)));
+        title.drawnBy().ifPresent(text -> stated.add(line("Drawn by", text)));
+        title.checkedBy().ifPresent(text -> stated.add(line("Checked by", text)));
+        return stated;
+    }
+
+    private static Fact line(String heading, String text) {
+        return new Fact(heading, Plain.text(text, LONGEST), "");
+    }
+
+    /** Revisions so far, the last one first, with nothing in them that turns text. */
+    public List<SheetRevision> revisions() {
+        List<SheetRevision> all = new ArrayList<>();
+        title.revisions()
+                .forEach(each -> all.add(
+                        0,
+                        new SheetRevision(
+                                Plain.text(each.revision(), LONGEST),
+                                Plain.text(each.date(), LONGEST),
+                                Plain.text(each.what(), LONGEST),
+                                each.by().map(name -> Plain.text(name, LONGEST)))));
+        return all;
+    }
+
+    /** Number of a sheet: {@code E9.2}. */
+    public String sheet(int section, int page) {
+        return Plain.text(title.sheetPrefix(), LONGEST) + section + "." + page;
     }
 
     /** Enough of the hash to tell two files apart. */

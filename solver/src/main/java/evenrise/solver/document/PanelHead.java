@@ -22,6 +22,8 @@ final class PanelHead {
     /** As the electrical review names it. */
     static final String GREATEST_FAULT = "greatest fault current";
 
+    static final String FED_FROM = "Fed from";
+
     private final Layout layout;
     private final Review review;
 
@@ -39,7 +41,7 @@ final class PanelHead {
                 "Bus rating",
                 Unrounded.amps(panel.ratedAmps()),
                 "neutral " + Unrounded.amps(panel.neutralAmps()) + ", " + panel.slots() + " slots"));
-        head.add(new Fact("Fed from", fedFrom(point), beyond(point)));
+        head.add(new Fact(FED_FROM, fedFrom(point), beyond(point)));
         head.add(new Fact(
                 "Feeder",
                 point.feeder().flatMap(Feeder::cable).map(CableWords::whole).orElse(""),

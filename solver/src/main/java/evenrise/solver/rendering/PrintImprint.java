@@ -5,14 +5,15 @@ import evenrise.solver.document.Imprint;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.List;
 import javax.xml.transform.TransformerException;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
@@ -44,9 +45,12 @@ final class PrintImprint {
         this.isBroken = document.isBroken();
     }
 
-    void write(PDFont font) throws IOException {
+    /** @param sheets number of each page as a sheet */
+    void write(PDFont font, List<String> sheets) throws IOException {
         int pages = pdf.getNumberOfPages();
         for (int i = 0; i < pages; i++) {
+            // The blank keeps the two apart for who takes the text out.
+            sheet(pdf.getPage(i), "sheet " + sheets.get(i) + " ", font);
             number(pdf.getPage(i), "page " + (i + 1) + " of " + pages, font);
             first(pdf.getPage(i), font);
         }
@@ -109,12 +113,21 @@ final class PrintImprint {
 
     private void number(PDPage page, String text, PDFont font) throws IOException {
         float width = font.getStringWidth(text) / 1000 * SIZE;
+        below(page, text, page.getMediaBox().getWidth() - RIGHT - width, font);
+    }
+
+    private void sheet(PDPage page, String text, PDFont font) throws IOException {
+        float width = font.getStringWidth(text) / 1000 * SIZE;
+        below(page, text, (page.getMediaBox().getWidth() - width) / 2, font);
+    }
+
+    private void below(PDPage page, String text, float left, PDFont font) throws IOException {
         try (PDPageContentStream stream = new PDPageContentStream(pdf, page, AppendMode.APPEND, true, true)) {
             // Not read aloud: the same on every page.
             stream.beginMarkedContent(COSName.ARTIFACT);
             stream.beginText();
             stream.setFont(font, SIZE);
-            stream.newLineAtOffset(page.getMediaBox().getWidth() - RIGHT - width, BOTTOM);
+            stream.newLineAtOffset(left, BOTTOM);
             stream.showText(text);
             stream.endText();
             stream.endMarkedContent();

@@ -10,6 +10,8 @@ import evenrise.solver.document.NodeCurves;
 import evenrise.solver.document.PeakPart;
 import evenrise.solver.drawing.Sheet;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -66,46 +68,59 @@ final class PrintSections {
         return Math.max(LEAST_LOAD_MILLIMETRES, Math.min(MOST_LOAD_MILLIMETRES, 3 + 3 * longest / 2));
     }
 
-    static List<PrintSection> of(Document document, ShownTables shown) {
+    /** Those of the sections that are wanted and that the document has something for, in their order. */
+    static Map<SheetSection, PrintSection> of(Document document, ShownTables shown, Collection<SheetSection> wanted) {
         PrintSections of = new PrintSections(document, shown);
-        DocumentTables tables = document.tables();
-        List<PrintSection> all = new ArrayList<>();
-        if (document.findings().size() > ON_THE_COVER) {
-            tables.rules().ifPresent(table -> all.add(of.table(table, Map.of("rule", 30))));
-        }
-        BeforeAfter.section(document, shown).ifPresent(all::add);
-        tables.changes()
-                .ifPresent(changes ->
-                        all.add(of.table(changes.cells(), Map.of("panel", 22, "what", 14, "which", 34, "name", 40))));
-        of.distribution().ifPresent(all::add);
-        all.add(of.sequence());
-        all.add(of.nodes());
-        of.further().ifPresent(all::add);
-        tables.unstated().ifPresent(table -> all.add(of.table(table, Map.of("load", 30, "switched", 18))));
-        all.add(of.panels());
-        all.add(of.overTime());
-        all.add(of.drawings());
-        SiteSections site = new SiteSections(document, shown);
-        all.add(site.settings());
-        all.add(site.landing());
-        all.add(of.emergency());
-        all.add(of.table(tables.review(), Map.of("grade", 27, "check", 27, "place", 24), IN_REMARKS, ""));
-        all.add(of.table(
-                tables.bill(),
-                Map.of("quantity", 22, "price", 28, "sum", 28),
-                Set.of(),
-                tables.bill().note()));
-        all.add(site.commissioning());
-        tables.motors()
-                .ifPresent(table -> all.add(of.table(
-                        table,
-                        Map.of("place", 24, "offAfterMains", 18, "offAfterRelease", 18, "startsWhenAsked", 18),
-                        Set.of(),
-                        table.note())));
-        all.add(site.labels());
-        all.add(of.margins());
-        all.add(of.checks());
+        Map<SheetSection, PrintSection> all = new EnumMap<>(SheetSection.class);
+        wanted.forEach(each -> of.section(each).ifPresent(section -> all.put(each, section)));
         return all;
+    }
+
+    private Optional<PrintSection> section(SheetSection which) {
+        SiteSections site = new SiteSections(document, shown);
+        return switch (which) {
+            case RULES ->
+                tables.rules()
+                        .filter(any -> document.findings().size() > ON_THE_COVER)
+                        .map(table -> table(table, Map.of("rule", 30)));
+            case BEFORE -> BeforeAfter.section(document, shown);
+            case CHANGES ->
+                tables.changes()
+                        .map(changes ->
+                                table(changes.cells(), Map.of("panel", 22, "what", 14, "which", 34, "name", 40)));
+            case DISTRIBUTION -> distribution();
+            case SEQUENCE -> Optional.of(sequence());
+            case PHASES -> Optional.of(nodes());
+            case TRANSFORMERS -> further();
+            case UNSTATED -> tables.unstated().map(table -> table(table, Map.of("load", 30, "switched", 18)));
+            case SCHEDULES -> Optional.of(panels());
+            case OVER_TIME -> Optional.of(overTime());
+            case DRAWINGS -> Optional.of(drawings());
+            case SETTINGS -> Optional.of(site.settings());
+            case LANDING -> Optional.of(site.landing());
+            case SHUTDOWN -> Optional.of(emergency());
+            case FINDINGS ->
+                Optional.of(table(tables.review(), Map.of("grade", 27, "check", 27, "place", 24), IN_REMARKS, ""));
+            case BILL ->
+                Optional.of(table(
+                        tables.bill(),
+                        Map.of("quantity", 22, "price", 28, "sum", 28),
+                        Set.of(),
+                        tables.bill().note()));
+            case COMMISSIONING -> Optional.of(site.commissioning());
+            case MOTORS ->
+                tables.motors()
+                        .map(table -> table(
+                                table,
+                                Map.of("place", 24, "offAfterMains", 18, "offAfterRelease", 18, "startsWhenAsked", 18),
+                                Set.of(),
+                                table.note()));
+            case LABELS -> Optional.of(site.labels());
+            case MARGINS -> Optional.of(margins());
+            case CHECKS -> Optional.of(checks());
+            case DIRECTORY -> Optional.of(new PlateSections(document, shown).directory());
+            case EQUIPMENT -> Optional.of(new PlateSections(document, shown).equipment());
+        };
     }
 
     /** @param millimetres widths of columns; what remains is for the others */
@@ -307,8 +322,11 @@ final class PrintSections {
         List<PrintSection.Part> parts = new ArrayList<>();
         for (DrawnDiagram drawn : DrawnDiagram.all(document)) {
             for (Sheet sheet : drawn.sheets()) {
+                // Each is one page.
+                String number = document.imprint().sheet(SheetSection.DRAWINGS.number(), parts.size() + 1);
                 parts.add(new PrintSection.Part(
-                        drawn.title(sheet), Map.of("drawn", drawn, "sheet", sheet, "title", drawn.title(sheet))));
+                        drawn.title(sheet),
+                        Map.of("drawn", drawn, "sheet", sheet, "title", drawn.title(sheet), "number", number)));
             }
         }
         return new PrintSection("Drawings", "drawing", parts, PrintSection.Form.DRAWING);

@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -44,8 +45,8 @@ public final class PrintedSheets {
         }
     }
 
-    /** A line of the contents; pages count from 1. */
-    public record Entry(String title, int page) {}
+    /** A line of the index; pages count from 1. */
+    public record Entry(String title, String sheets, int page) {}
 
     /**
      * Text in the margins of every page, each within a string of the style sheet.
@@ -66,14 +67,19 @@ public final class PrintedSheets {
 
     private final Document document;
     private final SortedSet<Integer> signs;
-    private final List<PrintSection> sections;
+    private final Map<SheetSection, PrintSection> sections;
+
+    /** All sections. */
+    public PrintedSheets(Document document) {
+        this(document, SheetSection.ALL);
+    }
 
     /** What every paper shares is made here, once. */
-    public PrintedSheets(Document document) {
+    public PrintedSheets(Document document, Collection<SheetSection> wanted) {
         ShownTables tables = new ShownTables();
         this.document = document;
         this.signs = UsedCharacters.of(document, tables);
-        this.sections = PrintSections.of(document, tables);
+        this.sections = PrintSections.of(document, tables, wanted);
     }
 
     public byte[] on(Paper paper) {
@@ -88,8 +94,9 @@ public final class PrintedSheets {
             for (Paper paper : papers) {
                 files.add(new Printing(paper));
             }
-            for (PrintSection section : sections) {
-                files.forEach(file -> file.begin(section));
+            for (Map.Entry<SheetSection, PrintSection> each : sections.entrySet()) {
+                PrintSection section = each.getValue();
+                files.forEach(file -> file.begin(each.getKey(), section));
                 for (PrintSection.Part part : section.parts()) {
                     Markup markup = markup(
                             section.template(),
@@ -129,7 +136,7 @@ public final class PrintedSheets {
         private final PrintFonts fonts;
         private final PrintOutline outline = new PrintOutline(pdf);
         private final ReadingOrder order = new ReadingOrder(pdf);
-        private final List<Entry> contents = new ArrayList<>();
+        private final SheetNumbers numbers = new SheetNumbers(document.imprint());
         private String begun = "";
 
         Printing(Paper paper) throws IOException {
@@ -137,14 +144,15 @@ public final class PrintedSheets {
             this.fonts = PrintFonts.in(pdf, signs);
         }
 
-        void begin(PrintSection section) {
+        void begin(SheetSection which, PrintSection section) {
             begun = section.title();
-            contents.add(new Entry(section.title(), pdf.getNumberOfPages()));
+            numbers.begin(which, section.title());
         }
 
         void draw(PrintSection section, PrintSection.Part part, Markup markup) throws IOException {
             int page = pdf.getNumberOfPages();
             print(markup, section.form());
+            numbers.drawn(pdf.getNumberOfPages() - page);
             if (!begun.isEmpty()) {
                 outline.section(begun, page);
                 begun = "";
@@ -157,7 +165,7 @@ public final class PrintedSheets {
         byte[] finished() throws IOException {
             cover();
             order.finish();
-            new PrintImprint(pdf, document).write(fonts.text());
+            new PrintImprint(pdf, document).write(fonts.text(), numbers.all(pdf.getNumberOfPages()));
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             pdf.save(bytes);
             return bytes.toByteArray();
@@ -174,12 +182,10 @@ public final class PrintedSheets {
                 while (pdf.getNumberOfPages() > others) {
                     pdf.removePage(others);
                 }
-                int before = guess + 1;
+                int before = guess;
                 Map<String, Object> values = Map.of(
                         "contents",
-                        contents.stream()
-                                .map(each -> new Entry(each.title(), each.page() + before))
-                                .toList(),
+                        numbers.index(before),
                         "missing",
                         fonts.missing(),
                         "replacement",

@@ -15,6 +15,13 @@ final class UsedCharacters {
                 document.imprint().project()
                         + document.imprint().revision()
                         + document.imprint().date());
+        document.imprint().titles().forEach(fact -> add(signs, fact.name() + fact.value()));
+        add(signs, document.imprint().sheet(0, 0));
+        document.imprint()
+                .revisions()
+                .forEach(each -> add(
+                        signs,
+                        each.revision() + each.date() + each.what() + each.by().orElse("")));
         document.findings().forEach(text -> add(signs, text));
         document.tables()
                 .all()

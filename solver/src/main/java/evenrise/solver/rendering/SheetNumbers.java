@@ -1,0 +1,60 @@
+package evenrise.solver.rendering;
+
+import evenrise.solver.document.Imprint;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Numbers of sheets: the section's own, a point, the page within it; and the index of them. The cover has section 0. */
+final class SheetNumbers {
+    /** A section as it was printed. */
+    private record Printed(SheetSection section, String title, int firstPage, int pages) {}
+
+    private final Imprint imprint;
+    private final List<Printed> printed = new ArrayList<>();
+
+    SheetNumbers(Imprint imprint) {
+        this.imprint = imprint;
+    }
+
+    void begin(SheetSection section, String title) {
+        printed.add(new Printed(section, title, pages(), 0));
+    }
+
+    /** So many pages more of the section that was begun last. */
+    void drawn(int pages) {
+        Printed last = printed.remove(printed.size() - 1);
+        printed.add(new Printed(last.section(), last.title(), last.firstPage(), last.pages() + pages));
+    }
+
+    private int pages() {
+        return printed.stream().mapToInt(Printed::pages).sum();
+    }
+
+    /** @param cover pages before the first section */
+    List<PrintedSheets.Entry> index(int cover) {
+        return printed.stream()
+                .map(each -> new PrintedSheets.Entry(each.title(), range(each), cover + each.firstPage() + 1))
+                .toList();
+    }
+
+    private String range(Printed each) {
+        String first = imprint.sheet(each.section().number(), 1);
+        return each.pages() < 2
+                ? first
+                : first + " to " + imprint.sheet(each.section().number(), each.pages());
+    }
+
+    /** Of every page, the cover's first. */
+    List<String> all(int pages) {
+        List<String> all = new ArrayList<>();
+        for (int i = pages() + 1; i <= pages; i++) {
+            all.add(imprint.sheet(0, i - pages()));
+        }
+        printed.forEach(each -> {
+            for (int page = 1; page <= each.pages(); page++) {
+                all.add(imprint.sheet(each.section().number(), page));
+            }
+        });
+        return all;
+    }
+}
