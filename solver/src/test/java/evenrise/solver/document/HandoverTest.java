@@ -72,7 +72,7 @@ class HandoverTest {
 
     @Test
     void columnsHaveKeysAsFieldsOfAProject() {
-        assertThat(DocumentTables.of(Evaluation.of(layout()), List.of())
+        assertThat(DocumentTables.of(Evaluation.of(layout()), List.of(), List.of())
                         .circuits()
                         .fields())
                 .contains("panel", "running_a", "breaker_a", "on_s");
