@@ -1,6 +1,5 @@
 package evenrise.solver.document;
 
-import evenrise.model.project.SheetRevision;
 import evenrise.model.project.TitleBlock;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,17 +43,20 @@ public record Imprint(
         return new Fact(heading, Plain.text(text, LONGEST), "");
     }
 
+    /** A revision as it is printed; nobody's name is empty. */
+    public record Issued(String revision, String date, String what, String by) {}
+
     /** Revisions so far, the last one first, with nothing in them that turns text. */
-    public List<SheetRevision> revisions() {
-        List<SheetRevision> all = new ArrayList<>();
+    public List<Issued> revisions() {
+        List<Issued> all = new ArrayList<>();
         title.revisions()
                 .forEach(each -> all.add(
                         0,
-                        new SheetRevision(
+                        new Issued(
                                 Plain.text(each.revision(), LONGEST),
                                 Plain.text(each.date(), LONGEST),
                                 Plain.text(each.what(), LONGEST),
-                                each.by().map(name -> Plain.text(name, LONGEST)))));
+                                Plain.text(each.by().orElse(""), LONGEST))));
         return all;
     }
 

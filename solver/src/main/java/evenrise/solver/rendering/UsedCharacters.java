@@ -19,9 +19,7 @@ final class UsedCharacters {
         add(signs, document.imprint().sheet(0, 0));
         document.imprint()
                 .revisions()
-                .forEach(each -> add(
-                        signs,
-                        each.revision() + each.date() + each.what() + each.by().orElse("")));
+                .forEach(each -> add(signs, each.revision() + each.date() + each.what() + each.by()));
         document.findings().forEach(text -> add(signs, text));
         document.tables()
                 .all()
