@@ -54,7 +54,8 @@ final class SeedsJob {
         Project project = read.value().orElseThrow();
         request.target().check(inputs());
         Optional<Plan> earlier = request.from().map(source -> Inputs.earlierPlan(source, project, watch.notes()));
-        Optional<DocumentFiles> documents = request.documents().map(set -> new DocumentFiles(set, inputs()));
+        Optional<DocumentFiles> documents =
+                request.documents().map(set -> new DocumentFiles(set, inputs(), watch.notes()));
         documents.ifPresent(DocumentFiles::refuseWhatIsNotOurs);
         List<String> findings = Inputs.findings(read);
         findings.forEach(finding -> watch.notes().accept(request.project().name() + ": " + finding));
