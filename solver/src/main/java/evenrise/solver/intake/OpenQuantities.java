@@ -33,14 +33,20 @@ final class OpenQuantities {
                 }
             }
         }
+        Map<String, Item> items = new LinkedHashMap<>();
+        rows.forEach((place, numbers) -> items.put(
+                place,
+                branches.get(numbers.get(0)).pieces().stream()
+                        .filter(piece -> piece.place().equals(place))
+                        .findFirst()
+                        .orElseThrow()));
         List<QuantityRange> ranges = new ArrayList<>();
         rows.forEach((place, numbers) -> {
-            Item item = branches.get(numbers.get(0)).pieces().stream()
-                    .filter(piece -> piece.place().equals(place))
-                    .findFirst()
-                    .orElseThrow();
+            Item item = items.get(place);
             if (canVary(item, numbers, branches, loads)) {
-                ranges.add(range(item, numbers, branches, loads));
+                boolean isNamedAlike = items.values().stream()
+                        .anyMatch(other -> other != item && other.name().equals(item.name()));
+                ranges.add(range(item, isNamedAlike, numbers, branches, loads));
             } else {
                 notices.add(new Notice(
                         Notice.Kind.QUESTION,
@@ -69,8 +75,9 @@ final class OpenQuantities {
         return pieces == item.quantity();
     }
 
+    /** @param isNamedAlike whether another row has the same name, and the room tells them apart */
     private static QuantityRange range(
-            Item item, List<Integer> numbers, List<Bundler.Branch> branches, List<Load> loads) {
+            Item item, boolean isNamedAlike, List<Integer> numbers, List<Bundler.Branch> branches, List<Load> loads) {
         OpenCount open = item.open().orElseThrow();
         // Full breakers first: the last are left out first, and more are like the first.
         List<Integer> fullFirst = numbers.stream()
@@ -84,7 +91,9 @@ final class OpenQuantities {
         int high = Math.max(ids.size(), breakers(open.high(), each));
         int likely = Math.max(low, Math.min(high, breakers(open.likely(), each)));
         return QuantityRange.builder()
-                .name(item.name() + (each == 1 ? "" : " (breakers of up to " + each + ")"))
+                .name(item.name()
+                        + (isNamedAlike && !item.room().isEmpty() ? ", " + item.room() : "")
+                        + (each == 1 ? "" : " (breakers of up to " + each + ")"))
                 .loads(ids)
                 .low(open.isStated() ? low : ids.size())
                 .high(open.isStated() ? high : ids.size())

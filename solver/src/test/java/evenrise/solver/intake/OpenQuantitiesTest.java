@@ -146,6 +146,16 @@ class OpenQuantitiesTest {
     }
 
     @Test
+    void rowsOfOneNameAreToldApartByTheirRooms() throws IOException {
+        assertThat(read("Qty,Name,Amps,Role,Room\n~2,Lamp,9,auxiliary,Hall\n~3,Lamp,9,auxiliary,Foyer\n")
+                        .project()
+                        .orElseThrow()
+                        .quantities())
+                .extracting(QuantityRange::name)
+                .containsExactly("Lamp, Hall", "Lamp, Foyer");
+    }
+
+    @Test
     void whatSharesAStatedCircuitIsAskedAboutInstead() throws IOException {
         EquipmentList list = read("Qty,Name,Amps,Circuit\n~2,Lamp,1,5\n3,Screen,1,5\n");
 
