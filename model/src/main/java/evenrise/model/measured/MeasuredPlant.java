@@ -36,7 +36,14 @@ public record MeasuredPlant(
 
     /** @param isConfirmed of which loads somebody confirms that readings were at full use */
     public static MeasuredPlant of(Layout layout, SiteReadings readings, Predicate<String> isConfirmed) {
-        List<Discrepancy> all = new ArrayList<>(LoadCurrents.of(layout.placements(), readings));
+        return of(layout, readings, List.of(), isConfirmed);
+    }
+
+    /** @param recorded what a recorded start says beside the readings */
+    public static MeasuredPlant of(
+            Layout layout, SiteReadings readings, List<Discrepancy> recorded, Predicate<String> isConfirmed) {
+        List<Discrepancy> all = new ArrayList<>(recorded);
+        all.addAll(LoadCurrents.of(layout.placements(), readings));
         all.addAll(LoadTimes.of(layout, readings));
         all.addAll(PlaceTotals.of(layout, readings));
         all.addAll(DeviceTests.of(readings));

@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -38,12 +39,21 @@ final class CommissionJob {
     CommissionResult run() {
         List<Source> inputs = new ArrayList<>(List.of(request.project(), request.plan()));
         request.sheets().forEach(each -> inputs.add(Source.file(each)));
+        request.recording().ifPresent(each -> inputs.add(Source.file(each.file())));
         request.into().ifPresent(path -> Outputs.refuseInputs(path, inputs));
+        Optional<AsBuiltRecord> record = request.record().map(each -> new AsBuiltRecord(each, inputs));
+        record.ifPresent(AsBuiltRecord::refuseWhatIsNotOurs);
         AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan(), watch.notes());
         refuseUnknown(subject.project());
         ReadSheets read = read(subject);
+        Optional<RecordedPlant> recorded =
+                request.recording().map(each -> RecordedPlant.of(subject.layout(), each, request.day()));
         watch.at(Stage.JUDGING);
-        MeasuredPlant plant = MeasuredPlant.of(subject.layout(), read.readings(), this::isConfirmed);
+        MeasuredPlant plant = MeasuredPlant.of(
+                subject.layout(),
+                read.readings(),
+                recorded.map(RecordedPlant::discrepancies).orElse(List.of()),
+                this::isConfirmed);
         watch.at(Stage.BOUNDS);
         RenewalGain gain = RenewalGain.of(
                 plant,
@@ -52,7 +62,15 @@ final class CommissionJob {
         request.into()
                 .ifPresent(path -> Outputs.write(() -> ProjectFile.write(
                         plant.refitted().project(), subject.read().notes(), path, Format.ofName(path.toString()))));
-        return new CommissionResult(plant, gain, read.notes());
+        List<String> notes = new ArrayList<>(read.notes());
+        recorded.ifPresent(each -> notes.addAll(each.notes()));
+        List<String> files = new ArrayList<>(
+                request.sheets().stream().map(each -> each.getFileName().toString()).toList());
+        request.recording().ifPresent(each -> files.add(each.file().getFileName().toString()));
+        List<String> written = record.map(each -> each.write(
+                        subject, plant, gain, read.readings().dates(), files, recorded, notes))
+                .orElse(List.of());
+        return new CommissionResult(plant, gain, notes, written);
     }
 
     private boolean isConfirmed(String load) {

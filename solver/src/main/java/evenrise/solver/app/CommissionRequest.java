@@ -13,6 +13,8 @@ import java.util.Set;
  * @param confirmed loads, by id, of which somebody confirms that readings were at full use
  * @param confirmsAll whether that holds of all loads
  * @param into where the project with what was measured is written
+ * @param recording of the start, where one was recorded
+ * @param record where the record of the plant as built is written
  * @since 0.1.0
  */
 public record CommissionRequest(
@@ -22,7 +24,18 @@ public record CommissionRequest(
         Optional<String> day,
         Set<String> confirmed,
         boolean confirmsAll,
-        Optional<Path> into) {
+        Optional<Path> into,
+        Optional<Recorded> recording,
+        Optional<DocumentSet> record) {
+    /**
+     * A recorded start.
+     *
+     * @param at id of the panel or node that was recorded; empty for the supply
+     * @param system whose command was given; empty where the plant has no systems
+     */
+    public record Recorded(Path file, Optional<String> at, Optional<String> system) {}
+
+
     public CommissionRequest {
         sheets = List.copyOf(sheets);
         confirmed = Set.copyOf(confirmed);

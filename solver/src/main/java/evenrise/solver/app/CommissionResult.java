@@ -14,16 +14,23 @@ public final class CommissionResult implements Listing {
     private final MeasuredPlant plant;
     private final RenewalGain gain;
     private final List<String> notes;
+    private final List<String> written;
 
-    CommissionResult(MeasuredPlant plant, RenewalGain gain, List<String> notes) {
+    CommissionResult(MeasuredPlant plant, RenewalGain gain, List<String> notes, List<String> written) {
         this.plant = plant;
         this.gain = gain;
         this.notes = List.copyOf(notes);
+        this.written = List.copyOf(written);
     }
 
     /** What was found. */
     public MeasuredPlant plant() {
         return plant;
+    }
+
+    /** Names of the files of the record; none where none was asked for. */
+    public List<String> written() {
+        return written;
     }
 
     @Override

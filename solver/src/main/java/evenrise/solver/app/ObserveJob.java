@@ -10,17 +10,14 @@ import evenrise.model.project.SwitchedSystem;
 import evenrise.model.rules.Distribution;
 import evenrise.model.rules.Layout;
 import evenrise.solver.recording.RecordingCsv;
-import evenrise.solver.table.TextTable;
+import evenrise.solver.recording.RecordingFile;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
 /** Tells a recorded start beside a plan. */
 final class ObserveJob {
-    private static final long MOST_BYTES = 256L << 20;
-
     private final Watch watch;
 
     ObserveJob(Watch watch) {
@@ -34,7 +31,7 @@ final class ObserveJob {
         Layout layout = Layout.of(project, plan);
         Distribution.Point point = point(layout.distribution(), request.at());
         Optional<String> system = system(project, request.system());
-        RecordingCsv.Read read = read(request.recording());
+        RecordingCsv.Read read = read(request.recording(), project, request.from(), request.to());
         Recording recording = read.recording().orElseThrow();
         watch.at(Stage.JUDGING);
         try {
@@ -45,7 +42,7 @@ final class ObserveJob {
         }
     }
 
-    private static Distribution.Point point(Distribution distribution, Optional<String> at) {
+    static Distribution.Point point(Distribution distribution, Optional<String> at) {
         if (at.isEmpty()) {
             return distribution.points().get(Distribution.SUPPLY);
         }
@@ -56,7 +53,7 @@ final class ObserveJob {
                         "the project has no panel or node '" + Harmless.shown(at.get()) + "'."));
     }
 
-    private static Optional<String> system(Project project, Optional<String> asked) {
+    static Optional<String> system(Project project, Optional<String> asked) {
         List<String> systems =
                 project.systems().stream().map(SwitchedSystem::id).toList();
         if (asked.isEmpty() && systems.size() > 1) {
@@ -71,14 +68,15 @@ final class ObserveJob {
         return asked.or(() -> systems.stream().findFirst());
     }
 
-    private static RecordingCsv.Read read(Path file) {
+    /** @throws JobFailed that says what is wrong with it */
+    static RecordingCsv.Read read(Path file, Project project, Optional<String> from, Optional<String> to) {
         String shown = "'" + Harmless.shown(file.toString()) + "'";
         try {
-            if (Files.size(file) > MOST_BYTES) {
-                throw new JobFailed(
-                        JobFailed.Reason.INPUT, shown + " is larger than 256 MB. Cut out the minutes about the start.");
-            }
-            RecordingCsv.Read read = RecordingCsv.read(TextTable.decoded(Files.readAllBytes(file)));
+            RecordingCsv.Read read = RecordingFile.read(
+                    file,
+                    project.supply().frequencyHertz(),
+                    moment(from, Double.NEGATIVE_INFINITY),
+                    moment(to, Double.POSITIVE_INFINITY));
             if (read.recording().isEmpty()) {
                 throw new JobFailed(
                         JobFailed.Reason.INPUT,
@@ -92,5 +90,17 @@ final class ObserveJob {
                     JobFailed.Reason.INPUT,
                     shown + " cannot be read: " + Harmless.shown(String.valueOf(e.getMessage())) + ".");
         }
+    }
+
+    private static double moment(Optional<String> word, double otherwise) {
+        if (word.isEmpty()) {
+            return otherwise;
+        }
+        return RecordingCsv.moment(word.get())
+                .orElseThrow(() -> new JobFailed(
+                        JobFailed.Reason.REQUEST,
+                        "'" + Harmless.shown(word.get())
+                                + "' is no moment of a recording. Give seconds, a time of day, or date and time, as the"
+                                + " recording has them."));
     }
 }

@@ -9,7 +9,11 @@ import java.util.Optional;
  * @param recording table of values: rms currents over time
  * @param at id of the panel or node that was recorded; empty for the supply
  * @param system whose command was given; empty where the plant has no systems
+ * @param from what is before is left out, by the recorder's clock as the recording writes it
+ * @param to what is after is left out
  * @since 0.1.0
  */
 public record ObserveRequest(
-        Source project, Source plan, Path recording, Optional<String> at, Optional<String> system) {}
+        Source project, Source plan, Path recording, Optional<String> at, Optional<String> system,
+        Optional<String> from,
+        Optional<String> to) {}

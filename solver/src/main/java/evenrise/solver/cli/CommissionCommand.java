@@ -3,6 +3,7 @@ package evenrise.solver.cli;
 import evenrise.model.measured.SiteVerdict;
 import evenrise.solver.app.CommissionRequest;
 import evenrise.solver.app.CommissionResult;
+import evenrise.solver.app.DocumentSet;
 import evenrise.solver.app.Jobs;
 import evenrise.solver.app.Source;
 import java.util.List;
@@ -27,7 +28,8 @@ import picocli.CommandLine.Parameters;
             "%nExamples:",
             "  evenrise commission hall.project.json hall.plan.json commissioning.csv tests.csv meters.csv",
             "  evenrise commission hall.project.json hall.plan.json plan.xlsx --into hall.measured.json",
-            "  evenrise commission hall.project.json hall.plan.json plan.xlsx --confirm AMP-1,AMP-2"
+            "  evenrise commission hall.project.json hall.plan.json plan.xlsx --confirm AMP-1,AMP-2",
+            "  evenrise commission hall.project.json hall.plan.json plan.xlsx --recording start.csv -o as-built"
         })
 final class CommissionCommand implements Callable<Integer> {
     private final Terminal terminal;
@@ -58,6 +60,34 @@ final class CommissionCommand implements Callable<Integer> {
     @Option(names = "--into", paramLabel = "FILE", description = "Write the project with what was measured.")
     private String into;
 
+    @Option(names = "--recording", paramLabel = "FILE", description = "A recorded start, as 'observe' reads it.")
+    private String recording;
+
+    @Option(names = "--at", paramLabel = "ID", description = "Panel or node that was recorded. Default: the supply.")
+    private String at;
+
+    @Option(names = "--system", paramLabel = "ID", description = "System whose command was recorded.")
+    private String system;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FOLDER",
+            description = "Write the record of the plant as built: report to be signed, differences, open points, project,"
+                    + " plan and documents.")
+    private String output;
+
+    @Option(
+            names = "--revision",
+            paramLabel = "TEXT",
+            defaultValue = "as built",
+            description = "Revision on every page of it. Default: ${DEFAULT-VALUE}.")
+    private String revision;
+
+    @Option(
+            names = "--force",
+            description = "Overwrite files in the folder that no earlier run wrote, or that were changed since.")
+    private boolean isForced;
+
     @Option(names = "--all", description = "Show everything, what is less than stated, too.")
     private boolean isFull;
 
@@ -76,13 +106,26 @@ final class CommissionCommand implements Callable<Integer> {
                         Optional.ofNullable(day),
                         confirmed,
                         confirmsAll,
-                        Optional.ofNullable(into).map(Source::path)),
+                        Optional.ofNullable(into).map(Source::path),
+                        Optional.ofNullable(recording)
+                                .map(file -> new CommissionRequest.Recorded(
+                                        Source.path(file), Optional.ofNullable(at), Optional.ofNullable(system))),
+                        Optional.ofNullable(output).map(this::record)),
                 ProgressView.control(terminal));
         terminal.print(terminal.out(), result.text(terminal.outStyle(isFull)));
         if (into != null) {
             terminal.print(terminal.out(), List.of("", "Written: " + into));
         }
+        if (output != null) {
+            terminal.print(
+                    terminal.out(), List.of("", "Written: " + String.join(", ", result.written()) + " in " + output));
+        }
         SiteVerdict verdict = result.plant().verdict();
         return verdict == SiteVerdict.UNSAFE || verdict == SiteVerdict.DIFFERS ? ExitCode.RULES_BROKEN : ExitCode.DONE;
+    }
+
+    private DocumentSet record(String folder) {
+        DocumentSet usual = DocumentSet.into(Source.path(folder));
+        return usual.withImprint(revision, day == null ? usual.date() : day).withOverwriting(isForced);
     }
 }

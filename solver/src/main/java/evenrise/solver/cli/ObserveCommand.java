@@ -17,8 +17,9 @@ import picocli.CommandLine.Parameters;
             "Finds the steps in recorded currents, sets the recorder's clock by them, and says of every load whether it"
                     + " came on as planned: at its time, on its phases, with its current. Loads that cannot be told are"
                     + " named as such. docs/commissioning.md says how to record, and what can be told.",
-            "The recording is a table of values: a column of times and one of rms currents for each phase, at the supply"
-                    + " or where --at says, 50 samples a second or more, from before the command to after the last load."
+            "The recording is a table of values: a column of times and one of rms currents or of waves for each phase; or"
+                    + " COMTRADE. It is of the supply or where --at says, 50 rms values a second or more, from before the"
+                    + " command to after the last load. However long it is, it is read in little memory."
         },
         footer = {
             "%nExamples:",
@@ -35,7 +36,7 @@ final class ObserveCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "PLAN", description = "Plan file.")
     private String plan;
 
-    @Parameters(index = "2", paramLabel = "RECORDING", description = "Table of values, .csv.")
+    @Parameters(index = "2", paramLabel = "RECORDING", description = "Table of values, .csv, or COMTRADE, .cfg beside .dat.")
     private String recording;
 
     @Option(names = "--at", paramLabel = "ID", description = "Panel or node that was recorded. Default: the supply.")
@@ -43,6 +44,15 @@ final class ObserveCommand implements Callable<Integer> {
 
     @Option(names = "--system", paramLabel = "ID", description = "System whose command was given.")
     private String system;
+
+    @Option(
+            names = "--from",
+            paramLabel = "MOMENT",
+            description = "Leave out what is before, by the recorder's clock: seconds, or as the recording writes it.")
+    private String from;
+
+    @Option(names = "--to", paramLabel = "MOMENT", description = "Leave out what is after, likewise.")
+    private String to;
 
     @Option(names = "--all", description = "Show what is as planned, too.")
     private boolean isFull;
@@ -60,7 +70,9 @@ final class ObserveCommand implements Callable<Integer> {
                         terminal.source(plan),
                         Source.path(recording),
                         Optional.ofNullable(at),
-                        Optional.ofNullable(system)),
+                        Optional.ofNullable(system),
+                        Optional.ofNullable(from),
+                        Optional.ofNullable(to)),
                 ProgressView.control(terminal));
         terminal.print(terminal.out(), result.text(terminal.outStyle(isFull)));
         if (!result.isRecognised()) {

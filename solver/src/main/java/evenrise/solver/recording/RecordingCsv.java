@@ -39,6 +39,61 @@ public final class RecordingCsv {
 
     private record Columns(int row, int time, double perSecond, Map<Phase, Integer> amps, Map<Phase, Double> scales) {}
 
+    /**
+     * How a table is to be read, by its first rows.
+     *
+     * @param headerLine the header's, from 1; data begins below
+     * @param columns of currents, and none where none was found
+     * @param phases of these columns, in their order
+     * @param intervalSeconds between the first samples
+     * @param words how each column is read, for people
+     */
+    record Shape(
+            int headerLine,
+            char delimiter,
+            boolean isCommaDecimal,
+            int time,
+            double perSecond,
+            int[] columns,
+            double[] scales,
+            Phase[] phases,
+            double intervalSeconds,
+            String[] words) {}
+
+    /** @throws IOException where the text is no table, with a message for the user */
+    static Shape shape(String head) throws IOException {
+        return new RecordingCsv(TextTable.of(head, MOST_CELLS)).shape();
+    }
+
+    private Shape shape() {
+        Optional<Columns> columns = columns();
+        if (columns.isEmpty()) {
+            return new Shape(
+                    0, table.delimiter(), isCommaDecimal, 0, 1, new int[0], new double[0], new Phase[0], 1, new String[0]);
+        }
+        Columns found = columns.get();
+        Phase[] phases = found.amps().keySet().toArray(Phase[]::new);
+        List<Double> moments = new ArrayList<>();
+        for (int i = found.row() + 1; i < Math.min(found.row() + 50, table.table().rows().size()); i++) {
+            seconds(table.table().rows().get(i).cell(found.time()).text(), isCommaDecimal)
+                    .ifPresent(each -> moments.add(each / found.perSecond()));
+        }
+        double interval = moments.size() < 2
+                ? 1
+                : (moments.get(moments.size() - 1) - moments.get(0)) / (moments.size() - 1);
+        return new Shape(
+                table.table().rows().get(found.row()).number(),
+                table.delimiter(),
+                isCommaDecimal,
+                found.time(),
+                found.perSecond(),
+                found.amps().values().stream().mapToInt(each -> each).toArray(),
+                found.scales().values().stream().mapToDouble(each -> each).toArray(),
+                phases,
+                interval,
+                words(found).toArray(String[]::new));
+    }
+
     private RecordingCsv(TextTable table) {
         this.table = table;
         this.isCommaDecimal = table.delimiter() != ',' && table.table().hasDecimalComma();
@@ -71,7 +126,7 @@ public final class RecordingCsv {
         var row = table.table().rows().get(index);
         double[] values = new double[phases.length + 1];
         String time = row.cell(columns.time()).text();
-        OptionalDouble seconds = seconds(time);
+        OptionalDouble seconds = seconds(time, isCommaDecimal);
         if (seconds.isEmpty()) {
             problems.add("line " + row.number() + ": '" + time + "' is no time.");
             return Optional.empty();
@@ -138,7 +193,7 @@ public final class RecordingCsv {
     }
 
     /** By the names of phases in use; columns of voltages, powers and extremes are others. */
-    private static Optional<Phase> phase(String header) {
+    static Optional<Phase> phase(String header) {
         if (header.matches(".*\\b(u|v|volts?|voltage|w|kw|power|va|kva|max|min|thd|pf|hz)\\b.*")) {
             return Optional.empty();
         }
@@ -155,7 +210,7 @@ public final class RecordingCsv {
     }
 
     /** Seconds, a time of day, or a date and time (ISO 8601). */
-    private OptionalDouble seconds(String text) {
+    static OptionalDouble seconds(String text, boolean isCommaDecimal) {
         Optional<Amount> amount = Amount.of(text, isCommaDecimal);
         if (amount.isPresent() && amount.get().unit().matches("s?")) {
             return OptionalDouble.of(amount.get().value());
@@ -174,6 +229,17 @@ public final class RecordingCsv {
         } catch (DateTimeParseException e) {
             return OptionalDouble.empty();
         }
+    }
+
+    /** A moment as a recording writes it. */
+    public static OptionalDouble moment(String text) {
+        return seconds(text, false);
+    }
+
+    /** A current in its column's unit; one of its own is no plain amount. */
+    static OptionalDouble amount(String text, boolean isCommaDecimal) {
+        Optional<Amount> amount = Amount.of(text, isCommaDecimal).filter(each -> each.unit().isEmpty());
+        return amount.isPresent() ? OptionalDouble.of(amount.get().value()) : OptionalDouble.empty();
     }
 
     private List<String> words(Columns columns) {

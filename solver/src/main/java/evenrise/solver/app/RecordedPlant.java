@@ -1,0 +1,60 @@
+package evenrise.solver.app;
+
+import evenrise.model.contract.Decimals;
+import evenrise.model.contract.Phrase;
+import evenrise.model.measured.Discrepancy;
+import evenrise.model.measured.RecordedDiscrepancies;
+import evenrise.model.observation.Observation;
+import evenrise.model.observation.ObservedStart.Finding;
+import evenrise.model.observation.Observer;
+import evenrise.model.observation.PlannedCurrent;
+import evenrise.model.observation.Recording;
+import evenrise.model.rules.Distribution;
+import evenrise.model.rules.Layout;
+import evenrise.solver.recording.RecordingCsv;
+import evenrise.solver.rendering.OverlaidCurves;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A recorded start beside what was planned, for a report.
+ *
+ * @param notes what it says in short, and what it leaves open
+ */
+record RecordedPlant(List<Discrepancy> discrepancies, OverlaidCurves curves, List<String> notes) {
+    private static final double BEFORE_SECONDS = -2;
+
+    static RecordedPlant of(Layout layout, CommissionRequest.Recorded asked, Optional<String> day) {
+        Distribution.Point point = ObserveJob.point(layout.distribution(), asked.at());
+        Optional<String> system = ObserveJob.system(layout.project(), asked.system());
+        RecordingCsv.Read read = ObserveJob.read(
+                asked.file(), layout.project(), Optional.empty(), Optional.empty());
+        Recording recording = read.recording().orElseThrow();
+        Observation seen;
+        try {
+            seen = Observer.of(layout, point.index(), system, recording);
+        } catch (IllegalArgumentException e) {
+            throw new JobFailed(JobFailed.Reason.REQUEST, e.getMessage());
+        }
+        String file = asked.file().getFileName().toString();
+        List<String> notes = new ArrayList<>();
+        if (seen.isRecognised()) {
+            notes.add("The recording " + Phrase.quoted(file) + " shows " + Phrase.counted(seen.starts().size(), "start")
+                    + ": " + seen.count(Finding.AS_PLANNED) + " as planned, " + seen.count(Finding.CANNOT_TELL)
+                    + " that cannot be told, " + seen.count(Finding.TOO_SMALL) + " too small to be seen; its clock runs "
+                    + Decimals.fixed(1e6 * (seen.clock().rate() - 1), 0) + " millionths fast.");
+        } else {
+            notes.add("The recording " + Phrase.quoted(file)
+                    + " is not recognised as the start of this plan, and says nothing here.");
+        }
+        return new RecordedPlant(
+                RecordedDiscrepancies.of(seen, file, day),
+                OverlaidCurves.of(
+                        point.label(),
+                        PlannedCurrent.of(layout, point.index(), system, BEFORE_SECONDS),
+                        recording,
+                        seen.clock()),
+                notes);
+    }
+}
