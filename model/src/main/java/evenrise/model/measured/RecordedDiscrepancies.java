@@ -39,8 +39,8 @@ public final class RecordedDiscrepancies {
         for (RecordedStart each : seen.unknown()) {
             found.add(fault(
                     "unknown load",
-                    "something comes on or goes off at " + Decimals.fixed(seen.clock().plan(each.seconds()), 2)
-                            + " s that no plan has",
+                    "something comes on or goes off at "
+                            + Decimals.fixed(seen.clock().plan(each.seconds()), 2) + " s that no plan has",
                     "what else hangs on it",
                     visit));
         }
@@ -59,7 +59,8 @@ public final class RecordedDiscrepancies {
                 ? OptionalDouble.of(start.expected().readAmps().get(phase.orElseThrow()))
                 : isTime ? OptionalDouble.of(start.expected().seconds()) : OptionalDouble.empty();
         OptionalDouble measured = isSize
-                ? start.recorded()
+                ? start
+                        .recorded()
                         .flatMap(each -> Optional.ofNullable(each.steps().get(phase.orElseThrow())))
                         .stream()
                         .mapToDouble(RecordedStart.Change::amps)

@@ -93,8 +93,8 @@ final class AsBuiltRecord {
         Plan signed = built.with()
                 .madeBy(built.madeBy().map(each -> each.withProjectSha256(sha256)))
                 .build();
-        Evaluation evaluation = Evaluation.of(
-                Layout.of(project, signed), () -> ProvenBounds.of(project), Optional.empty());
+        Evaluation evaluation =
+                Evaluation.of(Layout.of(project, signed), () -> ProvenBounds.of(project), Optional.empty());
         SiteRecord record = SiteRecord.of(
                 plant,
                 gain,

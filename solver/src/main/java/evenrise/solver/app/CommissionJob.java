@@ -64,11 +64,13 @@ final class CommissionJob {
                         plant.refitted().project(), subject.read().notes(), path, Format.ofName(path.toString()))));
         List<String> notes = new ArrayList<>(read.notes());
         recorded.ifPresent(each -> notes.addAll(each.notes()));
-        List<String> files = new ArrayList<>(
-                request.sheets().stream().map(each -> each.getFileName().toString()).toList());
-        request.recording().ifPresent(each -> files.add(each.file().getFileName().toString()));
-        List<String> written = record.map(each -> each.write(
-                        subject, plant, gain, read.readings().dates(), files, recorded, notes))
+        List<String> files = new ArrayList<>(request.sheets().stream()
+                .map(each -> each.getFileName().toString())
+                .toList());
+        request.recording()
+                .ifPresent(each -> files.add(each.file().getFileName().toString()));
+        List<String> written = record.map(
+                        each -> each.write(subject, plant, gain, read.readings().dates(), files, recorded, notes))
                 .orElse(List.of());
         return new CommissionResult(plant, gain, notes, written);
     }

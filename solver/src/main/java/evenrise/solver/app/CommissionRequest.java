@@ -35,7 +35,6 @@ public record CommissionRequest(
      */
     public record Recorded(Path file, Optional<String> at, Optional<String> system) {}
 
-
     public CommissionRequest {
         sheets = List.copyOf(sheets);
         confirmed = Set.copyOf(confirmed);

@@ -14,6 +14,10 @@ import java.util.Optional;
  * @since 0.1.0
  */
 public record ObserveRequest(
-        Source project, Source plan, Path recording, Optional<String> at, Optional<String> system,
+        Source project,
+        Source plan,
+        Path recording,
+        Optional<String> at,
+        Optional<String> system,
         Optional<String> from,
         Optional<String> to) {}

@@ -28,8 +28,7 @@ record RecordedPlant(List<Discrepancy> discrepancies, OverlaidCurves curves, Lis
     static RecordedPlant of(Layout layout, CommissionRequest.Recorded asked, Optional<String> day) {
         Distribution.Point point = ObserveJob.point(layout.distribution(), asked.at());
         Optional<String> system = ObserveJob.system(layout.project(), asked.system());
-        RecordingCsv.Read read = ObserveJob.read(
-                asked.file(), layout.project(), Optional.empty(), Optional.empty());
+        RecordingCsv.Read read = ObserveJob.read(asked.file(), layout.project(), Optional.empty(), Optional.empty());
         Recording recording = read.recording().orElseThrow();
         Observation seen;
         try {
@@ -40,9 +39,11 @@ record RecordedPlant(List<Discrepancy> discrepancies, OverlaidCurves curves, Lis
         String file = asked.file().getFileName().toString();
         List<String> notes = new ArrayList<>();
         if (seen.isRecognised()) {
-            notes.add("The recording " + Phrase.quoted(file) + " shows " + Phrase.counted(seen.starts().size(), "start")
+            notes.add("The recording " + Phrase.quoted(file) + " shows "
+                    + Phrase.counted(seen.starts().size(), "start")
                     + ": " + seen.count(Finding.AS_PLANNED) + " as planned, " + seen.count(Finding.CANNOT_TELL)
-                    + " that cannot be told, " + seen.count(Finding.TOO_SMALL) + " too small to be seen; its clock runs "
+                    + " that cannot be told, " + seen.count(Finding.TOO_SMALL)
+                    + " too small to be seen; its clock runs "
                     + Decimals.fixed(1e6 * (seen.clock().rate() - 1), 0) + " millionths fast.");
         } else {
             notes.add("The recording " + Phrase.quoted(file)

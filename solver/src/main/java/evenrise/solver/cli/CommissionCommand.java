@@ -72,8 +72,9 @@ final class CommissionCommand implements Callable<Integer> {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FOLDER",
-            description = "Write the record of the plant as built: report to be signed, differences, open points, project,"
-                    + " plan and documents.")
+            description =
+                    "Write the record of the plant as built: report to be signed, differences, open points, project,"
+                            + " plan and documents.")
     private String output;
 
     @Option(

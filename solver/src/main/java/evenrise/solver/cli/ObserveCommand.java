@@ -36,7 +36,10 @@ final class ObserveCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "PLAN", description = "Plan file.")
     private String plan;
 
-    @Parameters(index = "2", paramLabel = "RECORDING", description = "Table of values, .csv, or COMTRADE, .cfg beside .dat.")
+    @Parameters(
+            index = "2",
+            paramLabel = "RECORDING",
+            description = "Table of values, .csv, or COMTRADE, .cfg beside .dat.")
     private String recording;
 
     @Option(names = "--at", paramLabel = "ID", description = "Panel or node that was recorded. Default: the supply.")

@@ -69,18 +69,28 @@ public final class RecordingCsv {
         Optional<Columns> columns = columns();
         if (columns.isEmpty()) {
             return new Shape(
-                    0, table.delimiter(), isCommaDecimal, 0, 1, new int[0], new double[0], new Phase[0], 1, new String[0]);
+                    0,
+                    table.delimiter(),
+                    isCommaDecimal,
+                    0,
+                    1,
+                    new int[0],
+                    new double[0],
+                    new Phase[0],
+                    1,
+                    new String[0]);
         }
         Columns found = columns.get();
         Phase[] phases = found.amps().keySet().toArray(Phase[]::new);
         List<Double> moments = new ArrayList<>();
-        for (int i = found.row() + 1; i < Math.min(found.row() + 50, table.table().rows().size()); i++) {
+        for (int i = found.row() + 1;
+                i < Math.min(found.row() + 50, table.table().rows().size());
+                i++) {
             seconds(table.table().rows().get(i).cell(found.time()).text(), isCommaDecimal)
                     .ifPresent(each -> moments.add(each / found.perSecond()));
         }
-        double interval = moments.size() < 2
-                ? 1
-                : (moments.get(moments.size() - 1) - moments.get(0)) / (moments.size() - 1);
+        double interval =
+                moments.size() < 2 ? 1 : (moments.get(moments.size() - 1) - moments.get(0)) / (moments.size() - 1);
         return new Shape(
                 table.table().rows().get(found.row()).number(),
                 table.delimiter(),
@@ -238,7 +248,8 @@ public final class RecordingCsv {
 
     /** A current in its column's unit; one of its own is no plain amount. */
     static OptionalDouble amount(String text, boolean isCommaDecimal) {
-        Optional<Amount> amount = Amount.of(text, isCommaDecimal).filter(each -> each.unit().isEmpty());
+        Optional<Amount> amount =
+                Amount.of(text, isCommaDecimal).filter(each -> each.unit().isEmpty());
         return amount.isPresent() ? OptionalDouble.of(amount.get().value()) : OptionalDouble.empty();
     }
 

@@ -50,8 +50,9 @@ public final class RecordingFile {
         boolean isCut = Double.isFinite(fromSeconds) || Double.isFinite(toSeconds);
         if (shape.columns().length == 0 || Files.size(file) <= WHOLE_BYTES && !isWave && !isCut) {
             if (Files.size(file) > WHOLE_BYTES) {
-                throw new IOException("its first rows show no column of times and none of currents. Name the columns time_s"
-                        + " and A, B, C");
+                throw new IOException(
+                        "its first rows show no column of times and none of currents. Name the columns time_s"
+                                + " and A, B, C");
             }
             return RecordingCsv.read(TextTable.decoded(Files.readAllBytes(file)));
         }

@@ -130,7 +130,9 @@ final class StreamedCsv {
             return OptionalDouble.of(plain);
         }
         String text = new String(cell, 0, length, StandardCharsets.ISO_8859_1).strip();
-        return isTime ? RecordingCsv.seconds(text, shape.isCommaDecimal()) : RecordingCsv.amount(text, shape.isCommaDecimal());
+        return isTime
+                ? RecordingCsv.seconds(text, shape.isCommaDecimal())
+                : RecordingCsv.amount(text, shape.isCommaDecimal());
     }
 
     /** A number of digits, a sign, a decimal mark and blanks alone; not a number where it is anything else. */
@@ -162,5 +164,4 @@ final class StreamedCsv {
         double value = digits / POWERS[Math.max(0, decimals)];
         return isNegative ? -value : value;
     }
-
 }

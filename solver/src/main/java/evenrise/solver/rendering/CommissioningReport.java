@@ -33,7 +33,8 @@ public final class CommissioningReport {
         try (PDDocument pdf = new PDDocument()) {
             PrintFonts fonts = PrintFonts.in(pdf, signs(values.toString()));
             values.put("family", fonts.family());
-            Markup.of(fonts.legible(Templates.fill("print/measured.peb", values))).print("210mm 297mm", fonts, pdf);
+            Markup.of(fonts.legible(Templates.fill("print/measured.peb", values)))
+                    .print("210mm 297mm", fonts, pdf);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             pdf.save(bytes);
             return bytes.toByteArray();

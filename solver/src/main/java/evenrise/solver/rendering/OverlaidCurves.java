@@ -94,10 +94,7 @@ public record OverlaidCurves(String place, List<Lane> lanes, List<Tick> ticks) {
         StringBuilder path = new StringBuilder();
         for (int i = 0; i < seconds.size(); i++) {
             path.append(String.format(
-                    Locale.ROOT,
-                    i == 0 ? "M%.1f %.1f" : "H%.1fV%.1f",
-                    scale.x(seconds.get(i)),
-                    scale.y(amps.get(i))));
+                    Locale.ROOT, i == 0 ? "M%.1f %.1f" : "H%.1fV%.1f", scale.x(seconds.get(i)), scale.y(amps.get(i))));
         }
         return path.append(String.format(Locale.ROOT, "H%d", WIDTH)).toString();
     }

@@ -38,7 +38,8 @@ public record SiteRecord(
         String taken,
         List<String> open) {
     /** A figure that was off. */
-    public record Plate(String load, String field, String was, String said, String measured, String within, String off) {
+    public record Plate(
+            String load, String field, String was, String said, String measured, String within, String off) {
         static Plate of(FieldChange each) {
             return new Plate(
                     each.load(),
@@ -95,20 +96,31 @@ public record SiteRecord(
     public static List<List<String>> values(MeasuredPlant plant) {
         List<List<String>> values = new ArrayList<>();
         values.add(List.of(
-                "weight", "where", "quantity", "planned", "measured", "may be off by", "likely cause", "look at first",
-                "date", "meter", "stands in"));
-        plant.discrepancies().stream().map(DiscrepancyRow::of).forEach(each -> values.add(List.of(
-                each.weightWord(),
-                each.subject(),
-                each.quantity(),
-                each.planned(),
-                each.measured(),
-                each.within(),
-                each.cause(),
-                each.lookAt(),
-                each.date(),
-                each.meter(),
-                each.at())));
+                "weight",
+                "where",
+                "quantity",
+                "planned",
+                "measured",
+                "may be off by",
+                "likely cause",
+                "look at first",
+                "date",
+                "meter",
+                "stands in"));
+        plant.discrepancies().stream()
+                .map(DiscrepancyRow::of)
+                .forEach(each -> values.add(List.of(
+                        each.weightWord(),
+                        each.subject(),
+                        each.quantity(),
+                        each.planned(),
+                        each.measured(),
+                        each.within(),
+                        each.cause(),
+                        each.lookAt(),
+                        each.date(),
+                        each.meter(),
+                        each.at())));
         return values;
     }
 }

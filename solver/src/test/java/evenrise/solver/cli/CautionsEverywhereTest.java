@@ -76,7 +76,15 @@ class CautionsEverywhereTest {
                 "-o",
                 at("rework"));
         run("rework", PROJECT, YARD + "built.plan.json", "--max-moves", "0", "--moves", "10", "-o", at("nothing"));
-        run("commission", PROJECT, YARD + "built.plan.json", YARD + "measured.csv", "--into", at("measured.json"));
+        run(
+                "commission",
+                PROJECT,
+                YARD + "built.plan.json",
+                YARD + "measured.csv",
+                "--into",
+                at("measured.json"),
+                "-o",
+                at("as-built"));
         run("compare", MILL, "-o", at("compare"), "--panels", "2", "--boards", "2", "--moves", "500");
         run("portfolio", PROJECT, "-o", at("portfolio"), "--moves", "10");
         run("offer", "--alternate", "A", PROJECT, plan, "--alternate", "B", PROJECT, plan, "-o", at("offer"));

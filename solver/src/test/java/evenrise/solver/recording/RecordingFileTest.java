@@ -111,7 +111,12 @@ class RecordingFileTest {
             // A hundred to five: what is recorded as 0.5 A flows as 10 A.
             StringBuilder data = new StringBuilder();
             for (int i = 0; i < SAMPLES; i++) {
-                data.append(i + 1).append(",,").append(amps(i, 0)).append(',').append(amps(i, 1)).append(",0\n");
+                data.append(i + 1)
+                        .append(",,")
+                        .append(amps(i, 0))
+                        .append(',')
+                        .append(amps(i, 1))
+                        .append(",0\n");
             }
             Files.writeString(configured("ASCII", 0.05, "100,5,S"), data);
 
@@ -122,7 +127,8 @@ class RecordingFileTest {
         void isRefusedWithoutItsOtherHalf() throws IOException {
             configured("ASCII", 1, "1,1,P");
 
-            assertThatThrownBy(() -> read(folder.resolve("start.cfg"))).hasMessageContaining("there is no start.dat beside it");
+            assertThatThrownBy(() -> read(folder.resolve("start.cfg")))
+                    .hasMessageContaining("there is no start.dat beside it");
         }
 
         @Test
@@ -137,7 +143,8 @@ class RecordingFileTest {
         @Test
         void saysWhereItsConfigurationIsNone() throws IOException {
             Files.writeString(folder.resolve("start.dat"), "");
-            Path configuration = Files.writeString(folder.resolve("start.cfg"), "Hall,recorder,1999\n2,1A,0D\nnonsense\n");
+            Path configuration =
+                    Files.writeString(folder.resolve("start.cfg"), "Hall,recorder,1999\n2,1A,0D\nnonsense\n");
 
             assertThatThrownBy(() -> read(configuration)).hasMessageContaining("cannot be read at line 3");
         }
@@ -163,7 +170,8 @@ class RecordingFileTest {
 
         @Test
         void isCutToWhatIsAskedFor() throws IOException {
-            Recording recording = RecordingFile.read(waves(), 50, 0.5, 1.5).recording().orElseThrow();
+            Recording recording =
+                    RecordingFile.read(waves(), 50, 0.5, 1.5).recording().orElseThrow();
 
             assertThat(recording.seconds()[0]).isBetween(0.5, 0.53);
             assertThat(recording.seconds()[recording.seconds().length - 1]).isBetween(1.47, 1.5);

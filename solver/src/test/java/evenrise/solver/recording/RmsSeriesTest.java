@@ -9,8 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class RmsSeriesTest {
     private static RmsSeries series(int most) {
-        return new RmsSeries(
-                new Phase[] {Phase.B}, 0.02, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, most);
+        return new RmsSeries(new Phase[] {Phase.B}, 0.02, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, most);
     }
 
     @Test
@@ -41,7 +40,8 @@ class RmsSeriesTest {
         assertThat(recording.seconds().length).isLessThan(128);
         assertThat(recording.intervalSeconds()).isCloseTo(8, within(1e-9));
         assertThat(recording.amps().get(Phase.B)[2]).isCloseTo(3, within(1e-9));
-        assertThat(recording.amps().get(Phase.B)[recording.seconds().length - 1]).isCloseTo(4, within(1e-9));
+        assertThat(recording.amps().get(Phase.B)[recording.seconds().length - 1])
+                .isCloseTo(4, within(1e-9));
     }
 
     @Test
