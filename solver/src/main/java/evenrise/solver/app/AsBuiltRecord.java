@@ -8,6 +8,7 @@ import evenrise.model.file.PlanFile;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.measured.MeasuredPlant;
+import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
@@ -91,6 +92,7 @@ final class AsBuiltRecord {
         String sha256 = ProjectFile.read(projectBytes, PROJECT).sha256();
         Plan built = subject.layout().plan();
         Plan signed = built.with()
+                .cautions(Cautions.ALL)
                 .madeBy(built.madeBy().map(each -> each.withProjectSha256(sha256)))
                 .build();
         Evaluation evaluation =
