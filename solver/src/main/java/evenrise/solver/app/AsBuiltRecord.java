@@ -48,12 +48,9 @@ final class AsBuiltRecord {
         this.wanted = wanted;
         this.inputs = inputs;
         this.documents = new DocumentFiles(
-                new DocumentSet(
-                        wanted.folder().resolve(DOCUMENTS),
-                        List.of(DocumentFormat.HTML, DocumentFormat.PDF, DocumentFormat.XLSX, DocumentFormat.CSV),
-                        wanted.revision(),
-                        wanted.date(),
-                        wanted.overwrites()),
+                wanted.withFolder(wanted.folder().resolve(DOCUMENTS))
+                        .withFormats(List.of(
+                                DocumentFormat.HTML, DocumentFormat.PDF, DocumentFormat.XLSX, DocumentFormat.CSV)),
                 inputs);
     }
 

@@ -45,6 +45,10 @@ public record DocumentSet(
                 Optional.empty());
     }
 
+    public DocumentSet withFolder(Path value) {
+        return new DocumentSet(value, formats, revision, date, overwrites, csv);
+    }
+
     public DocumentSet withFormats(List<DocumentFormat> value) {
         return new DocumentSet(folder, value, revision, date, overwrites, csv, sections, titleBlock);
     }

@@ -2,6 +2,7 @@ package evenrise.solver.app;
 
 import evenrise.model.contract.Harmless;
 import evenrise.model.contract.Phrase;
+import evenrise.model.observation.Observation;
 import evenrise.model.observation.Observer;
 import evenrise.model.observation.Recording;
 import evenrise.model.plan.Plan;
@@ -11,6 +12,7 @@ import evenrise.model.rules.Distribution;
 import evenrise.model.rules.Layout;
 import evenrise.solver.recording.RecordingCsv;
 import evenrise.solver.recording.RecordingFile;
+import evenrise.solver.report.WaveStart;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -35,8 +37,10 @@ final class ObserveJob {
         Recording recording = read.recording().orElseThrow();
         watch.at(Stage.JUDGING);
         try {
-            return new ObserveResult(
-                    Observer.of(layout, point.index(), system, recording), point.label(), read.columns());
+            Observation seen = Observer.of(layout, point.index(), system, recording);
+            List<WaveStart> waves =
+                    read.isWave() && seen.isRecognised() ? WaveStarts.of(layout, seen, request.recording()) : List.of();
+            return new ObserveResult(seen, waves, point.label(), read.columns());
         } catch (IllegalArgumentException e) {
             throw new JobFailed(JobFailed.Reason.REQUEST, e.getMessage());
         }

@@ -2,6 +2,7 @@ package evenrise.solver.app;
 
 import evenrise.model.observation.Observation;
 import evenrise.solver.report.ObservationText;
+import evenrise.solver.report.WaveStart;
 import java.util.List;
 
 /**
@@ -11,11 +12,13 @@ import java.util.List;
  */
 public final class ObserveResult implements Listing {
     private final Observation observation;
+    private final List<WaveStart> waves;
     private final String place;
     private final List<String> columns;
 
-    ObserveResult(Observation observation, String place, List<String> columns) {
+    ObserveResult(Observation observation, List<WaveStart> waves, String place, List<String> columns) {
         this.observation = observation;
+        this.waves = List.copyOf(waves);
         this.place = place;
         this.columns = List.copyOf(columns);
     }
@@ -32,6 +35,6 @@ public final class ObserveResult implements Listing {
 
     @Override
     public List<String> text(TextStyle style) {
-        return ObservationText.lines(observation, place, columns, style.isFull(), style.paint());
+        return ObservationText.lines(observation, waves, place, columns, style.isFull(), style.paint());
     }
 }

@@ -56,7 +56,18 @@ final class FilledLoads {
             "remark",
             "remarks",
             "initials",
-            "first slot");
+            "first slot",
+            "measured",
+            "idle measured",
+            "peak measured",
+            "on measured",
+            "off measured",
+            "on s",
+            "off s",
+            "idle a",
+            "running a",
+            "result",
+            "slot");
 
     private final FilledSheet sheet;
     private final FilledCells cells;
@@ -84,10 +95,10 @@ final class FilledLoads {
         this.visits = visits;
         this.problems = problems;
         this.notes = notes;
-        this.load = sheet.column("load", MeasuredColumn.LOAD);
-        this.phase = sheet.column("phases", MeasuredColumn.PHASE);
-        this.idle = sheet.column("idle measured a", MeasuredColumn.IDLE);
-        this.running = sheet.column("running measured a", MeasuredColumn.RUNNING);
+        this.load = sheet.column(MeasuredColumn.LOAD, "load");
+        this.phase = sheet.column(MeasuredColumn.PHASE, "phases");
+        this.idle = sheet.column(MeasuredColumn.IDLE, "idle measured a", "idle measured");
+        this.running = sheet.column(MeasuredColumn.RUNNING, "running measured a", "measured");
         // As tables show an id: without marks that turn text, and inert for spreadsheets.
         layout.project().loads().forEach(each -> {
             loads.put(each.id(), each);
@@ -124,11 +135,14 @@ final class FilledLoads {
         String id = FilledSheet.cell(row, load).text();
         OptionalDouble idleAmps = amps(row, idle, "idle measured", id, MOST_AMPS);
         OptionalDouble runningAmps = amps(row, running, "running measured", id, MOST_AMPS);
-        OptionalDouble peakAmps = amps(row, sheet.column("peak measured a"), "peak measured", id, MOST_PEAK_AMPS);
+        OptionalDouble peakAmps =
+                amps(row, sheet.column("peak measured a", "peak measured"), "peak measured", id, MOST_PEAK_AMPS);
         OptionalDouble on = seconds(row, "on measured s", id);
         OptionalDouble off = seconds(row, "off measured s", id);
         Optional<Boolean> passed = cells.yes(
-                FilledSheet.cell(row, sheet.column("pass or fail")), at, "pass or fail of load " + Phrase.quoted(id));
+                FilledSheet.cell(row, sheet.column("pass or fail", "result")),
+                at,
+                "pass or fail of load " + Phrase.quoted(id));
         Optional<String> remark = FilledSheets.said(sheet.text(row, "remark", "remarks"));
         boolean isBlank = idleAmps.isEmpty()
                 && runningAmps.isEmpty()
@@ -171,7 +185,7 @@ final class FilledLoads {
 
     private OptionalDouble seconds(ReadTable.Row row, String header, String id) {
         return cells.amount(
-                FilledSheet.cell(row, sheet.column(header)),
+                FilledSheet.cell(row, sheet.column(header, header.replaceFirst(" s$", ""))),
                 sheet.at(row),
                 header + " of load " + Phrase.quoted(id),
                 "s",

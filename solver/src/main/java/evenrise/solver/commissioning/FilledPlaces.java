@@ -53,7 +53,7 @@ final class FilledPlaces {
         TreeSet<String> known = new TreeSet<>();
         sheet.columns().keySet().stream()
                 .filter(each -> each.matches(
-                        "panel|place|nominal|.*planned.*|.*measured.*|neutral worst use a|phase rotation|insulation.*|lugs"
+                        "panel|place|nominal|voltage.*|.*planned.*|.*measured.*|(idle|running|peak)( [abc])? a|neutral.*|(phase )?rotation|torque|result|insulation.*|lugs"
                                 + " torqued.*|pass or fail|date|meter|instrument|initials"))
                 .forEach(known::add);
         FilledSheets.unread(sheet, known, notes);
@@ -69,10 +69,14 @@ final class FilledPlaces {
         Map<Phase, Double> peak = byPhase(row, "peak measured %s a", "a", MOST_AMPS, id);
         OptionalDouble neutral = amount(row, "neutral measured a", "a", MOST_AMPS, id);
         Optional<Boolean> rotation = cells.yes(
-                FilledSheet.cell(row, sheet.column("phase rotation")), at, "phase rotation of " + Phrase.quoted(id));
+                FilledSheet.cell(row, sheet.column("phase rotation", "rotation")),
+                at,
+                "phase rotation of " + Phrase.quoted(id));
         OptionalDouble insulation = amount(row, "insulation mω", "mω", MOST_MEGOHMS, id);
         Optional<Boolean> passed = cells.yes(
-                FilledSheet.cell(row, sheet.column("pass or fail")), at, "pass or fail of " + Phrase.quoted(id));
+                FilledSheet.cell(row, sheet.column("pass or fail", "result")),
+                at,
+                "pass or fail of " + Phrase.quoted(id));
         boolean isBlank = volts.isEmpty()
                 && idle.isEmpty()
                 && running.isEmpty()
@@ -117,9 +121,16 @@ final class FilledPlaces {
         return read;
     }
 
+    /** The same column where keys head the table: without a unit, a voltage by its phase. */
+    private static String key(String header) {
+        return header.endsWith(" to neutral v")
+                ? header.replaceFirst("^measured ([abc]) to neutral v$", "voltage $1")
+                : header.replaceFirst(" (a|mω)$", "");
+    }
+
     private OptionalDouble amount(ReadTable.Row row, String header, String unit, double most, String id) {
         return cells.amount(
-                FilledSheet.cell(row, sheet.column(header)),
+                FilledSheet.cell(row, sheet.column(header, key(header))),
                 sheet.at(row),
                 header + " of " + Phrase.quoted(id),
                 unit,

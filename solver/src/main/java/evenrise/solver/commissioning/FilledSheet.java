@@ -33,8 +33,16 @@ record FilledSheet(
     /** A header stands among so many rows; above it somebody may have written what the sheet is. */
     private static final int MOST_ABOVE = 20;
 
-    private static final List<String> SITE_COLUMNS =
-            List.of("idle measured a", "running measured a", "peak measured a", "on measured s", "off measured s");
+    private static final List<String> SITE_COLUMNS = List.of(
+            "idle measured a",
+            "running measured a",
+            "peak measured a",
+            "on measured s",
+            "off measured s",
+            "idle measured",
+            "peak measured",
+            "on measured",
+            "off measured");
 
     /** Empty for a table that is none of ours and no list of readings. */
     static Optional<FilledSheet> of(String name, ReadTable table, boolean isAlone) {
@@ -70,10 +78,13 @@ record FilledSheet(
         if (isOfLoads && SITE_COLUMNS.stream().anyMatch(columns::containsKey)) {
             return Optional.of(Kind.LOADS);
         }
-        if (columns.containsKey("protects") && columns.containsKey("leakage measured ma")) {
+        if (columns.containsKey("protects")
+                && (columns.containsKey("leakage measured ma") || columns.containsKey("leakage"))) {
             return Optional.of(Kind.DEVICES);
         }
-        if (columns.containsKey("meter") && columns.containsKey("range a") && !isOfLoads) {
+        if (columns.containsKey("meter")
+                && (columns.containsKey("range a") || columns.containsKey("range"))
+                && !isOfLoads) {
             return Optional.of(Kind.METERS);
         }
         boolean isOfPlaces = columns.containsKey("panel") || columns.containsKey("place");
@@ -89,7 +100,8 @@ record FilledSheet(
     }
 
     private static boolean isOfAPlace(String header) {
-        return header.matches("(idle|running|peak) measured [abc] a|measured [abc] to neutral v|phase rotation");
+        return header.matches(
+                "(idle|running|peak) measured [abc]( a)?|measured [abc] to neutral v|voltage [abc]|(phase )?rotation");
     }
 
     private static boolean isHeaded(Map<String, Integer> columns, MeasuredColumn column) {
@@ -106,9 +118,9 @@ record FilledSheet(
                 .findFirst();
     }
 
-    /** Where a column of a list of readings stands, by any of its names. */
-    OptionalInt column(String header, MeasuredColumn or) {
-        List<String> names = new ArrayList<>(List.of(header));
+    /** Where a column stands, by any of its names: in words, as a key, or as in a list of readings. */
+    OptionalInt column(MeasuredColumn or, String... headers) {
+        List<String> names = new ArrayList<>(List.of(headers));
         or.names().forEach(each -> names.add(HeaderWords.plain(each)));
         return column(names.toArray(String[]::new));
     }

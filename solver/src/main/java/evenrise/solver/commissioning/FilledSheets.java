@@ -87,12 +87,12 @@ public final class FilledSheets {
         for (ReadTable.Row row : sheet.rows()) {
             String name = sheet.text(row, "meter");
             String at = sheet.at(row);
-            OptionalDouble range =
-                    cells.amount(FilledSheet.cell(row, sheet.column("range a")), at, "the range", "a", MOST_RANGE_AMPS);
+            OptionalDouble range = cells.amount(
+                    FilledSheet.cell(row, sheet.column("range a", "range")), at, "the range", "a", MOST_RANGE_AMPS);
             OptionalDouble ofRange = percent(sheet, cells, row, "off by of range");
             OptionalDouble ofReading = percent(sheet, cells, row, "off by of reading");
-            OptionalDouble seconds =
-                    cells.amount(FilledSheet.cell(row, sheet.column("off by s")), at, "off by, s", "s", MOST_SECONDS);
+            OptionalDouble seconds = cells.amount(
+                    FilledSheet.cell(row, sheet.column("off by s", "seconds")), at, "off by, s", "s", MOST_SECONDS);
             if (ofRange.isPresent() && range.isEmpty()) {
                 problems.add(at + ": meter " + Phrase.quoted(name)
                         + " is off by a part of its range, which is not stated. Fill in the range, A.");
@@ -108,14 +108,18 @@ public final class FilledSheets {
                             statesCurrent ? ofReading.orElse(0) : usual.ofReadingPercent(),
                             statesCurrent ? 0 : usual.leastAmps(),
                             seconds.orElse(Meter.BY_HAND_SECONDS),
-                            said(sheet.text(row, "make type serial number")),
-                            said(sheet.text(row, "calibrated until"))));
+                            said(sheet.text(row, "make type serial number", "what")),
+                            said(sheet.text(row, "calibrated until", "calibrated"))));
         }
     }
 
     private OptionalDouble percent(FilledSheet sheet, FilledCells cells, ReadTable.Row row, String header) {
         return cells.amount(
-                FilledSheet.cell(row, sheet.column(header)), sheet.at(row), header + ", %", "%", MOST_PERCENT);
+                FilledSheet.cell(row, sheet.column(header, header.replace("off by ", ""))),
+                sheet.at(row),
+                header + ", %",
+                "%",
+                MOST_PERCENT);
     }
 
     static Optional<String> said(String words) {
@@ -129,16 +133,16 @@ public final class FilledSheets {
             DeviceReading read = new DeviceReading(
                     sheet.text(row, "place"),
                     sheet.text(row, "protects"),
-                    milliamps(sheet, cells, row, "rated ma"),
-                    milliamps(sheet, cells, row, "leakage measured ma"),
-                    milliamps(sheet, cells, row, "tripped at ma"),
+                    milliamps(sheet, cells, row, "rated ma", "rated"),
+                    milliamps(sheet, cells, row, "leakage measured ma", "leakage"),
+                    milliamps(sheet, cells, row, "tripped at ma", "tripped at"),
                     cells.amount(
-                            FilledSheet.cell(row, sheet.column("tripped after ms")),
+                            FilledSheet.cell(row, sheet.column("tripped after ms", "tripped after")),
                             at,
                             "tripped after",
                             "ms",
                             MOST_MILLIS),
-                    cells.yes(FilledSheet.cell(row, sheet.column("pass or fail")), at, "pass or fail"),
+                    cells.yes(FilledSheet.cell(row, sheet.column("pass or fail", "result")), at, "pass or fail"),
                     at);
             if (read.leakageMilliamps().isPresent()
                     || read.trippedAtMilliamps().isPresent()
@@ -150,8 +154,10 @@ public final class FilledSheets {
         return devices;
     }
 
-    private static OptionalDouble milliamps(FilledSheet sheet, FilledCells cells, ReadTable.Row row, String header) {
-        return cells.amount(FilledSheet.cell(row, sheet.column(header)), sheet.at(row), header, "ma", MOST_MILLIAMPS);
+    private static OptionalDouble milliamps(
+            FilledSheet sheet, FilledCells cells, ReadTable.Row row, String header, String key) {
+        return cells.amount(
+                FilledSheet.cell(row, sheet.column(header, key)), sheet.at(row), header, "ma", MOST_MILLIAMPS);
     }
 
     /** Columns that are filled and not read. */

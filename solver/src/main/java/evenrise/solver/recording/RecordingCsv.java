@@ -34,8 +34,14 @@ public final class RecordingCsv {
     /**
      * @param recording empty where there is a problem
      * @param columns how each column that was used was read: header and meaning
+     * @param isWave whether instantaneous currents were recorded, which became rms values
      */
-    public record Read(Optional<Recording> recording, List<String> columns, List<String> problems) {}
+    public record Read(Optional<Recording> recording, List<String> columns, List<String> problems, boolean isWave) {
+        /** Of rms values. */
+        Read(Optional<Recording> recording, List<String> columns, List<String> problems) {
+            this(recording, columns, problems, false);
+        }
+    }
 
     private record Columns(int row, int time, double perSecond, Map<Phase, Integer> amps, Map<Phase, Double> scales) {}
 

@@ -61,6 +61,25 @@ public final class RecordingFile {
         return finished(series, Arrays.asList(shape.words()));
     }
 
+    /**
+     * A wave about some moments.
+     *
+     * @param spans from and to by the recorder's clock, rising
+     * @throws IOException with a message for the user
+     */
+    public static List<RecordedWave> waves(Path file, List<double[]> spans) throws IOException {
+        if (ComtradeFile.isOne(file)) {
+            ComtradeFile recorded = ComtradeFile.of(file);
+            WaveWindows windows = new WaveWindows(recorded.phasesInOrder(), spans);
+            recorded.stream(windows);
+            return windows.waves();
+        }
+        RecordingCsv.Shape shape = RecordingCsv.shape(TextTable.decoded(head(file)));
+        WaveWindows windows = new WaveWindows(shape.phases(), spans);
+        new StreamedCsv(shape, windows).stream(file);
+        return windows.waves();
+    }
+
     private static RecordingCsv.Read finished(RmsSeries series, List<String> columns) {
         List<String> words = new ArrayList<>(columns);
         try {
@@ -72,7 +91,7 @@ public final class RecordingFile {
                 words.add("so long that " + series.thinned()
                         + " values became one; --from and --to cut out the minutes about the start");
             }
-            return new RecordingCsv.Read(Optional.of(recording), words, List.of());
+            return new RecordingCsv.Read(Optional.of(recording), words, List.of(), series.isWave());
         } catch (IllegalArgumentException e) {
             return new RecordingCsv.Read(Optional.empty(), words, List.of(e.getMessage() + "."));
         }

@@ -21,7 +21,7 @@ public final class ObservationText {
 
     /** @param isFull whether starts that are as planned stand, too */
     public static List<String> lines(
-            Observation seen, String place, List<String> columns, boolean isFull, Paint paint) {
+            Observation seen, List<WaveStart> waves, String place, List<String> columns, boolean isFull, Paint paint) {
         List<List<String>> sections = new ArrayList<>();
         sections.add(head(seen, place, columns, paint));
         if (!seen.isRecognised()) {
@@ -41,6 +41,9 @@ public final class ObservationText {
         sections.add(starts.lines());
         if (!seen.unknown().isEmpty()) {
             sections.add(unknown(seen, paint));
+        }
+        if (!waves.isEmpty()) {
+            sections.add(waves(waves, paint));
         }
         sections.add(CautionText.lines(Cautions.ALL, paint));
         return Sections.joined(sections.stream().filter(each -> !each.isEmpty()).toList());
@@ -190,5 +193,38 @@ public final class ObservationText {
                     + (falls ? ", something goes off" : ""));
         }
         return section.lines();
+    }
+
+    private static List<String> waves(List<WaveStart> waves, Paint paint) {
+        Table table = new Table()
+                .words("Load")
+                .words("Phase")
+                .number("Seen s")
+                .number("Peak A")
+                .number("Stated A")
+                .number("Half-life ms")
+                .number("Stated ms");
+        for (WaveStart each : waves) {
+            boolean isMore = each.fit().peakAmps() > each.statedPeakAmps().orElse(Double.POSITIVE_INFINITY);
+            table.row(
+                    isMore ? Tone.BAD : Tone.PLAIN,
+                    each.load(),
+                    each.phase().name(),
+                    Decimals.fixed(each.planSeconds(), 3),
+                    Decimals.fixed(each.fit().peakAmps(), 1),
+                    each.statedPeakAmps().isPresent()
+                            ? Decimals.fixed(each.statedPeakAmps().getAsDouble(), 1)
+                            : Numbers.NONE,
+                    each.fit().halfMillis().isPresent()
+                            ? Decimals.fixed(each.fit().halfMillis().getAsDouble(), 1)
+                            : Numbers.NONE,
+                    each.statedPeakAmps().isPresent() ? Decimals.fixed(each.statedHalfMillis(), 1) : Numbers.NONE);
+        }
+        return new Section(paint, "Inrush of loads that come on alone, from the wave")
+                .table(table)
+                .text(
+                        "A peak is that of this closing: at another moment of the wave, or of the year, it may be higher, so it"
+                                + " lowers nothing that is stated.")
+                .lines();
     }
 }

@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.pdfbox.Loader;
@@ -135,6 +136,38 @@ class CommissionCommandTest {
         assertThat(result.out().replaceAll("\\s+", " "))
                 .contains("Measured: differs", "fault: idle current, A", "it does not draw");
         assertThat(result.code()).isEqualTo(ExitCode.RULES_BROKEN);
+    }
+
+    @Test
+    void readsTablesThatKeysHead() throws IOException {
+        Path keys = folder.resolve("keys");
+        run("report", PROJECT, PLAN, "-o", keys.toString(), "--format", "csv", "--csv-keys");
+        String head = Files.readAllLines(keys.resolve("commissioning.csv")).get(0);
+        String tests = Files.readAllLines(keys.resolve("tests.csv")).get(0);
+        Path loads = Files.writeString(
+                folder.resolve("by-keys.csv"),
+                head + "\n"
+                        + Stream.of(head.split(","))
+                                .map(key -> switch (key) {
+                                    case "load" -> "main-1";
+                                    case "idle_measured" -> "0.01";
+                                    default -> "";
+                                })
+                                .collect(Collectors.joining(",")));
+        Path panels = Files.writeString(
+                folder.resolve("panels-by-keys.csv"),
+                tests + "\n"
+                        + Stream.of(tests.split(","))
+                                .map(key -> switch (key) {
+                                    case "panel" -> "hall";
+                                    case "voltage_a" -> "280";
+                                    default -> "";
+                                })
+                                .collect(Collectors.joining(",")));
+
+        String out = commission(loads, panels.toString()).out().replaceAll("\\s+", " ");
+
+        assertThat(out).contains("it does not draw", "unsafe: voltage");
     }
 
     @Test
