@@ -24,6 +24,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
@@ -43,15 +44,19 @@ final class AsBuiltRecord {
     private final List<Source> inputs;
     private final DocumentFiles documents;
 
-    /** @param inputs what it is made from, which it never overwrites */
-    AsBuiltRecord(DocumentSet wanted, List<Source> inputs) {
+    /**
+     * @param inputs what it is made from, which it never overwrites
+     * @param note takes what is left out of account
+     */
+    AsBuiltRecord(DocumentSet wanted, List<Source> inputs, Consumer<String> note) {
         this.wanted = wanted;
         this.inputs = inputs;
         this.documents = new DocumentFiles(
                 wanted.withFolder(wanted.folder().resolve(DOCUMENTS))
                         .withFormats(List.of(
                                 DocumentFormat.HTML, DocumentFormat.PDF, DocumentFormat.XLSX, DocumentFormat.CSV)),
-                inputs);
+                inputs,
+                note);
     }
 
     /** @throws JobFailed where it could not be written, so that nobody waits for what gets lost */

@@ -41,7 +41,7 @@ final class CommissionJob {
         request.sheets().forEach(each -> inputs.add(Source.file(each)));
         request.recording().ifPresent(each -> inputs.add(Source.file(each.file())));
         request.into().ifPresent(path -> Outputs.refuseInputs(path, inputs));
-        Optional<AsBuiltRecord> record = request.record().map(each -> new AsBuiltRecord(each, inputs));
+        Optional<AsBuiltRecord> record = request.record().map(each -> new AsBuiltRecord(each, inputs, watch.notes()));
         record.ifPresent(AsBuiltRecord::refuseWhatIsNotOurs);
         AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan(), watch.notes());
         refuseUnknown(subject.project());

@@ -46,7 +46,7 @@ public record DocumentSet(
     }
 
     public DocumentSet withFolder(Path value) {
-        return new DocumentSet(value, formats, revision, date, overwrites, csv);
+        return new DocumentSet(value, formats, revision, date, overwrites, csv, sections, titleBlock);
     }
 
     public DocumentSet withFormats(List<DocumentFormat> value) {
