@@ -23,10 +23,19 @@ export function answersView() {
     } catch (refusal) { text.textContent = ""; complain(refusal); }
   }
 
-  document.addEventListener("why", (event) => { load.value = event.detail; answer({ load: event.detail }); });
+  /** What was asked elsewhere, maybe before this view was there. */
+  function asked() {
+    if (!desk.why) return;
+    load.value = desk.why;
+    desk.why = null;
+    answer({ load: load.value });
+  }
+
+  document.addEventListener("why", asked);
   return {
     element,
     show(sheet) {
+      asked();
       ids.replaceChildren(...sheet.loads.slice(0, 3000).map((each) => make("option", { value: each.id })));
       if (!rule.length) rule.append(...RULES.map((each) => make("option", {}, each)));
       broken.replaceChildren(make("h3", {}, "Broken rules (" + sheet.violations.length + ")"), sheet.violations.length

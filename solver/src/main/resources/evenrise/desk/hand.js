@@ -200,6 +200,6 @@ export function drawHolding() {
     load.panel ? button("Lift off", () => act("/api/move", { load: load.id }, plain(load.id) + " has no place now.")) : null,
     load.panel || load.pinned ? button(load.pinned ? "Set free" : "Pin", () => act("/api/pin", { pinned: !load.pinned, loads: [load.id] },
       plain(load.id) + (load.pinned ? " is free." : " stays where it is."))) : null,
-    load.panel ? button("Why here?", () => { location.hash = "#why"; document.dispatchEvent(new CustomEvent("why", { detail: load.id })); }) : null,
+    load.panel ? button("Why here?", () => { desk.why = load.id; location.hash = "#why"; document.dispatchEvent(new CustomEvent("why")); }) : null,
     button("Close", () => { letGo(); choose(null); })));
 }

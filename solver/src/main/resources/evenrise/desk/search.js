@@ -24,9 +24,11 @@ export function searchView() {
 
   function start(isAround) {
     history = [];
+    element.dataset.state = "asked";
+    take.disabled = true;
     const body = { time_s: Number(seconds.value) || 30, around_hand: isAround };
     if (most.value !== "") body.most_moved = Number(most.value);
-    send("/api/search/begin", body);
+    send("/api/search/begin", body).then(look);
   }
 
   async function take1() {

@@ -15,6 +15,7 @@ export function supposeView() {
 }
 
 const box = (title, words, ...children) => make("section", { class: "box" }, make("h3", {}, title), make("p", { class: "note" }, words), ...children);
+const wide = (label, table) => make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": label }, table);
 const choices = (select, ids) => { const was = select.value; select.replaceChildren(...ids.map((each) => make("option", { value: each }, each))); if (ids.includes(was)) select.value = was; };
 
 function room() {
@@ -26,8 +27,8 @@ function room() {
       desk.room = { revision: answer.revision, places: answer.places };
       const panels = new Map();
       answer.places.forEach((each) => panels.set(each.panel, (panels.get(each.panel) || []).concat(each)));
-      out.replaceChildren(answer.places.length ? make("table", { class: "small" }, make("thead", {}, make("tr", {}, ...["Panel", "Places", "Most, A", "Limited by", "Feeder"].map((each) => make("th", { scope: "col" }, each)))),
-        make("tbody", {}, ...[...panels].map(([id, places]) => make("tr", {}, make("th", { scope: "row" }, id), make("td", { class: "n" }, String(places.length)), make("td", { class: "n" }, number(Math.floor(places[0].up_to_a * 10) / 10)), make("td", {}, places[0].by), make("td", {}, places[0].counts_feeder ? "counted" : "unknown"))))) : make("p", {}, "No free slot has so much room under ratings, feeders and neutrals."),
+      out.replaceChildren(answer.places.length ? wide("Panels with room", make("table", { class: "small" }, make("thead", {}, make("tr", {}, ...["Panel", "Places", "Most, A", "Limited by", "Feeder"].map((each) => make("th", { scope: "col" }, each)))),
+        make("tbody", {}, ...[...panels].map(([id, places]) => make("tr", {}, make("th", { scope: "row" }, id), make("td", { class: "n" }, String(places.length)), make("td", { class: "n" }, number(Math.floor(places[0].up_to_a * 10) / 10)), make("td", {}, places[0].by), make("td", {}, places[0].counts_feeder ? "counted" : "unknown")))))) : make("p", {}, "No free slot has so much room under ratings, feeders and neutrals."),
       make("p", {}, make("a", { href: "#plan" }, "Show it on the panels")));
       redraw();
     } catch (refusal) { complain(refusal); }
@@ -42,13 +43,13 @@ function scenes() {
   function draw() {
     const use = uses[Number(select.value)] || uses[0];
     if (!use) return;
-    out.replaceChildren(make("table", { class: "small" }, make("thead", {}, make("tr", {}, ...["", "Phase by phase, A", "Greatest", "Rated"].map((each) => make("th", { scope: "col" }, each)))),
+    out.replaceChildren(wide("What points carry in the scene", make("table", { class: "small" }, make("thead", {}, make("tr", {}, ...["", "Phase by phase, A", "Greatest", "Rated"].map((each) => make("th", { scope: "col" }, each)))),
       make("tbody", {}, ...use.points.map((point) => {
         const most = Math.max(...point.running_a, 0), fill = make("i");
         fill.style.transform = "scaleX(" + Math.min(1, point.rated_a ? most / point.rated_a : 0) + ")";
         return make("tr", {}, make("th", { scope: "row" }, point.id), make("td", {}, point.phases.map((phase, i) => phase + " " + number(point.running_a[i])).join(", ")),
           make("td", {}, make("span", { class: "bar" + (most > point.rated_a ? " over" : ""), "aria-hidden": "true" }, fill), " " + number(most) + " A"), make("td", { class: "n" }, number(point.rated_a, 0) + " A"));
-      }))));
+      })))));
   }
   return { element: box("Scenes", "What every point carries in one use of the plant, rms by phase, loads' magnitudes added. Scenes are edited among the lists.", make("div", { class: "tools" }, make("label", {}, "Scene ", select)), out),
     async show(sheet) {
@@ -89,8 +90,8 @@ function events() {
       slider.value = 0;
       out.replaceChildren(make("div", { class: "tools" }, run, slider), now,
         played.findings.length ? make("ul", { class: "findings" }, ...played.findings.slice(0, 100).map((each) => make("li", { class: each.is_broken ? "bad" : "" }, number(each.at_s, 2) + " s: " + each.message))) : make("p", { class: "note" }, "Nothing was found."),
-        make("table", { class: "small" }, make("thead", {}, make("tr", {}, ...["From, s", "What began it", "Closed", "Opened", "Peak of the supply, A", "Limit, A"].map((each) => make("th", { scope: "col" }, each)))),
-          make("tbody", {}, ...played.episodes.map((each) => make("tr", {}, make("td", { class: "n" }, number(each.from_s, 2)), make("td", {}, each.text), make("td", { class: "n" }, String(each.closed)), make("td", { class: "n" }, String(each.opened)), make("td", { class: "n" + (each.limit_a !== null && each.bound_a > each.limit_a ? " bad" : "") }, number(each.bound_a)), make("td", { class: "n" }, each.limit_a === null ? "none" : number(each.limit_a, 0)))))));
+        wide("What followed", make("table", { class: "small" }, make("thead", {}, make("tr", {}, ...["From, s", "What began it", "Closed", "Opened", "Peak of the supply, A", "Limit, A"].map((each) => make("th", { scope: "col" }, each)))),
+          make("tbody", {}, ...played.episodes.map((each) => make("tr", {}, make("td", { class: "n" }, number(each.from_s, 2)), make("td", {}, each.text), make("td", { class: "n" }, String(each.closed)), make("td", { class: "n" }, String(each.opened)), make("td", { class: "n" + (each.limit_a !== null && each.bound_a > each.limit_a ? " bad" : "") }, number(each.bound_a)), make("td", { class: "n" }, each.limit_a === null ? "none" : number(each.limit_a, 0))))))));
       moment();
     } catch (refusal) { complain(refusal); }
   }
@@ -124,8 +125,8 @@ function otherwise() {
     try {
       const a = await ask("/api/suppose", body), row = (label, pick, digits, unit) => make("tr", {}, make("th", { scope: "row" }, label), make("td", { class: "n" }, number(pick(a.before), digits) + unit), make("td", { class: "n" }, number(pick(a.after), digits) + unit), make("td", { class: "n" }, signed(pick(a.after) - pick(a.before), digits)));
       out.replaceChildren(make("p", { class: a.violations.length || a.impossible.length ? "bad" : "" }, a.impossible.length ? "No plan can keep: " + a.impossible.join(" ") : a.violations.length ? "The best plan found breaks " + count(a.violations.length, "rule") + ": " + a.violations.slice(0, 3).map((each) => each.message).join(" ") : "A plan that keeps every hard rule was found."),
-        make("table", { class: "small" }, make("thead", {}, make("tr", {}, ...["", "As it is", plain(a.supposed.join(", "), 120), "Difference"].map((each) => make("th", { scope: "col" }, each)))),
-          make("tbody", {}, row("Objective", (m) => m.objective, 1, ""), row("Peak", (m) => m.peak_inrush_a, 1, " A"), row("Unbalance", (m) => m.supply_imbalance_pct, 2, " %"), row("Neutral", (m) => m.supply_neutral_a, 1, " A"), row("Last on", (m) => m.duration_s, 2, " s"))));
+        wide("Figures of both", make("table", { class: "small" }, make("thead", {}, make("tr", {}, ...["", "As it is", plain(a.supposed.join(", "), 120), "Difference"].map((each) => make("th", { scope: "col" }, each)))),
+          make("tbody", {}, row("Objective", (m) => m.objective, 1, ""), row("Peak", (m) => m.peak_inrush_a, 1, " A"), row("Unbalance", (m) => m.supply_imbalance_pct, 2, " %"), row("Neutral", (m) => m.supply_neutral_a, 1, " A"), row("Last on", (m) => m.duration_s, 2, " s")))));
     } catch (refusal) { out.replaceChildren(); complain(refusal); }
   }
   return { element: box("The plant is otherwise", "Plans it anew from the plan on the desk, for some seconds. Nothing on the desk changes.",

@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A real Firefox without a window. It is spoken to by Marionette, the protocol that it has built in and that its WebDriver
@@ -135,19 +136,17 @@ final class Firefox implements AutoCloseable {
         return JSON.readTree(in.readNBytes(length));
     }
 
+    /** Returns when nothing writes to the profile any more. */
     @Override
     public void close() {
+        List<ProcessHandle> all = Stream.concat(process.descendants(), Stream.of(process.toHandle()))
+                .toList();
         try {
+            command("Marionette:Quit", Map.of("flags", List.of("eForceQuit")));
             socket.close();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        } finally {
-            process.destroyForcibly().descendants().forEach(ProcessHandle::destroyForcibly);
-            try {
-                process.waitFor();
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
+        } catch (IOException | UncheckedIOException e) {
+            all.forEach(ProcessHandle::destroyForcibly);
         }
+        all.forEach(each -> each.onExit().join());
     }
 }

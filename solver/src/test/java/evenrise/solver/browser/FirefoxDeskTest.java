@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The desk in the other family of browsers: every view comes, a load is moved, a cell is edited, all of it is taken back. */
@@ -21,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 class FirefoxDeskTest {
     private static final String ENTER = "\uE007";
 
-    @TempDir(cleanup = CleanupMode.NEVER)
+    @TempDir
     private static Path profile;
 
     @TempDir
