@@ -159,7 +159,10 @@ public final class WorkSheetText {
                         !stage.deadPanels().contains(id) && !stage.deadBelow().contains(id))
                 .collect(Collectors.joining(", "));
         return (dead.isEmpty() ? "Nothing is isolated as a whole" : "ISOLATED: " + String.join("; ", dead) + fed)
-                + (live.isEmpty() ? "." : ". LIVE: every other panel and board (panels " + live + ").");
+                + (live.isEmpty()
+                        ? "."
+                        : ". LIVE: every " + (dead.isEmpty() ? "" : "other ") + "panel and board (panels " + live
+                                + ").");
     }
 
     static String groups(List<String> outages) {

@@ -44,7 +44,7 @@ class CampusWalkTest {
         return data.toString(StandardCharsets.UTF_8);
     }
 
-    private static String excerpt(String printed, String from, String to) {
+    static String excerpt(String printed, String from, String to) {
         int begin = ("\n" + printed).indexOf("\n" + from);
         assertThat(begin).as(from).isNotNegative();
         int end = printed.indexOf("\n" + to, begin);
