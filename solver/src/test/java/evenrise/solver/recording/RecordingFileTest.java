@@ -11,6 +11,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -166,6 +167,16 @@ class RecordingFileTest {
 
             isTheWave(read.recording().orElseThrow());
             assertThat(read.columns()).contains("waves, taken as one rms value a period");
+        }
+
+        @Test
+        void givesTheWaveAboutSomeMoments() throws IOException {
+            List<RecordedWave> waves =
+                    RecordingFile.waves(waves(), List.of(new double[] {0.2, 0.3}, new double[] {0.25, 0.26}));
+
+            assertThat(waves).hasSize(2);
+            assertThat(waves.get(0).seconds()).hasSize(401);
+            assertThat(waves.get(1).amps().get(Phase.A)[0]).isCloseTo(amps(1000, 0), within(0.001));
         }
 
         @Test
