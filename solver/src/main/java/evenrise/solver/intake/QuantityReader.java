@@ -59,6 +59,10 @@ final class QuantityReader {
                             + ", expected low, likely, high in this order.");
             return Count.exactly(1);
         }
+        if (likely.isEmpty() && (low.isEmpty() || high.isEmpty())) {
+            notices.assume("a row that states the fewest or the most pieces alone counts for that many");
+            return Count.exactly(most);
+        }
         if (most == 0) {
             return Count.exactly(0);
         }

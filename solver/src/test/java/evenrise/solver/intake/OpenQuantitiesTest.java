@@ -85,6 +85,16 @@ class OpenQuantitiesTest {
         assertThat(range.likely()).isEqualTo(OptionalInt.of(12));
     }
 
+    @ParameterizedTest
+    @CsvSource({"Max qty", "Min qty"})
+    void oneEndAloneCountsAsItStandsAndIsTold(String header) throws IOException {
+        EquipmentList list = read(header + ",Name,Amps,Role,Room\n7" + AMPLIFIER);
+
+        assertThat(list.pieces()).isEqualTo(7);
+        assertThat(list.project().orElseThrow().quantities()).isEmpty();
+        assertThat(list.guesses()).anySatisfy(text -> assertThat(text).contains("the fewest or the most pieces alone"));
+    }
+
     @Test
     void numbersInTheWrongOrderAreAProblem() throws IOException {
         EquipmentList list = EquipmentList.read(
