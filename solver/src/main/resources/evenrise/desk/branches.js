@@ -9,8 +9,16 @@ export function keptView() {
   const left = make("select", { id: "left-plan" }), right = make("select", { id: "right-plan" }), both = make("div", { class: "scroll both", tabindex: "0", role: "region", "aria-label": "Two plans side by side" });
   const element = make("section", { class: "kept", "aria-label": "Kept plans" }, make("h2", {}, "Kept plans"),
     make("p", { class: "note" }, "A plan that is kept is a file of its own in the folder; each is judged against the project as it is now. Opening one puts it on the desk; Undo brings back what was there."),
-    make("div", { class: "tools" }, make("label", {}, "Name ", name), make("button", { type: "button", id: "keep", onclick: keep }, "Keep the plan on the desk")), table,
+    make("div", { class: "tools" }, make("label", {}, "Name ", name), make("button", { type: "button", id: "keep", onclick: keep }, "Keep the plan on the desk"),
+      make("label", {}, "Take in a change file ", make("input", { type: "file", id: "returned", accept: ".json,application/json", onchange: takeIn }))),
+    make("p", { class: "note" }, "A change file holds the moves that somebody has tried on the page of this plan and saved there. They come onto the desk as one change."), table,
     make("h3", {}, "Side by side"), make("div", { class: "tools" }, make("label", {}, "Left ", left), make("label", {}, "Right ", right), make("button", { type: "button", id: "beside", onclick: beside }, "Show both")), both);
+
+  async function takeIn(event) {
+    const [file] = event.target.files;
+    if (file) await act("/api/moves", { text: await file.text() }, "The moves of '" + plain(file.name) + "' are on the desk.");
+    event.target.value = "";
+  }
 
   async function keep() {
     try {

@@ -45,6 +45,7 @@ final class Rooms {
             "model.observation",
             "model.measured",
             "model.answer",
+            "model.handout",
             "model.evaluation",
             "model.check",
             "model.file",

@@ -44,6 +44,13 @@ public final class Decimals {
         return decimals;
     }
 
+    /** The nearest whole number, of two the even one: {@link Math#rint}, which a page's compiler takes for another. */
+    public static double whole(double value) {
+        double below = Math.floor(value);
+        double rest = value - below;
+        return rest > 0.5 || rest == 0.5 && below % 2 != 0 ? below + 1 : below;
+    }
+
     /** With so many decimals, and without a minus before a zero. */
     public static String fixed(double value, int decimals) {
         String text = String.format(Locale.ROOT, "%." + decimals + "f", value);

@@ -2,6 +2,7 @@ package evenrise.model.contract;
 
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -25,6 +26,18 @@ public final class Defaults {
             }
         }
         return builder;
+    }
+
+    /** What stands in for absent fields of a record, by their names; only what has a default of its own. */
+    public static Map<String, Object> of(Class<? extends Record> type) {
+        Map<String, Object> values = new LinkedHashMap<>();
+        for (RecordComponent component : type.getRecordComponents()) {
+            Field field = component.getAnnotation(Field.class);
+            if (field != null && !field.byDefault().isEmpty()) {
+                values.put(component.getName(), value(component));
+            }
+        }
+        return values;
     }
 
     private static List<Setting> settings(Class<?> builder, Class<? extends Record> type) {

@@ -10,6 +10,7 @@ import evenrise.model.event.EventScript;
 import evenrise.model.intake.Mapping;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
+import evenrise.model.plan.PlanMoves;
 import evenrise.model.portfolio.Portfolio;
 import evenrise.model.project.Project;
 import evenrise.model.project.TitleBlock;
@@ -44,6 +45,11 @@ public final class Schemas {
     /** Text of the schema of a title block, with a line break at its end. */
     public static String title() {
         return noted(TitleBlock.class, "evenrise title block", TitleBlock.FORMAT);
+    }
+
+    /** Text of the change file's schema, with a line break at its end. */
+    public static String moves() {
+        return noted(PlanMoves.class, "evenrise moves", PlanMoves.FORMAT);
     }
 
     /** Text of the mapping file's schema, with a line break at its end. */

@@ -2,6 +2,7 @@ package evenrise.model.project;
 
 import evenrise.model.contract.BareList;
 import evenrise.model.contract.Contract;
+import evenrise.model.contract.Decimals;
 import evenrise.model.contract.Defaults;
 import evenrise.model.contract.Field;
 import evenrise.model.contract.FileRecord;
@@ -72,7 +73,7 @@ public record OfferedTimes(
     /** The time offered next to {@code seconds}: of a list the first of equally near, of a range the even step. */
     public double nearestSeconds(double seconds) {
         if (listed.isEmpty()) {
-            double steps = Math.rint((seconds - from.orElseThrow()) / by.orElseThrow());
+            double steps = Decimals.whole((seconds - from.orElseThrow()) / by.orElseThrow());
             return from.orElseThrow() + Math.min(Math.max(steps, 0), count() - 1) * by.orElseThrow();
         }
         double nearest = listed.get(0);

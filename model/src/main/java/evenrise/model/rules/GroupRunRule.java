@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 
 /** On a board, in output order, nothing interrupts a group's loads. */
@@ -40,7 +39,7 @@ final class GroupRunRule implements Rule {
     }
 
     /** First output of every run of each group on a board; an unused output interrupts nothing. */
-    private static Map<String, List<Integer>> runs(NavigableMap<Integer, Placement> outputs) {
+    private static Map<String, List<Integer>> runs(Map<Integer, Placement> outputs) {
         Map<String, List<Integer>> runs = new LinkedHashMap<>();
         Optional<String> before = Optional.empty();
         for (Map.Entry<Integer, Placement> each : outputs.entrySet()) {

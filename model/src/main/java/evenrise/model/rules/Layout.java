@@ -20,7 +20,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -36,7 +35,7 @@ public final class Layout {
     private final Plan plan;
     private final Map<String, Placement> placements = new LinkedHashMap<>();
     private final Map<String, List<Placement>> byPanel = new HashMap<>();
-    private final Map<String, NavigableMap<Integer, Placement>> outputs = new LinkedHashMap<>();
+    private final Map<String, TreeMap<Integer, Placement>> outputs = new LinkedHashMap<>();
     private final Map<String, List<String>> behind = new HashMap<>();
     private final Map<String, BoardSetting> settings;
     private final StepTimes times;
@@ -126,8 +125,8 @@ public final class Layout {
     }
 
     /** Used outputs of a board, in their order; of two loads on one output the first in the plan has it. */
-    public NavigableMap<Integer, Placement> outputs(String board) {
-        return Collections.unmodifiableNavigableMap(outputs.getOrDefault(board, new TreeMap<>()));
+    public Map<Integer, Placement> outputs(String board) {
+        return Collections.unmodifiableMap(outputs.getOrDefault(board, new TreeMap<>()));
     }
 
     /** Loads of one role that have an output, in the plan's order. */

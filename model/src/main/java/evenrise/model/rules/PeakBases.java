@@ -1,5 +1,6 @@
 package evenrise.model.rules;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.electrical.PeakInrush;
 import evenrise.model.plan.PeakBasis;
@@ -56,7 +57,7 @@ final class PeakBases {
 
     /** To a billionth, so that what was stated in percent reads as it was stated. */
     private static double percent(double ratio) {
-        return Math.rint(1e11 * ratio) / 1e9;
+        return Decimals.whole(1e11 * ratio) / 1e9;
     }
 
     private static List<String> ids(Collection<Load> loads, Predicate<Load> which) {

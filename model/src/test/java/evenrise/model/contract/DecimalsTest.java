@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DecimalsTest {
     @ParameterizedTest
@@ -22,6 +23,12 @@ class DecimalsTest {
     })
     void roundsToAThousandthWithoutIdleZeros(double value, String shown) {
         assertThat(Decimals.toThousandths(value)).isEqualTo(shown);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 0.5, 1.5, 2.5, -0.5, -1.5, -2.5, 0.49999999999999994, 3.2, -3.7, 1e15, 1e300})
+    void isWholeAsTheJavaLibraryRounds(double value) {
+        assertThat(Decimals.whole(value)).isEqualTo(Math.rint(value));
     }
 
     @ParameterizedTest

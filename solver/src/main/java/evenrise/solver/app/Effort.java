@@ -59,6 +59,11 @@ public record Effort(Optional<Duration> time, OptionalLong moves, long seed, Opt
         return threads >= 1 && threads <= MOST_THREADS;
     }
 
+    /** Whether nobody said how long. */
+    boolean isUnasked() {
+        return time.isEmpty() && moves.isEmpty();
+    }
+
     /** Searches that change what is found: unasked, one where moves are counted, else as many as {@link #sideBySide}. */
     public int searches() {
         return threads.orElseGet(() -> moves.isPresent() ? 1 : sideBySide());

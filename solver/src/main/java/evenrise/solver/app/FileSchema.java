@@ -21,6 +21,7 @@ import java.util.function.Supplier;
 public enum FileSchema {
     PROJECT(Schemas::project),
     PLAN(Schemas::plan),
+    MOVES(Schemas::moves),
     SCRIPT(Schemas::script),
     TITLE(Schemas::title),
     MAPPING(Schemas::mapping),

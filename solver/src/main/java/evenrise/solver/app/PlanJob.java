@@ -6,6 +6,7 @@ import evenrise.model.file.Reading;
 import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
+import evenrise.solver.engine.Budget;
 import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.nearby.NearbySearch;
@@ -15,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** One search from request to written plan; a cancellation shortens the search and nothing else. */
 final class PlanJob {
@@ -49,14 +51,17 @@ final class PlanJob {
         List<String> findings = Inputs.findings(read);
         findings.forEach(finding -> watch.notes().accept(request.project().name() + ": " + finding));
         Effort effort = request.effort();
+        Budget budget = isTakenAsItIs() ? new Budget.Moves(0) : effort.budget();
         PlanningRequest search = new PlanningRequest(
-                project, earlier, effort.budget(), effort.seed(), effort.searches(), request.placesAll(), false);
+                project, earlier, budget, effort.seed(), effort.searches(), request.placesAll(), false);
         if (!request.few().isAny() && request.from().isEmpty()) {
             throw new JobFailed(
                     JobFailed.Reason.REQUEST, "moves are counted from an earlier plan. Say --from PLAN as well.");
         }
         refuseUselessPatience();
-        Found found = request.few().isAny() ? search(read.sha256(), search.improving()) : near(search);
+        Found found = request.changes()
+                .map(file -> changed(read.sha256(), search, moves(file, read, earlier)))
+                .orElseGet(() -> request.few().isAny() ? search(read.sha256(), search.improving()) : near(search));
         PlanResult result = finished(read.sha256(), search, found, findings);
         watch.at(Stage.WRITING);
         request.target().write(result.plan());
@@ -68,8 +73,13 @@ final class PlanJob {
     private PlanResult finished(String sha256, PlanningRequest search, Found found, List<String> findings) {
         watch.at(found.bounds().isPresent() ? Stage.JUDGING : Stage.BOUNDS);
         PlanningOutcome outcome = found.outcome();
-        Plan tidy = Tidying.of(
-                search.project(), outcome.plan(), search.from(), request.from().isPresent());
+        Plan tidy = isTakenAsItIs()
+                ? outcome.plan()
+                : Tidying.of(
+                        search.project(),
+                        outcome.plan(),
+                        search.from(),
+                        request.from().isPresent());
         Evaluation evaluation = Finishing.evaluated(sha256, search, outcome, tidy, found.bounds());
         watch.at(Stage.JUDGING);
         SearchSpent spent = new SearchSpent(
@@ -82,6 +92,57 @@ final class PlanJob {
                 found.endedEarly(),
                 AnnealingsText.sentence(outcome.ends()));
         return new PlanResult(evaluation, evaluation.plan(), findings, spent);
+    }
+
+    /** Whether moves of a change file are all that is done. */
+    private boolean isTakenAsItIs() {
+        return request.changes().isPresent() && request.effort().isUnasked();
+    }
+
+    private TakenMoves moves(Source file, Reading<Project> read, Optional<Plan> earlier) {
+        if (!request.few().isAny()) {
+            throw new JobFailed(
+                    JobFailed.Reason.REQUEST,
+                    "what a change file moves counts as no move. Give --changes without --max-moves and --per-move.");
+        }
+        Plan plan = earlier.filter(any -> request.from().isPresent())
+                .orElseThrow(() -> new JobFailed(
+                        JobFailed.Reason.REQUEST,
+                        "a change file moves loads of a plan. Say --from PLAN as well, the plan that the page was made"
+                                + " of."));
+        return TakenMoves.of(file, read.value().orElseThrow(), read.sha256(), plan, watch.notes());
+    }
+
+    /** Nothing that is proven where loads are pinned holds where they are not: bounds are those of the project. */
+    private Found changed(String sha256, PlanningRequest asked, TakenMoves taken) {
+        if (isTakenAsItIs()) {
+            return new Found(
+                    new PlanningOutcome(taken.plan(), 0, 0, OptionalDouble.empty()),
+                    Optional.empty(),
+                    Optional.empty());
+        }
+        Found found = search(
+                sha256,
+                new PlanningRequest(
+                                taken.pinned(),
+                                Optional.of(taken.plan()),
+                                asked.budget(),
+                                asked.seed(),
+                                asked.threads(),
+                                asked.placesAll(),
+                                false)
+                        .improving());
+        PlanningOutcome outcome = found.outcome();
+        return new Found(
+                new PlanningOutcome(
+                        outcome.plan(),
+                        outcome.moves(),
+                        outcome.seconds(),
+                        outcome.firstFeasibleSeconds(),
+                        0,
+                        outcome.ends()),
+                Optional.empty(),
+                found.endedEarly());
     }
 
     private void refuseUselessPatience() {
@@ -104,6 +165,7 @@ final class PlanJob {
     private List<Source> inputs() {
         List<Source> inputs = new ArrayList<>(List.of(request.project()));
         request.from().ifPresent(inputs::add);
+        request.changes().ifPresent(inputs::add);
         return inputs;
     }
 

@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param patience when a search for a time may end before it; not where moves are counted
  * @param documents of the plan, written too
  * @param manySeeds by which seeds the plan is searched for, of which the best is kept, and where; empty for one search here
+ * @param changes sent back from a page of {@code from}: without a time or moves they are all that is done, else the search
+ *     goes on from there with what was moved pinned
  * @since 0.1.0
  */
 public record PlanRequest(
@@ -26,7 +28,8 @@ public record PlanRequest(
         FewMoves few,
         Patience patience,
         Optional<DocumentSet> documents,
-        Optional<ManySeeds> manySeeds) {
+        Optional<ManySeeds> manySeeds,
+        Optional<Source> changes) {
 
     /** Searched as long as is usual, and written nowhere. */
     public static PlanRequest of(Source project) {
@@ -40,6 +43,7 @@ public record PlanRequest(
                 FewMoves.ANY,
                 Patience.ALL,
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -50,44 +54,95 @@ public record PlanRequest(
 
     public PlanRequest withFrom(Source value) {
         return new PlanRequest(
-                project, Optional.of(value), effort, target, resumes, placesAll, few, patience, documents, manySeeds);
+                project,
+                Optional.of(value),
+                effort,
+                target,
+                resumes,
+                placesAll,
+                few,
+                patience,
+                documents,
+                manySeeds,
+                changes);
     }
 
     public PlanRequest withEffort(Effort value) {
-        return new PlanRequest(project, from, value, target, resumes, placesAll, few, patience, documents, manySeeds);
+        return new PlanRequest(
+                project, from, value, target, resumes, placesAll, few, patience, documents, manySeeds, changes);
     }
 
     public PlanRequest withTarget(PlanTarget value) {
-        return new PlanRequest(project, from, effort, value, resumes, placesAll, few, patience, documents, manySeeds);
+        return new PlanRequest(
+                project, from, effort, value, resumes, placesAll, few, patience, documents, manySeeds, changes);
     }
 
     public PlanRequest withResuming(boolean value) {
-        return new PlanRequest(project, from, effort, target, value, placesAll, few, patience, documents, manySeeds);
+        return new PlanRequest(
+                project, from, effort, target, value, placesAll, few, patience, documents, manySeeds, changes);
     }
 
     public PlanRequest withPlacingAll(boolean value) {
-        return new PlanRequest(project, from, effort, target, resumes, value, few, patience, documents, manySeeds);
+        return new PlanRequest(
+                project, from, effort, target, resumes, value, few, patience, documents, manySeeds, changes);
     }
 
     public PlanRequest withDocuments(DocumentSet value) {
         return new PlanRequest(
-                project, from, effort, target, resumes, placesAll, few, patience, Optional.of(value), manySeeds);
+                project,
+                from,
+                effort,
+                target,
+                resumes,
+                placesAll,
+                few,
+                patience,
+                Optional.of(value),
+                manySeeds,
+                changes);
     }
 
     /** Not further from the plan to start at. */
     public PlanRequest withFewMoves(FewMoves value) {
         return new PlanRequest(
-                project, from, effort, target, resumes, placesAll, value, patience, documents, manySeeds);
+                project, from, effort, target, resumes, placesAll, value, patience, documents, manySeeds, changes);
     }
 
     /** No longer than asked for. */
     public PlanRequest withPatience(Patience value) {
-        return new PlanRequest(project, from, effort, target, resumes, placesAll, few, value, documents, manySeeds);
+        return new PlanRequest(
+                project, from, effort, target, resumes, placesAll, few, value, documents, manySeeds, changes);
     }
 
     /** By these seeds, or on these machines, and the best of what they find. */
     public PlanRequest withManySeeds(ManySeeds value) {
         return new PlanRequest(
-                project, from, effort, target, resumes, placesAll, few, patience, documents, Optional.of(value));
+                project,
+                from,
+                effort,
+                target,
+                resumes,
+                placesAll,
+                few,
+                patience,
+                documents,
+                Optional.of(value),
+                changes);
+    }
+
+    /** With the moves of a change file put down on the plan to start at. */
+    public PlanRequest withChanges(Source value) {
+        return new PlanRequest(
+                project,
+                from,
+                effort,
+                target,
+                resumes,
+                placesAll,
+                few,
+                patience,
+                documents,
+                manySeeds,
+                Optional.of(value));
     }
 }

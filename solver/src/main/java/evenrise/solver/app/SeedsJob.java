@@ -81,11 +81,13 @@ final class SeedsJob {
             throw new JobFailed(
                     JobFailed.Reason.REQUEST,
                     "searches by many seeds or on other machines go on where they ended, without --resume.");
-        } else if (!request.few().isAny() || !request.patience().isAny()) {
+        } else if (!request.few().isAny()
+                || !request.patience().isAny()
+                || request.changes().isPresent()) {
             throw new JobFailed(
                     JobFailed.Reason.REQUEST,
-                    "--max-moves, --per-move, --gap and --no-gain are for one search on this machine. Leave them, or"
-                            + " --seeds and --grid, away.");
+                    "--changes, --max-moves, --per-move, --gap and --no-gain are for one search on this machine. Leave"
+                            + " them, or --seeds and --grid, away.");
         }
     }
 

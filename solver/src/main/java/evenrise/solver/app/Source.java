@@ -2,6 +2,7 @@ package evenrise.solver.app;
 
 import evenrise.model.event.EventScript;
 import evenrise.model.file.Format;
+import evenrise.model.file.MovesFile;
 import evenrise.model.file.PlanFile;
 import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
@@ -9,6 +10,7 @@ import evenrise.model.file.ScriptFile;
 import evenrise.model.file.TitleBlockFile;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Plan;
+import evenrise.model.plan.PlanMoves;
 import evenrise.model.project.Project;
 import evenrise.model.project.TitleBlock;
 import java.io.ByteArrayInputStream;
@@ -101,6 +103,10 @@ public final class Source {
     Reading<Plan> plan(Project project) {
         return stream.map(in -> PlanFile.read(in, name, project))
                 .orElseGet(() -> PlanFile.read(path.orElseThrow(), project));
+    }
+
+    Reading<PlanMoves> moves() {
+        return stream.map(in -> MovesFile.read(in, name)).orElseGet(() -> MovesFile.read(path.orElseThrow()));
     }
 
     Reading<EventScript> script(Project project) {

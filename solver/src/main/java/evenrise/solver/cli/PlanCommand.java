@@ -40,6 +40,7 @@ import picocli.CommandLine.Spec;
             "  evenrise plan hall.project.json --time 5m --gap 2%%   no longer than until 2 %% are proven",
             "  evenrise plan hall.project.json --from a.json      goes on from an earlier plan",
             "  evenrise plan hall.project.json --from a.json --max-moves 8 -o b.json",
+            "  evenrise plan hall.project.json --from a.json --changes back.moves.json -o b.json",
             "  evenrise plan hall.project.json --moves 200000     the same plan each time",
             "  evenrise plan hall.project.json --moves 200000 --seeds 1..20 --grid ws1,ws2 --keys keys/desk",
             "  evenrise plan - -o - < hall.yaml > hall.plan.json",
@@ -70,6 +71,14 @@ final class PlanCommand implements Callable<Integer> {
 
     @Option(names = "--from", paramLabel = "PLAN", description = "Start at this earlier plan.")
     private String from;
+
+    @Option(
+            names = "--changes",
+            paramLabel = "MOVES",
+            description = "With --from: put down the moves of a change file that was saved from the page of that plan."
+                    + " Without --time and --moves nothing else is done; with one of them the search goes on from there,"
+                    + " and what was moved stays.")
+    private String changes;
 
     @Option(
             names = "--max-moves",
@@ -138,7 +147,8 @@ final class PlanCommand implements Callable<Integer> {
                 patience.patience(spec.commandLine()),
                 Optional.ofNullable(report)
                         .map(folder -> DocumentSet.into(Source.path(folder)).withOverwriting(isForced)),
-                manySeeds.manySeeds(spec.commandLine()));
+                manySeeds.manySeeds(spec.commandLine()),
+                Optional.ofNullable(changes).map(terminal::source));
         PlanResult result = jobs.plan(request, ProgressView.control(terminal, isQuiet, interruption));
         if (isQuiet) {
             sayWhatIsBroken(result.evaluation().assessment());

@@ -128,6 +128,11 @@ public final class DeskRequests {
             @Field(meaning = "What this rule asks and how it is kept", optional = true)
             Optional<String> rule) {}
 
+    /** A change file that came back. */
+    public record ReturnedMoves(
+            @Field(meaning = "The file as it came", atLeast = 1)
+            String text) {}
+
     /** A list that was pasted or dropped. */
     public record PastedList(
             @Field(meaning = "The list: cells parted by tabs, semicolons or commas")

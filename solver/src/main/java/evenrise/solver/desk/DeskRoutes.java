@@ -1,5 +1,6 @@
 package evenrise.solver.desk;
 
+import evenrise.model.answer.HandRefused;
 import evenrise.model.file.Problem;
 import evenrise.model.file.Reading;
 import evenrise.model.file.RequestBody;
@@ -23,7 +24,11 @@ final class DeskRoutes {
     record Route<A extends Record, B extends Record>(
             String path, boolean isChange, String meaning, Class<A> asked, Class<B> answered, Function<A, B> answer) {
         Record answer(byte[] body) {
-            return answer.apply(isChange ? read(body) : asked.cast(new DeskRequests.Bare()));
+            try {
+                return answer.apply(isChange ? read(body) : asked.cast(new DeskRequests.Bare()));
+            } catch (HandRefused e) {
+                throw new JobFailed(JobFailed.Reason.REQUEST, e.getMessage());
+            }
         }
 
         private A read(byte[] body) {

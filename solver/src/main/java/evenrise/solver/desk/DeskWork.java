@@ -1,8 +1,15 @@
 package evenrise.solver.desk;
 
+import evenrise.model.answer.HandMove;
 import evenrise.model.contract.Harmless;
+import evenrise.model.file.MovesFile;
+import evenrise.model.file.Problem;
+import evenrise.model.file.Reading;
+import evenrise.model.handout.PlanDigest;
 import evenrise.model.plan.BoardSetting;
+import evenrise.model.plan.LoadMove;
 import evenrise.model.plan.Plan;
+import evenrise.model.plan.PlanMoves;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.solver.app.AuditRequest;
 import evenrise.solver.app.ExplainRequest;
@@ -21,6 +28,8 @@ import evenrise.solver.desk.DeskAnswers.ReadListView;
 import evenrise.solver.desk.DeskAnswers.SearchView;
 import evenrise.solver.desk.DeskAnswers.SideBySide;
 import evenrise.solver.desk.DeskAnswers.TableView;
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -64,15 +73,38 @@ final class DeskWork {
         return desk.sheet();
     }
 
+    /** What somebody has tried on a page of the plan on the desk comes onto it. */
+    DeskSheet takeMoves(DeskRequests.ReturnedMoves asked) {
+        Reading<PlanMoves> reading = MovesFile.read(
+                new ByteArrayInputStream(asked.text().getBytes(StandardCharsets.UTF_8)), "the file that came back");
+        PlanMoves moves = reading.value()
+                .orElseThrow(() -> new JobFailed(
+                        JobFailed.Reason.INPUT,
+                        reading.problems().stream().map(Problem::message).toList()));
+        desk.changePlan("moves that came back", now -> returned(now, moves));
+        return desk.sheet();
+    }
+
+    private static Plan returned(JudgedState now, PlanMoves moves) {
+        if (!moves.planSha256().equals(PlanDigest.sha256(now.layout().plan()))) {
+            throw new JobFailed(
+                    JobFailed.Reason.REQUEST,
+                    "these moves begin at a plan that places or sets something else than the one on the desk. Open the"
+                            + " plan that the page was made of.");
+        }
+        return HandMove.after(now.layout(), moves.moves());
+    }
+
     private static Plan moved(JudgedState now, DeskRequests.Move asked) {
-        HandMove hand = new HandMove(now.layout(), asked.load());
-        if (asked.panel().isPresent() && asked.slot().isPresent()) {
-            return hand.toSlot(asked.panel().get(), asked.slot().getAsInt());
-        }
-        if (asked.board().isPresent() && asked.output().isPresent()) {
-            return hand.toOutput(asked.board().get(), asked.output().getAsInt());
-        }
-        return asked.onSeconds().isPresent() ? hand.toTime(asked.onSeconds().getAsDouble()) : hand.away();
+        LoadMove move = LoadMove.builder()
+                .load(asked.load())
+                .panel(asked.panel())
+                .slot(asked.slot())
+                .board(asked.board())
+                .output(asked.output())
+                .onSeconds(asked.onSeconds())
+                .build();
+        return new HandMove(now.layout(), asked.load()).to(move);
     }
 
     private static String words(DeskRequests.Move asked) {

@@ -36,6 +36,12 @@ final class WorkRoutes implements DeskPart {
         routes.asked(
                 "/api/move", "A load is put down", DeskRequests.Move.class, DeskAnswers.DeskSheet.class, work::move);
         routes.asked(
+                "/api/moves",
+                "A change file that came back from a page of this plan is taken in",
+                DeskRequests.ReturnedMoves.class,
+                DeskAnswers.DeskSheet.class,
+                work::takeMoves);
+        routes.asked(
                 "/api/setting",
                 "A board is set otherwise",
                 DeskRequests.Setting.class,

@@ -1,5 +1,6 @@
 package evenrise.solver.document;
 
+import evenrise.model.handout.Handout;
 import evenrise.model.plan.Assessment;
 import evenrise.model.rules.NodeFigures;
 import evenrise.solver.report.AssessmentText;
@@ -13,6 +14,7 @@ import java.util.List;
  * @param playedNodes the supply, then the panels, then the further nodes in the project's order, as the page plays them
  * @param overview whether it may be built, and how tight it is
  * @param diagrams what is drawn: the distribution and, where there are boards, the control
+ * @param handout project and plan, for whoever tries changes on the page
  * @param isOnLetter whether its country's paper is US Letter, and not A4
  * @param revised what is another than in an earlier plan
  * @param systems whose commands have clocks of their own; none where there is one clock
@@ -38,7 +40,8 @@ public record Document(
         List<Diagram> diagrams,
         boolean isOnLetter,
         Overview overview,
-        Revised revised) {
+        Revised revised,
+        Handout handout) {
     public Document {
         facts = List.copyOf(facts);
         findings = List.copyOf(findings);

@@ -3,6 +3,7 @@ package evenrise.solver.document;
 import evenrise.model.contract.Words;
 import evenrise.model.electrical.InrushEnvelope;
 import evenrise.model.evaluation.Evaluation;
+import evenrise.model.handout.Handout;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Review;
 import evenrise.model.project.Board;
@@ -80,7 +81,8 @@ public final class Documents {
                 alone.diagrams(),
                 isOnLetter(layout.project()),
                 Overview.of(evaluation, tables.margins()),
-                revised);
+                revised,
+                Handout.of(imprint.projectSha256(), layout.project(), layout.plan()));
     }
 
     private static PlanState state(Evaluation evaluation, List<NodeScatter> scatter) {

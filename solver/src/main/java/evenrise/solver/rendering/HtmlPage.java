@@ -15,12 +15,15 @@ import java.util.stream.Collectors;
 public final class HtmlPage {
     private static final List<String> SCRIPT = List.of(
             "loads", "panels", "moment", "axis", "curves", "lanes", "strip", "player", "pick", "seats", "filter",
-            "tables", "keys", "begin");
+            "tables", "tryout", "keys", "begin");
 
     private static final int MOST_FINDINGS = 200;
     private static final int MOST_SCHEDULES_AT_ONCE = 24;
 
     private static final int MOST_DRAWN_SHEETS = 24;
+
+    /** More would take a browser too long, and too much room in the page. */
+    private static final int MOST_TRIED = 2000;
 
     /** One sheet of a drawing. */
     public record DrawnSheet(String title, String note, String svg) {}
@@ -50,6 +53,12 @@ public final class HtmlPage {
         values.put("startedSystem", Played.started(document));
         values.put("groups", groups(document));
         values.put("json", Played.of(document, lanes).json());
+        boolean canTry = document.loads().size() <= MOST_TRIED;
+        String referee = canTry ? referee() : "";
+        values.put("mostTried", MOST_TRIED);
+        values.put("handout", canTry ? document.handout().text() : "");
+        values.put("referee", referee);
+        values.put("refereeHash", Policy.hash(referee));
         values.put("style", style);
         values.put("styleHash", Policy.hash(style));
         values.put("script", script);
@@ -62,6 +71,12 @@ public final class HtmlPage {
         return SCRIPT.stream()
                 .map(part -> Templates.text("page/" + part + ".js"))
                 .collect(Collectors.joining("\n", "\"use strict\";\n(function () {\n", "})();\n"));
+    }
+
+    /** The build compiles it from the classes of the referee. */
+    private static String referee() {
+        return "globalThis.evenriseReferee={};(function(exports){" + Templates.text("referee.js")
+                + "})(globalThis.evenriseReferee);";
     }
 
     /** Sheet by sheet; of great plants in print and for other programs only. */

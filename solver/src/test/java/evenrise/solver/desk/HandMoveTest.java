@@ -3,12 +3,13 @@ package evenrise.solver.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import evenrise.model.answer.HandMove;
+import evenrise.model.answer.HandRefused;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Phase;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Referee;
-import evenrise.solver.app.JobFailed;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Nested;
@@ -58,7 +59,7 @@ class HandMoveTest {
         @Test
         void takenByABreakerOfMorePolesIsRefusedWithTheCure() {
             assertThatThrownBy(() -> hand("dsp").toSlot("P1", 4))
-                    .isInstanceOf(JobFailed.class)
+                    .isInstanceOf(HandRefused.class)
                     .hasMessage("slot 4 of panel 'P1' is taken by 'hoist' of 3 poles, which cannot change places with a"
                             + " load of 1 pole. Lift it off first.");
         }

@@ -3,6 +3,7 @@ package evenrise.solver.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import evenrise.model.answer.HandMove;
 import evenrise.model.plan.Plan;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Referee;

@@ -2,6 +2,7 @@ package evenrise.solver.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.answer.HandMove;
 import evenrise.model.plan.Assignment;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Load;

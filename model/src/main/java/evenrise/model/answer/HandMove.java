@@ -1,10 +1,9 @@
-package evenrise.solver.desk;
+package evenrise.model.answer;
 
-import evenrise.model.answer.PlanChange;
 import evenrise.model.answer.PlanChange.Way;
-import evenrise.model.answer.Seat;
 import evenrise.model.contract.Phrase;
 import evenrise.model.plan.Assignment;
+import evenrise.model.plan.LoadMove;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Board;
 import evenrise.model.project.Load;
@@ -14,7 +13,6 @@ import evenrise.model.rules.Placement;
 import evenrise.model.rules.PlanFinisher;
 import evenrise.model.rules.Referee;
 import evenrise.model.rules.Verdict;
-import evenrise.solver.app.JobFailed;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -28,12 +26,12 @@ import java.util.stream.Stream;
  * One load taken by hand and put down elsewhere. Whoever has the place already gets the one that the load leaves. Rules are
  * not asked: a person may put a load where it breaks one, and is shown what.
  */
-final class HandMove {
+public final class HandMove {
     private final Layout layout;
     private final Load load;
     private final Optional<Placement> now;
 
-    HandMove(Layout layout, String load) {
+    public HandMove(Layout layout, String load) {
         this.layout = layout;
         this.load = layout.index()
                 .load(load)
@@ -41,8 +39,28 @@ final class HandMove {
         this.now = layout.placement(load);
     }
 
+    /** Moves put down one after the other; the last plan has phases and times of every load. */
+    public static Plan after(Layout layout, List<LoadMove> moves) {
+        Layout now = layout;
+        for (LoadMove move : moves) {
+            now = Layout.of(now.index(), new HandMove(now, move.load()).to(move));
+        }
+        return now.plan();
+    }
+
+    /** Where a move says: a slot, an output, a time, or, where it says none of these, out of its panel. */
+    public Plan to(LoadMove move) {
+        if (move.panel().isPresent() && move.slot().isPresent()) {
+            return toSlot(move.panel().get(), move.slot().getAsInt());
+        }
+        if (move.board().isPresent() && move.output().isPresent()) {
+            return toOutput(move.board().get(), move.output().getAsInt());
+        }
+        return move.onSeconds().isPresent() ? toTime(move.onSeconds().getAsDouble()) : away();
+    }
+
     /** Into a slot. A switched load that has no output yet takes the free one that breaks least, of equals the cheapest. */
-    Plan toSlot(String panelId, int slot) {
+    public Plan toSlot(String panelId, int slot) {
         Panel panel = layout.index()
                 .panel(panelId)
                 .orElseThrow(() -> refused("the project has no panel " + Phrase.quoted(panelId) + "."));
@@ -77,7 +95,7 @@ final class HandMove {
     }
 
     /** Onto an output of a board. */
-    Plan toOutput(String boardId, int output) {
+    public Plan toOutput(String boardId, int output) {
         Board board = layout.index()
                 .board(boardId)
                 .orElseThrow(() -> refused("the project has no board " + Phrase.quoted(boardId) + "."));
@@ -108,7 +126,7 @@ final class HandMove {
     }
 
     /** To another time, where its output has one of its own. */
-    Plan toTime(double onSeconds) {
+    public Plan toTime(double onSeconds) {
         Seat seat = Seat.of(now.orElseThrow(() ->
                         refused("load " + Phrase.quoted(load.id()) + " has no slot yet. Put it in a panel first."))
                 .assignment());
@@ -118,7 +136,7 @@ final class HandMove {
     }
 
     /** Out of its panel, among those without a place. */
-    Plan away() {
+    public Plan away() {
         return timed(layout.plan()
                 .withAssignments(layout.plan().assignments().stream()
                         .filter(each -> !each.load().equals(load.id()))
@@ -189,7 +207,7 @@ final class HandMove {
         }
     }
 
-    private static JobFailed refused(String why) {
-        return new JobFailed(JobFailed.Reason.REQUEST, why);
+    private static HandRefused refused(String why) {
+        return new HandRefused(why);
     }
 }
