@@ -31,7 +31,7 @@ record BenchSettings(
                 Integer.parseInt(property(
                         "bench.threads", Integer.toString(Runtime.getRuntime().availableProcessors()))),
                 list("bench.seeds", "1").stream().map(Long::valueOf).toList(),
-                list("bench.methods", "engine,cp-sat,cp-sat-warm,annealing,late-acceptance,list").stream()
+                list("bench.methods", "engine,cp-sat,cp-sat-warm,annealing,list").stream()
                         .map(Peer::of)
                         .toList(),
                 Optional.of(property("bench.lines", ""))

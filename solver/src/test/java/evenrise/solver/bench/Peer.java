@@ -9,8 +9,6 @@ enum Peer {
     CP_SAT("cp-sat", "OR-Tools CP-SAT on the whole contract, cold"),
     CP_SAT_WARM("cp-sat-warm", "the same, begun at what the engine finds in 20,000 moves of one thread"),
     ANNEALING("annealing", "plain annealing, moves inside a panel, from the engine's first plan"),
-    LATE_ACCEPTANCE(
-            "late-acceptance", "OptaPlanner's late acceptance with its own moves, from the engine's first plan"),
     LIST_ORDER("list", "loads in the file's order to the first place that fits, boards one after another");
 
     private final String word;

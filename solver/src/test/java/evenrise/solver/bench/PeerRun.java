@@ -10,7 +10,6 @@ import evenrise.solver.engine.PlanningOutcome;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.engine.search.PlainAnnealing;
 import evenrise.solver.engine.search.Planner;
-import evenrise.solver.engine.search.StockLateAcceptance;
 import evenrise.solver.exact.ExactPeer;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -93,7 +92,6 @@ final class PeerRun {
                 exact(Optional.of(PlanFinisher.timed(project, first)), Math.max(1, left), found);
             }
             case ANNEALING -> anneal(found);
-            case LATE_ACCEPTANCE -> acceptLate(found);
             case LIST_ORDER -> found.accept(ListOrderLayout.of(project));
             default -> throw new IllegalStateException(peer.toString());
         }
@@ -111,44 +109,23 @@ final class PeerRun {
         note = answer.note();
     }
 
-    /** A plan found by a number of seconds. */
-    private interface Method {
-        Plan run(double seconds);
-    }
-
-    private List<Plan> sideBySide(List<? extends Method> methods) throws Exception {
-        ExecutorService pool = Executors.newFixedThreadPool(threads);
-        double left = seconds - (System.nanoTime() - startNanos) / 1e9;
-        List<Future<Plan>> futures = methods.stream()
-                .map(each -> pool.submit(() -> each.run(Math.max(0.1, left))))
-                .toList();
-        List<Plan> plans = new ArrayList<>();
-        for (Future<Plan> plan : futures) {
-            plans.add(plan.get());
-        }
-        pool.shutdown();
-        return plans;
-    }
-
     private void anneal(Consumer<Plan> found) throws Exception {
+        ExecutorService pool = Executors.newFixedThreadPool(threads);
         List<PlainAnnealing> annealings = new ArrayList<>();
         for (int i = 0; i < threads; i++) {
             annealings.add(new PlainAnnealing(project, seed + 1_000_003L * i));
         }
-        sideBySide(annealings.stream().map(each -> (Method) each::run).toList()).forEach(found);
-        tried(annealings.stream().mapToLong(PlainAnnealing::moves).sum());
-    }
-
-    private void acceptLate(Consumer<Plan> found) throws Exception {
-        List<StockLateAcceptance> searches = new ArrayList<>();
-        for (int i = 0; i < threads; i++) {
-            searches.add(new StockLateAcceptance(project, seed + 1_000_003L * i));
+        double left = seconds - (System.nanoTime() - startNanos) / 1e9;
+        List<Future<Plan>> plans = annealings.stream()
+                .map(each -> pool.submit(() -> each.run(Math.max(0.1, left))))
+                .toList();
+        for (Future<Plan> plan : plans) {
+            found.accept(plan.get());
         }
-        sideBySide(searches.stream().map(each -> (Method) each::run).toList()).forEach(found);
-        tried(searches.stream().mapToLong(StockLateAcceptance::moves).sum());
-    }
-
-    private void tried(long moves) {
-        note = String.format(Locale.ROOT, "%,d moves", moves);
+        pool.shutdown();
+        note = String.format(
+                Locale.ROOT,
+                "%,d moves",
+                annealings.stream().mapToLong(PlainAnnealing::moves).sum());
     }
 }
