@@ -53,7 +53,7 @@ export function keptView() {
       make("tbody", {}, ...answer.branches.map((each) => make("tr", {}, make("th", { scope: "row" }, each.is_on_the_desk ? "on the desk" : each.name),
         make("td", { class: "n" }, each.metrics ? String(each.placed) : "–"),
         ...columns.map(([, pick, digits]) => make("td", { class: "n" + (each.metrics && answer.branches.length > 1 && pick(each.metrics) === least(pick) ? " least" : "") }, each.metrics ? number(pick(each.metrics), digits) : "–")),
-        make("td", {}, each.is_on_the_desk ? "" : each.metrics ? each.moved + " loads and settings" : each.words),
+        make("td", {}, each.is_on_the_desk ? "" : each.metrics ? each.moved + " of loads and settings" : each.words),
         make("td", {}, each.is_on_the_desk || !each.metrics ? "" : make("button", { type: "button", onclick: () => act("/api/branches/open", { name: each.name }, "'" + plain(each.name) + "' is on the desk.") }, "Open"))))),
     make("caption", { class: "note" }, "In bold, the least of each column.")));
   }

@@ -3,7 +3,7 @@
 import { act, ask, complain, desk, onEvent, say } from "./wire.js";
 import { draw, make, number } from "./parts.js";
 
-const WIDE = 700, HIGH = 180;
+const WIDE = 1200, HIGH = 260;
 
 export function searchView() {
   let history = [], view = null, waiting = false, again = false;
@@ -76,9 +76,16 @@ export function searchView() {
     const most = Math.max(...drawn.map((each) => each[1])), least = Math.min(...drawn.map((each) => each[2] > 0 ? each[2] : each[1])), span = most - least || 1;
     const x = (at) => 60 + (WIDE - 70) * at / end, y = (value) => 15 + (HIGH - 40) * (most - value) / span;
     const path = (k) => "M" + drawn.map((each) => x(each[0]).toFixed(1) + " " + y(each[k]).toFixed(1)).join("L");
+    // What is proven rises as the search goes on; before the first word of it there is nothing to draw.
+    const bound = () => {
+      const proven = drawn.filter((each) => each[2] > 0);
+      if (!proven.length) return draw("g");
+      const from = proven.length > 1 ? proven : [[0, 0, proven[0][2]], proven[0]];
+      return draw("path", { class: "bound", d: "M" + from.map((each) => x(each[0]).toFixed(1) + " " + y(each[2]).toFixed(1)).join("L") });
+    };
     const words = (at, text) => { const element = draw("text", { x: 54, y: y(at) + 4, "text-anchor": "end" }); element.textContent = text; return element; };
     picture.replaceChildren(draw("svg", { viewBox: "0 0 " + WIDE + " " + HIGH, class: "curve", role: "img", "aria-label": "Best objective over time, from " + number(most) + " to " + number(drawn[drawn.length - 1][1]) },
-      words(most, number(most, 0)), words(least, number(least, 0)), draw("path", { class: "phase p0", d: path(1) }), drawn.every((each) => each[2] > 0) ? draw("path", { class: "bound", d: path(2) }) : draw("g")),
+      words(most, number(most, 0)), words(least, number(least, 0)), draw("path", { class: "phase p0", d: path(1) }), bound()),
     make("p", { class: "note" }, "Solid: the best objective" + (sound.length > 1 ? " of plans that keep every hard rule" : "") + ". Dotted: what no plan can stay below, as far as it is proven."));
   }
 
