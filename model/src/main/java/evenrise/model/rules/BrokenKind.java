@@ -220,7 +220,7 @@ enum BrokenKind {
             "system",
             "board {board} switches loads of {systems}, but follows board {before}, which switches loads of {others};"
                     + " both must serve one system",
-            "let it follow another board, or start with the command"),
+            "let it follow another board, or start with the start signal"),
 
     AWAY_FROM_CONTACTOR(
             "with",

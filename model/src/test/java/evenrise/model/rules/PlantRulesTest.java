@@ -78,7 +78,7 @@ class PlantRulesTest {
                     .containsExactly(
                             "board 'B2' switches loads of 'hall', but follows board 'B1', which switches loads of"
                                     + " 'core'; both must serve one system. Maybe let it follow another board, or start"
-                                    + " with the command.");
+                                    + " with the start signal.");
         }
 
         @Test
