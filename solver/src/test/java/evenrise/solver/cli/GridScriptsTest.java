@@ -126,20 +126,24 @@ class GridScriptsTest {
         ProcessHandle second = worker("127.0.0.1");
         ProgramProcess.awaitReady(first, home.resolve("worker-localhost.log"));
         ProgramProcess.awaitReady(second, home.resolve("worker-127.0.0.1.log"));
-        int code = runs(
-                bin.resolve("evenrise").toString(),
-                "portfolio",
-                "hall.project.json",
-                "--moves",
-                "100",
-                "--seeds",
-                "1..3",
-                "-o",
-                "far",
-                "--grid",
-                one + "," + other,
-                "--keys",
-                home.resolve("keys/desk").toString());
+        int code = ExitCode.NO_WORKER;
+        // On a crowded machine a ready worker may answer late: the same command goes on.
+        for (int tries = 0; tries < 6 && code == ExitCode.NO_WORKER; tries++) {
+            code = runs(
+                    bin.resolve("evenrise").toString(),
+                    "portfolio",
+                    "hall.project.json",
+                    "--moves",
+                    "100",
+                    "--seeds",
+                    "1..3",
+                    "-o",
+                    "far",
+                    "--grid",
+                    one + "," + other,
+                    "--keys",
+                    home.resolve("keys/desk").toString());
+        }
 
         assertThat(code).as(said()).isIn(ExitCode.DONE, ExitCode.LIMITS_BROKEN);
         assertThat(answers("far")).hasSize(3).isEqualTo(alone());
