@@ -117,9 +117,9 @@ class KubernetesManifestTest {
 
     @Test
     void keepsTheAnswersOfTheCommandOnAVolume() {
-        assertThat(value(part("Job"), "-o")).startsWith("/work/");
+        assertThat(value(part("Job"), "-o")).startsWith("/store/");
         assertThat(pod(part("Job")).at("/containers/0/volumeMounts/1/mountPath").asText())
-                .isEqualTo("/work");
+                .isEqualTo("/store");
         assertThat(pod(part("Job")).path("restartPolicy").asText()).isEqualTo("OnFailure");
     }
 }
