@@ -168,18 +168,20 @@ class TriedPageTest {
         browser.until("document.querySelectorAll('#try-moves li').length === 1");
         Path back = Files.writeString(folder.resolve("desk.moves.json"), saved());
 
+        Path plan = folder.resolve("meridian-hall/project.plan.json");
+        List<String> before;
         try (Browser other = new Browser();
                 DeskWindow window = DeskWindow.on(other, "meridian-hall", folder)) {
-            Path plan = window.folder.resolve("project.plan.json");
-            List<String> before = places(PlanFile.read(plan).value().orElseThrow());
+            before = places(PlanFile.read(plan).value().orElseThrow());
             window.turnTo("kept", "#returned");
             other.element("#returned").sendKeys(back.toAbsolutePath().toString());
-            other.until("document.body.textContent.includes('are on the desk')");
-
-            assertThat(places(PlanFile.read(plan).value().orElseThrow()))
-                    .isNotEqualTo(before)
-                    .hasSameSizeAs(before);
+            window.untilSaid("are on the desk");
         }
+
+        assertThat(places(PlanFile.read(plan).value().orElseThrow()))
+                .as("the plan's file once the desk is closed")
+                .isNotEqualTo(before)
+                .hasSameSizeAs(before);
     }
 
     private void same(String key, double expected) {
