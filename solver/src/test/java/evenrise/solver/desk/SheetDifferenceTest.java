@@ -2,9 +2,9 @@ package evenrise.solver.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.answer.HandRefused;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Referee;
-import evenrise.solver.app.JobFailed;
 import evenrise.solver.desk.DeskAnswers.DeskSheet;
 import evenrise.solver.desk.DeskAnswers.LoadView;
 import evenrise.solver.desk.DeskAnswers.PlanSheet;
@@ -67,7 +67,7 @@ class SheetDifferenceTest {
             int slot = 1 + chance.nextInt(12);
             try {
                 work.move(Hall.toSlot(loads.get(chance.nextInt(4)), chance.nextBoolean() ? "P1" : "P2", slot));
-            } catch (JobFailed taken) {
+            } catch (HandRefused taken) {
                 continue;
             }
 
