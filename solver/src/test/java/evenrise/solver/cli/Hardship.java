@@ -102,7 +102,12 @@ final class Hardship {
             if (isAsItWas || name.startsWith(".")) {
                 continue;
             }
-            if (name.endsWith(".plan.json") || name.matches("plan-\\d+\\.json|p\\.json|.*checkpoint.*")) {
+            if (name.startsWith("rework.checkpoint")) {
+                assertThat(new String(each.getValue(), StandardCharsets.UTF_8).strip())
+                        .as(name)
+                        .contains("evenrise-rework/1")
+                        .endsWith("}");
+            } else if (name.endsWith(".plan.json") || name.matches("plan-\\d+\\.json|p\\.json|.*checkpoint.*")) {
                 assertThat(PlanFile.read(file).problems()).as(name).isEmpty();
             } else if (name.endsWith("project.json") || name.startsWith("project-as")) {
                 assertThat(ProjectFile.read(file).value()).as(name).isPresent();
@@ -144,7 +149,7 @@ final class Hardship {
     void nextRunCleansUp() throws Exception {
         assertThat(start(List.of()).waitFor()).as(said()).isIn(ExitCode.DONE, ExitCode.RULES_BROKEN, 6);
         assertThat(contents().keySet()).as(command.toString()).noneMatch(name -> name.endsWith(".tmp"));
-        for (String left : List.of("yard.plan.json", "p.json")) {
+        for (String left : List.of("yard.plan.json", "p.json", "rework")) {
             Files.deleteIfExists(folder.resolve(left + ".checkpoint-before.json"));
         }
         assertThat(contents().keySet()).as(command.toString()).isEqualTo(earlier.keySet());
