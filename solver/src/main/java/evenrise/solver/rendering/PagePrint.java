@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 
 /** A template filled in and printed, with fonts that have its signs. */
 final class PagePrint {
@@ -21,13 +22,24 @@ final class PagePrint {
         try (PDDocument pdf = new PDDocument()) {
             PrintFonts fonts = PrintFonts.in(pdf, signs(values.toString()));
             values.put("family", fonts.family());
-            Markup.of(fonts.legible(Templates.fill(template, values))).print(paper, fonts, pdf);
+            String page = fonts.legible(Templates.fill(template, values));
+            Markup.of(page).print(paper, fonts, pdf);
+            imprint(pdf, page);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             pdf.save(bytes);
             return bytes.toByteArray();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** No time of the clock, so that equal pages are equal files. */
+    private static void imprint(PDDocument pdf, String page) {
+        PDDocumentInformation information = new PDDocumentInformation();
+        information.setTitle(pdf.getDocumentInformation().getTitle());
+        information.setCreator("evenrise");
+        pdf.setDocumentInformation(information);
+        pdf.setDocumentId((long) page.hashCode());
     }
 
     private static SortedSet<Integer> signs(String text) {
