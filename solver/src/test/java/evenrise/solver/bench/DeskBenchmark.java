@@ -36,6 +36,7 @@ final class DeskBenchmark {
     private static final List<String> USUAL = List.of("drawn:13", "harbour-arena", "drawn:210");
     private static final int WARM = 30;
     private static final int TIMES = 60;
+    private static final int KEPT = 10;
     private static final long MOVES = 200;
 
     private DeskBenchmark() {}
@@ -53,6 +54,7 @@ final class DeskBenchmark {
                 "slowest of ten ms",
                 "of it processor ms",
                 "all places ms",
+                "in the file, slowest of ten ms",
                 "answer kB");
         table.head(System.out);
         String chosen = System.getProperty("bench.projects", "");
@@ -83,10 +85,10 @@ final class DeskBenchmark {
             double[] millis = new double[TIMES];
             double processorMillis = 0;
             int bytes = 0;
+            String away = "{\"load\": \"" + first.load() + "\"}";
+            String back = "{\"load\": \"" + first.load() + "\", \"panel\": \"" + first.panel() + "\", \"slot\": "
+                    + first.slot() + "}";
             for (int i = -WARM; i < TIMES; i++) {
-                String away = "{\"load\": \"" + first.load() + "\"}";
-                String back = "{\"load\": \"" + first.load() + "\", \"panel\": \"" + first.panel() + "\", \"slot\": "
-                        + first.slot() + "}";
                 if (i == 0) {
                     processorMillis = processorMillis();
                 }
@@ -100,6 +102,11 @@ final class DeskBenchmark {
             long start = System.nanoTime();
             window.post("/api/hang", "{\"load\": \"" + first.load() + "\", \"panels\": [\"" + first.panel() + "\"]}");
             double hanging = (System.nanoTime() - start) / 1e6;
+            double kept = 0;
+            for (int i = 0; i < KEPT; i++) {
+                window.post("/api/move", i % 2 == 0 ? away : back);
+                kept = Math.max(kept, millisUntilWritten(folder, first, i % 2 != 0));
+            }
             Arrays.sort(millis);
             return List.of(
                     BenchProjects.label(name),
@@ -108,8 +115,24 @@ final class DeskBenchmark {
                     String.format(Locale.ROOT, "%.0f", millis[TIMES * 9 / 10]),
                     String.format(Locale.ROOT, "%.1f", processorMillis),
                     String.format(Locale.ROOT, "%.0f", hanging),
+                    String.format(Locale.ROOT, "%.0f", kept),
                     Integer.toString(bytes / 1000));
         }
+    }
+
+    /** From the answer until the plan's file holds the change: what a kill could lose. Reading the file is within it. */
+    private static double millisUntilWritten(Path folder, Assignment place, boolean isThere) {
+        long start = System.nanoTime();
+        boolean isWritten = false;
+        while (!isWritten) {
+            Plan kept = PlanFile.read(folder.resolve("project.plan.json")).value().orElseThrow();
+            isWritten = kept.assignments().stream()
+                            .anyMatch(each -> each.load().equals(place.load())
+                                    && each.panel().equals(place.panel())
+                                    && each.slot() == place.slot())
+                    == isThere;
+        }
+        return (System.nanoTime() - start) / 1e6;
     }
 
     /** Of the threads that answer: what a busy machine does not stretch. */
