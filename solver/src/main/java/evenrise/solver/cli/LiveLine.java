@@ -1,22 +1,30 @@
 package evenrise.solver.cli;
 
 import evenrise.solver.app.JobProgress;
+import evenrise.solver.app.SearchCurve;
 import java.io.PrintWriter;
+import java.util.List;
 
-/** One line of a terminal, written over and over; it fits 80 columns, so that it never wraps. */
+/** A line of a terminal and the curve of a search above it, written over and over; they fit 80 columns and never wrap. */
 final class LiveLine extends ProgressView {
     private static final String TO_START_AND_CLEAR = "\r\u001b[K";
+    private static final String CLEAR_BELOW = "\u001b[J";
 
     private final PrintWriter writer;
+    private final boolean mayDraw;
+    private final SearchCurve curve = new SearchCurve();
     private boolean isShown;
+    private int rowsAbove;
 
     LiveLine(Terminal terminal) {
         super(terminal);
         this.writer = terminal.err();
+        this.mayDraw = terminal.mayDrawErr();
     }
 
     @Override
     public synchronized void progress(JobProgress progress) {
+        curve.add(progress);
         if (isSearching(progress) || isWorthALine(progress)) {
             show(progress.line());
         }
@@ -26,10 +34,13 @@ final class LiveLine extends ProgressView {
     @Override
     public synchronized void ended(JobProgress last) {
         if (last.search().isPresent()) {
+            curve.add(last);
             show(last.standing());
             writer.println();
             writer.println();
             writer.flush();
+            isShown = false;
+            rowsAbove = 0;
         } else {
             clear();
         }
@@ -38,15 +49,24 @@ final class LiveLine extends ProgressView {
     @Override
     void clear() {
         if (isShown) {
-            writer.print(TO_START_AND_CLEAR);
+            writer.print(toTop() + TO_START_AND_CLEAR + CLEAR_BELOW);
             writer.flush();
             isShown = false;
+            rowsAbove = 0;
         }
     }
 
     private void show(String line) {
-        writer.print(TO_START_AND_CLEAR + line);
+        List<String> rows = mayDraw ? curve.rows() : List.of();
+        StringBuilder text = new StringBuilder(toTop());
+        rows.forEach(row -> text.append(TO_START_AND_CLEAR).append(row).append(System.lineSeparator()));
+        writer.print(text + TO_START_AND_CLEAR + line + (rows.size() < rowsAbove ? CLEAR_BELOW : ""));
         writer.flush();
+        rowsAbove = rows.size();
         isShown = true;
+    }
+
+    private String toTop() {
+        return rowsAbove > 0 ? "\u001b[" + rowsAbove + "A" : "";
     }
 }

@@ -32,6 +32,7 @@ final class Terminal {
     private final boolean outIsScreen;
     private final boolean errIsScreen;
     private final boolean mayColour;
+    private final boolean isUnicode;
 
     /**
      * @param charset of the screen; data is UTF-8 whatever it is
@@ -52,6 +53,7 @@ final class Terminal {
         this.outIsScreen = outIsScreen;
         this.errIsScreen = errIsScreen;
         this.mayColour = mayColour;
+        this.isUnicode = charset.newEncoder().canEncode('\u2588');
     }
 
     /** The streams of this process. */
@@ -100,6 +102,11 @@ final class Terminal {
 
     boolean errIsScreen() {
         return errIsScreen;
+    }
+
+    /** Whether standard error is a screen that knows how to move in its lines, with letters for bars. */
+    boolean mayDrawErr() {
+        return errIsScreen && mayColour && isUnicode;
     }
 
     boolean mayColourOut() {

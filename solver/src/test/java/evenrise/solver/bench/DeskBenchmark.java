@@ -125,7 +125,8 @@ final class DeskBenchmark {
         long start = System.nanoTime();
         boolean isWritten = false;
         while (!isWritten) {
-            Plan kept = PlanFile.read(folder.resolve("project.plan.json")).value().orElseThrow();
+            Plan kept =
+                    PlanFile.read(folder.resolve("project.plan.json")).value().orElseThrow();
             isWritten = kept.assignments().stream()
                             .anyMatch(each -> each.load().equals(place.load())
                                     && each.panel().equals(place.panel())
