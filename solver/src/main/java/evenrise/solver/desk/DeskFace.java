@@ -3,9 +3,11 @@ package evenrise.solver.desk;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What a window is made of: page, style and scripts, out of the jar and from nowhere else. */
 final class DeskFace {
@@ -15,50 +17,25 @@ final class DeskFace {
             "css", "text/css; charset=utf-8",
             "js", "text/javascript; charset=utf-8",
             "svg", "image/svg+xml");
-    private static final String[] NAMES = {
-        "index.html",
-        "desk.css",
-        "desk.js",
-        "views.js",
-        "wire.js",
-        "parts.js",
-        "sheet.js",
-        "panels.js",
-        "boards.js",
-        "lanes.js",
-        "search.js",
-        "answers.js",
-        "branches.js",
-        "hand.js",
-        "intake.js",
-        "suppose.js",
-        "form.js",
-        "tree.js",
-        "mark.svg"
-    };
+    /** Letters alone and one point: no name leads out of the folder. */
+    private static final Pattern NAME = Pattern.compile("/([a-z]+\\.(?:html|css|js|svg))");
 
     /** A file as it is sent. */
     record Piece(String type, byte[] bytes) {}
 
-    private final Map<String, Piece> pieces = new LinkedHashMap<>();
+    private final Map<String, Optional<Piece>> pieces = new ConcurrentHashMap<>();
 
-    DeskFace() {
-        for (String name : NAMES) {
-            pieces.put("/" + name, new Piece(TYPES.get(name.substring(name.lastIndexOf('.') + 1)), bytes(name)));
-        }
-        pieces.put("/", pieces.get("/index.html"));
-    }
-
+    /** Whatever lies in the folder of the jar: a view more is a script more there. */
     Optional<Piece> piece(String path) {
-        return Optional.ofNullable(pieces.get(path));
+        Matcher name = NAME.matcher(path.equals("/") ? "/index.html" : path);
+        return name.matches() ? pieces.computeIfAbsent(name.group(1), DeskFace::read) : Optional.empty();
     }
 
-    private static byte[] bytes(String name) {
+    private static Optional<Piece> read(String name) {
         try (InputStream in = DeskFace.class.getResourceAsStream(FOLDER + name)) {
-            if (in == null) {
-                throw new IllegalStateException(name + " is not in the jar");
-            }
-            return in.readAllBytes();
+            return in == null
+                    ? Optional.empty()
+                    : Optional.of(new Piece(TYPES.get(name.substring(name.lastIndexOf('.') + 1)), in.readAllBytes()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -8,6 +8,10 @@ final class DeskParts {
     private DeskParts() {}
 
     static List<DeskPart> of(DeskWork work, Desk desk, DeskFiles files, Jobs jobs) {
-        return List.of(new WorkRoutes(work), new TreeWork(desk), new Supposing(desk, jobs));
+        // A part more is a line more.
+        return List.of( //
+                new WorkRoutes(work), //
+                new TreeWork(desk), //
+                new Supposing(desk, jobs));
     }
 }
