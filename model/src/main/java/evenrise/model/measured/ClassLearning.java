@@ -65,16 +65,9 @@ final class ClassLearning {
     private Load learnt(Load load, String field) {
         boolean isMeasured =
                 load.measured().stream().anyMatch(each -> each.field().equals(field));
-        List<FieldChange> others = byClass.getOrDefault(key(load, field), List.of());
-        if (isMeasured || others.size() < FEWEST || !load.guessed().contains(field)) {
-            return load;
-        }
         double guess = field.equals(MeasuredValue.IDLE) ? load.idleAmps() : load.runningAmps();
-        double[] parts = others.stream()
-                .filter(each -> each.before() > 0)
-                .mapToDouble(each -> (each.measured() + each.spread()) / each.before())
-                .toArray();
-        if (parts.length < FEWEST || guess <= 0) {
+        double[] parts = parts(byClass.getOrDefault(key(load, field), List.of()));
+        if (isMeasured || parts.length < FEWEST || !load.guessed().contains(field) || guess <= 0) {
             return load;
         }
         double likely = guess * upper(parts);
@@ -101,6 +94,20 @@ final class ClassLearning {
                         .runningAmps(Math.max(likely, load.runningAmps()))
                         .build()
                 : load.withRunningAmps(likely);
+    }
+
+    /** Of each load once, however often it was visited: its greatest reading as a part of what was stated at first. */
+    private static double[] parts(List<FieldChange> others) {
+        Map<String, Double> stated = new LinkedHashMap<>();
+        Map<String, Double> greatest = new LinkedHashMap<>();
+        for (FieldChange each : others) {
+            stated.putIfAbsent(each.load(), each.before());
+            greatest.merge(each.load(), each.measured() + each.spread(), Math::max);
+        }
+        return stated.keySet().stream()
+                .filter(each -> stated.get(each) > 0)
+                .mapToDouble(each -> greatest.get(each) / stated.get(each))
+                .toArray();
     }
 
     private static double mean(double[] values) {

@@ -29,7 +29,7 @@ public record FieldChange(
         RAISED,
         /** Less than stated, and somebody confirmed that it was at full use. */
         LOWERED,
-        /** Less than stated, and nobody confirmed: the stated value stays. */
+        /** Less than stated, and nobody confirmed, or a peak of one closing: the stated value stays. */
         KEPT,
         /** Guessed, and raised by what others of its class were measured at. */
         RAISED_BY_CLASS,

@@ -15,8 +15,9 @@ import java.util.function.Predicate;
 
 /**
  * Takes readings into a project. A field then holds the greatest reading over the poles with all that it may be off by on
- * top, so that whatever is summed from it stays a bound; it is lowered only where somebody confirms that the load was in
- * full use. What the field said, and whether that was guessed, stays beside it.
+ * top, so that whatever is summed from it stays a bound. It is lowered only where somebody confirms that the load was in
+ * full use, never below what an earlier visit read, and never by a peak: that depends on the moment of closing, and
+ * another closing may bring more. What the field said, and whether that was guessed, stays beside it.
  */
 public final class Refit {
     private final SiteReadings readings;
@@ -93,17 +94,25 @@ public final class Refit {
             Function<PoleReading, OptionalDouble> amps,
             List<MeasuredValue> kept,
             List<String> guessed) {
-        boolean isConfirmedHere = isConfirmed.test(load.id());
+        boolean isOneClosing = field.equals(MeasuredValue.PEAK);
+        boolean isConfirmedHere = isConfirmed.test(load.id()) && !isOneClosing;
         boolean wasGuessed = guessed.contains(field);
+        double readEarlier = load.measured().stream()
+                .filter(each -> each.field().equals(field))
+                .mapToDouble(MeasuredValue::upper)
+                .max()
+                .orElse(0);
         double now = stated;
         boolean isFirst = true;
         for (Greatest each : byVisit(own, amps)) {
             // The first visit of those that are confirmed may lower what was stated, a later one what was read before.
             boolean mayLower = isConfirmedHere && isFirst;
             double before = now;
-            boolean isTaken = each.upper() > now || mayLower;
-            now = isTaken ? each.upper() : now;
+            now = each.upper() > before
+                    ? each.upper()
+                    : mayLower ? Math.min(before, Math.max(each.upper(), readEarlier)) : before;
             isFirst = false;
+            boolean isTaken = now == each.upper() && (mayLower || now > before);
             kept.add(MeasuredValue.builder()
                     .field(field)
                     .value(each.amps())
@@ -115,25 +124,39 @@ public final class Refit {
                     .fullUse(isConfirmedHere)
                     .taken(isTaken)
                     .build());
-            changes.add(change(load.id(), field, before, now, wasGuessed, each, isTaken));
-            if (isTaken) {
+            Kind kind = now < before ? Kind.LOWERED : isTaken ? Kind.RAISED : Kind.KEPT;
+            changes.add(new FieldChange(
+                    kind,
+                    load.id(),
+                    field,
+                    before,
+                    now,
+                    wasGuessed,
+                    each.amps(),
+                    each.error(),
+                    Optional.of(each.visit()),
+                    why(kind, isOneClosing, isConfirmedHere, isTaken)));
+            if (kind != Kind.KEPT) {
                 guessed.remove(field);
             }
         }
         return now;
     }
 
-    private static FieldChange change(
-            String load, String field, double before, double now, boolean wasGuessed, Greatest read, boolean isTaken) {
-        Kind kind = !isTaken ? Kind.KEPT : now >= before ? Kind.RAISED : Kind.LOWERED;
-        String why =
-                switch (kind) {
-                    case RAISED -> "read higher, with what the meter may be off by";
-                    case LOWERED -> "confirmed to be full use";
-                    default -> "read lower; nobody confirmed full use, so what was stated stays";
-                };
-        return new FieldChange(
-                kind, load, field, before, now, wasGuessed, read.amps(), read.error(), Optional.of(read.visit()), why);
+    private static String why(Kind kind, boolean isOneClosing, boolean isConfirmed, boolean isTaken) {
+        return switch (kind) {
+            case RAISED -> "read higher, with what the meter may be off by";
+            case LOWERED ->
+                isTaken
+                        ? "confirmed to be full use"
+                        : "confirmed to be full use; an earlier visit read more: that stays";
+            default ->
+                isOneClosing
+                        ? "read lower; a peak is of one closing: it never lowers what was stated"
+                        : isConfirmed
+                                ? "read lower; an earlier visit read more: that stays"
+                                : "read lower; nobody confirmed full use, so what was stated stays";
+        };
     }
 
     /** The greatest over poles of each day, the earliest day first. */

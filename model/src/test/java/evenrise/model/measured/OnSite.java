@@ -77,6 +77,35 @@ final class OnSite {
         return reading(load, Optional.empty(), OptionalDouble.empty(), OptionalDouble.of(amps), OptionalDouble.empty());
     }
 
+    static PoleReading peak(String load, double amps) {
+        return new PoleReading(
+                load,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(amps),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                VISIT);
+    }
+
+    /** The same on another day. */
+    static PoleReading runningOn(String date, String load, double amps) {
+        return new PoleReading(
+                load,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(amps),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                new Visit(Optional.of(date), CLAMP, "sheet line 3"));
+    }
+
     static PoleReading on(String load, double seconds) {
         return reading(
                 load, Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(seconds));

@@ -3,8 +3,10 @@ package evenrise.model.measured;
 import static evenrise.model.Fixtures.aLoad;
 import static evenrise.model.Fixtures.aProject;
 import static evenrise.model.measured.OnSite.idle;
+import static evenrise.model.measured.OnSite.peak;
 import static evenrise.model.measured.OnSite.poles;
 import static evenrise.model.measured.OnSite.running;
+import static evenrise.model.measured.OnSite.runningOn;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -65,6 +67,57 @@ class RefitTest {
         assertThat(load(refitted, "one").measured())
                 .extracting(MeasuredValue::fullUse)
                 .containsExactly(true);
+    }
+
+    /** A load with a stated peak of 51 A whose peak was read on site, full use confirmed. */
+    private static Refitted closed(double readAmps) {
+        Project project =
+                aProject().loads(aLoad("inrush").idleAmps(2).inrushPeakAmps(51)).build();
+        return Refit.of(project, poles(peak("inrush", readAmps)), load -> true);
+    }
+
+    @Test
+    void raisesAPeakThatASingleClosingPassed() {
+        // 50.1 A and 2 % of it are 51.102 A
+        assertThat(load(closed(50.1), "inrush").inrushAmps()).isCloseTo(51.102, within(1e-9));
+        assertThat(closed(50.1).changes()).extracting(FieldChange::kind).containsExactly(Kind.RAISED);
+    }
+
+    @Test
+    void leavesAPeakThatASingleClosingJustReached() {
+        // 50 A and 2 % of it are the 51 A that are stated
+        assertThat(load(closed(50), "inrush").inrushAmps()).isEqualTo(51);
+        assertThat(closed(50).changes()).extracting(FieldChange::kind).containsExactly(Kind.KEPT);
+    }
+
+    @Test
+    void neverLowersAPeakByASingleClosingEvenWhereFullUseIsConfirmed() {
+        Refitted refitted = closed(20);
+
+        assertThat(load(refitted, "inrush").inrushAmps()).isEqualTo(51);
+        assertThat(refitted.changes()).singleElement().satisfies(each -> {
+            assertThat(each.kind()).isEqualTo(Kind.KEPT);
+            assertThat(each.why()).contains("a peak is of one closing");
+        });
+        assertThat(load(refitted, "inrush").measured()).singleElement().satisfies(each -> {
+            assertThat(each.value()).isEqualTo(20);
+            assertThat(each.taken()).isFalse();
+            assertThat(each.fullUse()).isFalse();
+        });
+    }
+
+    @Test
+    void lowersNoFurtherThanAnEarlierVisitRead() {
+        Project once = refitted(running("one", 5)).project();
+
+        Refitted again = Refit.of(once, poles(runningOn("2026-05-01", "one", 3)), "one"::equals);
+
+        // 5 A and 2 % of it; 6 A are stated
+        assertThat(load(again, "one").runningAmps()).isCloseTo(5.1, within(1e-9));
+        assertThat(again.changes()).extracting(FieldChange::kind).containsExactly(Kind.LOWERED);
+        assertThat(again.changes())
+                .extracting(FieldChange::why)
+                .allMatch(why -> why.contains("earlier visit read more"));
     }
 
     @Test
@@ -138,6 +191,23 @@ class RefitTest {
 
         assertThat(load(learnt, "guessed").idleAmps()).isEqualTo(1);
         assertThat(learnt.count(Kind.KEPT_BESIDE_CLASS)).isOne();
+    }
+
+    @Test
+    void learnsFromEachOfThemOnceHoweverOftenItWasVisited() {
+        List<PoleReading> visits = new ArrayList<>();
+        for (int day = 1; day <= 3; day++) {
+            visits.add(runningOn("2026-04-0" + day, "X0", 9));
+            visits.add(runningOn("2026-04-0" + day, "X1", 9));
+        }
+        Project project = aProject()
+                .loads(amplifier("X0"), amplifier("X1"), amplifier("guessed").guessed("running_a"))
+                .build();
+
+        Refitted learnt = Refit.of(project, poles(visits.toArray(PoleReading[]::new)), load -> false);
+
+        assertThat(load(learnt, "guessed").runningAmps()).isEqualTo(8);
+        assertThat(learnt.count(Kind.RAISED_BY_CLASS)).isZero();
     }
 
     @Test

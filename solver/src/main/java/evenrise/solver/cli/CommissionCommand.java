@@ -23,6 +23,7 @@ import picocli.CommandLine.Parameters;
                     + " matters most first, with the likely cause and what to look at; judges limits at measured values;"
                     + " and writes the project with what was measured.",
             "A reading raises what is stated; it lowers it only where --confirm says that the load was in full use."
+                    + " A read peak lowers nothing."
         },
         footer = {
             "%nExamples:",
