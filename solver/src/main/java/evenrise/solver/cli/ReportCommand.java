@@ -50,7 +50,7 @@ final class ReportCommand implements Callable<Integer> {
             names = "--format",
             split = ",",
             paramLabel = "FORMAT",
-            defaultValue = "html,pdf,xlsx,csv",
+            defaultValue = "html,pdf,xlsx,dxf,csv",
             description = "Of html, pdf, xlsx, dxf, csv. Default: all.")
     private List<String> formats;
 

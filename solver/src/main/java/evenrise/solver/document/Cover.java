@@ -95,7 +95,7 @@ final class Cover {
                 "in " + Phrase.counted(project.panels().size(), "panel")
                         + (project.nodes().isEmpty()
                                 ? ""
-                                : ", behind " + Phrase.counted(project.nodes().size(), "further node"))));
+                                : ", behind " + Phrase.counted(project.nodes().size(), "distribution point"))));
         if (!project.scenes().isEmpty()) {
             facts.add(new Fact(
                     "Scenes",

@@ -24,7 +24,7 @@ import java.util.OptionalDouble;
  *
  * @param ancestorsContinue for each level above it, from the top, whether more follows below that level's point; the last
  *     is its own
- * @param kind supply, source, transformer, node or panel
+ * @param kind supply, source, transformer, distribution point or panel
  * @param fedFrom empty for supply and sources
  * @param transformer what is known of it; empty where it is none
  * @param wiring what stands before it, and what it can be transferred to
@@ -42,6 +42,9 @@ public record DistributionRow(
         String wiring,
         Map<Phase, Double> fullUse,
         double fullNeutralAmps) {
+
+    /** What stands between supply and panels and feeds others, as the trade has it. */
+    static final String POINT = "distribution point";
 
     public DistributionRow {
         ancestorsContinue = List.copyOf(ancestorsContinue);
@@ -103,7 +106,7 @@ public record DistributionRow(
         if (point.panel().isPresent()) {
             return "panel";
         }
-        return point.isFurtherSource() ? "source" : point.transformer().isPresent() ? "transformer" : "node";
+        return point.isFurtherSource() ? "source" : point.transformer().isPresent() ? "transformer" : POINT;
     }
 
     /** Phases, voltage and frequency where it lives. */

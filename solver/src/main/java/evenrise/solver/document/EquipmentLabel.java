@@ -11,9 +11,9 @@ import java.util.OptionalDouble;
 /**
  * What a label on a piece of equipment may say: the fault current that is computed, and what is not.
  *
- * @param kind supply, panel, node or transformer
+ * @param kind supply, source, panel, distribution point or transformer
  * @param fedFrom empty for the supply and further sources
- * @param fault greatest, as the electrical review computes it; empty where the project states too little for it
+ * @param fault greatest of the sources, without motors that feed back, as the electrical review computes it; empty where the project states too little for it
  * @param interruptingAmps of what stands there; empty where it is not stated
  */
 public record EquipmentLabel(
@@ -26,11 +26,14 @@ public record EquipmentLabel(
     /** Stands for every figure that only a study gives. */
     public static final String NOT_CALCULATED = "not calculated";
 
+    /** Stands beside every fault current: motors that feed back raise it, so it is no bound. */
+    public static final String LEFT_OUT = "without motors that feed back";
+
     private static final String NOTE =
             "For marking the available fault current (NEC 110.24(A): service equipment, with the"
                     + " date of the calculation) and for the warning of arc flash (NEC 110.16(A)); both read in articles about the"
-                    + " code. The fault current is the greatest at the terminals, without motors that feed back. Incident energy,"
-                    + " arc-flash boundary and clearing times are not calculated: they need a study, and 110.16(B) asks for the"
+                    + " code. The fault current is that of the sources at the terminals. Motors that feed back are left out and raise it: where"
+                    + " there are any, it may be greater. Incident energy, arc-flash boundary and clearing times are not calculated: they need a study, and 110.16(B) asks for the"
                     + " clearing time at large services. No label of this sheet is a study.";
 
     static DocumentTable<EquipmentLabel> table(Layout layout, Review review) {
@@ -62,7 +65,7 @@ public record EquipmentLabel(
                         ? point.isSupply() ? "supply" : "source"
                         : point.panel().isPresent()
                                 ? "panel"
-                                : point.transformer().isPresent() ? "transformer" : "node",
+                                : point.transformer().isPresent() ? "transformer" : DistributionRow.POINT,
                 NominalVoltage.of(point),
                 point.parent() < 0
                         ? ""
@@ -82,6 +85,11 @@ public record EquipmentLabel(
     /** What it rests on; empty where nothing was computed. */
     public String how() {
         return fault.flatMap(Quantity::how).orElse("");
+    }
+
+    /** What its fault current leaves out; for the sheet. */
+    public String leftOut() {
+        return LEFT_OUT;
     }
 
     /** In kiloampere, upwards to a tenth; says so where nothing was computed. */

@@ -23,7 +23,7 @@ public record FigureChange(String place, String figure, String unit, OptionalDou
         return DocumentTable.of(
                 "figures-before",
                 "Figures before and now",
-                "All of the supply; of panels and nodes those that changed. Running and neutral currents are rms, of the"
+                "All of the supply; of panels and distribution points those that changed. Running and neutral currents are rms, of the"
                         + " fullest line; peaks instantaneous, by the envelopes at nominal voltage, while the sequence"
                         + " runs.",
                 List.of(

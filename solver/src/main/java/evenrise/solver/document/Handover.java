@@ -56,7 +56,7 @@ public final class Handover {
                 "Panel " + panel.id(),
                 "Panel, " + panel.slots() + " slots",
                 panel.location().orElse(NOT_STATED),
-                "Panel board",
+                "Panel: breakers in numbered slots",
                 "panel",
                 "panel/" + panel.id()));
     }
@@ -66,7 +66,7 @@ public final class Handover {
                 "Board " + board.id(),
                 "Board " + board.type(),
                 space(board.panel()),
-                "Control board",
+                "Board: switches breakers one after another",
                 "board",
                 "board/" + board.id()));
     }

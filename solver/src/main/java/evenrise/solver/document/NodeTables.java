@@ -96,7 +96,7 @@ final class NodeTables {
         return DocumentTable.of(
                 "balance",
                 hasNodes
-                        ? "Phase balance: the supply, each panel and each node"
+                        ? "Phase balance: the supply, each panel and each distribution point"
                         : "Phase balance: the supply and each panel",
                 BALANCE + (layout.project().scenes().isEmpty() ? "" : SCENES),
                 columns,

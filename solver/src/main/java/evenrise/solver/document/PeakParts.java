@@ -29,7 +29,7 @@ final class PeakParts {
                 "peak",
                 layout.project().nodes().isEmpty()
                         ? "Peaks taken apart: what makes that of the supply and of each panel"
-                        : "Peaks taken apart: what makes that of the supply, of each panel and of each node",
+                        : "Peaks taken apart: what makes that of the supply, of each panel and of each distribution point",
                 "Shares of the envelopes at nominal voltage, instantaneous: not what an rms meter shows."
                         + " The steady part stays; the rest is inrush and dies away."
                         + (layout.project().hasClocks()

@@ -20,8 +20,8 @@ final class PlantTables {
                     + " draws at its largest use in any scene, or idling. Beside it: ";
 
     private static final String SCENES =
-            "The node that each scene uses most: running current of its highest phase over what is allowed, and its"
-                    + " neutral likewise. A node that is within its limits in scenes alone rests on what is stated as"
+            "The place that each scene uses most: running current of its highest phase over what is allowed, and its"
+                    + " neutral likewise. A place that is within its limits in scenes alone rests on what is stated as"
                     + " their basis.";
 
     private final Layout layout;
@@ -124,7 +124,7 @@ final class PlantTables {
         boolean isAny = layout.project().overlap() == Overlap.ANY;
         return Optional.of(DocumentTable.of(
                 "starts",
-                "Starts: what each node carries as each system starts",
+                "Starts: what each place carries as each system starts",
                 STARTS
                         + (isAny
                                 ? "what is always on, and every other system, starting or in use, whichever is more."

@@ -267,7 +267,7 @@ final class PrintSections {
         return nodes.isEmpty()
                 ? Optional.empty()
                 : Optional.of(section(
-                        "Transformers, sources and further nodes",
+                        "Transformers, sources and distribution points",
                         "further",
                         chunks(nodes, NODES),
                         part -> Map.of(

@@ -8,11 +8,18 @@ import evenrise.model.review.ElectricalReview;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
 import evenrise.solver.browser.DrawnPages;
+import evenrise.solver.rendering.PrintedSheets;
+import evenrise.solver.rendering.SheetSection;
+import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -84,6 +91,25 @@ class EquipmentPlatesTest {
 
         assertThat(weak.isOver()).isTrue();
         assertThat(weak.faultInWords()).isEqualTo("6.1 kA");
+    }
+
+    /** A motor that feeds back raises the current, and none is counted. */
+    @Test
+    void callsNoFaultCurrentABoundThatLeavesMotorsOut() throws IOException {
+        byte[] printed = new PrintedSheets(document, List.of(SheetSection.EQUIPMENT)).on(PrintedSheets.Paper.A4);
+        try (PDDocument pdf = Loader.loadPDF(printed)) {
+            String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+            long labels = document.tables().equipment().rows().stream()
+                    .filter(each -> each.fault().isPresent())
+                    .count();
+
+            assertThat(labels).isPositive();
+            assertThat(Pattern.compile(", " + EquipmentLabel.LEFT_OUT)
+                            .matcher(text)
+                            .results())
+                    .hasSize((int) labels);
+            assertThat(text).doesNotContain("at most");
+        }
     }
 
     @Test

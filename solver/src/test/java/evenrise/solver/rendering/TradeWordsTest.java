@@ -21,6 +21,7 @@ class TradeWordsTest {
     /** Words of ours that no electrician uses of a plant, and what once stood for others. */
     private static final List<Pattern> BANNED = List.of(
             Pattern.compile("\\bNodes?\\b"),
+            Pattern.compile("\\b(each|further|the) nodes?\\b"),
             Pattern.compile("\\b[Cc]ommands?\\b"),
             Pattern.compile("At \\[?supply\\b"),
             Pattern.compile("Type twenty"),
@@ -42,8 +43,7 @@ class TradeWordsTest {
     private static String shown(Document document) {
         return HtmlPage.of(document)
                 .replaceAll("(?s)<style>.*?</style>", "")
-                .replaceAll("(?s)<script>.*?</script>", "")
-                .replaceAll("(?s)<script type=\"application/json\".*?</script>", "")
+                .replaceAll("(?s)<script\\b[^>]*>.*?</script>", "")
                 .replaceAll("<[^>]+>", " ");
     }
 
