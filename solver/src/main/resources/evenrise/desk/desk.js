@@ -4,6 +4,7 @@ import { act, ask, complain, desk, listen, onShow, say, show } from "./wire.js";
 import { by, make, number, plain } from "./parts.js";
 import { drawHolding } from "./hand.js";
 import { VIEWS } from "./views.js";
+import { begin as beginSteps, turned } from "./steps.js";
 
 const made = new Map();
 const view = (name) => VIEWS.find((each) => each.name === name);
@@ -28,6 +29,7 @@ function turn() {
     if (by("work").firstChild !== shown.element) by("work").replaceChildren(shown.element);
     shown.show(desk.sheet.plan);
   }
+  turned(name);
 }
 
 function figures(sheet) {
@@ -76,6 +78,7 @@ document.addEventListener("keydown", (event) => {
     by(pressed === "y" || event.shiftKey ? "redo" : "undo").click();
   }
 });
+by("steps").addEventListener("click", () => { beginSteps(); scrollTo(0, 0); });
 by("look").addEventListener("input", () => {
   const look = by("look").value;
   if (look) document.documentElement.dataset.look = look; else delete document.documentElement.dataset.look;

@@ -5,9 +5,13 @@ import { by, plain } from "./parts.js";
 export const desk = { sheet: null, loads: new Map(), chosen: null };
 const views = new Set();
 const listeners = new Map();
+const hearers = new Set();
 
 /** A view that is drawn whenever something has changed. */
 export function onShow(view) { views.add(view); }
+
+/** Whoever wants to know what was asked of the server and was answered. */
+export function onAsked(hearer) { hearers.add(hearer); }
 
 /** Events of one kind: search, told. */
 export function onEvent(kind, listener) { listeners.set(kind, listener); }
@@ -45,6 +49,7 @@ export async function ask(path, body, isWhole) {
   }).catch(() => { throw new Refused("the desk does not answer. Maybe it was ended: start it again."); });
   const read = await answer.json();
   if (!answer.ok) throw new Refused(read.messages.join(" "));
+  if (body !== undefined) hearers.forEach((each) => each(path, body));
   return read;
 }
 

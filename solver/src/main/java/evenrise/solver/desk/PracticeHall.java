@@ -1,0 +1,46 @@
+package evenrise.solver.desk;
+
+import evenrise.model.file.SideNotes;
+import evenrise.model.project.PhaseSystem;
+import evenrise.solver.app.JobFailed;
+import evenrise.solver.sample.Sample;
+import evenrise.solver.sample.VenueSize;
+
+/** Somebody without a project of his own tries the desk: an invented hall, drawn anew and the same each time. */
+final class PracticeHall implements DeskPart {
+    /** A hall that a search of seconds plans, with enough in it for every view. */
+    private static final VenueSize SIZE = new VenueSize(2, 30, PhaseSystem.THREE_PHASE);
+
+    private static final long SEED = 4;
+    private static final String NAME = "Practice hall, invented";
+
+    private final Desk desk;
+
+    PracticeHall(Desk desk) {
+        this.desk = desk;
+    }
+
+    @Override
+    public void offer(DeskRoutes routes) {
+        routes.asked(
+                "/api/practice",
+                "An invented hall becomes the project, where there is none",
+                DeskRequests.Bare.class,
+                DeskAnswers.DeskSheet.class,
+                any -> begin());
+    }
+
+    private DeskAnswers.DeskSheet begin() {
+        synchronized (desk) {
+            if (desk.state().isPresent()) {
+                throw new JobFailed(
+                        JobFailed.Reason.REQUEST,
+                        "a project lies on the desk already. Open the desk on an empty folder to practise.");
+            }
+            desk.put(
+                    "practice hall",
+                    DeskState.unplanned(Sample.venue(SEED, SIZE, NAME).project(), SideNotes.NONE));
+        }
+        return desk.sheet();
+    }
+}

@@ -1,0 +1,89 @@
+// First steps: what the desk can do, one deed after another, each ticked when it was done; and a help for where one is.
+
+import { act, desk, onAsked, say } from "./wire.js";
+import { by, make } from "./parts.js";
+
+const KEPT = "evenrise-first-steps";
+
+// `done`: what is asked of the server, or a view that is looked at.
+const STEPS = [
+  { view: "plan", done: "#plan", words: "Look where loads are: on the left all that have no place yet, beside them panels slot by slot, and boards output by output." },
+  { view: "search", done: "/api/search/take", words: "Have it planned: 10 seconds, “Search”, then “Take what it found”. The line on top says what the plan comes to." },
+  { view: "plan", done: "/api/move", words: "Take a load into your hand: drag it, or press it and “Pick up”, or Tab and Enter. Each free place says what the plan would cost there, or how many rules it would break. Put it down." },
+  { view: "plan", done: "/api/pin", words: "Pin a load: press it, “Pin”. No search moves it from then on." },
+  { view: "search", done: "/api/search/begin around", words: "Search once more with “Improve around what I did”: what you moved stays." },
+  { view: "time", done: "/api/setting", words: "Choose another delay for a board, and see the current follow. Undo takes it back." },
+  { view: "why", done: "/api/why", words: "Ask “What makes the peak?”" },
+  { view: "kept", done: "/api/branches/keep", words: "Keep the plan under a name; plans that are kept stand side by side." },
+];
+
+const HELP = {
+  loads: ["A row an entry, a column a field. Type over a cell and press Enter; Escape leaves it as it was. Copy and paste with any spreadsheet; Ctrl+D fills down.", "What does not fit stays in its cell, marked, and is not in the file; above the table stands what is expected."],
+  plan: ["Drag a load, or Tab to it: Enter picks it up, arrows and Tab go from place to place, Enter puts it down, Escape lets go.", "At free places: what the plan would cost there in ampere-equivalents, or ✕ and how many rules it would break. At a taken place the two change places. Nothing is forbidden to the hand; what is broken is said on top."],
+  tree: ["What feeds what, with the current of the fullest line, the rating and the greatest peak.", "Drag a point onto what is to feed it, or choose it, press F2 and name another one; Delete takes it out."],
+  time: ["The current of the supply above, a lane a board below. Drag a board's first mark, or choose its delay; with keys, left and right on the mark."],
+  search: ["Begins at the plan on the desk and changes nothing until you take what it found. The dotted line is what is proven that no plan can stay below.", "With “moves at most” it keeps near what is there. Pinned loads stay where they are."],
+  why: ["Why a load is where it is and where else it could be, what a rule asks and where it is broken, what makes the peak."],
+  suppose: ["Nothing here changes the plan: room for one more load, what each point carries in each scene, what happens in an emergency or when the mains fail, the plant with something otherwise."],
+  kept: ["A plan that is kept is a file in the folder. Opening one puts it on the desk; Undo brings back what was there.", "“Take in a change file” takes what somebody has tried on the page that you mailed."],
+};
+
+let done = read(), isOpen = false;
+
+function read() {
+  try { return JSON.parse(sessionStorage.getItem(KEPT)); } catch { return null; }
+}
+
+function keep(next) {
+  done = next;
+  try { sessionStorage.setItem(KEPT, JSON.stringify(done)); } catch { /* Without a memory they last as long as this window's page. */ }
+  draw();
+}
+
+/** In an empty folder: an invented hall, and what to do with it. */
+function practise() {
+  return [make("h2", {}, "Nothing in this folder yet"), make("p", {}, "Paste an equipment list below, put a project's file into the folder, or try the desk first: the practice hall is written into this folder as any project is."),
+    make("p", { class: "tools" }, make("button", { type: "button", id: "practise", onclick: async () => {
+      if (!await act("/api/practice", {}, "An invented hall of 30 loads lies on the desk. What to do first stands above the view.")) return;
+      begin();
+      location.hash = "#plan";
+    } }, "Practise with an invented hall"))];
+}
+
+export function begin() { keep([]); }
+
+function tick(deed) {
+  if (!done) return;
+  const next = STEPS.findIndex((each, i) => !done.includes(i) && each.done === deed);
+  if (next < 0) return;
+  keep([...done, next]);
+  if (done.length === STEPS.length) say("That was all of it. The folder holds the project and its plan; Undo goes back as far as you like.");
+}
+
+/** Shows the help of a view and ticks what was to be looked at. */
+export function turned(name) {
+  const words = HELP[name] || [];
+  by("help").hidden = words.length === 0;
+  by("help-words").replaceChildren(...words.map((each) => make("p", {}, each)));
+  tick("#" + name);
+  draw();
+}
+
+function draw() {
+  const box = by("first-steps");
+  const isBlank = desk.sheet && !desk.sheet.plan;
+  box.hidden = !isBlank && !done;
+  if (box.hidden) return;
+  if (isBlank) { box.replaceChildren(...practise()); return; }
+  const left = STEPS.length - done.length, next = STEPS.find((each, i) => !done.includes(i));
+  const step = (each) => [make("a", { href: "#" + each.view }, viewName(each.view)), ": " + each.words];
+  box.replaceChildren(make("h2", {}, left ? "First steps, " + left + " left" : "First steps, all done"),
+    ...(next ? [make("p", { class: "next" }, ...step(next))] : []),
+    make("details", { open: isOpen, ontoggle: (event) => { isOpen = event.target.open; } }, make("summary", {}, "All steps"),
+      make("ol", {}, ...STEPS.map((each, i) => make("li", { class: done.includes(i) ? "done" : "" }, ...step(each), done.includes(i) ? make("span", { class: "tick" }, " ✓ done") : "")))),
+    make("p", { class: "tools" }, make("button", { type: "button", id: "enough", onclick: () => { keep(null); by("work").focus({ preventScroll: true }); } }, left ? "Enough of it" : "Close")));
+}
+
+const viewName = (name) => (document.querySelector('nav a[href="#' + name + '"]') || { textContent: name }).textContent;
+
+onAsked((path, body) => tick(body && body.around_hand ? path + " around" : path));
