@@ -12,7 +12,7 @@ final class DeskParts {
         return List.of( //
                 new WorkRoutes(work), //
                 new TreeWork(desk), //
-                new PracticeHall(desk), //
+                new PracticeHall(desk, jobs), //
                 new Supposing(desk, jobs));
     }
 }
