@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
 
 /** From a messy list of 120 pieces to a plan that was had in the hand, and all the way back. */
 @Tag("slow")
@@ -125,6 +126,18 @@ class DeskShowTest {
         choose("#point-under", "riser");
         untilChanged(() -> browser.element("#move").click());
         window.untilSaid(panel + " is fed from riser.");
+        browser.until("document.querySelector('[data-point=\"riser\"]')");
+        untilChanged(() -> browser.hand()
+                .clickAndHold(point(panel))
+                .moveByOffset(12, 12)
+                .moveToElement(point("supply"))
+                .release()
+                .perform());
+        window.untilSaid(panel + " is fed from supply.");
+    }
+
+    private WebElement point(String id) {
+        return browser.element("[data-point=\"" + id + "\"]");
     }
 
     private void dragsTwoLoads() {
@@ -246,8 +259,17 @@ class DeskShowTest {
 
         goTo("plan");
         browser.until("document.querySelector('.panel .cell.taken')");
+        tabTo(".panel .cell.taken");
+        browser.press(Keys.ENTER);
+        browser.until("document.querySelector('.cell.fits, .cell.breaks')");
+        browser.press(Keys.END);
+        untilChanged(() -> browser.press(Keys.ENTER));
         tabTo(".panel [data-part=pin]:enabled");
         untilChanged(() -> browser.press(Keys.ENTER));
+        goTo("time");
+        browser.until("document.querySelector('.tick.moves')");
+        tabTo(".tick.moves");
+        untilChanged(() -> browser.press(Keys.ARROW_RIGHT));
         goTo("why");
         tabTo("#of-load");
         browser.press((String) browser.script("return document.querySelector('#load-ids option').value"));
