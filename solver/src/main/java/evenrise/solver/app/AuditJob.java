@@ -55,15 +55,13 @@ final class AuditJob {
     }
 
     AuditResult run(AuditRequest request) {
+        request.proofFile().ifPresent(path -> Outputs.refuseInputs(path, List.of(request.project(), request.plan())));
         Subject subject = Subject.of(request.project(), request.plan(), watch.notes());
         Optional<Plan> earlier =
                 request.from().map(source -> Inputs.earlierPlan(source, subject.project(), watch.notes()));
         Evaluation evaluation = request.proof().isEmpty()
                 ? subject.evaluation(earlier)
-                : Evaluation.of(
-                        subject.layout(),
-                        () -> proven(subject.layout(), request.proof().get()),
-                        earlier);
+                : Evaluation.of(subject.layout(), () -> proven(subject, request), earlier);
         watch.at(Stage.JUDGING);
         evaluation.assessment();
         watch.at(Stage.BOUNDS);
@@ -75,8 +73,9 @@ final class AuditJob {
                 evaluation, subject.read().sha256(), findings, subject.read().taken());
     }
 
-    private Bounds proven(Layout layout, Effort effort) {
-        LongerProof proof = new LongerProof(layout, effort, watch.notes());
+    private Bounds proven(Subject subject, AuditRequest request) {
+        KeptProof kept = new KeptProof(request.proofFile(), subject.read().sha256(), watch.notes());
+        LongerProof proof = new LongerProof(subject.layout(), request.proof().orElseThrow(), kept, watch.notes());
         cancellation.whenCancelled(proof::stop);
         return proof.bounds();
     }

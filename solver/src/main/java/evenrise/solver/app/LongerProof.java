@@ -20,16 +20,22 @@ final class LongerProof implements BoundSource.Incumbent {
     private final Layout layout;
     private final PlanningRequest request;
     private final Proofs proofs;
+    private final KeptProof kept;
     private final Consumer<String> note;
     private double provenAmps;
     private double betterAmps = Double.POSITIVE_INFINITY;
 
-    /** @param note takes what is to be said once, such as a better plan that turned up */
-    LongerProof(Layout layout, Effort effort, Consumer<String> note) {
+    /**
+     * @param kept what was proven before, and where what is proven now is kept
+     * @param note takes what is to be said once, such as a better plan that turned up
+     */
+    LongerProof(Layout layout, Effort effort, KeptProof kept, Consumer<String> note) {
         this.layout = layout;
+        this.kept = kept;
         this.note = note;
+        this.provenAmps = kept.earlierAmps();
         request = new PlanningRequest(
-                layout.project(), Optional.empty(), effort.budget(), effort.seed(), effort.sideBySide());
+                layout.project(), Optional.empty(), effort.budget(), kept.seed(), effort.sideBySide());
         proofs = new Proofs(request, note);
     }
 
@@ -80,13 +86,17 @@ final class LongerProof implements BoundSource.Incumbent {
         return Referee.judge(request.project(), PlanFinisher.timed(request.project(), plan));
     }
 
-    private synchronized double proven() {
+    @Override
+    public synchronized double proven() {
         return provenAmps;
     }
 
     @Override
     public synchronized void bound(double objectiveAmps) {
-        provenAmps = Math.max(provenAmps, objectiveAmps);
+        if (objectiveAmps > provenAmps) {
+            provenAmps = objectiveAmps;
+            kept.keep(provenAmps);
+        }
     }
 
     @Override

@@ -9,6 +9,7 @@ import evenrise.solver.app.Listing;
 import evenrise.solver.app.NextLoadRequest;
 import evenrise.solver.app.Source;
 import evenrise.solver.app.TypicalInrushRequest;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -83,6 +84,13 @@ final class AuditCommand implements Callable<Integer> {
     private Integer threads;
 
     @Option(
+            names = "--proof",
+            paramLabel = "FILE",
+            description =
+                    "With --prove: keep in FILE what is proven, and go on from what it holds, which is taken as said.")
+    private Path proofFile;
+
+    @Option(
             names = "--next-load",
             paramLabel = "A[:POLES]",
             converter = NextLoadConverter.class,
@@ -120,7 +128,8 @@ final class AuditCommand implements Callable<Integer> {
                 terminal.source(project),
                 terminal.source(plan),
                 Optional.ofNullable(from).map(terminal::source),
-                proof());
+                proof(),
+                Optional.ofNullable(proofFile));
         Optional<Listing> instead = instead(request);
         if (instead.isPresent()) {
             terminal.print(terminal.out(), instead.get().text(terminal.outStyle(all)));
@@ -135,6 +144,9 @@ final class AuditCommand implements Callable<Integer> {
     private Optional<Effort> proof() {
         if (threads != null && proving == null) {
             throw new ParameterException(spec.commandLine(), "--threads is for a proof. Say --prove TIME as well.");
+        }
+        if (proofFile != null && proving == null) {
+            throw new ParameterException(spec.commandLine(), "--proof is for a proof. Say --prove TIME as well.");
         }
         return Optional.ofNullable(proving)
                 .map(time -> BudgetOptions.effort(spec.commandLine(), time, null, 1, threads));

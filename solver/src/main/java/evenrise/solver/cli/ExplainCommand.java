@@ -84,8 +84,8 @@ final class ExplainCommand implements Callable<Integer> {
         }
         Optional<Source> earlier = Optional.ofNullable(from).map(terminal::source);
         if (load == null) {
-            AuditRequest request =
-                    new AuditRequest(terminal.source(project), terminal.source(plan), earlier, Optional.empty());
+            AuditRequest request = new AuditRequest(
+                    terminal.source(project), terminal.source(plan), earlier, Optional.empty(), Optional.empty());
             Listing listing =
                     peak ? jobs.explainPeak(request, ProgressView.control(terminal)) : jobs.explainRule(request, rule);
             terminal.print(terminal.out(), listing.text(terminal.outStyle(all)));

@@ -32,6 +32,11 @@ public interface BoundSource {
         /** No plan that keeps every rule has an objective below this, in ampere-equivalents. */
         void bound(double objectiveAmps);
 
+        /** What is proven by then, in ampere-equivalents; 0 where nothing is. */
+        default double proven() {
+            return 0;
+        }
+
         /** A plan that keeps every rule; it counts if it is the best so far. */
         void plan(Plan plan);
 

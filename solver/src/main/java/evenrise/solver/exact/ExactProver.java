@@ -64,7 +64,7 @@ public final class ExactProver implements BoundSource {
         }
         ExactEffort effort = effort(budget, seed);
         leastPeakAmps = Math.max(leastPeakAmps, ProvenBounds.of(project).peakInrushAmps());
-        double[] proven = {0};
+        double[] proven = {incumbent.proven()};
         try {
             boolean isRelaxedSolved = false;
             boolean isSolved = false;

@@ -46,6 +46,74 @@ class AuditCommandTest {
         assertThat(result.err()).contains("a plan of 120.00 A equiv. turned up, better than this one of 120.08.");
     }
 
+    private Shell.Result proof(Path kept) {
+        return new Shell(SmallHall.sound())
+                .run("audit", project.toString(), plan.toString(), "--prove", "10m", "--proof", kept.toString());
+    }
+
+    @Test
+    void goesOnFromWhatAnEarlierProofHasKept() throws IOException {
+        Path kept = folder.resolve("hall.proof.json");
+        assertThat(proof(kept).code()).isEqualTo(ExitCode.DONE);
+        assertThat(Files.readString(kept)).contains("\"proven_objective\": 119.99", "\"proofs\": 1");
+
+        Shell.Result next = proof(kept);
+
+        assertThat(next.out()).containsPattern("Proven lower bound of the objective +120\\.00 ");
+        assertThat(next.err())
+                .contains("which says that 1 proof before this one came to 120.00 A equiv.; that is taken as said,"
+                        + " not proven anew.");
+    }
+
+    /** A bound holds of one project alone. */
+    @Test
+    void takesNoProofOfAnotherStateOfTheProject() throws IOException {
+        Path kept = folder.resolve("hall.proof.json");
+        proof(kept);
+        byte[] before = Files.readAllBytes(kept);
+        Files.writeString(project, SmallHall.PROJECT.replace("Small hall", "Large hall"));
+
+        Shell.Result result = proof(kept);
+
+        assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(result.err()).contains("is of another project, or of an earlier state of this one.");
+        assertThat(Files.readAllBytes(kept)).isEqualTo(before);
+    }
+
+    @Test
+    void takesNoProofOfAnotherVersionAndNoFileThatIsNone() throws IOException {
+        Path kept = folder.resolve("hall.proof.json");
+        proof(kept);
+        Files.writeString(
+                kept,
+                Files.readString(kept).replaceFirst("\"software_version\": \"[^\"]*\"", "\"software_version\": \"0\""));
+        assertThat(proof(kept).err()).contains("was written by version 0.");
+
+        Files.writeString(kept, "no proof");
+        Shell.Result result = proof(kept);
+
+        assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(result.err()).contains("cannot be gone on from: ", "Name another file");
+        assertThat(Files.readString(kept)).isEqualTo("no proof");
+    }
+
+    @Test
+    void overwritesNoInputWithAProof() throws IOException {
+        byte[] before = Files.readAllBytes(plan);
+
+        assertThat(proof(plan).err()).contains("would overwrite what it is made from");
+        assertThat(Files.readAllBytes(plan)).isEqualTo(before);
+    }
+
+    @Test
+    void asksForTheTimeOfAProofWithItsFile() {
+        Shell.Result result =
+                new Shell(SmallHall.sound()).run("audit", project.toString(), plan.toString(), "--proof", "proof.json");
+
+        assertThat(result.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(result.err()).contains("--proof is for a proof. Say --prove TIME as well.");
+    }
+
     @Test
     void asksForTheTimeOfAProofWithThreads() {
         Shell.Result result =
