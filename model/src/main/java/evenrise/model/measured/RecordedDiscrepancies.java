@@ -78,7 +78,7 @@ public final class RecordedDiscrepancies {
                         + start.swappedWith()
                                 .map(other -> " with " + String.join(" + ", other.loads()))
                                 .orElse("")
-                        + ", " + Decimals.fixed(100 * Math.min(0.99, start.confidence()), 0) + " % sure",
+                        + ", " + Decimals.fixed(100 * start.confidence(), 0) + " % sure",
                 isSize ? "the gear's plate, and what else is on its circuit" : "its breaker, its output, its slot",
                 visit);
     }

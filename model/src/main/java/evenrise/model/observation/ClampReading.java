@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 
 /**
  * How much more a clamp reads when loads come on, beside what flows already: phasors at stated power factors, idle, with
@@ -23,9 +24,14 @@ final class ClampReading {
     private final PhaseSystem system;
     private final List<NodeLoads.Seen> running;
     private final List<NodeLoads.Seen> starting;
+    private final ToDoubleFunction<NodeLoads.Seen> onSeconds;
 
-    /** @param starting what one command lets come on, in the order of time */
-    ClampReading(Layout layout, int point, List<NodeLoads.Seen> starting) {
+    /**
+     * @param starting what one command lets come on
+     * @param onSeconds when each of them does
+     */
+    ClampReading(Layout layout, int point, List<NodeLoads.Seen> starting, ToDoubleFunction<NodeLoads.Seen> onSeconds) {
+        this.onSeconds = onSeconds;
         this.system = layout.distribution().points().get(point).system();
         this.starting = starting;
         Set<NodeLoads.Seen> come = new HashSet<>(starting);
@@ -39,7 +45,7 @@ final class ClampReading {
         LineCurrents lines = new LineCurrents(system);
         running.forEach(each -> add(lines, each, each.placement().load().idleAmps()));
         for (NodeLoads.Seen each : starting) {
-            double since = seconds - each.placement().onSeconds().orElseThrow();
+            double since = seconds - onSeconds.applyAsDouble(each);
             if (since > 0 && !together.contains(each)) {
                 add(lines, each, amps(each.placement().load(), since));
             }

@@ -48,13 +48,8 @@ public record ExpectedStart(
      * @param togetherSeconds what is no further apart is one start
      */
     static List<ExpectedStart> of(Layout layout, int point, Optional<String> system, double togetherSeconds) {
-        List<NodeLoads.Seen> seen = layout.nodeLoads().seen(point).stream()
-                .filter(each -> each.placement().isSequenced())
-                .filter(each -> each.placement().load().system().equals(system))
-                .sorted(Comparator.comparingDouble(
-                        each -> each.placement().onSeconds().orElseThrow()))
-                .toList();
-        ClampReading clamp = new ClampReading(layout, point, seen);
+        List<NodeLoads.Seen> seen = seen(layout, point, system);
+        ClampReading clamp = new ClampReading(layout, point, seen, ExpectedStart::on);
         List<ExpectedStart> starts = new ArrayList<>();
         for (int i = 0; i < seen.size(); ) {
             double begin = on(seen.get(i));
@@ -66,6 +61,42 @@ public record ExpectedStart(
             i = j;
         }
         return starts;
+    }
+
+    private static List<NodeLoads.Seen> seen(Layout layout, int point, Optional<String> system) {
+        return layout.nodeLoads().seen(point).stream()
+                .filter(each -> each.placement().isSequenced())
+                .filter(each -> each.placement().load().system().equals(system))
+                .sorted(Comparator.comparingDouble(ExpectedStart::on))
+                .toList();
+    }
+
+    /**
+     * Two starts at each other's time: what a clamp then reads of the first where the second is planned, and of the second
+     * where the first is, beside what flows there by then.
+     */
+    static List<ExpectedStart> exchanged(
+            Layout layout, int point, Optional<String> system, ExpectedStart one, ExpectedStart other) {
+        List<NodeLoads.Seen> seen = seen(layout, point, system);
+        ClampReading clamp = new ClampReading(layout, point, seen, each -> {
+            String id = each.placement().id();
+            return one.loads.contains(id) ? other.seconds : other.loads.contains(id) ? one.seconds : on(each);
+        });
+        return List.of(
+                of(
+                        seen.stream()
+                                .filter(each ->
+                                        one.loads.contains(each.placement().id()))
+                                .toList(),
+                        other.seconds,
+                        clamp),
+                of(
+                        seen.stream()
+                                .filter(each ->
+                                        other.loads.contains(each.placement().id()))
+                                .toList(),
+                        one.seconds,
+                        clamp));
     }
 
     private static double on(NodeLoads.Seen seen) {
@@ -114,12 +145,21 @@ public record ExpectedStart(
     }
 
     double greatestAmps() {
-        return amps.values().stream().mapToDouble(each -> each).max().orElse(0);
+        double greatest = 0;
+        for (double each : amps.values()) {
+            greatest = Math.max(greatest, each);
+        }
+        return greatest;
     }
 
     /** Whether its surges are no single one that is over soon, so that what flows in the end may hide behind them. */
     boolean isVague() {
-        return loads.size() > 1 || longestHalfSeconds > RUN_UP_SECONDS;
+        return loads.size() > 1 || runsUp();
+    }
+
+    /** Whether a motor among them runs up, as its long surge says. */
+    boolean runsUp() {
+        return longestHalfSeconds > RUN_UP_SECONDS;
     }
 
     /** What is left of its surge on a phase some time later. */

@@ -46,6 +46,7 @@ final class Findings {
         return new ObservedStart(
                 reading.expected().get(i),
                 finding,
+                Finding.valueOf(why.name()),
                 Optional.of(reading.recorded().get(j)),
                 OptionalDouble.of(reading.planSeconds(j)),
                 confidence,
@@ -58,6 +59,7 @@ final class Findings {
         return new ObservedStart(
                 expected,
                 missing(expected, confidence),
+                Finding.MISSING,
                 Optional.empty(),
                 OptionalDouble.empty(),
                 confidence,

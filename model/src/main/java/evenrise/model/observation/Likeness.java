@@ -34,7 +34,12 @@ final class Likeness {
     /** So much of what flows in the end flows at once, surge or not; soft starters that begin lower are not told. */
     private static final double AT_ONCE = 0.5;
 
-    static final int[] PLANNED = {0, 1, 2};
+    /** What is less like each other than two things that are missing is no pair, however much less. */
+    static final double NO_PAIR = 2 * MISSING;
+
+    private static final Phase[] PHASES = Phase.values();
+
+    private static final int[] PLANNED = {0, 1, 2};
 
     private static final List<int[]> ORDERS = List.of(
             PLANNED, new int[] {1, 2, 0}, new int[] {2, 0, 1}, new int[] {0, 2, 1}, new int[] {2, 1, 0}, new int[] {
@@ -63,8 +68,7 @@ final class Likeness {
 
     /** @param planSeconds when the recorded start was, by the plan's clock */
     Best of(ExpectedStart expected, RecordedStart recorded, double planSeconds) {
-        double late = (planSeconds - expected.seconds()) / sigmaSeconds;
-        double time = late * late;
+        double time = timeCost(expected, planSeconds);
         double turned = Double.POSITIVE_INFINITY;
         for (int[] order : ORDERS.subList(1, ORDERS.size())) {
             turned = Math.min(turned, elsewhereCost(expected, recorded, order));
@@ -77,6 +81,16 @@ final class Likeness {
         return less(best, OTHER_TIME + OTHER_PHASES + turned, Explanation.OTHER_TIME_AND_PHASES);
     }
 
+    /** As planned, or with two that are exchanged at its own time: with what a clamp reads there. */
+    double inPlaceCost(ExpectedStart expected, RecordedStart recorded, double planSeconds) {
+        return timeCost(expected, planSeconds) + sizeCost(expected, recorded);
+    }
+
+    private double timeCost(ExpectedStart expected, double planSeconds) {
+        double late = (planSeconds - expected.seconds()) / sigmaSeconds;
+        return late * late;
+    }
+
     private static Best less(Best best, double cost, Explanation explanation) {
         return cost < best.cost() ? new Best(cost, explanation) : best;
     }
@@ -87,16 +101,22 @@ final class Likeness {
         for (Phase phase : phases) {
             double amps = expected.readAmps(phase);
             cost += cost(expected, amps, amps, expected.amps(phase), phase, recorded);
+            if (cost >= NO_PAIR) {
+                return cost;
+            }
         }
         return cost;
     }
 
     /** With what is expected on each phase taken from another, or at another time: beside currents at other angles. */
-    double elsewhereCost(ExpectedStart expected, RecordedStart recorded, int[] order) {
+    private double elsewhereCost(ExpectedStart expected, RecordedStart recorded, int[] order) {
         double cost = 0;
         for (Phase phase : phases) {
-            double amps = expected.amps(Phase.values()[order[phase.ordinal()]]);
+            double amps = expected.amps(PHASES[order[phase.ordinal()]]);
             cost += cost(expected, LEAST_READ * amps, amps, amps, phase, recorded);
+            if (cost >= NO_PAIR) {
+                return cost;
+            }
         }
         return cost;
     }
@@ -110,7 +130,7 @@ final class Likeness {
                 ? StepFit.UNLIKE * expected.surgeLeftAmps(phase, change.seenSeconds() / 2)
                         + MIXED * expected.surgeLeftAmps(phase, 0)
                 : 0;
-        double sigma = Math.hypot(Math.hypot(change.sigmaAmps(), spread), left);
+        double sigma = Math.sqrt(change.sigmaAmps() * change.sigmaAmps() + spread * spread + left * left);
         double off = (change.amps() - Math.max(least, Math.min(most, change.amps()))) / sigma;
         double jumps = amps > 0
                 ? Math.max(0, AT_ONCE * amps - change.jumpAmps()) / change.jumpSigmaAmps()

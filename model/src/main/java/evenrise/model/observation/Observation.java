@@ -16,6 +16,7 @@ import java.util.Map;
  * @param settings boards that seem to be set otherwise than planned, as they seem to be set
  * @param starts every expected start, in the order of time
  * @param unknown recorded starts that no load stands for; falling ones are loads that went off
+ * @param further what would tell what is left open
  */
 public record Observation(
         Clock clock,
@@ -25,7 +26,8 @@ public record Observation(
         Map<Phase, Double> scales,
         List<BoardSetting> settings,
         List<ObservedStart> starts,
-        List<RecordedStart> unknown) {
+        List<RecordedStart> unknown,
+        FurtherReadings further) {
     public Observation {
         sigmaAmps = Map.copyOf(sigmaAmps);
         channels = Map.copyOf(channels);

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 /**
  * What a recording says of one expected start.
  *
+ * @param likeliest what explains it best, be it sure enough to be stated or not
  * @param recorded what stands for it; empty where nothing does
  * @param planSeconds when that was, by the plan's clock
  * @param confidence 0 to 1, that it is so and not otherwise
@@ -14,6 +15,7 @@ import java.util.OptionalDouble;
 public record ObservedStart(
         ExpectedStart expected,
         Finding finding,
+        Finding likeliest,
         Optional<RecordedStart> recorded,
         OptionalDouble planSeconds,
         double confidence,

@@ -64,6 +64,7 @@ public final class Observer {
                 recording,
                 sigmas,
                 seconds -> steps.at(seconds).ordered(order).scaled(scales));
+        List<ObservedStart> starts = findings.starts();
         return new Observation(
                 reading.clock(),
                 sight.intervalSeconds(),
@@ -71,12 +72,13 @@ public final class Observer {
                 Clamps.channels(order),
                 scales,
                 boards.found(),
-                findings.starts(),
-                unknown(reading));
+                starts,
+                unknown(reading, starts),
+                FurtherReadings.of(reading.layout(), sight, sigmas, starts));
     }
 
     /** What no load stands for, if it is not smaller than any. */
-    private static List<RecordedStart> unknown(MatchedStarts reading) {
+    private static List<RecordedStart> unknown(MatchedStarts reading, List<ObservedStart> starts) {
         double least = SMALL
                 * reading.expected().stream()
                         .flatMap(each -> each.amps().values().stream())
@@ -84,13 +86,9 @@ public final class Observer {
                         .mapToDouble(amps -> amps)
                         .min()
                         .orElse(0);
-        List<RecordedStart> unknown = new ArrayList<>();
-        for (int each : reading.match().unknown()) {
-            RecordedStart start = reading.recorded().get(each);
-            if (start.steps().values().stream().anyMatch(step -> Math.abs(step.jumpAmps()) >= least)) {
-                unknown.add(start);
-            }
-        }
+        List<RecordedStart> unknown = new ArrayList<>(reading.recorded());
+        starts.forEach(each -> each.recorded().ifPresent(unknown::remove));
+        unknown.removeIf(each -> each.steps().values().stream().noneMatch(step -> Math.abs(step.jumpAmps()) >= least));
         return unknown;
     }
 

@@ -35,6 +35,11 @@ record Sight(int point, Optional<String> system, Set<Phase> phases, double inter
         return ExpectedStart.of(layout, point, system, 2 * intervalSeconds);
     }
 
+    /** Two starts at each other's time. */
+    List<ExpectedStart> exchanged(Layout layout, ExpectedStart one, ExpectedStart other) {
+        return ExpectedStart.exchanged(layout, point, system, one, other);
+    }
+
     Likeness likeness() {
         return new Likeness(phases, sigmaSeconds);
     }

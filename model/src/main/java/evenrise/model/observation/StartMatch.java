@@ -23,7 +23,7 @@ final class StartMatch {
         for (int i = 0; i < this.expected; i++) {
             for (int j = 0; j < this.recorded; j++) {
                 Best best = likeness.of(expected.get(i), recorded.get(j), planSeconds[j]);
-                pairs[i][j] = best.cost() < 2 * Likeness.MISSING ? best : null;
+                pairs[i][j] = best.cost() < Likeness.NO_PAIR ? best : null;
             }
         }
         this.recordedOf = solved(-1, -1);
@@ -65,8 +65,7 @@ final class StartMatch {
      */
     double confidence(int start) {
         int[] otherwise = solved(start, recordedOf[start]);
-        double more = cost(otherwise) - cost();
-        return 1 / (1 + Math.exp(-more / 2));
+        return Sureness.of(cost(otherwise) - cost());
     }
 
     private double cost(int[] columns) {

@@ -3,10 +3,12 @@ package evenrise.model.observation;
 import evenrise.model.observation.ObservedStart.Finding;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /** Loads that came on at each other's time: one fault, where each of them alone would look like one of its own. */
 final class Swaps {
@@ -15,6 +17,7 @@ final class Swaps {
 
     private final MatchedStarts reading;
     private final Likeness likeness;
+    private final boolean[] isUnknown;
 
     /**
      * Two expected starts, with what stands at their times.
@@ -26,14 +29,16 @@ final class Swaps {
     Swaps(MatchedStarts reading) {
         this.reading = reading;
         this.likeness = reading.sight().likeness();
+        this.isUnknown = new boolean[reading.recorded().size()];
+        reading.match().unknown().forEach(each -> isUnknown[each] = true);
     }
 
     /** @param starts what was found of each, which is changed */
     void name(List<ObservedStart> starts) {
         List<Swap> swaps = new ArrayList<>();
         for (int i = 0; i < starts.size(); i++) {
-            for (int j = i + 1; j < starts.size() && isUnlike(i); j++) {
-                if (isUnlike(j) && (reading.isOdd(i) || reading.isOdd(j))) {
+            for (int j = i + 1; j < starts.size(); j++) {
+                if (isUnlike(i) && isUnlike(j) && (reading.isOdd(i) || reading.isOdd(j))) {
                     swap(i, j).filter(each -> each.gain() > 0).ifPresent(swaps::add);
                 }
             }
@@ -50,34 +55,73 @@ final class Swaps {
         }
     }
 
-    /** Whether something stands for it that is not quite as planned. */
+    /** Whether nothing stands for it, or what is not quite as planned. */
     private boolean isUnlike(int start) {
-        return reading.match().recordedOf(start).isPresent()
-                && (reading.isOdd(start) || reading.match().pair(start).cost() > UNLIKE);
+        return reading.isOdd(start) || reading.match().pair(start).cost() > UNLIKE;
     }
 
+    /** Of two for which nothing else stands than what is at their times, be it each other's or unknown. */
     private Optional<Swap> swap(int one, int other) {
-        int first = reading.match().recordedOf(one).orElseThrow();
-        int second = reading.match().recordedOf(other).orElseThrow();
-        OptionalInt atOne = at(one, first, second);
-        OptionalInt atOther = at(other, first, second);
+        OptionalInt atOne = at(one, one, other);
+        OptionalInt atOther = at(other, one, other);
         if (atOne.isEmpty() || atOther.isEmpty() || atOne.getAsInt() == atOther.getAsInt()) {
             return Optional.empty();
         }
-        double now =
-                reading.match().pair(one).cost() + reading.match().pair(other).cost();
+        int first = atOne.getAsInt();
+        int second = atOther.getAsInt();
+        List<ExpectedStart> exchanged = reading.sight()
+                .exchanged(
+                        reading.layout(),
+                        reading.expected().get(one),
+                        reading.expected().get(other));
         double swapped = Likeness.OTHER_TIME
-                + cost(one, atOther.getAsInt())
-                + cost(other, atOne.getAsInt())
-                + late(one, atOne.getAsInt())
-                + late(other, atOther.getAsInt());
-        return Optional.of(new Swap(one, other, atOne.getAsInt(), atOther.getAsInt(), now - swapped));
+                + cost(exchanged.get(0), second)
+                + cost(exchanged.get(1), first)
+                + Likeness.MISSING * released(List.of(one, other), List.of(first, second));
+        return Optional.of(new Swap(one, other, first, second, costNow(one, other, first, second) - swapped));
     }
 
-    /** Which of two stands at the time of an expected start. */
-    private OptionalInt at(int start, int first, int second) {
-        int nearer = late(start, first) <= late(start, second) ? first : second;
-        return late(start, nearer) < Likeness.OTHER_TIME ? OptionalInt.of(nearer) : OptionalInt.empty();
+    private double cost(ExpectedStart expected, int recorded) {
+        return likeness.inPlaceCost(expected, reading.recorded().get(recorded), reading.planSeconds(recorded));
+    }
+
+    /** Of the two, with what is at their times and what else stands for them. */
+    private double costNow(int one, int other, int first, int second) {
+        Set<Integer> open = new HashSet<>(List.of(first, second));
+        double cost = 0;
+        for (int each : new int[] {one, other}) {
+            OptionalInt standing = reading.match().recordedOf(each);
+            cost += standing.isPresent() ? reading.match().pair(each).cost() : Likeness.MISSING;
+            standing.ifPresent(open::remove);
+        }
+        return cost + open.size() * Likeness.MISSING;
+    }
+
+    /** How many recorded starts stand for one of the two now, and for nothing then. */
+    private long released(List<Integer> starts, List<Integer> then) {
+        return starts.stream()
+                .flatMap(each -> reading.match().recordedOf(each).stream().boxed())
+                .filter(each -> !then.contains(each))
+                .count();
+    }
+
+    /** What stands at the time of an expected start, if that is one of these, or nothing else's. */
+    private OptionalInt at(int start, int one, int other) {
+        int nearest = -1;
+        for (int j = 0; j < reading.recorded().size(); j++) {
+            boolean isFree = isUnknown[j] || isOf(one, j) || isOf(other, j);
+            if (isFree
+                    && late(start, j) < Likeness.OTHER_TIME
+                    && (nearest < 0 || late(start, j) < late(start, nearest))) {
+                nearest = j;
+            }
+        }
+        return nearest < 0 ? OptionalInt.empty() : OptionalInt.of(nearest);
+    }
+
+    private boolean isOf(int start, int recorded) {
+        OptionalInt standing = reading.match().recordedOf(start);
+        return standing.isPresent() && standing.getAsInt() == recorded;
     }
 
     private double late(int start, int recorded) {
@@ -87,16 +131,12 @@ final class Swaps {
         return late * late;
     }
 
-    private double cost(int start, int recorded) {
-        return likeness.elsewhereCost(
-                reading.expected().get(start), reading.recorded().get(recorded), Likeness.PLANNED);
-    }
-
     private ObservedStart found(int start, int partner, int recorded, double gain) {
-        double confidence = 1 / (1 + Math.exp(-gain / 2));
+        double confidence = Sureness.of(gain);
         return new ObservedStart(
                 reading.expected().get(start),
                 confidence < Observer.SURE ? Finding.CANNOT_TELL : Finding.SWAPPED,
+                Finding.SWAPPED,
                 Optional.of(reading.recorded().get(recorded)),
                 OptionalDouble.of(reading.planSeconds(recorded)),
                 confidence,

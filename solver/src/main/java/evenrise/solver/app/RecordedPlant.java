@@ -13,6 +13,7 @@ import evenrise.model.rules.Distribution;
 import evenrise.model.rules.Layout;
 import evenrise.solver.recording.RecordingCsv;
 import evenrise.solver.rendering.OverlaidCurves;
+import evenrise.solver.report.FurtherReadingsText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +25,7 @@ import java.util.Optional;
  */
 record RecordedPlant(List<Discrepancy> discrepancies, OverlaidCurves curves, List<String> notes) {
     private static final double BEFORE_SECONDS = -2;
+    private static final int MOST_NAMED = 12;
 
     static RecordedPlant of(Layout layout, CommissionRequest.Recorded asked, Optional<String> day) {
         Distribution.Point point = ObserveJob.point(layout.distribution(), asked.at());
@@ -45,6 +47,7 @@ record RecordedPlant(List<Discrepancy> discrepancies, OverlaidCurves curves, Lis
                     + " that cannot be told, " + seen.count(Finding.TOO_SMALL)
                     + " too small to be seen; its clock runs "
                     + Decimals.fixed(1e6 * (seen.clock().rate() - 1), 0) + " millionths fast.");
+            notes.addAll(FurtherReadingsText.lines(seen.further(), MOST_NAMED));
         } else {
             notes.add("The recording " + Phrase.quoted(file)
                     + " is not recognised as the start of this plan, and says nothing here.");

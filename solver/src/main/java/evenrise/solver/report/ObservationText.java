@@ -17,6 +17,8 @@ import java.util.stream.Collectors;
 
 /** A recorded start beside a plan, for a screen. */
 public final class ObservationText {
+    private static final int MOST_NAMED = 12;
+
     private ObservationText() {}
 
     /** @param isFull whether starts that are as planned stand, too */
@@ -42,6 +44,7 @@ public final class ObservationText {
         if (!seen.unknown().isEmpty()) {
             sections.add(unknown(seen, paint));
         }
+        sections.add(further(seen, isFull, paint));
         if (!waves.isEmpty()) {
             sections.add(waves(waves, paint));
         }
@@ -159,7 +162,7 @@ public final class ObservationText {
     }
 
     private static String sure(double confidence) {
-        return confidence > 0.99 ? "> 99" : Decimals.fixed(100 * confidence, 0);
+        return Decimals.fixed(100 * confidence, 0);
     }
 
     /** What to look at first, of each kind that was found. */
@@ -192,6 +195,16 @@ public final class ObservationText {
             section.item(Decimals.fixed(seen.clock().plan(each.seconds()), 2) + " s: " + changes(each) + " A"
                     + (falls ? ", something goes off" : ""));
         }
+        return section.lines();
+    }
+
+    private static List<String> further(Observation seen, boolean isFull, Paint paint) {
+        List<String> lines = FurtherReadingsText.lines(seen.further(), isFull ? Integer.MAX_VALUE : MOST_NAMED);
+        if (lines.isEmpty()) {
+            return List.of();
+        }
+        Section section = new Section(paint, "Further readings").text(lines.get(0));
+        lines.subList(1, lines.size()).forEach(section::item);
         return section.lines();
     }
 

@@ -5,6 +5,7 @@ import evenrise.model.measured.Discrepancy.Weight;
 import evenrise.model.measured.FieldChange;
 import evenrise.model.measured.FieldChange.Kind;
 import evenrise.model.measured.MeasuredPlant;
+import evenrise.model.project.MeasuredValue;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -40,7 +41,8 @@ public final class OpenPoints {
                 plant.coverage().withoutTests(),
                 most);
         List<String> unconfirmed = plant.refitted().changes().stream()
-                .filter(each -> each.kind() == Kind.KEPT)
+                // A peak stays as stated, whatever somebody confirms.
+                .filter(each -> each.kind() == Kind.KEPT && !each.field().equals(MeasuredValue.PEAK))
                 .map(FieldChange::load)
                 .distinct()
                 .toList();

@@ -30,15 +30,23 @@ import org.junit.jupiter.api.Test;
 @Tag("random")
 class ObserverTest {
     private static final int PLANTS = Integer.getInteger("evenrise.observed", 1);
+    private static final int FIRST = Integer.getInteger("evenrise.observed.first", 1);
     private static final double INTERVAL = 0.02;
     private static final double SIGMA = 0.02;
+    /** With what a clamp that rounds to 10 mA adds: an even spread over that, whose deviation is its width over √12. */
+    private static final double NOISE = Math.hypot(SIGMA, 0.01 / Math.sqrt(12));
+
     private static final double SPREAD = 0.05;
     private static final double OFFSET = 100;
     private static final double RATE = 1.0002;
 
-    /** Of one to three panels, some 20 to 70 loads. */
+    /** Of one to twelve panels, some 20 to 300 loads. */
     static Layout layout(long seed) {
-        Venue venue = Sample.venue(seed, VenueSize.ofPanels(1 + (int) ((seed + 2) % 3)));
+        return layout(seed, 1 + (int) ((seed - 1) % 12));
+    }
+
+    static Layout layout(long seed, int panels) {
+        Venue venue = Sample.venue(seed, VenueSize.ofPanels(panels));
         MadeBy madeBy = MadeBy.builder()
                 .softwareVersion("test")
                 .projectSha256("0")
@@ -58,7 +66,7 @@ class ObserverTest {
 
     private static List<ExpectedStart> distinguishable(List<ExpectedStart> all) {
         return all.stream()
-                .filter(each -> PlantedFault.isDistinguishable(each, all, SIGMA, INTERVAL))
+                .filter(each -> PlantedFault.isDistinguishable(each, all, NOISE, INTERVAL))
                 .toList();
     }
 
@@ -67,41 +75,58 @@ class ObserverTest {
         int alarms = 0;
         int starts = 0;
         int open = 0;
+        int clear = 0;
         int[][] counts = new int[PlantedFault.values().length][3];
-        for (long seed = 1; seed <= PLANTS; seed++) {
+        for (long seed = FIRST; seed < FIRST + PLANTS; seed++) {
             Layout layout = layout(seed);
             Observation sound = observed(layout, start(layout, seed));
             List<ExpectedStart> all =
                     sound.starts().stream().map(ObservedStart::expected).toList();
             alarms += sound.isAsPlanned() ? 0 : 1;
+            if (!sound.isAsPlanned()) {
+                System.out.println("seed " + seed + ": false alarm: " + sound.channels() + sound.scales()
+                        + sound.settings() + sound.unknown()
+                        + sound.starts().stream()
+                                .filter(each -> each.finding().isDifference())
+                                .toList());
+            }
+            List<ExpectedStart> distinguishable = distinguishable(all);
             starts += all.size();
-            open += (int) sound.count(Finding.CANNOT_TELL);
+            clear += distinguishable.size();
+            open += (int) sound.starts().stream()
+                    .filter(each -> distinguishable.contains(each.expected()) && each.finding() != Finding.AS_PLANNED)
+                    .count();
             assertThat(sound.isRecognised()).isTrue();
             assertThat(sound.clock().offsetSeconds()).isBetween(OFFSET - 0.02, OFFSET + 0.02);
             for (PlantedFault kind : PlantedFault.values()) {
                 SimulatedStart start = start(layout, seed);
-                Optional<Planted> planted = kind.plant(start, distinguishable(all), all, new Random(seed));
+                Optional<Planted> planted = kind.plant(start, distinguishable, all, new Random(seed));
                 if (planted.isPresent()) {
                     Observation seen = observed(layout, start);
                     int[] count = counts[kind.ordinal()];
                     count[0]++;
                     count[1] += planted.get().isFound(seen) ? 1 : 0;
+                    if (!planted.get().isFound(seen)) {
+                        System.out.println("seed " + seed + ": " + planted.get() + " told as "
+                                + planted.get().finding(seen));
+                    }
                     count[2] += planted.get().finding(seen) == Finding.CANNOT_TELL ? 1 : 0;
                 }
             }
         }
 
         System.out.printf(
-                "%d sound plants, alarms at %d; of %d starts %d cannot be told%n", PLANTS, alarms, starts, open);
+                "%d sound plants, alarms at %d; %d starts, %d of them distinguishable, of which %d not told%n",
+                PLANTS, alarms, starts, clear, open);
         for (PlantedFault kind : PlantedFault.values()) {
             int[] count = counts[kind.ordinal()];
             System.out.printf("%s: %d planted, %d found, %d cannot be told%n", kind, count[0], count[1], count[2]);
         }
-        assertThat(alarms).as("alarms").isLessThanOrEqualTo(PLANTS / 50);
-        assertThat(open).as("cannot be told").isLessThanOrEqualTo(starts / 50);
+        assertThat(alarms).as("alarms").isLessThanOrEqualTo(PLANTS / 100);
+        assertThat(open).as("cannot be told").isLessThanOrEqualTo(clear / 50);
         for (PlantedFault kind : PlantedFault.values()) {
             int[] count = counts[kind.ordinal()];
-            assertThat(count[1]).as(kind + " found").isGreaterThanOrEqualTo(count[0] - count[0] / 25);
+            assertThat(count[1]).as(kind + " found").isGreaterThanOrEqualTo(count[0] - count[0] / 100);
         }
     }
 
@@ -131,7 +156,7 @@ class ObserverTest {
     void findsABoardThatIsSetOtherwise() {
         int planted = 0;
         int found = 0;
-        for (long seed = 1; seed <= PLANTS; seed++) {
+        for (long seed = FIRST; seed < FIRST + PLANTS; seed++) {
             Layout layout = layout(seed);
             Optional<BoardSetting> other = otherSetting(layout, new Random(seed));
             if (other.isPresent()) {
@@ -144,7 +169,7 @@ class ObserverTest {
 
         System.out.printf("boards set otherwise: %d planted, %d found%n", planted, found);
         assertThat(planted).isPositive();
-        assertThat(found).isGreaterThanOrEqualTo(planted - planted / 25);
+        assertThat(found).isGreaterThanOrEqualTo(planted - planted / 100);
     }
 
     private static void set(SimulatedStart start, Layout layout, BoardSetting other) {

@@ -19,6 +19,7 @@ enum PlantedFault {
     TURNED(Finding.OTHER_PHASES),
     SWAPPED(Finding.SWAPPED),
     LATE(Finding.OTHER_TIME),
+    RESIZED(Finding.OTHER_SIZE),
     UNKNOWN(Finding.AS_PLANNED);
 
     private static final double LEAST_SIGMAS = 5;
@@ -26,6 +27,9 @@ enum PlantedFault {
 
     /** Kinds that are swapped differ by more than what a clamp reads less of a current at another angle. */
     private static final double UNLIKE = 2;
+
+    /** Six standard deviations of the 12 % by which idle currents spread, and more, either way. */
+    private static final double TWICE_AND_MORE = 4;
 
     private static final double RUN_UP_SECONDS = 0.1;
     private static final double HALVES_OF_A_RUN_UP = 8;
@@ -37,7 +41,16 @@ enum PlantedFault {
     }
 
     /** What was planted, and how to see whether it was found. */
-    record Planted(PlantedFault kind, String load, double seconds) {
+    record Planted(PlantedFault kind, String load, Optional<String> other, double seconds) {
+        Planted(PlantedFault kind, String load, double seconds) {
+            this(kind, load, Optional.empty(), seconds);
+        }
+
+        /** What is true of a load: the fault of those that have it, nothing of all others. */
+        Finding truth(String load) {
+            return this.load.equals(load) || other.filter(load::equals).isPresent() ? kind.finding : Finding.AS_PLANNED;
+        }
+
         /** Whether it was said that something is wrong, and rightly what. */
         boolean isFound(Observation seen) {
             if (kind == UNKNOWN) {
@@ -95,7 +108,7 @@ enum PlantedFault {
             case SWAPPED ->
                 any(unlike(some), chance).ifPresent(two -> {
                     start.swap(load(two[0]), load(two[1]));
-                    done.add(new Planted(this, load(two[0]), two[0].seconds()));
+                    done.add(new Planted(this, load(two[0]), Optional.of(load(two[1])), two[0].seconds()));
                 });
             case LATE ->
                 any(gaps(some, all), chance)
@@ -103,6 +116,11 @@ enum PlantedFault {
                             start.late(load(one), gap - one.seconds());
                             done.add(new Planted(this, load(one), gap));
                         }));
+            case RESIZED ->
+                any(some, chance).ifPresent(one -> {
+                    start.resize(load(one), chance.nextBoolean() ? TWICE_AND_MORE : 1 / TWICE_AND_MORE);
+                    done.add(new Planted(this, load(one), one.seconds()));
+                });
             case UNKNOWN ->
                 any(gaps(some, all), chance).ifPresent(gap -> {
                     start.add(Phase.values()[chance.nextInt(3)], 0.5 + chance.nextDouble(), gap);

@@ -96,6 +96,14 @@ final class SimulatedStart {
         gear.add(new Gear("", on, false, all, new double[] {0.3, 0.3, 0.3}, 0, 1));
     }
 
+    /** Something else hangs on it: another current, with the same surge. */
+    void resize(String load, double by) {
+        Gear each = of(load);
+        for (int phase = 0; phase < each.amps.length; phase++) {
+            each.amps[phase] *= by;
+        }
+    }
+
     void late(String load, double seconds) {
         of(load).on += seconds;
     }
