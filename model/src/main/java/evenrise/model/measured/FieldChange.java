@@ -1,5 +1,6 @@
 package evenrise.model.measured;
 
+import evenrise.model.project.MeasuredValue;
 import java.util.Optional;
 
 /**
@@ -40,6 +41,16 @@ public record FieldChange(
     /** Whether the project says another figure now. */
     public boolean isTaken() {
         return kind == Kind.RAISED || kind == Kind.LOWERED || kind == Kind.RAISED_BY_CLASS;
+    }
+
+    /** Whether nothing flowed that the meter could tell from none: of a dead load no plate is right or wrong. */
+    public boolean isDead() {
+        return measured <= spread;
+    }
+
+    /** Whether somebody who saw it in full use could lower what is stated by it: not by a peak, which is of one closing. */
+    public boolean waitsForFullUse() {
+        return kind == Kind.KEPT && !isDead() && !field.equals(MeasuredValue.PEAK);
     }
 
     /** How far the stated figure was off, as a part of it; positive where it stated too little. */

@@ -102,13 +102,16 @@ public record MeasuredPlant(
         return discrepancies.stream().filter(each -> each.weight() == weight).count();
     }
 
-    /** Figures that were off by more than model and meter explain, the most first; of running currents where it was full use. */
+    /**
+     * Figures that were off by more than model and meter explain, the most first: of running currents below what is stated
+     * where it was full use, of peaks above it alone, of dead loads none.
+     */
     public List<FieldChange> wrongPlates() {
         return refitted.changes().stream()
                 .filter(each -> each.visit().isPresent())
                 .filter(each -> Math.abs(each.measured() - each.before())
                         > Expectation.MODEL_SPREAD * each.before() + each.spread())
-                .filter(each -> each.isTaken() || !each.field().equals(MeasuredValue.RUNNING))
+                .filter(each -> each.isTaken() || each.field().equals(MeasuredValue.IDLE) && !each.isDead())
                 .sorted(Comparator.comparingDouble((FieldChange each) -> -Math.abs(each.offBy())))
                 .toList();
     }

@@ -16,7 +16,7 @@ import java.util.function.Predicate;
 /**
  * Takes readings into a project. A field then holds the greatest reading over the poles with all that it may be off by on
  * top, so that whatever is summed from it stays a bound. It is lowered only where somebody confirms that the load was in
- * full use, never below what an earlier visit read, and never by a peak: that depends on the moment of closing, and
+ * full use, never below what an earlier visit read, never by a load that did not draw, and never by a peak: that depends on the moment of closing, and
  * another closing may bring more. What the field said, and whether that was guessed, stays beside it.
  */
 public final class Refit {
@@ -106,7 +106,8 @@ public final class Refit {
         boolean isFirst = true;
         for (Greatest each : byVisit(own, amps)) {
             // The first visit of those that are confirmed may lower what was stated, a later one what was read before.
-            boolean mayLower = isConfirmedHere && isFirst;
+            boolean isDead = each.amps() <= each.error();
+            boolean mayLower = isConfirmedHere && isFirst && !isDead;
             double before = now;
             now = each.upper() > before
                     ? each.upper()
@@ -135,7 +136,7 @@ public final class Refit {
                     each.amps(),
                     each.error(),
                     Optional.of(each.visit()),
-                    why(kind, isOneClosing, isConfirmedHere, isTaken)));
+                    why(kind, isOneClosing, isDead, isConfirmedHere, isTaken)));
             if (kind != Kind.KEPT) {
                 guessed.remove(field);
             }
@@ -143,7 +144,7 @@ public final class Refit {
         return now;
     }
 
-    private static String why(Kind kind, boolean isOneClosing, boolean isConfirmed, boolean isTaken) {
+    private static String why(Kind kind, boolean isOneClosing, boolean isDead, boolean isConfirmed, boolean isTaken) {
         return switch (kind) {
             case RAISED -> "read higher, with what the meter may be off by";
             case LOWERED ->
@@ -153,9 +154,11 @@ public final class Refit {
             default ->
                 isOneClosing
                         ? "read lower; a peak is of one closing: it never lowers what was stated"
-                        : isConfirmed
-                                ? "read lower; an earlier visit read more: that stays"
-                                : "read lower; nobody confirmed full use, so what was stated stays";
+                        : isDead
+                                ? "it did not draw, which lowers nothing"
+                                : isConfirmed
+                                        ? "read lower; an earlier visit read more: that stays"
+                                        : "read lower; nobody confirmed full use, so what was stated stays";
         };
     }
 

@@ -120,6 +120,18 @@ class RefitTest {
                 .allMatch(why -> why.contains("earlier visit read more"));
     }
 
+    /** Idle current as stated: 4 A. */
+    private static double idleAfter(double readAmps) {
+        return load(Refit.of(OnSite.project(), poles(idle("two", Phase.B, readAmps)), load -> true), "two")
+                .idleAmps();
+    }
+
+    @Test
+    void lowersNothingByALoadThatDidNotDraw() {
+        assertThat(idleAfter(0)).isEqualTo(4);
+        assertThat(idleAfter(1)).isCloseTo(1.02, within(1e-9));
+    }
+
     @Test
     void takesTheGreatestOfThePoles() {
         Load three = load(refitted(idle("three", Phase.A, 1.2), idle("three", Phase.B, 1.5)), "three");

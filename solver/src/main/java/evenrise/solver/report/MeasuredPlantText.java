@@ -146,7 +146,8 @@ public final class MeasuredPlantText {
                         Decimals.fixed(each.spread(), 2),
                         Decimals.fixed(100 * each.offBy(), 0)));
         return section.table(table)
-                .text("A running current below its plate is listed only where full use was confirmed.")
+                .text(
+                        "A running current below its plate is listed only where full use was confirmed, a peak below it never.")
                 .lines();
     }
 
@@ -171,7 +172,8 @@ public final class MeasuredPlantText {
                 + " raised to what was read, with what the meter may be off by on top; "
                 + plant.refitted().count(Kind.LOWERED) + " lowered as confirmed; "
                 + plant.refitted().count(Kind.KEPT)
-                + " kept, since more is stated than was read and nobody confirmed full use; "
+                + " kept, since more is stated than was read and nobody confirmed full use, it did not draw, or it is a peak"
+                + " of one closing; "
                 + plant.refitted().count(Kind.RAISED_BY_CLASS) + " guessed and raised by others of their kind.";
     }
 

@@ -3,9 +3,7 @@ package evenrise.solver.report;
 import evenrise.model.contract.Phrase;
 import evenrise.model.measured.Discrepancy.Weight;
 import evenrise.model.measured.FieldChange;
-import evenrise.model.measured.FieldChange.Kind;
 import evenrise.model.measured.MeasuredPlant;
-import evenrise.model.project.MeasuredValue;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -41,8 +39,7 @@ public final class OpenPoints {
                 plant.coverage().withoutTests(),
                 most);
         List<String> unconfirmed = plant.refitted().changes().stream()
-                // A peak stays as stated, whatever somebody confirms.
-                .filter(each -> each.kind() == Kind.KEPT && !each.field().equals(MeasuredValue.PEAK))
+                .filter(FieldChange::waitsForFullUse)
                 .map(FieldChange::load)
                 .distinct()
                 .toList();
