@@ -10,7 +10,7 @@ import java.util.function.Supplier;
 
 /** Writes what a search has found whenever it is new, until it is closed. */
 final class CheckpointWriter<T> implements AutoCloseable {
-    /** Less than the five seconds that README promises to lose at the most: finding and writing take time, too. */
+    /** What is lost by a kill is about this and what finding and writing take: a few seconds, as the pages say. */
     private static final long PERIOD_MILLIS = 4_000;
 
     private static final long FIRST_MILLIS = 1_000;

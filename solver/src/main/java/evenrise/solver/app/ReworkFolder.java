@@ -8,14 +8,16 @@ import evenrise.model.file.Json;
 import evenrise.model.file.PlanFile;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.plan.Cautions;
+import evenrise.solver.document.Imprint;
+import evenrise.solver.rendering.PrintedSheets;
+import evenrise.solver.rendering.WorkPrint;
 import evenrise.solver.report.FrontFile;
 import evenrise.solver.report.PlanNames;
 import evenrise.solver.report.WorkFile;
 import evenrise.solver.report.WorkSheetText;
-import evenrise.solver.rework.BuiltPlant;
+import evenrise.solver.report.WorkSheets;
 import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
-import evenrise.solver.rework.WorkOrder;
 import evenrise.solver.table.Csv;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -32,9 +34,11 @@ final class ReworkFolder {
     static final String MEASURED = "project-as-measured.json";
     static final String SCHEDULED = "project-as-scheduled.json";
     static final String BUILT = "plan-as-built.json";
+    private static final String A4 = "work-a4.pdf";
+    private static final String LETTER = "work-letter.pdf";
     private static final String FRONT = "front.json";
-    private static final Pattern USED =
-            Pattern.compile("plan-[0-9]{4,}[a-z]?\\.json|front\\.(json|csv)|work\\.(json|txt)|"
+    private static final Pattern USED = Pattern.compile(
+            "plan-[0-9]{4,}[a-z]?\\.json|front\\.(json|csv)|work(\\.json|\\.txt|-a4\\.pdf|-letter\\.pdf)|"
                     + "rework\\.checkpoint(-before)?\\.json|"
                     + String.join("|", Pattern.quote(MEASURED), Pattern.quote(SCHEDULED), Pattern.quote(BUILT)) + "|"
                     + Pattern.quote(FileSet.MANIFEST));
@@ -82,17 +86,19 @@ final class ReworkFolder {
         files.add(name, bytes);
     }
 
-    /** @param notes what whoever works has to know, on every sheet */
-    void write(BuiltPlant plant, Front front, FrontPoint chosen, WorkOrder order, List<String> notes) {
-        FrontFile sheet = FrontFile.of(plant.planned().name(), front, chosen);
+    void write(Front front, FrontPoint chosen, WorkSheets sheets, Imprint imprint) {
+        FrontFile sheet = FrontFile.of(sheets.project().name(), front, chosen);
         PlanNames names = PlanNames.of(front, chosen);
         for (FrontPoint each : PlanNames.shown(front, chosen)) {
             files.add(names.of(each), bytes(out -> PlanFile.write(each.plan(), out, Format.JSON)));
         }
         files.add("front.csv", utf8(Csv.of(sheet.values())));
         files.add(FRONT, utf8(Json.of(sheet) + "\n"));
-        files.add("work.json", utf8(Json.of(WorkFile.of(Cautions.ALL, order)) + "\n"));
-        files.add("work.txt", utf8(WorkSheetText.pages(plant, order, notes)));
+        files.add("work.json", utf8(Json.of(WorkFile.of(Cautions.ALL, sheets.order())) + "\n"));
+        files.add("work.txt", utf8(WorkSheetText.pages(sheets)));
+        new WorkPrint(imprint, sheets)
+                .on(List.of(PrintedSheets.Paper.A4, PrintedSheets.Paper.LETTER))
+                .forEach((paper, bytes) -> files.add(paper == PrintedSheets.Paper.A4 ? A4 : LETTER, bytes));
         Outputs.write(files::write);
     }
 

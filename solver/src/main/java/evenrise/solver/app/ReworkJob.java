@@ -4,13 +4,15 @@ import evenrise.model.check.Nearest;
 import evenrise.model.contract.Harmless;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
+import evenrise.model.project.TitleBlock;
 import evenrise.model.rules.ProjectIndex;
+import evenrise.solver.document.Imprint;
 import evenrise.solver.engine.PlanningRequest;
+import evenrise.solver.report.WorkSheets;
 import evenrise.solver.rework.BuiltPlant;
 import evenrise.solver.rework.NightLimits;
 import evenrise.solver.rework.OrderChoice;
 import evenrise.solver.rework.OtherOrders;
-import evenrise.solver.rework.WorkOrder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +36,7 @@ final class ReworkJob {
     ReworkResult run() {
         ReworkStart start = new ReworkStart(asked, watch.notes());
         ReworkFolder folder = ReworkFolder.of(asked.folder(), inputs());
+        TitleBlock title = titleBlock();
         start.files().forEach(folder::add);
         if (asked.resumes() && asked.target().isPresent()) {
             throw new JobFailed(
@@ -50,19 +53,20 @@ final class ReworkJob {
                 .orElse(asked.effort());
         PlanningRequest request = new PlanningRequest(
                 start.project(), Optional.of(start.built()), effort.budget(), effort.seed(), effort.searches());
-        return run(start, request, folder);
+        return run(start, request, folder, title);
     }
 
     private List<Source> inputs() {
         List<Source> inputs = new ArrayList<>(List.of(asked.project(), asked.plan()));
         asked.measured().map(Source::file).ifPresent(inputs::add);
         asked.target().ifPresent(inputs::add);
+        asked.sheets().titleBlock().ifPresent(inputs::add);
         asked.was().ifPresent(inputs::add);
         asked.spares().table().map(Source::file).ifPresent(inputs::add);
         return inputs;
     }
 
-    private ReworkResult run(ReworkStart start, PlanningRequest request, ReworkFolder folder) {
+    private ReworkResult run(ReworkStart start, PlanningRequest request, ReworkFolder folder, TitleBlock title) {
         Project project = request.project();
         BuiltPlant plant = start.plant();
         NightLimits night = night(plant);
@@ -76,9 +80,19 @@ final class ReworkJob {
                 : search.search(start.sha256(), request, plant, night, kept);
         watch.at(Stage.ORDERING);
         OrderChoice choice = OrderChoice.of(plant, found.chosen().plan(), night, asked.deadAtOnce());
-        WorkOrder order = choice.order();
+        WorkSheets sheets = WorkSheets.of(plant, choice.order(), start.cautions(), night);
         watch.at(Stage.WRITING);
-        folder.write(plant, found.front(), found.chosen(), order, start.cautions());
+        folder.write(
+                found.front(),
+                found.chosen(),
+                sheets,
+                new Imprint(
+                        project.name(),
+                        asked.sheets().revision(),
+                        asked.sheets().date(),
+                        start.sha256(),
+                        ProgramVersion.ofThisProgram(),
+                        title));
         kept.ifPresent(it -> it.ends(control.cancellation().isCancelled()));
         watch.at(Stage.ORDERING);
         return new ReworkResult(
@@ -87,10 +101,19 @@ final class ReworkJob {
                 found.front(),
                 found.chosen(),
                 found.evaluation(),
-                order,
+                sheets,
                 OtherOrders.of(choice),
                 night,
                 control.cancellation().isCancelled());
+    }
+
+    private TitleBlock titleBlock() {
+        return asked.sheets()
+                .titleBlock()
+                .map(source -> Inputs.told(source.name(), source.titleBlock(), watch.notes())
+                        .value()
+                        .orElseThrow())
+                .orElse(TitleBlock.NONE);
     }
 
     private Plan target(Project project) {

@@ -21,6 +21,7 @@ import java.util.OptionalInt;
  * @param spares breakers that feed nothing
  * @param resumes whether it goes on from what an earlier one into this folder found that was cut off
  * @param manySeeds by which seeds plans are searched for, and where; empty for one search here
+ * @param sheets what stands on the sheets that are printed
  * @since 0.1.0
  */
 public record ReworkRequest(
@@ -38,7 +39,8 @@ public record ReworkRequest(
         Optional<Source> was,
         SpareOptions spares,
         boolean resumes,
-        Optional<ManySeeds> manySeeds) {
+        Optional<ManySeeds> manySeeds,
+        SheetOptions sheets) {
     public ReworkRequest {
         if (deadAtOnce < 1) {
             throw new IllegalArgumentException("deadAtOnce is " + deadAtOnce + ", expected at least 1");
@@ -68,7 +70,8 @@ public record ReworkRequest(
                 Optional.empty(),
                 SpareOptions.NONE,
                 false,
-                Optional.empty());
+                Optional.empty(),
+                SheetOptions.usual());
     }
 
     public ReworkRequest withNight(NightOptions value) {
@@ -87,7 +90,8 @@ public record ReworkRequest(
                 was,
                 spares,
                 resumes,
-                manySeeds);
+                manySeeds,
+                sheets);
     }
 
     /** The order of work from the plan as built to another, whatever it is. */
@@ -107,7 +111,8 @@ public record ReworkRequest(
                 was,
                 spares,
                 resumes,
-                manySeeds);
+                manySeeds,
+                sheets);
     }
 
     public ReworkRequest withEffort(Effort value) {
@@ -126,7 +131,8 @@ public record ReworkRequest(
                 was,
                 spares,
                 resumes,
-                manySeeds);
+                manySeeds,
+                sheets);
     }
 
     /** Beside the project as it was when the plan was built. */
@@ -146,7 +152,8 @@ public record ReworkRequest(
                 Optional.of(value),
                 spares,
                 resumes,
-                manySeeds);
+                manySeeds,
+                sheets);
     }
 
     /** With breakers that feed nothing. */
@@ -166,7 +173,8 @@ public record ReworkRequest(
                 was,
                 value,
                 resumes,
-                manySeeds);
+                manySeeds,
+                sheets);
     }
 
     /** Going on from what an earlier one into this folder found that was cut off. */
@@ -186,7 +194,8 @@ public record ReworkRequest(
                 was,
                 spares,
                 true,
-                manySeeds);
+                manySeeds,
+                sheets);
     }
 
     /** By these seeds, or on these machines. */
@@ -206,6 +215,28 @@ public record ReworkRequest(
                 was,
                 spares,
                 resumes,
-                Optional.of(value));
+                Optional.of(value),
+                sheets);
+    }
+
+    /** With another revision, date or title block on the sheets that are printed. */
+    public ReworkRequest withSheets(SheetOptions value) {
+        return new ReworkRequest(
+                project,
+                plan,
+                measured,
+                folder,
+                effort,
+                perMoveAmps,
+                maxMoves,
+                deadAtOnce,
+                keepsRunning,
+                night,
+                target,
+                was,
+                spares,
+                resumes,
+                manySeeds,
+                value);
     }
 }

@@ -4,11 +4,11 @@ import evenrise.model.evaluation.Evaluation;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.report.ReworkText;
+import evenrise.solver.report.WorkSheets;
 import evenrise.solver.rework.Front;
 import evenrise.solver.rework.FrontPoint;
 import evenrise.solver.rework.NightLimits;
 import evenrise.solver.rework.OtherOrders;
-import evenrise.solver.rework.WorkOrder;
 import java.util.List;
 
 /**
@@ -22,7 +22,7 @@ public final class ReworkResult implements Listing {
     private final Front front;
     private final FrontPoint chosen;
     private final Evaluation evaluation;
-    private final WorkOrder order;
+    private final WorkSheets sheets;
     private final OtherOrders others;
     private final NightLimits night;
     private final boolean wasCancelled;
@@ -33,7 +33,7 @@ public final class ReworkResult implements Listing {
             Front front,
             FrontPoint chosen,
             Evaluation evaluation,
-            WorkOrder order,
+            WorkSheets sheets,
             OtherOrders others,
             NightLimits night,
             boolean wasCancelled) {
@@ -42,7 +42,7 @@ public final class ReworkResult implements Listing {
         this.front = front;
         this.chosen = chosen;
         this.evaluation = evaluation;
-        this.order = order;
+        this.sheets = sheets;
         this.others = others;
         this.night = night;
         this.wasCancelled = wasCancelled;
@@ -70,7 +70,7 @@ public final class ReworkResult implements Listing {
 
     /** Whether no order of work was found that breaks nothing on the way. */
     public boolean breaksOnTheWay() {
-        return !order.breaches().isEmpty();
+        return !sheets.order().breaches().isEmpty();
     }
 
     public boolean wasCancelled() {
@@ -79,6 +79,6 @@ public final class ReworkResult implements Listing {
 
     @Override
     public List<String> text(TextStyle style) {
-        return ReworkText.lines(project, notes, front, chosen, order, others, night, style.paint());
+        return ReworkText.lines(project, notes, front, chosen, sheets, others, night, style.paint());
     }
 }

@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
             "Looks around the plan as it is built for plans that keep every hard rule and move as few breakers and"
                     + " control leads as possible; shows moves against objective, from the cure alone to as good as new;"
                     + " and writes, for the plan chosen, the steps of the work in an order in which nothing is broken on"
-                    + " the way.",
+                    + " the way, and sheets to print, a page a stage.",
             "A panel schedule in CSV or XLSX is a plan as built, too: panel, slot, load, breaker, and where it has them"
                     + " control, start_delay_s and step_s. What it does not state is not judged.",
             "Readings are a CSV table with the columns load, phase, running_a and idle_a; they count instead of the "
@@ -58,6 +58,9 @@ final class ReworkCommand implements Callable<Integer> {
 
     @Mixin
     private ManySeedsOptions manySeeds;
+
+    @Mixin
+    private SheetsOptions sheets;
 
     @Parameters(index = "0", paramLabel = "PROJECT", description = "Project file; - reads standard input.")
     private String project;
@@ -105,7 +108,8 @@ final class ReworkCommand implements Callable<Integer> {
                 options.was().map(terminal::source),
                 options.spares(),
                 options.isResuming(),
-                manySeeds.manySeeds(spec.commandLine()));
+                manySeeds.manySeeds(spec.commandLine()),
+                sheets.sheets(terminal));
         ReworkResult result = jobs.rework(request, ProgressView.control(terminal, isQuiet, interruption));
         if (!isQuiet) {
             terminal.print(terminal.out(), result.text(terminal.outStyle(false)));

@@ -62,7 +62,12 @@ public record Imprint(
 
     /** Number of a sheet: {@code E9.2}. */
     public String sheet(int section, int page) {
-        return Plain.text(title.sheetPrefix(), LONGEST) + section + "." + page;
+        return sheet("", section, page);
+    }
+
+    /** Of a set beside the documents of a plan: {@code EW9.2}. */
+    public String sheet(String kind, int section, int page) {
+        return Plain.text(title.sheetPrefix(), LONGEST) + kind + section + "." + page;
     }
 
     /** Enough of the hash to tell two files apart. */

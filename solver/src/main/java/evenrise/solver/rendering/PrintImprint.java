@@ -1,6 +1,5 @@
 package evenrise.solver.rendering;
 
-import evenrise.solver.document.Document;
 import evenrise.solver.document.Imprint;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -29,20 +28,20 @@ final class PrintImprint {
     private static final float BOTTOM = 18.5f;
     private static final float TOP = 15;
     private static final float SMALLEST = 5;
-    private static final float BROKEN_RED = 0.55f;
-    private static final float BROKEN_GREEN = 0.11f;
-    private static final float BROKEN_BLUE = 0.09f;
+    private static final float ALARM_RED = 0.55f;
+    private static final float ALARM_GREEN = 0.11f;
+    private static final float ALARM_BLUE = 0.09f;
 
     private final PDDocument pdf;
     private final Imprint imprint;
     private final String headline;
-    private final boolean isBroken;
+    private final boolean isAlarm;
 
-    PrintImprint(PDDocument pdf, Document document) {
+    PrintImprint(PDDocument pdf, Imprint imprint, String headline, boolean isAlarm) {
         this.pdf = pdf;
-        this.imprint = document.imprint();
-        this.headline = document.headline();
-        this.isBroken = document.isBroken();
+        this.imprint = imprint;
+        this.headline = headline;
+        this.isAlarm = isAlarm;
     }
 
     /** @param sheets number of each page as a sheet */
@@ -101,8 +100,8 @@ final class PrintImprint {
             stream.beginMarkedContent(COSName.ARTIFACT);
             stream.beginText();
             stream.setFont(font, size);
-            if (isBroken) {
-                stream.setNonStrokingColor(BROKEN_RED, BROKEN_GREEN, BROKEN_BLUE);
+            if (isAlarm) {
+                stream.setNonStrokingColor(ALARM_RED, ALARM_GREEN, ALARM_BLUE);
             }
             stream.newLineAtOffset(RIGHT, page.getMediaBox().getHeight() - TOP);
             stream.showText(shown);

@@ -7,16 +7,19 @@ import java.util.List;
 /** Numbers of sheets: the section's own, a point, the page within it; and the index of them. The cover has section 0. */
 final class SheetNumbers {
     /** A section as it was printed. */
-    private record Printed(SheetSection section, String title, int firstPage, int pages) {}
+    private record Printed(int section, String title, int firstPage, int pages) {}
 
     private final Imprint imprint;
+    private final String kind;
     private final List<Printed> printed = new ArrayList<>();
 
-    SheetNumbers(Imprint imprint) {
+    /** @param kind of the set, behind the prefix; empty for the documents of a plan */
+    SheetNumbers(Imprint imprint, String kind) {
         this.imprint = imprint;
+        this.kind = kind;
     }
 
-    void begin(SheetSection section, String title) {
+    void begin(int section, String title) {
         printed.add(new Printed(section, title, pages(), 0));
     }
 
@@ -31,28 +34,26 @@ final class SheetNumbers {
     }
 
     /** @param cover pages before the first section */
-    List<PrintedSheets.Entry> index(int cover) {
+    List<PrintedSet.Entry> index(int cover) {
         return printed.stream()
-                .map(each -> new PrintedSheets.Entry(each.title(), range(each), cover + each.firstPage() + 1))
+                .map(each -> new PrintedSet.Entry(each.title(), range(each), cover + each.firstPage() + 1))
                 .toList();
     }
 
     private String range(Printed each) {
-        String first = imprint.sheet(each.section().number(), 1);
-        return each.pages() < 2
-                ? first
-                : first + " to " + imprint.sheet(each.section().number(), each.pages());
+        String first = imprint.sheet(kind, each.section(), 1);
+        return each.pages() < 2 ? first : first + " to " + imprint.sheet(kind, each.section(), each.pages());
     }
 
     /** Of every page, the cover's first. */
     List<String> all(int pages) {
         List<String> all = new ArrayList<>();
         for (int i = pages() + 1; i <= pages; i++) {
-            all.add(imprint.sheet(0, i - pages()));
+            all.add(imprint.sheet(kind, 0, i - pages()));
         }
         printed.forEach(each -> {
             for (int page = 1; page <= each.pages(); page++) {
-                all.add(imprint.sheet(each.section().number(), page));
+                all.add(imprint.sheet(kind, each.section(), page));
             }
         });
         return all;

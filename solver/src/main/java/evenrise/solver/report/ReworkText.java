@@ -10,19 +10,12 @@ import evenrise.solver.rework.NightCost;
 import evenrise.solver.rework.NightLimits;
 import evenrise.solver.rework.OrderChoice;
 import evenrise.solver.rework.OtherOrders;
-import evenrise.solver.rework.WorkMinutes;
 import evenrise.solver.rework.WorkOrder;
-import evenrise.solver.rework.WorkStage;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What a rework comes to, for the screen. */
 public final class ReworkText {
-    private static final int MOST_OUT = 5;
-
     private ReworkText() {}
 
     /**
@@ -34,10 +27,11 @@ public final class ReworkText {
             List<String> notes,
             Front front,
             FrontPoint chosen,
-            WorkOrder order,
+            WorkSheets sheets,
             OtherOrders others,
             NightLimits night,
             Paint paint) {
+        WorkOrder order = sheets.order();
         List<List<String>> sections = new ArrayList<>();
         Section head = new Section(paint, "Rework of " + project.name());
         head.text(front.asBuilt().violations() == 0 ? Tone.GOOD : Tone.BAD, state(front));
@@ -46,7 +40,7 @@ public final class ReworkText {
         sections.add(front(front, chosen, paint));
         sections.add(order(project, chosen, order, others, night, paint));
         if (!night.windowsMinutes().isEmpty() && !order.stages().isEmpty()) {
-            sections.add(NightsText.lines(project, order, night, paint));
+            sections.add(NightsText.lines(sheets, paint));
         }
         sections.add(CautionText.lines(Cautions.ALL, paint));
         return Sections.joined(sections);
@@ -180,40 +174,26 @@ public final class ReworkText {
                 .number("min")
                 .number("broken after")
                 .text("out meanwhile");
-        int number = 0;
-        for (WorkStage each : order.stages()) {
+        for (StageRow each : StageRow.of(order.stages())) {
             table.row(
-                    Integer.toString(++number),
-                    off(each),
-                    Integer.toString(each.lockedOut().size()),
-                    each.isSystemOff() || !each.systemsOff().isEmpty()
-                            ? (each.isSystemOff()
-                                    ? "all"
-                                    : "systems, " + each.standingBy().size())
-                            : Integer.toString(each.standingBy().size()),
-                    isolated(each),
-                    Integer.toString(each.steps().size()),
-                    Long.toString(Math.round(each.minutes())),
+                    Integer.toString(each.number()),
+                    each.system(),
+                    Integer.toString(each.lockedOut()),
+                    each.besides(),
+                    each.isolated(),
+                    Integer.toString(each.steps()),
+                    Long.toString(each.minutes()),
                     Integer.toString(each.brokenAfter()),
-                    each.outages().isEmpty() ? "nothing" : WorkSheetText.groups(each.outages()));
+                    each.outInShort());
         }
         section.table(table);
-        section.text(duration(project, order));
-        section.text(
-                order.breaches().isEmpty() ? Tone.GOOD : Tone.BAD,
-                order.breaches().isEmpty()
-                        ? "Replayed step by step by the referee: nothing is broken on the way that was whole before."
-                        : "Replayed step by step by the referee: broken on the way, since no order was found that"
-                                + " breaks nothing and keeps within the night:");
+        section.text(OrderText.duration(project, order));
+        section.text(order.breaches().isEmpty() ? Tone.GOOD : Tone.BAD, OrderText.replayed(order));
         order.breaches().stream()
                 .limit(10)
                 .forEach(breach -> section.item("stage " + breach.stage()
                         + (breach.step() > 0 ? ", step " + breach.step() : "") + ": " + breach.message()));
-        section.text(
-                order.isProven()
-                        ? "No order of these changes has fewer stages with the system off, then fewer panels and boards"
-                                + " isolated, fewer loads locked out at once, fewer outages: every one was looked at."
-                        : "Found by rules of thumb; a better order may exist.");
+        section.text(OrderText.proven(order));
         if (order.cost().systemOffs() > 0) {
             section.text("--keep-running looks for plans that leave alone what needs the system off.");
         }
@@ -251,41 +231,6 @@ public final class ReworkText {
             section.table(costs(all));
         }
         return section.lines();
-    }
-
-    /** How long it takes, who is out longest, and which minutes nobody has stated. */
-    private static String duration(Project project, WorkOrder order) {
-        String out = order.outMinutes().entrySet().stream()
-                .sorted(Map.Entry.<String, Double>comparingByValue()
-                        .reversed()
-                        .thenComparing(Map.Entry.comparingByKey()))
-                .limit(MOST_OUT)
-                .map(each -> (each.getKey().isEmpty() ? "loads without a group" : "group " + each.getKey()) + " "
-                        + Math.round(each.getValue()) + " min")
-                .collect(Collectors.joining(", "));
-        WorkMinutes minutes = WorkMinutes.of(project);
-        boolean isUsual = Stream.of(MoveKind.values()).anyMatch(kind -> !minutes.isStated(kind));
-        return "One crew takes " + Math.round(order.minutes()) + " min"
-                + (out.isEmpty() ? "" : "; longest out: " + out) + "."
-                + (isUsual
-                        ? " Minutes by kind that the project does not state in work are usual values, no source."
-                        : "");
-    }
-
-    private static String off(WorkStage stage) {
-        return stage.isSystemOff()
-                ? "OFF"
-                : stage.systemsOff().isEmpty() ? "on" : "OFF: " + String.join(" ", stage.systemsOff());
-    }
-
-    private static String isolated(WorkStage stage) {
-        List<String> all = new ArrayList<>(stage.deadPanels());
-        all.addAll(stage.deadBoards());
-        return all.isEmpty()
-                ? "-"
-                : all.size() > 2
-                        ? String.join(" ", all.subList(0, 2)) + " +" + (all.size() - 2)
-                        : String.join(" ", all);
     }
 
     private static Table costs(List<WorkOrder> orders) {

@@ -10,66 +10,50 @@ import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeFigures;
 import evenrise.model.rules.NodeLimits;
 import evenrise.solver.rework.WorkStage;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** What a clamp meter is to show where something was moved: idle, as a night works, and at full use; with room to write. */
+/** What a clamp meter is to show where something was moved: idle, as a night works, and at full use. */
 final class StageCurrents {
-    private static final String BLANK = "________";
-
     private StageCurrents() {}
 
-    static List<String> lines(Evaluation evaluation, Plan before, WorkStage stage) {
+    /** The supply first, then what feeds a panel that a breaker of the stage is in, or was. */
+    static List<MeteredLine> of(Evaluation evaluation, Plan before, WorkStage stage) {
         Layout after = evaluation.layout();
         Set<String> nodes = touched(after.distribution(), before, stage);
         List<NodeFigures> full = after.nodes();
         List<NodeFigures> idle = idle(after.project(), after.plan());
-        Section section = new Section(Paint.NONE, "Check afterwards: current of each line, A, no more than");
-        section.text(
-                "Sums of magnitudes; in brackets by phasors, what a meter shows. Idle is what loads draw right after"
-                        + " they came on, as most nights work; full use is the most that the project states.");
-        Table table = new Table()
-                .words("where")
-                .words("line")
-                .number("idle")
-                .number("read")
-                .number("full use")
-                .number("allowed")
-                .number("read at full use");
         List<NodeLimits> limits = NodeLimits.of(after.project());
+        List<MeteredLine> lines = new ArrayList<>();
         for (int i = 0; i < full.size(); i++) {
             if (i > 0 && !nodes.contains(full.get(i).node())) {
                 continue;
             }
             String where = MeteredPoints.label(limits.get(i));
             for (Phase phase : full.get(i).runningAmps().keySet()) {
-                table.row(
+                lines.add(new MeteredLine(
                         where,
                         phase.name(),
-                        amps(idle.get(i), phase),
-                        BLANK,
-                        amps(full.get(i), phase),
-                        Numbers.amps(limits.get(i).continuousAmps()),
-                        BLANK);
-                where = "";
+                        idle.get(i).runningAmps().get(phase),
+                        OptionalDouble.of(idle.get(i).phasorAmps().get(phase)),
+                        full.get(i).runningAmps().get(phase),
+                        OptionalDouble.of(full.get(i).phasorAmps().get(phase)),
+                        limits.get(i).continuousAmps()));
             }
-            table.row(
+            lines.add(new MeteredLine(
                     where,
-                    "neutral",
-                    Numbers.amps(idle.get(i).neutralAmps()) + " all on",
-                    BLANK,
-                    Numbers.amps(after.worstNeutralAmps().get(i)) + " whatever is on",
-                    Numbers.amps(limits.get(i).neutralAmps()),
-                    BLANK);
+                    MeteredLine.NEUTRAL,
+                    idle.get(i).neutralAmps(),
+                    OptionalDouble.empty(),
+                    after.worstNeutralAmps().get(i),
+                    OptionalDouble.empty(),
+                    limits.get(i).neutralAmps()));
         }
-        return section.table(table).lines();
-    }
-
-    private static String amps(NodeFigures node, Phase phase) {
-        return Numbers.amps(node.runningAmps().get(phase)) + " ("
-                + Numbers.amps(node.phasorAmps().get(phase)) + ")";
+        return lines;
     }
 
     /** The same plant with every load at its idle current, whatever scenes there are. */

@@ -12,6 +12,8 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -49,6 +51,13 @@ class BadWeekWalkTest {
         return out.toString(StandardCharsets.UTF_8);
     }
 
+    /** A cover, and one a stage. */
+    private int printedPages(String name) throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(folder.resolve(name).toFile())) {
+            return pdf.getNumberOfPages();
+        }
+    }
+
     @Test
     void isWhatItsCommandPrintsAndItsSheetsSay() throws IOException {
         String page = Files.readString(PAGE);
@@ -56,6 +65,8 @@ class BadWeekWalkTest {
         assertThat(command.find()).isTrue();
         String printed = run(command.group(1));
         String[] sheets = Files.readString(folder.resolve("work.txt")).split("\f");
+        assertThat(printedPages("work-a4.pdf")).isEqualTo(1 + sheets.length);
+        assertThat(printedPages("work-letter.pdf")).isEqualTo(1 + sheets.length);
 
         StringBuilder expected = new StringBuilder();
         Matcher excerpt = EXCERPT.matcher(page);

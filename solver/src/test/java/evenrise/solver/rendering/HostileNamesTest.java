@@ -15,6 +15,7 @@ import evenrise.solver.document.Document;
 import evenrise.solver.document.DocumentTable;
 import evenrise.solver.document.Documents;
 import evenrise.solver.document.Imprint;
+import evenrise.solver.rework.AnOrderedWork;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.List;
@@ -105,6 +106,22 @@ class HostileNamesTest {
                         new PrintedSheets(document(name)).on(PrintedSheets.Paper.A4),
                         java.nio.charset.StandardCharsets.ISO_8859_1))
                 .startsWith("%PDF");
+    }
+
+    /** What turns text or rings is shown as a question mark; the rest stands there letter by letter. */
+    @ParameterizedTest
+    @MethodSource("names")
+    void isInertOnTheSheetsOfANight(String name) throws IOException {
+        List<String> pages =
+                WorkPrintTest.pages(WorkPrintTest.print(new AnOrderedWork(name).sheets(), PrintedSheets.Paper.A4));
+
+        assertThat(pages)
+                .hasSizeGreaterThan(2)
+                .allSatisfy(page -> assertThat(page).doesNotContain("\u202e", "\u0007"));
+        String shown = name.substring(0, Math.min(8, name.length())).replaceAll("[\u202e\u0000\u0007]", "?");
+        if (!name.contains(" ") && name.codePoints().allMatch(sign -> sign < 128)) {
+            assertThat(String.join(" ", pages)).contains(shown);
+        }
     }
 
     @ParameterizedTest

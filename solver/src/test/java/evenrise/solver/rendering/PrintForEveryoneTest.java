@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.solver.browser.DrawnPages;
 import evenrise.solver.document.Document;
+import evenrise.solver.rework.AnOrderedWork;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -62,6 +63,12 @@ class PrintForEveryoneTest {
     @Tag("slow")
     void aLargeDemoBreaksNothingOfTheStandard() throws Exception {
         assertThat(faults(sheets(DrawnPages.kept("meridian-hall").document()))).isEmpty();
+    }
+
+    @Test
+    void sheetsOfANightBreakNothingOfTheStandard() throws Exception {
+        assertThat(faults(WorkPrintTest.print(new AnOrderedWork("mover").sheets(300.0, 300.0), PrintedSheets.Paper.A4)))
+                .isEmpty();
     }
 
     /** So that nobody believes a validator that sees nothing. */

@@ -12,7 +12,9 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Phase;
 import evenrise.model.project.Project;
 import evenrise.solver.rework.BuiltPlant;
+import evenrise.solver.rework.NightLimits;
 import evenrise.solver.rework.OrderOfWork;
+import evenrise.solver.rework.WorkOrder;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -27,10 +29,12 @@ class WorkSheetTextTest {
                         aLoad("small").unswitched().runningAmps(2))
                 .build();
         Plan built = plan(3);
-        return WorkSheetText.pages(
-                        BuiltPlant.of(project, built, Optional.empty()),
-                        OrderOfWork.between(project, built, plan(5), 1))
+        return pages(BuiltPlant.of(project, built, Optional.empty()), OrderOfWork.between(project, built, plan(5), 1))
                 .replaceAll("\\s+", " ");
+    }
+
+    private static String pages(BuiltPlant plant, WorkOrder order, String... notes) {
+        return WorkSheetText.pages(WorkSheets.of(plant, order, List.of(notes), NightLimits.NONE));
     }
 
     private static Plan plan(int slot) {
@@ -97,8 +101,7 @@ class WorkSheetTextTest {
                 .build();
         BuiltPlant plant = BuiltPlant.of(project, plan(3), Optional.empty());
 
-        assertThat(WorkSheetText.pages(
-                        plant, OrderOfWork.between(project, plan(3), plan(5), 1), List.of("the lift hangs")))
+        assertThat(pages(plant, OrderOfWork.between(project, plan(3), plan(5), 1), "the lift hangs"))
                 .contains("the lift hangs");
     }
 
@@ -108,8 +111,8 @@ class WorkSheetTextTest {
                 aProject().panels(aPanel("P1")).loads(aLoad("big").unswitched()).build();
         Plan built = aPlan().assignments(anAssignment("big").at("P1", 1)).build();
 
-        String sheet = WorkSheetText.pages(
-                BuiltPlant.of(project, built, Optional.empty()), OrderOfWork.between(project, built, built, 1));
+        String sheet =
+                pages(BuiltPlant.of(project, built, Optional.empty()), OrderOfWork.between(project, built, built, 1));
 
         assertThat(sheet)
                 .startsWith("Nothing is to be done")

@@ -1,0 +1,198 @@
+package evenrise.solver.rendering;
+
+import com.openhtmltopdf.util.XRLog;
+import evenrise.model.contract.Harmless;
+import evenrise.solver.document.Imprint;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedSet;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+
+/** A cover and numbered sections, printed on several papers at once: what they share is filled in and read once. */
+final class PrintedSet {
+    /**
+     * What a set is made of.
+     *
+     * @param kind in the number of each sheet, behind the prefix; empty for the documents of a plan
+     * @param headline first on every page
+     * @param isAlarm whether the headline is a warning
+     * @param signs that names are made of
+     * @param shared what every template is filled with
+     * @param cover its template
+     * @param sections by the number that their sheets have, in their order
+     */
+    record Contents(
+            Imprint imprint,
+            String kind,
+            String headline,
+            boolean isAlarm,
+            SortedSet<Integer> signs,
+            Map<String, Object> shared,
+            String cover,
+            Map<Integer, PrintSection> sections) {}
+
+    /** A line of the index; pages count from 1. */
+    public record Entry(String title, String sheets, int page) {}
+
+    /**
+     * Text in the margins of every page, each within a string of the style sheet.
+     *
+     * @param place which section the page belongs to
+     */
+    public record Margins(String project, String place, String revision, String date) {
+        private static final int LONGEST = 60;
+
+        static Margins of(Imprint imprint, String place) {
+            return new Margins(css(imprint.project()), css(place), css(imprint.revision()), css(imprint.date()));
+        }
+
+        private static String css(String text) {
+            return Harmless.cut(Harmless.withinCss(text), LONGEST);
+        }
+    }
+
+    private final Contents contents;
+
+    PrintedSet(Contents contents) {
+        this.contents = contents;
+    }
+
+    Map<PrintedSheets.Paper, byte[]> on(List<PrintedSheets.Paper> papers) {
+        XRLog.setLoggingEnabled(false);
+        List<Printing> files = new ArrayList<>();
+        try {
+            for (PrintedSheets.Paper paper : papers) {
+                files.add(new Printing(paper));
+            }
+            for (Map.Entry<Integer, PrintSection> each : contents.sections().entrySet()) {
+                PrintSection section = each.getValue();
+                files.forEach(file -> file.begin(each.getKey(), section));
+                for (PrintSection.Part part : section.parts()) {
+                    Markup markup = markup(
+                            section.template(),
+                            part.mark().isEmpty() ? section.title() : part.mark(),
+                            part.values(),
+                            files.get(0).fonts);
+                    for (Printing file : files) {
+                        file.draw(section, part, markup);
+                    }
+                }
+            }
+            Map<PrintedSheets.Paper, byte[]> all = new EnumMap<>(PrintedSheets.Paper.class);
+            for (Printing file : files) {
+                all.put(file.paper, file.finished());
+            }
+            return all;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } finally {
+            files.forEach(Printing::close);
+        }
+    }
+
+    private Markup markup(String template, String place, Map<String, Object> values, PrintFonts fonts) {
+        Map<String, Object> all = new HashMap<>(contents.shared());
+        all.putAll(values);
+        all.put("imprint", contents.imprint());
+        all.put("margins", Margins.of(contents.imprint(), place));
+        all.put("family", fonts.family());
+        return Markup.of(fonts.legible(Templates.fill("print/" + template + ".peb", all)));
+    }
+
+    /** One file. */
+    private final class Printing {
+        private final PrintedSheets.Paper paper;
+        private final PDDocument pdf = new PDDocument();
+        private final PrintFonts fonts;
+        private final PrintOutline outline = new PrintOutline(pdf);
+        private final ReadingOrder order = new ReadingOrder(pdf);
+        private final SheetNumbers numbers = new SheetNumbers(contents.imprint(), contents.kind());
+        private String begun = "";
+
+        Printing(PrintedSheets.Paper paper) throws IOException {
+            this.paper = paper;
+            this.fonts = PrintFonts.in(pdf, contents.signs());
+        }
+
+        void begin(int number, PrintSection section) {
+            begun = section.title();
+            numbers.begin(number, section.title());
+        }
+
+        void draw(PrintSection section, PrintSection.Part part, Markup markup) throws IOException {
+            int page = pdf.getNumberOfPages();
+            print(markup, section.form());
+            numbers.drawn(pdf.getNumberOfPages() - page);
+            if (!begun.isEmpty()) {
+                outline.section(begun, page);
+                begun = "";
+            }
+            if (!part.mark().isEmpty()) {
+                outline.within(part.mark(), page);
+            }
+        }
+
+        byte[] finished() throws IOException {
+            cover();
+            order.finish();
+            new PrintImprint(pdf, contents.imprint(), contents.headline(), contents.isAlarm())
+                    .write(fonts.text(), numbers.all(pdf.getNumberOfPages()));
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            pdf.save(bytes);
+            return bytes.toByteArray();
+        }
+
+        /** Drawn last, for it tells the pages of all else. Its own length moves them. */
+        private void cover() throws IOException {
+            int others = pdf.getNumberOfPages();
+            int length = 1;
+            Optional<COSDictionary> read = Optional.empty();
+            for (int guess = 0; length != guess; ) {
+                guess = length;
+                read.ifPresent(order::drop);
+                while (pdf.getNumberOfPages() > others) {
+                    pdf.removePage(others);
+                }
+                int before = guess;
+                Map<String, Object> values = Map.of(
+                        "contents",
+                        numbers.index(before),
+                        "missing",
+                        fonts.missing(),
+                        "replacement",
+                        PrintFonts.REPLACEMENT);
+                read = Optional.of(print(markup(contents.cover(), "", values, fonts), PrintSection.Form.UPRIGHT));
+                length = pdf.getNumberOfPages() - others;
+            }
+            read.ifPresent(order::putFirst);
+            for (int i = 0; others > 0 && i < length; i++) {
+                PDPage page = pdf.getPage(others + i);
+                pdf.getPages().remove(page);
+                pdf.getPages().insertBefore(page, pdf.getPage(i));
+            }
+        }
+
+        /** Appends the pages of one part. */
+        private COSDictionary print(Markup markup, PrintSection.Form form) throws IOException {
+            markup.print(paper.size(form), fonts, pdf);
+            return order.take();
+        }
+
+        void close() {
+            try {
+                pdf.close();
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+}
