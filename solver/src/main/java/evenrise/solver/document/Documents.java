@@ -19,6 +19,7 @@ import evenrise.model.rules.Placement;
 import evenrise.model.rules.Verdict;
 import evenrise.model.scatter.NodeScatter;
 import evenrise.solver.report.Folded;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -103,8 +104,12 @@ public final class Documents {
     }
 
     private static List<Diagram> diagrams(Layout layout, Review review) {
-        Diagram power = OneLineDiagram.of(layout, review);
-        return layout.project().boards().isEmpty() ? List.of(power) : List.of(power, ControlDiagram.of(layout));
+        List<Diagram> diagrams = new ArrayList<>(List.of(OneLineDiagram.of(layout, review)));
+        if (!layout.project().boards().isEmpty()) {
+            diagrams.add(ControlDiagram.of(layout));
+        }
+        RiserDiagram.of(layout).ifPresent(diagrams::add);
+        return diagrams;
     }
 
     private static PlayedLoad played(

@@ -78,13 +78,34 @@ class SheetsTest {
         return diagram(blocks.stream());
     }
 
+    /** Twelve rooms of ten panels with their boards, each room behind the supply, and as large a one behind every second. */
+    private static Diagram rooms() {
+        List<Block> blocks = new ArrayList<>(List.of(block("place not stated", Kind.SOURCE, null)));
+        for (int room = 0; room < 12; room++) {
+            blocks.add(room("Level " + room, "place not stated"));
+            if (room % 2 == 0) {
+                blocks.add(room("Amplifier room of level " + room, "Level " + room));
+            }
+        }
+        return diagram(blocks.stream());
+    }
+
+    private static Block room(String id, String parent) {
+        List<String> lines = IntStream.range(0, 10)
+                .boxed()
+                .flatMap(i -> Stream.of("PANEL-" + i + ": 1200 A, 3 × 250 kcmil, 100 m", "boards B-1, B-2 and 7 more"))
+                .toList();
+        return new Block(id, Kind.NODE, Optional.of(parent), "", List.of("10 feeders"), lines);
+    }
+
     static Stream<Named<Supplier<Diagram>>> diagrams() {
         return Stream.of(
                 Named.of("supply alone", () -> row(0)),
                 Named.of("four panels", () -> row(4)),
                 Named.of("a hundred panels on one bus", () -> row(100)),
                 Named.of("twelve panels in a chain", () -> chain(12)),
-                Named.of("a campus", SheetsTest::campus));
+                Named.of("a campus", SheetsTest::campus),
+                Named.of("rooms full of panels", SheetsTest::rooms));
     }
 
     private static Rectangle2D rectangle(Text text) {

@@ -21,7 +21,7 @@ final class Schema {
         this.root = root;
     }
 
-    /** @param kind project, plan or script */
+    /** @param kind project, plan, script or title */
     static Schema of(String kind) {
         try {
             return new Schema(new ObjectMapper()

@@ -11,6 +11,7 @@ import evenrise.model.file.ProjectFile;
 import evenrise.model.file.Reading;
 import evenrise.model.file.ScriptFile;
 import evenrise.model.file.SideNotes;
+import evenrise.model.file.TitleBlockFile;
 import evenrise.model.file.WriteFailed;
 import evenrise.model.intake.Mapping;
 import evenrise.model.plan.Plan;
@@ -163,6 +164,17 @@ enum Source {
             }
             return messages;
         }
+    },
+    TITLE("title") {
+        @Override
+        List<byte[]> seeds() {
+            return List.of(TITLE_TEXT.getBytes(StandardCharsets.UTF_8));
+        }
+
+        @Override
+        List<String> read(byte[] bytes, String name, Path folder) {
+            return messages(TitleBlockFile.read(new ByteArrayInputStream(bytes), name));
+        }
     };
 
     private static final int MOST_READ_BACK = 300;
@@ -176,6 +188,13 @@ enum Source {
             {"format": "evenrise-portfolio/1", "projects": ["halls", "east.json"], "first_seed": 3, "seeds": 2, "moves": 50,
              "variants": [{"name": "as-is"}, {"name": "harder", "changes": [
                {"at": "/loads/*/inrush_peak_a", "factor": 1.5}, {"at": "/name", "text": "x"}, {"at": "/a", "number": 1}]}]}
+            """;
+
+    private static final String TITLE_TEXT = """
+            {"format": "evenrise-title/1", "client": "Harrow Trust", "site": "Level 2", "number": "17-4", "drawn_by": "AF",
+             "checked_by": "MK", "sheet_prefix": "E", "revisions": [
+               {"revision": "A", "date": "2026-10-02", "what": "first issue"},
+               {"revision": "B", "date": "2026-11-30", "what": "larger feeder", "by": "AF"}]}
             """;
 
     private static final String MAPPING_TEXT = """
