@@ -232,7 +232,7 @@ public final class Browser implements AutoCloseable {
     }
 
     public byte[] print() {
-        return decoded(driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true)));
+        return decoded(driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true, "generateTaggedPDF", false)));
     }
 
     private static byte[] decoded(Map<String, Object> answer) {
