@@ -232,7 +232,8 @@ public final class Browser implements AutoCloseable {
     }
 
     public byte[] print() {
-        return decoded(driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true, "generateTaggedPDF", false)));
+        return decoded(driver.executeCdpCommand(
+                "Page.printToPDF", Map.of("preferCSSPageSize", true, "generateTaggedPDF", false)));
     }
 
     private static byte[] decoded(Map<String, Object> answer) {
