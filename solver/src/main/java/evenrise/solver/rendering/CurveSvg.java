@@ -96,7 +96,7 @@ final class CurveSvg {
                 worst.peakAmps(),
                 worst.phase(),
                 worst.peakAtSeconds(),
-                Plot.LEFT,
+                Plot.LEFT + 8,
                 Plot.TOP - 12);
     }
 

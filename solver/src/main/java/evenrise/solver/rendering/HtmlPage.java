@@ -14,8 +14,8 @@ import java.util.stream.Collectors;
 /** One self-contained page: nothing is loaded from elsewhere, and only its own script may run. */
 public final class HtmlPage {
     private static final List<String> SCRIPT = List.of(
-            "loads", "panels", "moment", "axis", "curves", "lanes", "strip", "player", "pick", "seats", "filter",
-            "tables", "tryout", "keys", "begin");
+            "loads", "panels", "moment", "axis", "traces", "curves", "lanes", "strip", "player", "pick", "seats",
+            "filter", "tables", "tryout", "keys", "begin");
 
     private static final int MOST_FINDINGS = 200;
     private static final int MOST_SCHEDULES_AT_ONCE = 24;

@@ -76,8 +76,14 @@
 
   // By wheel where the drawing has the focus or a key is held, so that nobody who scrolls past is caught; by two fingers; by keys.
   const stage = drawing.parentElement, fingers = new Map();
+  // Where the drawing lies is asked once, not at every movement, until something may have moved it.
+  let box = null;
+  const moved = function () { box = null; };
+  new ResizeObserver(moved).observe(drawing);
+  addEventListener("resize", moved); addEventListener("scroll", moved, { capture: true, passive: true });
   function pointed(event) {
-    const box = drawing.getBoundingClientRect(), x = (event.clientX - box.left) / box.width * plot.width;
+    box = box || drawing.getBoundingClientRect();
+    const x = (event.clientX - box.left) / box.width * plot.width;
     return from + (x - plot.left) / (plot.right - plot.left) * (until - from);
   }
   drawing.addEventListener("wheel", function (event) {
@@ -95,10 +101,10 @@
     if (fingers.size === 2 && fingers.has(event.pointerId)) {
       const before = Array.from(fingers.values());
       fingers.set(event.pointerId, event.clientX);
-      const now = Array.from(fingers.values()), box = drawing.getBoundingClientRect();
+      const now = Array.from(fingers.values());
       const apart = function (two) { return Math.max(20, Math.abs(two[0] - two[1])); };
       closer(pointed({ clientX: (now[0] + now[1]) / 2 }), apart(before) / apart(now));
-      pan((before[0] + before[1] - now[0] - now[1]) / 2 / box.width);
+      pan((before[0] + before[1] - now[0] - now[1]) / 2 / drawing.offsetWidth);
       return;
     }
     if (event.buttons) { ask(pointed(event)); return; }

@@ -1,6 +1,6 @@
   // Which is tight when: every place over the whole time, of its inrush limit or, where none is stated, of the crest of its rating.
   const strip = by("strip-rows"), BINS = 876, ROW = 24, SEEN_ROWS = 24;
-  let stripRows = [], stripSeen = false;
+  let stripRows = [], stripSeen = false, stripNear = false;
   function fullAt(which) {
     const limit = limitOf(which), crest = Math.SQRT2 * nodes[which].rated_a;
     return limit > 0 ? { amps: limit, words: "of " + Number(limit.toFixed(3)) + " A" } : { amps: crest, words: "crest " + Number(crest.toFixed(0)) + " A" };
@@ -32,14 +32,14 @@
     const full = fullAt(row.at).amps, begins = begun(row.at);
     row.used = new Float64Array(BINS);
     nodes[row.at].phases.forEach(function (p) {
-      sweep(seenBy(row.at, p, null), begins.rest_a[p], 0, end, BINS, function (t, v) { const c = Math.min(BINS - 1, Math.floor(BINS * t / end)); if (v / full > row.used[c]) row.used[c] = v / full; });
+      mostOf(traceOf(seenBy(row.at, p, null), begins.rest_a[p], full / PRECISE), BINS, function (c, v) { if (v / full > row.used[c]) row.used[c] = v / full; });
     });
   }
   // Five steps of darkness, so that a step can be told from its neighbour; over the limit in another colour. Rows that
   // are scrolled out of sight wait until they are seen; neighbours of one shade are one stroke.
   let shades = null, above = 0;
   function drawStrip() {
-    if (!stripSeen || !stripRows.length) return;
+    if (!stripNear || !stripRows.length) return;
     if (!shades) { const style = getComputedStyle(strip); shades = [1, 2, 3, 4, 5, 6].map(function (k) { return style.getPropertyValue("--shade" + k); }); }
     const first = Math.max(0, Math.floor(above / ROW) - 1);
     stripRows.slice(first, first + SEEN_ROWS).forEach(drawRow);
@@ -63,7 +63,10 @@
     }
   }
   strip.addEventListener("scroll", function () { above = strip.scrollTop; drawStrip(); }, { passive: true });
-  new IntersectionObserver(function (entries) { if (!stripSeen && entries.some(function (entry) { return entry.isIntersecting; })) { stripSeen = true; measureStrip(); } }, { rootMargin: "300px" }).observe(strip);
+  new IntersectionObserver(function (entries) {
+    stripNear = entries[entries.length - 1].isIntersecting;
+    if (stripNear && !stripSeen) { stripSeen = true; measureStrip(); } else drawStrip();
+  }, { rootMargin: "300px" }).observe(strip);
   strip.addEventListener("click", function (event) {
     const row = event.target.closest(".row"), name = row && row.querySelector("button");
     if (!name) return;
