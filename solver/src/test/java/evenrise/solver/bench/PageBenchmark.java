@@ -36,6 +36,7 @@ final class PageBenchmark {
                     + " drawing.dispatchEvent(new WheelEvent('wheel', { ctrlKey: true, bubbles: true, cancelable: true,"
                     + " clientX: box.left + box.width * 0.6, deltaY: 30 * Math.cos((now - begin) / 700) }));"
                     + " requestAnimationFrame(frame); } requestAnimationFrame(frame);";
+
     private static final String DRAG =
             "const millis = 1000 * arguments[0], done = arguments[2], hand = document.getElementById('time');"
                     + "document.getElementById(arguments[1]).scrollIntoView();"
