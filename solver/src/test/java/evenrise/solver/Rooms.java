@@ -30,6 +30,7 @@ final class Rooms {
             "model.plan",
             "model.intake",
             "model.portfolio",
+            "model.readings",
             "model.estimate",
             "model.electrical",
             "model.electrical.breaker",

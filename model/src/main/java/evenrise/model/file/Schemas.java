@@ -14,6 +14,7 @@ import evenrise.model.plan.PlanMoves;
 import evenrise.model.portfolio.Portfolio;
 import evenrise.model.project.Project;
 import evenrise.model.project.TitleBlock;
+import evenrise.model.readings.SavedReadings;
 
 /**
  * JSON Schema (draft 2020-12) of the files, generated from the records, so that editors complete and check. What needs
@@ -50,6 +51,11 @@ public final class Schemas {
     /** Text of the change file's schema, with a line break at its end. */
     public static String moves() {
         return noted(PlanMoves.class, "evenrise moves", PlanMoves.FORMAT);
+    }
+
+    /** Text of the readings file's schema, with a line break at its end. */
+    public static String readings() {
+        return noted(SavedReadings.class, "evenrise readings", SavedReadings.FORMAT);
     }
 
     /** Text of the mapping file's schema, with a line break at its end. */

@@ -9,10 +9,10 @@ import java.util.OptionalDouble;
 /** Residual-current devices as tested. */
 final class DeviceTests {
     /** Of the rated residual current (IEC 60364-5-53 clause 531.3.2, from memory). */
-    private static final double MOST_LEAKAGE = 0.3;
+    static final double MOST_LEAKAGE = 0.3;
 
     /** At the rated residual current, general type (IEC 61008-1 table 1, from memory). */
-    private static final double MOST_MILLIS = 300;
+    static final double MOST_MILLIS = 300;
 
     private DeviceTests() {}
 

@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
 /** Whole panels, nodes and the supply as measured, beside their limits and beside what their loads come to. */
 final class PlaceTotals {
     /** At 500 V direct, circuits up to 500 V (IEC 60364-6 table 6.1, from memory). */
-    private static final double LEAST_MEGOHMS = 1;
+    static final double LEAST_MEGOHMS = 1;
 
     private final Layout layout;
     private final SiteReadings readings;
@@ -148,7 +148,8 @@ final class PlaceTotals {
     private void total(Point point, PlaceReading reading, Phase phase, double amps) {
         double most = idle.runningAmps(point).getOrDefault(phase, 0.0);
         double least = idle.metered(point).getOrDefault(phase, 0.0);
-        double tolerance = spread(point, phase) + reading.visit().meter().errorAmps(amps);
+        double tolerance = SiteAllowances.spreadAmps(layout, point, phase)
+                + reading.visit().meter().errorAmps(amps);
         if (amps <= most + tolerance && amps >= least - tolerance) {
             return;
         }
@@ -176,17 +177,6 @@ final class PlaceTotals {
                 tolerance,
                 cause,
                 lookAt);
-    }
-
-    /** Of loads one by one, whose deviations are independent. */
-    private double spread(Point point, Phase phase) {
-        double squares = 0;
-        for (NodeLoads.Seen each : layout.nodeLoads().seen(point.index())) {
-            double amps = each.parts()[phase.ordinal()]
-                    * Expectation.idle(each.placement().load()).spreadAmps();
-            squares += amps * amps;
-        }
-        return Math.sqrt(squares);
     }
 
     /** What its loads were measured at one by one, as magnitudes; empty where some were not. */

@@ -12,7 +12,6 @@ import evenrise.solver.commissioning.FilledSheets;
 import evenrise.solver.commissioning.ReadSheets;
 import evenrise.solver.report.RenewalGain;
 import evenrise.solver.table.ReadTable;
-import evenrise.solver.table.TableFileReader;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -94,7 +93,7 @@ final class CommissionJob {
     private ReadSheets read(AuditJob.Subject subject) {
         Map<String, List<ReadTable>> files = new LinkedHashMap<>();
         for (Path each : request.sheets()) {
-            files.put(each.toString(), tables(each));
+            files.put(each.toString(), tables(each, subject));
         }
         ReadSheets read =
                 FilledSheets.read(files, subject.project(), subject.layout().plan(), request.day());
@@ -109,9 +108,10 @@ final class CommissionJob {
         return read;
     }
 
-    private static List<ReadTable> tables(Path file) {
+    private List<ReadTable> tables(Path file, AuditJob.Subject subject) {
         try {
-            return TableFileReader.read(file);
+            return SheetTables.of(
+                    file, subject.read().sha256(), subject.layout().plan(), watch.notes());
         } catch (IOException e) {
             throw new JobFailed(
                     JobFailed.Reason.INPUT,

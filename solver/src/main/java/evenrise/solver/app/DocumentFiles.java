@@ -11,6 +11,8 @@ import evenrise.solver.document.DocumentTable;
 import evenrise.solver.document.Documents;
 import evenrise.solver.document.Handover;
 import evenrise.solver.document.Imprint;
+import evenrise.solver.document.SiteForm;
+import evenrise.solver.rendering.CommissioningPage;
 import evenrise.solver.rendering.DxfFile;
 import evenrise.solver.rendering.HtmlPage;
 import evenrise.solver.rendering.PrintedSheets;
@@ -32,6 +34,7 @@ import java.util.stream.Stream;
 /** Where documents go: a folder that holds those of one run, all of them or all of the run before. */
 final class DocumentFiles {
     private static final String HTML = "plan.html";
+    private static final String READINGS = "readings.html";
     private static final String A4 = "plan-a4.pdf";
     private static final String LETTER = "plan-letter.pdf";
     private static final String WORKBOOK = "plan.xlsx";
@@ -81,7 +84,7 @@ final class DocumentFiles {
 
     /** @throws JobFailed where the documents could not be written, so that nobody waits for what gets lost */
     void refuseWhatIsNotOurs() {
-        refuse(List.of(HTML, A4, LETTER, WORKBOOK, FileSet.MANIFEST));
+        refuse(List.of(HTML, READINGS, A4, LETTER, WORKBOOK, FileSet.MANIFEST));
     }
 
     /** @return the names of what is written */
@@ -98,6 +101,10 @@ final class DocumentFiles {
         Map<String, byte[]> files = new LinkedHashMap<>();
         if (wanted.formats().contains(DocumentFormat.HTML)) {
             files.put(HTML, HtmlPage.of(document).getBytes(StandardCharsets.UTF_8));
+            files.put(
+                    READINGS,
+                    CommissioningPage.of(imprint, SiteForm.of(evaluation.layout()))
+                            .getBytes(StandardCharsets.UTF_8));
         }
         if (wanted.formats().contains(DocumentFormat.PDF)) {
             Map<PrintedSheets.Paper, byte[]> sheets = new PrintedSheets(document, sections)

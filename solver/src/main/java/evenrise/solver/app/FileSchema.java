@@ -22,6 +22,7 @@ public enum FileSchema {
     PROJECT(Schemas::project),
     PLAN(Schemas::plan),
     MOVES(Schemas::moves),
+    READINGS(Schemas::readings),
     SCRIPT(Schemas::script),
     TITLE(Schemas::title),
     MAPPING(Schemas::mapping),

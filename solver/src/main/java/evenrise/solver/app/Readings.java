@@ -8,7 +8,6 @@ import evenrise.solver.commissioning.ReadSheets;
 import evenrise.solver.rework.Measured;
 import evenrise.solver.rework.MeasuredCsv;
 import evenrise.solver.table.ReadTable;
-import evenrise.solver.table.TableFileReader;
 import evenrise.solver.table.TextTable;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,15 +15,19 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /** Reads what was measured: filled commissioning sheets, or a list. */
 final class Readings {
     private Readings() {}
 
-    /** @throws JobFailed that lists every problem */
-    static Measured of(Path file, Project subject, Plan built) {
-        List<ReadTable> tables = tables(file);
+    /**
+     * @param projectSha256 of the subject's file
+     * @throws JobFailed that lists every problem
+     */
+    static Measured of(Path file, Project subject, String projectSha256, Plan built, Consumer<String> note) {
+        List<ReadTable> tables = tables(file, projectSha256, built, note);
         if (FilledSheets.isOurs(tables)) {
             ReadSheets read = FilledSheets.read(Map.of(file.toString(), tables), subject, built, Optional.empty());
             refuse(read.problems().stream());
@@ -43,9 +46,9 @@ final class Readings {
     }
 
     /** None where the reader of lists says better what is wrong. */
-    private static List<ReadTable> tables(Path file) {
+    private static List<ReadTable> tables(Path file, String projectSha256, Plan built, Consumer<String> note) {
         try {
-            return TableFileReader.read(file);
+            return SheetTables.of(file, projectSha256, built, note);
         } catch (IOException e) {
             return List.of();
         }

@@ -41,7 +41,7 @@ final class ReworkStart {
         schedule.ifPresent(this::take);
         this.built = schedule.map(BuiltSchedule::plan).orElseGet(this::plan);
         asked.measured()
-                .map(file -> Readings.of(file, read.value().orElseThrow(), built))
+                .map(file -> Readings.of(file, read.value().orElseThrow(), read.sha256(), built, say))
                 .ifPresent(this::take);
         Inputs.findings(read).forEach(finding -> say.accept(asked.project().name() + ": " + finding));
         List<SpareBreaker> spares =

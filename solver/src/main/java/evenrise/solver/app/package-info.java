@@ -6,6 +6,6 @@
  * library, no others. Everything else, here and in every other package of the solver, is internal and may change with any
  * version; so are the model's packages but for project, plan, event, estimate, scatter, answer, sizing, evaluation and file.
  *
- * <p>May touch model.answer, model.check, model.contract, model.estimate, model.evaluation, model.event, model.file, model.handout, model.intake, model.measured, model.observation, model.plan, model.portfolio, model.project, model.review, model.rules, model.scatter, model.sizing, solver.bounds, solver.commissioning, solver.compare, solver.document, solver.engine, solver.engine.nearby, solver.engine.search, solver.exchange, solver.grid, solver.intake, solver.portfolio, solver.recording, solver.rendering, solver.report, solver.rework, solver.sample, solver.table, solver.tidy.
+ * <p>May touch model.answer, model.check, model.contract, model.estimate, model.evaluation, model.event, model.file, model.handout, model.intake, model.measured, model.observation, model.plan, model.portfolio, model.project, model.readings, model.review, model.rules, model.scatter, model.sizing, solver.bounds, solver.commissioning, solver.compare, solver.document, solver.engine, solver.engine.nearby, solver.engine.search, solver.exchange, solver.grid, solver.intake, solver.portfolio, solver.recording, solver.rendering, solver.report, solver.rework, solver.sample, solver.table, solver.tidy.
  */
 package evenrise.solver.app;

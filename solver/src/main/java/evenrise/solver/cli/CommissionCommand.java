@@ -18,8 +18,8 @@ import picocli.CommandLine.Parameters;
         name = "commission",
         header = "Tell a plant as measured beside its plan.",
         description = {
-            "Reads commissioning sheets that 'report' wrote and somebody filled in, as tables of values or as the workbook,"
-                    + " or a table with the columns load, phase, running_a, idle_a. Says what is other than planned, what"
+            "Reads commissioning sheets that 'report' wrote and somebody filled in, as tables of values, as the workbook or on the page"
+                    + " readings.html, or a table with the columns load, phase, running_a, idle_a. Says what is other than planned, what"
                     + " matters most first, with the likely cause and what to look at; judges limits at measured values;"
                     + " and writes the project with what was measured.",
             "A reading raises what is stated; it lowers it only where --confirm says that the load was in full use."
@@ -42,7 +42,11 @@ final class CommissionCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "PLAN", description = "Plan file.")
     private String plan;
 
-    @Parameters(index = "2..*", arity = "1..*", paramLabel = "SHEET", description = "Filled sheets, .csv or .xlsx.")
+    @Parameters(
+            index = "2..*",
+            arity = "1..*",
+            paramLabel = "SHEET",
+            description = "Filled sheets: .csv, .xlsx, or .json of readings.html.")
     private List<String> sheets;
 
     @Option(names = "--date", paramLabel = "DAY", description = "Day on which was read what states none: 2026-03-14.")

@@ -10,11 +10,12 @@ import java.util.List;
 /**
  * A residual-current device that the project states.
  *
+ * @param panel its panel
  * @param place panel, with slots where it protects a branch
  * @param protects load or panel behind it
  * @param ratedMilliamps its rated residual current
  */
-public record ResidualTest(String place, String protects, double ratedMilliamps) {
+public record ResidualTest(String panel, String place, String protects, double ratedMilliamps) {
     /** IEC 60364-5-53 clause 531.3.2 (from memory): what flows in protective conductors behind one device, in sum. */
     private static final double FRACTION = 0.3;
 
@@ -24,16 +25,16 @@ public record ResidualTest(String place, String protects, double ratedMilliamps)
         for (Panel panel : layout.project().panels()) {
             panel.feeder()
                     .map(Feeder::residualCurrentAmps)
-                    .ifPresent(rated -> rated.ifPresent(
-                            amps -> all.add(new ResidualTest(panel.id(), "panel " + panel.id(), 1000 * amps))));
+                    .ifPresent(rated -> rated.ifPresent(amps ->
+                            all.add(new ResidualTest(panel.id(), panel.id(), "panel " + panel.id(), 1000 * amps))));
         }
         for (PlannedCircuit circuit : PlannedCircuit.along(layout)) {
             layout.index()
                     .load(circuit.load())
                     .flatMap(load -> load.circuit())
                     .map(Circuit::residualCurrentAmps)
-                    .ifPresent(rated -> rated.ifPresent(
-                            amps -> all.add(new ResidualTest(circuit.place(), circuit.load(), 1000 * amps))));
+                    .ifPresent(rated -> rated.ifPresent(amps ->
+                            all.add(new ResidualTest(circuit.panel(), circuit.place(), circuit.load(), 1000 * amps))));
         }
         return all;
     }

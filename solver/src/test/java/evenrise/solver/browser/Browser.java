@@ -217,13 +217,13 @@ public final class Browser implements AutoCloseable {
                 .toList();
     }
 
-    /** Addresses that were asked for since the page was opened, other than the page itself. */
+    /** Addresses that were asked for since the page was opened, other than the page itself and what stands in an address whole. */
     public List<String> requests(Path page) {
         return driver.manage().logs().get("performance").getAll().stream()
                 .map(LogEntry::getMessage)
                 .filter(message -> message.contains("\"Network.requestWillBeSent\""))
                 .map(message -> message.replaceAll("(?s).*?\"request\":\\{.*?\"url\":\"([^\"]*)\".*", "$1"))
-                .filter(address -> !address.equals(page.toUri().toString()) && !address.equals("data:,"))
+                .filter(address -> !address.equals(page.toUri().toString()) && !address.startsWith("data:"))
                 .toList();
     }
 

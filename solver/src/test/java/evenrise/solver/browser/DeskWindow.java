@@ -3,9 +3,7 @@ package evenrise.solver.browser;
 import evenrise.solver.app.Jobs;
 import evenrise.solver.desk.OpenDesk;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -117,17 +115,7 @@ final class DeskWindow implements AutoCloseable {
 
     /** What the checker axe-core finds in the view that is shown: WCAG 2.1, levels A and AA. */
     List<String> barriers() {
-        try (InputStream in = DeskWindow.class.getResourceAsStream("/axe.min.js")) {
-            browser.script(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return ((Collection<?>) browser.scriptThatWaits("const done = arguments[0];"
-                        + "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa'],"
-                        + " resultTypes: ['violations'] }).then(found => done(found.violations.flatMap(each =>"
-                        + " each.nodes.slice(0, 3).map(node => each.id + ': ' + node.target))),"
-                        + " error => done(['failed: ' + error]))"))
-                .stream().map(String.class::cast).toList();
+        return Barriers.of(browser);
     }
 
     @Override

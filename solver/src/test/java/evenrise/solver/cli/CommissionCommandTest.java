@@ -170,6 +170,45 @@ class CommissionCommandTest {
         assertThat(out).contains("it does not draw", "unsafe: voltage");
     }
 
+    /** What the commissioning page saves, of another plan than this. */
+    private static Path saved(String lists) throws IOException {
+        return Files.writeString(
+                Files.createTempFile(folder, "hall", ".readings.json"),
+                "{\"format\": \"evenrise-readings/1\", \"project_sha256\": \"" + "0".repeat(64)
+                        + "\", \"plan_sha256\": \"" + "0".repeat(64) + "\", " + lists + "}");
+    }
+
+    @Test
+    void readsWhatThePageHasSaved() throws IOException {
+        Shell.Result result =
+                commission(saved("\"poles\": [{\"load\": \"main-1\", \"idle_a\": 0.01, \"date\": \"2026-03-14\","
+                        + " \"meter\": \"M1\"}], \"places\": [{\"place\": \"hall\", \"phases\": [{\"phase\": \"A\","
+                        + " \"to_neutral_v\": 280}], \"rotation_right\": false, \"insulation_megohm\": 0.2}],"
+                        + " \"devices\": [{\"place\": \"hall\", \"protects\": \"panel hall\", \"rated_ma\": 30,"
+                        + " \"tripped_at_ma\": 33}], \"meters\": [{\"meter\": \"M1\", \"of_reading_pct\": 2}]"));
+
+        assertThat(result.out().replaceAll("\\s+", " "))
+                .contains(
+                        "it does not draw",
+                        "unsafe: voltage",
+                        "unsafe: insulation",
+                        "another order than planned",
+                        "it trips above its rated residual current");
+        assertThat(result.err()).contains("was made of a plan that places or sets something else");
+        assertThat(result.code()).isEqualTo(ExitCode.RULES_BROKEN);
+    }
+
+    @Test
+    void namesWhatIsWrongWithASavedFile() throws IOException {
+        Shell.Result unknown = commission(saved("\"poles\": [{\"load\": \"main-l\", \"idle_a\": 1}]"));
+        Shell.Result negative = commission(saved("\"poles\": [{\"load\": \"main-1\", \"idle_a\": -1}]"));
+
+        assertThat(unknown.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(unknown.err()).contains("load 'main-l' is not in the project", "Maybe it is 'main-1'");
+        assertThat(negative.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(negative.err()).contains("idle_a");
+    }
+
     @Test
     void takesWholePanelsFromTheirOwnTable() throws IOException {
         Path tests = filled("tests", (panel, header, planned) -> switch (header) {

@@ -41,8 +41,13 @@ class WrittenFilesTest {
     private static final String CASES = "../model/src/test/resources/cases/";
 
     /** What the program reads and never writes. */
-    private static final Set<FileSchema> READ_ALONE =
-            Set.of(FileSchema.SCRIPT, FileSchema.TITLE, FileSchema.PORTFOLIO, FileSchema.MEASURED, FileSchema.MOVES);
+    private static final Set<FileSchema> READ_ALONE = Set.of(
+            FileSchema.SCRIPT,
+            FileSchema.TITLE,
+            FileSchema.PORTFOLIO,
+            FileSchema.MEASURED,
+            FileSchema.MOVES,
+            FileSchema.READINGS);
 
     /** Only boards of one kind of timing need them, or a default gives them; the reader judges that, a schema does not. */
     private static final Set<String> BY_TIMING_OR_DEFAULT =
@@ -153,7 +158,7 @@ class WrittenFilesTest {
     @ParameterizedTest
     @EnumSource(
             value = FileSchema.class,
-            names = {"SCRIPT", "TITLE", "MAPPING", "PORTFOLIO", "MEASURED", "MOVES"},
+            names = {"SCRIPT", "TITLE", "MAPPING", "PORTFOLIO", "MEASURED", "MOVES", "READINGS"},
             mode = EnumSource.Mode.EXCLUDE)
     void noLongerKeepItWithAFieldLessOrOfAnotherType(FileSchema kind) {
         JsonSchema schema = published(kind);
