@@ -11,12 +11,15 @@ import evenrise.solver.document.DocumentTable;
 import evenrise.solver.document.Documents;
 import evenrise.solver.document.Handover;
 import evenrise.solver.document.Imprint;
+import evenrise.solver.document.SheetLanguage;
+import evenrise.solver.document.SheetWords;
 import evenrise.solver.document.SiteForm;
 import evenrise.solver.rendering.CommissioningPage;
 import evenrise.solver.rendering.DxfFile;
 import evenrise.solver.rendering.HtmlPage;
 import evenrise.solver.rendering.PrintedSheets;
 import evenrise.solver.rendering.SheetSection;
+import evenrise.solver.rendering.SiteBooklet;
 import evenrise.solver.rendering.WorkbookFile;
 import evenrise.solver.table.Csv;
 import java.nio.charset.StandardCharsets;
@@ -45,11 +48,14 @@ final class DocumentFiles {
     private final List<Source> inputs;
     private final List<SheetSection> sections;
     private final TitleBlock title;
+    private final LabelFiles labels;
+    private final SheetWords words;
 
     /**
      * @param inputs what the documents are made from, which they never overwrite
      * @param note takes what is left out of account
-     * @throws JobFailed where a section is asked for that there is none of, or the title block is not sound
+     * @throws JobFailed where a section is asked for that there is none of, the title block is not sound, or labels are asked for that
+     *     fit on no sheet
      */
     DocumentFiles(DocumentSet wanted, List<Source> inputs, Consumer<String> note) {
         this.wanted = wanted;
@@ -61,6 +67,15 @@ final class DocumentFiles {
                         .value()
                         .orElseThrow())
                 .orElse(TitleBlock.NONE);
+        this.labels = new LabelFiles(wanted.labels());
+        this.words = SheetWords.in(SheetLanguage.of(wanted.language())
+                .orElseThrow(() -> new JobFailed(
+                        JobFailed.Reason.REQUEST,
+                        "--language is '" + Harmless.shown(wanted.language()) + "', expected of "
+                                + SheetLanguage.ALL.stream()
+                                        .map(SheetLanguage::word)
+                                        .collect(Collectors.joining(", "))
+                                + ".")));
     }
 
     /** In the order of the sheets; all where none is named. */
@@ -111,6 +126,10 @@ final class DocumentFiles {
                     .on(List.of(PrintedSheets.Paper.A4, PrintedSheets.Paper.LETTER));
             files.put(A4, sheets.get(PrintedSheets.Paper.A4));
             files.put(LETTER, sheets.get(PrintedSheets.Paper.LETTER));
+        }
+        files.putAll(labels.of(document, words));
+        if (words.language() != SheetLanguage.EN) {
+            files.put("site-" + words.language().word() + ".pdf", new SiteBooklet(document, words).print());
         }
         if (wanted.formats().contains(DocumentFormat.XLSX)) {
             files.put(WORKBOOK, WorkbookFile.of(document));

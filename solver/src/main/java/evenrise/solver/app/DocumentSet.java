@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param csv how tables of values are written
  * @param sections of the printed sheets, by their words; all where empty
  * @param titleBlock what else stands in the title block of the sheets
+ * @param labels on stock sheets
+ * @param language of site sheets and labels: {@code en}, {@code de}, {@code fr}
  * @since 0.1.0
  */
 public record DocumentSet(
@@ -26,7 +28,9 @@ public record DocumentSet(
         boolean overwrites,
         CsvStyle csv,
         List<String> sections,
-        Optional<Source> titleBlock) {
+        Optional<Source> titleBlock,
+        LabelOrder labels,
+        String language) {
     public DocumentSet {
         formats = List.copyOf(formats);
         sections = List.copyOf(sections);
@@ -42,36 +46,50 @@ public record DocumentSet(
                 false,
                 CsvStyle.USUAL,
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                LabelOrder.NONE,
+                "en");
     }
 
     public DocumentSet withFolder(Path value) {
-        return new DocumentSet(value, formats, revision, date, overwrites, csv, sections, titleBlock);
+        return new DocumentSet(value, formats, revision, date, overwrites, csv, sections, titleBlock, labels, language);
     }
 
     public DocumentSet withFormats(List<DocumentFormat> value) {
-        return new DocumentSet(folder, value, revision, date, overwrites, csv, sections, titleBlock);
+        return new DocumentSet(folder, value, revision, date, overwrites, csv, sections, titleBlock, labels, language);
     }
 
     public DocumentSet withImprint(String newRevision, String newDate) {
-        return new DocumentSet(folder, formats, newRevision, newDate, overwrites, csv, sections, titleBlock);
+        return new DocumentSet(
+                folder, formats, newRevision, newDate, overwrites, csv, sections, titleBlock, labels, language);
     }
 
     public DocumentSet withOverwriting(boolean value) {
-        return new DocumentSet(folder, formats, revision, date, value, csv, sections, titleBlock);
+        return new DocumentSet(folder, formats, revision, date, value, csv, sections, titleBlock, labels, language);
     }
 
     /** Prints those sections alone, named by their words. */
     public DocumentSet withSections(List<String> value) {
-        return new DocumentSet(folder, formats, revision, date, overwrites, csv, value, titleBlock);
+        return new DocumentSet(folder, formats, revision, date, overwrites, csv, value, titleBlock, labels, language);
     }
 
     /** @param value a file of format {@code evenrise-title/1} */
     public DocumentSet withTitleBlock(Source value) {
-        return new DocumentSet(folder, formats, revision, date, overwrites, csv, sections, Optional.of(value));
+        return new DocumentSet(
+                folder, formats, revision, date, overwrites, csv, sections, Optional.of(value), labels, language);
     }
 
     public DocumentSet withCsv(CsvStyle value) {
-        return new DocumentSet(folder, formats, revision, date, overwrites, value, sections, titleBlock);
+        return new DocumentSet(
+                folder, formats, revision, date, overwrites, value, sections, titleBlock, labels, language);
+    }
+
+    public DocumentSet withLabels(LabelOrder value) {
+        return new DocumentSet(folder, formats, revision, date, overwrites, csv, sections, titleBlock, value, language);
+    }
+
+    /** @param value of site sheets and labels: {@code en}, {@code de}, {@code fr} */
+    public DocumentSet withLanguage(String value) {
+        return new DocumentSet(folder, formats, revision, date, overwrites, csv, sections, titleBlock, labels, value);
     }
 }

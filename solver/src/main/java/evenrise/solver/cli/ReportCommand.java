@@ -6,6 +6,7 @@ import evenrise.solver.app.DocumentSet;
 import evenrise.solver.app.Effort;
 import evenrise.solver.app.JobFailed;
 import evenrise.solver.app.Jobs;
+import evenrise.solver.app.LabelOrder;
 import evenrise.solver.app.ReportRequest;
 import evenrise.solver.app.ReportResult;
 import evenrise.solver.app.Source;
@@ -106,6 +107,31 @@ final class ReportCommand implements Callable<Integer> {
     private String titleBlock;
 
     @Option(
+            names = "--labels",
+            paramLabel = "[KIND=]STOCK",
+            description =
+                    "Write labels on stock sheets, too: a4-63.5x38.1 for breakers, cables and control leads, or for"
+                            + " one kind, as cable=a4-70x37, equipment=a4-99.1x67.7. Any stock in millimetres by sheet, label,"
+                            + " columns and rows, left and top margin, gaps: 210x297:70x37:3x8:0x0.5:0x0. May be repeated.")
+    private List<String> labels = List.of();
+
+    @Option(
+            names = "--label-link",
+            paramLabel = "ADDRESS",
+            defaultValue = "plan.html",
+            description = "Where the page lies, for the codes on labels, such as https://example.org/plan.html."
+                    + " Default: plan.html.")
+    private String labelLink;
+
+    @Option(
+            names = "--language",
+            paramLabel = "LANGUAGE",
+            defaultValue = "en",
+            description = "Of labels, and of one more set of site sheets (board settings and landing list): en, de, fr."
+                    + " All else is in English. Default: en.")
+    private String language;
+
+    @Option(
             names = "--trials",
             paramLabel = "N",
             defaultValue = "0",
@@ -132,6 +158,8 @@ final class ReportCommand implements Callable<Integer> {
                 usual.withFormats(formats.stream().map(ReportCommand::format).toList())
                         .withImprint(revision, date == null ? usual.date() : date)
                         .withOverwriting(isForced)
+                        .withLabels(new LabelOrder(labels, labelLink))
+                        .withLanguage(language)
                         .withCsv(new CsvStyle(hasKeys, hasMark)),
                 Optional.ofNullable(against).map(terminal::source),
                 Optional.ofNullable(againstProject).map(terminal::source),

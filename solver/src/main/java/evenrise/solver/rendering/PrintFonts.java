@@ -8,7 +8,9 @@ import java.io.FileInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -38,6 +40,7 @@ final class PrintFonts {
 
     private final List<Face> faces;
     private final Set<Integer> unknown;
+    private final Map<Integer, Double> widths = new HashMap<>();
 
     private PrintFonts(List<Face> faces, Set<Integer> unknown) {
         this.faces = faces;
@@ -78,6 +81,30 @@ final class PrintFonts {
     void addTo(PdfRendererBuilder builder) {
         faces.forEach(face -> builder.useFont(
                 new PDFontSupplier(face.font()), face.family(), face.weight(), FontStyle.NORMAL, false));
+    }
+
+    /** How wide a text is drawn, in its letters' height. */
+    double width(String text, boolean isBold) {
+        double thousandths = text.codePoints()
+                .mapToDouble(sign -> widths.computeIfAbsent(isBold ? -sign : sign, any -> width(sign, isBold)))
+                .sum();
+        return thousandths / 1000;
+    }
+
+    private double width(int sign, boolean isBold) {
+        String letter = Character.toString(sign);
+        for (Face face : faces) {
+            boolean isWanted = face.weight() > 400 == isBold || face.family().startsWith("machine");
+            try {
+                if (isWanted) {
+                    return face.font().getStringWidth(letter);
+                }
+            } catch (IllegalArgumentException | IOException e) {
+                // That font has no such sign: the next one is asked.
+                continue;
+            }
+        }
+        return 1000;
     }
 
     /** Signs that no font knows. */

@@ -53,25 +53,30 @@ final class PrintImprint {
             number(pdf.getPage(i), "page " + (i + 1) + " of " + pages, font);
             first(pdf.getPage(i), font);
         }
+        describe(imprint.project() + ", revision " + imprint.revision(), "en");
+    }
+
+    /** What a reader is told of the whole, and who hears it. */
+    void describe(String title, String language) throws IOException {
         PDDocumentInformation information = new PDDocumentInformation();
-        information.setTitle(imprint.project() + ", revision " + imprint.revision());
+        information.setTitle(title);
         information.setSubject("Project file SHA-256 " + imprint.projectSha256());
         information.setCreator("evenrise " + imprint.version());
         pdf.setDocumentInformation(information);
         pdf.setDocumentId((long) (imprint.projectSha256() + imprint.revision() + imprint.date()).hashCode());
-        pdf.getDocumentCatalog().setLanguage("en");
-        pdf.getDocumentCatalog().setMetadata(metadata(information.getTitle()));
+        pdf.getDocumentCatalog().setLanguage(language);
+        pdf.getDocumentCatalog().setMetadata(metadata(information.getTitle(), language));
         PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
         preferences.setDisplayDocTitle(true);
         pdf.getDocumentCatalog().setViewerPreferences(preferences);
     }
 
     /** That it is made for who hears it, by the standard ISO 14289-1. */
-    private PDMetadata metadata(String title) throws IOException {
+    private PDMetadata metadata(String title, String language) throws IOException {
         XMPMetadata metadata = XMPMetadata.createXMPMetadata();
         DublinCoreSchema core = metadata.createAndAddDublinCoreSchema();
         core.setTitle(title);
-        core.addLanguage("en");
+        core.addLanguage(language);
         XMPSchema accessible = new XMPSchema(metadata, "http://www.aiim.org/pdfua/ns/id/", "pdfuaid", "PDF/UA ID");
         accessible.setIntegerPropertyValue("part", 1);
         metadata.addSchema(accessible);

@@ -6,6 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import evenrise.model.Needs;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.PhasePeak;
+import evenrise.solver.document.LabelKind;
+import evenrise.solver.document.SheetLanguage;
+import evenrise.solver.document.SheetWords;
+import evenrise.solver.document.SiteLabel;
+import evenrise.solver.document.SiteLabels;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -180,6 +185,19 @@ class ZoomedSequenceTest {
 
             assertThat(page.loads(".slots .picked")).containsExactly(load);
             assertThat(page.lit()).contains(load);
+        }
+
+        @Test
+        void onALabelGoesToItsLoad() {
+            DrawnPages.Planned planned = DrawnPages.of("lumen-theatre");
+            SiteLabel label = new SiteLabels(planned.document(), SheetWords.in(SheetLanguage.EN))
+                    .of(LabelKind.BREAKER)
+                    .get(3);
+
+            follow("#" + label.anchor());
+
+            assertThat(page.loads(".slots .picked"))
+                    .containsExactly(label.anchor().substring("load=".length()));
         }
 
         @Test

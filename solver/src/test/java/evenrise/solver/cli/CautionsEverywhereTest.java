@@ -55,6 +55,7 @@ class CautionsEverywhereTest {
         run("plan", PROJECT, "-o", plan, "--moves", "10", "--report", at("documents"));
         run("plan", PROJECT, "-o", at("hall.plan.yaml"), "--moves", "10");
         run("report", PROJECT, plan, "-o", at("report"), "--trials", "20", "--against", plan, "--date", "2026-01-02");
+        run("report", PROJECT, plan, "-o", at("labels"), "--format", "csv", "--labels", "a4-63.5x38.1");
         run("audit", PROJECT, plan, "--typical-inrush-into", at("typical.json"));
         run("pin", PROJECT, plan, "--all", "-o", at("held.json"));
         run("unpin", at("held.json"), "--all", "-o", at("free.yaml"));

@@ -106,6 +106,31 @@ class ReportCommandTest {
     }
 
     @Test
+    void writesLabelsAndSiteSheetsInAnotherLanguageWhereTheyAreAskedFor() {
+        Shell.Result result =
+                report("--format", "csv", "--labels", "a4-63.5x38.1", "--labels", "lead=a4-70x37", "--language", "de");
+
+        assertThat(result.out())
+                .contains("labels-breaker.pdf, labels-cable.pdf, labels-lead.pdf, site-de.pdf")
+                .doesNotContain("labels-equipment");
+    }
+
+    @Test
+    void refusesLabelsThatFitNowhereAndLanguagesThatItDoesNotSpeak() {
+        assertThat(report("--format", "csv", "--labels", "210x297:70x37:4x8:0x0:0x0")
+                        .err())
+                .contains("--labels is '210x297:70x37:4x8:0x0:0x0'", "a4-63.5x38.1");
+        assertThat(report("--format", "csv", "--labels", "door=a4-70x37").err()).contains("breaker, cable, lead");
+        assertThat(report("--format", "csv", "--labels", "equipment=100x100:20x9:2x2:0x0:0x0")
+                        .err())
+                .contains("equipment labels warn");
+        assertThat(report("--format", "csv", "--label-link", "x#y").err()).contains("--label-link is 'x#y'");
+        assertThat(report("--format", "csv", "--language", "la").err())
+                .contains("--language is 'la', expected of en, de, fr.");
+        assertThat(documents).doesNotExist();
+    }
+
+    @Test
     void theBillIsTheSameWhoeverWritesIt() {
         Path bill = folder.resolve("bill.csv");
         new Shell(found).run("bill", HALL, "--csv", bill.toString());

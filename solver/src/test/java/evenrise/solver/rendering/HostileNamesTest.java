@@ -15,6 +15,9 @@ import evenrise.solver.document.Document;
 import evenrise.solver.document.DocumentTable;
 import evenrise.solver.document.Documents;
 import evenrise.solver.document.Imprint;
+import evenrise.solver.document.LabelKind;
+import evenrise.solver.document.SheetLanguage;
+import evenrise.solver.document.SheetWords;
 import evenrise.solver.rework.AnOrderedWork;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -121,6 +124,20 @@ class HostileNamesTest {
         String shown = name.substring(0, Math.min(8, name.length())).replaceAll("[\u202e\u0000\u0007]", "?");
         if (!name.contains(" ") && name.codePoints().allMatch(sign -> sign < 128)) {
             assertThat(String.join(" ", pages)).contains(shown);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void keepsToItsLabel(String name) throws IOException {
+        LabelStock stock = LabelStock.of("a4-38.1x21.2").orElseThrow();
+        LabelSheets sheets = new LabelSheets(document(name, name), SheetWords.in(SheetLanguage.EN), "plan.html");
+        for (LabelKind kind : LabelKind.ALL) {
+            PrintedLabels read = PrintedLabels.read(sheets.of(kind, stock).pdf(), stock);
+
+            assertThat(read.letters())
+                    .isNotEmpty()
+                    .allMatch(each -> read.labelOf(each).isPresent());
         }
     }
 

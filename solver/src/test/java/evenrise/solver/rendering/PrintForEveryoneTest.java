@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import evenrise.solver.browser.DrawnPages;
 import evenrise.solver.document.Document;
+import evenrise.solver.document.LabelKind;
+import evenrise.solver.document.SheetLanguage;
+import evenrise.solver.document.SheetWords;
 import evenrise.solver.rework.AnOrderedWork;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -18,6 +21,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
@@ -57,6 +61,16 @@ class PrintForEveryoneTest {
     @ValueSource(strings = {"fennel-studio", "tin-shed"})
     void smallDemosBreakNothingOfTheStandard(String demo) throws Exception {
         assertThat(faults(sheets(DrawnPages.of(demo).document()))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(LabelKind.class)
+    void labelsBreakNothingOfTheStandard(LabelKind kind) throws Exception {
+        LabelSheets labels =
+                new LabelSheets(DrawnPages.of("tin-shed").document(), SheetWords.in(SheetLanguage.EN), "plan.html");
+
+        assertThat(faults(labels.of(kind, LabelStock.NAMED.get("a4-99.1x67.7")).pdf()))
+                .isEmpty();
     }
 
     @Test
