@@ -105,7 +105,7 @@ public final class LabelSheets {
                         order);
             }
             order.finish();
-            new PrintImprint(pdf, document)
+            new PrintImprint(pdf, document.imprint(), document.headline(), document.isBroken())
                     .describe(document.imprint().project() + ", " + words.say("stock." + kind.word()), language());
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             pdf.save(bytes);

@@ -52,7 +52,7 @@ public final class SiteBooklet {
                 part("sitelanding", Map.of("boards", some), fonts, pdf, order);
             }
             order.finish();
-            new PrintImprint(pdf, document)
+            new PrintImprint(pdf, document.imprint(), document.headline(), document.isBroken())
                     .describe(
                             document.imprint().project() + ", " + words.say("booklet.title"),
                             words.language().word());
@@ -78,7 +78,7 @@ public final class SiteBooklet {
                         "stock.revision",
                         document.imprint().revision(),
                         document.imprint().date()));
-        all.put("margins", PrintedSheets.Margins.of(document.imprint(), words.say("booklet.title")));
+        all.put("margins", PrintedSet.Margins.of(document.imprint(), words.say("booklet.title")));
         Markup.of(fonts.legible(Templates.fill("print/" + template + ".peb", all)))
                 .print(A4, fonts, pdf);
         order.take();
