@@ -13,6 +13,7 @@ import { searchView } from "./search.js";
 import { supposeView } from "./suppose.js";
 import { answersView } from "./answers.js";
 import { keptView } from "./branches.js";
+import { eventsView } from "./events.js";
 
 export const VIEWS = [
   { name: "loads", label: "Lists", begin: listsView, blank: true },
@@ -22,6 +23,7 @@ export const VIEWS = [
   { name: "search", label: "Search", begin: searchView },
   { name: "why", label: "Questions", begin: answersView, redraws: true },
   { name: "suppose", label: "What if", begin: supposeView, redraws: true },
+  { name: "events", label: "Events", begin: eventsView, redraws: true },
   { name: "kept", label: "Kept plans", begin: keptView, redraws: true },
 ];
 

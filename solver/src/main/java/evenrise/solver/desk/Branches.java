@@ -139,6 +139,23 @@ final class Branches {
         return PlanFinisher.timed(now.layout().index(), plan);
     }
 
+    /**
+     * What a file or folder beside the project's file may be called.
+     *
+     * @throws JobFailed where it is something else
+     */
+    static String named(String name) {
+        if (!canBeNamed(name)) {
+            throw refused("nothing here can be called '" + Harmless.shown(Harmless.cut(name, 80))
+                    + "'. Letters, digits, spaces, - and _ make a name.");
+        }
+        return name;
+    }
+
+    static boolean canBeNamed(String name) {
+        return name.matches(NAMES);
+    }
+
     private Path file(String name) {
         if (!name.matches(NAMES)
                 || (name + ENDING).equals(files.plan().getFileName().toString())) {

@@ -13,6 +13,8 @@ final class DeskParts {
                 new WorkRoutes(work), //
                 new TreeWork(desk), //
                 new PracticeHall(desk, jobs), //
+                new RehearsalWork(desk, files, jobs), //
+                new ChanceWork(desk, jobs), //
                 new Supposing(desk, jobs));
     }
 }

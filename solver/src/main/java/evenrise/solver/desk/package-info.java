@@ -3,6 +3,6 @@
  * The only package that serves. What is computed here is computed by the rooms below; what is kept are the contract's files.
  *
  * <p>May touch model.answer, model.contract, model.evaluation, model.event, model.file, model.handout, model.intake, model.plan,
- * model.project, model.review, model.rules, solver.app, solver.document, solver.exchange.
+ * model.project, model.review, model.rules, model.scatter, solver.app, solver.document, solver.exchange.
  */
 package evenrise.solver.desk;

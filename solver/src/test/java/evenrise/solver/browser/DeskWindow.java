@@ -26,15 +26,18 @@ final class DeskWindow implements AutoCloseable {
         this.desk = desk;
     }
 
-    /** On a dataset with a plan kept beside the tests. */
+    /** On a dataset with a plan kept beside the tests, or as it was built. */
     static DeskWindow on(Browser browser, String dataset, Path parent) {
         Path folder = parent.resolve(dataset);
         try {
             Files.createDirectory(folder);
             Files.copy(Path.of("../datasets", dataset, "project.json"), folder.resolve("project.json"));
-            Path plan = Path.of("src/test/resources/pictures", dataset + ".plan.json");
-            if (Files.exists(plan)) {
-                Files.copy(plan, folder.resolve("project.plan.json"));
+            for (Path plan : List.of(
+                    Path.of("src/test/resources/pictures", dataset + ".plan.json"),
+                    Path.of("../datasets", dataset, "built.plan.json"))) {
+                if (Files.exists(plan)) {
+                    Files.copy(plan, folder.resolve("project.plan.json"));
+                }
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -96,7 +99,7 @@ final class DeskWindow implements AutoCloseable {
     /** Waits until what is told begins so. */
     void untilSaid(String words) {
         try {
-            browser.until("document.getElementById('said').textContent.includes('" + words + "')");
+            browser.until("document.getElementById('said').textContent.includes('" + words.replace("'", "\\'") + "')");
         } catch (AssertionError e) {
             throw new AssertionError("said instead: " + said(), e);
         }
@@ -111,6 +114,15 @@ final class DeskWindow implements AutoCloseable {
 
     WebElement button(String words) {
         return browser.element("body").findElement(By.xpath("//button[normalize-space()='" + words + "']"));
+    }
+
+    /** Takes one of what a list of choices offers. */
+    void choose(String selector, String value) {
+        browser.script(
+                "const choice = document.querySelector(arguments[0]); choice.value = arguments[1];"
+                        + "choice.dispatchEvent(new Event('change', { bubbles: true }))",
+                selector,
+                value);
     }
 
     /** What the checker axe-core finds in the view that is shown: WCAG 2.1, levels A and AA. */
