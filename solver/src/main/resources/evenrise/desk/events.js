@@ -68,7 +68,7 @@ export function eventsView() {
   const end = () => Math.max(30, played ? played.end_s * 1.03 : 0, ...rows.map((row) => (row.at || 0) + 10));
   const x = (seconds) => LEFT + (WIDE - LEFT - 12) * seconds / end();
   const when = (i) => rows[i].at ?? (played && played.happened[i] && played.happened[i].at_s) ?? null;
-  const text = (tx, ty, words, anchor = "start") => { const it = draw("text", { x: tx, y: ty, "text-anchor": anchor }); it.textContent = plain(words, 60); return it; };
+  const text = (tx, ty, words, anchor = "start") => { const it = draw("text", { x: tx, y: ty, "text-anchor": anchor }); it.textContent = plain(words, 200); return it; };
 
   function paint() {
     const high = 18 + LANES.length * LANE, all = high + CURVE + 40, focus = document.activeElement && document.activeElement.dataset && document.activeElement.dataset.row;
@@ -82,11 +82,9 @@ export function eventsView() {
     });
     if (played) curve(svg, high + 8);
     let last = 0;
-    rows.forEach((row, i) => {
-      const known = when(i), at = known ?? last + size / 2;
-      last = at;
-      svg.append(mark(svg, row, i, at, known !== null));
-    });
+    const ats = rows.map((row, i) => { last = when(i) ?? last + size / 2; return last; });
+    const levels = wordLevels(ats);
+    rows.forEach((row, i) => svg.append(mark(svg, row, i, ats[i], when(i) !== null, levels[i])));
     svg.append(draw("line", { class: "cursor", id: "cursor", y1: 14, y2: all - 26 }));
     axis.replaceChildren(svg);
     if (focus) { const same = svg.querySelector("[data-row='" + focus + "']"); if (same) same.focus(); }
@@ -94,10 +92,21 @@ export function eventsView() {
 
   const seconds = (svg, event) => { const box = svg.getBoundingClientRect(); return Math.max(0, Math.round(((event.clientX - box.left) * WIDE / box.width - LEFT) / ((WIDE - LEFT - 12) / end()) * 10) / 10); };
 
-  function mark(svg, row, i, at, isKnown) {
+  // Words of marks that stand close go above and below one another; a third one has its words in its title alone.
+  function wordLevels(ats) {
+    const lane = (i) => kind(rows[i].event)[2], reach = (i) => x(ats[i]) + 24 + 7 * told1(rows[i]).length, levels = [];
+    ats.forEach((at, i) => {
+      const near = [...ats.keys()].filter((k) => k !== i && lane(k) === lane(i) && levels[k] !== null && x(ats[k]) < reach(i) && x(at) < reach(k));
+      const isTaken = (level) => near.some((k) => levels[k] === level);
+      levels[i] = near.length === 0 ? 4 : !isTaken(-2) ? -2 : !isTaken(15) ? 15 : null;
+    });
+    return levels;
+  }
+
+  function mark(svg, row, i, at, isKnown, level) {
     const k = LANES.findIndex(([lane]) => lane === kind(row.event)[2]), y = 18 + k * LANE + 14, words = told1(row) + (row.at === undefined || row.at === null ? ", once all is at rest" + (isKnown ? ", here at " + number(at, 1) + " s" : "") : ", " + number(at, 1) + " s");
     const it = draw("g", { class: "happening" + (row.at === undefined || row.at === null ? " floating" : ""), tabindex: "0", role: "slider", "aria-label": told1(row), "aria-valuenow": at, "aria-valuemin": 0, "aria-valuemax": end(), "aria-valuetext": words, data: { row: i } },
-      draw("line", { x1: x(at), x2: x(at), y1: y, y2: 18 + LANES.length * LANE + CURVE }), draw("path", { d: "M" + x(at) + " " + (y - 8) + "l8 8l-8 8l-8-8z" }), text(x(at) + 11, y + 4, told1(row)));
+      draw("line", { x1: x(at), x2: x(at), y1: y, y2: 18 + LANES.length * LANE + CURVE }), draw("path", { d: "M" + x(at) + " " + (y - 8) + "l8 8l-8 8l-8-8z" }), ...(level === null ? [] : [text(x(at) + 11, y + level, told1(row))]));
     const title = draw("title");
     title.textContent = plain(words, 120);
     it.append(title);
@@ -139,14 +148,14 @@ export function eventsView() {
   function curve(svg, top) {
     const readings = played.readings, limit = played.parts.length ? played.parts[0].limit_a : null;
     const most = Math.max(1, limit || 0, ...readings.flatMap((each) => each.bound_a)), y = (amps) => top + CURVE - 14 - (CURVE - 24) * amps / most;
-    svg.append(text(6, top + 12, "A, instantaneous"), text(LEFT - 6, y(most) + 4, number(most, 0), "end"), text(LEFT - 6, y(0) + 4, "0", "end"), draw("line", { class: "grid", x1: LEFT, x2: WIDE, y1: y(0), y2: y(0) }));
+    svg.append(text(6, top + CURVE / 2, "A, instantaneous"), text(LEFT - 6, y(most) + 4, number(most, 0), "end"), text(LEFT - 6, y(0) + 4, "0", "end"), draw("line", { class: "grid", x1: LEFT, x2: WIDE, y1: y(0), y2: y(0) }));
     readings.forEach((phase, k) => {
       svg.append(draw("path", { class: "reach", d: phase.seconds.map((at, i) => "M" + x(at).toFixed(1) + " " + y(phase.drawn_a[i]).toFixed(1) + "V" + y(phase.bound_a[i]).toFixed(1)).join("") }),
         draw("path", { class: "stem p" + k % 3, d: phase.seconds.map((at, i) => "M" + (x(at) + (k - 1) * 1.2).toFixed(1) + " " + y(0).toFixed(1) + "V" + y(phase.drawn_a[i]).toFixed(1)).join("") }));
     });
     if (limit !== null) svg.append(draw("line", { class: "limit", x1: LEFT, x2: WIDE, y1: y(limit), y2: y(limit) }), text(WIDE - 4, y(limit) - 4, "limit " + number(limit, 0) + " A", "end"));
     played.findings.slice(0, 200).forEach((each) => { const it = draw("path", { class: "found-at" + (each.is_broken ? " bad" : ""), d: "M" + (x(each.at_s) - 5) + " " + (top + CURVE + 12) + "h10l-5 -9z" }); it.addEventListener("click", () => jump(each.at_s)); svg.append(it); });
-    svg.append(text(6, top + CURVE + 12, "Findings"), text(LEFT, top + CURVE + 26, "Stems: the current at each instant at which something closes, opens or returns, phase beside phase; pale above: up to the bound. Between them nothing was read."));
+    svg.append(text(6, top + CURVE + 12, "Findings"), text(LEFT, top + CURVE + 26, "Stems: the current where something closes, opens or returns, phases side by side; pale: up to the bound. Nothing is read between."));
   }
 
   function at() { return steps[Number(slider.value)]; }

@@ -38,6 +38,7 @@ class DeskPicturesTest {
         SEARCH("search", "#begin", 1280, "light"),
         QUESTIONS("why", "#answer", 1280, "light"),
         SUPPOSE("suppose", ".supposing .out table", 1280, "light"),
+        EVENTS("events", ".part-list tbody tr", 1280, "light"),
         INTAKE("loads", ".intake", 1280, "light"),
         TREE("tree", ".trunk .point", 1280, "light"),
         SUPPLY("loads", ".grid .body .row", 1280, "dark"),
