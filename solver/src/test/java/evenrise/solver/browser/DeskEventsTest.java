@@ -31,7 +31,7 @@ class DeskEventsTest {
     @BeforeAll
     void openADesk() {
         browser = new Browser();
-        window = DeskWindow.on(browser, "lantern-yard", folder);
+        window = DeskWindow.asBuilt(browser, "lantern-yard", folder);
     }
 
     @AfterAll

@@ -26,18 +26,23 @@ final class DeskWindow implements AutoCloseable {
         this.desk = desk;
     }
 
-    /** On a dataset with a plan kept beside the tests, or as it was built. */
+    /** On a dataset with a plan kept beside the tests, where there is one. */
     static DeskWindow on(Browser browser, String dataset, Path parent) {
+        return on(browser, dataset, Path.of("src/test/resources/pictures", dataset + ".plan.json"), parent);
+    }
+
+    /** On a dataset with its plan as built. */
+    static DeskWindow asBuilt(Browser browser, String dataset, Path parent) {
+        return on(browser, dataset, Path.of("../datasets", dataset, "built.plan.json"), parent);
+    }
+
+    private static DeskWindow on(Browser browser, String dataset, Path plan, Path parent) {
         Path folder = parent.resolve(dataset);
         try {
             Files.createDirectory(folder);
             Files.copy(Path.of("../datasets", dataset, "project.json"), folder.resolve("project.json"));
-            for (Path plan : List.of(
-                    Path.of("src/test/resources/pictures", dataset + ".plan.json"),
-                    Path.of("../datasets", dataset, "built.plan.json"))) {
-                if (Files.exists(plan)) {
-                    Files.copy(plan, folder.resolve("project.plan.json"));
-                }
+            if (Files.exists(plan)) {
+                Files.copy(plan, folder.resolve("project.plan.json"));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
