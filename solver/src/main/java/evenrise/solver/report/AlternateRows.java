@@ -47,8 +47,8 @@ public final class AlternateRows {
                 each -> priceNote(each, hasOneCurrency),
                 hasOneCurrency && all.stream().allMatch(each -> each.unpriced() == 0)));
         if (all.stream().anyMatch(each -> each.range().isPresent())) {
-            rows.add(drawn("Half of drawn prices at most (P50)", all, 50));
-            rows.add(drawn("Nine tenths at most (P90)", all, 90));
+            rows.add(drawn("Cheapest make-up, half of drawn prices at most (P50)", all, 50));
+            rows.add(drawn("Cheapest make-up, nine tenths at most (P90)", all, 90));
         }
         rows.add(row("Peak inrush, A", all, each -> decimal(each.peakInrushAmps()), 1, each -> "", true));
         rows.add(row("All on after, s", all, each -> decimal(each.lastOnSeconds()), 2, each -> "", true));

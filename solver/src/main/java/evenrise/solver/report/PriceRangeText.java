@@ -35,7 +35,7 @@ public final class PriceRangeText {
 
     static final String HOW =
             "Each price is that of the cheapest make-up that counting does not rule out, without a plan of"
-                    + " its own: the true one may be higher. Quantities are drawn apart from each other, from triangles between"
+                    + " its own: the true one may be higher, and the price of one that is chosen may lie outside. Quantities are drawn apart from each other, from triangles between"
                     + " fewest and most with the tip at what is likely.";
 
     /** A row for each quantity, that which the price depends on most first. */

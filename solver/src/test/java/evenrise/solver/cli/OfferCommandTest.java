@@ -114,7 +114,11 @@ class OfferCommandTest {
 
         assertThat(result.out()).contains("A, B, where quantities are open", "P90");
         assertThat(Files.readString(folder.resolve("offer/offer.html")))
-                .contains("Where quantities are open", "<svg", "Core switches", "Nine tenths at most (P90)");
+                .contains(
+                        "Where quantities are open",
+                        "<svg",
+                        "Core switches",
+                        "Cheapest make-up, nine tenths at most (P90)");
     }
 
     @Test
