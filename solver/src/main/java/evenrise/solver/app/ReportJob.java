@@ -20,13 +20,14 @@ final class ReportJob {
         List<Source> inputs = new ArrayList<>(List.of(request.project(), request.plan()));
         request.against().ifPresent(inputs::add);
         request.againstProject().ifPresent(inputs::add);
+        request.catalogue().map(Source::file).ifPresent(inputs::add);
         if (request.againstProject().isPresent() && request.against().isEmpty()) {
             throw new JobFailed(
                     JobFailed.Reason.REQUEST, "an earlier project alone tells nothing: say --against PLAN as well.");
         }
         DocumentFiles files = new DocumentFiles(request.documents(), inputs, watch.notes());
         files.refuseWhatIsNotOurs();
-        AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan(), watch.notes());
+        AuditJob.Subject subject = subject(request, request.project(), request.plan());
         Optional<Plan> earlier =
                 request.against().map(source -> Inputs.earlierPlan(source, subject.project(), watch.notes()));
         Evaluation evaluation = subject.evaluation(earlier);
@@ -39,10 +40,16 @@ final class ReportJob {
                 evaluation, files.write(evaluation, subject.read().sha256(), before, scatter));
     }
 
+    /** With the same prices, earlier or not, so that differences are of the plan. */
+    private AuditJob.Subject subject(ReportRequest request, Source project, Source plan) {
+        return AuditJob.Subject.of(project, plan, watch.notes())
+                .with(read -> SharedPrices.on(read, request.catalogue(), watch.notes()));
+    }
+
     /** The earlier plan judged by its own project, or by this one where none is named. */
     private Evaluation before(ReportRequest request, AuditJob.Subject subject, Plan plan) {
         return request.againstProject()
-                .map(project -> AuditJob.Subject.of(project, request.against().orElseThrow(), watch.notes())
+                .map(project -> subject(request, project, request.against().orElseThrow())
                         .evaluation(Optional.empty()))
                 .orElseGet(() -> Evaluation.of(Layout.of(subject.layout().index(), plan)));
     }

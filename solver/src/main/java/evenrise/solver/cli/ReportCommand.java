@@ -10,6 +10,7 @@ import evenrise.solver.app.LabelOrder;
 import evenrise.solver.app.ReportRequest;
 import evenrise.solver.app.ReportResult;
 import evenrise.solver.app.Source;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -79,6 +80,12 @@ final class ReportCommand implements Callable<Integer> {
             paramLabel = "PROJECT",
             description = "Project of the earlier plan, where that is another.")
     private String againstProject;
+
+    @Option(
+            names = "--catalogue",
+            paramLabel = "PRICES",
+            description = "Prices in the place of the project's own, .csv or .xlsx; 'evenrise catalogue' writes one.")
+    private Path catalogue;
 
     @Option(
             names = "--csv-keys",
@@ -163,6 +170,7 @@ final class ReportCommand implements Callable<Integer> {
                         .withCsv(new CsvStyle(hasKeys, hasMark)),
                 Optional.ofNullable(against).map(terminal::source),
                 Optional.ofNullable(againstProject).map(terminal::source),
+                Optional.ofNullable(catalogue),
                 trials,
                 Effort.USUAL);
         ReportResult result = jobs.report(request, ProgressView.control(terminal));

@@ -35,6 +35,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The documents of one plan say what the plan file says, in every format. */
 class ReportCommandTest {
     private static final String HALL = "../datasets/meridian-hall/project.json";
+    private static final String MILL = "../datasets/copper-mill/project.json";
 
     private static Plan found;
 
@@ -138,6 +139,20 @@ class ReportCommandTest {
         report("--format", "csv");
 
         assertThat(bill).hasSameBinaryContentAs(documents.resolve("bill.csv"));
+    }
+
+    @Test
+    void theBillHasThePricesOfASharedCatalogueWhereOneIsNamed() throws IOException {
+        Path prices = folder.resolve("prices.csv");
+        new Shell(found).run("catalogue", MILL, "-o", prices.toString());
+        Path bill = folder.resolve("bill.csv");
+        new Shell(found).run("bill", HALL, "--catalogue", prices.toString(), "--csv", bill.toString());
+
+        report("--format", "csv", "--catalogue", prices.toString());
+
+        assertThat(bill).hasSameBinaryContentAs(documents.resolve("bill.csv"));
+        new Shell(found).run("bill", HALL, "--csv", bill.toString());
+        assertThat(Files.readAllBytes(bill)).isNotEqualTo(Files.readAllBytes(documents.resolve("bill.csv")));
     }
 
     private Plan plan() {
