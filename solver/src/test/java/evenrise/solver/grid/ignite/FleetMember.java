@@ -59,10 +59,12 @@ final class FleetMember {
                     .orElseThrow(() -> new IllegalStateException("another driver holds the folder"))) {
                 new IgniteGrid(site, System.out::println)
                         .run(open(answers, jobs), (job, answer) -> land(answers, job, answer), new StopSignal());
-                System.out.println("run ended");
             } catch (RuntimeException e) {
                 System.out.println("run failed: " + e.getMessage());
+                continue;
             }
+            // Said once the folder is free again: whoever hears it may hold it next.
+            System.out.println("run ended");
         }
     }
 
