@@ -15,8 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 class PackageIT {
     private static final Path DEMO = Path.of("..", "datasets", "lantern-yard").toAbsolutePath();
     private static final String WITHOUT_PROOFS = "nothing is proven beyond the usual bounds";
-    private static final long MOST_BYTES_WITHOUT_PROOFS = 37_000_000;
-    private static final long MOST_BYTES_WITH_PROOFS = 65_000_000;
+    private static final long MOST_BYTES_WITHOUT_PROOFS = 35_000_000;
+    private static final long MOST_BYTES_WITH_PROOFS = 63_000_000;
     private static final long MOST_BYTES_OF_THE_GRID = 16_000_000;
 
     @TempDir
