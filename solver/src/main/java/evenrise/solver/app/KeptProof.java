@@ -70,9 +70,9 @@ final class KeptProof {
         return earlierAmps;
     }
 
-    /** Another one for each proof that goes on, so that it does not go the same way again. */
-    long seed() {
-        return proofs;
+    /** Another seed for each proof that goes on, so that it does not go the same way again. */
+    long seed(long first) {
+        return first + proofs - 1;
     }
 
     /** Writes it as a whole or not at all; tells once where it cannot. */

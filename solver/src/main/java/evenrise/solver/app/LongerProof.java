@@ -35,7 +35,7 @@ final class LongerProof implements BoundSource.Incumbent {
         this.note = note;
         this.provenAmps = kept.earlierAmps();
         request = new PlanningRequest(
-                layout.project(), Optional.empty(), effort.budget(), kept.seed(), effort.sideBySide());
+                layout.project(), Optional.empty(), effort.budget(), kept.seed(effort.seed()), effort.sideBySide());
         proofs = new Proofs(request, note);
     }
 
@@ -53,6 +53,8 @@ final class LongerProof implements BoundSource.Incumbent {
             Thread.currentThread().interrupt();
         }
         tellOfABetterPlan();
+        // Also where nothing was gained: the next proof is another one.
+        kept.keep(proven());
         Bounds usual = proofs.bounds().orElseGet(() -> ProvenBounds.of(request.project()));
         return usual.withObjective(Math.max(usual.objective(), proven()));
     }

@@ -63,6 +63,9 @@ class AuditCommandTest {
         assertThat(next.err())
                 .contains("which says that 1 proof before this one came to 120.00 A equiv.; that is taken as said,"
                         + " not proven anew.");
+        assertThat(Files.readString(kept))
+                .as("it gained nothing, and is counted: the next one goes another way")
+                .contains("\"proven_objective\": 119.99", "\"proofs\": 2");
     }
 
     /** A bound holds of one project alone. */
