@@ -23,19 +23,23 @@ final class DeskFace {
     /** A file as it is sent. */
     record Piece(String type, byte[] bytes) {}
 
-    private final Map<String, Optional<Piece>> pieces = new ConcurrentHashMap<>();
+    /** Of what is there alone: whoever asks for names that are not fills no memory. */
+    private final Map<String, Piece> pieces = new ConcurrentHashMap<>();
 
     /** Whatever lies in the folder of the jar: a view more is a script more there. */
     Optional<Piece> piece(String path) {
         Matcher name = NAME.matcher(path.equals("/") ? "/index.html" : path);
-        return name.matches() ? pieces.computeIfAbsent(name.group(1), DeskFace::read) : Optional.empty();
+        return name.matches()
+                ? Optional.ofNullable(pieces.computeIfAbsent(name.group(1), DeskFace::read))
+                : Optional.empty();
     }
 
-    private static Optional<Piece> read(String name) {
+    /** Null where it is not there, which no map keeps. */
+    private static Piece read(String name) {
         try (InputStream in = DeskFace.class.getResourceAsStream(FOLDER + name)) {
             return in == null
-                    ? Optional.empty()
-                    : Optional.of(new Piece(TYPES.get(name.substring(name.lastIndexOf('.') + 1)), in.readAllBytes()));
+                    ? null
+                    : new Piece(TYPES.get(name.substring(name.lastIndexOf('.') + 1)), in.readAllBytes());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
