@@ -26,8 +26,6 @@ const HELP = {
   why: ["Why a load is where it is and where else it could be, what a rule asks and where it is broken, what makes the peak."],
   suppose: ["Nothing here changes the plan: room for one more load, what each point carries in each scene, what happens in an emergency or when the mains fail, the plant with something otherwise."],
   events: ["A click into a lane lets something happen there. Drag a mark, or move it with the arrows, a second a press, ten with Shift; Delete takes it out. It is played at once, and each finding leads to its moment.", "“By chance” draws many switch-ons and shows the percentiles of their peaks. An emergency input is no life-safety system."],
-  documents: ["Every sheet as it will be written, before it is. Choose sections, fill in the title block, mark what has changed since an issued revision; then write it all into the folder."],
-  portfolio: ["Projects planned many times by “evenrise portfolio” into this folder, best plans side by side; any of them can be opened."],
   kept: ["A plan that is kept is a file in the folder. Opening one puts it on the desk; Undo brings back what was there.", "“Take in a change file” takes what somebody has tried on the page that you mailed."],
 };
 

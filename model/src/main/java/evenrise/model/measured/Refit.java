@@ -16,8 +16,9 @@ import java.util.function.Predicate;
 /**
  * Takes readings into a project. A field then holds the greatest reading over the poles with all that it may be off by on
  * top, so that whatever is summed from it stays a bound. It is lowered only where somebody confirms that the load was in
- * full use, never below what an earlier visit read, never by a load that did not draw, and never by a peak: that depends on the moment of closing, and
- * another closing may bring more. What the field said, and whether that was guessed, stays beside it.
+ * full use, never below what an earlier visit read, never by a load that did not draw, and never by a peak: that depends on
+ * the moment of closing, and another closing may bring more. What the field said, and whether that was guessed, stays
+ * beside it.
  */
 public final class Refit {
     private final SiteReadings readings;
