@@ -1,15 +1,11 @@
 package evenrise.solver.rendering;
 
-import com.openhtmltopdf.util.XRLog;
 import evenrise.solver.document.Document;
 import evenrise.solver.document.LabelKind;
 import evenrise.solver.document.SheetLanguage;
 import evenrise.solver.document.SheetWords;
 import evenrise.solver.document.SiteLabel;
 import evenrise.solver.document.SiteLabels;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +13,6 @@ import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
-import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** Labels on stock sheets, as PDF. The first page is for plain paper: what to do with the others, and the cautions. */
 public final class LabelSheets {
@@ -54,65 +49,52 @@ public final class LabelSheets {
         this.address = address;
     }
 
-    /** How many there are to be of a kind. */
-    public int count(LabelKind kind) {
-        return labels.of(kind).size();
-    }
-
     public Printed of(LabelKind kind, LabelStock stock) {
         List<SiteLabel> all = labels.of(kind);
-        XRLog.setLoggingEnabled(false);
-        try (PDDocument pdf = new PDDocument()) {
-            PrintFonts fonts = PrintFonts.in(pdf, signs(all));
-            ReadingOrder order = new ReadingOrder(pdf);
-            List<FittedLabel> fitted = all.stream()
-                    .map(each -> FittedLabel.of(each, stock, link(each), fonts))
-                    .toList();
-            int cut = (int) fitted.stream().filter(each -> !each.isWhole()).count();
-            int without =
-                    (int) fitted.stream().filter(each -> each.code().isEmpty()).count();
-            print(cover(kind, stock, all.size(), cut, without, fonts), "stockcover", plain(stock), fonts, pdf, order);
-            List<List<Placed>> sheets = PrintSections.chunks(fitted, stock.onASheet()).stream()
+        List<FittedLabel> fitted = new ArrayList<>();
+        byte[] pdf = LooseSheets.of(document, words.say("stock." + kind.word()), language(), signs(all), sheets -> {
+            all.forEach(each -> fitted.add(FittedLabel.of(each, stock, link(each), sheets.fonts())));
+            sheets.print("stockcover", cover(kind, stock, fitted, sheets.fonts()), plain(stock));
+            List<List<Placed>> placed = PrintSections.chunks(fitted, stock.onASheet()).stream()
                     .map(sheet -> placed(sheet, stock))
                     .toList();
-            for (List<List<Placed>> some : PrintSections.chunks(sheets, SHEETS_AT_ONCE)) {
-                print(
-                        Map.of(
-                                "sheets",
-                                some,
-                                "document",
-                                document,
-                                "family",
-                                fonts.family(),
-                                "language",
-                                language(),
-                                "width",
-                                written(stock.labelWidth()),
-                                "height",
-                                written(stock.labelHeight()),
-                                "inner",
-                                written(stock.labelWidth() - 2 * FittedLabel.EDGE),
-                                "sheetWidth",
-                                written(stock.sheetWidth()),
-                                "sheetHeight",
-                                written(stock.sheetHeight() - 0.3),
-                                "edge",
-                                written(FittedLabel.EDGE)),
-                        "stock",
-                        paper(stock),
-                        fonts,
-                        pdf,
-                        order);
+            for (List<List<Placed>> some : PrintSections.chunks(placed, SHEETS_AT_ONCE)) {
+                sheets.print("stock", stockValues(stock, some, sheets.fonts()), paper(stock));
             }
-            order.finish();
-            new PrintImprint(pdf, document.imprint(), document.headline(), document.isBroken())
-                    .describe(document.imprint().project() + ", " + words.say("stock." + kind.word()), language());
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            pdf.save(bytes);
-            return new Printed(bytes.toByteArray(), all.size(), cut, without);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        });
+        return new Printed(pdf, all.size(), cut(fitted), withoutCode(fitted));
+    }
+
+    private static int cut(List<FittedLabel> fitted) {
+        return (int) fitted.stream().filter(each -> !each.isWhole()).count();
+    }
+
+    private static int withoutCode(List<FittedLabel> fitted) {
+        return (int) fitted.stream().filter(each -> each.code().isEmpty()).count();
+    }
+
+    private Map<String, Object> stockValues(LabelStock stock, List<List<Placed>> sheets, PrintFonts fonts) {
+        return Map.of(
+                "sheets",
+                sheets,
+                "document",
+                document,
+                "family",
+                fonts.family(),
+                "language",
+                language(),
+                "width",
+                written(stock.labelWidth()),
+                "height",
+                written(stock.labelHeight()),
+                "inner",
+                written(stock.labelWidth() - 2 * FittedLabel.EDGE),
+                "sheetWidth",
+                written(stock.sheetWidth()),
+                "sheetHeight",
+                written(stock.sheetHeight() - 0.3),
+                "edge",
+                written(FittedLabel.EDGE));
     }
 
     /** What its code leads to. */
@@ -129,12 +111,13 @@ public final class LabelSheets {
         document.imprint().project().codePoints().forEach(signs::add);
         all.forEach(
                 label -> label.lines().forEach(line -> line.text().codePoints().forEach(signs::add)));
-        signs.removeIf(Character::isWhitespace);
         return signs;
     }
 
-    private Map<String, Object> cover(
-            LabelKind kind, LabelStock stock, int count, int cut, int without, PrintFonts fonts) {
+    private Map<String, Object> cover(LabelKind kind, LabelStock stock, List<FittedLabel> fitted, PrintFonts fonts) {
+        int count = fitted.size();
+        int cut = cut(fitted);
+        int without = withoutCode(fitted);
         List<String> said = new ArrayList<>();
         said.add(words.say("stock.count", count, (count + stock.onASheet() - 1) / stock.onASheet(), stock.onASheet()));
         said.add(words.say(
@@ -170,19 +153,6 @@ public final class LabelSheets {
                 "said", said,
                 "cautionsTitle", words.say("stock.cautions"),
                 "cautions", words.cautions());
-    }
-
-    private static void print(
-            Map<String, Object> values,
-            String template,
-            String paper,
-            PrintFonts fonts,
-            PDDocument pdf,
-            ReadingOrder order)
-            throws IOException {
-        Markup.of(fonts.legible(Templates.fill("print/" + template + ".peb", values)))
-                .print(paper, fonts, pdf);
-        order.take();
     }
 
     private static String paper(LabelStock stock) {

@@ -1,14 +1,11 @@
 package evenrise.solver.rendering;
 
-import com.openhtmltopdf.util.XRLog;
 import evenrise.solver.document.Document;
 import evenrise.solver.document.PlannedCircuit;
 import evenrise.solver.document.SheetLanguage;
 import evenrise.solver.document.SheetWords;
 import evenrise.solver.report.BoardUse;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -17,7 +14,6 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** Board settings and landing lists in another language, as a set of its own: nothing in it is left in English by chance. */
 public final class SiteBooklet {
@@ -39,37 +35,22 @@ public final class SiteBooklet {
     }
 
     public byte[] print() {
-        XRLog.setLoggingEnabled(false);
-        ShownTables shown = new ShownTables();
-        SortedSet<Integer> signs = UsedCharacters.of(document, shown);
+        SortedSet<Integer> signs = UsedCharacters.of(document, new ShownTables());
         words.all().values().forEach(text -> text.codePoints().forEach(signs::add));
-        signs.removeIf(Character::isWhitespace);
-        try (PDDocument pdf = new PDDocument()) {
-            PrintFonts fonts = PrintFonts.in(pdf, signs);
-            ReadingOrder order = new ReadingOrder(pdf);
-            part("site", Map.of("cautions", words.cautions(), "settings", settings()), fonts, pdf, order);
-            for (List<Landing> some : PrintSections.chunks(landing(), PrintSections.ROWS / 20)) {
-                part("sitelanding", Map.of("boards", some), fonts, pdf, order);
-            }
-            order.finish();
-            new PrintImprint(pdf, document.imprint(), document.headline(), document.isBroken())
-                    .describe(
-                            document.imprint().project() + ", " + words.say("booklet.title"),
-                            words.language().word());
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            pdf.save(bytes);
-            return bytes.toByteArray();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return LooseSheets.of(
+                document, words.say("booklet.title"), words.language().word(), signs, sheets -> {
+                    part("site", Map.of("cautions", words.cautions(), "settings", settings()), sheets);
+                    for (List<Landing> some : PrintSections.chunks(landing(), PrintSections.ROWS / 20)) {
+                        part("sitelanding", Map.of("boards", some), sheets);
+                    }
+                });
     }
 
-    private void part(String template, Map<String, Object> values, PrintFonts fonts, PDDocument pdf, ReadingOrder order)
-            throws IOException {
+    private void part(String template, Map<String, Object> values, LooseSheets sheets) throws IOException {
         Map<String, Object> all = new HashMap<>(values);
         all.put("document", document);
         all.put("w", words.all());
-        all.put("family", fonts.family());
+        all.put("family", sheets.fonts().family());
         all.put("language", words.language().word());
         all.put("isTranslated", words.language() != SheetLanguage.EN);
         all.put(
@@ -79,9 +60,7 @@ public final class SiteBooklet {
                         document.imprint().revision(),
                         document.imprint().date()));
         all.put("margins", PrintedSet.Margins.of(document.imprint(), words.say("booklet.title")));
-        Markup.of(fonts.legible(Templates.fill("print/" + template + ".peb", all)))
-                .print(A4, fonts, pdf);
-        order.take();
+        sheets.print(template, all, A4);
     }
 
     /** A row a board, with figures as the English sheets have them. */
