@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.github.victools.jsonschema.generator.SchemaGenerator;
 import evenrise.model.event.EventScript;
 import evenrise.model.intake.Mapping;
+import evenrise.model.intake.Recorders;
 import evenrise.model.plan.Cautions;
 import evenrise.model.plan.Plan;
 import evenrise.model.plan.PlanMoves;
@@ -46,6 +47,11 @@ public final class Schemas {
     /** Text of the schema of a title block, with a line break at its end. */
     public static String title() {
         return noted(TitleBlock.class, "evenrise title block", TitleBlock.FORMAT);
+    }
+
+    /** Text of the schema of what was said of recordings, with a line break at its end. */
+    public static String recorders() {
+        return noted(Recorders.class, "evenrise recorders", Recorders.FORMAT);
     }
 
     /** Text of the change file's schema, with a line break at its end. */

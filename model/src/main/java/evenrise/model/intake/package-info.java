@@ -1,5 +1,5 @@
 /**
- * Records of the mapping file: which header of an equipment list means what.
+ * Records of the mapping files: which header of an equipment list, or of a recording, means what.
  *
  * <p>May touch model.contract, model.project.
  */

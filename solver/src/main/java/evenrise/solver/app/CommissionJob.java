@@ -4,7 +4,9 @@ import evenrise.model.contract.Harmless;
 import evenrise.model.contract.Phrase;
 import evenrise.model.file.Format;
 import evenrise.model.file.ProjectFile;
+import evenrise.model.intake.RecorderColumns;
 import evenrise.model.measured.MeasuredPlant;
+import evenrise.model.measured.SiteReadings;
 import evenrise.model.project.Load;
 import evenrise.model.project.Project;
 import evenrise.solver.bounds.ProvenBounds;
@@ -36,6 +38,9 @@ final class CommissionJob {
     }
 
     CommissionResult run() {
+        if (request.sheets().isEmpty() && request.recording().isEmpty()) {
+            throw new JobFailed(JobFailed.Reason.REQUEST, "give filled sheets, or a recorded start with --recording.");
+        }
         List<Source> inputs = new ArrayList<>(List.of(request.project(), request.plan()));
         request.sheets().forEach(each -> inputs.add(Source.file(each)));
         request.recording().ifPresent(each -> inputs.add(Source.file(each.file())));
@@ -46,12 +51,12 @@ final class CommissionJob {
         refuseUnknown(subject.project());
         ReadSheets read = read(subject);
         Optional<RecordedPlant> recorded =
-                request.recording().map(each -> RecordedPlant.of(subject.layout(), each, request.day()));
+                request.recording().map(each -> RecordedPlant.of(subject.layout(), each, said(each)));
         watch.at(Stage.JUDGING);
         MeasuredPlant plant = MeasuredPlant.of(
                 subject.layout(),
                 read.readings(),
-                recorded.map(RecordedPlant::discrepancies).orElse(List.of()),
+                recorded.map(each -> each.discrepancies(request.day())).orElse(List.of()),
                 this::isConfirmed);
         watch.at(Stage.BOUNDS);
         RenewalGain gain = RenewalGain.of(
@@ -71,7 +76,14 @@ final class CommissionJob {
         List<String> written = record.map(
                         each -> each.write(subject, plant, gain, read.readings().dates(), files, recorded, notes))
                 .orElse(List.of());
-        return new CommissionResult(plant, gain, notes, written);
+        return new CommissionResult(plant, gain, recorded, notes, written);
+    }
+
+    private List<RecorderColumns> said(CommissionRequest.Recorded recorded) {
+        List<RecorderColumns> said = new ArrayList<>(recorded.columns());
+        said.addAll(
+                RecorderBook.besides(request.project().path(), watch.notes()).with(Optional.empty()));
+        return said;
     }
 
     private boolean isConfirmed(String load) {
@@ -91,6 +103,9 @@ final class CommissionJob {
     }
 
     private ReadSheets read(AuditJob.Subject subject) {
+        if (request.sheets().isEmpty() && request.recording().isPresent()) {
+            return new ReadSheets(SiteReadings.NONE, List.of(), List.of());
+        }
         Map<String, List<ReadTable>> files = new LinkedHashMap<>();
         for (Path each : request.sheets()) {
             files.put(each.toString(), tables(each, subject));

@@ -1,5 +1,6 @@
 package evenrise.solver.app;
 
+import evenrise.model.intake.RecorderColumns;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -8,7 +9,7 @@ import java.util.Set;
 /**
  * Filled commissioning sheets are to be told beside a plan, and taken into its project.
  *
- * @param sheets tables of values or workbooks
+ * @param sheets tables of values or workbooks; none where a recording is all that there is
  * @param day on which was read what states none, as ISO 8601 has it
  * @param confirmed loads, by id, of which somebody confirms that readings were at full use
  * @param confirmsAll whether that holds of all loads
@@ -32,8 +33,13 @@ public record CommissionRequest(
      *
      * @param at id of the panel or node that was recorded; empty for the supply
      * @param system whose command was given; empty where the plant has no systems
+     * @param columns which of a table's columns are what, as somebody has said, beside what is kept with the project
      */
-    public record Recorded(Path file, Optional<String> at, Optional<String> system) {}
+    public record Recorded(Path file, Optional<String> at, Optional<String> system, List<RecorderColumns> columns) {
+        public Recorded {
+            columns = List.copyOf(columns);
+        }
+    }
 
     public CommissionRequest {
         sheets = List.copyOf(sheets);

@@ -4,6 +4,7 @@ import evenrise.model.measured.MeasuredPlant;
 import evenrise.solver.report.MeasuredPlantText;
 import evenrise.solver.report.RenewalGain;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A plant as measured beside its plan.
@@ -13,12 +14,19 @@ import java.util.List;
 public final class CommissionResult implements Listing {
     private final MeasuredPlant plant;
     private final RenewalGain gain;
+    private final Optional<RecordedPlant> recorded;
     private final List<String> notes;
     private final List<String> written;
 
-    CommissionResult(MeasuredPlant plant, RenewalGain gain, List<String> notes, List<String> written) {
+    CommissionResult(
+            MeasuredPlant plant,
+            RenewalGain gain,
+            Optional<RecordedPlant> recorded,
+            List<String> notes,
+            List<String> written) {
         this.plant = plant;
         this.gain = gain;
+        this.recorded = recorded;
         this.notes = List.copyOf(notes);
         this.written = List.copyOf(written);
     }
@@ -26,6 +34,21 @@ public final class CommissionResult implements Listing {
     /** What was found. */
     public MeasuredPlant plant() {
         return plant;
+    }
+
+    /** What a recorded start says; empty where there is none. */
+    public Optional<RecordedPlant> recorded() {
+        return recorded;
+    }
+
+    /** What was taken in a way that somebody should know of. */
+    public List<String> notes() {
+        return notes;
+    }
+
+    /** What a rework could gain, in sentences. */
+    public List<String> gain() {
+        return gain.lines();
     }
 
     /** Names of the files of the record; none where none was asked for. */

@@ -26,6 +26,7 @@ public enum FileSchema {
     SCRIPT(Schemas::script),
     TITLE(Schemas::title),
     MAPPING(Schemas::mapping),
+    RECORDERS(Schemas::recorders),
     PORTFOLIO(Schemas::portfolio),
     AUDIT(() -> Schemas.sheet(AuditFile.class, "evenrise audit", AuditFile.FORMAT)),
     EXPLANATION(() -> Schemas.sheet(ExplanationFile.class, "evenrise explanation", ExplanationFile.FORMAT)),

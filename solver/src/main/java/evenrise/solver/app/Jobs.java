@@ -1,5 +1,6 @@
 package evenrise.solver.app;
 
+import evenrise.model.intake.RecorderColumns;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.report.PlanDifferenceText;
@@ -213,6 +214,23 @@ public final class Jobs {
     /** Tells a recorded start beside a plan. */
     public ObserveResult observe(ObserveRequest request, JobControl control) {
         return watched(control, watch -> new ObserveJob(watch).run(request));
+    }
+
+    /**
+     * The columns of a recorded table, and how each is read; none where the file says itself what is in it.
+     *
+     * @param project beside whose file it is kept what was said of columns
+     */
+    public RecordedColumnsResult recordedColumns(Path recording, Path project) {
+        return watched(JobControl.NONE, watch -> RecordedColumnsResult.of(recording, project, watch.notes()));
+    }
+
+    /** Keeps beside a project's file which columns of recordings with such headers are what. */
+    public void keepColumns(Path project, RecorderColumns said) {
+        watched(JobControl.NONE, watch -> {
+            RecorderBook.besides(Optional.of(project), watch.notes()).keep(said);
+            return said;
+        });
     }
 
     /** Tells a plant as measured beside its plan, and takes what was measured into its project. */

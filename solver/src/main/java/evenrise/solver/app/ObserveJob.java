@@ -2,6 +2,7 @@ package evenrise.solver.app;
 
 import evenrise.model.contract.Harmless;
 import evenrise.model.contract.Phrase;
+import evenrise.model.intake.RecorderColumns;
 import evenrise.model.observation.Observation;
 import evenrise.model.observation.Observer;
 import evenrise.model.observation.Recording;
@@ -33,13 +34,17 @@ final class ObserveJob {
         Layout layout = Layout.of(project, plan);
         Distribution.Point point = point(layout.distribution(), request.at());
         Optional<String> system = system(project, request.system());
-        RecordingCsv.Read read = read(request.recording(), project, request.from(), request.to());
+        RecorderBook book = RecorderBook.besides(request.project().path(), watch.notes());
+        List<RecorderColumns> said = book.with(request.columns());
+        RecordingCsv.Read read = read(request.recording(), said, project, request.from(), request.to());
+        request.columns().ifPresent(book::keep);
         Recording recording = read.recording().orElseThrow();
         watch.at(Stage.JUDGING);
         try {
             Observation seen = Observer.of(layout, point.index(), system, recording);
-            List<WaveStart> waves =
-                    read.isWave() && seen.isRecognised() ? WaveStarts.of(layout, seen, request.recording()) : List.of();
+            List<WaveStart> waves = read.isWave() && seen.isRecognised()
+                    ? WaveStarts.of(layout, seen, request.recording(), said)
+                    : List.of();
             return new ObserveResult(seen, waves, point.label(), read.columns());
         } catch (IllegalArgumentException e) {
             throw new JobFailed(JobFailed.Reason.REQUEST, e.getMessage());
@@ -73,11 +78,13 @@ final class ObserveJob {
     }
 
     /** @throws JobFailed that says what is wrong with it */
-    static RecordingCsv.Read read(Path file, Project project, Optional<String> from, Optional<String> to) {
+    static RecordingCsv.Read read(
+            Path file, List<RecorderColumns> said, Project project, Optional<String> from, Optional<String> to) {
         String shown = "'" + Harmless.shown(file.toString()) + "'";
         try {
             RecordingCsv.Read read = RecordingFile.read(
                     file,
+                    said,
                     project.supply().frequencyHertz(),
                     moment(from, Double.NEGATIVE_INFINITY),
                     moment(to, Double.POSITIVE_INFINITY));

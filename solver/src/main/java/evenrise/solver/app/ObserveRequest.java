@@ -1,5 +1,6 @@
 package evenrise.solver.app;
 
+import evenrise.model.intake.RecorderColumns;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -11,6 +12,7 @@ import java.util.Optional;
  * @param system whose command was given; empty where the plant has no systems
  * @param from what is before is left out, by the recorder's clock as the recording writes it
  * @param to what is after is left out
+ * @param columns which of a table's columns are what, where their headers do not tell; it is kept beside the project
  * @since 0.1.0
  */
 public record ObserveRequest(
@@ -20,4 +22,5 @@ public record ObserveRequest(
         Optional<String> at,
         Optional<String> system,
         Optional<String> from,
-        Optional<String> to) {}
+        Optional<String> to,
+        Optional<RecorderColumns> columns) {}

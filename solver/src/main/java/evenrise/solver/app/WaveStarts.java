@@ -1,6 +1,7 @@
 package evenrise.solver.app;
 
 import evenrise.model.contract.Harmless;
+import evenrise.model.intake.RecorderColumns;
 import evenrise.model.observation.InrushFit;
 import evenrise.model.observation.Observation;
 import evenrise.model.observation.ObservedStart;
@@ -24,7 +25,7 @@ final class WaveStarts {
 
     private WaveStarts() {}
 
-    static List<WaveStart> of(Layout layout, Observation seen, Path file) {
+    static List<WaveStart> of(Layout layout, Observation seen, Path file, List<RecorderColumns> said) {
         double period = 1 / layout.project().supply().frequencyHertz();
         List<ObservedStart> all = seen.starts().stream()
                 .filter(each -> each.recorded().isPresent())
@@ -46,7 +47,7 @@ final class WaveStarts {
             }
         }
         List<WaveStart> found = new ArrayList<>();
-        List<RecordedWave> waves = waves(file, spans);
+        List<RecordedWave> waves = waves(file, said, spans);
         for (int i = 0; i < waves.size(); i++) {
             ObservedStart start = alone.get(i);
             Load load = layout.placement(start.expected().loads().get(0))
@@ -70,9 +71,9 @@ final class WaveStarts {
         return found;
     }
 
-    private static List<RecordedWave> waves(Path file, List<double[]> spans) {
+    private static List<RecordedWave> waves(Path file, List<RecorderColumns> said, List<double[]> spans) {
         try {
-            return RecordingFile.waves(file, spans);
+            return RecordingFile.waves(file, said, spans);
         } catch (IOException e) {
             throw new JobFailed(
                     JobFailed.Reason.INPUT,

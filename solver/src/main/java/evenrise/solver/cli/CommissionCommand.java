@@ -44,10 +44,10 @@ final class CommissionCommand implements Callable<Integer> {
 
     @Parameters(
             index = "2..*",
-            arity = "1..*",
+            arity = "0..*",
             paramLabel = "SHEET",
-            description = "Filled sheets: .csv, .xlsx, or .json of readings.html.")
-    private List<String> sheets;
+            description = "Filled sheets: .csv, .xlsx, or .json of readings.html. None where --recording is all.")
+    private List<String> sheets = List.of();
 
     @Option(names = "--date", paramLabel = "DAY", description = "Day on which was read what states none: 2026-03-14.")
     private String day;
@@ -115,7 +115,10 @@ final class CommissionCommand implements Callable<Integer> {
                         Optional.ofNullable(into).map(Source::path),
                         Optional.ofNullable(recording)
                                 .map(file -> new CommissionRequest.Recorded(
-                                        Source.path(file), Optional.ofNullable(at), Optional.ofNullable(system))),
+                                        Source.path(file),
+                                        Optional.ofNullable(at),
+                                        Optional.ofNullable(system),
+                                        List.of())),
                         Optional.ofNullable(output).map(this::record)),
                 ProgressView.control(terminal));
         terminal.print(terminal.out(), result.text(terminal.outStyle(isFull)));

@@ -1,10 +1,15 @@
 package evenrise.solver.cli;
 
+import evenrise.model.intake.RecorderColumns;
+import evenrise.solver.app.JobFailed;
 import evenrise.solver.app.Jobs;
 import evenrise.solver.app.ObserveRequest;
 import evenrise.solver.app.ObserveResult;
+import evenrise.solver.app.SaidColumns;
 import evenrise.solver.app.Source;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -24,7 +29,8 @@ import picocli.CommandLine.Parameters;
         footer = {
             "%nExamples:",
             "  evenrise observe hall.project.json hall.plan.json start.csv",
-            "  evenrise observe hall.project.json hall.plan.json dp1.csv --at DP1 --all"
+            "  evenrise observe hall.project.json hall.plan.json dp1.csv --at DP1 --all",
+            "  evenrise observe hall.project.json hall.plan.json log.csv --column time=Zeitpunkt --column \"A=Kanal 1\""
         })
 final class ObserveCommand implements Callable<Integer> {
     private final Terminal terminal;
@@ -57,6 +63,28 @@ final class ObserveCommand implements Callable<Integer> {
     @Option(names = "--to", paramLabel = "MOMENT", description = "Leave out what is after, likewise.")
     private String to;
 
+    @Option(
+            names = "--column",
+            paramLabel = "MEANING=HEADER",
+            description =
+                    "Which column of a table is what, where its header does not tell: time, A, B or C. Said once, it"
+                            + " is kept beside the project and holds for every recording with these headers.")
+    private Map<String, String> columns = Map.of();
+
+    @Option(
+            names = "--units-per-second",
+            paramLabel = "NUMBER",
+            description =
+                    "With --column: units of plain times that are one second, such as 1000. Default: by the header.")
+    private Double unitsPerSecond;
+
+    @Option(
+            names = "--amps-per-unit",
+            paramLabel = "NUMBER",
+            description = "With --column: amperes of one unit of the currents: 0.001, or 100 for a clamp of 10 mV/A"
+                    + " in volts. Default: by the header.")
+    private Double ampsPerUnit;
+
     @Option(names = "--all", description = "Show what is as planned, too.")
     private boolean isFull;
 
@@ -75,12 +103,29 @@ final class ObserveCommand implements Callable<Integer> {
                         Optional.ofNullable(at),
                         Optional.ofNullable(system),
                         Optional.ofNullable(from),
-                        Optional.ofNullable(to)),
+                        Optional.ofNullable(to),
+                        columns()),
                 ProgressView.control(terminal));
         terminal.print(terminal.out(), result.text(terminal.outStyle(isFull)));
         if (!result.isRecognised()) {
             return ExitCode.BAD_INPUT;
         }
         return result.isAsPlanned() ? ExitCode.DONE : ExitCode.RULES_BROKEN;
+    }
+
+    private Optional<RecorderColumns> columns() {
+        if (columns.isEmpty()) {
+            if (unitsPerSecond != null || ampsPerUnit != null) {
+                throw new JobFailed(
+                        JobFailed.Reason.REQUEST,
+                        "--units-per-second and --amps-per-unit go with --column, which says of which columns.");
+            }
+            return Optional.empty();
+        }
+        return Optional.of(SaidColumns.of(columns, number(unitsPerSecond), number(ampsPerUnit)));
+    }
+
+    private static OptionalDouble number(Double value) {
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 }

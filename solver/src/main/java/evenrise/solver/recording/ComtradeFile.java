@@ -147,8 +147,8 @@ final class ComtradeFile {
             Channel each = analog.get(i);
             int at = i;
             if (each.unit().matches("[km]?a")) {
-                RecordingCsv.phase(each.phase().toLowerCase(Locale.ROOT))
-                        .or(() -> RecordingCsv.phase(each.id().toLowerCase(Locale.ROOT)))
+                RecordingColumns.phase(each.phase().toLowerCase(Locale.ROOT))
+                        .or(() -> RecordingColumns.phase(each.id().toLowerCase(Locale.ROOT)))
                         .ifPresent(phase -> currents.putIfAbsent(phase, at));
             }
         }

@@ -1,5 +1,6 @@
 package evenrise.solver.recording;
 
+import evenrise.model.intake.RecorderColumns;
 import evenrise.model.observation.Recording;
 import evenrise.model.project.Phase;
 import evenrise.solver.table.Amount;
@@ -13,7 +14,6 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,7 +24,6 @@ public final class RecordingCsv {
     public static final int MOST_SAMPLES = 2_000_000;
 
     private static final int MOST_CELLS = 4 * MOST_SAMPLES;
-    private static final int MOST_HEADER_ROWS = 60;
     private static final int MOST_PROBLEMS = 20;
 
     private final List<String> problems = new ArrayList<>();
@@ -42,8 +41,6 @@ public final class RecordingCsv {
             this(recording, columns, problems, false);
         }
     }
-
-    private record Columns(int row, int time, double perSecond, Map<Phase, Integer> amps, Map<Phase, Double> scales) {}
 
     /**
      * How a table is to be read, by its first rows.
@@ -66,13 +63,16 @@ public final class RecordingCsv {
             double intervalSeconds,
             String[] words) {}
 
-    /** @throws IOException where the text is no table, with a message for the user */
-    static Shape shape(String head) throws IOException {
-        return new RecordingCsv(TextTable.of(head, MOST_CELLS)).shape();
+    /**
+     * @param said which columns are what, as somebody has said of recordings with such headers
+     * @throws IOException where the text is no table, with a message for the user
+     */
+    static Shape shape(String head, List<RecorderColumns> said) throws IOException {
+        return new RecordingCsv(TextTable.of(head, MOST_CELLS)).shape(said);
     }
 
-    private Shape shape() {
-        Optional<Columns> columns = columns();
+    private Shape shape(List<RecorderColumns> said) {
+        Optional<RecordingColumns> columns = RecordingColumns.in(table.table(), said);
         if (columns.isEmpty()) {
             return new Shape(
                     0,
@@ -86,14 +86,14 @@ public final class RecordingCsv {
                     1,
                     new String[0]);
         }
-        Columns found = columns.get();
+        RecordingColumns found = columns.get();
         Phase[] phases = found.amps().keySet().toArray(Phase[]::new);
         List<Double> moments = new ArrayList<>();
         for (int i = found.row() + 1;
                 i < Math.min(found.row() + 50, table.table().rows().size());
                 i++) {
             seconds(table.table().rows().get(i).cell(found.time()).text(), isCommaDecimal)
-                    .ifPresent(each -> moments.add(each / found.perSecond()));
+                    .ifPresent(each -> moments.add(each / found.unitsPerSecond()));
         }
         double interval =
                 moments.size() < 2 ? 1 : (moments.get(moments.size() - 1) - moments.get(0)) / (moments.size() - 1);
@@ -102,12 +102,12 @@ public final class RecordingCsv {
                 table.delimiter(),
                 isCommaDecimal,
                 found.time(),
-                found.perSecond(),
+                found.unitsPerSecond(),
                 found.amps().values().stream().mapToInt(each -> each).toArray(),
                 found.scales().values().stream().mapToDouble(each -> each).toArray(),
                 phases,
                 interval,
-                words(found).toArray(String[]::new));
+                found.words(table.table()).toArray(String[]::new));
     }
 
     private RecordingCsv(TextTable table) {
@@ -115,30 +115,30 @@ public final class RecordingCsv {
         this.isCommaDecimal = table.delimiter() != ',' && table.table().hasDecimalComma();
     }
 
-    /** @throws IOException where the text is no table, with a message for the user */
-    public static Read read(String text) throws IOException {
-        return new RecordingCsv(TextTable.of(text, MOST_CELLS)).read();
+    /**
+     * @param said which columns are what, as somebody has said of recordings with such headers
+     * @throws IOException where the text is no table, with a message for the user
+     */
+    public static Read read(String text, List<RecorderColumns> said) throws IOException {
+        return new RecordingCsv(TextTable.of(text, MOST_CELLS)).read(said);
     }
 
-    private Read read() {
-        Optional<Columns> columns = columns();
+    private Read read(List<RecorderColumns> said) {
+        Optional<RecordingColumns> columns = RecordingColumns.in(table.table(), said);
         if (columns.isEmpty()) {
-            return new Read(
-                    Optional.empty(),
-                    List.of(),
-                    List.of("no row of headers is found with a time and a current. Name the columns time_s (or"
-                            + " timestamp) and A, B, C (or L1, L2, L3), as in 'time_s,A,B,C'."));
+            return new Read(Optional.empty(), List.of(), List.of(RecordingHeaders.question(table.table())));
         }
-        Columns found = columns.get();
+        RecordingColumns found = columns.get();
         List<double[]> rows = new ArrayList<>();
         Phase[] phases = found.amps().keySet().toArray(Phase[]::new);
         for (int i = found.row() + 1; i < table.table().rows().size() && problems.size() < MOST_PROBLEMS; i++) {
             row(i, found, phases).ifPresent(rows::add);
         }
-        return new Read(problems.isEmpty() ? recording(rows, phases) : Optional.empty(), words(found), problems);
+        return new Read(
+                problems.isEmpty() ? recording(rows, phases) : Optional.empty(), found.words(table.table()), problems);
     }
 
-    private Optional<double[]> row(int index, Columns columns, Phase[] phases) {
+    private Optional<double[]> row(int index, RecordingColumns columns, Phase[] phases) {
         var row = table.table().rows().get(index);
         double[] values = new double[phases.length + 1];
         String time = row.cell(columns.time()).text();
@@ -147,7 +147,7 @@ public final class RecordingCsv {
             problems.add("line " + row.number() + ": '" + time + "' is no time.");
             return Optional.empty();
         }
-        values[0] = seconds.getAsDouble() / columns.perSecond();
+        values[0] = seconds.getAsDouble() / columns.unitsPerSecond();
         for (int i = 0; i < phases.length; i++) {
             String cell = row.cell(columns.amps().get(phases[i])).text();
             Optional<Amount> amount = Amount.of(cell, isCommaDecimal);
@@ -176,53 +176,6 @@ public final class RecordingCsv {
             problems.add(e.getMessage() + ".");
             return Optional.empty();
         }
-    }
-
-    /** The first row with a time and a current. */
-    private Optional<Columns> columns() {
-        int rows = Math.min(MOST_HEADER_ROWS, table.table().rows().size());
-        for (int i = 0; i < rows; i++) {
-            var cells = table.table().rows().get(i).cells();
-            int time = -1;
-            double perSecond = 1;
-            Map<Phase, Integer> amps = new EnumMap<>(Phase.class);
-            Map<Phase, Double> scales = new EnumMap<>(Phase.class);
-            for (int column = 0; column < cells.size(); column++) {
-                String header =
-                        cells.get(column).text().toLowerCase(Locale.ROOT).strip();
-                if (time < 0 && header.matches("(time|timestamp|date.?time|zeit|t|seconds?)\\b.*|time_(s|ms)")) {
-                    time = column;
-                    perSecond = header.matches(".*(\\(ms\\)|\\bms\\b|_ms).*") ? 1000 : 1;
-                } else {
-                    int at = column;
-                    phase(header).ifPresent(phase -> {
-                        amps.putIfAbsent(phase, at);
-                        scales.putIfAbsent(phase, header.matches(".*(\\(ma\\)|\\bma\\b|_ma).*") ? 0.001 : 1.0);
-                    });
-                }
-            }
-            if (time >= 0 && !amps.isEmpty()) {
-                return Optional.of(new Columns(i, time, perSecond, amps, scales));
-            }
-        }
-        return Optional.empty();
-    }
-
-    /** By the names of phases in use; columns of voltages, powers and extremes are others. */
-    static Optional<Phase> phase(String header) {
-        if (header.matches(".*\\b(u|v|volts?|voltage|w|kw|power|va|kva|max|min|thd|pf|hz)\\b.*")) {
-            return Optional.empty();
-        }
-        String bare = header.replaceAll(
-                        "\\((m?a|amps?|ampere)\\)|\\[(m?a|amps?)\\]|\\b(rms|current|amps?|phase|line|irms|avg)\\b|_m?a\\b|,",
-                        " ")
-                .strip();
-        return switch (bare) {
-            case "a", "l1", "i1", "r", "ia", "i l1", "il1", "1" -> Optional.of(Phase.A);
-            case "b", "l2", "i2", "s", "ib", "i l2", "il2", "2" -> Optional.of(Phase.B);
-            case "c", "l3", "i3", "ic", "i l3", "il3", "3" -> Optional.of(Phase.C);
-            default -> Optional.empty();
-        };
     }
 
     /** Seconds, a time of day, or a date and time (ISO 8601). */
@@ -257,15 +210,5 @@ public final class RecordingCsv {
         Optional<Amount> amount =
                 Amount.of(text, isCommaDecimal).filter(each -> each.unit().isEmpty());
         return amount.isPresent() ? OptionalDouble.of(amount.get().value()) : OptionalDouble.empty();
-    }
-
-    private List<String> words(Columns columns) {
-        var header = table.table().rows().get(columns.row());
-        List<String> words = new ArrayList<>();
-        words.add("'" + header.cell(columns.time()).text() + "': time" + (columns.perSecond() > 1 ? " in ms" : ""));
-        columns.amps()
-                .forEach((phase, column) ->
-                        words.add("'" + header.cell(column).text() + "': current of phase " + phase));
-        return words;
     }
 }

@@ -1,6 +1,8 @@
 package evenrise.solver.recording;
 
+import evenrise.model.intake.RecorderColumns;
 import evenrise.model.observation.Recording;
+import evenrise.solver.table.ReadTable;
 import evenrise.solver.table.TextTable;
 import java.io.IOException;
 import java.io.InputStream;
@@ -27,11 +29,13 @@ public final class RecordingFile {
     private RecordingFile() {}
 
     /**
+     * @param said which columns are what, as somebody has said of tables with such headers
      * @param frequencyHertz of the supply, where the file states none
      * @param fromSeconds what is before is left out, by the recorder's clock; likewise what is after {@code toSeconds}
      * @throws IOException with a message for the user
      */
-    public static RecordingCsv.Read read(Path file, double frequencyHertz, double fromSeconds, double toSeconds)
+    public static RecordingCsv.Read read(
+            Path file, List<RecorderColumns> said, double frequencyHertz, double fromSeconds, double toSeconds)
             throws IOException {
         if (ComtradeFile.isOne(file)) {
             ComtradeFile recorded = ComtradeFile.of(file);
@@ -45,16 +49,14 @@ public final class RecordingFile {
             return finished(series, recorded.words());
         }
         byte[] head = head(file);
-        RecordingCsv.Shape shape = RecordingCsv.shape(TextTable.decoded(head));
+        RecordingCsv.Shape shape = RecordingCsv.shape(TextTable.decoded(head), said);
         boolean isWave = shape.columns().length > 0 && shape.intervalSeconds() < 1.0 / 400;
         boolean isCut = Double.isFinite(fromSeconds) || Double.isFinite(toSeconds);
         if (shape.columns().length == 0 || Files.size(file) <= WHOLE_BYTES && !isWave && !isCut) {
             if (Files.size(file) > WHOLE_BYTES) {
-                throw new IOException(
-                        "its first rows show no column of times and none of currents. Name the columns time_s"
-                                + " and A, B, C");
+                throw new IOException(RecordingHeaders.question(table(head)));
             }
-            return RecordingCsv.read(TextTable.decoded(Files.readAllBytes(file)));
+            return RecordingCsv.read(TextTable.decoded(Files.readAllBytes(file)), said);
         }
         RmsSeries series = new RmsSeries(shape.phases(), 1 / frequencyHertz, fromSeconds, toSeconds, MOST_SAMPLES);
         new StreamedCsv(shape, series).stream(file);
@@ -64,20 +66,35 @@ public final class RecordingFile {
     /**
      * A wave about some moments.
      *
+     * @param said which columns are what, as somebody has said of tables with such headers
      * @param spans from and to by the recorder's clock, rising
      * @throws IOException with a message for the user
      */
-    public static List<RecordedWave> waves(Path file, List<double[]> spans) throws IOException {
+    public static List<RecordedWave> waves(Path file, List<RecorderColumns> said, List<double[]> spans)
+            throws IOException {
         if (ComtradeFile.isOne(file)) {
             ComtradeFile recorded = ComtradeFile.of(file);
             WaveWindows windows = new WaveWindows(recorded.phasesInOrder(), spans);
             recorded.stream(windows);
             return windows.waves();
         }
-        RecordingCsv.Shape shape = RecordingCsv.shape(TextTable.decoded(head(file)));
+        RecordingCsv.Shape shape = RecordingCsv.shape(TextTable.decoded(head(file)), said);
         WaveWindows windows = new WaveWindows(shape.phases(), spans);
         new StreamedCsv(shape, windows).stream(file);
         return windows.waves();
+    }
+
+    /**
+     * The columns of a table, and how each is read; none where the file says itself what is in it.
+     *
+     * @throws IOException with a message for the user
+     */
+    public static List<RecordedColumn> columns(Path file, List<RecorderColumns> said) throws IOException {
+        return ComtradeFile.isOne(file) ? List.of() : RecordingHeaders.columns(table(head(file)), said);
+    }
+
+    private static ReadTable table(byte[] head) throws IOException {
+        return TextTable.of(TextTable.decoded(head), HEAD_BYTES).table();
     }
 
     private static RecordingCsv.Read finished(RmsSeries series, List<String> columns) {

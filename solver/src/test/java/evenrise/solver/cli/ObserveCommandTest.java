@@ -2,24 +2,15 @@ package evenrise.solver.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import evenrise.model.electrical.Lag;
-import evenrise.model.electrical.LineCurrents;
-import evenrise.model.file.PlanFile;
-import evenrise.model.file.ProjectFile;
-import evenrise.model.plan.Plan;
-import evenrise.model.project.Phase;
-import evenrise.model.project.PhaseSystem;
-import evenrise.model.project.Project;
 import evenrise.model.rules.Layout;
-import evenrise.model.rules.Placement;
+import evenrise.solver.recording.DrawnStart;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -33,37 +24,13 @@ class ObserveCommandTest {
     private Layout layout;
 
     @BeforeEach
-    void readThePlan() throws IOException {
-        Project project = ProjectFile.read(YARD.resolve("project.json")).value().orElseThrow();
-        Plan plan =
-                PlanFile.read(YARD.resolve("built.plan.json"), project).value().orElseThrow();
-        layout = Layout.of(project, plan);
+    void readThePlan() {
+        layout = DrawnStart.yard();
     }
 
     /** @param without a load that does not come on */
     private Path recorded(String without) throws IOException {
-        double last = layout.placements().stream()
-                .filter(Placement::isSequenced)
-                .mapToDouble(each -> each.onSeconds().orElseThrow())
-                .max()
-                .orElseThrow();
-        Random chance = new Random(1);
-        List<String> lines = new ArrayList<>(List.of("time_s,A,B,C"));
-        for (int i = 0; i * 0.04 < last + 6; i++) {
-            double now = i * 0.04 - 3;
-            LineCurrents lines3 = new LineCurrents(PhaseSystem.THREE_PHASE);
-            layout.placements().stream()
-                    .filter(each -> !each.id().equals(without))
-                    .filter(each -> !each.isSequenced() || each.onSeconds().orElseThrow() <= now)
-                    .forEach(each -> lines3.add(each.phases(), each.load().idleAmps(), Lag.of(each.load())));
-            StringBuilder line = new StringBuilder(String.format(Locale.ROOT, "%.3f", 50 + now));
-            for (Phase phase : Phase.values()) {
-                line.append(String.format(
-                        Locale.ROOT, ",%.3f", lines3.line(phase).length() + 0.01 * chance.nextGaussian()));
-            }
-            lines.add(line.toString());
-        }
-        return Files.write(folder.resolve("start.csv"), lines);
+        return Files.write(folder.resolve("start.csv"), DrawnStart.of(layout, "time_s,A,B,C", without));
     }
 
     private Shell.Result observe(String recording, String... rest) {
@@ -89,13 +56,7 @@ class ObserveCommandTest {
 
     @Test
     void namesALoadThatDoesNotComeOn() throws IOException {
-        String dead = layout.placements().stream()
-                .filter(Placement::isSequenced)
-                .filter(each -> layout.placements().stream()
-                        .noneMatch(other -> other != each && other.onSeconds().equals(each.onSeconds())))
-                .map(Placement::id)
-                .findFirst()
-                .orElseThrow();
+        String dead = DrawnStart.alone(layout);
 
         Shell.Result result = observe(recorded(dead).toString());
 
@@ -120,6 +81,69 @@ class ObserveCommandTest {
         Shell.Result result = observe(other.toString());
 
         assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT);
-        assertThat(result.err()).contains("Name the columns time_s");
+        assertThat(result.err()).contains("'one', 'two'", "--column \"time=one\" --column \"A=two\"");
+    }
+
+    @Nested
+    class Columns {
+        private Path project;
+        private Path recording;
+
+        @BeforeEach
+        void aRecorderWritesNamesOfItsOwn() throws IOException {
+            project = Files.copy(YARD.resolve("project.json"), folder.resolve("yard.project.json"));
+            recording = Files.write(
+                    folder.resolve("log.csv"), DrawnStart.of(layout, "Zeitpunkt,Kanal 1,Kanal 2,Kanal 3", ""));
+        }
+
+        private Shell.Result observeOwn(String... rest) {
+            List<String> arguments = new ArrayList<>(List.of(
+                    "observe",
+                    project.toString(),
+                    YARD.resolve("built.plan.json").toString(),
+                    recording.toString()));
+            arguments.addAll(List.of(rest));
+            return new Shell(SmallHall.sound()).run(arguments.toArray(String[]::new));
+        }
+
+        @Test
+        void areAskedForOnceAndKeptBesideTheProject() throws IOException {
+            assertThat(observeOwn().err()).contains("'Zeitpunkt', 'Kanal 1', 'Kanal 2', 'Kanal 3'");
+            Shell.Result said = observeOwn(
+                    "--column",
+                    "time=Zeitpunkt",
+                    "--column",
+                    "A=Kanal 1",
+                    "--column",
+                    "b=Kanal 2",
+                    "--column",
+                    "C=Kanal 3");
+            assertThat(said.err()).contains("kept in yard.recorders.json");
+            assertThat(said.code()).isEqualTo(ExitCode.DONE);
+
+            Shell.Result later = observeOwn();
+
+            assertThat(later.err()).isEmpty();
+            assertThat(later.out().replaceAll("\\s+", " "))
+                    .contains("'Kanal 2': current of phase B", "as was said of recordings with these headers")
+                    .contains("Nothing that could be seen is other than planned.");
+            assertThat(folder.resolve("yard.recorders.json")).content().contains("\"phase_c\": \"Kanal 3\"");
+        }
+
+        @Test
+        void thatAreSaidWronglyAreNotKept() {
+            Shell.Result wrong = observeOwn("--column", "time=Zeitpunkt", "--column", "A=Kanal 7");
+
+            assertThat(wrong.code()).isEqualTo(ExitCode.BAD_INPUT);
+            assertThat(folder.resolve("yard.recorders.json")).doesNotExist();
+        }
+
+        @Test
+        void meanTimeAndPhasesAlone() {
+            assertThat(observeOwn("--column", "volts=Kanal 1").err())
+                    .contains("'volts' is nothing that a column can mean");
+            assertThat(observeOwn("--column", "A=Kanal 1").err()).contains("which column is the time");
+            assertThat(observeOwn("--amps-per-unit", "10").err()).contains("go with --column");
+        }
     }
 }

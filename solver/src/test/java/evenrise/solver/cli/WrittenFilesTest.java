@@ -15,6 +15,7 @@ import evenrise.model.file.ProjectFile;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.solver.app.FileSchema;
+import evenrise.solver.recording.DrawnStart;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -96,6 +97,17 @@ class WrittenFilesTest {
         Shell nearby = new Shell(built);
         keep(JSON.readTree(nearby.run("audit", YARD + "project.json", YARD + "built.plan.json", "--json")
                 .out()));
+        Files.copy(Path.of(YARD + "project.json"), folder.resolve("yard.project.json"));
+        Files.write(folder.resolve("log.csv"), DrawnStart.of(DrawnStart.yard(), "Zeit,1. Kanal,2. Kanal,3. Kanal", ""));
+        nearby.run(
+                "observe",
+                at("yard.project.json"),
+                YARD + "built.plan.json",
+                at("log.csv"),
+                "--column",
+                "time=Zeit",
+                "--column",
+                "A=1. Kanal");
         nearby.run(
                 "rehearse", YARD + "project.json", YARD + "built.plan.json", "emergency@1", "--trace", at("yard.json"));
         nearby.run(
@@ -158,7 +170,7 @@ class WrittenFilesTest {
     @ParameterizedTest
     @EnumSource(
             value = FileSchema.class,
-            names = {"SCRIPT", "TITLE", "MAPPING", "PORTFOLIO", "MEASURED", "MOVES", "READINGS"},
+            names = {"SCRIPT", "TITLE", "MAPPING", "RECORDERS", "PORTFOLIO", "MEASURED", "MOVES", "READINGS"},
             mode = EnumSource.Mode.EXCLUDE)
     void noLongerKeepItWithAFieldLessOrOfAnotherType(FileSchema kind) {
         JsonSchema schema = published(kind);

@@ -2,9 +2,13 @@ package evenrise.solver.recording;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.intake.RecorderColumns;
 import evenrise.model.observation.Recording;
 import evenrise.model.project.Phase;
 import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -14,7 +18,7 @@ import org.junit.jupiter.api.Test;
 class RecordingCsvTest {
     private static RecordingCsv.Read read(String head, IntFunction<String> row) throws IOException {
         return RecordingCsv.read(
-                head + "\n" + IntStream.range(0, 20).mapToObj(row).collect(Collectors.joining("\n")));
+                head + "\n" + IntStream.range(0, 20).mapToObj(row).collect(Collectors.joining("\n")), List.of());
     }
 
     private static Recording recording(String head, IntFunction<String> row) throws IOException {
@@ -61,7 +65,55 @@ class RecordingCsvTest {
             RecordingCsv.Read read = read("one,two", i -> i + ",1");
 
             assertThat(read.recording()).isEmpty();
-            assertThat(read.problems()).singleElement().asString().contains("Name the columns time_s");
+            assertThat(read.problems()).singleElement().asString().contains("'one', 'two'", "Say it once");
+        }
+
+        @Test
+        void areAskedForWhereThereIsNoRowOfHeaders() throws IOException {
+            assertThat(read("0,1", i -> i + 1 + ",1").problems())
+                    .singleElement()
+                    .asString()
+                    .contains("Name the columns time_s");
+        }
+    }
+
+    @Nested
+    class SaidColumns {
+        private static final RecorderColumns SAID = RecorderColumns.builder()
+                .time("Tick")
+                .phaseA(Optional.of("Probe X"))
+                .phaseB(Optional.empty())
+                .phaseC(Optional.of("A"))
+                .unitsPerSecond(OptionalDouble.of(50))
+                .ampsPerUnit(OptionalDouble.of(100))
+                .build();
+
+        private static RecordingCsv.Read said(String head) throws IOException {
+            return RecordingCsv.read(
+                    head + "\n"
+                            + IntStream.range(0, 20)
+                                    .mapToObj(i -> i + ",0.02,0.03")
+                                    .collect(Collectors.joining("\n")),
+                    List.of(SAID));
+        }
+
+        @Test
+        void countWhateverTheHeadersWouldTell() throws IOException {
+            Recording recording =
+                    said("recorder 7,,\ntick, Probe X ,A").recording().orElseThrow();
+
+            assertThat(recording.seconds()[19]).isEqualTo(19 / 50.0);
+            assertThat(recording.amps().keySet()).containsExactly(Phase.A, Phase.C);
+            assertThat(recording.amps().get(Phase.A)[0]).isEqualTo(2);
+            assertThat(recording.amps().get(Phase.C)[0]).isEqualTo(3);
+        }
+
+        @Test
+        void areLeftWhereOneOfTheirHeadersIsMissing() throws IOException {
+            Recording recording = said("time_s,Probe Y,A").recording().orElseThrow();
+
+            assertThat(recording.amps().keySet()).containsExactly(Phase.A);
+            assertThat(recording.amps().get(Phase.A)[0]).isEqualTo(0.03);
         }
     }
 

@@ -33,7 +33,7 @@ class RecordingFileTest {
     }
 
     private static RecordingCsv.Read read(Path file) throws IOException {
-        return RecordingFile.read(file, 50, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        return RecordingFile.read(file, List.of(), 50, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
 
     private static void isTheWave(Recording recording) {
@@ -171,8 +171,8 @@ class RecordingFileTest {
 
         @Test
         void givesTheWaveAboutSomeMoments() throws IOException {
-            List<RecordedWave> waves =
-                    RecordingFile.waves(waves(), List.of(new double[] {0.2, 0.3}, new double[] {0.25, 0.26}));
+            List<RecordedWave> waves = RecordingFile.waves(
+                    waves(), List.of(), List.of(new double[] {0.2, 0.3}, new double[] {0.25, 0.26}));
 
             assertThat(waves).hasSize(2);
             assertThat(waves.get(0).seconds()).hasSize(401);
@@ -181,8 +181,9 @@ class RecordingFileTest {
 
         @Test
         void isCutToWhatIsAskedFor() throws IOException {
-            Recording recording =
-                    RecordingFile.read(waves(), 50, 0.5, 1.5).recording().orElseThrow();
+            Recording recording = RecordingFile.read(waves(), List.of(), 50, 0.5, 1.5)
+                    .recording()
+                    .orElseThrow();
 
             assertThat(recording.seconds()[0]).isBetween(0.5, 0.53);
             assertThat(recording.seconds()[recording.seconds().length - 1]).isBetween(1.47, 1.5);
