@@ -13,6 +13,7 @@ import evenrise.solver.document.Handover;
 import evenrise.solver.document.Imprint;
 import evenrise.solver.document.SheetLanguage;
 import evenrise.solver.document.SheetWords;
+import evenrise.solver.document.SiteDocument;
 import evenrise.solver.document.SiteForm;
 import evenrise.solver.rendering.CommissioningPage;
 import evenrise.solver.rendering.DxfFile;
@@ -129,7 +130,12 @@ final class DocumentFiles {
         }
         files.putAll(labels.of(document, words));
         if (words.language() != SheetLanguage.EN) {
-            files.put("site-" + words.language().word() + ".pdf", new SiteBooklet(document, words).print());
+            String name = "site-" + words.language().word();
+            Map<PrintedSheets.Paper, byte[]> sheets = new SiteBooklet(
+                            SiteDocument.of(document, evaluation, words), sections)
+                    .on(List.of(PrintedSheets.Paper.A4, PrintedSheets.Paper.LETTER));
+            files.put(name + "-a4.pdf", sheets.get(PrintedSheets.Paper.A4));
+            files.put(name + "-letter.pdf", sheets.get(PrintedSheets.Paper.LETTER));
         }
         if (wanted.formats().contains(DocumentFormat.XLSX)) {
             files.put(WORKBOOK, WorkbookFile.of(document));

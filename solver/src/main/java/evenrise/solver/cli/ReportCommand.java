@@ -134,8 +134,9 @@ final class ReportCommand implements Callable<Integer> {
             names = "--language",
             paramLabel = "LANGUAGE",
             defaultValue = "en",
-            description = "Of labels, and of one more set of site sheets (board settings and landing list): en, de, fr."
-                    + " All else is in English. Default: en.")
+            description =
+                    "Of labels, and of one more set of sheets for site (panel schedules, board settings, landing lists,"
+                            + " commissioning, directories): en, de, fr. All else is in English. Default: en.")
     private String language;
 
     @Option(

@@ -15,11 +15,11 @@ final class CableWords {
     }
 
     /** All that the project says of it. */
-    static String whole(Cable cable) {
-        List<String> parts = new ArrayList<>(List.of(size(cable)));
-        cable.protectiveSize().ifPresent(size -> parts.add("protective conductor " + squared(size)));
-        parts.add(Words.word(cable.material()));
-        parts.add(Unrounded.rated(cable.lengthMetres()) + " m");
+    static String whole(Cable cable, SheetWords words) {
+        List<String> parts = new ArrayList<>(List.of(words.number(size(cable))));
+        cable.protectiveSize().ifPresent(size -> parts.add(words.say("cable.protective", words.number(squared(size)))));
+        parts.add(words.say("cable." + Words.word(cable.material())));
+        parts.add(words.number(Unrounded.rated(cable.lengthMetres())) + " m");
         return String.join(", ", parts);
     }
 

@@ -9,23 +9,18 @@ import java.util.Optional;
 
 /** Tables with a row for each breaker, along the panels. */
 final class CircuitTables {
-    private static final String COMMISSIONING =
-            "Planned currents are rms, on each pole. A load that idles, as an amplifier without a signal, draws its idle"
-                    + " current; times count from the start signal, or from the stop signal.";
-
-    private static final String MOTORS =
-            "To be tested of each motor before use, people clear and the load secured: running, cut the mains for longer"
-                    + " than the control rides through, and bring them back; running, close the emergency contact and"
-                    + " release it. It stays off both times until somebody asks for it (IEC 60204-1 7.5 and 9.2.3.4.2). ";
+    private static final SheetWords WORDS = SheetWords.in(SheetLanguage.EN);
 
     private final Project project;
     private final String leftOut;
     private final List<PlannedCircuit> circuits;
+    private final String commissioning;
 
     CircuitTables(Layout layout, List<PlannedCircuit> circuits) {
         this.project = layout.project();
         this.leftOut = PlannedCircuit.leftOut(layout);
         this.circuits = circuits;
+        this.commissioning = WORDS.say("test.note") + (project.hasClocks() ? " " + WORDS.say("test.systems") : "");
     }
 
     DocumentTable<PlannedCircuit> circuits() {
@@ -67,7 +62,7 @@ final class CircuitTables {
         return table(
                 "commissioning",
                 "Commissioning sheet",
-                COMMISSIONING + (project.hasClocks() ? " Each system has a start signal of its own." : ""),
+                commissioning,
                 List.of(
                         Column.text("panel", "Panel", PlannedCircuit::panel),
                         Column.text("slots", "Slots", PlannedCircuit::slots),
@@ -92,8 +87,7 @@ final class CircuitTables {
         return DocumentTable.ofLoads(
                         "commissioning",
                         "Commissioning sheet",
-                        COMMISSIONING + (project.hasClocks() ? " Each system has a start signal of its own." : "")
-                                + " A row is a pole; times, pass or fail go on a load's first.",
+                        commissioning + " A row is a pole; times, pass or fail go on a load's first.",
                         List.of(
                                 Column.text(
                                         "panel", "Panel", each -> each.circuit().panel()),
@@ -156,8 +150,8 @@ final class CircuitTables {
                 ? Optional.empty()
                 : Optional.of(DocumentTable.ofLoads(
                         "motors",
-                        "Motors: none may come back unasked",
-                        MOTORS + stated(),
+                        WORDS.say("motors.title"),
+                        motorsNote(project, WORDS),
                         List.of(
                                 Column.text("load", "Load", PlannedCircuit::load),
                                 Column.text("name", "Name", PlannedCircuit::name),
@@ -171,13 +165,12 @@ final class CircuitTables {
                         PlannedCircuit::load));
     }
 
-    private String stated() {
-        return project.behaviourOrDefault()
-                .motorsResume()
-                .map(each -> each == Resume.STAY_OFF
-                        ? "The project states that its control keeps them off."
-                        : "The project states that its control lets them come back: that is to be changed.")
-                .orElse("What the control does is not stated: peaks after mains or release count both ways.");
+    static String motorsNote(Project project, SheetWords words) {
+        return words.say("motors.note") + " "
+                + words.say(project.behaviourOrDefault()
+                        .motorsResume()
+                        .map(each -> each == Resume.STAY_OFF ? "motors.stay-off" : "motors.come-back")
+                        .orElse("motors.not-stated"));
     }
 
     DocumentTable<PlannedCircuit> labels() {

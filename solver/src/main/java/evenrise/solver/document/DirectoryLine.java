@@ -16,19 +16,13 @@ import java.util.TreeMap;
  */
 public record DirectoryLine(
         String panel, String fedFrom, int slot, String slots, String purpose, String breaker, boolean isNamed) {
-    private static final String NOTE =
-            "NEC 408.4(A): every circuit by its clear, evident and specific purpose or use, apart"
-                    + " from all others, and spare positions as such; 408.4(B): where the panel is fed from (read in forums and"
-                    + " articles that quote the code). Ids keep circuits apart. A circuit that the project gives no name but its id"
-                    + " is marked: write its purpose in.";
-
     private static final String NO_NAME = "give it a purpose";
 
-    static DocumentTable<DirectoryLine> table(List<Schedule> schedules) {
+    static DocumentTable<DirectoryLine> table(List<Schedule> schedules, SheetWords words) {
         return new DocumentTable<>(
                 "directory",
-                "Circuit directory",
-                NOTE,
+                words.say("directory.title"),
+                words.say("directory.note"),
                 List.of(
                         Column.text("panel", "Panel", DirectoryLine::panel),
                         Column.text("fedFrom", "Fed from", DirectoryLine::fedFrom),
@@ -37,12 +31,12 @@ public record DirectoryLine(
                         Column.text("breaker", "Breaker", DirectoryLine::breaker),
                         Column.text("open", "Open", each -> each.isNamed() ? "" : NO_NAME)),
                 List.of(Column.count("slot", "First slot", DirectoryLine::slot)),
-                schedules.stream().flatMap(each -> of(each).stream()).toList(),
+                schedules.stream().flatMap(each -> of(each, words).stream()).toList(),
                 any -> java.util.Optional.empty());
     }
 
     /** In the order of the slots; of a breaker of several poles once. */
-    private static List<DirectoryLine> of(Schedule schedule) {
+    private static List<DirectoryLine> of(Schedule schedule, SheetWords words) {
         Map<Integer, Schedule.Slot> slots = new TreeMap<>();
         for (Schedule.Row row : schedule.rows()) {
             for (Schedule.Slot slot : List.of(row.left(), row.right())) {
@@ -51,29 +45,24 @@ public record DirectoryLine(
                 }
             }
         }
-        String fedFrom = schedule.head().stream()
-                .filter(fact -> fact.name().equals(PanelHead.FED_FROM))
-                .map(Fact::value)
-                .findFirst()
-                .orElseThrow();
         List<DirectoryLine> lines = new ArrayList<>();
         slots.values().stream()
                 .filter(slot -> slot.pole() < 2)
-                .forEach(slot -> lines.add(of(schedule, fedFrom, slot, slots)));
+                .forEach(slot -> lines.add(of(schedule, slot, slots, words)));
         return lines;
     }
 
     private static DirectoryLine of(
-            Schedule schedule, String fedFrom, Schedule.Slot slot, Map<Integer, Schedule.Slot> slots) {
+            Schedule schedule, Schedule.Slot slot, Map<Integer, Schedule.Slot> slots, SheetWords words) {
         boolean isCircuit = slot.poles() > 0 && !slot.state().equals("spare");
         String own = slot.name().isEmpty() || slot.name().equals(slot.load()) ? "" : slot.name();
         String purpose = !isCircuit
-                ? slot.state()
+                ? words.say("slot." + slot.state())
                 : (own.isEmpty() ? slot.load() : own + " (" + slot.load() + ")")
                         + (slot.marks().isEmpty() ? "" : ", " + slot.marks());
         return new DirectoryLine(
                 schedule.panel(),
-                fedFrom,
+                schedule.fedFrom(),
                 slot.number(),
                 String.join(
                         ", ",

@@ -96,7 +96,7 @@ public record DocumentTables(
                 site.feeders(),
                 circuits.labels(),
                 EquipmentLabel.table(layout, evaluation.review()),
-                DirectoryLine.table(schedules),
+                DirectoryLine.table(schedules, SheetWords.in(SheetLanguage.EN)),
                 site.residual(),
                 nodes.unstated(),
                 circuits.motors(),

@@ -87,7 +87,8 @@ public final class Documents {
     }
 
     private static PlanState state(Evaluation evaluation, List<NodeScatter> scatter) {
-        List<Schedule> schedules = new Schedules(evaluation.layout(), evaluation.review()).all();
+        List<Schedule> schedules =
+                new Schedules(evaluation.layout(), evaluation.review(), SheetWords.in(SheetLanguage.EN)).all();
         return new PlanState(
                 evaluation,
                 DocumentTables.of(evaluation, schedules, scatter),

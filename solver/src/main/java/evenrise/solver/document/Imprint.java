@@ -2,7 +2,10 @@ package evenrise.solver.document;
 
 import evenrise.model.project.TitleBlock;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * What stands on every page.
@@ -28,19 +31,23 @@ public record Imprint(
 
     /** What the title block states, by its headings. */
     public List<Fact> titles() {
-        List<Fact> stated = new ArrayList<>();
-        title.client().ifPresent(text -> stated.add(line("Client", text)));
-        title.site().ifPresent(text -> stated.add(line("Site", text)));
-        title.number().ifPresent(text -> stated.add(line("Job number", text)));
-        title.issuedFor().ifPresent(text -> stated.add(line("Issued for", text)));
-        title.issuedBy().ifPresent(text -> stated.add(line("Issued by", text)));
-        title.drawnBy().ifPresent(text -> stated.add(line("Drawn by", text)));
-        title.checkedBy().ifPresent(text -> stated.add(line("Checked by", text)));
-        return stated;
+        return titles(SheetWords.in(SheetLanguage.EN));
     }
 
-    private static Fact line(String heading, String text) {
-        return new Fact(heading, Plain.text(text, LONGEST), "");
+    /** The same with headings of a language. */
+    public List<Fact> titles(SheetWords words) {
+        Map<String, Optional<String>> stated = new LinkedHashMap<>();
+        stated.put("client", title.client());
+        stated.put("site", title.site());
+        stated.put("number", title.number());
+        stated.put("issued-for", title.issuedFor());
+        stated.put("issued-by", title.issuedBy());
+        stated.put("drawn-by", title.drawnBy());
+        stated.put("checked-by", title.checkedBy());
+        List<Fact> lines = new ArrayList<>();
+        stated.forEach((key, value) ->
+                value.ifPresent(text -> lines.add(new Fact(words.say("title." + key), Plain.text(text, LONGEST), ""))));
+        return lines;
     }
 
     /** A revision as it is printed; nobody's name is empty. */

@@ -14,7 +14,6 @@ import evenrise.model.rules.UseCurrents;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -43,12 +42,14 @@ public final class LoadSummary {
     }
 
     private final Layout layout;
+    private final SheetWords words;
     private final Panel panel;
     private final Point point;
     private final List<Phase> phases;
 
-    LoadSummary(Layout layout, Panel panel) {
+    LoadSummary(Layout layout, Panel panel, SheetWords words) {
         this.layout = layout;
+        this.words = words;
         this.panel = panel;
         this.point = layout.distribution().of(panel);
         this.phases = layout.index().slotsOf(panel).phases().stream().sorted().toList();
@@ -61,15 +62,27 @@ public final class LoadSummary {
         double amps = most(layout.fullUse().runningAmps(point));
         boolean feedsOn = phases.stream().anyMatch(phase -> all.get(phase) > own.get(phase) + EQUAL_AMPS);
         if (feedsOn) {
-            lines.add(line("Its own circuits", own, "", "", false));
+            lines.add(line(words.say("sum.own"), own, "", "", false));
         }
-        lines.add(line("Connected", all, HUNDREDTHS.amps(amps), feedsOn ? "with what it feeds on" : "", false));
-        lines.add(new Line("Demand factor", List.of(), "1.00", "", "none is stated, so none is taken", false));
-        lines.add(line("Demand", all, HUNDREDTHS.amps(amps), "the line that carries most", false));
+        lines.add(line(
+                words.say("sum.connected"),
+                all,
+                words.number(HUNDREDTHS.amps(amps)),
+                feedsOn ? words.say("sum.with-beyond") : "",
+                false));
+        lines.add(new Line(
+                words.say("sum.factor"), List.of(), words.number("1.00"), "", words.say("sum.no-factor"), false));
+        lines.add(
+                line(words.say("sum.demand"), all, words.number(HUNDREDTHS.amps(amps)), words.say("sum.most"), false));
         if (!layout.project().scenes().isEmpty()) {
             double worst = most(figures.runningAmps());
             lines.add(new Line(
-                    "Worst scene", List.of(), "", HUNDREDTHS.amps(worst), "as the project states its scenes", false));
+                    words.say("sum.worst-scene"),
+                    List.of(),
+                    "",
+                    words.number(HUNDREDTHS.amps(worst)),
+                    words.say("sum.as-scenes"),
+                    false));
         }
         continuous().ifPresent(lines::add);
         lines.add(allowed(most(figures.runningAmps())));
@@ -84,17 +97,16 @@ public final class LoadSummary {
         ToDoubleFunction<Load> counted = load -> load.runningAmps() * PanelSums.continuousFactor(layout, panel, load);
         double amps = most(UseCurrents.of(layout, counted).runningAmps(point));
         double device = PanelHead.deviceAmps(panel);
+        boolean isTooSmall = amps > device + EQUAL_AMPS;
         return Optional.of(line(
-                isFullyRated ? "Continuous at 100 %" : "Continuous at 125 %",
+                words.say(isFullyRated ? "sum.continuous-100" : "sum.continuous-125"),
                 connected(counted),
-                HUNDREDTHS.amps(amps, device),
-                String.format(
-                        Locale.ROOT,
-                        "%s; %s device before it%s",
-                        isFullyRated ? "that device is stated to carry its rating" : "NEC 215.3 (from memory)",
-                        Unrounded.amps(device),
-                        amps > device + EQUAL_AMPS ? ": too small at full use" : ""),
-                amps > device + EQUAL_AMPS));
+                words.number(HUNDREDTHS.amps(amps, device)),
+                words.say(
+                        isTooSmall ? "sum.device-too-small" : "sum.device",
+                        words.say(isFullyRated ? "sum.fully-rated" : "sum.by-clause"),
+                        words.number(Unrounded.amps(device))),
+                isTooSmall));
     }
 
     /** What the hard rule holds the plan to. */
@@ -102,16 +114,14 @@ public final class LoadSummary {
         double fraction = panel.continuousFractionUnder(layout.project().supply());
         double allowed = panel.ratedAmps() * fraction;
         return new Line(
-                "Allowed to run",
+                words.say("sum.allowed"),
                 List.of(),
                 "",
-                HUNDREDTHS.amps(allowed, runningAmps),
-                String.format(
-                        Locale.ROOT,
-                        "%s %% of the bus, %s; %s left on the line that carries most",
-                        Unrounded.rated(100 * fraction),
-                        panel.continuousFraction().isPresent() ? "as the panel states" : "as the supply states",
-                        HUNDREDTHS.amps(allowed - runningAmps)),
+                words.number(HUNDREDTHS.amps(allowed, runningAmps)),
+                words.say(
+                        panel.continuousFraction().isPresent() ? "sum.as-panel" : "sum.as-supply",
+                        words.number(Unrounded.rated(100 * fraction)),
+                        words.number(HUNDREDTHS.amps(allowed - runningAmps))),
                 runningAmps > allowed + EQUAL_AMPS);
     }
 

@@ -23,6 +23,11 @@ final class NominalVoltage {
         };
     }
 
+    /** The same in words of a language. */
+    static String in(SheetWords words, Point point) {
+        return words.voltage(of(point));
+    }
+
     /** {@code 120/208 V, 3 ph}: the same in few words. */
     static String words(Point point) {
         String whole = of(point);

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 /**
  * A panel's slots in their physical order.
  *
+ * @param fedFrom what feeds it
  * @param head what a permit desk looks for first; empty values are stated by nobody
  * @param phases heads of the columns of volt-amperes
  * @param isTwoSided odd slots on the left, even ones on the right; else one column
@@ -17,6 +18,7 @@ import java.util.OptionalDouble;
  */
 public record Schedule(
         String panel,
+        String fedFrom,
         List<Fact> head,
         List<PhaseHead> phases,
         boolean isTwoSided,
@@ -50,6 +52,7 @@ public record Schedule(
      * @param emergency drop or hold; empty for what is not switched
      * @param wire size of its line conductor; empty where it is not stated
      * @param marks contactor and rack; empty where there are none
+     * @param further which pole it is, in words; empty for the first
      */
     public record Slot(
             int number,
@@ -68,11 +71,12 @@ public record Schedule(
             String control,
             String emergency,
             String wire,
-            String marks) {
+            String marks,
+            String further) {
         static final Slot NONE = free(0, "none");
 
         static Slot free(int number, String state) {
-            return new Slot(number, state, "", "", 0, 0, 0, 0, 0, 0, 0, OptionalDouble.empty(), "", "", "", "", "");
+            return new Slot(number, state, "", "", 0, 0, 0, 0, 0, 0, 0, OptionalDouble.empty(), "", "", "", "", "", "");
         }
 
         /** Whether its breaker begins here. */
@@ -86,7 +90,7 @@ public record Schedule(
             if (poles == 1) {
                 return named;
             }
-            return pole == 1 ? "" : pole == 2 && !named.isEmpty() ? named : "pole " + pole + " of " + poles;
+            return pole == 1 ? "" : pole == 2 && !named.isEmpty() ? named : further;
         }
 
         /** {@code 20/2}: rating over poles. */

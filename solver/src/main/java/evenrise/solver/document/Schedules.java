@@ -3,7 +3,7 @@ package evenrise.solver.document;
 import static evenrise.model.contract.Figures.HUNDREDTHS;
 import static evenrise.model.contract.Figures.TENTHS;
 
-import evenrise.model.contract.Phrase;
+import evenrise.model.contract.Decimals;
 import evenrise.model.contract.Words;
 import evenrise.model.plan.Review;
 import evenrise.model.project.Cable;
@@ -23,7 +23,6 @@ import evenrise.model.rules.Placement;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -35,12 +34,16 @@ final class Schedules {
     private static final double LETTERS_FROM_HERTZ = 55;
 
     private final Layout layout;
+    private final SheetWords words;
+    private final SwitchingWords switching;
     private final PanelHead heads;
     private final Map<String, OnEmergency> effects = new HashMap<>();
 
-    Schedules(Layout layout, Review review) {
+    Schedules(Layout layout, Review review, SheetWords words) {
         this.layout = layout;
-        this.heads = new PanelHead(layout, review);
+        this.words = words;
+        this.switching = new SwitchingWords(words);
+        this.heads = new PanelHead(layout, review, words);
         layout.project().shutdownGroups().forEach(group -> effects.put(group.id(), group.onEmergency()));
     }
 
@@ -71,12 +74,13 @@ final class Schedules {
         }
         return new Schedule(
                 panel.id(),
+                heads.fedFrom(panel),
                 heads.of(panel),
                 geometry.phases().stream().sorted().map(this::head).toList(),
                 isTwoSided,
                 layout.in(panel).stream().anyMatch(each -> cable(each.load()).isPresent()),
                 rows,
-                new LoadSummary(layout, panel).lines(figures),
+                new LoadSummary(layout, panel, words).lines(figures),
                 totals(panel, figures),
                 PanelSums.of(layout, panel, figures));
     }
@@ -111,36 +115,40 @@ final class Schedules {
                 feedsNothing ? "" : on(each),
                 pole == 0 ? control(each) : "",
                 pole == 0 ? emergency(each) : "",
-                pole == 0 ? cable(load).map(CableWords::size).orElse("") : "",
-                marks(each));
+                pole == 0 ? cable(load).map(CableWords::size).map(words::number).orElse("") : "",
+                marks(each),
+                pole > 0 ? words.say("slot.pole", pole + 1, each.slots().size()) : "");
     }
 
     private String control(Placement each) {
         PlannedCircuit circuit = PlannedCircuit.of(layout, each);
-        return circuit.isSwitched() ? Plain.text(circuit.control().replace(" output ", "/"), 60) : "";
+        return circuit.isSwitched() ? Plain.text(switching.shortControl(circuit), 60) : "";
     }
 
     /** What has no output neither drops nor holds by any. */
     private String emergency(Placement each) {
         PlannedCircuit circuit = PlannedCircuit.of(layout, each);
         return circuit.isSwitched() && !circuit.isWithoutOutput()
-                ? Words.word(circuit.group().map(effects::get).orElse(OnEmergency.HOLD))
+                ? words.say(
+                        "slot." + Words.word(circuit.group().map(effects::get).orElse(OnEmergency.HOLD)))
                 : "";
     }
 
-    private static String on(Placement each) {
+    private String on(Placement each) {
         if (each.isSequenced()) {
-            return Unrounded.seconds(each.onSeconds().getAsDouble());
+            return words.number(Unrounded.seconds(each.onSeconds().getAsDouble()));
         }
-        return each.load().switched() ? "no output" : "always";
+        return words.say(each.load().switched() ? "slot.no-output" : "slot.always");
     }
 
     /** Contactor and rack, where there are any. */
     private String marks(Placement each) {
         PlannedCircuit circuit = PlannedCircuit.of(layout, each);
-        return Stream.concat(Stream.of(circuit.contactor()), circuit.rack().map(rack -> "rack " + rack).stream())
-                .filter(words -> !words.isEmpty())
-                .map(words -> Plain.text(words, 120))
+        return Stream.concat(
+                        Stream.of(switching.contactor(circuit)),
+                        circuit.rack().map(rack -> words.say("slot.rack", rack)).stream())
+                .filter(mark -> !mark.isEmpty())
+                .map(mark -> Plain.text(mark, 120))
                 .collect(Collectors.joining("; "));
     }
 
@@ -152,21 +160,19 @@ final class Schedules {
         List<Fact> totals = new ArrayList<>();
         double allowed = panel.continuousAmpsUnder(layout.project().supply());
         double most = 0;
+        Map<Phase, Double> phasors = figures.phasorAmps();
         for (Phase phase : layout.index().slotsOf(panel).phases()) {
             double amps = figures.runningAmps().get(phase);
             most = Math.max(most, amps);
             totals.add(new Fact(
-                    "Phase " + phase,
-                    HUNDREDTHS.amps(amps),
-                    String.format(
-                            Locale.ROOT,
-                            "%.2f A to spare, %.2f A by phasors%s",
-                            allowed - amps,
-                            figures.phasorAmps().get(phase),
-                            atFullUse(panel, phase))));
+                    words.say("total.phase", phase),
+                    words.number(HUNDREDTHS.amps(amps)),
+                    words.say("total.left", hundredths(allowed - amps), hundredths(phasors.get(phase)))
+                            + atFullUse(panel, phase)));
         }
-        totals.add(new Fact("Imbalance", HUNDREDTHS.percent(figures.imbalancePercent()), ""));
-        totals.add(new Fact("Neutral", HUNDREDTHS.amps(figures.neutralAmps()), ""));
+        totals.add(new Fact(
+                words.say("total.imbalance"), words.number(HUNDREDTHS.percent(figures.imbalancePercent())), ""));
+        totals.add(new Fact(words.say("total.neutral"), words.number(HUNDREDTHS.amps(figures.neutralAmps())), ""));
         spare(panel, allowed - most, allowed, totals);
         return totals;
     }
@@ -175,13 +181,16 @@ final class Schedules {
     private String atFullUse(Panel panel, Phase phase) {
         return layout.project().scenes().isEmpty()
                 ? ""
-                : String.format(
-                        Locale.ROOT,
-                        ", %.2f A at full use of every load",
-                        layout.fullUse()
+                : words.say(
+                        "total.full-use",
+                        hundredths(layout.fullUse()
                                 .running(layout.distribution().of(panel))
                                 .byPhase()
-                                .get(phase));
+                                .get(phase)));
+    }
+
+    private String hundredths(double amps) {
+        return words.number(Decimals.fixed(amps, 2));
     }
 
     private void spare(Panel panel, double leftAmps, double allowedAmps, List<Fact> totals) {
@@ -189,24 +198,26 @@ final class Schedules {
         Optional<Spare> wanted = layout.project().spareIn(panel);
         List<String> notes = new ArrayList<>();
         if (panel.switchedSlots().isPresent()) {
-            notes.add(free.forSwitched() + " for switched breakers");
+            notes.add(words.say("total.for-switched", free.forSwitched()));
         }
         wanted.ifPresent(spare -> {
-            notes.add("to be left: " + spare.slots());
+            notes.add(words.say("total.to-be-left", spare.slots()));
             if (spare.switchedSlots() > 0) {
-                notes.add(spare.switchedSlots() + " for switched breakers");
+                notes.add(words.say("total.for-switched", spare.switchedSlots()));
             }
             if (spare.fits() > 0) {
-                notes.add("room for " + free.breakers(spare.poles()) + " more of "
-                        + Phrase.counted(spare.poles(), "pole") + ", " + spare.fits() + " to be left");
+                notes.add(words.say(
+                        spare.poles() == 1 ? "total.room-1" : "total.room",
+                        free.breakers(spare.poles()),
+                        spare.poles(),
+                        spare.fits()));
             }
         });
-        totals.add(new Fact("Spaces", String.valueOf(free.count()), String.join(", ", notes)));
+        totals.add(new Fact(words.say("total.spaces"), String.valueOf(free.count()), String.join(", ", notes)));
         wanted.filter(spare -> spare.runningPercent() > 0)
                 .ifPresent(spare -> totals.add(new Fact(
-                        "Current left",
-                        TENTHS.percent(100 * leftAmps / allowedAmps),
-                        "of the allowed current on the phase that runs highest; to be left: "
-                                + Unrounded.rated(spare.runningPercent()) + " %")));
+                        words.say("total.current-left"),
+                        words.number(TENTHS.percent(100 * leftAmps / allowedAmps)),
+                        words.say("total.current-to-be-left", words.number(Unrounded.rated(spare.runningPercent()))))));
     }
 }

@@ -79,6 +79,13 @@ public final class SheetWords {
         return said.toString();
     }
 
+    /** {@code 120/208 V, 3-phase, 4-wire}: phases and wires in words of the language. */
+    public String voltage(String text) {
+        int comma = text.indexOf(", ");
+        return number(text.substring(0, comma)) + ", "
+                + say("plate.wires-" + text.substring(comma).replaceAll("[^0-9]", ""));
+    }
+
     /** The cautions; in another language than English with the English ones behind them, which hold. */
     public List<String> cautions() {
         List<String> said = new ArrayList<>();

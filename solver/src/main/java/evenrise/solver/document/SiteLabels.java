@@ -129,7 +129,7 @@ public final class SiteLabels {
         if (each.isOver()) {
             lines.add(Line.strong(words.say("plate.over")));
         }
-        lines.add(Line.needed(voltage(each.voltage())));
+        lines.add(Line.needed(words.voltage(each.voltage())));
         if (each.fault().isPresent()) {
             lines.add(Line.needed(words.say(
                     "plate.calculated",
@@ -143,14 +143,7 @@ public final class SiteLabels {
 
     /** The supply has no name of its own. */
     private String place(String id) {
-        return id.equals(NodeFigures.SUPPLY) ? words.say("plate.supply") : id;
-    }
-
-    /** {@code 120/208 V, 3-phase, 4-wire}: phases and wires in words of the language. */
-    private String voltage(String text) {
-        int comma = text.indexOf(", ");
-        return words.number(text.substring(0, comma)) + ", "
-                + words.say("plate.wires-" + text.substring(comma).replaceAll("[^0-9]", ""));
+        return id.equals(NodeFigures.SUPPLY) ? words.say("place.supply") : id;
     }
 
     private String fault(EquipmentLabel each) {

@@ -8,15 +8,8 @@ import java.util.Optional;
 
 /** What is measured of whole panels and of devices on site, beside what is planned. Keys stay as they are: filled tables are read. */
 final class SiteTables {
-    private static final String TESTS =
-            "Idle and running: rms, all loads of the panel, as magnitudes add; a meter shows that or less. Peak:"
-                    + " instantaneous, while the sequence runs, by the envelopes at nominal voltage; an rms meter does not"
-                    + " show it. Insulation is measured dead, with electronics disconnected.";
-
-    private static final String RESIDUAL =
-            "Leakage is no field of a project, so none is calculated: measure what flows in the protective conductors"
-                    + " behind each device, with everything on. In sum at most 30 % of its rating (IEC 60364-5-53 clause"
-                    + " 531.3.2, from memory).";
+    private static final String TESTS = SheetWords.in(SheetLanguage.EN).say("test.panels");
+    private static final String RESIDUAL = SheetWords.in(SheetLanguage.EN).say("residual.note");
 
     private static final String METERS =
             "A class of 2 in a range of 100 A is 2 % of range. Where a meter states nothing, 3 % of the reading and 0.05 A"

@@ -129,10 +129,10 @@ public final class LabelSheets {
         said.add(words.say("stock.print"));
         said.add(words.say("stock.code", address));
         if (words.language() != SheetLanguage.EN) {
-            said.add(words.say("booklet.said"));
+            said.add(words.say("stock.said"));
         }
         if (document.isBroken()) {
-            said.add(words.say("booklet.broken"));
+            said.add(words.say("stock.broken"));
         }
         if (without > 0) {
             said.add(words.say("stock.without-code", without));

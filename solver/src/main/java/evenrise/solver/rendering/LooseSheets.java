@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.SortedSet;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
-/** A PDF of sheets without numbers, index and outline: labels, and sets in another language. */
+/** A PDF of sheets without numbers, index and outline: labels. */
 final class LooseSheets {
     /** Draws all of them. */
     interface Drawing {

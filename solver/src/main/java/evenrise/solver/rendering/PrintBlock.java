@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.ToIntFunction;
 
 /**
  * Rows of a table about one thing, each by the keys of its columns.
@@ -19,18 +20,22 @@ record PrintBlock(String of, List<Map<String, String>> rows) {
     }
 
     /** Cut into parts of about {@code rows} rows; no block is cut. */
-    static List<List<PrintBlock>> parts(List<PrintBlock> blocks, int rows) {
-        List<List<PrintBlock>> parts = new ArrayList<>(List.of(new ArrayList<>()));
+    static <B> List<List<B>> parts(List<B> blocks, ToIntFunction<B> size, int rows) {
+        List<List<B>> parts = new ArrayList<>(List.of(new ArrayList<>()));
         int count = 0;
-        for (PrintBlock block : blocks) {
-            if (count > 0 && count + block.rows().size() > rows) {
+        for (B block : blocks) {
+            if (count > 0 && count + size.applyAsInt(block) > rows) {
                 parts.add(new ArrayList<>());
                 count = 0;
             }
             parts.get(parts.size() - 1).add(block);
-            count += block.rows().size();
+            count += size.applyAsInt(block);
         }
         return parts;
+    }
+
+    static List<List<PrintBlock>> parts(List<PrintBlock> blocks, int rows) {
+        return parts(blocks, block -> block.rows().size(), rows);
     }
 
     /** Its id as people read it. */

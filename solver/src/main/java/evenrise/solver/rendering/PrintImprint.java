@@ -1,6 +1,7 @@
 package evenrise.solver.rendering;
 
 import evenrise.solver.document.Imprint;
+import evenrise.solver.document.SheetWords;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -45,15 +46,17 @@ final class PrintImprint {
     }
 
     /** @param sheets number of each page as a sheet */
-    void write(PDFont font, List<String> sheets) throws IOException {
+    void write(PDFont font, List<String> sheets, SheetWords words) throws IOException {
         int pages = pdf.getNumberOfPages();
         for (int i = 0; i < pages; i++) {
             // The blank keeps the two apart for who takes the text out.
-            sheet(pdf.getPage(i), "sheet " + sheets.get(i) + " ", font);
-            number(pdf.getPage(i), "page " + (i + 1) + " of " + pages, font);
+            sheet(pdf.getPage(i), words.say("imprint.sheet", sheets.get(i)) + " ", font);
+            number(pdf.getPage(i), words.say("imprint.page", i + 1, pages), font);
             first(pdf.getPage(i), font);
         }
-        describe(imprint.project() + ", revision " + imprint.revision(), "en");
+        describe(
+                imprint.project() + ", " + words.say("imprint.revision") + " " + imprint.revision(),
+                words.language().word());
     }
 
     /** What a reader is told of the whole, and who hears it. */

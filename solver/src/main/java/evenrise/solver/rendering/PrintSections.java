@@ -8,6 +8,7 @@ import evenrise.solver.document.EmergencyEffect;
 import evenrise.solver.document.Margin;
 import evenrise.solver.document.NodeCurves;
 import evenrise.solver.document.PeakPart;
+import evenrise.solver.document.SiteDocument;
 import evenrise.solver.drawing.Sheet;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -50,11 +51,13 @@ final class PrintSections {
     public record Step(Map<String, String> cells, String percent) {}
 
     private final Document document;
+    private final SiteDocument site;
     private final DocumentTables tables;
     private final ShownTables shown;
 
-    private PrintSections(Document document, ShownTables shown) {
-        this.document = document;
+    private PrintSections(SiteDocument site, ShownTables shown) {
+        this.document = site.document();
+        this.site = site;
         this.tables = document.tables();
         this.shown = shown;
     }
@@ -69,15 +72,14 @@ final class PrintSections {
     }
 
     /** Those of the sections that are wanted and that the document has something for, in their order. */
-    static Map<SheetSection, PrintSection> of(Document document, ShownTables shown, Collection<SheetSection> wanted) {
-        PrintSections of = new PrintSections(document, shown);
+    static Map<SheetSection, PrintSection> of(SiteDocument site, ShownTables shown, Collection<SheetSection> wanted) {
+        PrintSections of = new PrintSections(site, shown);
         Map<SheetSection, PrintSection> all = new EnumMap<>(SheetSection.class);
         wanted.forEach(each -> of.section(each).ifPresent(section -> all.put(each, section)));
         return all;
     }
 
     private Optional<PrintSection> section(SheetSection which) {
-        SiteSections site = new SiteSections(document, shown);
         return switch (which) {
             case RULES ->
                 tables.rules()
@@ -93,11 +95,11 @@ final class PrintSections {
             case PHASES -> Optional.of(nodes());
             case TRANSFORMERS -> further();
             case UNSTATED -> tables.unstated().map(table -> table(table, Map.of("load", 30, "switched", 18)));
-            case SCHEDULES -> Optional.of(panels());
+            case SCHEDULES -> Optional.of(new PanelSections(site, shown).schedules());
             case OVER_TIME -> Optional.of(overTime());
             case DRAWINGS -> Optional.of(drawings());
-            case SETTINGS -> Optional.of(site.settings());
-            case LANDING -> Optional.of(site.landing());
+            case SETTINGS -> Optional.of(new BoardSections(site, shown).settings());
+            case LANDING -> Optional.of(new BoardSections(site, shown).landing());
             case SHUTDOWN -> Optional.of(emergency());
             case FINDINGS ->
                 Optional.of(table(tables.review(), Map.of("grade", 27, "check", 27, "place", 24), IN_REMARKS, ""));
@@ -107,18 +109,12 @@ final class PrintSections {
                         Map.of("quantity", 22, "price", 28, "sum", 28),
                         Set.of(),
                         tables.bill().note()));
-            case COMMISSIONING -> Optional.of(site.commissioning());
-            case MOTORS ->
-                tables.motors()
-                        .map(table -> table(
-                                table,
-                                Map.of("place", 24, "offAfterMains", 18, "offAfterRelease", 18, "startsWhenAsked", 18),
-                                Set.of(),
-                                table.note()));
-            case LABELS -> Optional.of(site.labels());
+            case COMMISSIONING -> Optional.of(new TestSections(site, shown).commissioning());
+            case MOTORS -> new TestSections(site, shown).motors();
+            case LABELS -> Optional.of(new PlateSections(document, shown).breakers());
             case MARGINS -> Optional.of(margins());
             case CHECKS -> Optional.of(checks());
-            case DIRECTORY -> Optional.of(new PlateSections(document, shown).directory());
+            case DIRECTORY -> Optional.of(new PanelSections(site, shown).directory());
             case EQUIPMENT -> Optional.of(new PlateSections(document, shown).equipment());
         };
     }
@@ -280,15 +276,6 @@ final class PrintSections {
                 .toList();
     }
 
-    /** With nothing for what only some plants have. */
-    static Map<String, String> filled(Map<String, String> row, String... keys) {
-        Map<String, String> all = new HashMap<>(row);
-        for (String key : keys) {
-            all.putIfAbsent(key, "");
-        }
-        return all;
-    }
-
     private static String capital(String word) {
         return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
     }
@@ -304,18 +291,6 @@ final class PrintSections {
         tables.starts().ifPresent(table -> all.add(shown.of(table)));
         tables.percentiles().ifPresent(table -> all.add(shown.of(table)));
         return section("Phases, peaks of events", "nodes", List.of(all), part -> Map.of("tables", part));
-    }
-
-    private PrintSection panels() {
-        return new PrintSection(
-                "Panel schedules",
-                "panels",
-                document.schedules().stream()
-                        .map(schedule -> new PrintSection.Part(
-                                "Panel " + schedule.panel(),
-                                Map.<String, Object>of("schedule", schedule, "fit", ScheduleFit.of(schedule))))
-                        .toList(),
-                PrintSection.Form.ACROSS);
     }
 
     private PrintSection drawings() {
@@ -346,6 +321,13 @@ final class PrintSections {
         return section("Panels over time", "overtime", chunks(panels, NODES), part -> Map.of("panels", part));
     }
 
+    /** With nothing for what only some plans have. */
+    private static Map<String, String> group(Map<String, String> row) {
+        Map<String, String> all = new HashMap<>(row);
+        all.putIfAbsent("notAssigned", "");
+        return all;
+    }
+
     private PrintSection emergency() {
         return section(
                 "Shutdown groups",
@@ -356,7 +338,7 @@ final class PrintSections {
                         tables.emergency().note(),
                         "groups",
                         shown.of(tables.groups()).byKey().stream()
-                                .map(row -> filled(row, "notAssigned"))
+                                .map(PrintSections::group)
                                 .toList(),
                         "loads",
                         blocks));

@@ -3,6 +3,7 @@ package evenrise.solver.rendering;
 import com.openhtmltopdf.util.XRLog;
 import evenrise.model.contract.Harmless;
 import evenrise.solver.document.Imprint;
+import evenrise.solver.document.SheetWords;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -25,6 +26,7 @@ final class PrintedSet {
      * @param kind in the number of each sheet, behind the prefix; empty for the documents of a plan
      * @param headline first on every page
      * @param isAlarm whether the headline is a warning
+     * @param words of the sheets' own texts
      * @param signs that names are made of
      * @param shared what every template is filled with
      * @param cover its template
@@ -35,6 +37,7 @@ final class PrintedSet {
             String kind,
             String headline,
             boolean isAlarm,
+            SheetWords words,
             SortedSet<Integer> signs,
             Map<String, Object> shared,
             String cover,
@@ -102,6 +105,8 @@ final class PrintedSet {
     private Markup markup(String template, String place, Map<String, Object> values, PrintFonts fonts) {
         Map<String, Object> all = new HashMap<>(contents.shared());
         all.putAll(values);
+        all.put("w", contents.words().all());
+        all.put("language", contents.words().language().word());
         all.put("imprint", contents.imprint());
         all.put("margins", Margins.of(contents.imprint(), place));
         all.put("family", fonts.family());
@@ -115,7 +120,7 @@ final class PrintedSet {
         private final PrintFonts fonts;
         private final PrintOutline outline = new PrintOutline(pdf);
         private final ReadingOrder order = new ReadingOrder(pdf);
-        private final SheetNumbers numbers = new SheetNumbers(contents.imprint(), contents.kind());
+        private final SheetNumbers numbers = new SheetNumbers(contents.imprint(), contents.kind(), contents.words());
         private String begun = "";
 
         Printing(PrintedSheets.Paper paper) throws IOException {
@@ -145,7 +150,7 @@ final class PrintedSet {
             cover();
             order.finish();
             new PrintImprint(pdf, contents.imprint(), contents.headline(), contents.isAlarm())
-                    .write(fonts.text(), numbers.all(pdf.getNumberOfPages()));
+                    .write(fonts.text(), numbers.all(pdf.getNumberOfPages()), contents.words());
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             pdf.save(bytes);
             return bytes.toByteArray();

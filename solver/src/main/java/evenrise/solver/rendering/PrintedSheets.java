@@ -1,6 +1,9 @@
 package evenrise.solver.rendering;
 
 import evenrise.solver.document.Document;
+import evenrise.solver.document.SheetLanguage;
+import evenrise.solver.document.SheetWords;
+import evenrise.solver.document.SiteDocument;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,12 +46,14 @@ public final class PrintedSheets {
     public PrintedSheets(Document document, Collection<SheetSection> wanted) {
         ShownTables tables = new ShownTables();
         Map<Integer, PrintSection> sections = new LinkedHashMap<>();
-        PrintSections.of(document, tables, wanted).forEach((which, section) -> sections.put(which.number(), section));
+        PrintSections.of(SiteDocument.of(document), tables, wanted)
+                .forEach((which, section) -> sections.put(which.number(), section));
         this.set = new PrintedSet(new PrintedSet.Contents(
                 document.imprint(),
                 "",
                 document.headline(),
                 document.isBroken(),
+                SheetWords.in(SheetLanguage.EN),
                 UsedCharacters.of(document, tables),
                 Map.of("document", document, "loadMillimetres", PrintSections.loadMillimetres(document)),
                 "cover",

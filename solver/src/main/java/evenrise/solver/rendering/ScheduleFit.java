@@ -10,15 +10,18 @@ import java.util.stream.Stream;
  * read on it in full. Names of loads take what remains, and are cut with a sign that says so.
  *
  * @param boardMillimetres width of the column of outputs
+ * @param emergencyMillimetres width of the column that says what drops and holds
  * @param lines of text in each row
  * @param signs that fit beside each other in the column of loads
  */
-public record ScheduleFit(int boardMillimetres, int lines, int signs) {
+public record ScheduleFit(int boardMillimetres, double emergencyMillimetres, int lines, int signs) {
     /** Of the narrower paper, between its margins. */
     private static final double ACROSS_MILLIMETRES = 255;
 
-    /** All columns of one side but those of loads, outputs and conductors. */
-    private static final double OTHERS_MILLIMETRES = 33;
+    /** All columns of one side but those of loads, outputs, emergencies and conductors. */
+    private static final double OTHERS_MILLIMETRES = 24.5;
+
+    private static final double LEAST_EMERGENCY_MILLIMETRES = 8.5;
 
     private static final double POWER_MILLIMETRES = 8.4;
     private static final double WIRE_MILLIMETRES = 13;
@@ -34,13 +37,21 @@ public record ScheduleFit(int boardMillimetres, int lines, int signs) {
                 slots(schedule).mapToInt(slot -> slot.control().length()).max().orElse(0);
         int board = (int) Math.ceil(2.5 + PER_SIGN_MILLIMETRES * longest);
         board = Math.max(LEAST_BOARD_MILLIMETRES, Math.min(MOST_BOARD_MILLIMETRES, board));
+        double emergency = Math.max(
+                LEAST_EMERGENCY_MILLIMETRES,
+                1.5
+                        + PER_SIGN_MILLIMETRES
+                                * slots(schedule)
+                                        .mapToInt(slot -> slot.emergency().length())
+                                        .max()
+                                        .orElse(0));
         int sides = schedule.isTwoSided() ? 2 : 1;
         double side = ACROSS_MILLIMETRES / sides
                 - POWER_MILLIMETRES * schedule.phases().size();
-        double load = side - OTHERS_MILLIMETRES - board - (schedule.hasWires() ? WIRE_MILLIMETRES : 0);
+        double load = side - OTHERS_MILLIMETRES - emergency - board - (schedule.hasWires() ? WIRE_MILLIMETRES : 0);
         int signs = (int) ((load - 1.5) / PER_SIGN_MILLIMETRES);
         boolean isTight = slots(schedule).anyMatch(slot -> slot.load().length() > signs - 2);
-        return new ScheduleFit(board, isTight || schedule.rows().size() <= FEW_ROWS ? 2 : 1, signs);
+        return new ScheduleFit(board, emergency, isTight || schedule.rows().size() <= FEW_ROWS ? 2 : 1, signs);
     }
 
     private static Stream<Slot> slots(Schedule schedule) {

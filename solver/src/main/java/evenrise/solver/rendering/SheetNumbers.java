@@ -1,6 +1,7 @@
 package evenrise.solver.rendering;
 
 import evenrise.solver.document.Imprint;
+import evenrise.solver.document.SheetWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,12 +12,14 @@ final class SheetNumbers {
 
     private final Imprint imprint;
     private final String kind;
+    private final SheetWords words;
     private final List<Printed> printed = new ArrayList<>();
 
     /** @param kind of the set, behind the prefix; empty for the documents of a plan */
-    SheetNumbers(Imprint imprint, String kind) {
+    SheetNumbers(Imprint imprint, String kind, SheetWords words) {
         this.imprint = imprint;
         this.kind = kind;
+        this.words = words;
     }
 
     void begin(int section, String title) {
@@ -42,7 +45,9 @@ final class SheetNumbers {
 
     private String range(Printed each) {
         String first = imprint.sheet(kind, each.section(), 1);
-        return each.pages() < 2 ? first : first + " to " + imprint.sheet(kind, each.section(), each.pages());
+        return each.pages() < 2
+                ? first
+                : words.say("imprint.to", first, imprint.sheet(kind, each.section(), each.pages()));
     }
 
     /** Of every page, the cover's first. */

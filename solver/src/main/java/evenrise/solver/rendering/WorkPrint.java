@@ -2,6 +2,8 @@ package evenrise.solver.rendering;
 
 import evenrise.model.plan.Cautions;
 import evenrise.solver.document.Imprint;
+import evenrise.solver.document.SheetLanguage;
+import evenrise.solver.document.SheetWords;
 import evenrise.solver.report.OrderText;
 import evenrise.solver.report.PanelPicture;
 import evenrise.solver.report.WorkSheet;
@@ -50,6 +52,7 @@ public final class WorkPrint {
                 KIND,
                 OrderText.headline(sheets),
                 OrderText.isAlarm(sheets),
+                SheetWords.in(SheetLanguage.EN),
                 signs(imprint, sections, shared),
                 shared,
                 "workcover",

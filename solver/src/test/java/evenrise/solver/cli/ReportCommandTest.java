@@ -112,7 +112,7 @@ class ReportCommandTest {
                 report("--format", "csv", "--labels", "a4-63.5x38.1", "--labels", "lead=a4-70x37", "--language", "de");
 
         assertThat(result.out())
-                .contains("labels-breaker.pdf, labels-cable.pdf, labels-lead.pdf, site-de.pdf")
+                .contains("labels-breaker.pdf, labels-cable.pdf, labels-lead.pdf, site-de-a4.pdf, site-de-letter.pdf")
                 .doesNotContain("labels-equipment");
     }
 

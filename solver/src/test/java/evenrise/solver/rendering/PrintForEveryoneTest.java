@@ -2,11 +2,14 @@ package evenrise.solver.rendering;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.evaluation.Evaluation;
+import evenrise.solver.bounds.ProvenBounds;
 import evenrise.solver.browser.DrawnPages;
 import evenrise.solver.document.Document;
 import evenrise.solver.document.LabelKind;
 import evenrise.solver.document.SheetLanguage;
 import evenrise.solver.document.SheetWords;
+import evenrise.solver.document.SiteDocument;
 import evenrise.solver.rework.AnOrderedWork;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -71,6 +74,25 @@ class PrintForEveryoneTest {
 
         assertThat(faults(labels.of(kind, LabelStock.NAMED.get("a4-99.1x67.7")).pdf()))
                 .isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = SheetLanguage.class,
+            names = {"DE", "FR"})
+    void sheetsForSiteInAnotherLanguageBreakNothingOfTheStandard(SheetLanguage language) throws Exception {
+        DrawnPages.Planned planned = DrawnPages.of("tin-shed");
+        SiteDocument site = SiteDocument.of(
+                planned.document(),
+                Evaluation.of(
+                        planned.layout(), () -> ProvenBounds.of(planned.layout().project())),
+                SheetWords.in(language));
+
+        assertThat(new SiteBooklet(site, SheetSection.ALL)
+                        .on(List.of(PrintedSheets.Paper.values()))
+                        .values())
+                .hasSize(2)
+                .allSatisfy(sheets -> assertThat(faults(sheets)).isEmpty());
     }
 
     @Test
