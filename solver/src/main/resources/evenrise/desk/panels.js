@@ -81,7 +81,7 @@ function cardOf(panel, loads) {
       + (misfits.length ? "; " + count(misfits.length, "load") + " in slots that do not fit: " + misfits.map((load) => plain(load.id)).join(", ") : "")));
 }
 
-function bar(amps, rated) {
+export function bar(amps, rated) {
   const fill = make("i");
   fill.style.transform = "scaleX(" + Math.min(1, rated > 0 ? amps / rated : 0) + ")";
   return make("dd", { class: "bar" + (amps > rated ? " over" : ""), "aria-hidden": "true" }, fill);
@@ -101,7 +101,7 @@ function cellOf(panel, slot, load) {
     make("span", { class: "cost" }), load ? make("span", { class: "amps" }, number(load.running_a)) : null);
 }
 
-function place(cell, panel, slot, poles) {
+export function place(cell, panel, slot, poles) {
   const row = panel.is_two_sided ? slot + 1 >> 1 : slot;
   cell.style.gridRow = row + " / span " + poles;
   if (panel.is_two_sided) cell.style.gridColumn = slot % 2 ? 1 : 2;

@@ -18,20 +18,28 @@ const FIRST = {
 const ROW = 27;
 const key = (id, column) => id + "\n" + column;
 
-export function listsView() {
-  let list = "loads", table = null, columns = [], rows = [], drafts = new Map(), added = [], also = new Set(), asked = 0;
+/** The lists that prices stand in, and what there is one of. */
+const CATALOGUE = [["catalogue", "Currency and leads"], ["catalogue.panel_types", "Kinds of panel"], ["board_types", "Board types"], ["catalogue.breakers", "Breakers"], ["catalogue.cables", "Cables"], ["catalogue.feeders", "Feeders"], ["catalogue.transformers", "Transformers"], ["catalogue.nodes", "Nodes"], ["catalogue.contactors", "Contactors"], ["catalogue.labour_hours", "Hours of work"], ["catalogue.percentages", "Percentages"]];
+
+export const listsView = () => sheetOf("Lists of the project", LISTS, FURTHER, "loads");
+
+/** The same for prices alone, to stand in another view. */
+export const cataloguePart = () => sheetOf("Catalogue", CATALOGUE, [], "catalogue.panel_types");
+
+function sheetOf(title, lists, others, beginning) {
+  let list = beginning, table = null, columns = [], rows = [], drafts = new Map(), added = [], also = new Set(), asked = 0;
   let at = { row: 0, column: 0 }, to = { row: 0, column: 0 }, editor = null, wanted = "", sending = Promise.resolve();
   const cure = make("p", { class: "cure", id: "cure", role: "status" });
   const body = make("div", { class: "body", role: "rowgroup" });
   const head = make("div", { class: "row head", role: "row" });
   const grid = make("div", { class: "grid", role: "grid", tabindex: "0", "aria-describedby": "cure keys", "aria-multiselectable": "true" }, make("div", { role: "rowgroup", class: "heads" }, head), body);
-  const tabs = make("div", { class: "lists", role: "group", "aria-label": "Lists" }, ...LISTS.map(([name, label]) => make("button", { type: "button", data: { list: name }, onclick: () => open(name) }, label)),
-    make("label", {}, "Further ", make("select", { id: "further", onchange: (event) => event.target.value && open(event.target.value) }, make("option", { value: "" }, "choose"), ...FURTHER.map(([label, lists]) => make("optgroup", { label }, ...lists.map(([value, words]) => make("option", { value }, words)))))));
+  const tabs = make("div", { class: "lists", role: "group", "aria-label": "Lists" }, ...lists.map(([name, label]) => make("button", { type: "button", data: { list: name }, onclick: () => open(name) }, label)),
+    others.length === 0 ? null : make("label", {}, "Further ", make("select", { id: "further", onchange: (event) => event.target.value && open(event.target.value) }, make("option", { value: "" }, "choose"), ...others.map(([label, some]) => make("optgroup", { label }, ...some.map(([value, words]) => make("option", { value }, words)))))));
   const single = form();
   const search = make("input", { type: "search", id: "filter", placeholder: "part of a row", autocomplete: "off", oninput: () => { wanted = search.value.toLowerCase(); at = { row: 0, column: at.column }; to = at; filter(); } });
   const more = make("select", { id: "more", onchange: () => { also.add(more.value); layOut(); grid.focus(); } });
   const tally = make("span", { class: "note", role: "status" });
-  const element = make("section", { class: "sheet", "aria-label": "Lists of the project" }, intake(() => open("loads")),
+  const element = make("section", { class: "sheet", "aria-label": title }, others.length === 0 ? null : intake(() => open("loads")),
     make("div", { class: "tools" }, tabs, make("label", {}, "Find ", search), make("label", {}, "Show column ", more),
       make("button", { type: "button", onclick: fillDown }, "Fill down"), make("button", { type: "button", onclick: takeOut }, "Take rows out"), tally),
     single.element, cure, grid, make("p", { class: "note", id: "keys" }, "Type to write, Enter or F2 to edit, Delete to empty, Shift with arrows to choose several, Ctrl+D to fill down, Ctrl+C and Ctrl+V with any spreadsheet. The last row is for a new entry. An empty cell states nothing: a default counts."));
@@ -39,8 +47,8 @@ export function listsView() {
   async function open(name) {
     if (name !== list) { drafts = new Map(); added = []; also = new Set(); at = to = { row: 0, column: 0 }; }
     list = name;
-    const further = by("further") || tabs.querySelector("select");
-    further.value = FURTHER.some(([, lists]) => lists.some(([each]) => each === list)) ? list : "";
+    const further = tabs.querySelector("select");
+    if (further) further.value = others.some(([, some]) => some.some(([each]) => each === list)) ? list : "";
     tabs.querySelectorAll("button").forEach((button) => button.setAttribute("aria-pressed", String(button.dataset.list === list)));
     const mine = ++asked;
     if (!desk.sheet || !desk.sheet.plan) { table = null; grid.hidden = true; return; }

@@ -26,6 +26,7 @@ const HELP = {
   why: ["Why a load is where it is and where else it could be, what a rule asks and where it is broken, what makes the peak."],
   suppose: ["Nothing here changes the plan: room for one more load, what each point carries in each scene, what happens in an emergency or when the mains fail, the plant with something otherwise."],
   events: ["A click into a lane lets something happen there. Drag a mark, or move it with the arrows, a second a press, ten with Shift; Delete takes it out. It is played at once, and each finding leads to its moment.", "“By chance” draws many switch-ons and shows the percentiles of their peaks. An emergency input is no life-safety system."],
+  estimate: ["What the project can be built of, from the cheapest on. “Least” stands there only where every cheaper make-up is proven impossible; what is undecided is said with its price.", "Tick what is to be offered, see the page as the client will, then write it. “Room left” shows what a make-up leaves free. Prices are typed into the catalogue at the end, as any list."],
   kept: ["A plan that is kept is a file in the folder. Opening one puts it on the desk; Undo brings back what was there.", "“Take in a change file” takes what somebody has tried on the page that you mailed."],
 };
 

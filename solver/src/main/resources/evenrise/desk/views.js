@@ -14,6 +14,7 @@ import { supposeView } from "./suppose.js";
 import { answersView } from "./answers.js";
 import { keptView } from "./branches.js";
 import { eventsView } from "./events.js";
+import { estimateView } from "./estimate.js";
 
 export const VIEWS = [
   { name: "loads", label: "Lists", begin: listsView, blank: true },
@@ -24,6 +25,7 @@ export const VIEWS = [
   { name: "why", label: "Questions", begin: answersView, redraws: true },
   { name: "suppose", label: "What if", begin: supposeView, redraws: true },
   { name: "events", label: "Events", begin: eventsView, redraws: true },
+  { name: "estimate", label: "Estimate", begin: estimateView, redraws: true },
   { name: "kept", label: "Kept plans", begin: keptView, redraws: true },
 ];
 

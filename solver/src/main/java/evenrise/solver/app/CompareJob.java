@@ -94,7 +94,10 @@ final class CompareJob {
             LeastPrice least = comparison.leastPrice(
                     tries,
                     request.tries(),
-                    state -> listed(folder, state),
+                    state -> {
+                        listed(folder, state);
+                        watch.estimate(EstimateState.of(subject.name(), catalogue.currency(), state, range, List.of()));
+                    },
                     finding -> told(done.incrementAndGet(), request.tries(), finding));
             List<Scenarios.Cell> cells = request.leastOnly() || limit.isOver() ? List.of() : comparison.cells();
             List<Scenario> scenarios = scenarios(comparison, least, cells);

@@ -82,6 +82,11 @@ public final class CompareResult implements Listing {
         return findings.stream().map(ScenarioResult::plan).toList();
     }
 
+    /** All of it, as whoever listened was told it on the way. */
+    public EstimateState estimate() {
+        return EstimateState.of(project, currency, least, range, findings);
+    }
+
     public boolean wasCancelled() {
         return wasCancelled;
     }

@@ -21,4 +21,7 @@ public interface JobListener {
 
     /** One of many things is done. */
     default void part(JobPart part) {}
+
+    /** What is known of an estimate, from time to time: first the list by price, then after each round of plans. */
+    default void estimate(EstimateState state) {}
 }

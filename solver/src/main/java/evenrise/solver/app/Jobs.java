@@ -195,7 +195,12 @@ public final class Jobs {
 
     /** Shows alternates side by side for a client, and writes page, sheet and table. */
     public OfferResult offer(OfferRequest request) {
-        return watched(JobControl.NONE, watch -> OfferJob.run(request, watch));
+        return drawOffer(request).write(request.folder());
+    }
+
+    /** Draws alternates side by side, to be looked at before they are written. */
+    public DrawnOffer drawOffer(OfferRequest request) {
+        return watched(JobControl.NONE, watch -> OfferJob.drawn(request, watch));
     }
 
     /** Takes jobs of others until it is cancelled. */

@@ -1,7 +1,5 @@
 package evenrise.solver.app;
 
-import evenrise.model.contract.Phrase;
-import evenrise.model.file.FileSet;
 import evenrise.model.project.Project;
 import evenrise.model.project.QuantityRange;
 import evenrise.solver.compare.PriceRange;
@@ -18,19 +16,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Alternates from request to written folder. */
+/** Alternates from request to files that are not written yet. */
 final class OfferJob {
     private static final long SEED = 1;
 
     private OfferJob() {}
 
-    static OfferResult run(OfferRequest request, Watch watch) {
+    static DrawnOffer drawn(OfferRequest request, Watch watch) {
         List<Alternate> alternates = new ArrayList<>();
         for (OfferRequest.Named each : request.alternates()) {
             AuditJob.Subject subject = AuditJob.Subject.of(each.project(), each.plan(), watch.notes())
                     .with(project -> SharedPrices.on(project, request.catalogue(), watch.notes()));
             alternates.add(Alternate.of(
-                    each.name(), subject.evaluation(Optional.empty()), drawn(subject.project(), request.draws())));
+                    each.name(), subject.evaluation(Optional.empty()), range(subject.project(), request.draws())));
         }
         watch.at(Stage.WRITING);
         Map<String, byte[]> files = new LinkedHashMap<>();
@@ -41,23 +39,11 @@ final class OfferJob {
                 utf8(Csv.of(
                         AlternateRows.values(alternates),
                         AlternateText.bases(alternates).keySet())));
-        FileSet set = new FileSet(request.folder());
-        files.forEach(set::add);
-        Outputs.write(() -> {
-            List<String> foreign = set.foreign(files.keySet());
-            if (!foreign.isEmpty()) {
-                throw new JobFailed(
-                        JobFailed.Reason.OUTPUT,
-                        "would overwrite what another program wrote or somebody has changed: "
-                                + Phrase.quoted(foreign, 12) + ". Move it away, or name another folder.");
-            }
-            set.write();
-        });
-        return new OfferResult(request.title(), alternates, List.copyOf(files.keySet()));
+        return new DrawnOffer(request.title(), alternates, files);
     }
 
     /** By the usual seed: the same offer is the same page. */
-    private static Optional<PriceRange> drawn(Project project, int draws) {
+    private static Optional<PriceRange> range(Project project, int draws) {
         boolean isOpen = project.quantities().stream().anyMatch(QuantityRange::stated);
         return draws == 0 || !isOpen || project.catalogue().isEmpty()
                 ? Optional.empty()

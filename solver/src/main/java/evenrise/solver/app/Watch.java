@@ -37,6 +37,10 @@ final class Watch implements AutoCloseable {
         listener.part(part);
     }
 
+    void estimate(EstimateState state) {
+        listener.estimate(state);
+    }
+
     private synchronized void tell() {
         listener.progress(now());
     }

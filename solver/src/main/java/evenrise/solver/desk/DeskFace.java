@@ -20,8 +20,16 @@ final class DeskFace {
     /** Letters alone and one point: no name leads out of the folder. */
     private static final Pattern NAME = Pattern.compile("/([a-z]+\\.(?:html|css|js|svg))");
 
-    /** A file as it is sent. */
-    record Piece(String type, byte[] bytes) {}
+    /**
+     * A file as it is sent.
+     *
+     * @param policy what a browser may do with it, where that is another than with everything else
+     */
+    record Piece(String type, byte[] bytes, Optional<String> policy) {
+        Piece(String type, byte[] bytes) {
+            this(type, bytes, Optional.empty());
+        }
+    }
 
     /** Of what is there alone: whoever asks for names that are not fills no memory. */
     private final Map<String, Piece> pieces = new ConcurrentHashMap<>();

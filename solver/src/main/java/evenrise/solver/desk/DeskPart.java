@@ -4,4 +4,7 @@ package evenrise.solver.desk;
 interface DeskPart {
     /** Says what can be asked, and who answers. */
     void offer(DeskRoutes routes);
+
+    /** Ends what runs in the background. */
+    default void close() {}
 }

@@ -15,6 +15,9 @@ final class DeskParts {
                 new PracticeHall(desk, jobs), //
                 new RehearsalWork(desk, files, jobs), //
                 new ChanceWork(desk, jobs), //
+                new EstimateWork(desk, files, jobs), //
+                new MakeUpWork(desk, files), //
+                new OfferWork(desk, files, jobs), //
                 new Supposing(desk, jobs));
     }
 }

@@ -41,6 +41,7 @@ final class DeskRoutes {
     }
 
     private final Map<String, Route<?, ?>> routes = new LinkedHashMap<>();
+    private final Map<String, Function<String, Optional<DeskFace.Piece>>> pieces = new LinkedHashMap<>();
 
     DeskRoutes(List<DeskPart> parts) {
         parts.forEach(part -> part.offer(this));
@@ -57,6 +58,19 @@ final class DeskRoutes {
     <A extends Record, B extends Record> void asked(
             String path, String meaning, Class<A> asked, Class<B> answered, Function<A, B> answer) {
         routes.put("POST " + path, new Route<>(path, true, meaning, asked, answered, answer));
+    }
+
+    /** Pictures and pages below a path, made when they are looked at. */
+    void pieces(String below, Function<String, Optional<DeskFace.Piece>> piece) {
+        pieces.put(below, piece);
+    }
+
+    Optional<DeskFace.Piece> piece(String path) {
+        return pieces.entrySet().stream()
+                .filter(each -> path.startsWith(each.getKey()))
+                .findFirst()
+                .flatMap(each ->
+                        each.getValue().apply(path.substring(each.getKey().length())));
     }
 
     Map<String, Route<?, ?>> all() {

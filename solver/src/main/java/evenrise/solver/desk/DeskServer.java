@@ -122,9 +122,13 @@ final class DeskServer implements AutoCloseable {
 
     private void answer(HttpExchange exchange, String path) throws IOException {
         String method = exchange.getRequestMethod();
-        Optional<DeskFace.Piece> piece = method.equals("GET") ? face.piece(path) : Optional.empty();
+        Optional<DeskFace.Piece> piece =
+                method.equals("GET") ? face.piece(path).or(() -> routes.piece(path)) : Optional.empty();
         Optional<DeskRoutes.Route<?, ?>> route = routes.of(method, path);
         if (piece.isPresent()) {
+            piece.get()
+                    .policy()
+                    .ifPresent(policy -> exchange.getResponseHeaders().set(Gate.POLICY, policy));
             send(exchange, OK, piece.get().type(), piece.get().bytes());
         } else if (method.equals("GET") && path.equals("/api/events")) {
             tell(exchange);

@@ -18,6 +18,8 @@ import java.util.Set;
  */
 final class Gate {
     private static final int SECRET_BYTES = 32;
+    static final String POLICY = "Content-Security-Policy";
+
     private static final String JSON = "application/json";
 
     private final int port;
@@ -45,9 +47,9 @@ final class Gate {
     /** What every answer carries. */
     static void protect(Headers headers) {
         headers.set(
-                "Content-Security-Policy",
+                POLICY,
                 "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self';"
-                        + " base-uri 'none'; form-action 'none'; frame-ancestors 'none'");
+                        + " frame-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'");
         headers.set("X-Content-Type-Options", "nosniff");
         headers.set("Referrer-Policy", "no-referrer");
         headers.set("Cross-Origin-Opener-Policy", "same-origin");

@@ -18,12 +18,14 @@ public final class OpenDesk implements AutoCloseable {
     private final Keeper keeper;
     private final DeskWork work;
     private final DeskServer server;
+    private final List<DeskPart> parts;
     private final CountDownLatch closed = new CountDownLatch(1);
 
-    private OpenDesk(FolderLock lock, Keeper keeper, DeskWork work, DeskServer server) {
+    private OpenDesk(FolderLock lock, Keeper keeper, DeskWork work, List<DeskPart> parts, DeskServer server) {
         this.lock = lock;
         this.keeper = keeper;
         this.work = work;
+        this.parts = parts;
         this.server = server;
     }
 
@@ -39,11 +41,12 @@ public final class OpenDesk implements AutoCloseable {
             List<String> told = new ArrayList<>();
             Desk desk = new Desk(files, first(files, told), told);
             DeskWork work = new DeskWork(desk, files, jobs);
-            DeskServer server = new DeskServer(port, desk, new DeskRoutes(DeskParts.of(work, desk, files, jobs)));
+            List<DeskPart> parts = DeskParts.of(work, desk, files, jobs);
+            DeskServer server = new DeskServer(port, desk, new DeskRoutes(parts));
             Keeper keeper = new Keeper(files, desk, jobs);
             keeper.start();
             server.start();
-            return new OpenDesk(lock, keeper, work, server);
+            return new OpenDesk(lock, keeper, work, parts, server);
         } catch (RuntimeException e) {
             lock.close();
             throw e;
@@ -98,6 +101,7 @@ public final class OpenDesk implements AutoCloseable {
         }
         server.close();
         work.close();
+        parts.forEach(DeskPart::close);
         keeper.close();
         lock.close();
         closed.countDown();

@@ -22,6 +22,9 @@ import java.util.Optional;
  * @param basis what stands with every price
  */
 public record EstimateSheet(String title, List<Part> parts, List<String> basis) {
+    /** Heads the list by price. */
+    public static final String MAKE_UPS = "Make-ups by price";
+
     private static final int MAKE_UPS_SHOWN = 15;
 
     /** @param isBad whether it warns */
@@ -147,7 +150,7 @@ public record EstimateSheet(String title, List<Part> parts, List<String> basis) 
         }
         int more = least.makeUps().size() - rows.size();
         return new Part(
-                "Make-ups by price",
+                MAKE_UPS,
                 more == 0
                         ? List.of()
                         : List.of(new Sentence("The cheapest; " + more + " more are in make-ups.csv.", false)),

@@ -40,6 +40,7 @@ class InertDeskTest {
                     List.of("loads", ".grid .body .row"),
                     List.of("time", "svg.lanes"),
                     List.of("why", ".broken li"),
+                    List.of("estimate", "#estimate-begin"),
                     List.of("kept", "table"))) {
                 window.turnTo(view.get(0), view.get(1));
             }
