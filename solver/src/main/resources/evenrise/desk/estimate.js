@@ -1,7 +1,7 @@
 // What the project can be built of, from the cheapest make-up on, while it is looked for; what of it is proven, what it
 // rests on, and what of it is offered.
 
-import { act, ask, complain, desk, onEvent } from "./wire.js";
+import { act, ask, complain, desk, onEvent, say } from "./wire.js";
 import { count, draw, make, number, plain } from "./parts.js";
 import { cataloguePart } from "./sheet.js";
 import { offerPart } from "./offer.js";
@@ -21,7 +21,9 @@ export function estimateView() {
   const standing = make("p", { class: "standing", role: "status" }), told = make("div", { class: "told-least" }), strip = make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": "Make-ups by price, as a picture" });
   const table = make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": "Make-ups by price" }), parts = make("div", {}), planned = make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": "Planned for an aim" });
   const offer = offerPart(), room = roomPart(take), catalogue = cataloguePart();
-  const prices = make("details", { class: "box catalogue", ontoggle: () => prices.open && catalogue.show() }, make("summary", {}, "Catalogue: prices, typed in place"), make("p", { class: "note" }, "Every change is written at once, and Undo takes it back. Copy and paste with any spreadsheet."), catalogue.element);
+  const tables = make("select", { id: "price-tables" }), tableName = make("input", { id: "price-table-name", value: "prices.xlsx", autocomplete: "off", maxlength: "60" });
+  const shared = make("div", { class: "tools" }, make("label", {}, "Prices that bids share ", tables), make("button", { type: "button", id: "price-table-take", onclick: async () => { if (tables.value) await act("/api/catalogue/take", { file: tables.value }, "Prices of '" + plain(tables.value) + "' are the project's. Undo brings back its own."); } }, "Take these prices"), make("label", {}, "As a table ", tableName), make("button", { type: "button", id: "price-table-write", onclick: () => inFolder("/api/catalogue/write", { file: tableName.value }) }, "Write as a table"));
+  const prices = make("details", { class: "box catalogue", ontoggle: () => { if (prices.open) { catalogue.show(); inFolder("/api/catalogue/tables"); } } }, make("summary", {}, "Catalogue: prices, typed in place"), make("p", { class: "note" }, "Every change is written at once, and Undo takes it back. Copy and paste with any spreadsheet."), catalogue.element, shared);
   const element = make("section", { class: "estimating", "aria-label": "Estimate" }, make("h2", {}, "Estimate"),
     make("p", { class: "note" }, "Make-ups, how many panels and boards of which type, in order of price; each is decided by counting or by a plan. Nothing on the desk changes. Every make-up that was planned lies in a folder with its plan, and the next look goes on from there."),
     make("div", { class: "tools" }, make("label", {}, "Make-ups to plan ", tries), make("label", {}, "Moves each ", moves), make("label", {}, "Free slots a panel ", slots), make("label", {}, "Free outputs a board ", outputs), make("label", {}, "Free current, % ", percent), make("label", {}, "Draws of open quantities ", draws), make("label", {}, "Ends after, s ", limit), make("label", {}, numbers, "compare numbers of panels and boards"), begin, stop),
@@ -36,6 +38,14 @@ export function estimateView() {
     element.dataset.state = "asked";
     more = 0;
     send("/api/estimate/begin", { numbers: numbers.checked, ...said("tries", tries), ...said("moves", moves), ...said("draws", draws), ...said("limit_s", limit), ...said("spare_slots", slots), ...said("spare_outputs", outputs), ...said("spare_pct", percent) }).then(look);
+  }
+
+  async function inFolder(path, body) {
+    try {
+      const answer = await ask(path, body), was = tables.value;
+      tables.replaceChildren(make("option", { value: "" }, answer.files.length ? "choose" : "no table in the folder"), ...answer.files.map((each) => make("option", { value: each, selected: each === was }, each)));
+      if (body) say("Written: " + plain(body.file) + ". compare, bill, offer and report take it by --catalogue.");
+    } catch (refusal) { complain(refusal); }
   }
 
   async function take(files) {

@@ -287,6 +287,20 @@ public final class Jobs {
         });
     }
 
+    /**
+     * A project with the prices of a table in the place of its own; the listener is told what of the table does not meet it.
+     *
+     * @param catalogue .csv or .xlsx
+     */
+    public Project priced(Source project, Path catalogue, JobControl control) {
+        return watched(
+                control,
+                watch -> SharedPrices.on(
+                        Inputs.project(project, watch.notes()).value().orElseThrow(),
+                        Optional.of(catalogue),
+                        watch.notes()));
+    }
+
     /** Draws an invented venue; a plan of it that keeps every hard rule exists. */
     public Project generate(GenerateRequest request) {
         String name = request.name().orElseGet(() -> Sample.usualName(request.seed(), request.size()));

@@ -18,6 +18,7 @@ final class DeskParts {
                 new EstimateWork(desk, files, jobs), //
                 new MakeUpWork(desk, files), //
                 new OfferWork(desk, files, jobs), //
+                new CatalogueWork(desk, files, jobs), //
                 new Supposing(desk, jobs));
     }
 }

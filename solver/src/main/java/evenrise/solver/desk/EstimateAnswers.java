@@ -75,4 +75,7 @@ public final class EstimateAnswers {
             boolean keepsAll) {}
 
     public record OfferWritten(String folder, List<String> files) {}
+
+    /** @param files .csv and .xlsx */
+    public record PriceTablesView(List<String> files) {}
 }

@@ -73,4 +73,9 @@ public final class EstimateRequests {
 
             @Field(meaning = "Folder beside the project's file", byDefault = "\"offer\"")
             String folder) {}
+
+    /** A table of prices in the folder. */
+    public record PriceTableFile(
+            @Field(meaning = "The file, .csv or .xlsx", atLeast = 1)
+            String file) {}
 }
