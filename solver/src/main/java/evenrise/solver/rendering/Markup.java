@@ -50,6 +50,7 @@ final class Markup {
                 .useSVGDrawer(new BatikSVGDrawer())
                 .useUnicodeLineBreaker(new WordBreaks())
                 .usePDDocument(pdf)
+                .usePageSupplier(new TaggedPages())
                 .withW3cDocument(tree, null);
         if (isTurned) {
             builder.useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory())

@@ -5,20 +5,22 @@ import evenrise.model.contract.Harmless;
 import evenrise.solver.document.Imprint;
 import evenrise.solver.document.SheetWords;
 import java.io.ByteArrayOutputStream;
+import java.io.Closeable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 
-/** A cover and numbered sections, printed on several papers at once: what they share is filled in and read once. */
+/** A cover and numbered sections, printed on any paper. */
 final class PrintedSet {
     /**
      * What a set is made of.
@@ -69,36 +71,29 @@ final class PrintedSet {
         this.contents = contents;
     }
 
+    /** Papers beside each other, where there are processors for them: what each is made of is its own. */
     Map<PrintedSheets.Paper, byte[]> on(List<PrintedSheets.Paper> papers) {
         XRLog.setLoggingEnabled(false);
-        List<Printing> files = new ArrayList<>();
-        try {
-            for (PrintedSheets.Paper paper : papers) {
-                files.add(new Printing(paper));
-            }
+        return papers.parallelStream()
+                .collect(Collectors.toMap(
+                        Function.identity(),
+                        this::on,
+                        (first, any) -> first,
+                        () -> new EnumMap<>(PrintedSheets.Paper.class)));
+    }
+
+    private byte[] on(PrintedSheets.Paper paper) {
+        try (Printing file = new Printing(paper)) {
             for (Map.Entry<Integer, PrintSection> each : contents.sections().entrySet()) {
                 PrintSection section = each.getValue();
-                files.forEach(file -> file.begin(each.getKey(), section));
+                file.begin(each.getKey(), section);
                 for (PrintSection.Part part : section.parts()) {
-                    Markup markup = markup(
-                            section.template(),
-                            part.mark().isEmpty() ? section.title() : part.mark(),
-                            part.values(),
-                            files.get(0).fonts);
-                    for (Printing file : files) {
-                        file.draw(section, part, markup);
-                    }
+                    file.draw(section, part);
                 }
             }
-            Map<PrintedSheets.Paper, byte[]> all = new EnumMap<>(PrintedSheets.Paper.class);
-            for (Printing file : files) {
-                all.put(file.paper, file.finished());
-            }
-            return all;
+            return file.finished();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        } finally {
-            files.forEach(Printing::close);
         }
     }
 
@@ -114,7 +109,7 @@ final class PrintedSet {
     }
 
     /** One file. */
-    private final class Printing {
+    private final class Printing implements Closeable {
         private final PrintedSheets.Paper paper;
         private final PDDocument pdf = new PDDocument();
         private final PrintFonts fonts;
@@ -133,7 +128,9 @@ final class PrintedSet {
             numbers.begin(number, section.title());
         }
 
-        void draw(PrintSection section, PrintSection.Part part, Markup markup) throws IOException {
+        void draw(PrintSection section, PrintSection.Part part) throws IOException {
+            Markup markup = markup(
+                    section.template(), part.mark().isEmpty() ? section.title() : part.mark(), part.values(), fonts);
             int page = pdf.getNumberOfPages();
             print(markup, section.form());
             numbers.drawn(pdf.getNumberOfPages() - page);
@@ -192,12 +189,9 @@ final class PrintedSet {
             return order.take();
         }
 
-        void close() {
-            try {
-                pdf.close();
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
+        @Override
+        public void close() throws IOException {
+            pdf.close();
         }
     }
 }

@@ -64,7 +64,7 @@ public final class PrintedSheets {
         return on(List.of(paper)).get(paper);
     }
 
-    /** What they share is filled in and read once. */
+    /** On all of them beside each other. */
     public Map<Paper, byte[]> on(List<Paper> papers) {
         return set.on(papers);
     }
