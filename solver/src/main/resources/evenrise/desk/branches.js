@@ -3,6 +3,16 @@
 import { act, ask, complain, desk, say } from "./wire.js";
 import { count, make, number, plain, signed } from "./parts.js";
 
+/** Where what somebody has tried on a page that was mailed is taken in. */
+export function changeFile() {
+  const takeIn = async (event) => {
+    const [file] = event.target.files;
+    if (file) await act("/api/moves", { text: await file.text() }, "The moves of '" + plain(file.name) + "' are on the desk.");
+    event.target.value = "";
+  };
+  return make("label", {}, "Take in a change file ", make("input", { type: "file", class: "returned", accept: ".json,application/json", onchange: takeIn }));
+}
+
 export function keptView() {
   const name = make("input", { id: "kept-name", autocomplete: "off", maxlength: "60" });
   const table = make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": "Kept plans" });
@@ -10,15 +20,9 @@ export function keptView() {
   const element = make("section", { class: "kept", "aria-label": "Kept plans" }, make("h2", {}, "Kept plans"),
     make("p", { class: "note" }, "A plan that is kept is a file of its own in the folder; each is judged against the project as it is now. Opening one puts it on the desk; Undo brings back what was there."),
     make("div", { class: "tools" }, make("label", {}, "Name ", name), make("button", { type: "button", id: "keep", onclick: keep }, "Keep the plan on the desk"),
-      make("label", {}, "Take in a change file ", make("input", { type: "file", id: "returned", accept: ".json,application/json", onchange: takeIn }))),
+      changeFile()),
     make("p", { class: "note" }, "A change file holds the moves that somebody has tried on the page of this plan and saved there. They come onto the desk as one change."), table,
     make("h3", {}, "Side by side"), make("div", { class: "tools" }, make("label", {}, "Left ", left), make("label", {}, "Right ", right), make("button", { type: "button", id: "beside", onclick: beside }, "Show both")), both);
-
-  async function takeIn(event) {
-    const [file] = event.target.files;
-    if (file) await act("/api/moves", { text: await file.text() }, "The moves of '" + plain(file.name) + "' are on the desk.");
-    event.target.value = "";
-  }
 
   async function keep() {
     try {

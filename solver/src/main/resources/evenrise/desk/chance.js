@@ -36,7 +36,9 @@ export function chanceBox() {
   function paint() {
     if (!curves) return;
     const curve = curves.curves.reduce((best, each) => top(each) > top(best) ? each : best), scatter = of();
-    const most = 1.06 * Math.max(1, top(curve), scatter ? Math.max(scatter.range_a, scatter.greatest_a, scatter.limit_a || 0) : 0), end = Math.max(...curve.phases.map((each) => each.seconds[each.seconds.length - 1]), 1);
+    const highest = Math.max(1, top(curve), scatter ? Math.max(scatter.range_a, scatter.greatest_a) : 0), limit = scatter && scatter.limit_a !== null ? scatter.limit_a : 0;
+    // A limit far above would leave no height for the rest.
+    const isLimitDrawn = limit > 0 && limit <= 2 * highest, most = 1.06 * Math.max(highest, isLimitDrawn ? limit : 0), end = Math.max(...curve.phases.map((each) => each.seconds[each.seconds.length - 1]), 1);
     const x = (at) => LEFT + (CURVE - LEFT) * at / end, y = (amps) => 14 + (HIGH - 50) * (1 - amps / most);
     const text = (tx, ty, words, anchor = "start") => { const it = draw("text", { x: tx, y: ty, "text-anchor": anchor }); it.textContent = plain(words, 60); return it; };
     const svg = draw("svg", { viewBox: "0 0 " + WIDE + " " + HIGH, class: "curve", role: "img", "aria-label": "Envelope of " + plain(node.value) + " over time, peak " + number(top(curve)) + " A" + (scatter ? "; half of the switch-ons stayed at or below " + number(scatter.peak_a[0].value) + " A, the greatest was " + number(scatter.greatest_a) + " A" : "") });
@@ -51,7 +53,8 @@ export function chanceBox() {
         const low = k === 0 ? y(each.value) : y(scatter.peak_a[k - 1].value), wide = widths[k] || 20;
         svg.append(draw("rect", { class: "fan f" + k, x: FAN - wide / 2, width: wide, y: y(each.value), height: Math.max(1, low - y(each.value)) }), draw("path", { class: "reach", d: "M" + (FAN + 62) + " " + y(each.least) + "V" + y(each.most) + "m-4 0h8M" + (FAN + 58) + " " + y(each.least) + "h8" }));
       });
-      spread([...scatter.peak_a.map((each) => [each.value, "P" + each.percent + " " + number(each.value) + " A"]), [scatter.greatest_a, "greatest " + number(scatter.greatest_a) + " A"], [scatter.envelope_a, "envelope " + number(scatter.envelope_a) + " A"], [scatter.range_a, "over range " + number(scatter.range_a) + " A"], ...(scatter.limit_a === null ? [] : [[scatter.limit_a, "limit " + number(scatter.limit_a, 0) + " A"]])], y).forEach(([amps, words, at]) => svg.append(draw("line", { class: words.startsWith("limit") ? "limit" : words.startsWith("over") ? "bound" : "mean", x1: FAN - 58, x2: WIDE - 146, y1: y(amps), y2: y(amps) }), draw("line", { class: "grid", x1: WIDE - 146, x2: WIDE - 136, y1: y(amps), y2: at }), text(WIDE - 132, at + 4, words)));
+      spread([...scatter.peak_a.map((each) => [each.value, "P" + each.percent + " " + number(each.value) + " A"]), [scatter.greatest_a, "greatest " + number(scatter.greatest_a) + " A"], [scatter.envelope_a, "envelope " + number(scatter.envelope_a) + " A"], [scatter.range_a, "over range " + number(scatter.range_a) + " A"], ...(isLimitDrawn ? [[limit, "limit " + number(limit, 0) + " A"]] : [])], y).forEach(([amps, words, at]) => svg.append(draw("line", { class: words.startsWith("limit") ? "limit" : words.startsWith("over") ? "bound" : "mean", x1: FAN - 58, x2: WIDE - 146, y1: y(amps), y2: y(amps) }), draw("line", { class: "grid", x1: WIDE - 146, x2: WIDE - 136, y1: y(amps), y2: at }), text(WIDE - 132, at + 4, words)));
+      if (limit > 0 && !isLimitDrawn) svg.append(text(WIDE - 10, 12, "limit " + number(limit, 0) + " A, above this picture", "end"));
     } else {
       level(top(curve), "mean", "envelope " + number(top(curve)) + " A");
       svg.append(text(FAN, HIGH - 20, "draw, to see the fan", "middle"));
@@ -80,6 +83,8 @@ const top = (curve) => Math.max(0, ...curve.phases.flatMap((each) => each.amps))
 // Words beside one another's lines, none over another.
 function spread(levels, y) {
   const sorted = [...levels].sort((a, b) => b[0] - a[0]);
-  let last = -99;
-  return sorted.map(([amps, words]) => { last = Math.max(y(amps), last + 13); return [amps, words, last]; });
+  let last = -99, lowest = HIGH - 30;
+  const placed = sorted.map(([amps, words]) => { last = Math.max(y(amps), last + 13); return [amps, words, last]; });
+  for (const each of placed.reverse()) { each[2] = Math.min(each[2], lowest); lowest = each[2] - 13; }
+  return placed;
 }

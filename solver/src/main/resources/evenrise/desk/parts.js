@@ -50,3 +50,6 @@ export function signed(value, digits = 1) {
 export function count(many, noun) {
   return many + " " + noun + (many === 1 ? "" : "s");
 }
+
+/** The size of a file. */
+export const bytes = (many) => many < 1024 ? many + " B" : many < 1048576 ? (many / 1024).toFixed(0) + " kB" : (many / 1048576).toFixed(1) + " MB";

@@ -28,6 +28,8 @@ const HELP = {
   events: ["A click into a lane lets something happen there. Drag a mark, or move it with the arrows, a second a press, ten with Shift; Delete takes it out. It is played at once, and each finding leads to its moment.", "“By chance” draws many switch-ons and shows the percentiles of their peaks. An emergency input is no life-safety system."],
   estimate: ["What the project can be built of, from the cheapest on. “Least” stands there only where every cheaper make-up is proven impossible; what is undecided is said with its price.", "Tick what is to be offered, see the page as the client will, then write it. “Room left” shows what a make-up leaves free. Prices are typed into the catalogue at the end, as any list."],
   kept: ["A plan that is kept is a file in the folder. Opening one puts it on the desk; Undo brings back what was there.", "“Take in a change file” takes what somebody has tried on the page that you mailed."],
+  documents: ["“Draw them” shows every file as it is going to be; “Write to the folder” writes what was looked at, to the byte. At the sheet, left and right turn over. With a kept plan under “Changes against”, △ marks what is another.", "“Make the page to mail” makes one file that opens without a network: whoever gets it tries moves and mails a change file back."],
+  portfolio: ["What evenrise portfolio has written in this folder: a row a project and variant, a mark a seed. “Its plans” lists every seed; “Open” puts one on the desk, Undo brings back what was there."],
 };
 
 let done = read(), isOpen = false;

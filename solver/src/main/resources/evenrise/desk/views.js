@@ -13,8 +13,10 @@ import { searchView } from "./search.js";
 import { supposeView } from "./suppose.js";
 import { answersView } from "./answers.js";
 import { keptView } from "./branches.js";
+import { documentsView } from "./documents.js";
 import { eventsView } from "./events.js";
 import { estimateView } from "./estimate.js";
+import { portfolioView } from "./portfolio.js";
 
 export const VIEWS = [
   { name: "loads", label: "Lists", begin: listsView, blank: true },
@@ -27,6 +29,8 @@ export const VIEWS = [
   { name: "events", label: "Events", begin: eventsView, redraws: true },
   { name: "estimate", label: "Estimate", begin: estimateView, redraws: true },
   { name: "kept", label: "Kept plans", begin: keptView, redraws: true },
+  { name: "documents", label: "Documents", begin: documentsView, redraws: true },
+  { name: "portfolio", label: "Portfolio", begin: portfolioView, redraws: true },
 ];
 
 function planning() {

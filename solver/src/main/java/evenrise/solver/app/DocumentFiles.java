@@ -3,7 +3,6 @@ package evenrise.solver.app;
 import evenrise.model.contract.Harmless;
 import evenrise.model.evaluation.Evaluation;
 import evenrise.model.file.FileSet;
-import evenrise.model.file.WriteFailed;
 import evenrise.model.project.TitleBlock;
 import evenrise.model.scatter.NodeScatter;
 import evenrise.solver.document.Document;
@@ -18,15 +17,14 @@ import evenrise.solver.document.SiteForm;
 import evenrise.solver.rendering.CommissioningPage;
 import evenrise.solver.rendering.DxfFile;
 import evenrise.solver.rendering.HtmlPage;
+import evenrise.solver.rendering.PrintedPage;
 import evenrise.solver.rendering.PrintedSheets;
 import evenrise.solver.rendering.SheetSection;
 import evenrise.solver.rendering.SiteBooklet;
 import evenrise.solver.rendering.WorkbookFile;
 import evenrise.solver.table.Csv;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,7 +33,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Where documents go: a folder that holds those of one run, all of them or all of the run before. */
+/** Documents of a plan as bytes, by the names of their files. */
 final class DocumentFiles {
     private static final String HTML = "plan.html";
     private static final String READINGS = "readings.html";
@@ -45,8 +43,16 @@ final class DocumentFiles {
 
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
+    /**
+     * Documents before they are written.
+     *
+     * @param files by their names
+     * @param pages of those files that are printed sheets
+     */
+    record DrawnFiles(Document document, Map<String, byte[]> files, Map<String, List<PrintedPage>> pages) {}
+
     private final DocumentSet wanted;
-    private final List<Source> inputs;
+    private final DocumentFolder folder;
     private final List<SheetSection> sections;
     private final TitleBlock title;
     private final LabelFiles labels;
@@ -60,8 +66,8 @@ final class DocumentFiles {
      */
     DocumentFiles(DocumentSet wanted, List<Source> inputs, Consumer<String> note) {
         this.wanted = wanted;
-        this.inputs =
-                Stream.concat(inputs.stream(), wanted.titleBlock().stream()).toList();
+        this.folder = new DocumentFolder(
+                Stream.concat(inputs.stream(), wanted.titleBlock().stream()).toList());
         this.sections = sections(wanted.sections());
         this.title = wanted.titleBlock()
                 .map(source -> Inputs.told(source.name(), source.titleBlock(), note)
@@ -100,11 +106,17 @@ final class DocumentFiles {
 
     /** @throws JobFailed where the documents could not be written, so that nobody waits for what gets lost */
     void refuseWhatIsNotOurs() {
-        refuse(List.of(HTML, READINGS, A4, LETTER, WORKBOOK, FileSet.MANIFEST));
+        folder.refuse(
+                wanted.folder(), wanted.overwrites(), List.of(HTML, READINGS, A4, LETTER, WORKBOOK, FileSet.MANIFEST));
     }
 
-    /** @return the names of what is written */
-    List<String> write(
+    /** Where they can be written. */
+    DocumentFolder folder() {
+        return folder;
+    }
+
+    /** Everything that is wanted, not written yet. */
+    DrawnFiles drawn(
             Evaluation evaluation, String projectSha256, Optional<Evaluation> before, List<NodeScatter> scatter) {
         Imprint imprint = new Imprint(
                 evaluation.project().name(),
@@ -115,6 +127,7 @@ final class DocumentFiles {
                 title);
         Document document = Documents.of(imprint, evaluation, before, scatter);
         Map<String, byte[]> files = new LinkedHashMap<>();
+        Map<String, List<PrintedPage>> pages = new LinkedHashMap<>();
         if (wanted.formats().contains(DocumentFormat.HTML)) {
             files.put(HTML, HtmlPage.of(document).getBytes(StandardCharsets.UTF_8));
             files.put(
@@ -123,19 +136,24 @@ final class DocumentFiles {
                             .getBytes(StandardCharsets.UTF_8));
         }
         if (wanted.formats().contains(DocumentFormat.PDF)) {
-            Map<PrintedSheets.Paper, byte[]> sheets = new PrintedSheets(document, sections)
-                    .on(List.of(PrintedSheets.Paper.A4, PrintedSheets.Paper.LETTER));
+            PrintedSheets printed = new PrintedSheets(document, sections);
+            Map<PrintedSheets.Paper, byte[]> sheets =
+                    printed.on(List.of(PrintedSheets.Paper.A4, PrintedSheets.Paper.LETTER));
             files.put(A4, sheets.get(PrintedSheets.Paper.A4));
             files.put(LETTER, sheets.get(PrintedSheets.Paper.LETTER));
+            pages.put(A4, printed.pages(PrintedSheets.Paper.A4));
+            pages.put(LETTER, printed.pages(PrintedSheets.Paper.LETTER));
         }
         files.putAll(labels.of(document, words));
         if (words.language() != SheetLanguage.EN) {
             String name = "site-" + words.language().word();
-            Map<PrintedSheets.Paper, byte[]> sheets = new SiteBooklet(
-                            SiteDocument.of(document, evaluation, words), sections)
-                    .on(List.of(PrintedSheets.Paper.A4, PrintedSheets.Paper.LETTER));
+            SiteBooklet printed = new SiteBooklet(SiteDocument.of(document, evaluation, words), sections);
+            Map<PrintedSheets.Paper, byte[]> sheets =
+                    printed.on(List.of(PrintedSheets.Paper.A4, PrintedSheets.Paper.LETTER));
             files.put(name + "-a4.pdf", sheets.get(PrintedSheets.Paper.A4));
             files.put(name + "-letter.pdf", sheets.get(PrintedSheets.Paper.LETTER));
+            pages.put(name + "-a4.pdf", printed.pages(PrintedSheets.Paper.A4));
+            pages.put(name + "-letter.pdf", printed.pages(PrintedSheets.Paper.LETTER));
         }
         if (wanted.formats().contains(DocumentFormat.XLSX)) {
             files.put(WORKBOOK, WorkbookFile.of(document));
@@ -147,11 +165,20 @@ final class DocumentFiles {
             document.tables().toFillIn().forEach(table -> files.put(table.id() + ".csv", csv(table)));
             Handover.of(evaluation.layout()).forEach(table -> files.put(table.id() + ".csv", csv(table)));
         }
-        refuse(files.keySet());
-        FileSet set = new FileSet(wanted.folder());
-        files.forEach(set::add);
-        Outputs.write(set::write);
-        return List.copyOf(files.keySet());
+        return new DrawnFiles(document, files, pages);
+    }
+
+    /**
+     * Draws and writes everything that is wanted.
+     *
+     * @return the names of what is written
+     */
+    List<String> write(
+            Evaluation evaluation, String projectSha256, Optional<Evaluation> before, List<NodeScatter> scatter) {
+        return folder.write(
+                wanted.folder(),
+                wanted.overwrites(),
+                drawn(evaluation, projectSha256, before, scatter).files());
     }
 
     private byte[] csv(DocumentTable<?> table) {
@@ -161,31 +188,5 @@ final class DocumentFiles {
         }
         return ((wanted.csv().mark() ? BYTE_ORDER_MARK : "") + Csv.of(values, table.remarks()))
                 .getBytes(StandardCharsets.UTF_8);
-    }
-
-    private void refuse(Collection<String> names) {
-        Path folder = wanted.folder();
-        for (String name : names) {
-            Outputs.refuseInputs(folder.resolve(name), inputs);
-        }
-        if (wanted.overwrites()) {
-            return;
-        }
-        try {
-            List<String> foreign = new FileSet(folder)
-                    .foreign(names.stream()
-                            .filter(each -> !each.equals(FileSet.MANIFEST))
-                            .toList());
-            if (!foreign.isEmpty()) {
-                throw new JobFailed(
-                        JobFailed.Reason.OUTPUT,
-                        "folder '" + Harmless.shown(folder.toString())
-                                + "' holds files that no earlier report wrote or that were "
-                                + "changed since: " + Harmless.shown(String.join(", ", foreign))
-                                + ". Name another folder, or --force to overwrite them.");
-            }
-        } catch (WriteFailed e) {
-            throw new JobFailed(JobFailed.Reason.OUTPUT, e.getMessage());
-        }
     }
 }

@@ -1,5 +1,7 @@
 package evenrise.solver.app;
 
+import evenrise.solver.document.SheetLanguage;
+import evenrise.solver.rendering.SheetSection;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -49,6 +51,16 @@ public record DocumentSet(
                 Optional.empty(),
                 LabelOrder.NONE,
                 "en");
+    }
+
+    /** Words of all sections of the printed sheets, in their order. */
+    public static List<String> sectionWords() {
+        return SheetSection.ALL.stream().map(SheetSection::word).toList();
+    }
+
+    /** Languages of site sheets and labels, by their words. */
+    public static List<String> languages() {
+        return SheetLanguage.ALL.stream().map(SheetLanguage::word).toList();
     }
 
     public DocumentSet withFolder(Path value) {

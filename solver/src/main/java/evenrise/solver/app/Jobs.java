@@ -148,6 +148,11 @@ public final class Jobs {
         return watched(control, watch -> new ReportJob(watch).run(request));
     }
 
+    /** Draws the documents of a plan to be looked at before they are written; nothing is written yet. */
+    public DrawnDocuments draw(ReportRequest request, JobControl control) {
+        return watched(control, watch -> new ReportJob(watch).draw(request));
+    }
+
     /** Plays what may happen on a plan. */
     public RehearseResult rehearse(RehearseRequest request) {
         return rehearse(request, JobControl.NONE);

@@ -1,5 +1,7 @@
 package evenrise.solver.app;
 
+import evenrise.solver.document.LabelKind;
+import evenrise.solver.rendering.LabelStock;
 import java.util.List;
 
 /**
@@ -13,6 +15,16 @@ import java.util.List;
 public record LabelOrder(List<String> stocks, String address) {
     /** None. */
     public static final LabelOrder NONE = new LabelOrder(List.of(), "plan.html");
+
+    /** Names of stock sheets that are known; any other is told in millimetres. */
+    public static List<String> knownStocks() {
+        return List.copyOf(LabelStock.NAMED.keySet());
+    }
+
+    /** What labels are for, by their words. */
+    public static List<String> kinds() {
+        return LabelKind.ALL.stream().map(LabelKind::word).toList();
+    }
 
     public LabelOrder {
         stocks = List.copyOf(stocks);

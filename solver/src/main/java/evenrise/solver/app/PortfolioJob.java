@@ -12,8 +12,8 @@ import java.util.OptionalDouble;
 
 /** A portfolio from request to written folder: what has landed before is not done again. */
 final class PortfolioJob {
-    private static final String ANSWERS = "answers";
-    private static final String ENDING = ".plan.json";
+    static final String ANSWERS = "answers";
+    static final String ENDING = ".plan.json";
 
     private final PlannerSource planners;
     private final PortfolioRequest request;

@@ -17,6 +17,22 @@ final class ReportJob {
     }
 
     ReportResult run(ReportRequest request) {
+        DocumentFiles files = files(request);
+        files.refuseWhatIsNotOurs();
+        try (DrawnDocuments drawn = drawn(request, files)) {
+            return new ReportResult(
+                    drawn.evaluation(),
+                    drawn.write(
+                            request.documents().folder(), request.documents().overwrites()));
+        }
+    }
+
+    /** Everything but the writing. */
+    DrawnDocuments draw(ReportRequest request) {
+        return drawn(request, files(request));
+    }
+
+    private DocumentFiles files(ReportRequest request) {
         List<Source> inputs = new ArrayList<>(List.of(request.project(), request.plan()));
         request.against().ifPresent(inputs::add);
         request.againstProject().ifPresent(inputs::add);
@@ -25,8 +41,10 @@ final class ReportJob {
             throw new JobFailed(
                     JobFailed.Reason.REQUEST, "an earlier project alone tells nothing: say --against PLAN as well.");
         }
-        DocumentFiles files = new DocumentFiles(request.documents(), inputs, watch.notes());
-        files.refuseWhatIsNotOurs();
+        return new DocumentFiles(request.documents(), inputs, watch.notes());
+    }
+
+    private DrawnDocuments drawn(ReportRequest request, DocumentFiles files) {
         AuditJob.Subject subject = subject(request, request.project(), request.plan());
         Optional<Plan> earlier =
                 request.against().map(source -> Inputs.earlierPlan(source, subject.project(), watch.notes()));
@@ -36,8 +54,10 @@ final class ReportJob {
         evaluation.assessment();
         List<NodeScatter> scatter = request.trials() < 1 ? List.of() : scatter(subject.layout(), request);
         watch.at(Stage.WRITING);
-        return new ReportResult(
-                evaluation, files.write(evaluation, subject.read().sha256(), before, scatter));
+        return new DrawnDocuments(
+                evaluation,
+                files.folder(),
+                files.drawn(evaluation, subject.read().sha256(), before, scatter));
     }
 
     /** With the same prices, earlier or not, so that differences are of the plan. */

@@ -81,8 +81,12 @@ final class Branches {
 
     /** Keeps what lies on the desk under a name; a plan of that name is replaced. */
     void keep(String name) {
+        keep(name, desk.judged());
+    }
+
+    /** Keeps what lay on the desk then. */
+    void keep(String name, JudgedState now) {
         Path file = file(name);
-        JudgedState now = desk.judged();
         Plan signed = PlanFinisher.signed(
                 now.state().project(),
                 now.state().plan(),
@@ -125,18 +129,24 @@ final class Branches {
     /** What is another in one plan than in another; an empty name is the plan on the desk. */
     SideBySide compare(String left, String right) {
         JudgedState now = desk.judged();
-        Plan one = named(left, now);
-        Plan other = named(right, now);
+        Plan one = plan(left, now);
+        Plan other = plan(right, now);
         return PlanPair.of(one, other, now.layout().index());
     }
 
-    private Plan named(String name, JudgedState now) {
+    /** A kept plan with its times; an empty name is the plan on the desk. */
+    Plan plan(String name, JudgedState now) {
         Plan plan = name.isEmpty()
                 ? now.state().plan()
                 : PlanFile.read(file(name), now.state().project())
                         .value()
                         .orElseThrow(() -> refused("there is no plan '" + Harmless.shown(name) + "' of this project."));
         return PlanFinisher.timed(now.layout().index(), plan);
+    }
+
+    /** Names of those that are kept. */
+    List<String> names() {
+        return kept().stream().map(Branches::name).toList();
     }
 
     /**
@@ -156,7 +166,8 @@ final class Branches {
         return name.matches(NAMES);
     }
 
-    private Path file(String name) {
+    /** @throws JobFailed where no kept plan can be called so */
+    Path file(String name) {
         if (!name.matches(NAMES)
                 || (name + ENDING).equals(files.plan().getFileName().toString())) {
             throw refused("a plan cannot be called '" + Harmless.shown(Harmless.cut(name, 80))

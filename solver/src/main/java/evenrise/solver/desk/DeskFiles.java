@@ -83,6 +83,10 @@ final class DeskFiles {
         }
     }
 
+    static boolean isCalledAProject(Path file) {
+        return file.getFileName().toString().matches(PROJECT_NAMES);
+    }
+
     Path folder() {
         return folder;
     }
@@ -158,7 +162,29 @@ final class DeskFiles {
         }
     }
 
-    private static String sha256(byte[] bytes) {
+    /** The project's file as it is, where it says what lies on the desk, else as it is going to be written. */
+    synchronized byte[] bytes(Project of, SideNotes notes) {
+        try {
+            byte[] there = Files.exists(project) ? Files.readAllBytes(project) : new byte[0];
+            if (ProjectFile.read(there, project.toString())
+                    .value()
+                    .filter(of::equals)
+                    .isPresent()) {
+                return there;
+            }
+        } catch (IOException e) {
+            // What cannot be read now is written anew when its turn comes.
+        }
+        ByteArrayOutputStream text = new ByteArrayOutputStream();
+        try {
+            ProjectFile.write(of, notes, text, Format.ofName(project.toString()));
+        } catch (WriteFailed e) {
+            throw new IllegalStateException("memory takes what is written", e);
+        }
+        return text.toByteArray();
+    }
+
+    static String sha256(byte[] bytes) {
         try {
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {

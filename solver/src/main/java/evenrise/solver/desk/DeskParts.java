@@ -19,6 +19,9 @@ final class DeskParts {
                 new MakeUpWork(desk, files), //
                 new OfferWork(desk, files, jobs), //
                 new CatalogueWork(desk, files, jobs), //
+                new DocumentWork(desk, files, jobs), //
+                new MailedPage(desk, files, jobs), //
+                new PortfolioWork(desk, files), //
                 new Supposing(desk, jobs));
     }
 }

@@ -81,16 +81,21 @@ final class DeskWork {
                 .orElseThrow(() -> new JobFailed(
                         JobFailed.Reason.INPUT,
                         reading.problems().stream().map(Problem::message).toList()));
-        desk.changePlan("moves that came back", now -> returned(now, moves));
+        KeptDigests kept = new KeptDigests(branches);
+        desk.changePlan("moves that came back", now -> returned(now, moves, kept));
         return desk.sheet();
     }
 
-    private static Plan returned(JudgedState now, PlanMoves moves) {
+    private static Plan returned(JudgedState now, PlanMoves moves, KeptDigests kept) {
         if (!moves.planSha256().equals(PlanDigest.sha256(now.layout().plan()))) {
             throw new JobFailed(
                     JobFailed.Reason.REQUEST,
                     "these moves begin at a plan that places or sets something else than the one on the desk. Open the"
-                            + " plan that the page was made of.");
+                            + " plan that the page was made of"
+                            + kept.named(moves.planSha256(), now)
+                                    .map(name -> ", kept as '" + name + "'")
+                                    .orElse("")
+                            + ".");
         }
         return HandMove.after(now.layout(), moves.moves());
     }

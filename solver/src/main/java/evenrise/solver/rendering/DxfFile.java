@@ -19,7 +19,7 @@ import java.util.Map;
  */
 public final class DxfFile {
     /** What release 12 knows beyond ASCII; a sign that it lacks is a question mark. */
-    private static final Charset CHARACTERS = Charset.forName("windows-1252");
+    static final Charset CHARACTERS = Charset.forName("windows-1252");
 
     private static final double BETWEEN_SHEETS = 30;
     private static final double BELOW = 4;

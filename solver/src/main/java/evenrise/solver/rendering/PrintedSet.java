@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -66,9 +67,16 @@ final class PrintedSet {
     }
 
     private final Contents contents;
+    /** Papers are printed beside each other. */
+    private final Map<PrintedSheets.Paper, List<PrintedPage>> pages = new ConcurrentHashMap<>();
 
     PrintedSet(Contents contents) {
         this.contents = contents;
+    }
+
+    /** What is on each page, once they are printed on that paper. */
+    List<PrintedPage> pages(PrintedSheets.Paper paper) {
+        return pages.getOrDefault(paper, List.of());
     }
 
     /** Papers beside each other, where there are processors for them: what each is made of is its own. */
@@ -148,6 +156,7 @@ final class PrintedSet {
             order.finish();
             new PrintImprint(pdf, contents.imprint(), contents.headline(), contents.isAlarm())
                     .write(fonts.text(), numbers.all(pdf.getNumberOfPages()), contents.words());
+            pages.put(paper, numbers.contents(pdf.getNumberOfPages()));
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             pdf.save(bytes);
             return bytes.toByteArray();

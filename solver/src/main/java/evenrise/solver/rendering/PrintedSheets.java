@@ -60,6 +60,19 @@ public final class PrintedSheets {
                 sections));
     }
 
+    /** Titles of those sections that the document has something for, by their words. */
+    public static Map<String, String> titles(Document document) {
+        Map<String, String> titles = new LinkedHashMap<>();
+        PrintSections.of(SiteDocument.of(document), new ShownTables(), SheetSection.ALL)
+                .forEach((section, printed) -> titles.put(section.word(), printed.title()));
+        return titles;
+    }
+
+    /** What is on each page, once they are printed on that paper. */
+    public List<PrintedPage> pages(Paper paper) {
+        return set.pages(paper);
+    }
+
     public byte[] on(Paper paper) {
         return on(List.of(paper)).get(paper);
     }

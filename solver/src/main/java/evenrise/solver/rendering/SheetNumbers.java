@@ -3,7 +3,9 @@ package evenrise.solver.rendering;
 import evenrise.solver.document.Imprint;
 import evenrise.solver.document.SheetWords;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Numbers of sheets: the section's own, a point, the page within it; and the index of them. The cover has section 0. */
 final class SheetNumbers {
@@ -62,5 +64,15 @@ final class SheetNumbers {
             }
         });
         return all;
+    }
+
+    /** What is on each page, the cover's first. */
+    List<PrintedPage> contents(int pages) {
+        List<String> titles = new ArrayList<>(Collections.nCopies(pages - pages(), "Cover"));
+        printed.forEach(each -> titles.addAll(Collections.nCopies(each.pages(), each.title())));
+        List<String> numbers = all(pages);
+        return IntStream.range(0, pages)
+                .mapToObj(i -> new PrintedPage(numbers.get(i), titles.get(i)))
+                .toList();
     }
 }

@@ -60,4 +60,9 @@ public final class SiteBooklet {
     public Map<PrintedSheets.Paper, byte[]> on(List<PrintedSheets.Paper> papers) {
         return set.on(papers);
     }
+
+    /** What is on each page, once they are printed on that paper. */
+    public List<PrintedPage> pages(PrintedSheets.Paper paper) {
+        return set.pages(paper);
+    }
 }

@@ -1,6 +1,7 @@
 package evenrise.solver.table;
 
 import java.io.BufferedInputStream;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -53,6 +54,11 @@ public final class TableFileReader {
                     : List.of(TextTable.of(TextTable.decoded(in.readAllBytes()), MOST_CELLS)
                             .table());
         }
+    }
+
+    /** A workbook of our own that is not written yet. */
+    public static List<ReadTable> workbook(byte[] ours) throws IOException {
+        return workbook(new ByteArrayInputStream(ours), ours.length);
     }
 
     private static List<ReadTable> workbook(InputStream in, long unpackedBytes) throws IOException {

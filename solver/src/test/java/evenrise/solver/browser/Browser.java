@@ -159,6 +159,16 @@ public final class Browser implements AutoCloseable {
         driver.executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", script));
     }
 
+    /** What stands in a part of a page that is framed in this one. */
+    String framed(String frame, By part) {
+        driver.switchTo().frame(element(frame));
+        try {
+            return driver.findElement(part).getText();
+        } finally {
+            driver.switchTo().defaultContent();
+        }
+    }
+
     public String text(String selector) {
         return element(selector).getText();
     }

@@ -42,6 +42,10 @@ class DeskPicturesTest {
         INTAKE("loads", ".intake", 1280, "light"),
         TREE("tree", ".trunk .point", 1280, "light"),
         SUPPLY("loads", ".grid .body .row", 1280, "dark"),
+        CHANCE("events", "#draw-trials", 1280, "dark"),
+        MAILED("documents", "#mail", 390, "light"),
+        DOCUMENTS("documents", "#draw", 1280, "light"),
+        PORTFOLIO("portfolio", ".portfolio tbody tr", 1280, "light"),
         KEPT("kept", "table", 1280, "light");
 
         private final String hash;
@@ -71,6 +75,7 @@ class DeskPicturesTest {
     void openADesk() {
         browser = new Browser();
         window = DeskWindow.on(browser, "meridian-hall", folder);
+        SmallPortfolio.in(window.folder.resolve("studio"));
     }
 
     @AfterAll
@@ -131,6 +136,38 @@ class DeskPicturesTest {
             browser.script("document.getElementById('seconds').value = 2");
             window.click("#begin");
             browser.until("document.querySelector('.searching').dataset.state === 'found'");
+        }
+        if (view == View.EVENTS) {
+            window.click(".part-list tbody tr:nth-child(2) button");
+        }
+        if (view == View.CHANCE) {
+            browser.script("document.getElementById('trials').value = 500");
+            window.click("#draw-trials");
+            browser.until("document.querySelector('.chance').dataset.trials === '500'");
+            browser.script("document.querySelector('.chance').scrollIntoView()");
+        }
+        if (view == View.MAILED) {
+            browser.until("document.getElementById('doc-date').value !== ''");
+            browser.script("document.getElementById('doc-date').value = '2031-05-06'");
+            window.click("#mail");
+            browser.until("document.querySelector('.mailed a')");
+            browser.script("document.querySelector('.documents').scrollIntoView()");
+        }
+        if (view == View.DOCUMENTS) {
+            browser.until("document.getElementById('doc-date').value !== ''");
+            browser.script(
+                    "document.getElementById('doc-date').value = '2031-05-06'; document.querySelectorAll('[name=kind]').forEach(each => { each.checked = each.value === 'pdf'; });"
+                            + "document.querySelectorAll('[name=section]').forEach(each => { each.checked = ['schedules', 'drawings'].includes(each.value); })");
+            window.click("#draw");
+            browser.until("document.querySelectorAll('.leaf').length > 4");
+            window.click(".leaf:nth-child(3)");
+            browser.until(
+                    "document.getElementById('large').complete && [...document.querySelectorAll('.leaf img')].slice(0, 3).every(each => each.complete)");
+            browser.script("document.querySelector('.drawn').scrollIntoView()");
+        }
+        if (view == View.PORTFOLIO) {
+            browser.script("document.querySelector('#lots tbody tr:nth-child(2) button').click()");
+            browser.until("document.querySelector('.portfolio .box table')");
         }
         if (view == View.KEPT) {
             sends("/api/branches/keep", "{\"name\": \"as found\"}");

@@ -96,7 +96,23 @@ class TriedPageTest {
                 .perform();
     }
 
+    /** Moves a load on a page that was opened elsewhere, and what is saved there. */
+    static String triedMoves(Browser elsewhere) {
+        elsewhere.script("document.getElementById('try-begin').click()");
+        elsewhere.until("!document.getElementById('try-desk').hidden");
+        elsewhere.until("document.querySelector('#try-house .try-load')");
+        elsewhere.script("document.querySelector('#try-house .try-load').click()");
+        elsewhere.until("document.querySelectorAll('.try-free[title]').length > 3");
+        elsewhere.script("document.querySelector('#try-house section:nth-child(2) .try-free').click()");
+        elsewhere.until("document.querySelectorAll('#try-moves li').length === 1");
+        return saved(elsewhere);
+    }
+
     private String saved() {
+        return saved(browser);
+    }
+
+    private static String saved(Browser browser) {
         browser.script("window.took = []; URL.createObjectURL = blob => { took.push(blob); return '#'; };"
                 + " HTMLAnchorElement.prototype.click = function () { took.push(this.download); };"
                 + " document.getElementById('try-save').click()");
@@ -173,8 +189,8 @@ class TriedPageTest {
         try (Browser other = new Browser();
                 DeskWindow window = DeskWindow.on(other, "meridian-hall", folder)) {
             before = places(PlanFile.read(plan).value().orElseThrow());
-            window.turnTo("kept", "#returned");
-            other.element("#returned").sendKeys(back.toAbsolutePath().toString());
+            window.turnTo("kept", ".returned");
+            other.element(".returned").sendKeys(back.toAbsolutePath().toString());
             window.untilSaid("are on the desk");
         }
 
