@@ -2,6 +2,7 @@ package evenrise.solver.report;
 
 import evenrise.model.contract.Decimals;
 import evenrise.model.contract.Phrase;
+import evenrise.model.observation.ClosingFit;
 import evenrise.model.observation.Observation;
 import evenrise.model.observation.ObservedStart;
 import evenrise.model.observation.ObservedStart.Finding;
@@ -45,6 +46,7 @@ public final class ObservationText {
             sections.add(unknown(seen, paint));
         }
         sections.add(further(seen, isFull, paint));
+        ClosingFit.of(seen).ifPresent(fit -> sections.add(ClosingText.lines(fit, seen.intervalSeconds(), paint)));
         if (!waves.isEmpty()) {
             sections.add(waves(waves, paint));
         }
