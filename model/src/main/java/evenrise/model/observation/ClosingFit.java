@@ -18,8 +18,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param logOdds by how much it explains them better than the other: logarithm of the ratio of likelihoods
  * @param greatestSeconds how far the furthest of them was seen from its time
  */
-public record ClosingFit(
-        int count, Spread spread, double toleranceSeconds, double logOdds, double greatestSeconds) {
+public record ClosingFit(int count, Spread spread, double toleranceSeconds, double logOdds, double greatestSeconds) {
     /** Of fewer closings nothing is said. */
     private static final int FEWEST = 20;
 
