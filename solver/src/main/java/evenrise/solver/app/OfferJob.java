@@ -47,7 +47,7 @@ final class OfferJob {
         boolean isOpen = project.quantities().stream().anyMatch(QuantityRange::stated);
         return draws == 0 || !isOpen || project.catalogue().isEmpty()
                 ? Optional.empty()
-                : Optional.of(new QuantityPrices(project, () -> false).drawn(draws, SEED));
+                : Optional.of(QuantityPrices.ofOwnMakeUp(project, () -> false).drawn(draws, SEED));
     }
 
     private static byte[] utf8(String text) {

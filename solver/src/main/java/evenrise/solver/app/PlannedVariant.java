@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 
 /**
  * One project in one variant, ready to be planned, or why it cannot be.
@@ -39,8 +40,12 @@ record PlannedVariant(
         List<String> basis,
         List<String> wrong) {
 
-    /** Each variant of a project's file. */
-    static List<PlannedVariant> of(String project, Path file, List<Variant> variants) {
+    /**
+     * Each variant of a project's file.
+     *
+     * @param prices the project as it is to be priced, which is not planned so: no plan depends on prices
+     */
+    static List<PlannedVariant> of(String project, Path file, List<Variant> variants, UnaryOperator<Project> prices) {
         byte[] bytes;
         try {
             bytes = Files.readAllBytes(file);
@@ -60,15 +65,16 @@ record PlannedVariant(
                         variant,
                         file.getFileName().toString(),
                         bytes,
-                        read.value().get()));
+                        prices.apply(read.value().get())));
             } else {
-                planned.add(changed(project, variant, read.value().get()));
+                planned.add(changed(project, variant, read.value().get(), prices));
             }
         }
         return planned;
     }
 
-    private static PlannedVariant changed(String name, Variant variant, Project project) {
+    private static PlannedVariant changed(
+            String name, Variant variant, Project project, UnaryOperator<Project> prices) {
         ChangedProject.Changed changed = ChangedProject.of(project, variant.changes());
         if (!changed.misses().isEmpty()) {
             return wrong(name, variant, changed.misses());
@@ -76,7 +82,7 @@ record PlannedVariant(
         String file = name + "." + variant.name() + ".project.json";
         Reading<Project> read = ProjectFile.read(changed.bytes(), file);
         return read.value()
-                .map(each -> ready(name, variant, file, written(each), each))
+                .map(each -> ready(name, variant, file, written(each), prices.apply(each)))
                 .orElseGet(() -> wrong(name, variant, errors(read)));
     }
 
@@ -91,6 +97,7 @@ record PlannedVariant(
         return out.toByteArray();
     }
 
+    /** @param project with the prices that count */
     private static PlannedVariant ready(String name, Variant variant, String file, byte[] bytes, Project project) {
         Optional<BillOfMaterials> bill = project.catalogue().map(any -> BillOfMaterials.of(project));
         return new PlannedVariant(

@@ -65,7 +65,11 @@ final class PortfolioJob {
     private List<PlannedVariant> variants(PortfolioInput input) {
         List<PlannedVariant> variants = new ArrayList<>();
         input.projects().forEach((name, file) -> {
-            List<PlannedVariant> each = PlannedVariant.of(name, file, input.variants());
+            List<PlannedVariant> each = PlannedVariant.of(
+                    name,
+                    file,
+                    input.variants(),
+                    project -> SharedPrices.on(project, request.catalogue(), watch.notes()));
             each.stream()
                     .flatMap(one -> one.wrong().stream())
                     .distinct()

@@ -14,6 +14,7 @@ import java.util.OptionalInt;
  * @param moves of each search; empty for what the portfolio file says, or {@link #USUAL_MOVES}
  * @param slots plans that are searched side by side by this process; empty for one a processor
  * @param grid machines that search instead; changes no plan
+ * @param catalogue prices of all of them in the place of their own, .csv or .xlsx; changes no plan
  * @since 0.1.0
  */
 public record PortfolioRequest(
@@ -22,7 +23,8 @@ public record PortfolioRequest(
         Optional<Seeds> seeds,
         OptionalInt moves,
         OptionalInt slots,
-        Optional<GridAccess> grid) {
+        Optional<GridAccess> grid,
+        Optional<Path> catalogue) {
     public static final int USUAL_MOVES = 200_000;
 
     /** From so many to so many, both included. */
@@ -36,5 +38,16 @@ public record PortfolioRequest(
 
     public PortfolioRequest {
         inputs = List.copyOf(inputs);
+    }
+
+    /** With the prices that the projects have. */
+    public PortfolioRequest(
+            List<Path> inputs,
+            Path folder,
+            Optional<Seeds> seeds,
+            OptionalInt moves,
+            OptionalInt slots,
+            Optional<GridAccess> grid) {
+        this(inputs, folder, seeds, moves, slots, grid, Optional.empty());
     }
 }

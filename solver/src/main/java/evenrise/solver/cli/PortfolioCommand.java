@@ -74,6 +74,12 @@ final class PortfolioCommand implements Callable<Integer> {
             description = "Plans searched side by side; changes no plan. Default: one for each processor.")
     private Integer threads;
 
+    @Option(
+            names = "--catalogue",
+            paramLabel = "FILE",
+            description = "Prices in the place of the projects' own, .csv or .xlsx; 'evenrise catalogue' writes one.")
+    private String catalogue;
+
     @Mixin
     private GridOptions grid;
 
@@ -98,7 +104,8 @@ final class PortfolioCommand implements Callable<Integer> {
                 Optional.ofNullable(seeds),
                 moves == null ? OptionalInt.empty() : OptionalInt.of(moves),
                 threads == null ? OptionalInt.empty() : OptionalInt.of(threads),
-                grid.access(spec.commandLine()));
+                grid.access(spec.commandLine()),
+                Optional.ofNullable(catalogue).map(Source::path));
         PortfolioResult result = jobs.portfolio(request, ProgressView.control(terminal, false, interruption));
         terminal.print(terminal.out(), result.text(terminal.outStyle(false)));
         terminal.print(

@@ -7,16 +7,23 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What a price is where quantities are open: of the cheapest make-up that counting does not rule out, each time.
+ * What a price is where quantities are open.
  *
  * @param ranges the quantities that are open
  * @param likely price at the quantities that are likely; empty where there is no make-up, as everywhere here
  * @param draws in the order in which they were drawn
  * @param swings one quantity at a time, the others as they are likely; the widest first
  * @param wasStopped before all were drawn
+ * @param isOfOwnMakeUp whether prices are those of the project's own panels and boards, where counting does not rule out that
+ *     they hold what was drawn; else of the cheapest make-up, each time
  */
 public record PriceRange(
-        List<QuantityRange> ranges, OptionalDouble likely, List<Draw> draws, List<Swing> swings, boolean wasStopped) {
+        List<QuantityRange> ranges,
+        OptionalDouble likely,
+        List<Draw> draws,
+        List<Swing> swings,
+        boolean wasStopped,
+        boolean isOfOwnMakeUp) {
     /** @param counts one for each of the ranges */
     public record Draw(List<Integer> counts, OptionalDouble price) {}
 

@@ -1,5 +1,6 @@
 package evenrise.solver.compare;
 
+import evenrise.model.estimate.BillOfMaterials;
 import evenrise.model.project.Project;
 import evenrise.model.project.QuantityRange;
 import java.util.ArrayList;
@@ -20,15 +21,32 @@ public final class QuantityPrices {
     /** So many make-ups are held against what counting says before there is said to be none. */
     private static final int MOST_TRIED = 40;
 
+    private static final String NOTHING = "nothing is left to be fed";
+
     private final Project project;
     private final BooleanSupplier isStopped;
+    private final boolean isOfOwnMakeUp;
     private final Map<List<Integer>, OptionalDouble> known = new HashMap<>();
     private final Map<List<Integer>, String> why = new HashMap<>();
 
-    /** @param project without errors, with a catalogue */
-    public QuantityPrices(Project project, BooleanSupplier isStopped) {
+    private QuantityPrices(Project project, BooleanSupplier isStopped, boolean isOfOwnMakeUp) {
         this.project = project;
         this.isStopped = isStopped;
+        this.isOfOwnMakeUp = isOfOwnMakeUp;
+    }
+
+    /**
+     * Of the cheapest make-up for the quantities, each time.
+     *
+     * @param project without errors, with a catalogue
+     */
+    public QuantityPrices(Project project, BooleanSupplier isStopped) {
+        this(project, isStopped, false);
+    }
+
+    /** Of the project's own panels and boards, with the loads that were drawn. */
+    public static QuantityPrices ofOwnMakeUp(Project project, BooleanSupplier isStopped) {
+        return new QuantityPrices(project, isStopped, true);
     }
 
     /** The same for the same seed. */
@@ -48,7 +66,8 @@ public final class QuantityPrices {
             List<Integer> counts = counts(range -> draw(range, random.nextDouble()));
             drawn.add(new PriceRange.Draw(counts, price(counts)));
         }
-        return new PriceRange(ranges, likely, drawn, swings, drawn.size() < draws || isStopped.getAsBoolean());
+        return new PriceRange(
+                ranges, likely, drawn, swings, drawn.size() < draws || isStopped.getAsBoolean(), isOfOwnMakeUp);
     }
 
     private PriceRange.Swing swing(QuantityRange range) {
@@ -82,13 +101,27 @@ public final class QuantityPrices {
     }
 
     private OptionalDouble price(List<Integer> counts) {
-        return known.computeIfAbsent(counts, this::cheapest);
+        return known.computeIfAbsent(counts, isOfOwnMakeUp ? this::own : this::cheapest);
+    }
+
+    /** Empty where counting shows that the panels and boards do not hold the loads. */
+    private OptionalDouble own(List<Integer> counts) {
+        Project drawn = DrawnQuantities.of(project, counts);
+        if (drawn.loads().isEmpty()) {
+            why.put(counts, NOTHING);
+            return OptionalDouble.empty();
+        }
+        Optional<String> against = Scenarios.against(drawn);
+        against.ifPresent(each -> why.put(counts, each));
+        return against.isPresent()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(BillOfMaterials.of(drawn).total().doubleValue());
     }
 
     private OptionalDouble cheapest(List<Integer> counts) {
         Project drawn = DrawnQuantities.of(project, counts);
         if (drawn.loads().isEmpty()) {
-            why.put(counts, "nothing is left to be fed");
+            why.put(counts, NOTHING);
             return OptionalDouble.empty();
         }
         Variation variation = new Variation(drawn, isStopped);

@@ -1,7 +1,6 @@
 package evenrise.solver.compare;
 
 import evenrise.model.check.Feasibility;
-import evenrise.model.check.Objection;
 import evenrise.model.contract.Phrase;
 import evenrise.model.project.Project;
 import java.util.ArrayList;
@@ -108,8 +107,12 @@ public final class Scenarios {
 
     /** Why no plan of a make-up keeps every rule, by counting alone; empty where counting does not say so. */
     static Optional<String> against(Variation variation, MakeUp makeUp) {
-        List<Objection> findings = Feasibility.impossible(variation.builtWithAllReach(makeUp));
-        return findings.stream()
+        return against(variation.builtWithAllReach(makeUp));
+    }
+
+    /** The same of a project with its own panels and boards. */
+    static Optional<String> against(Project project) {
+        return Feasibility.impossible(project).stream()
                 .findFirst()
                 .map(it -> it.pointer() + " is " + it.value() + "; expected " + it.expected());
     }

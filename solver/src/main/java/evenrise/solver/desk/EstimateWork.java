@@ -1,11 +1,16 @@
 package evenrise.solver.desk;
 
+import evenrise.model.file.Format;
+import evenrise.model.file.ProjectFile;
+import evenrise.model.file.WriteFailed;
 import evenrise.solver.app.CompareRequest;
 import evenrise.solver.app.Effort;
 import evenrise.solver.app.JobFailed;
 import evenrise.solver.app.Jobs;
 import evenrise.solver.app.Source;
 import evenrise.solver.desk.EstimateAnswers.EstimateView;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -16,12 +21,14 @@ final class EstimateWork implements DeskPart {
 
     private final Desk desk;
     private final EstimateFolder folder;
+    private final String name;
     private final Jobs jobs;
     private Optional<EstimateRun> last = Optional.empty();
 
     EstimateWork(Desk desk, DeskFiles files, Jobs jobs) {
         this.desk = desk;
         this.folder = new EstimateFolder(files);
+        this.name = files.project().getFileName().toString();
         this.jobs = jobs;
     }
 
@@ -64,7 +71,7 @@ final class EstimateWork implements DeskPart {
 
     private CompareRequest request(DeskState state, EstimateRequests.Estimate asked) {
         return new CompareRequest(
-                Source.of(state.project()),
+                stated(state),
                 folder.path(),
                 Optional.empty(),
                 Optional.empty(),
@@ -79,6 +86,17 @@ final class EstimateWork implements DeskPart {
                                 Duration.ofMillis((long) (asked.limitSeconds().getAsDouble() * MILLIS)))
                         : Optional.empty(),
                 Optional.empty());
+    }
+
+    /** With what the project's file says beside its format, which stays with every make-up. */
+    private Source stated(DeskState state) {
+        ByteArrayOutputStream text = new ByteArrayOutputStream();
+        try {
+            ProjectFile.write(state.project(), state.notes(), text, Format.JSON);
+        } catch (WriteFailed e) {
+            throw new IllegalStateException("memory takes what is written", e);
+        }
+        return Source.stream(new ByteArrayInputStream(text.toByteArray()), name);
     }
 
     private static Optional<CompareRequest.Spares> spare(EstimateRequests.Estimate asked) {

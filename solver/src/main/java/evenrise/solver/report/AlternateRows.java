@@ -47,8 +47,8 @@ public final class AlternateRows {
                 each -> priceNote(each, hasOneCurrency),
                 hasOneCurrency && all.stream().allMatch(each -> each.unpriced() == 0)));
         if (all.stream().anyMatch(each -> each.range().isPresent())) {
-            rows.add(drawn("Cheapest make-up, half of drawn prices at most (P50)", all, 50));
-            rows.add(drawn("Cheapest make-up, nine tenths at most (P90)", all, 90));
+            rows.add(drawn("Half of drawn prices at most (P50)", all, 50));
+            rows.add(drawn("Nine tenths at most (P90)", all, 90));
         }
         rows.add(row("Peak inrush, A", all, each -> decimal(each.peakInrushAmps()), 1, each -> "", true));
         rows.add(row("All on after, s", all, each -> decimal(each.lastOnSeconds()), 2, each -> "", true));
@@ -76,7 +76,10 @@ public final class AlternateRows {
                         .mapToObj(BigDecimal::valueOf)
                         .findFirst(),
                 2,
-                each -> "",
+                each -> each.range()
+                        .filter(range -> range.without() > 0)
+                        .map(range -> range.without() + " of " + range.draws().size() + " draws do not fit")
+                        .orElse(""),
                 false);
     }
 

@@ -17,7 +17,7 @@ import java.util.Optional;
  */
 public record DrawnPrices(String names, String sentence, Optional<String> svg, List<String> reasons) {
     /** How prices are drawn. */
-    public static final String HOW = PriceRangeText.HOW;
+    public static final String HOW = PriceRangeText.HOW_OWN;
 
     /** None where nothing was drawn. */
     public static List<DrawnPrices> of(List<Alternate> all) {

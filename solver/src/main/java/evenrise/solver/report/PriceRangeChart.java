@@ -156,7 +156,7 @@ public final class PriceRangeChart {
                 y,
                 "start",
                 "#333",
-                swing.range().high() + (swing.atHigh().isEmpty() ? ": no make-up" : ""));
+                swing.range().high() + (swing.atHigh().isEmpty() ? ": " + PriceRangeText.none(range) : ""));
     }
 
     private void text(double x, double y, String anchor, String colour, String words) {

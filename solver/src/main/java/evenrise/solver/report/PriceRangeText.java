@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
 
 /** A price where quantities are open, for a screen and as tables of values. */
 public final class PriceRangeText {
-    private static final String NONE = "no make-up";
 
     private PriceRangeText() {}
 
@@ -33,10 +32,19 @@ public final class PriceRangeText {
     static final List<String> HEADER = List.of(
             "What the price depends on, one at a time", "Low", "Likely", "High", "Price at low", "Price at high");
 
+    private static final String DRAWN =
+            " Quantities are drawn apart from each other, from triangles between fewest and most with the tip at what is"
+                    + " likely.";
+
+    static final String HOW_OWN =
+            "Each price is the bill of the alternate's own panels and boards with the loads that were drawn, where counting"
+                    + " does not rule out that they hold them. No plan was made for it: they may not hold them all the same,"
+                    + " and leads between panels, which follow from a plan, are in none." + DRAWN;
+
     static final String HOW =
             "Each price is that of the cheapest make-up that counting does not rule out, without a plan of"
-                    + " its own: the true one may be higher, and the price of one that is chosen may lie outside. Quantities are drawn apart from each other, from triangles between"
-                    + " fewest and most with the tip at what is likely.";
+                    + " its own: the true one may be higher, and the price of one that is chosen may lie outside."
+                    + DRAWN;
 
     /** A row for each quantity, that which the price depends on most first. */
     static List<List<String>> swings(PriceRange range) {
@@ -46,8 +54,8 @@ public final class PriceRangeText {
                         Integer.toString(each.range().low()),
                         Integer.toString(each.range().tip()),
                         Integer.toString(each.range().high()),
-                        money(each.atLow()),
-                        money(each.atHigh())))
+                        money(each.atLow(), range),
+                        money(each.atHigh(), range)))
                 .toList();
     }
 
@@ -55,7 +63,7 @@ public final class PriceRangeText {
     static List<String> reasons(PriceRange range) {
         return range.swings().stream()
                 .filter(each -> each.atLow().isEmpty() || each.atHigh().isEmpty())
-                .map(each -> each.range().name() + ", " + NONE + " at its "
+                .map(each -> each.range().name() + ", " + none(range) + " at its "
                         + (each.atHigh().isEmpty() ? "most" : "fewest")
                         + each.why().map(why -> ": " + why).orElse("") + ".")
                 .toList();
@@ -64,12 +72,14 @@ public final class PriceRangeText {
     static String sentence(PriceRange range) {
         String without = range.without() == 0
                 ? ""
-                : " " + Phrase.counted(range.without(), "draw") + " without any make-up "
+                : " " + Phrase.counted(range.without(), "draw")
+                        + (range.isOfOwnMakeUp() ? ", more than this make-up holds, " : " without any make-up ")
                         + (range.without() == 1 ? "counts" : "count") + " as dearer than all others.";
-        return "At likely quantities " + money(range.likely()) + ". Of "
-                + Phrase.counted(range.draws().size(), "draw") + " a tenth costs at most " + money(range.percentile(10))
-                + " (P10), half at most " + money(range.percentile(50)) + " (P50), nine tenths at most "
-                + money(range.percentile(90)) + " (P90)." + without
+        return "At likely quantities " + money(range.likely(), range) + ". Of "
+                + Phrase.counted(range.draws().size(), "draw") + " a tenth costs at most "
+                + money(range.percentile(10), range)
+                + " (P10), half at most " + money(range.percentile(50), range) + " (P50), nine tenths at most "
+                + money(range.percentile(90), range) + " (P90)." + without
                 + (range.wasStopped() ? " Stopped before all were drawn." : "");
     }
 
@@ -83,13 +93,17 @@ public final class PriceRangeText {
         for (PriceRange.Draw each : range.draws()) {
             List<String> row = new ArrayList<>(List.of(Integer.toString(rows.size())));
             each.counts().forEach(count -> row.add(Integer.toString(count)));
-            row.add(each.price().isPresent() ? money(each.price()) : "");
+            row.add(each.price().isPresent() ? money(each.price(), range) : "");
             rows.add(row);
         }
         return rows;
     }
 
-    private static String money(OptionalDouble price) {
-        return price.isPresent() ? Decimals.fixed(price.getAsDouble(), 2) : NONE;
+    private static String money(OptionalDouble price, PriceRange range) {
+        return price.isPresent() ? Decimals.fixed(price.getAsDouble(), 2) : none(range);
+    }
+
+    static String none(PriceRange range) {
+        return range.isOfOwnMakeUp() ? "does not fit" : "no make-up";
     }
 }

@@ -118,7 +118,8 @@ class OfferCommandTest {
                         "Where quantities are open",
                         "<svg",
                         "Core switches",
-                        "Cheapest make-up, nine tenths at most (P90)");
+                        "Nine tenths at most (P90)",
+                        "own panels and boards");
     }
 
     @Test

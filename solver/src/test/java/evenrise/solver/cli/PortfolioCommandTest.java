@@ -87,6 +87,21 @@ class PortfolioCommandTest {
         assertThat(folder.resolve("out/east.as-is.project.json")).doesNotExist();
     }
 
+    /** A table of prices changes prices and no plan: what was found without it is found again. */
+    @Test
+    void pricesAreThoseOfASharedCatalogue() throws IOException {
+        Path prices = Files.writeString(
+                folder.resolve("prices.csv"),
+                "kind,name,slots,up to A,price\ncurrency,EUR,,,\npanel,any,12,225,4321\n");
+        run(at("halls"), "-o", at("out"), "--moves", "50");
+        assertThat(Files.readString(folder.resolve("out/portfolio.csv"))).doesNotContain("4321");
+
+        Shell.Result priced = run(at("halls"), "-o", at("out"), "--moves", "50", "--catalogue", prices.toString());
+
+        assertThat(priced.out()).contains("2 plans asked for, 2 of them from earlier runs");
+        assertThat(Files.readString(folder.resolve("out/portfolio.csv"))).contains("4321", "Not included in any price");
+    }
+
     @Test
     void findsNothingTwice() throws IOException {
         run(at("halls"), "-o", at("out"), "--seeds", "1..2", "--moves", "50");

@@ -34,7 +34,7 @@ class QuantityPricesTest {
     /** Panels of 4 slots at 100, boards of 4 outputs at 50, breakers at 10: each load one pole. */
     private static Project project(List<QuantityRange> ranges) {
         return aProject()
-                .panels(aPanel("P1").slots(4))
+                .panels(aPanel("P1").slots(4).ratedAmps(100))
                 .boardTypes(aBoardType("four").outputs(4).price(50))
                 .boards(evenrise.model.Fixtures.aBoard("B1").type("four"))
                 .loads(aLoad("w1"), aLoad("w2"), aLoad("s1"))
@@ -121,6 +121,35 @@ class QuantityPricesTest {
         assertThat(range).isEqualTo(drawn(project(List.of(WASH)), 50));
     }
 
+    /** A panel of 4 slots at 100, a board of 4 outputs at 50 and 10 a load: five washes are two loads too many. */
+    @Test
+    void pricesOfItsOwnMakeUpEndWhereThatHoldsNoMore() {
+        PriceRange range =
+                QuantityPrices.ofOwnMakeUp(project(List.of(WASH)), () -> false).drawn(60, 7);
+
+        assertThat(range.isOfOwnMakeUp()).isTrue();
+        assertThat(range.likely()).hasValue(180);
+        assertThat(range.swings()).singleElement().satisfies(swing -> {
+            assertThat(swing.atLow()).hasValue(170);
+            assertThat(swing.atHigh()).isEmpty();
+            assertThat(swing.why()).isPresent();
+        });
+        assertThat(range.draws()).allSatisfy(draw -> {
+            int washes = draw.counts().get(0);
+            assertThat(draw.price())
+                    .isEqualTo(washes > 3 ? OptionalDouble.empty() : OptionalDouble.of(160 + 10.0 * washes));
+        });
+        long more =
+                range.draws().stream().filter(draw -> draw.counts().get(0) > 3).count();
+        assertThat(range.without()).isEqualTo(more).isPositive();
+        // The same draws as of the cheapest make-up.
+        assertThat(range.draws())
+                .extracting(PriceRange.Draw::counts)
+                .isEqualTo(drawn(project(List.of(WASH)), 60).draws().stream()
+                        .map(PriceRange.Draw::counts)
+                        .toList());
+    }
+
     @Test
     void whatNobodyStatesIsNotVaried() {
         QuantityRange unknown = range("few", 1, 1, "s1").withStated(false);
@@ -170,7 +199,7 @@ class QuantityPricesTest {
                 .mapToObj(i ->
                         new PriceRange.Draw(List.of(i), i == 10 ? OptionalDouble.empty() : OptionalDouble.of(100 * i)))
                 .toList();
-        PriceRange range = new PriceRange(List.of(WASH), OptionalDouble.empty(), draws, List.of(), false);
+        PriceRange range = new PriceRange(List.of(WASH), OptionalDouble.empty(), draws, List.of(), false, false);
 
         assertThat(range.percentile(10)).hasValue(100);
         assertThat(range.percentile(50)).hasValue(500);

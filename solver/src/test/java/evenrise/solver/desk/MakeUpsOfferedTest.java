@@ -3,10 +3,12 @@ package evenrise.solver.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import evenrise.model.file.SideNotes;
 import evenrise.solver.app.OfferRequest;
 import evenrise.solver.app.Source;
 import evenrise.solver.desk.DeskAnswers.PanelView;
 import evenrise.solver.desk.EstimateAnswers.BoardSpare;
+import evenrise.solver.desk.EstimateAnswers.EstimateView;
 import evenrise.solver.desk.EstimateAnswers.MakeUpView;
 import evenrise.solver.desk.EstimateAnswers.OfferView;
 import evenrise.solver.desk.EstimateAnswers.PanelSpare;
@@ -92,6 +94,29 @@ class MakeUpsOfferedTest {
         assertThat(desk.state().orElseThrow().project().spare()).isPresent();
         desk.undo();
         assertThat(desk.state()).contains(before);
+    }
+
+    /** In a folder of its own, for it is another project. */
+    @Test
+    void notesOfTheProjectStayWithAMakeUpThatIsTaken(@TempDir Path noted) throws IOException {
+        PricedHall.in(noted);
+        Files.writeString(
+                noted.resolve("project.json"),
+                Files.readString(noted.resolve("project.json"))
+                        .replace("\"id\": \"lamp\",", "\"id\": \"lamp\", \"x-colour\": \"amber\","));
+        desk = PricedHall.desk(noted);
+        routes = PricedHall.routes(desk, noted);
+        asked("/api/estimate/begin", "{\"moves\": 200, \"tries\": 6}");
+        while (((EstimateView) routes.of("GET", "/api/estimate").orElseThrow().answer(new byte[0]))
+                .state()
+                .equals("running")) {
+            Thread.onSpinWait();
+        }
+
+        asked("/api/estimate/take", "{\"files\": \"least-usual\"}");
+
+        assertThat(noted.resolve("estimate/least-usual.project.json")).content().contains("amber");
+        assertThat(desk.state().orElseThrow().notes()).isNotEqualTo(SideNotes.NONE);
     }
 
     @Nested

@@ -11,7 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
-/** The small hall with prices of everything that varies. */
+/** The small hall with prices of everything that varies, and a number of lamps that is open. */
 public final class PricedHall {
     static final String CATALOGUE = """
         "catalogue": {
@@ -21,6 +21,7 @@ public final class PricedHall {
           "breakers": [{"poles": 1, "up_to_a": 63, "price": 50}, {"poles": 3, "up_to_a": 63, "price": 120}],
           "labour_per_pole": 10, "labour_per_lead": 5, "labour_per_board": 60, "labour_per_panel": 300
         },
+        "quantities": [{"name": "lamps", "loads": ["lamp"], "low": 1, "high": 3}],
         """;
 
     /** One a test class would do; none of them proves anything beyond the usual bounds. */

@@ -28,6 +28,7 @@ class PriceRangeChartTest {
                 draws,
                 List.of(new PriceRange.Swing(
                         WASH, OptionalDouble.of(100), atHigh, Optional.of("no board is so large"))),
+                false,
                 false);
     }
 
