@@ -66,6 +66,9 @@ final class PrintedSet {
         }
     }
 
+    /** What a part and its tags need until its file is written: ten thousand loads, measured, rounded up. */
+    private static final long BYTES_A_PART = 1_500_000;
+
     private final Contents contents;
     /** Papers are printed beside each other. */
     private final Map<PrintedSheets.Paper, List<PrintedPage>> pages = new ConcurrentHashMap<>();
@@ -79,15 +82,25 @@ final class PrintedSet {
         return pages.getOrDefault(paper, List.of());
     }
 
-    /** Papers beside each other, where there are processors for them: what each is made of is its own. */
+    /** Papers beside each other, where there are processors and memory for them: what each is made of is its own. */
     Map<PrintedSheets.Paper, byte[]> on(List<PrintedSheets.Paper> papers) {
         XRLog.setLoggingEnabled(false);
-        return papers.parallelStream()
+        int parts = contents.sections().values().stream()
+                .mapToInt(section -> section.parts().size())
+                .sum();
+        return (isRoomFor(papers.size(), parts, Runtime.getRuntime().maxMemory())
+                        ? papers.parallelStream()
+                        : papers.stream())
                 .collect(Collectors.toMap(
                         Function.identity(),
                         this::on,
                         (first, any) -> first,
                         () -> new EnumMap<>(PrintedSheets.Paper.class)));
+    }
+
+    /** Whether so many files of so many parts fit into half of a heap: the other half holds plan and documents. */
+    static boolean isRoomFor(int files, int parts, long heapBytes) {
+        return files * parts * BYTES_A_PART < heapBytes / 2;
     }
 
     private byte[] on(PrintedSheets.Paper paper) {
