@@ -54,6 +54,7 @@ final class Rooms {
             "solver.engine.state",
             "solver.engine.start",
             "solver.engine.move",
+            "solver.engine.fine",
             "solver.engine.search",
             "solver.engine.nearby",
             "solver.tidy",

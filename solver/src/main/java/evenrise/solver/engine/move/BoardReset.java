@@ -13,6 +13,11 @@ final class BoardReset implements Neighbourhood {
     }
 
     @Override
+    public boolean unsettles() {
+        return true;
+    }
+
+    @Override
     public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
         Output output = sums.outputOf(targets.load(random));
         if (output == null) {

@@ -191,6 +191,21 @@ public final class DraftMove {
         return true;
     }
 
+    /** What takes this change back once it has been worked into the sums. */
+    public DraftMove inverse() {
+        DraftMove inverse = new DraftMove(sums);
+        for (int i = 0; i < loadCount; i++) {
+            inverse.place(loads[i], sums.placeOf(loads[i]));
+        }
+        for (BoardChange change : boards) {
+            inverse.set(
+                    change.board,
+                    sums.clock().startDelay(change.board),
+                    sums.clock().step(change.board));
+        }
+        return inverse;
+    }
+
     /** Works the change into the sums themselves, for whoever builds a plan without a search. */
     public void apply() {
         for (int i = 0; i < loadCount; i++) {

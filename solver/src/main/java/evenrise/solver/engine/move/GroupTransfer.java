@@ -21,6 +21,11 @@ public final class GroupTransfer implements Neighbourhood {
     }
 
     @Override
+    public boolean unsettles() {
+        return true;
+    }
+
+    @Override
     public boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft) {
         CompiledProject compiled = sums.compiled;
         int load = targets.load(random);

@@ -11,4 +11,9 @@ public interface Neighbourhood {
      * @return false where the draw led nowhere; the draft is then worthless
      */
     boolean draw(PlanSums sums, Targets targets, SplittableRandom random, DraftMove draft);
+
+    /** Whether a change seldom pays before what it moved has found other outputs, slots and settings. */
+    default boolean unsettles() {
+        return false;
+    }
 }

@@ -61,19 +61,22 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
         if (cycle.budgetUsed(scope.getTimeGradient()) && !wasGentle) {
             note();
         }
+        temperature = cycle.isGentle() ? cooling.gentle(cycle.progress()) : cooling.temperature(cycle.progress());
+        calculator.temperature(temperature);
         if (calculator.enterStage(cycle.stage())) {
             calculator.calculateScore();
             energy = calculator.energy();
         }
-        temperature = cycle.isGentle() ? cooling.gentle(cycle.progress()) : cooling.temperature(cycle.progress());
         boolean lenient = isSmall && !cycle.isFirst() && cycle.progress() < HOT_PART;
         ruleTemperature = lenient ? HOT_RULES * Math.pow(COLD_RULES / HOT_RULES, cycle.progress() / HOT_PART) : 0;
     }
 
     @Override
     public boolean isAccepted(LocalSearchMoveScope<WorkingPlan> scope) {
-        cycle.move();
-        boolean accept = random.nextDouble() < Math.exp(-rise());
+        Rearrangement move = (Rearrangement) scope.getMove();
+        cycle.work(move.work());
+        boolean accept =
+                move.isJudged() ? calculator.hardCharge() <= hardCharge : random.nextDouble() < Math.exp(-rise());
         if (accept) {
             acceptedEnergy = calculator.energy();
             acceptedHardCharge = calculator.hardCharge();

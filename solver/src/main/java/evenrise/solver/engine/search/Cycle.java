@@ -50,8 +50,9 @@ final class Cycle {
         return hasEnded;
     }
 
-    void move() {
-        moves++;
+    /** So much work as so many moves. */
+    void work(int worth) {
+        moves += worth;
     }
 
     /** How far this annealing is, from 0 to 1. */

@@ -1,6 +1,7 @@
 package evenrise.solver.engine.search;
 
 import evenrise.model.project.Load;
+import evenrise.solver.engine.fine.FineHeat;
 import evenrise.solver.engine.state.CompiledProject;
 import evenrise.solver.engine.state.PlanSums;
 
@@ -11,6 +12,10 @@ import evenrise.solver.engine.state.PlanSums;
  * <p>It goes through stages. At first the norm is of a low order, which sees the whole profile, and what amplifiers wait
  * for is made to come on early, which makes room for them long before any of them can take it. At the end the norm is of
  * an order so high that it is all but the peak, and nothing is in haste.
+ *
+ * <p>What draws much as it comes on finds most room while little is on. But while it is hot, one order of the boards is as
+ * good as another, and once it is cold they no longer pass each other. So in plain projects it also costs something that
+ * small inrush comes before great, the less the cooler it is.
  */
 public final class Energy {
     /** Order of the norm, as a number of squarings: from 2⁵ = 32 to 2¹⁰ = 1024. Found by experiment. */
@@ -24,12 +29,18 @@ public final class Energy {
     /** Small projects are annealed many times over, and reach their best plan oftener without stages. */
     private static final int DOUBLINGS_OF_SMALL = 6;
 
+    /** How much the order of inrush counts, in temperatures. Found by experiment, see docs/engine.md. */
+    private static final double LEAN = 10;
+
     private final boolean hasStages;
+    private final boolean isPlain;
     private final double basesAmps;
     private int doublings;
+    private double temperature;
 
     public Energy(CompiledProject compiled) {
         hasStages = !compiled.isSmall();
+        isPlain = compiled.isPlain();
         doublings = hasStages ? FIRST_DOUBLINGS : DOUBLINGS_OF_SMALL;
         double sum = 0;
         for (Load load : compiled.loads) {
@@ -60,7 +71,27 @@ public final class Energy {
         if (!hasStages) {
             return sums.objectiveWith(norm);
         }
+        return sums.objectiveWith(norm) + hasteAmps() * sums.roles().readySeconds() + leanAmps() * sums.leaning();
+    }
+
+    /** What a second of waiting counts now. */
+    private double hasteAmps() {
         double haste = HASTE_PER_SECOND * (LAST_DOUBLINGS - doublings) / (LAST_DOUBLINGS - FIRST_DOUBLINGS);
-        return sums.objectiveWith(norm) + haste * basesAmps * sums.roles().readySeconds();
+        return hasStages ? haste * basesAmps : 0;
+    }
+
+    /** What it costs now that small inrush comes before great. */
+    private double leanAmps() {
+        return hasStages && isPlain ? LEAN * temperature : 0;
+    }
+
+    /** How hot the annealing is, in ampere-equivalents. */
+    void temperature(double now) {
+        temperature = now;
+    }
+
+    /** All that small changes are judged by; of temperature 0 where nothing is annealed. */
+    FineHeat heat() {
+        return new FineHeat(temperature, doublings, hasteAmps(), leanAmps());
     }
 }

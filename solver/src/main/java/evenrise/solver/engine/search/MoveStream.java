@@ -15,6 +15,7 @@ import java.util.Random;
 import java.util.SplittableRandom;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
+import org.optaplanner.core.impl.score.director.InnerScoreDirector;
 import org.optaplanner.core.impl.score.director.incremental.IncrementalScoreDirector;
 
 /** Draws moves without end, from the neighbourhoods by their weights. */
@@ -41,6 +42,7 @@ public final class MoveStream implements MoveIteratorFactory<WorkingPlan, Rearra
     private Targets targets;
     private DraftMove draft;
     private List<Neighbourhood> wheel;
+    private FineTuning fine;
 
     @Override
     public long getSize(ScoreDirector<WorkingPlan> scoreDirector) {
@@ -58,6 +60,7 @@ public final class MoveStream implements MoveIteratorFactory<WorkingPlan, Rearra
             random = new SplittableRandom(seed.nextLong());
             calculator = (PlanScoreCalculator)
                     ((IncrementalScoreDirector<WorkingPlan, ?>) director).getIncrementalScoreCalculator();
+            fine = new FineTuning(calculator, (InnerScoreDirector<WorkingPlan, ?>) director, random);
         }
         WorkingPlan plan = director.getWorkingSolution();
         return new Iterator<>() {
@@ -83,6 +86,9 @@ public final class MoveStream implements MoveIteratorFactory<WorkingPlan, Rearra
             insertion = new Insertion(sums);
             transfer = new GroupTransfer(sums);
         }
+        if (fine.isDue()) {
+            return fine.run(plan);
+        }
         for (int i = 0; i < MOST_DRAWS; i++) {
             draft.clear();
             Neighbourhood neighbourhood = choose();
@@ -91,7 +97,9 @@ public final class MoveStream implements MoveIteratorFactory<WorkingPlan, Rearra
                     // Where this leads nowhere, the first change stands alone.
                     retime.draw(sums, targets, random, draft);
                 }
-                return Rearrangement.of(draft, plan);
+                return neighbourhood.unsettles() && fine.isOn()
+                        ? fine.settle(draft, plan)
+                        : Rearrangement.of(draft, plan);
             }
         }
         return new Rearrangement(0);

@@ -1,5 +1,6 @@
 package evenrise.solver.engine.search;
 
+import evenrise.solver.engine.fine.FineHeat;
 import evenrise.solver.engine.state.PlanSums;
 import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
@@ -74,6 +75,16 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
     /** Measures energies as a part of an annealing asks for, from 0 to 1; says whether they are now others than before. */
     boolean enterStage(double progress) {
         return measure.enterStage(progress);
+    }
+
+    /** How hot the annealing is. */
+    void temperature(double now) {
+        measure.temperature(now);
+    }
+
+    /** What small changes are judged by; of temperature 0 where nothing is annealed. */
+    FineHeat heat() {
+        return measure.heat();
     }
 
     /** How much the plan whose score was calculated last breaks hard rules. */

@@ -13,9 +13,21 @@ import org.optaplanner.core.impl.heuristic.move.AbstractMove;
 /** Any number of loads to new places and outputs, and boards to new settings, in one go. */
 final class Rearrangement extends AbstractMove<WorkingPlan> {
     private final List<Change> changes;
+    private final int work;
+    private final boolean isJudged;
 
     Rearrangement(int size) {
+        this(size, 1, false);
+    }
+
+    /**
+     * @param work how many moves it cost to find
+     * @param isJudged whether it is made of changes that each have been judged already
+     */
+    Rearrangement(int size, int work, boolean isJudged) {
         changes = new ArrayList<>(size);
+        this.work = work;
+        this.isJudged = isJudged;
     }
 
     private record Change(
@@ -37,6 +49,14 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
             move.board(plan.boards().get(change.board()), change.startDelay(), change.step());
         }
         return move;
+    }
+
+    int work() {
+        return work;
+    }
+
+    boolean isJudged() {
+        return isJudged;
     }
 
     Rearrangement load(LoadPlacement load, Place place, Output output, Setting time) {

@@ -174,6 +174,8 @@ public final class CompiledProject {
     final boolean hasTidiness;
 
     final EventLoad eventLoad;
+    /** By load, how much more an amplifier draws above its base as it comes on than amplifiers do on average, in thousandths of that. */
+    public final long[] lean;
     /** What a load without a place or output is charged. */
     final long unassignedCharge;
 
@@ -370,8 +372,41 @@ public final class CompiledProject {
         racksCount = weights.rackPanels() + weights.rackBoards() + weights.rackRows() > 0;
         this.earlier = earlier.map(plan -> new EarlierPlan(this, plan)).orElse(null);
         hasSingleTimes = this.earlier != null || Arrays.stream(fixedOnMicros).anyMatch(fixed -> fixed != NONE);
+        lean = lean();
         eventLoad = new EventLoad(this);
         unassignedCharge = placesAll ? Charges.unassignedAtAnyCurrent(this) : Charges.UNASSIGNED;
+    }
+
+    /**
+     * Whether loads have nothing to do with each other beyond one supply, one command, groups and roles: no further nodes,
+     * events, racks or earlier plan that count, and no limits on inrush but the supply's.
+     */
+    public boolean isPlain() {
+        return !hasFurtherParts
+                && !hasBundles
+                && !hasTidiness
+                && earlier == null
+                && !eventLoad.isAsked()
+                && !limits.areBelowSupply();
+    }
+
+    private long[] lean() {
+        double[] excess = new double[loads.length];
+        double sum = 0;
+        int count = 0;
+        for (int load = 0; load < loads.length; load++) {
+            if (switched[load] && role[load] == AMPLIFIER) {
+                excess[load] = poles[load] * (loads[load].inrushAmps() - loads[load].baseAmps());
+                sum += excess[load];
+                count++;
+            }
+        }
+        long[] leans = new long[loads.length];
+        for (int load = 0; load < loads.length && sum > 0; load++) {
+            leans[load] =
+                    switched[load] && role[load] == AMPLIFIER ? Math.round(1000 * (excess[load] * count / sum - 1)) : 0;
+        }
+        return leans;
     }
 
     /** Whether outputs of some boards have times of their own. */

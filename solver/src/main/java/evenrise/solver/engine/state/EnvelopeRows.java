@@ -118,6 +118,11 @@ public final class EnvelopeRows {
         return next;
     }
 
+    /** On a grid: current above the base at each instant from a load's switch-on, until only the base is left. */
+    public int[] excessUnits(int load) {
+        return rows[load];
+    }
+
     /** Current at instant {@code at} of a switched load that has come on at {@code from}. */
     int units(int load, int from, int at) {
         if (instants.isGrid()) {

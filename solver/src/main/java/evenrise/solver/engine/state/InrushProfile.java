@@ -115,7 +115,7 @@ public final class InrushProfile {
     double norm(int doublings) {
         double scale = 1.0 / Math.max(1, peakUnits());
         int count = gather(scale, (int) (peakUnits * NEGLIGIBLE[doublings]));
-        raise(terms, count, doublings);
+        raise(terms, 0, count, doublings);
         double sum = sum(terms, count);
         return sum == 0 ? peakUnits : Math.max(peakUnits, Math.pow(sum, 1.0 / (1 << doublings)) / scale);
     }
@@ -151,15 +151,16 @@ public final class InrushProfile {
         return next;
     }
 
-    static void raise(double[] terms, int count, int doublings) {
+    /** Squares terms from one to before another so many times. */
+    public static void raise(double[] terms, int from, int to, int doublings) {
         for (int d = 1; d < doublings; d += 2) {
-            for (int i = 0; i < count; i++) {
+            for (int i = from; i < to; i++) {
                 double square = terms[i] * terms[i];
                 terms[i] = square * square;
             }
         }
         if ((doublings & 1) == 1) {
-            for (int i = 0; i < count; i++) {
+            for (int i = from; i < to; i++) {
                 terms[i] *= terms[i];
             }
         }

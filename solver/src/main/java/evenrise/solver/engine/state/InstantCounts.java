@@ -1,7 +1,7 @@
 package evenrise.solver.engine.state;
 
 /** Counts by instant, with the first and the last instant whose count is not zero. */
-final class InstantCounts {
+public final class InstantCounts {
     private final int[] counts;
     private int total;
     /** No instant before {@code first} or behind {@code last} has a count; both are tightened when asked for. */
@@ -9,13 +9,13 @@ final class InstantCounts {
 
     private int last;
 
-    InstantCounts(int size) {
+    public InstantCounts(int size) {
         counts = new int[size];
         first = size;
         last = -1;
     }
 
-    void add(int instant, int sign) {
+    public void add(int instant, int sign) {
         counts[instant] += sign;
         total += sign;
         if (sign > 0) {
@@ -24,16 +24,16 @@ final class InstantCounts {
         }
     }
 
-    boolean isEmpty() {
+    public boolean isEmpty() {
         return total == 0;
     }
 
-    int count(int instant) {
+    public int count(int instant) {
         return counts[instant];
     }
 
     /** Only for a tally that is not empty. */
-    int first() {
+    public int first() {
         while (counts[first] == 0) {
             first++;
         }
@@ -41,7 +41,7 @@ final class InstantCounts {
     }
 
     /** Only for a tally that is not empty. */
-    int last() {
+    public int last() {
         while (counts[last] == 0) {
             last--;
         }

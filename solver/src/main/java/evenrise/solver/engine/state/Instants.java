@@ -34,7 +34,7 @@ public final class Instants {
     }
 
     /** Whether instants are equally spaced, so that a decay depends on the difference of two indexes alone. */
-    boolean isGrid() {
+    public boolean isGrid() {
         return gridMicros > 0;
     }
 
@@ -44,6 +44,11 @@ public final class Instants {
 
     public long micros(int index) {
         return micros[index];
+    }
+
+    /** On a grid: how many intervals it takes until so much time is over, but for what order forgives. */
+    public int countUntil(long micros) {
+        return (int) Math.max(0, -Math.floorDiv(Charges.TIME_TOLERANCE_MICROS - micros, gridMicros));
     }
 
     /** Position of a time that some setting of the boards gives. */

@@ -3,6 +3,7 @@ package evenrise.solver.engine.state;
 import evenrise.model.project.Project;
 import evenrise.model.project.Spare;
 import evenrise.model.rules.NodeLimits;
+import java.util.Arrays;
 import java.util.List;
 
 /** What each node may carry; node 0 is the supply, node {@code panel + 1} a panel, what follows a further node. */
@@ -16,6 +17,16 @@ public final class Limits {
     final double[] inrushAmps;
 
     final long durationMicros;
+
+    /** Infinite where the project states none. */
+    public double supplyInrushAmps() {
+        return inrushAmps[0];
+    }
+
+    /** Whether a panel or a further node may only peak so high. */
+    boolean areBelowSupply() {
+        return Arrays.stream(inrushAmps).skip(1).anyMatch(Double::isFinite);
+    }
 
     Limits(Project project) {
         List<NodeLimits> limits = NodeLimits.of(project);

@@ -22,7 +22,7 @@ public final class NodeCurrents {
 
     private final int hadCount;
 
-    NodeCurrents(CompiledProject compiled, int node) {
+    public NodeCurrents(CompiledProject compiled, int node) {
         currents = compiled.currents;
         neutralOfLoads = currents.neutralNano(compiled.tree.systems[node]);
         scenes = currents.scenes;
@@ -37,7 +37,7 @@ public final class NodeCurrents {
     }
 
     /** A load that sits on phases of this node. */
-    void add(int load, int phaseMask, int sign) {
+    public void add(int load, int phaseMask, int sign) {
         if (scenes == 1) {
             addTo(0, load, phaseMask, sign);
             return;
@@ -90,7 +90,7 @@ public final class NodeCurrents {
     }
 
     /** Largest distance of a phase from the mean; of scenes the mean by their shares. */
-    long deviationNano() {
+    public long deviationNano() {
         if (scenes == 1) {
             return deviationTimesPhases(0) / hadCount;
         }
@@ -143,7 +143,7 @@ public final class NodeCurrents {
     }
 
     /** Charge for current over the rating, over what is to be left of it, and over the neutral's, in milliamperes. */
-    long overload() {
+    public long overload() {
         long over = 0;
         for (int scene = 0; scene < scenes; scene++) {
             for (int phase = 0; phase < phases; phase++) {

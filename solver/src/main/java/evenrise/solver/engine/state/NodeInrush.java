@@ -168,7 +168,7 @@ public final class NodeInrush {
         double peak = peakUnits();
         double scale = 1 / Math.max(1, peak);
         int count = anyAtOnce ? gatherSums(doublings, scale) : gatherStarts(scale);
-        InrushProfile.raise(terms, count, doublings);
+        InrushProfile.raise(terms, 0, count, doublings);
         double sum = InrushProfile.sum(terms, count);
         return sum == 0 ? peak : Math.max(peak, Math.pow(sum, 1.0 / (1 << doublings)) / scale);
     }
@@ -197,7 +197,7 @@ public final class NodeInrush {
                 room(profiles[clock].usedCount());
                 double own = Math.max(1, profiles[clock].peakUnits(phase));
                 int count = profiles[clock].gather(phase, 0, 1 / own, terms, 0);
-                InrushProfile.raise(terms, count, doublings);
+                InrushProfile.raise(terms, 0, count, doublings);
                 double norm = own * Math.pow(InrushProfile.sum(terms, count), 1.0 / (1 << doublings));
                 sums[phase] += Math.max(norm, used[clock][phase]);
             }

@@ -50,6 +50,8 @@ public final class PlanSums {
     private long panelDeviationNano;
     private long innerDeviationNano;
     private long offFixedTime;
+    private long leaning;
+    private final double longestMicros;
     private int moved;
     private long overloads;
     private long interrupted;
@@ -75,6 +77,7 @@ public final class PlanSums {
         hasTransformers = compiled.tree.transformers.length > 0;
         hasBundles = compiled.hasBundles;
         int loads = compiled.loadCount();
+        longestMicros = Math.max(1, compiled.instants.micros(compiled.usefulInstants() - 1));
         placeOf = new Place[loads];
         outputOf = new Output[loads];
         timeOf = new Setting[loads];
@@ -355,6 +358,7 @@ public final class PlanSums {
         if (instant != CompiledProject.NONE) {
             roles.add(load, instant, sign);
             byInstant.add(load, instant, sign);
+            leaning += sign * compiled.lean[load] * compiled.instants.micros(instant);
             if (compiled.hasClocks) {
                 byClock[compiled.systemOf[load]].add(load, instant, sign);
             }
@@ -592,6 +596,14 @@ public final class PlanSums {
     /** Greatest currents of a source, or of a node with a limit to hold; null elsewhere. */
     public NodeInrush inrush(int node) {
         return inrush[node];
+    }
+
+    /**
+     * The lower, the more of what draws most comes on first: over all amplifiers, how much more than on average each draws
+     * above its base as it comes on, as a part of that average, times its switch-on as a part of the longest sequence.
+     */
+    public double leaning() {
+        return leaning / 1000.0 / longestMicros;
     }
 
     ChainRise chainRise() {

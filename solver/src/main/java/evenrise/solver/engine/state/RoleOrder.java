@@ -50,8 +50,7 @@ public final class RoleOrder {
     void add(int load, int instant, int sign) {
         all.add(instant, sign);
         if (compiled.role[load] != CompiledProject.AMPLIFIER) {
-            long readyMillis = (compiled.instants.micros(instant) + compiled.settleMicros[load]) / 1000;
-            readyCubes += sign * readyMillis * readyMillis * readyMillis;
+            readyCubes += sign * readyCube(compiled, load, instant);
             readyCount += sign;
         }
         switch (compiled.role[load]) {
@@ -74,7 +73,17 @@ public final class RoleOrder {
      * load that comes on earlier lowers it. 0 where no amplifier waits.
      */
     public double readySeconds() {
-        return readyCount == 0 || amplifiers.isEmpty() ? 0 : Math.cbrt((double) readyCubes / readyCount) / 1000;
+        return readyCount == 0 || amplifiers.isEmpty() ? 0 : readySeconds(readyCubes, readyCount);
+    }
+
+    /** What a load adds to the mean of {@link #readySeconds()} that it is part of. */
+    public static long readyCube(CompiledProject compiled, int load, int instant) {
+        long readyMillis = (compiled.instants.micros(instant) + compiled.settleMicros[load]) / 1000;
+        return readyMillis * readyMillis * readyMillis;
+    }
+
+    public static double readySeconds(long cubes, int count) {
+        return Math.cbrt((double) cubes / count) / 1000;
     }
 
     /** Time from which amplifiers may come on. */
