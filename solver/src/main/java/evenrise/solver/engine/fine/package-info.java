@@ -1,5 +1,6 @@
 /**
- * Small changes by the thousand: breakers inside their panel, outputs and settings of a board, of plans of one supply and one
- * command. On plain arrays, many times as fast as a move of the search, and judged as the search judges.
+ * Small changes by the thousand of plans of one supply and one command: slots inside a panel, outputs and settings of a board.
+ *
+ * <p>May touch model.project, solver.engine.state.
  */
 package evenrise.solver.engine.fine;
