@@ -3,7 +3,25 @@
 import { act, ask, complain, desk, say } from "./wire.js";
 import { count, draw, make, number, plain } from "./parts.js";
 
-const WIDE = 196, HIGH = 76, RIGHT = 250, DOWN = 88, EDGE = 12;
+export const WIDE = 196, HIGH = 76;
+const RIGHT = 250, DOWN = 88, EDGE = 12;
+
+/** Each point a row below the last of what its elders feed, so that wires never cross. */
+export function lay(points) {
+  const children = new Map();
+  points.forEach((each) => { const above = each.under === null ? "" : each.under; children.set(above, (children.get(above) || []).concat(each)); });
+  const places = new Map();
+  let row = 0, depth = 0;
+  const put = (point, level) => {
+    depth = Math.max(depth, level);
+    const own = children.get(point.id) || [], first = row;
+    own.forEach((each) => put(each, level + 1));
+    if (!own.length) row++;
+    places.set(point.id, { x: EDGE + level * RIGHT, y: EDGE + (own.length ? (first + row - 1) / 2 : first) * DOWN });
+  };
+  (children.get("") || []).forEach((each) => put(each, 0));
+  return { places, width: EDGE * 2 + depth * RIGHT + WIDE, height: EDGE * 2 + Math.max(1, row) * DOWN };
+}
 
 export function treeView() {
   const picture = make("div", { class: "trunk", role: "group", "aria-label": "Tree of the supply" });
@@ -58,25 +76,8 @@ export function treeView() {
     return each;
   }
 
-  /** Each point a row below the last of what its elders feed, so that wires never cross. */
-  function lay() {
-    const children = new Map();
-    points.forEach((each) => { const above = each.under === null ? "" : each.under; children.set(above, (children.get(above) || []).concat(each)); });
-    const places = new Map();
-    let row = 0, depth = 0;
-    const put = (point, level) => {
-      depth = Math.max(depth, level);
-      const own = children.get(point.id) || [], first = row;
-      own.forEach((each) => put(each, level + 1));
-      if (!own.length) row++;
-      places.set(point.id, { x: EDGE + level * RIGHT, y: EDGE + (own.length ? (first + row - 1) / 2 : first) * DOWN });
-    };
-    (children.get("") || []).forEach((each) => put(each, 0));
-    return { places, width: EDGE * 2 + depth * RIGHT + WIDE, height: EDGE * 2 + Math.max(1, row) * DOWN };
-  }
-
   function drawTree() {
-    const { places, width, height } = lay(), svg = draw("svg", { width, height, viewBox: "0 0 " + width + " " + height });
+    const { places, width, height } = lay(points), svg = draw("svg", { width, height, viewBox: "0 0 " + width + " " + height });
     points.filter((each) => each.under !== null).forEach((each) => {
       const a = places.get(each.under), b = places.get(each.id), middle = (a.x + WIDE + b.x) / 2;
       svg.append(draw("path", { class: "wire", d: "M" + (a.x + WIDE) + " " + (a.y + HIGH / 2) + "H" + middle + "V" + (b.y + HIGH / 2) + "H" + b.x }));

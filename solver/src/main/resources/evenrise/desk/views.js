@@ -17,6 +17,7 @@ import { documentsView } from "./documents.js";
 import { eventsView } from "./events.js";
 import { estimateView } from "./estimate.js";
 import { portfolioView } from "./portfolio.js";
+import { reworkView } from "./rework.js";
 
 export const VIEWS = [
   { name: "loads", label: "Lists", begin: listsView, blank: true },
@@ -28,6 +29,7 @@ export const VIEWS = [
   { name: "suppose", label: "What if", begin: supposeView, redraws: true },
   { name: "events", label: "Events", begin: eventsView, redraws: true },
   { name: "estimate", label: "Estimate", begin: estimateView, redraws: true },
+  { name: "rework", label: "Rework", begin: reworkView, redraws: true },
   { name: "kept", label: "Kept plans", begin: keptView, redraws: true },
   { name: "documents", label: "Documents", begin: documentsView, redraws: true },
   { name: "portfolio", label: "Portfolio", begin: portfolioView, redraws: true },

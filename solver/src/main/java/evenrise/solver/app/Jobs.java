@@ -183,6 +183,11 @@ public final class Jobs {
         return watched(control, watch -> new ReworkJob(planners, request, control, watch).run());
     }
 
+    /** Searches for cures of a plan as built; what comes of it is looked at before any of it is written. */
+    public ReworkDraft draftRework(ReworkRequest request, JobControl control) {
+        return watched(control, watch -> new ReworkJob(planners, request, control, watch).draft());
+    }
+
     /** Compares numbers of panels and boards, and writes each scenario's project and plan. */
     public CompareResult compare(CompareRequest request) {
         return compare(request, JobControl.NONE);

@@ -6,7 +6,6 @@ import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.project.TitleBlock;
 import evenrise.model.rules.ProjectIndex;
-import evenrise.solver.document.Imprint;
 import evenrise.solver.engine.PlanningRequest;
 import evenrise.solver.report.WorkSheets;
 import evenrise.solver.rework.BuiltPlant;
@@ -35,8 +34,7 @@ final class ReworkJob {
 
     ReworkResult run() {
         ReworkStart start = new ReworkStart(asked, watch.notes());
-        ReworkFolder folder = ReworkFolder.of(asked.folder(), inputs());
-        TitleBlock title = titleBlock();
+        ReworkFolder folder = ReworkFolder.of(asked.folder(), inputs(asked));
         start.files().forEach(folder::add);
         if (asked.resumes() && asked.target().isPresent()) {
             throw new JobFailed(
@@ -48,15 +46,56 @@ final class ReworkJob {
                     JobFailed.Reason.REQUEST,
                     "searches by many seeds or on other machines go on where they ended, without --resume.");
         }
+        TitleBlock title = titleBlock();
+        NightLimits night = night(start.plant());
+        Optional<ReworkCheckpoint> kept =
+                asked.target().isPresent() || asked.manySeeds().isPresent()
+                        ? Optional.empty()
+                        : Optional.of(new ReworkCheckpoint(asked, start, watch.notes()));
+        ReworkDraft draft = searched(start, title, night, kept);
+        watch.at(Stage.ORDERING);
+        ReworkSearch.Found found = draft.found();
+        OrderChoice choice = draft.choice(found.chosen());
+        WorkSheets sheets = draft.sheets(choice.order());
+        watch.at(Stage.WRITING);
+        folder.write(found.front(), found.chosen(), sheets, draft.imprint());
+        kept.ifPresent(it -> it.ends(control.cancellation().isCancelled()));
+        watch.at(Stage.ORDERING);
+        return new ReworkResult(
+                start.project(),
+                start.notes(),
+                found.front(),
+                found.chosen(),
+                found.evaluation(),
+                sheets,
+                OtherOrders.of(choice),
+                draft.night(),
+                control.cancellation().isCancelled());
+    }
+
+    /** The search alone; nothing is written. */
+    ReworkDraft draft() {
+        ReworkStart start = new ReworkStart(asked, watch.notes());
+        return searched(start, titleBlock(), night(start.plant()), Optional.empty());
+    }
+
+    private ReworkDraft searched(
+            ReworkStart start, TitleBlock title, NightLimits night, Optional<ReworkCheckpoint> kept) {
         Effort effort = asked.manySeeds()
                 .map(manySeeds -> manySeeds.ofEach(asked.effort()))
                 .orElse(asked.effort());
         PlanningRequest request = new PlanningRequest(
                 start.project(), Optional.of(start.built()), effort.budget(), effort.seed(), effort.searches());
-        return run(start, request, folder, title);
+        BuiltPlant plant = start.plant();
+        ReworkSearch search = new ReworkSearch(planners, asked, control, watch);
+        ReworkSearch.Found found = asked.target().isPresent()
+                ? search.given(start.sha256(), request, plant, start.judged(target(start.project())))
+                : search.search(start.sha256(), request, plant, night, kept);
+        return new ReworkDraft(
+                asked, start, found, night, title, control.cancellation().isCancelled());
     }
 
-    private List<Source> inputs() {
+    static List<Source> inputs(ReworkRequest asked) {
         List<Source> inputs = new ArrayList<>(List.of(asked.project(), asked.plan()));
         asked.measured().map(Source::file).ifPresent(inputs::add);
         asked.target().ifPresent(inputs::add);
@@ -64,47 +103,6 @@ final class ReworkJob {
         asked.was().ifPresent(inputs::add);
         asked.spares().table().map(Source::file).ifPresent(inputs::add);
         return inputs;
-    }
-
-    private ReworkResult run(ReworkStart start, PlanningRequest request, ReworkFolder folder, TitleBlock title) {
-        Project project = request.project();
-        BuiltPlant plant = start.plant();
-        NightLimits night = night(plant);
-        ReworkSearch search = new ReworkSearch(planners, asked, control, watch);
-        Optional<ReworkCheckpoint> kept =
-                asked.target().isPresent() || asked.manySeeds().isPresent()
-                        ? Optional.empty()
-                        : Optional.of(new ReworkCheckpoint(asked, start, watch.notes()));
-        ReworkSearch.Found found = asked.target().isPresent()
-                ? search.given(start.sha256(), request, plant, start.judged(target(project)))
-                : search.search(start.sha256(), request, plant, night, kept);
-        watch.at(Stage.ORDERING);
-        OrderChoice choice = OrderChoice.of(plant, found.chosen().plan(), night, asked.deadAtOnce());
-        WorkSheets sheets = WorkSheets.of(plant, choice.order(), start.cautions(), night);
-        watch.at(Stage.WRITING);
-        folder.write(
-                found.front(),
-                found.chosen(),
-                sheets,
-                new Imprint(
-                        project.name(),
-                        asked.sheets().revision(),
-                        asked.sheets().date(),
-                        start.sha256(),
-                        ProgramVersion.ofThisProgram(),
-                        title));
-        kept.ifPresent(it -> it.ends(control.cancellation().isCancelled()));
-        watch.at(Stage.ORDERING);
-        return new ReworkResult(
-                project,
-                start.notes(),
-                found.front(),
-                found.chosen(),
-                found.evaluation(),
-                sheets,
-                OtherOrders.of(choice),
-                night,
-                control.cancellation().isCancelled());
     }
 
     private TitleBlock titleBlock() {

@@ -22,6 +22,7 @@ final class DeskParts {
                 new DocumentWork(desk, files, jobs), //
                 new MailedPage(desk, files, jobs), //
                 new PortfolioWork(desk, files), //
+                new CureWork(desk, files, jobs), //
                 new Supposing(desk, jobs));
     }
 }

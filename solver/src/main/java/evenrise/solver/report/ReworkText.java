@@ -46,7 +46,8 @@ public final class ReworkText {
         return Sections.joined(sections);
     }
 
-    private static String state(Front front) {
+    /** What the plan as built breaks and what was found to cure it. */
+    public static String state(Front front) {
         int now = front.asBuilt().violations();
         int then = front.cureOnly().violations();
         String cure = Phrase.counted(front.cureOnly().moves(), "move");
@@ -119,7 +120,8 @@ public final class ReworkText {
         return section.lines();
     }
 
-    private static String label(Front front, FrontPoint point) {
+    /** What a plan of the front is in it, in a word or two; empty for what lies between. */
+    public static String label(Front front, FrontPoint point) {
         if (front.isGiven()) {
             return "given";
         }

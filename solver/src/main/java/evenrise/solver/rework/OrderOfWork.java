@@ -68,20 +68,38 @@ public final class OrderOfWork {
             return longer.with(breaches(longer.stages()));
         }
         List<BitSet> sets = found.orElseGet(() -> passage.size() == 0 ? List.of() : List.of(passage.all()));
-        List<WorkStage> stages = new ArrayList<>();
         List<String> obstacles = new ArrayList<>();
+        BitSet done = new BitSet();
+        for (int stage = 1; stage <= sets.size(); stage++) {
+            BitSet set = sets.get(stage - 1);
+            if (found.isEmpty() || passage.loads(set).size() > Math.max(1, atLeast)) {
+                obstacles.add("stage " + stage + ": " + obstacle(passage, done, set));
+            }
+            done.or(set);
+        }
+        return written(sets, every.isPresent() && found.isPresent(), obstacles);
+    }
+
+    Passage passage() {
+        return passage;
+    }
+
+    /** The order whose stages make these changes, whatever it breaks. */
+    WorkOrder laid(List<BitSet> sets) {
+        return written(sets, false, List.of());
+    }
+
+    private WorkOrder written(List<BitSet> sets, boolean isProven, List<String> obstacles) {
+        List<WorkStage> stages = new ArrayList<>();
         OrderCost cost = OrderCost.NOTHING;
         BitSet done = new BitSet();
         for (BitSet set : sets) {
             Passage.Way way = passage.unchecked(done, set);
-            if (found.isEmpty() || passage.loads(set).size() > Math.max(1, atLeast)) {
-                obstacles.add("stage " + (stages.size() + 1) + ": " + obstacle(passage, done, set));
-            }
             cost = cost.plus(way.cost());
             stages.add(stage(passage, done, set, way));
             done.or(set);
         }
-        return new WorkOrder(stages, cost, every.isPresent() && found.isPresent(), obstacles, breaches(stages));
+        return new WorkOrder(stages, cost, isProven, obstacles, breaches(stages));
     }
 
     /** What the replay finds, and where a stage is more than the night has room for. */

@@ -53,6 +53,7 @@ class InertDeskTest {
                     List.of("events", ".happening"),
                     List.of("documents", "#draw"),
                     List.of("portfolio", ".portfolio tbody th"),
+                    List.of("rework", "#cure-begin"),
                     List.of("kept", "table"))) {
                 window.turnTo(view.get(0), view.get(1));
             }

@@ -1,0 +1,200 @@
+package evenrise.solver.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenrise.model.Needs;
+import evenrise.model.file.PlanFile;
+import evenrise.model.file.ProjectFile;
+import evenrise.model.plan.Plan;
+import evenrise.model.project.Project;
+import evenrise.model.rules.Layout;
+import evenrise.model.rules.Referee;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+
+/** A plan as built is cured at the desk: readings in, the front, the order of the work, sheets, files. */
+@Tag("slow")
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Needs({"chromium", "chromedriver"})
+class DeskReworkTest {
+    private static final int MOST_TABS = 120;
+    private static final String CURES = "document.querySelectorAll('.cures tbody tr').length";
+
+    @TempDir
+    private static Path folder;
+
+    private Browser browser;
+    private DeskWindow window;
+
+    @BeforeAll
+    void openADeskAndSearch() throws IOException {
+        browser = new Browser();
+        window = DeskWindow.asBuilt(browser, "lantern-yard", folder);
+        window.turnTo("rework", "#cure-begin");
+        browser.script("document.getElementById('cure-read').open = true");
+        searches();
+    }
+
+    /** With what was read at the yard. */
+    private void searches() throws IOException {
+        browser.script(
+                "document.getElementById('cure-readings').value = arguments[0]",
+                Files.readString(Path.of("../datasets/lantern-yard/measured.csv")));
+        browser.script("document.getElementById('cure-moves').value = 3000");
+        window.click("#cure-begin");
+        browser.until("document.querySelector('.rework').dataset.state === 'found'");
+        ordered();
+    }
+
+    /** The order of the work towards the cure that is chosen is there. */
+    private void ordered() {
+        browser.until("document.querySelector('.rework').dataset.state === 'found'"
+                + " && !document.querySelector('.cures tbody').textContent.includes('…')"
+                + " && document.querySelector('.order').dataset.shown?.startsWith(document.getElementById('cure').value"
+                + " + ' ')");
+    }
+
+    @AfterAll
+    void closeIt() {
+        window.close();
+        browser.close();
+    }
+
+    @BeforeEach
+    void lookAtTheLeastWork() {
+        browser.window(1280, 900);
+        window.turnTo("rework", "#cure-begin");
+        slide(0);
+    }
+
+    @AfterEach
+    void nothingIsComplainedOf() {
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    private void slide(int cure) {
+        browser.script(
+                "const slider = document.getElementById('cure'); slider.value = arguments[0];"
+                        + "slider.dispatchEvent(new Event('input', { bubbles: true }))",
+                cure);
+        ordered();
+    }
+
+    private String valueOf(String selector, String property) {
+        return String.valueOf(
+                browser.script("return document.querySelector(arguments[0])[arguments[1]]", selector, property));
+    }
+
+    @Test
+    void readingsSayWhatIsBrokenAndTheSearchWhatCuresIt() {
+        assertThat(browser.text("#cure-headline")).contains("breaks hard rules in 3 places", "cure all of them");
+        assertThat(window.texts(".rework .findings li"))
+                .anyMatch(each -> each.contains("12 of 28 loads have measured currents"));
+        assertThat(browser.text(".cures tbody tr:first-child")).startsWith("as built 0 0");
+        assertThat(browser.text(".cures tbody tr:nth-child(2)")).startsWith("cure");
+        assertThat(window.barriers()).isEmpty();
+    }
+
+    @Test
+    void theSliderGoesOverTheFrontByKeysAndPointsByMouse() {
+        long cures = (Long) browser.script("return " + CURES) - 1;
+        assertThat(cures).isGreaterThan(1);
+        browser.script("document.getElementById('work').focus()");
+        tabTo("#cure");
+        browser.press(Keys.ARROW_RIGHT);
+        browser.until("document.querySelector('.cures tr.chosen').dataset.cure === '1'");
+        ordered();
+        assertThat(valueOf("#cure", "ariaValueText")).contains("moves", "objective");
+        browser.hand()
+                .moveToElement(browser.element(".front circle[data-cure='0']"))
+                .click()
+                .perform();
+        browser.until("document.querySelector('.cures tr.chosen').dataset.cure === '0'");
+        ordered();
+        assertThat(browser.text("#order-headline")).contains("stage", "whole at the end");
+    }
+
+    private void tabTo(String selector) {
+        for (int tab = 0; tab < MOST_TABS; tab++) {
+            if (Boolean.TRUE.equals(browser.script("return document.activeElement.matches(arguments[0])", selector))) {
+                return;
+            }
+            browser.press(Keys.TAB);
+        }
+        throw new AssertionError("no Tab leads to " + selector);
+    }
+
+    @Test
+    void sheetsAreSeenPageByPageAndWhatIsWrittenIsWhatReworkWrites() throws IOException {
+        slide(1);
+        window.click("#sheet-look");
+        browser.until("document.querySelector('.night-sheets img')?.complete");
+        assertThat(browser.text("#sheet-page")).startsWith("Page 1 of ");
+        window.click("#sheet-next");
+        browser.until("document.getElementById('sheet-page').textContent.startsWith('Page 2 of ')");
+        browser.element("#rework-folder").clear();
+        browser.element("#rework-folder").sendKeys("monday");
+        window.click("#rework-write");
+        window.untilSaid("Written into the folder 'monday'");
+
+        Path written = window.folder.resolve("monday");
+        assertThat(names(written))
+                .contains(
+                        "front.csv",
+                        "front.json",
+                        "project-as-measured.json",
+                        "work-a4.pdf",
+                        "work-letter.pdf",
+                        "work.json",
+                        "work.txt");
+        Project measured = ProjectFile.read(written.resolve("project-as-measured.json"))
+                .value()
+                .orElseThrow();
+        List<String> plans =
+                names(written).stream().filter(each -> each.startsWith("plan-")).toList();
+        assertThat(plans).hasSize((int) (long) (Long) browser.script("return " + CURES) - 1);
+        for (String each : plans) {
+            Plan plan = PlanFile.read(written.resolve(each), measured).value().orElseThrow();
+            assertThat(Referee.judge(Layout.of(measured, plan)).violations()).isEmpty();
+        }
+    }
+
+    private static List<String> names(Path in) throws IOException {
+        try (Stream<Path> all = Files.list(in)) {
+            return all.map(each -> each.getFileName().toString()).toList();
+        }
+    }
+
+    @Test
+    void whatCannotBeReadIsToldAndNothingIsSearchedFor() throws IOException {
+        browser.script("document.getElementById('cure-readings').value = 'load,phase,running_a\\nnobody,A,3\\n'");
+        window.click("#cure-begin");
+        browser.until("document.querySelector('.rework').dataset.state === 'failed'");
+
+        assertThat(window.texts(".rework .findings li.bad")).anyMatch(each -> each.contains("nobody"));
+        assertThat(window.texts(".rework .findings li.bad")).noneMatch(each -> each.contains("evenrise-desk"));
+        assertThat(window.barriers()).isEmpty();
+        searches();
+    }
+
+    @Test
+    void fitsAPhoneWithoutABarrier() {
+        browser.window(360, 780);
+
+        assertThat(browser.script("return document.documentElement.scrollWidth"))
+                .isEqualTo(360L);
+        assertThat(window.barriers()).isEmpty();
+    }
+}
