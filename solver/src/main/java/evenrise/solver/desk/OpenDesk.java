@@ -17,7 +17,6 @@ public final class OpenDesk implements AutoCloseable {
     private final FolderLock lock;
     private final Keeper keeper;
     private final DeskWork work;
-    private final List<DeskPart> parts;
     private final DeskServer server;
     private final List<DeskPart> parts;
     private final CountDownLatch closed = new CountDownLatch(1);

@@ -177,6 +177,88 @@ class DeskReworkTest {
         }
     }
 
+    /** Until the stages are laid out otherwise, and what they then are, by their changes. */
+    private String laid(Runnable deed) {
+        Object before = browser.script("return document.querySelector('.order').dataset.shown");
+        deed.run();
+        browser.until("document.querySelector('.order').dataset.shown !== '" + before + "'");
+        return String.valueOf(browser.script("return document.querySelector('.order').dataset.shown"));
+    }
+
+    private List<String> stages() {
+        return List.of(String.valueOf(browser.script("return document.querySelector('.order').dataset.shown"))
+                .replaceFirst("[0-9]+ (hand|own) ", "")
+                .split(" "));
+    }
+
+    /** The plan with the most to do, each change a stage of its own. */
+    private void partTheLastCure() {
+        slide((int) (long) (Long) browser.script("return " + CURES) - 2);
+        laid(() -> window.click("#stage-part"));
+        assertThat(stages()).hasSizeGreaterThan(2);
+    }
+
+    @Test
+    void stagesAreDraggedAndTheProgramsOrderComesBack() {
+        partTheLastCure();
+        List<String> before = stages();
+        String after = laid(() -> browser.hand()
+                .clickAndHold(browser.element(".stage[data-stage='0'] rect"))
+                .moveByOffset(30, 0)
+                .moveToElement(browser.element(".stage[data-stage='" + (before.size() - 1) + "'] rect"))
+                .moveByOffset(12, 0)
+                .release()
+                .perform());
+
+        assertThat(after).contains(" hand ");
+        assertThat(stages()).containsExactlyInAnyOrderElementsOf(before);
+        assertThat(stages().get(stages().size() - 1)).isEqualTo(before.get(0));
+        assertThat(laid(() -> window.click("#order-back"))).endsWith(String.join(" ", before));
+        assertThat(laid(() -> window.click("#order-own"))).contains(" own ");
+    }
+
+    @Test
+    void stagesAreMovedByKeysAndWhatTheRefereeRefusesIsSaidAndNotWritten() {
+        partTheLastCure();
+        List<String> before = stages();
+        browser.script("document.querySelector('.stage[tabindex=\"0\"]').focus()");
+        browser.press(Keys.END);
+        browser.press(Keys.HOME);
+        laid(() -> browser.hand()
+                .keyDown(Keys.SHIFT)
+                .sendKeys(Keys.ARROW_RIGHT)
+                .keyUp(Keys.SHIFT)
+                .perform());
+
+        assertThat(stages().get(1)).isEqualTo(before.get(0));
+        assertThat(stages().get(0)).isEqualTo(before.get(1));
+        assertThat(browser.script("return document.activeElement.dataset.stage"))
+                .isEqualTo("1");
+        long refused = Long.parseLong(
+                String.valueOf(browser.script("return document.querySelector('.order').dataset.refused")));
+        assertThat(refused).isPositive();
+        browser.script(
+                "document.querySelector('.stage.bad').dispatchEvent(new MouseEvent('click', { bubbles: true }))");
+        assertThat(browser.text("#referee")).startsWith("The referee refuses stage ");
+        assertThat(window.texts(".steps-of tr.bad td:last-child, .stage-of > p.bad"))
+                .isNotEmpty();
+        window.click("#rework-write");
+        window.untilSaid("the order by hand is not written: in stage ");
+        assertThat(window.barriers()).isEmpty();
+    }
+
+    @Test
+    void aStepShowsWhatIsDeadThenOnTheTree() {
+        assertThat(browser.count(".zone.dead")).isPositive();
+        assertThat(window.texts(".zone.dead .state")).allMatch("ISOLATED"::equals);
+        window.click(".steps-of tbody tr:first-child button");
+        assertThat(browser.text("#zones-when")).contains("after step 1: nothing is isolated");
+        assertThat(browser.count(".zone.dead")).isZero();
+        window.click(".steps-of tbody tr:first-child button");
+        assertThat(browser.count(".zone.dead")).isPositive();
+        assertThat(browser.count(".drawn .changed")).isPositive();
+    }
+
     @Test
     void whatCannotBeReadIsToldAndNothingIsSearchedFor() throws IOException {
         browser.script("document.getElementById('cure-readings').value = 'load,phase,running_a\\nnobody,A,3\\n'");
