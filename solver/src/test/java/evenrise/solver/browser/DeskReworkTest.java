@@ -52,7 +52,7 @@ class DeskReworkTest {
         browser.script(
                 "document.getElementById('cure-readings').value = arguments[0]",
                 Files.readString(Path.of("../datasets/lantern-yard/measured.csv")));
-        browser.script("document.getElementById('cure-moves').value = 1500");
+        browser.script("document.getElementById('cure-moves').value = 3000");
         window.click("#cure-begin");
         browser.until("document.querySelector('.rework').dataset.state === 'found'");
         ordered();
