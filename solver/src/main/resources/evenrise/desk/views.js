@@ -18,6 +18,7 @@ import { eventsView } from "./events.js";
 import { estimateView } from "./estimate.js";
 import { portfolioView } from "./portfolio.js";
 import { reworkView } from "./rework.js";
+import { measuredView } from "./measured.js";
 
 export const VIEWS = [
   { name: "loads", label: "Lists", begin: listsView, blank: true },
@@ -30,6 +31,7 @@ export const VIEWS = [
   { name: "events", label: "Events", begin: eventsView, redraws: true },
   { name: "estimate", label: "Estimate", begin: estimateView, redraws: true },
   { name: "rework", label: "Rework", begin: reworkView, redraws: true },
+  { name: "measured", label: "Measured", begin: measuredView, redraws: true },
   { name: "kept", label: "Kept plans", begin: keptView, redraws: true },
   { name: "documents", label: "Documents", begin: documentsView, redraws: true },
   { name: "portfolio", label: "Portfolio", begin: portfolioView, redraws: true },

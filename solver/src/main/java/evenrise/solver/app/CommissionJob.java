@@ -108,7 +108,7 @@ final class CommissionJob {
         }
         Map<String, List<ReadTable>> files = new LinkedHashMap<>();
         for (Path each : request.sheets()) {
-            files.put(each.toString(), tables(each, subject));
+            files.put(called(each), tables(each, subject));
         }
         ReadSheets read =
                 FilledSheets.read(files, subject.project(), subject.layout().plan(), request.day());
@@ -121,6 +121,14 @@ final class CommissionJob {
                             .toList());
         }
         return read;
+    }
+
+    /** By its own name, where no other has the same: what is handed over names no folders of this machine. */
+    private String called(Path file) {
+        long same = request.sheets().stream()
+                .filter(each -> each.getFileName().equals(file.getFileName()))
+                .count();
+        return same > 1 ? file.toString() : file.getFileName().toString();
     }
 
     private List<ReadTable> tables(Path file, AuditJob.Subject subject) {

@@ -5,6 +5,7 @@ import evenrise.solver.report.MeasuredPlantText;
 import evenrise.solver.report.RenewalGain;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A plant as measured beside its plan.
@@ -46,9 +47,9 @@ public final class CommissionResult implements Listing {
         return notes;
     }
 
-    /** What a rework could gain, in sentences. */
-    public List<String> gain() {
-        return gain.lines();
+    /** The peak that no plan stays below, with what was measured. */
+    public OptionalDouble leastPeakAmps() {
+        return gain.leastPeakAmps();
     }
 
     /** Names of the files of the record; none where none was asked for. */

@@ -6,6 +6,7 @@ import evenrise.model.project.Project;
 import evenrise.solver.report.PlanDifferenceText;
 import evenrise.solver.sample.Sample;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -231,6 +232,11 @@ public final class Jobs {
         return watched(control, watch -> new ObserveJob(watch).run(request));
     }
 
+    /** Whether a file is a filled commissioning sheet, a workbook with one, readings saved at the panel or a list of readings. */
+    public boolean isFilledSheet(Path file) {
+        return watched(JobControl.NONE, watch -> SheetTables.isOne(file));
+    }
+
     /**
      * The columns of a recorded table, and how each is read; none where the file says itself what is in it.
      *
@@ -238,6 +244,14 @@ public final class Jobs {
      */
     public RecordedColumnsResult recordedColumns(Path recording, Path project) {
         return watched(JobControl.NONE, watch -> RecordedColumnsResult.of(recording, project, watch.notes()));
+    }
+
+    /** What is kept beside a project's file of the columns of recordings. */
+    public List<RecorderColumns> keptColumns(Path project) {
+        return watched(
+                JobControl.NONE,
+                watch -> RecorderBook.besides(Optional.of(project), watch.notes())
+                        .with(Optional.empty()));
     }
 
     /** Keeps beside a project's file which columns of recordings with such headers are what. */

@@ -4,6 +4,7 @@ import evenrise.model.file.ReadingsFile;
 import evenrise.model.handout.PlanDigest;
 import evenrise.model.plan.Plan;
 import evenrise.model.readings.SavedReadings;
+import evenrise.solver.commissioning.FilledSheets;
 import evenrise.solver.commissioning.SavedTables;
 import evenrise.solver.table.ReadTable;
 import evenrise.solver.table.TableFileReader;
@@ -17,6 +18,9 @@ import java.util.function.Consumer;
 /** The tables of a filled sheet, whether somebody wrote into cells or into the commissioning page. */
 final class SheetTables {
     private static final int BYTE_ORDER_MARK = 0xEF;
+
+    /** What is longer was written by a recorder, and not by hand. */
+    private static final long MOST_SHEET_BYTES = 8L << 20;
 
     /**
      * @param projectSha256 of the project that it is read for
@@ -43,6 +47,16 @@ final class SheetTables {
     }
 
     private SheetTables() {}
+
+    /** Whether a file is anything of this kind; what cannot be read is none. */
+    static boolean isOne(Path file) {
+        try {
+            return isSaved(file)
+                    || Files.size(file) <= MOST_SHEET_BYTES && FilledSheets.isAny(TableFileReader.read(file));
+        } catch (IOException e) {
+            return false;
+        }
+    }
 
     /** A table of values never begins with a brace. */
     private static boolean isSaved(Path file) throws IOException {

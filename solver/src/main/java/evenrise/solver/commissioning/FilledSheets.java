@@ -69,6 +69,12 @@ public final class FilledSheets {
                         .isPresent());
     }
 
+    /** Whether some table is a sheet of any kind, or a list of readings. */
+    public static boolean isAny(List<ReadTable> tables) {
+        return tables.stream()
+                .anyMatch(each -> FilledSheet.of("", each, tables.size() == 1).isPresent());
+    }
+
     private void recognise(String file, List<ReadTable> tables) {
         int before = sheets.size();
         for (ReadTable each : tables) {

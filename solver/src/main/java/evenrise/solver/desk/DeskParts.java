@@ -23,6 +23,7 @@ final class DeskParts {
                 new MailedPage(desk, files, jobs), //
                 new PortfolioWork(desk, files), //
                 new CureWork(desk, files, jobs), //
+                new MeasuredWork(desk, files, jobs), //
                 new Supposing(desk, jobs));
     }
 }

@@ -29,6 +29,10 @@ class DeskPicturesTest {
     private static final String LIST = "Qty\tName\tRoom\tWatts\tKlimbim\n12\tPower amplifier\tRack room\t800\tbig\n"
             + "1\tUPS 1500 VA\tRack room\t900\tsmall\n4\tFollow spot\tBalcony\tTBC\tsmall\n";
 
+    private static final String READINGS =
+            "load,idle_a,running_a,date\nnet-core-a,1.5,,2026-03-14\nfoh-engine,2.9,3.1,2026-03-14\n"
+                    + "dsp-fill,0,,2026-03-14\nmon-engine,6.9,,2026-03-14\nclock-a,0.41,,2026-03-14\n";
+
     private enum View {
         LISTS("loads", ".grid .body .row", 1280, "light"),
         PLAN("plan", ".panel", 1440, "light"),
@@ -40,6 +44,8 @@ class DeskPicturesTest {
         SUPPOSE("suppose", ".supposing .out table", 1280, "light"),
         EVENTS("events", ".part-list tbody tr", 1280, "light"),
         REWORK("rework", "#cure-begin", 1280, "light"),
+        MEASURED("measured", "#site-files", 1280, "light"),
+        MEASURED_NARROW("measured", "#site-files", 360, "dark"),
         INTAKE("loads", ".intake", 1280, "light"),
         TREE("tree", ".trunk .point", 1280, "light"),
         SUPPLY("loads", ".grid .body .row", 1280, "dark"),
@@ -124,6 +130,12 @@ class DeskPicturesTest {
             window.click("#cure-begin");
             browser.until("document.querySelector('.order').dataset.shown");
             browser.script("document.querySelector('.front').scrollIntoView()");
+        if (view.hash.equals("measured")) {
+            browser.until("document.querySelector('.measured').dataset.told");
+            browser.script("document.getElementById('pasted-readings').value = arguments[0]", READINGS);
+            browser.script("document.getElementById('read-pasted').click()");
+            browser.until(
+                    "document.querySelector('.measured').dataset.state === 'open' && document.querySelector('.differences')");
         }
         if (view == View.INTAKE) {
             browser.script(

@@ -67,6 +67,7 @@ class InertDeskTest {
             browser.until("document.querySelector('.tabled tbody tr')");
             window.click("[data-look=page]");
             browser.until("document.querySelector('.framed iframe').dataset.loaded");
+            handsOverAFileCalledSo(browser, window);
             window.turnTo("plan", ".tray .cell");
             browser.element(".tray .cell").click();
 
@@ -78,5 +79,18 @@ class InertDeskTest {
             assertThat(browser.showsADialog()).isFalse();
             assertThat(browser.complaints()).isEmpty();
         }
+    }
+
+    /** A file's name and what stands in it are as little markup as a project's. */
+    private static void handsOverAFileCalledSo(Browser browser, DeskWindow window) {
+        window.turnTo("measured", "#site-files");
+        browser.script(
+                "const data = new DataTransfer(); data.items.add(new File([arguments[1]], arguments[0]));"
+                        + "document.querySelector('.drop').dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true }))",
+                NAME + ".csv",
+                "load,idle_a\n" + NAME + ",1\n" + NAME + "x,2\n");
+        browser.until("document.querySelector('.measured-found li')");
+        assertThat(browser.text(".measured-found")).contains(NAME);
+        assertThat(browser.text(".site")).contains("_img src_x onerror_alert_1__.csv");
     }
 }
