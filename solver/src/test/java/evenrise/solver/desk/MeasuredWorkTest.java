@@ -225,7 +225,7 @@ class MeasuredWorkTest {
             assertThat(view.columns().orElseThrow().columns())
                     .extracting(each -> each.header() + " " + each.example())
                     .containsExactly("Uhr 0", "Kanal 1 1");
-            assertThat(view.problems()).singleElement().asString().contains("Say it below, once");
+            assertThat(view.problems()).singleElement().asString().contains("Say it above, once");
 
             MeasuredView said = (MeasuredView) asked(
                     "columns",
