@@ -45,7 +45,6 @@ class DeskPicturesTest {
         EVENTS("events", ".part-list tbody tr", 1280, "light"),
         REWORK("rework", "#cure-begin", 1280, "light"),
         MEASURED("measured", "#site-files", 1280, "light"),
-        MEASURED_NARROW("measured", "#site-files", 360, "dark"),
         INTAKE("loads", ".intake", 1280, "light"),
         TREE("tree", ".trunk .point", 1280, "light"),
         SUPPLY("loads", ".grid .body .row", 1280, "dark"),
@@ -131,11 +130,13 @@ class DeskPicturesTest {
             browser.until("document.querySelector('.order').dataset.shown");
             browser.script("document.querySelector('.front').scrollIntoView()");
         if (view.hash.equals("measured")) {
+        if (view == View.MEASURED) {
             browser.until("document.querySelector('.measured').dataset.told");
             browser.script("document.getElementById('pasted-readings').value = arguments[0]", READINGS);
             browser.script("document.getElementById('read-pasted').click()");
             browser.until(
                     "document.querySelector('.measured').dataset.state === 'open' && document.querySelector('.differences')");
+            browser.script("document.querySelector('.verdict').scrollIntoView()");
         }
         if (view == View.INTAKE) {
             browser.script(
