@@ -100,7 +100,7 @@ class ReworkDraftTest {
 
     @Test
     void whatTheRefereeRefusesStandsAtItsStepAndIsNotWritten() {
-        int cure = draft.cures().size() - 1;
+        int cure = 0; // loads that change slots with each other, which no night can do one by one
         List<List<Integer>> single = new ArrayList<>();
         sets(draft.order(cure)).stream().flatMap(List::stream).forEach(each -> single.add(List.of(each)));
 
@@ -124,6 +124,15 @@ class ReworkDraftTest {
         assertThatThrownBy(() -> draft.order(99)).hasMessageContaining("there is no cure 99");
     }
 
+    /** What the step is that ends a panel's time off. */
+    private static String afterwards(DraftedWork.Stage stage, String panel) {
+        int last = 0;
+        for (int i = 0; i < stage.steps().size(); i++) {
+            last = stage.steps().get(i).dead().contains(panel) ? i : last;
+        }
+        return stage.steps().get(last + 1).kind();
+    }
+
     @Test
     void aPanelIsDeadFromTheStepThatIsolatesItToTheOneThatBringsItBack() {
         DraftedWork work = draft.order(draft.chosen());
@@ -134,10 +143,8 @@ class ReworkDraftTest {
                         .filter(step -> step.dead().contains(panel))
                         .map(DraftedWork.Step::kind)
                         .toList();
-                assertThat(kinds)
-                        .startsWith("isolate-panel")
-                        .contains("make-ready")
-                        .doesNotContain("energise-panel");
+                assertThat(kinds).startsWith("isolate-panel").contains("make-ready");
+                assertThat(afterwards(stage, panel)).isEqualTo("energise-panel");
             }
             assertThat(stage.steps().get(stage.steps().size() - 1).dead()).isEmpty();
         }

@@ -129,7 +129,7 @@ class DeskPicturesTest {
             window.click("#cure-begin");
             browser.until("document.querySelector('.order').dataset.shown");
             browser.script("document.querySelector('.front').scrollIntoView()");
-        if (view.hash.equals("measured")) {
+        }
         if (view == View.MEASURED) {
             browser.until("document.querySelector('.measured').dataset.told");
             browser.script("document.getElementById('pasted-readings').value = arguments[0]", READINGS);

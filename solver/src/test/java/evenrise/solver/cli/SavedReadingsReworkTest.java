@@ -103,19 +103,6 @@ class SavedReadingsReworkTest {
     }
 
     @Test
-    void warnsOfTheSameOddReadingsAsATable() throws IOException {
-        List<SavedPole> poles = List.of(pole("sub-1,C,33,1.9,"), pole("sub-2,A,2.0,1.9,"));
-        Path list = Files.writeString(
-                scratch.resolve("odd.csv"), "load,phase,running_a,idle_a\nsub-1,C,33,1.9\nsub-2,A,2.0,1.9\n");
-
-        Shell.Result table = rework(list, "list");
-        Shell.Result page = rework(saved(poles, PlanDigest.sha256(built)), "page");
-
-        assertThat(table.out()).contains("'sub-1'", "'sub-2'");
-        assertThat(page.out()).contains("'sub-1'", "'sub-2'");
-    }
-
-    @Test
     void refusesALoadThatIsNotThereAndWritesNothing() throws IOException {
         Shell.Result result = rework(saved(List.of(pole("nobody,A,3,1,")), PlanDigest.sha256(built)), "page");
 
