@@ -23,6 +23,9 @@ function turn() {
   if (!made.has(name)) made.set(name, view(name).begin());
   const shown = made.get(name);
   document.querySelectorAll("nav a").forEach((link) => link.hash === "#" + name ? link.setAttribute("aria-current", "page") : link.removeAttribute("aria-current"));
+  // On a phone the views stand in one line that is wider than the screen; on a page that is not drawn yet nothing moves.
+  const views = document.querySelector("nav"), here = views.querySelector("[aria-current]");
+  if (here) views.scrollLeft = here.offsetLeft - views.offsetLeft - (views.clientWidth - here.offsetWidth) / 2;
   const isBlank = !desk.sheet.plan && !view(name).blank;
   if (isBlank) by("work").replaceChildren(make("p", { class: "empty" }, "There is no project in this folder yet. ", make("a", { href: "#loads" }, "Paste an equipment list"), ", or put a project's file there."));
   else {

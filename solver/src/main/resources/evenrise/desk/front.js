@@ -20,12 +20,15 @@ export function frontBox(choose) {
   function paint(view, at) {
     const all = [view.built, ...view.cures], longest = Math.max(1, ...all.map((each) => each.minutes)), most = Math.max(...all.map((each) => each.objective)), least = Math.min(...all.map((each) => each.objective)), span = most - least || 1;
     const x = (minutes) => LEFT + (WIDE - LEFT - RIGHT) * minutes / longest, y = (objective) => 20 + (HIGH - 64) * (most - objective) / span;
-    const text = (tx, ty, say, anchor = "start", kind = "") => { const it = draw("text", { x: tx, y: ty, "text-anchor": anchor, class: kind }); it.textContent = plain(say, 60); return it; };
+    const text = (tx, ty, say, anchor = "start", kind = "") => { const it = draw("text", { x: tx, y: ty, "text-anchor": anchor, class: kind }); it.textContent = plain(say, 90); return it; };
     const svg = draw("svg", { viewBox: "0 0 " + WIDE + " " + HIGH, class: "curve", role: "img", "aria-label": "Objective against minutes of work, " + view.cures.length + " cures. Chosen: " + words(view.cures[at]) });
     const step = [5, 10, 30, 60, 120, 240, 480, 960, 2400, 4800].find((each) => longest / each <= 9) || 9600;
     for (let minutes = 0; minutes <= longest; minutes += step) svg.append(draw("line", { class: "grid", x1: x(minutes), x2: x(minutes), y1: 20, y2: HIGH - 40 }), text(x(minutes), HIGH - 24, minutes + " min", "middle"));
-    svg.append(text(LEFT - 8, y(most) + 4, number(most, 1), "end"), text(LEFT - 8, y(least) + 4, number(least, 1), "end"), text(LEFT, HIGH - 6, "minutes of one crew, all in one go; the objective upwards is worse"));
+    svg.append(text(LEFT - 14, y(most) + 4, number(most, 1), "end"), ...(most > least ? [text(LEFT - 14, y(least) + 4, number(least, 1), "end")] : []), text(LEFT, HIGH - 6, "minutes of one crew, all in one go; the objective upwards is worse"));
     svg.append(draw("path", { class: "phase p2", d: "M" + view.cures.map((each, i) => (i ? "H" + x(each.minutes).toFixed(1) + "V" : x(each.minutes).toFixed(1) + " ") + y(each.objective).toFixed(1)).join("") }));
+    const taken = [];
+    // Names of cures that cost alike stand below one another.
+    const free = (tx, ty) => { let at = ty; while (taken.some(([ox, oy]) => Math.abs(ox - tx) < 220 && Math.abs(oy - at) < 15)) at += 16; taken.push([tx, at]); return at; };
     all.forEach((each) => {
       const cx = x(each.minutes), cy = y(each.objective), is = each.number === at;
       const dot = draw("circle", { class: (each.hard_violations ? "limits" : "sound") + (is ? " is" : ""), cx, cy, r: is ? 9 : 6, data: { cure: each.number } }), title = draw("title");
@@ -33,7 +36,7 @@ export function frontBox(choose) {
       dot.append(title);
       if (each.number >= 0) dot.addEventListener("click", () => choose(each.number));
       svg.append(dot);
-      if (is || each.label) svg.append(text(Math.min(cx + 12, WIDE - 8), cy - 9, level(each) + (is ? ", chosen" : ""), cx > WIDE * 0.8 ? "end" : "start", is ? "is" : ""));
+      if (is || each.label) svg.append(text(Math.min(cx + 14, WIDE - 8), free(cx, cy - 5), level(each) + (is ? ", chosen" : ""), cx > WIDE * 0.8 ? "end" : "start", is ? "is" : ""));
     });
     picture.replaceChildren(svg);
   }
