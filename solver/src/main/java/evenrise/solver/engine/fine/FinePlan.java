@@ -159,7 +159,7 @@ final class FinePlan {
         return compiled.steps[board][step[board]];
     }
 
-    /** Whether breakers of a load may take slots at all: one that is tied to others stays. */
+    /** Whether a load stays where it is: it is tied to others, or fixed in time. */
     boolean isTied(int load) {
         return isTied[load];
     }
