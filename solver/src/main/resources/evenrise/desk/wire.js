@@ -41,8 +41,21 @@ function fill(plan, before) {
   if (plan.curves.length === 0) plan.curves = before.curves;
 }
 
+let asking = 0;
+
+/** How much is asked and not yet answered stands at the page itself. */
+function isAsking(more) {
+  asking += more;
+  document.documentElement.dataset.asking = String(asking);
+}
+
 /** Asks, or sends where there is something to send. */
 export async function ask(path, body, isWhole) {
+  isAsking(1);
+  try { return await answered(path, body, isWhole); } finally { isAsking(-1); }
+}
+
+async function answered(path, body, isWhole) {
   const shown = desk.sheet && !isWhole ? { "Desk-Revision": String(desk.sheet.revision) } : {};
   const answer = await fetch(path, body === undefined ? { headers: shown } : {
     method: "POST", headers: { "Content-Type": "application/json", ...shown }, body: JSON.stringify(body),

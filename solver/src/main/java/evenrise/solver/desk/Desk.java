@@ -109,6 +109,19 @@ final class Desk {
         put(words, change.apply(judged()));
     }
 
+    /**
+     * Changes what was seen, and nothing else.
+     *
+     * @return false where it is another by now, and nothing was changed
+     */
+    synchronized boolean changeIf(DeskState seen, String words, Function<JudgedState, DeskState> change) {
+        if (judged().state() != seen) {
+            return false;
+        }
+        change(words, change);
+        return true;
+    }
+
     synchronized void changePlan(String words, Function<JudgedState, Plan> change) {
         change(words, now -> now.state().withPlan(byHand(change.apply(now))));
     }

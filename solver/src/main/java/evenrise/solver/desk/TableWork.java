@@ -58,29 +58,39 @@ final class TableWork {
         if (!LISTS.contains(asked.list())) {
             throw new JobFailed(JobFailed.Reason.REQUEST, "lists are " + String.join(", ", LISTS) + ".");
         }
-        JudgedState now = desk.judged();
-        EditedCells edited = EditedCells.of(
-                ProjectTree.of(now.state().project(), now.state().notes()),
-                asked.list(),
-                asked.removed(),
-                asked.cells().stream()
-                        .map(each -> new EditedCells.Edit(each.id(), each.column(), each.text()))
-                        .toList());
-        edited.read()
-                .ifPresent(read -> desk.change(words(asked), then -> {
-                    if (then.state() != now.state()) {
-                        throw new JobFailed(
-                                JobFailed.Reason.REQUEST,
-                                "somebody else changed the project at the same moment. Try again.");
-                    }
-                    return then.state().under(read.value().orElseThrow(), read.notes());
-                }));
+        EditedCells edited = edited(asked, desk.judged());
         return new EditedView(
                 edited.misfits().isEmpty(),
                 desk.revision(),
                 edited.misfits().stream()
                         .map(each -> new MisfitView(each.id(), each.column(), each.message()))
                         .toList());
+    }
+
+    /** What another hand, or this one's next click, changes while the cells are read is read again: the cells stand. */
+    private EditedCells edited(DeskRequests.Cells asked, JudgedState read) {
+        JudgedState now = read;
+        while (true) {
+            EditedCells edited = EditedCells.of(
+                    ProjectTree.of(now.state().project(), now.state().notes()),
+                    asked.list(),
+                    asked.removed(),
+                    asked.cells().stream()
+                            .map(each -> new EditedCells.Edit(each.id(), each.column(), each.text()))
+                            .toList());
+            if (edited.read().isEmpty() || taken(asked, now, edited)) {
+                return edited;
+            }
+            now = desk.judged();
+        }
+    }
+
+    private boolean taken(DeskRequests.Cells asked, JudgedState seen, EditedCells edited) {
+        var read = edited.read().orElseThrow();
+        return desk.changeIf(
+                seen.state(),
+                words(asked),
+                now -> now.state().under(read.value().orElseThrow(), read.notes()));
     }
 
     private static String words(DeskRequests.Cells asked) {

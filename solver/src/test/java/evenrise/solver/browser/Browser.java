@@ -44,8 +44,17 @@ public final class Browser implements AutoCloseable {
         driver.executeCdpCommand(
                 "Network.emulateNetworkConditions",
                 Map.of("offline", true, "latency", 0, "downloadThroughput", 0, "uploadThroughput", 0));
+        slowedDown();
         window(1280, 900);
         scheme("light");
+    }
+
+    /** As many times as -Devenrise.slow says: what a page shows on a slow machine comes later. */
+    private void slowedDown() {
+        int times = Integer.getInteger("evenrise.slow", 1);
+        if (times > 1) {
+            driver.executeCdpCommand("Emulation.setCPUThrottlingRate", Map.of("rate", times));
+        }
     }
 
     private static File installed(String program) {
@@ -178,7 +187,11 @@ public final class Browser implements AutoCloseable {
     }
 
     public WebElement element(String selector) {
-        return driver.findElement(By.cssSelector(selector));
+        return element(By.cssSelector(selector));
+    }
+
+    WebElement element(By place) {
+        return FoundAgain.in(driver, place);
     }
 
     public WebElement focused() {

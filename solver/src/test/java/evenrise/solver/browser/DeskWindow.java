@@ -9,13 +9,10 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import org.openqa.selenium.By;
-import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 
 /** A desk on a folder of its own, with a window on it. */
 final class DeskWindow implements AutoCloseable {
-    private static final int MOST_CLICKS = 20;
-
     final Browser browser;
     final Path folder;
     final OpenDesk desk;
@@ -60,6 +57,7 @@ final class DeskWindow implements AutoCloseable {
     void turnTo(String view, String part) {
         browser.script("location.hash = arguments[0]", "#" + view);
         browser.until("document.querySelector('" + part + "')");
+        untilAnswered();
     }
 
     WebElement slot(String panel, int slot) {
@@ -70,22 +68,18 @@ final class DeskWindow implements AutoCloseable {
         return browser.element("[data-board=\"" + board + "\"][data-output=\"" + output + "\"]");
     }
 
-    /** Clicks what is there when it is clicked: a list is painted anew whenever something about it is told. */
     void click(String selector) {
-        for (int left = MOST_CLICKS; left > 0; left--) {
-            try {
-                browser.element(selector).click();
-                return;
-            } catch (StaleElementReferenceException painted) {
-                if (left == 1) {
-                    throw painted;
-                }
-            }
-        }
+        browser.element(selector).click();
+    }
+
+    /** Until nothing that was asked of the desk is still to be answered. */
+    void untilAnswered() {
+        browser.until("document.documentElement.dataset.asking === '0'");
     }
 
     /** Until there is nothing to take back. */
     void takeEverythingBack() {
+        untilAnswered();
         while (browser.element("#undo").isEnabled()) {
             takeBack();
         }
@@ -95,6 +89,7 @@ final class DeskWindow implements AutoCloseable {
         Object revision = browser.script("return document.documentElement.dataset.revision");
         browser.element("#undo").click();
         browser.until("document.documentElement.dataset.revision !== '" + revision + "'");
+        untilAnswered();
     }
 
     String said() {
@@ -118,7 +113,7 @@ final class DeskWindow implements AutoCloseable {
     }
 
     WebElement button(String words) {
-        return browser.element("body").findElement(By.xpath("//button[normalize-space()='" + words + "']"));
+        return browser.element(By.xpath("//button[normalize-space()='" + words + "']"));
     }
 
     /** Takes one of what a list of choices offers. */

@@ -98,6 +98,22 @@ class DeskWorkTest {
             assertThat(cell("amp-1", "name")).isEqualTo("Left");
         }
 
+        /** Somebody takes back, or writes in another window, while the cells are read. */
+        @Test
+        void standThoughAnotherHandWritesAtTheSameTime() {
+            List<String> loads = List.of("dsp", "amp-1", "amp-2", "hoist", "lamp");
+
+            loads.parallelStream().forEach(load -> {
+                for (int i = 1; i <= 4; i++) {
+                    assertThat(edit(new OneCell(load, "running_a", "1." + i)).isTaken())
+                            .isTrue();
+                }
+            });
+
+            assertThat(loads)
+                    .allSatisfy(load -> assertThat(cell(load, "running_a")).isEqualTo("1.4"));
+        }
+
         @Test
         void thatDoNotFitChangeNothingAndSayWhereWhyAndTheCure() {
             EditedView edited = edit(new OneCell("amp-1", "poles", "5"), new OneCell("amp-1", "name", "Left"));
