@@ -1,6 +1,6 @@
 // What follows from what was measured: what a renewal could gain, and the record of the plant as built.
 
-import { ask, complain, say } from "./wire.js";
+import { ask, complain, desk, say } from "./wire.js";
 import { by, count, make, number, plain } from "./parts.js";
 
 export function recordBox() {
@@ -24,8 +24,7 @@ export function recordBox() {
     element.hidden = !told.found;
     if (!told.found) return;
     const it = told.found, most = it.least_peak_a === null ? null : Math.max(0, it.measured_peak_a - it.least_peak_a);
-    const hasRework = document.querySelector("nav a[href='#rework']");
     gain.replaceChildren(make("dl", { class: "found" }, ...[["Peak as planned", number(it.planned_peak_a) + " A"], ["with what was measured", number(it.measured_peak_a) + " A"], ["no plan stays below", it.least_peak_a === null ? "–" : number(it.least_peak_a) + " A"], ["a renewal gains at most", most === null ? "–" : number(most) + " A"]].map(([term, words]) => make("div", {}, make("dt", {}, term), make("dd", {}, words)))),
-      make("p", { class: "note" }, told.state === "taken" ? "Few moves may gain some of it: " : "Once it is in the project, few moves may gain some of it: ", hasRework ? make("a", { href: "#rework" }, "Rework") : make("a", { href: "#search" }, "Search"), hasRework ? " says what they cost in nights and outages." : " with “moves at most” keeps near the plan as built; “evenrise rework” says what moves cost in nights and outages."));
+      make("div", { class: "tools" }, make("button", { type: "button", id: "few-moves", disabled: told.state !== "taken", onclick: () => { desk.begins = "cures"; location.hash = "#rework"; } }, "Look for few moves"), make("span", { class: "note" }, told.state === "taken" ? "Rework searches the plan as built with these values, and says what cures cost in nights and outages." : "Take the values into the project first: few moves may gain some of it.")));
   } };
 }

@@ -83,6 +83,7 @@ export function estimateView() {
     planned.hidden = !known || known.planned.length === 0;
     const focus = document.activeElement && element.contains(document.activeElement) && document.activeElement.dataset.again;
     if (known) {
+      offer.among(new Set([...known.make_ups, ...known.planned].map((each) => each.files)));
       strip.replaceChildren(picture(known));
       list(known);
       aims(known);

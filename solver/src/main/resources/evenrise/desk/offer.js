@@ -70,7 +70,12 @@ export function offerPart() {
   }
 
   let revision = 0;
-  return { element, has: (files) => chosen.has(files), set: put, show() {
+  return { element, has: (files) => chosen.has(files), set: put, /** What is no longer planned is no longer offered. */
+  among(files) {
+    const gone = [...chosen.keys()].filter((each) => each !== "" && !files.has(each));
+    gone.forEach((each) => chosen.delete(each));
+    if (gone.length) stale();
+  }, show() {
     // What was drawn of the plan on the desk is of what lay there then.
     if (drawn && chosen.has("") && revision !== desk.sheet.revision) stale();
     revision = desk.sheet.revision;

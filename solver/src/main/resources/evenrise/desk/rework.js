@@ -1,6 +1,6 @@
 // Rework: the plan on the desk taken as built, cures of it, the work towards the one chosen, its sheets.
 
-import { ask, complain, desk, onEvent, say } from "./wire.js";
+import { act, ask, complain, desk, onEvent, say } from "./wire.js";
 import { count, make, number, plain } from "./parts.js";
 import { frontBox } from "./front.js";
 import { orderBox } from "./order.js";
@@ -15,7 +15,10 @@ export function reworkView() {
   const was = picked("cure-was", ".json"), spares = picked("cure-spares", ".csv");
   const begin = make("button", { type: "button", id: "cure-begin", onclick: start }, "Search for cures"), stop = make("button", { type: "button", id: "cure-stop", onclick: () => send("/api/cures/stop") }, "Stop");
   const facts = make("dl", { class: "found" }), told = make("ul", { class: "findings" }), headline = make("p", { class: "moment", id: "cure-headline", role: "status" });
-  const front = frontBox(choose), order = orderBox((stages) => sheets.show(at, stages)), sheets = sheetsBox(), results = make("div", { hidden: true }, front.element, order.element, sheets.element);
+  const front = frontBox(choose), order = orderBox((stages) => sheets.show(at, stages)), sheets = sheetsBox();
+  const take = make("button", { type: "button", id: "cure-take", onclick: put }, "Put this cure on the desk");
+  const taking = make("section", { class: "box" }, make("h3", {}, "On the desk"), make("p", { class: "note" }, "The cure that is chosen takes the place of the plan on the desk, and what was read goes into the project: one change, taken back with Undo. Keep the plan as built under Kept plans first, and write the sheets: on the desk stands what is to be, not what is on the wall."), make("div", { class: "tools" }, take));
+  const results = make("div", { hidden: true }, front.element, order.element, sheets.element, taking);
   const element = make("section", { class: "rework", "aria-label": "Rework" }, make("h2", {}, "Rework"),
     make("p", { class: "note" }, "The plan on the desk is taken as it is on the wall. Plans are looked for that keep every hard rule and change as little as possible; nothing on the desk changes. A plan does not say that a conductor is dead: isolate, lock out and test."),
     make("section", { class: "box" }, make("h3", {}, "As built, and what was read"),
@@ -72,12 +75,18 @@ export function reworkView() {
     headline.textContent = plain(view.headline + (view.state === "found" && !view.is_of_now ? " The plan on the desk has changed since: search again." : ""), 600);
     headline.classList.toggle("bad", view.state === "found" && !view.is_of_now);
     told.replaceChildren(...(view.state === "failed" ? view.words.map((each) => make("li", { class: "bad" }, each)) : []), ...view.notes.map((each) => make("li", {}, each)));
+    take.disabled = !view.is_of_now;
     results.hidden = view.state !== "found" || view.cures.length === 0;
     if (results.hidden) return;
     if (view.search !== shown) {
       shown = view.search;
       choose(view.chosen);
     } else front.show(view, at);
+  }
+
+  async function put() {
+    const cure = view.cures[at];
+    if (await act("/api/cures/take", { cure: at }, plain(cure.label || cure.moves + " moves", 80) + " is on the desk: " + (cure.hard_violations ? count(cure.hard_violations, "rule") + " broken" : "every rule kept") + ", objective " + number(cure.objective, 2) + ".")) look();
   }
 
   function choose(next) {
@@ -88,5 +97,8 @@ export function reworkView() {
   }
 
   onEvent("cures", look);
-  return { element, show: look };
+  return { element, show() {
+    // Another view may have asked for it already.
+    if (desk.begins === "cures") { desk.begins = ""; start(); } else look();
+  } };
 }

@@ -2,7 +2,8 @@
 
 import { by, plain } from "./parts.js";
 
-export const desk = { sheet: null, loads: new Map(), chosen: null };
+/** `begins` is what the view that is turned to is to begin with. */
+export const desk = { sheet: null, loads: new Map(), chosen: null, begins: "" };
 const views = new Set();
 const listeners = new Map();
 const hearers = new Set();

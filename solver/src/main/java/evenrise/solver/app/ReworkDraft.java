@@ -71,6 +71,11 @@ public final class ReworkDraft {
         return start.project();
     }
 
+    /** The project as a file of it would say: with what was measured, and without what only the plan as built shows. */
+    public Project stated() {
+        return start.stated();
+    }
+
     public boolean wasCancelled() {
         return wasCancelled;
     }

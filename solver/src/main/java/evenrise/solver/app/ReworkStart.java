@@ -99,7 +99,12 @@ final class ReworkStart {
     }
 
     Project project() {
-        return Rotation.asBuilt(read.value().orElseThrow(), built);
+        return Rotation.asBuilt(stated(), built);
+    }
+
+    /** Without the rotation that only the plan as built shows. */
+    Project stated() {
+        return read.value().orElseThrow();
     }
 
     /** Of the project as it is judged. */

@@ -104,4 +104,9 @@ public final class CureRequests {
 
             @Field(meaning = "Name of the folder", atLeast = 1)
             String name) {}
+
+    /** One of the cures that were found takes the place of the plan on the desk. */
+    public record TakeCure(
+            @Field(meaning = "Number of the cure, from 0", min = 0, max = 1000)
+            int cure) {}
 }

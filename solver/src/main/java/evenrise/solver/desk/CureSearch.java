@@ -114,8 +114,17 @@ final class CureSearch {
         cancel.ifPresent(CancelSwitch::cancel);
     }
 
-    /** What the last search found. */
-    record Found(int search, ReworkDraft draft) {}
+    /**
+     * What the last search found.
+     *
+     * @param of what lay on the desk when it began
+     */
+    record Found(int search, ReworkDraft draft, DeskState of) {
+        /** What would lie there with a cure done: with what was measured, and with what its work makes of the plan. */
+        DeskState done(int cure) {
+            return new DeskState(draft.stated(), of.notes(), draft.plan(cure));
+        }
+    }
 
     /** @throws JobFailed where there is nothing yet */
     synchronized Found found() {
@@ -123,7 +132,8 @@ final class CureSearch {
                 searches,
                 found.orElseThrow(() -> new JobFailed(
                         JobFailed.Reason.REQUEST,
-                        "no search has found a cure yet. Begin one, or stop the one that runs.")));
+                        "no search has found a cure yet. Begin one, or stop the one that runs.")),
+                of.orElseThrow());
     }
 
     synchronized CuresView view() {

@@ -86,6 +86,12 @@ final class CureWork implements DeskPart {
                 CureRequests.WriteCure.class,
                 CureWrittenView.class,
                 this::write);
+        routes.asked(
+                "/api/cures/take",
+                "A cure takes the place of the plan on the desk, with what was measured in the project",
+                CureRequests.TakeCure.class,
+                DeskAnswers.DeskSheet.class,
+                this::take);
     }
 
     private CuresView begin(CureRequests.SearchCures asked) {
@@ -236,6 +242,18 @@ final class CureWork implements DeskPart {
         } catch (IOException e) {
             return new CureWrittenView(name, List.of());
         }
+    }
+
+    private DeskAnswers.DeskSheet take(CureRequests.TakeCure asked) {
+        CureSearch.Found found = search.found();
+        DeskState done = found.done(asked.cure());
+        if (!desk.changeIf(found.of(), "a cure of the plan as built", now -> done)) {
+            throw new JobFailed(
+                    JobFailed.Reason.REQUEST,
+                    "the plan on the desk has changed since this search began. Search again, from what is there now.");
+        }
+        desk.beginAnew();
+        return desk.sheet();
     }
 
     @Override

@@ -23,6 +23,7 @@ import org.openqa.selenium.Keys;
 @Needs({"chromium", "chromedriver"})
 class DeskEstimateTest {
     private static final int MOST_TABS = 120;
+    private static final Path PICTURE = Path.of("../docs/figures/desk-estimate.png");
     private static final String USUAL = "[data-again='offer least-usual']";
 
     @TempDir
@@ -38,7 +39,7 @@ class DeskEstimateTest {
         window = DeskWindow.onFolder(browser, PricedHall.in(folder));
         window.turnTo("estimate", "#estimate-begin");
         browser.script("document.getElementById('estimate-moves').value = 200;"
-                + "document.getElementById('tries').value = 6");
+                + "document.getElementById('tries').value = 6; document.getElementById('draws').value = 20");
         window.click("#estimate-begin");
         untilDone();
     }
@@ -84,6 +85,17 @@ class DeskEstimateTest {
     }
 
     @Test
+    void lowLikelyAndHighStandWithWhatTheyDependOn() {
+        assertThat(browser.text(".estimating"))
+                .contains("Price where quantities are open", "(P10)", "(P50)", "(P90)", "What the price depends on");
+        assertThat(window.texts(".estimating .box td")).contains("lamps");
+        assertThat(browser.script("const chart = document.querySelector('.estimating img.chart');"
+                        + "return chart.complete && chart.naturalWidth > 100 && chart.alt.includes('P90')"))
+                .isEqualTo(true);
+        assertThat(folder.resolve("estimate/draws.csv")).exists();
+    }
+
+    @Test
     void theRoomThatAMakeUpLeavesIsShownOnItsPanels() {
         tick("[data-again='room least-usual']");
         browser.until("document.querySelector('.room-left').dataset.files === 'least-usual'");
@@ -101,11 +113,13 @@ class DeskEstimateTest {
     void whatIsOfferedIsSeenAsTheClientWillThenWritten() throws IOException {
         tick(USUAL);
         tick("#offer-desk");
+        browser.script("document.getElementById('offer-draws').value = 20");
         tick("#offer-look");
         browser.until("document.querySelector('.offering iframe')?.dataset.loaded");
         assertThat(folder.resolve("offer")).doesNotExist();
         assertThat(window.texts(".offering thead th")).containsExactly("Least price", "As on the desk");
-        assertThat(window.texts(".offering tbody th")).contains("Price, EUR", "Spare slots", "Floor space, m²");
+        assertThat(window.texts(".offering tbody th"))
+                .contains("Price, EUR", "Spare slots", "Floor space, m²", "Half of drawn prices at most (P50)");
 
         tick("#offer-write");
         window.untilSaid("Written to the folder offer");
@@ -118,6 +132,7 @@ class DeskEstimateTest {
         assertThat(folder.resolve("offer/offer.pdf")).exists();
         assertThat(Files.readString(folder.resolve("offer/offer.csv"))).contains("Least price,As on the desk");
         tick("#offer-desk");
+        browser.script("document.getElementById('offer-draws').value = 0");
     }
 
     @Test
@@ -169,6 +184,21 @@ class DeskEstimateTest {
             browser.press(Keys.TAB);
         }
         throw new AssertionError("no Tab leads to " + selector);
+    }
+
+    @Test
+    void fitsItsWindowAndIsKeptAsAPicture() throws IOException {
+        browser.media("screen", "light", "reduce");
+        browser.script("document.querySelector('.standing').scrollIntoView({ block: 'start' })");
+        byte[] picture = browser.picture();
+        if (Boolean.getBoolean("evenrise.refresh")) {
+            Files.write(PICTURE, picture);
+        }
+
+        assertThat(browser.script("return document.documentElement.scrollWidth"))
+                .isEqualTo(1280L);
+        assertThat(window.barriers()).isEmpty();
+        assertThat(PICTURE).exists();
     }
 
     @Test

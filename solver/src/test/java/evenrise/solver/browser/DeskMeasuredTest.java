@@ -184,6 +184,21 @@ class DeskMeasuredTest {
         assertThat(running("main-1")).isGreaterThan(Math.max(stated, 10.4));
     }
 
+    @Test
+    void fewMovesAreLookedForFromHereInOneStep() throws IOException {
+        handOver(Files.writeString(folder.resolve("tuesday.csv"), "load,phase,running_a\nmain-1,A,10.4\n"));
+        assertThat(browser.element("#few-moves").isEnabled()).isFalse();
+        browser.element("#take-measured").click();
+        browser.until("!document.getElementById('few-moves').disabled");
+        window.click("#few-moves");
+
+        browser.until("document.querySelector('.rework')?.dataset.state === 'running'");
+        window.click("#cure-stop");
+        browser.until("document.querySelector('.rework').dataset.state === 'found'");
+        assertThat(browser.text("#cure-headline")).isNotEmpty();
+        window.turnTo("measured", "#site-files");
+    }
+
     /** Presses Tab until what has the focus is such. */
     private void tabTo(String selector) {
         for (int tab = 0; tab < MOST_TABS; tab++) {

@@ -43,7 +43,6 @@ class DeskPicturesTest {
         QUESTIONS("why", "#answer", 1280, "light"),
         SUPPOSE("suppose", ".supposing .out table", 1280, "light"),
         EVENTS("events", ".part-list tbody tr", 1280, "light"),
-        REWORK("rework", "#cure-begin", 1280, "light"),
         MEASURED("measured", "#site-files", 1280, "light"),
         INTAKE("loads", ".intake", 1280, "light"),
         TREE("tree", ".trunk .point", 1280, "light"),
@@ -122,13 +121,6 @@ class DeskPicturesTest {
             window.click("#play");
             browser.until("document.querySelector('#moment')");
             browser.until("document.querySelectorAll('.supposing .out')[0].firstChild");
-        }
-        if (view == View.REWORK) {
-            browser.script("document.getElementById('cure-moves').value = 400;"
-                    + "document.getElementById('cure-nights').value = '240, 240'");
-            window.click("#cure-begin");
-            browser.until("document.querySelector('.order').dataset.shown");
-            browser.script("document.querySelector('.front').scrollIntoView()");
         }
         if (view == View.MEASURED) {
             browser.until("document.querySelector('.measured').dataset.told");

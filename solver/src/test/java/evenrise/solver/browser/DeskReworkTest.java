@@ -30,6 +30,7 @@ import org.openqa.selenium.Keys;
 @Needs({"chromium", "chromedriver"})
 class DeskReworkTest {
     private static final int MOST_TABS = 120;
+    private static final Path PICTURE = Path.of("../docs/figures/desk-rework.png");
     private static final String CURES = "document.querySelectorAll('.cures tbody tr').length";
 
     @TempDir
@@ -105,6 +106,34 @@ class DeskReworkTest {
         assertThat(browser.text(".cures tbody tr:first-child")).startsWith("as built 0 0");
         assertThat(browser.text(".cures tbody tr:nth-child(2)")).startsWith("cure");
         assertThat(window.barriers()).isEmpty();
+    }
+
+    @Test
+    void theCureIsPutOnTheDeskWithWhatWasReadAndTakenBack() {
+        String before = browser.text("#figures");
+        window.click("#cure-take");
+
+        window.untilSaid("is on the desk: every rule kept");
+        browser.until("document.getElementById('cure-take').disabled");
+        assertThat(browser.text("#figures")).contains("all kept").isNotEqualTo(before);
+        assertThat(browser.text("#cure-headline")).contains("has changed since: search again");
+        window.takeBack();
+        browser.until("!document.getElementById('cure-take').disabled");
+        assertThat(browser.text("#figures")).isEqualTo(before);
+    }
+
+    @Test
+    void theFrontFitsItsWindowAndIsKeptAsAPicture() throws IOException {
+        browser.media("screen", "light", "reduce");
+        browser.script("document.querySelector('.front').scrollIntoView({ block: 'start' })");
+        byte[] picture = browser.picture();
+        if (Boolean.getBoolean("evenrise.refresh")) {
+            Files.write(PICTURE, picture);
+        }
+
+        assertThat(browser.script("return document.documentElement.scrollWidth"))
+                .isEqualTo(1280L);
+        assertThat(PICTURE).exists();
     }
 
     @Test

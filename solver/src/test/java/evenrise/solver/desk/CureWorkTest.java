@@ -2,6 +2,7 @@ package evenrise.solver.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import evenrise.model.file.Json;
 import evenrise.solver.desk.CureAnswers.CureOrderView;
@@ -57,6 +58,34 @@ class CureWorkTest {
         assertThat(found.isOfNow()).isTrue();
         assertThat(routes.of("GET", "/api/desk").orElseThrow().answer(new byte[0]))
                 .isEqualTo(before);
+    }
+
+    @Test
+    void aCureTakesThePlaceOfThePlanWithWhatWasMeasuredAndIsTakenBack() {
+        CuresView found = searched(", \"readings\": \"load,phase,running_a\\namp-1,A,9.5\\n\"");
+        DeskAnswers.DeskSheet before = desk();
+
+        DeskAnswers.DeskSheet after = (DeskAnswers.DeskSheet) asked("/api/cures/take", "{\"cure\": 0}");
+
+        assertThat(after.plan().orElseThrow().metrics().objective())
+                .isCloseTo(found.cures().get(0).objective(), within(1e-9));
+        assertThat(view().isOfNow()).isFalse();
+        asked("/api/undo", "{}");
+        assertThat(desk().plan()).isEqualTo(before.plan());
+    }
+
+    private DeskAnswers.DeskSheet desk() {
+        return (DeskAnswers.DeskSheet)
+                routes.of("GET", "/api/desk").orElseThrow().answer(new byte[0]);
+    }
+
+    @Test
+    void aCureOfAnotherPlanIsNotTaken() {
+        searched("");
+        asked("/api/move", "{\"load\": \"lamp\"}");
+
+        assertThatThrownBy(() -> asked("/api/cures/take", "{\"cure\": 0}"))
+                .hasMessageContaining("has changed since this search began");
     }
 
     @Test
