@@ -12,6 +12,12 @@
     if (text) element.textContent = text;
     return element;
   };
+  // Ids of one house often begin alike: where there is no room, what is cut is the middle.
+  const idPart = function (id) {
+    const part = make("span", "id");
+    part.append(make("span", "stem", id.slice(0, -5)), make("span", "", id.slice(-5)));
+    return part;
+  };
   const amps = function (value) { return value.toFixed(1) + " A"; };
 
   const ROLES = data.roles, roleOf = Int8Array.from(loads.role, function (role) { return ROLES.indexOf(role); });

@@ -26,9 +26,8 @@
     if (two) slots.classList.add("two");
     inSlots.forEach(function (i, place) {
       const own = loads.slots[i].split(", ").map(Number), id = plain(loads.id[i]), cell = make("button", "lamp");
-      // As on a schedule: the slot outside, the load, when it comes on. Ids of one house often begin alike: what is cut is the middle.
-      const name = make("span", "id"), right = two && own[0] % 2 === 0;
-      name.append(make("span", "stem", id.slice(0, -5)), make("span", "", id.slice(-5)));
+      // As on a schedule: the slot outside, the load, when it comes on.
+      const name = idPart(id), right = two && own[0] % 2 === 0;
       const columns = [make("span", "no", own.join("\n")), name, make("span", "at", on[i] < -1 ? "no output" : on[i] < 0 ? "always" : on[i].toFixed(2))];
       cell.append.apply(cell, columns);
       if (right) cell.classList.add("right");

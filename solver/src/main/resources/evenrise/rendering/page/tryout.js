@@ -22,7 +22,7 @@
   }
   const keyOf = function (panel, slot) { return panel + "\n" + slot; };
   function tryCell(no, words, load, target) {
-    const cell = make("button", load ? "try-load" : "try-free"), name = make("span", "id", words);
+    const cell = make("button", load ? "try-load" : "try-free"), name = idPart(words);
     cell.type = "button"; cell.tabIndex = -1;
     cell.append(make("span", "no", no), name, make("span", "at"));
     if (load) cell.dataset.trial = load;

@@ -137,6 +137,21 @@ class TriedPageTest {
         assertThat(browser.complaints()).isEmpty();
     }
 
+    /** Ids as long as those of houses of a thousand loads. */
+    @Test
+    void aLongIdIsCutAndCoversNeitherItsTimeNorItsSlot() {
+        Object over =
+                browser.script("return Array.from(document.querySelectorAll('#try-house .try-load')).map(cell => {"
+                        + " const [slot, id, at] = Array.from(cell.children);"
+                        + " id.firstChild.textContent = 'lower-balcony-left-' + id.firstChild.textContent;"
+                        + " const box = Array.from(id.children).map(each => each.getBoundingClientRect());"
+                        + " const others = [slot, at].map(each => each.getBoundingClientRect());"
+                        + " return box.length === 0 || box.some(a => others.some(b => a.right > b.left + 0.5 && b.right > a.left + 0.5));"
+                        + "}).filter(Boolean).length");
+
+        assertThat(over).isEqualTo(0L);
+    }
+
     /** One load by mouse, one by keys; the file is taken in and gives what the page has shown. */
     @Test
     void movesTwoLoadsAndSendsThemBack() throws IOException {
