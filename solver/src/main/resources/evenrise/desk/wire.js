@@ -14,7 +14,7 @@ export function onShow(view) { views.add(view); }
 /** Whoever wants to know what was asked of the server and was answered. */
 export function onAsked(hearer) { hearers.add(hearer); }
 
-/** Events of one kind: search, estimate, cures. */
+/** Events of one kind: search, estimate, cures, documents. */
 export function onEvent(kind, listener) { listeners.set(kind, listener); }
 
 export function show(sheet) {
@@ -110,5 +110,5 @@ export function listen() {
     }
   });
   events.addEventListener("told", (event) => say(JSON.parse(event.data).words));
-  for (const kind of ["search", "estimate", "cures"]) events.addEventListener(kind, () => listeners.has(kind) && listeners.get(kind)());
+  for (const kind of ["search", "estimate", "cures", "documents"]) events.addEventListener(kind, (event) => listeners.has(kind) && listeners.get(kind)(JSON.parse(event.data).words));
 }

@@ -115,9 +115,18 @@ final class DocumentFiles {
         return folder;
     }
 
-    /** Everything that is wanted, not written yet. */
+    /**
+     * Everything that is wanted, not written yet.
+     *
+     * @param at is told what is drawn next, and may end it by an exception
+     */
     DrawnFiles drawn(
-            Evaluation evaluation, String projectSha256, Optional<Evaluation> before, List<NodeScatter> scatter) {
+            Evaluation evaluation,
+            String projectSha256,
+            Optional<Evaluation> before,
+            List<NodeScatter> scatter,
+            Consumer<String> at) {
+        at.accept("tables");
         Imprint imprint = new Imprint(
                 evaluation.project().name(),
                 wanted.revision(),
@@ -129,6 +138,7 @@ final class DocumentFiles {
         Map<String, byte[]> files = new LinkedHashMap<>();
         Map<String, List<PrintedPage>> pages = new LinkedHashMap<>();
         if (wanted.formats().contains(DocumentFormat.HTML)) {
+            at.accept(HTML);
             files.put(HTML, HtmlPage.of(document).getBytes(StandardCharsets.UTF_8));
             files.put(
                     READINGS,
@@ -136,6 +146,7 @@ final class DocumentFiles {
                             .getBytes(StandardCharsets.UTF_8));
         }
         if (wanted.formats().contains(DocumentFormat.PDF)) {
+            at.accept("sheets, A4 and Letter");
             PrintedSheets printed = new PrintedSheets(document, sections);
             Map<PrintedSheets.Paper, byte[]> sheets =
                     printed.on(List.of(PrintedSheets.Paper.A4, PrintedSheets.Paper.LETTER));
@@ -144,9 +155,11 @@ final class DocumentFiles {
             pages.put(A4, printed.pages(PrintedSheets.Paper.A4));
             pages.put(LETTER, printed.pages(PrintedSheets.Paper.LETTER));
         }
+        at.accept("labels");
         files.putAll(labels.of(document, words));
         if (words.language() != SheetLanguage.EN) {
             String name = "site-" + words.language().word();
+            at.accept(name + ", A4 and Letter");
             SiteBooklet printed = new SiteBooklet(SiteDocument.of(document, evaluation, words), sections);
             Map<PrintedSheets.Paper, byte[]> sheets =
                     printed.on(List.of(PrintedSheets.Paper.A4, PrintedSheets.Paper.LETTER));
@@ -156,12 +169,15 @@ final class DocumentFiles {
             pages.put(name + "-letter.pdf", printed.pages(PrintedSheets.Paper.LETTER));
         }
         if (wanted.formats().contains(DocumentFormat.XLSX)) {
+            at.accept(WORKBOOK);
             files.put(WORKBOOK, WorkbookFile.of(document));
         }
         if (wanted.formats().contains(DocumentFormat.DXF)) {
+            at.accept("drawings");
             DxfFile.all(document).forEach((name, bytes) -> files.put(name + ".dxf", bytes));
         }
         if (wanted.formats().contains(DocumentFormat.CSV)) {
+            at.accept("tables of values");
             document.tables().toFillIn().forEach(table -> files.put(table.id() + ".csv", csv(table)));
             Handover.of(evaluation.layout()).forEach(table -> files.put(table.id() + ".csv", csv(table)));
         }
@@ -178,7 +194,7 @@ final class DocumentFiles {
         return folder.write(
                 wanted.folder(),
                 wanted.overwrites(),
-                drawn(evaluation, projectSha256, before, scatter).files());
+                drawn(evaluation, projectSha256, before, scatter, any -> {}).files());
     }
 
     private byte[] csv(DocumentTable<?> table) {

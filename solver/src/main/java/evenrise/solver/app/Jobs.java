@@ -146,12 +146,12 @@ public final class Jobs {
 
     /** @see #report(ReportRequest) */
     public ReportResult report(ReportRequest request, JobControl control) {
-        return watched(control, watch -> new ReportJob(watch).run(request));
+        return watched(control, watch -> new ReportJob(watch, control.cancellation()).run(request));
     }
 
     /** Draws the documents of a plan to be looked at before they are written; nothing is written yet. */
     public DrawnDocuments draw(ReportRequest request, JobControl control) {
-        return watched(control, watch -> new ReportJob(watch).draw(request));
+        return watched(control, watch -> new ReportJob(watch, control.cancellation()).draw(request));
     }
 
     /** Plays what may happen on a plan. */

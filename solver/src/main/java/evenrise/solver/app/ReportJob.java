@@ -11,9 +11,11 @@ import java.util.Optional;
 /** The documents of one plan, drawn from one evaluation. */
 final class ReportJob {
     private final Watch watch;
+    private final Cancellation cancellation;
 
-    ReportJob(Watch watch) {
+    ReportJob(Watch watch, Cancellation cancellation) {
         this.watch = watch;
+        this.cancellation = cancellation;
     }
 
     ReportResult run(ReportRequest request) {
@@ -57,7 +59,15 @@ final class ReportJob {
         return new DrawnDocuments(
                 evaluation,
                 files.folder(),
-                files.drawn(evaluation, subject.read().sha256(), before, scatter));
+                files.drawn(evaluation, subject.read().sha256(), before, scatter, this::at));
+    }
+
+    private void at(String words) {
+        if (cancellation.isCancelled()) {
+            throw new JobFailed(
+                    JobFailed.Reason.CANCELLED, "stopped before everything was drawn; nothing is kept of it.");
+        }
+        watch.at(words);
     }
 
     /** With the same prices, earlier or not, so that differences are of the plan. */

@@ -12,6 +12,7 @@ final class Watch implements AutoCloseable {
     private final BestProgress best = new BestProgress();
     private final Ticker ticker;
     private volatile Stage stage = Stage.READING;
+    private volatile String part = "";
 
     Watch(JobListener listener) {
         this.listener = listener;
@@ -20,6 +21,13 @@ final class Watch implements AutoCloseable {
 
     void at(Stage next) {
         stage = next;
+        part = "";
+        tell();
+    }
+
+    /** What of the stage the job is at. */
+    void at(String words) {
+        part = words;
         tell();
     }
 
@@ -53,6 +61,6 @@ final class Watch implements AutoCloseable {
 
     private JobProgress now() {
         return new JobProgress(
-                stage, (System.nanoTime() - startNanos) / 1e9, best.best().map(SearchStanding::of));
+                stage, part, (System.nanoTime() - startNanos) / 1e9, best.best().map(SearchStanding::of));
     }
 }

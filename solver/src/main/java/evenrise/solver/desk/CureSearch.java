@@ -148,9 +148,7 @@ final class CureSearch {
                 standing.map(each -> OptionalDouble.of(each.objective())).orElse(OptionalDouble.empty()),
                 standing.map(each -> OptionalInt.of(each.hardViolations())).orElse(OptionalInt.empty()),
                 isOfNow,
-                failure.isEmpty()
-                        ? progress.map(each -> List.of(each.stage().words())).orElse(List.of())
-                        : failure,
+                failure.isEmpty() ? progress.map(each -> List.of(each.words())).orElse(List.of()) : failure,
                 told(),
                 found.map(ReworkDraft::state).orElse(""),
                 found.map(ReworkDraft::leastMoves).orElse(0),

@@ -180,6 +180,6 @@ final class DeskSearch {
                         .orElse(standing.map(each -> OptionalInt.of(each.hardViolations()))
                                 .orElse(OptionalInt.empty())),
                 isOfNow,
-                failure.isEmpty() ? progress.map(each -> each.stage().words()).orElse("") : failure);
+                failure.isEmpty() ? progress.map(JobProgress::words).orElse("") : failure);
     }
 }

@@ -1,7 +1,9 @@
 package evenrise.solver.desk;
 
+import evenrise.solver.app.CancelSwitch;
 import evenrise.solver.app.DocumentFormat;
 import evenrise.solver.app.DocumentSet;
+import evenrise.solver.app.JobControl;
 import evenrise.solver.app.JobFailed;
 import evenrise.solver.app.Jobs;
 import evenrise.solver.app.LabelOrder;
@@ -30,6 +32,7 @@ final class DocumentWork implements DeskPart {
     private final Deque<DrawnSet> sets = new ArrayDeque<>();
 
     private int drawnSets;
+    private volatile CancelSwitch running = new CancelSwitch();
 
     DocumentWork(Desk desk, DeskFiles files, Jobs jobs) {
         this.desk = desk;
@@ -50,6 +53,12 @@ final class DocumentWork implements DeskPart {
                 DocumentRequests.Draw.class,
                 DocumentsView.class,
                 this::draw);
+        routes.asked(
+                "/api/documents/stop",
+                "What is being drawn is drawn no further, and nothing of it is kept",
+                DeskRequests.Bare.class,
+                DocumentsView.class,
+                any -> stop());
         routes.asked(
                 "/api/documents/tables",
                 "Tables of a drawn file, as whoever opens it has them",
@@ -99,6 +108,11 @@ final class DocumentWork implements DeskPart {
         }
     }
 
+    private DocumentsView stop() {
+        running.cancel();
+        return view();
+    }
+
     private synchronized void add(DrawnSet set) {
         sets.addFirst(set);
         if (sets.size() > MOST_SETS) {
@@ -108,7 +122,14 @@ final class DocumentWork implements DeskPart {
 
     private DrawnSet drawn(DocumentRequests.Draw asked) {
         DeskState state = desk.judged().state();
-        return new DrawnSet(++drawnSets, state, asked, drawing.date(asked.date()), drawing.of(state, asked));
+        CancelSwitch cancel = new CancelSwitch();
+        running = cancel;
+        return new DrawnSet(
+                ++drawnSets,
+                state,
+                asked,
+                drawing.date(asked.date()),
+                drawing.of(state, asked, new JobControl(new DrawingTold(desk), cancel)));
     }
 
     private synchronized FileTables tables(DocumentRequests.Look asked) {

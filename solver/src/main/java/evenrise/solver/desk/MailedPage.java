@@ -1,6 +1,7 @@
 package evenrise.solver.desk;
 
 import evenrise.solver.app.DrawnDocuments;
+import evenrise.solver.app.JobControl;
 import evenrise.solver.app.Jobs;
 import evenrise.solver.desk.DocumentAnswers.FileView;
 import evenrise.solver.desk.DocumentAnswers.MailedView;
@@ -64,7 +65,8 @@ final class MailedPage implements DeskPart {
                         "",
                         false,
                         false,
-                        asked.title()));
+                        asked.title()),
+                JobControl.NONE);
         List<String> names = page.write(drawing.folder(FOLDER), false);
         pages.addFirst(new Made(++made, page));
         if (pages.size() > MOST_PAGES) {

@@ -64,7 +64,7 @@ final class SetDrawing {
         return folder;
     }
 
-    DrawnDocuments of(DeskState state, DocumentRequests.Draw asked) {
+    DrawnDocuments of(DeskState state, DocumentRequests.Draw asked, JobControl control) {
         TitleBlock title = asked.title().orElse(TitleBlock.NONE);
         DocumentSet set = DocumentSet.into(files.folder().resolve("documents"))
                 .withSections(asked.sections())
@@ -91,7 +91,7 @@ final class SetDrawing {
                         Optional.empty(),
                         asked.trials(),
                         Effort.USUAL),
-                JobControl.NONE);
+                control);
         keep(title);
         return drawn;
     }

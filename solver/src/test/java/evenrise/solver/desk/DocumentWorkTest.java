@@ -10,7 +10,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,6 +62,29 @@ class DocumentWorkTest {
         assertThat(landing.sheets().get(0).rows()).anyMatch(row -> row.contains("amp-1"));
         assertThat(Files.list(folder.resolve("documents")))
                 .hasSize(drawn.files().size() + 1);
+    }
+
+    /** As soon as the desk tells that something is drawn, somebody stops it. */
+    @Test
+    void whatIsStoppedIsDrawnNoFurtherAndNothingOfItIsKept() {
+        Desk desk = Hall.desk(Hall.in(folder));
+        DeskRoutes own = Hall.routes(desk, folder);
+        List<String> told = new ArrayList<>();
+        desk.listen(event -> {
+            told.add(event.kind() + " " + event.words());
+            if (event.words().startsWith("writing tables")) {
+                own.of("POST", "/api/documents/stop").orElseThrow().answer("{}".getBytes(StandardCharsets.UTF_8));
+            }
+        });
+
+        assertThatThrownBy(() -> own.of("POST", "/api/documents/draw")
+                        .orElseThrow()
+                        .answer("{\"formats\": [\"html\"]}".getBytes(StandardCharsets.UTF_8)))
+                .hasMessageContaining("stopped before everything was drawn");
+        assertThat(told).anyMatch(each -> each.startsWith("documents judging the plan"));
+        DocumentsView after =
+                (DocumentsView) own.of("GET", "/api/documents").orElseThrow().answer(new byte[0]);
+        assertThat(after.drawn()).isEmpty();
     }
 
     /** The hash on every page is that of the file in the folder, however that is laid out. */

@@ -96,8 +96,15 @@ final class Hall {
 
     /** Everything that can be asked there. */
     static DeskRoutes routes(Path folder) {
+        return routes(desk(folder), folder);
+    }
+
+    static Desk desk(Path folder) {
+        return new Desk(DeskFiles.of(folder), Optional.of(state()), List.of());
+    }
+
+    static DeskRoutes routes(Desk desk, Path folder) {
         DeskFiles files = DeskFiles.of(folder);
-        Desk desk = new Desk(files, Optional.of(state()), List.of());
         return new DeskRoutes(DeskParts.of(new DeskWork(desk, files, JOBS), desk, files, JOBS));
     }
 
