@@ -15,7 +15,9 @@ import evenrise.solver.engine.state.PlanSums;
  *
  * <p>What draws much as it comes on finds most room while little is on. But while it is hot, one order of the boards is as
  * good as another, and once it is cold they no longer pass each other. So in plain projects it also costs something that
- * small inrush comes before great, the less the cooler it is.
+ * small inrush comes before great, the less the cooler it is. A board brings its loads on close to each other, so they are
+ * best alike; but a group that changes boards seldom pays before its fellows have come, too. So what is unlike on one board
+ * costs something in the same way.
  */
 public final class Energy {
     /** Order of the norm, as a number of squarings: from 2⁵ = 32 to 2¹⁰ = 1024. Found by experiment. */
@@ -29,12 +31,16 @@ public final class Energy {
     /** Small projects are annealed many times over, and reach their best plan oftener without stages. */
     private static final int DOUBLINGS_OF_SMALL = 6;
 
-    /** How much the order of inrush counts, in temperatures. Found by experiment, see docs/engine.md. */
-    private static final double LEAN = 10;
+    /** How much the order of inrush counts at first, in temperatures. Found by experiment, see docs/engine.md. */
+    private static final double LEAN = 20;
+
+    /** How much it counts that amplifiers of one board are unlike, in temperatures. Found by experiment. */
+    private static final double MIX = 10;
 
     private final boolean hasStages;
     private final boolean isPlain;
     private final double basesAmps;
+    private final double hottest;
     private int doublings;
     private double temperature;
 
@@ -46,6 +52,7 @@ public final class Energy {
         for (Load load : compiled.loads) {
             sum += load.baseAmps() * load.poles();
         }
+        hottest = new Cooling(compiled).temperature(0);
         basesAmps = compiled.project.objective().peakInrush() * sum / compiled.phaseCount;
     }
 
@@ -71,7 +78,10 @@ public final class Energy {
         if (!hasStages) {
             return sums.objectiveWith(norm);
         }
-        return sums.objectiveWith(norm) + hasteAmps() * sums.roles().readySeconds() + leanAmps() * sums.leaning();
+        return sums.objectiveWith(norm)
+                + hasteAmps() * sums.roles().readySeconds()
+                + leanAmps() * sums.leaning()
+                + mixAmps() * sums.unlikeness();
     }
 
     /** What a second of waiting counts now. */
@@ -80,9 +90,14 @@ public final class Energy {
         return hasStages ? haste * basesAmps : 0;
     }
 
-    /** What it costs now that small inrush comes before great. */
+    /** What it costs now that small inrush comes before great; it fades faster than the heat. */
     private double leanAmps() {
-        return hasStages && isPlain ? LEAN * temperature : 0;
+        return hasStages && isPlain ? LEAN * temperature * Math.sqrt(temperature / hottest) : 0;
+    }
+
+    /** What it costs now that a board has amplifiers that are unlike; no small change alters that. */
+    double mixAmps() {
+        return hasStages && isPlain ? MIX * temperature : 0;
     }
 
     /** How hot the annealing is, in ampere-equivalents. */

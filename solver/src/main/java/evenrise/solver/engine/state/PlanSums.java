@@ -36,6 +36,7 @@ public final class PlanSums {
     private final Precedence roles;
     private final GroupSpread groups;
     private final SystemSpread systems;
+    private final BoardMix mix;
     private final RackSums racks;
     private final SpareRoom spare;
     private final PairCharges pairs;
@@ -109,6 +110,7 @@ public final class PlanSums {
         }
         roles = new Precedence(compiled);
         systems = new SystemSpread(compiled);
+        mix = new BoardMix(compiled);
         racks = new RackSums(compiled);
         spare = new SpareRoom(compiled, loadInSlot);
         groups = new GroupSpread(compiled);
@@ -403,6 +405,7 @@ public final class PlanSums {
         if (output != null && isRewired) {
             groups.addToBoard(load, output.board(), sign);
             systems.add(load, output.board(), sign);
+            mix.add(load, output.board(), sign);
             boardsUsed += groups.loadsOn(output.board()) == (sign > 0 ? 1 : 0) ? sign : 0;
         }
         if (compiled.rackOf[load] != CompiledProject.NONE) {
@@ -596,6 +599,14 @@ public final class PlanSums {
     /** Greatest currents of a source, or of a node with a limit to hold; null elsewhere. */
     public NodeInrush inrush(int node) {
         return inrush[node];
+    }
+
+    /**
+     * How unlike amplifiers of one board are in what they draw as they come on: the sum of squares of what each excess is off
+     * the mean of its board, by the mean of all.
+     */
+    public double unlikeness() {
+        return mix.unlikeness();
     }
 
     /**
