@@ -12,6 +12,7 @@ export function reworkView() {
   const seconds = field("cure-seconds", "number", { min: "1", max: "86400", value: "30" }), tried = field("cure-moves", "number", { min: "1", placeholder: "by time" }), nights = field("cure-nights", "text", { placeholder: "150, 260" }), live = field("cure-live", "text", { placeholder: "ids, parted by commas" }), most = field("cure-most", "number", { min: "0", max: "1000", placeholder: "any" }), atOnce = field("cure-at-once", "number", { min: "1", max: "1000", value: "1" });
   const keeps = field("cure-keeps", "checkbox"), leaves = field("cure-leaves", "checkbox"), revision = field("cure-revision", "text", { value: "A", maxlength: "20" });
   const readings = make("textarea", { id: "cure-readings", rows: "6", spellcheck: "false", placeholder: "load,phase,running_a,idle_a" });
+  const to = make("select", { id: "cure-to", onchange: () => named() }, make("option", { value: "" }, "a search for cures"));
   const was = picked("cure-was", ".json"), spares = picked("cure-spares", ".csv");
   const begin = make("button", { type: "button", id: "cure-begin", onclick: start }, "Search for cures"), stop = make("button", { type: "button", id: "cure-stop", onclick: () => send("/api/cures/stop") }, "Stop");
   const facts = make("dl", { class: "found" }), told = make("ul", { class: "findings" }), headline = make("p", { class: "moment", id: "cure-headline", role: "status" });
@@ -25,13 +26,19 @@ export function reworkView() {
       make("details", { class: "part", id: "cure-read" }, make("summary", {}, "Readings of a clamp meter"), make("p", { class: "note" }, "A row a load and a phase, pasted or from a file: load, phase, running_a, idle_a. A commissioning sheet that was filled in as CSV, and the file that was saved at the panel, are read as well."), make("label", { class: "wide" }, "Readings ", readings), make("div", { class: "tools" }, make("label", {}, "or a file ", make("input", { id: "cure-file", type: "file", accept: ".csv,.txt,.tsv,.json", onchange: async (event) => { const file = event.target.files[0]; if (file) readings.value = await file.text(); } })))),
       make("details", { class: "part", id: "cure-room" }, make("summary", {}, "Nights, and what they have no room for"), make("div", { class: "tools" }, make("label", {}, "Nights, minutes each ", nights), make("label", {}, "Stays live ", live), make("label", {}, "Groups out at once, at most ", most), make("label", {}, "Loads locked out at once ", atOnce), make("label", {}, keeps, " nothing for which a system goes off"))),
       make("details", { class: "part" }, make("summary", {}, "Gear that is gone or replaced"), make("div", { class: "tools" }, make("label", {}, "Project as it was when built ", was.input), make("label", {}, "Panel schedule with spares, CSV ", spares.input), make("label", {}, leaves, " leave breakers of gear that is gone as spares")), make("p", { class: "note" }, "Without the project as it was nobody knows what gear drew that is gone; then it is out before anything that goes to other lines.")),
-      make("div", { class: "tools" }, make("label", {}, "Seconds ", seconds), make("label", { title: "A number of moves finds the same each time" }, "or moves tried ", tried), make("label", {}, "Revision on the sheets ", revision), begin, stop), facts, headline, told),
+      make("div", { class: "tools" }, make("label", { title: "A kept plan is worked towards as it is, whatever it breaks" }, "Work towards ", to), make("label", {}, "Seconds ", seconds), make("label", { title: "A number of moves finds the same each time" }, "or moves tried ", tried), make("label", {}, "Revision on the sheets ", revision), begin, stop), facts, headline, told),
     results);
 
   function picked(id, accept) {
     const file = { text: "" };
     file.input = make("input", { id, type: "file", accept, onchange: async (event) => { file.text = event.target.files[0] ? await event.target.files[0].text() : ""; } });
     return file;
+  }
+
+  /** Towards a plan that is given nothing is searched for. */
+  function named() {
+    seconds.disabled = tried.disabled = to.value !== "";
+    begin.textContent = to.value ? "Put the work in order" : "Search for cures";
   }
 
   const listed = (input) => input.value.split(/[,;\s]+/).filter(Boolean);
@@ -42,7 +49,7 @@ export function reworkView() {
 
   function start() {
     element.dataset.state = "asked";
-    const body = { ...(tried.value ? { moves: Number(tried.value) } : { time_s: Number(seconds.value) || 30 }), readings: readings.value, was: was.text, spares: spares.text, leaves_spares: leaves.checked, keeps_running: keeps.checked, stay_live: listed(live), nights: listed(nights).map(Number), dead_at_once: Number(atOnce.value) || 1, revision: revision.value || "A" };
+    const body = { ...(tried.value ? { moves: Number(tried.value) } : { time_s: Number(seconds.value) || 30 }), readings: readings.value, was: was.text, spares: spares.text, leaves_spares: leaves.checked, to: to.value, keeps_running: keeps.checked, stay_live: listed(live), nights: listed(nights).map(Number), dead_at_once: Number(atOnce.value) || 1, revision: revision.value || "A" };
     if (most.value !== "") body.most_out = Number(most.value);
     if (body.nights.some((each) => !Number.isFinite(each))) { say("Nights are minutes, parted by commas."); return; }
     send("/api/cures/begin", body).then(look);
@@ -65,6 +72,12 @@ export function reworkView() {
   function show(next) {
     view = next;
     element.dataset.state = view.state;
+    if (to.options.length !== view.kept.length + 1 || view.kept.some((each, i) => to.options[i + 1].value !== each)) {
+      const before = view.kept.includes(to.value) ? to.value : "";
+      to.replaceChildren(make("option", { value: "" }, "a search for cures"), ...view.kept.map((each) => make("option", { value: each }, "kept plan " + plain(each, 60))));
+      to.value = before;
+      named();
+    }
     begin.disabled = view.state === "running" || !desk.sheet.plan;
     stop.disabled = view.state !== "running";
     const fact = (term, words) => make("div", {}, make("dt", {}, term), make("dd", {}, words)), metrics = desk.sheet.plan && desk.sheet.plan.metrics;

@@ -21,6 +21,7 @@ public final class CureAnswers {
      * @param words what it is at, or why it failed
      * @param headline what the plan as built breaks and what was found to cure it
      * @param chosen which the command would take
+     * @param kept names of plans that work may lead to in place of a search
      */
     public record CuresView(
             String state,
@@ -37,7 +38,8 @@ public final class CureAnswers {
             Optional<DraftedCure> built,
             List<DraftedCure> cures,
             int chosen,
-            boolean isMeasured) {}
+            boolean isMeasured,
+            List<String> kept) {}
 
     /**
      * The order of a cure's work.

@@ -56,6 +56,11 @@ public final class CureRequests {
             @Field(meaning = "Loads that may be locked out at once", min = 1, max = 1000, byDefault = "1")
             int deadAtOnce,
 
+            @Field(
+                    meaning = "A kept plan to which the work leads, in place of a search; empty for a search",
+                    byDefault = "\"\"")
+            String to,
+
             @Field(meaning = "Revision on the sheets", byDefault = "\"A\"")
             String revision,
 

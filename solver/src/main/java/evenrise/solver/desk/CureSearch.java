@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** One search for cures in the background; after it, what the work towards each costs, one after another. */
 final class CureSearch {
@@ -23,6 +24,7 @@ final class CureSearch {
     static final String TOLD = "cures";
 
     private final Desk desk;
+    private final Supplier<List<String>> kept;
     private Optional<CancelSwitch> running = Optional.empty();
     private Optional<DeskState> of = Optional.empty();
     private Optional<ReworkDraft> found = Optional.empty();
@@ -32,8 +34,10 @@ final class CureSearch {
     private boolean isMeasured;
     private int searches;
 
-    CureSearch(Desk desk) {
+    /** @param kept names of plans that work may lead to */
+    CureSearch(Desk desk, Supplier<List<String>> kept) {
         this.desk = desk;
+        this.kept = kept;
     }
 
     /** @throws JobFailed where one is running */
@@ -155,7 +159,8 @@ final class CureSearch {
                 found.map(ReworkDraft::asBuilt),
                 found.map(ReworkDraft::cures).orElse(List.of()),
                 found.map(ReworkDraft::chosen).orElse(0),
-                isMeasured);
+                isMeasured,
+                kept.get());
     }
 
     private List<String> told() {

@@ -39,6 +39,7 @@ final class CureWork implements DeskPart {
     private final Desk desk;
     private final DeskFiles files;
     private final Jobs jobs;
+    private final Branches branches;
     private final CureSearch search;
     private Optional<Printed> printed = Optional.empty();
 
@@ -50,7 +51,8 @@ final class CureWork implements DeskPart {
         this.desk = desk;
         this.files = files;
         this.jobs = jobs;
-        this.search = new CureSearch(desk);
+        this.branches = new Branches(files, desk);
+        this.search = new CureSearch(desk, branches::names);
     }
 
     @Override
@@ -172,7 +174,7 @@ final class CureWork implements DeskPart {
                 asked.deadAtOnce(),
                 asked.keepsRunning(),
                 new NightOptions(asked.stayLive(), asked.mostOut(), asked.nights()),
-                Optional.empty(),
+                asked.to().isBlank() ? Optional.empty() : Optional.of(Source.file(branches.file(asked.to()))),
                 was,
                 new SpareOptions(spares, asked.leavesSpares()),
                 false,

@@ -123,6 +123,26 @@ class DeskReworkTest {
     }
 
     @Test
+    void workIsPutInOrderTowardsAKeptPlan() throws IOException {
+        window.turnTo("kept", "#keep");
+        browser.script("document.querySelector('#kept-name').value = 'wanted'");
+        window.click("#keep");
+        window.untilSaid("wanted");
+        window.turnTo("rework", "#cure-to option:nth-child(2)");
+        window.choose("#cure-to", "wanted");
+        assertThat(browser.text("#cure-begin")).isEqualTo("Put the work in order");
+        window.click("#cure-begin");
+        browser.until("document.querySelector('.rework').dataset.state === 'found'");
+        assertThat(browser.text("#cure-headline")).contains("Nothing was searched for");
+        assertThat(window.texts(".cures tbody th")).containsExactly("as built", "given");
+        assertThat(browser.element("#cure-moves").isEnabled()).isFalse();
+
+        window.choose("#cure-to", "");
+        assertThat(browser.text("#cure-begin")).isEqualTo("Search for cures");
+        searches();
+    }
+
+    @Test
     void theFrontFitsItsWindowAndIsKeptAsAPicture() throws IOException {
         browser.media("screen", "light", "reduce");
         browser.script("document.querySelector('.front').scrollIntoView({ block: 'start' })");

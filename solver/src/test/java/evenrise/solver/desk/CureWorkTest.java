@@ -146,6 +146,29 @@ class CureWorkTest {
     }
 
     @Test
+    void workLeadsToAKeptPlanAsItIs() {
+        asked("/api/branches/keep", "{\"name\": \"as on the wall\"}");
+        asked("/api/move", "{\"load\": \"amp-1\", \"panel\": \"P2\", \"slot\": 3}");
+        asked("/api/branches/keep", "{\"name\": \"new\"}");
+        asked("/api/branches/open", "{\"name\": \"as on the wall\"}");
+
+        CuresView found = searched(", \"to\": \"new\"");
+
+        assertThat(found.kept()).contains("new", "as on the wall");
+        assertThat(found.cures())
+                .singleElement()
+                .satisfies(only -> assertThat(only.moves()).isEqualTo(1));
+        CureOrderView order = (CureOrderView) asked("/api/cures/order", "{\"cure\": 0}");
+        assertThat(Json.compact(order)).contains("amp-1").doesNotContain("amp-2 goes");
+    }
+
+    @Test
+    void workLeadsToNoPlanThatIsNotKept() {
+        assertThat(searched(", \"to\": \"nowhere\"").state()).isEqualTo("failed");
+        assertThat(searched(", \"to\": \"../project\"").words()).anyMatch(each -> each.contains("cannot be called"));
+    }
+
+    @Test
     void beforeASearchThereIsNoOrder() {
         assertThatThrownBy(() -> asked("/api/cures/order", "{\"cure\": 0}"))
                 .hasMessageContaining("no search has found a cure yet");
