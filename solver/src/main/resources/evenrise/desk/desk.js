@@ -9,7 +9,7 @@ import { begin as beginSteps, turned } from "./steps.js";
 const made = new Map();
 const view = (name) => VIEWS.find((each) => each.name === name);
 
-by("views").append(...VIEWS.map((each) => make("a", { href: "#" + each.name }, each.label)));
+by("views").append(...VIEWS.map((each) => make("a", { href: "#" + each.name, data: { words: each.label } }, each.label)));
 
 function current() {
   const name = location.hash.slice(1);

@@ -83,8 +83,8 @@ export function eventsView() {
     if (played) curve(svg, high + 8);
     let last = 0;
     const ats = rows.map((row, i) => { last = when(i) ?? last + size / 2; return last; });
-    const levels = wordLevels(ats);
-    rows.forEach((row, i) => svg.append(mark(svg, row, i, ats[i], when(i) !== null, levels[i])));
+    const places = wordPlaces(ats);
+    rows.forEach((row, i) => svg.append(mark(svg, row, i, ats[i], when(i) !== null, places[i])));
     svg.append(draw("line", { class: "cursor", id: "cursor", y1: 14, y2: all - 26 }));
     axis.replaceChildren(svg);
     if (focus) { const same = svg.querySelector("[data-row='" + focus + "']"); if (same) same.focus(); }
@@ -92,21 +92,25 @@ export function eventsView() {
 
   const seconds = (svg, event) => { const box = svg.getBoundingClientRect(); return Math.max(0, Math.round(((event.clientX - box.left) * WIDE / box.width - LEFT) / ((WIDE - LEFT - 12) / end()) * 10) / 10); };
 
-  // Words of marks that stand close go above and below one another; a third one has its words in its title alone.
-  function wordLevels(ats) {
-    const lane = (i) => kind(rows[i].event)[2], reach = (i) => x(ats[i]) + 24 + 7 * told1(rows[i]).length, levels = [];
+  // Words of marks that stand close go to the left where there is room, else above and below one another; of a third one they
+  // stand in its title alone.
+  function wordPlaces(ats) {
+    const lane = (i) => kind(rows[i].event)[2], long = (i) => 24 + 7 * told1(rows[i]).length, places = [];
+    const right = (i) => x(ats[i]) + (places[i] && places[i].isLeft ? 12 : long(i));
     ats.forEach((at, i) => {
-      const near = [...ats.keys()].filter((k) => k !== i && lane(k) === lane(i) && levels[k] !== null && x(ats[k]) < reach(i) && x(at) < reach(k));
-      const isTaken = (level) => near.some((k) => levels[k] === level);
-      levels[i] = near.length === 0 ? 4 : !isTaken(-2) ? -2 : !isTaken(15) ? 15 : null;
+      const others = [...ats.keys()].filter((k) => k !== i && lane(k) === lane(i) && places[k] !== null);
+      const near = others.filter((k) => x(ats[k]) - 12 < x(at) + long(i) && x(at) - 12 < right(k));
+      const isFreeLeft = x(at) - long(i) > LEFT && others.every((k) => x(ats[k]) > x(at) || right(k) < x(at) - long(i));
+      const isTaken = (level) => near.some((k) => places[k] && places[k].level === level);
+      places[i] = near.length === 0 ? { level: 4 } : isFreeLeft ? { level: 4, isLeft: true } : !isTaken(-2) ? { level: -2 } : !isTaken(15) ? { level: 15 } : null;
     });
-    return levels;
+    return places;
   }
 
-  function mark(svg, row, i, at, isKnown, level) {
+  function mark(svg, row, i, at, isKnown, place) {
     const k = LANES.findIndex(([lane]) => lane === kind(row.event)[2]), y = 18 + k * LANE + 14, words = told1(row) + (row.at === undefined || row.at === null ? ", once all is at rest" + (isKnown ? ", here at " + number(at, 1) + " s" : "") : ", " + number(at, 1) + " s");
     const it = draw("g", { class: "happening" + (row.at === undefined || row.at === null ? " floating" : ""), tabindex: "0", role: "slider", "aria-label": told1(row), "aria-valuenow": at, "aria-valuemin": 0, "aria-valuemax": end(), "aria-valuetext": words, data: { row: i } },
-      draw("line", { x1: x(at), x2: x(at), y1: y, y2: 18 + LANES.length * LANE + CURVE }), draw("path", { d: "M" + x(at) + " " + (y - 8) + "l8 8l-8 8l-8-8z" }), ...(level === null ? [] : [text(x(at) + 11, y + level, told1(row))]));
+      draw("line", { x1: x(at), x2: x(at), y1: y, y2: 18 + LANES.length * LANE + CURVE }), draw("path", { d: "M" + x(at) + " " + (y - 8) + "l8 8l-8 8l-8-8z" }), ...(place === null ? [] : [text(x(at) + (place.isLeft ? -11 : 11), y + place.level, told1(row), place.isLeft ? "end" : "start")]));
     const title = draw("title");
     title.textContent = plain(words, 120);
     it.append(title);

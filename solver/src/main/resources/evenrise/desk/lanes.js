@@ -1,11 +1,11 @@
 // Time: the current of the supply above, every board a lane below, on one axis.
 
 import { act } from "./wire.js";
-import { draw, make, number, plain } from "./parts.js";
+import { draw, make, number, plain, shortened } from "./parts.js";
 import { settings } from "./boards.js";
 import { choose } from "./hand.js";
 
-const LEFT = 110, WIDE = 1000, CURVE = 190, LANE = 26, DASHES = ["", "8 3", "2 3"];
+const LEFT = 128, WIDE = 1000, CURVE = 190, LANE = 26, DASHES = ["", "8 3", "2 3"];
 
 export function timeView() {
   const region = make("section", { class: "time", "aria-label": "Time" });
@@ -59,7 +59,7 @@ function lanes(sheet, x, end) {
   const rows = new Map(sheet.boards.map((board, i) => [board.id, 20 + LANE * i + LANE / 2]));
   sheet.boards.forEach((board) => {
     const y = rows.get(board.id);
-    picture.append(draw("line", { class: "lane", x1: LEFT, x2: WIDE - 10, y1: y, y2: y }), text(LEFT - 8, y + 4, board.id, "end"));
+    picture.append(draw("line", { class: "lane", x1: LEFT, x2: WIDE - 10, y1: y, y2: y }), text(LEFT - 8, y + 4, shortened(board.id, 19), "end"));
   });
   sheet.boards.forEach((board) => {
     const own = sheet.loads.filter((load) => load.board === board.id && load.on_s !== null).sort((a, b) => a.on_s - b.on_s);

@@ -8,6 +8,12 @@ export function plain(text, longest = 80) {
   return shown.length > longest ? shown.slice(0, longest - 1) + "…" : shown;
 }
 
+/** An id where there is little room: ids of one house often begin alike, so what is cut is the middle. */
+export function shortened(id, longest) {
+  const shown = plain(id, 200);
+  return shown.length > longest ? shown.slice(0, longest - 7) + "…" + shown.slice(-6) : shown;
+}
+
 /** An element with attributes, listeners (on…) and children, texts or elements. */
 export function make(name, given = {}, ...children) {
   const element = document.createElement(name);
