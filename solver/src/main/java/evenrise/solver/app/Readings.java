@@ -31,7 +31,7 @@ final class Readings {
         if (FilledSheets.isOurs(tables)) {
             ReadSheets read = FilledSheets.read(Map.of(file.toString(), tables), subject, built, Optional.empty());
             refuse(read.problems().stream());
-            return read.greatest();
+            return read.greatest(subject);
         }
         Measured readings = MeasuredCsv.read(text(file), subject, built);
         refuse(readings.problems().stream().map(problem -> file + ": " + problem));

@@ -18,6 +18,11 @@ final class FilledCells {
     /** Day 0 of a workbook. */
     private static final LocalDate WORKBOOK_EPOCH = LocalDate.of(1899, 12, 30);
 
+    /** Nothing is read on site before or after; a day outside is a slip, or a number that is none (common practice, no source). */
+    private static final LocalDate EARLIEST = LocalDate.of(2000, 1, 1);
+
+    private static final LocalDate LATEST = LocalDate.of(2099, 12, 31);
+
     private static final Pattern POINTED = Pattern.compile("(\\d{1,2})\\.\\s*(\\d{1,2})\\.\\s*(\\d{4})");
     private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
     private static final Pattern SLASHED = Pattern.compile("(\\d{1,2})/(\\d{1,2})/(\\d{4})");
@@ -129,11 +134,31 @@ final class FilledCells {
         if (word.isEmpty()) {
             return Optional.empty();
         }
+        boolean isCounted = cell.kind() == Cell.Kind.DATE || cell.kind() == Cell.Kind.NUMBER;
+        Optional<LocalDate> day = isCounted ? counted(word) : written(word);
+        if (day.filter(each -> !each.isBefore(EARLIEST) && !each.isAfter(LATEST))
+                .isPresent()) {
+            return day.map(LocalDate::toString);
+        }
+        problems.add(at + ": date '" + Harmless.shown(word) + "' "
+                + (day.isEmpty()
+                        ? "cannot be read, or in two ways."
+                        : "is the day " + day.get() + ", expected " + EARLIEST + " to " + LATEST + ".")
+                + " Write it as 2026-03-14.");
+        return Optional.empty();
+    }
+
+    /** Workbooks count days, with the time of day behind the point. */
+    private static Optional<LocalDate> counted(String word) {
         try {
-            if (cell.kind() == Cell.Kind.DATE || cell.kind() == Cell.Kind.NUMBER) {
-                return Optional.of(
-                        WORKBOOK_EPOCH.plusDays((long) Double.parseDouble(word)).toString());
-            }
+            return Optional.of(WORKBOOK_EPOCH.plusDays((long) Math.floor(Double.parseDouble(word))));
+        } catch (DateTimeException | NumberFormatException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<LocalDate> written(String word) {
+        try {
             Matcher iso = ISO.matcher(word);
             if (iso.lookingAt()) {
                 return day(iso.group(1), iso.group(2), iso.group(3));
@@ -153,16 +178,13 @@ final class FilledCells {
                 }
             }
         } catch (DateTimeException | NumberFormatException e) {
-            // Told below, as whatever else is no day.
+            // No day has these figures.
         }
-        problems.add(
-                at + ": date '" + Harmless.shown(word) + "' cannot be read, or in two ways. Write it as 2026-03-14.");
         return Optional.empty();
     }
 
-    private static Optional<String> day(String year, String month, String day) {
-        return Optional.of(LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day))
-                .toString());
+    private static Optional<LocalDate> day(String year, String month, String day) {
+        return Optional.of(LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day)));
     }
 
     Optional<Boolean> yes(Cell cell, String at, String what) {

@@ -1,10 +1,13 @@
 package evenrise.solver.document;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.project.Phase;
 import evenrise.model.rules.Layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** What is measured of whole panels and of devices on site, beside what is planned. Keys stay as they are: filled tables are read. */
 final class SiteTables {
@@ -14,6 +17,8 @@ final class SiteTables {
     private static final String METERS =
             "A class of 2 in a range of 100 A is 2 % of range. Where a meter states nothing, 3 % of the reading and 0.05 A"
                     + " are taken, and half a second for times by hand (common practice, no source).";
+
+    private static final int DECIMALS = 2;
 
     private final Layout layout;
 
@@ -30,7 +35,11 @@ final class SiteTables {
         phases.forEach(phase -> columns.add(Column.blank("voltage" + phase, "Measured " + phase + " to neutral, V")));
         for (Phase phase : phases) {
             columns.add(Column.number(
-                    "idle" + phase, "Idle planned " + phase, "A", NodeTables.of(PanelTest::idleAmps, phase), ""));
+                    "idle" + phase,
+                    "Idle planned " + phase,
+                    "A",
+                    rounded(NodeTables.of(PanelTest::idleAmps, phase)),
+                    ""));
             columns.add(Column.blank("idleMeasured" + phase, "Idle measured " + phase + ", A"));
         }
         for (Phase phase : phases) {
@@ -38,7 +47,7 @@ final class SiteTables {
                     "running" + phase,
                     "Running planned " + phase,
                     "A",
-                    NodeTables.of(test -> test.use().runningAmps(), phase),
+                    rounded(NodeTables.of(test -> test.use().runningAmps(), phase)),
                     ""));
             columns.add(Column.blank("runningMeasured" + phase, "Running measured " + phase + ", A"));
         }
@@ -47,21 +56,24 @@ final class SiteTables {
                     "peak" + phase,
                     "Peak planned " + phase,
                     "A",
-                    test -> test.use().peaks().stream()
+                    rounded(test -> test.use().peaks().stream()
                             .filter(peak -> peak.phase() == phase)
                             .mapToDouble(peak -> peak.amps())
-                            .findFirst(),
+                            .findFirst()),
                     ""));
             columns.add(Column.blank("peakMeasured" + phase, "Peak measured " + phase + ", A"));
         }
         columns.addAll(List.of(
                 Column.number(
-                        "neutral", "Neutral planned", "A", test -> test.use().neutralAmps()),
+                        "neutral",
+                        "Neutral planned",
+                        "A",
+                        test -> rounded(test.use().neutralAmps())),
                 Column.number(
                         "neutralWorst",
                         "Neutral, worst use",
                         "A",
-                        test -> test.use().neutralWorstUseAmps()),
+                        test -> rounded(test.use().neutralWorstUseAmps())),
                 Column.blank("neutralMeasured", "Neutral measured, A"),
                 Column.blank("rotation", "Phase rotation"),
                 Column.blank("insulation", "Insulation, MΩ"),
@@ -71,6 +83,18 @@ final class SiteTables {
                 Column.blank("meter", "Meter"),
                 Column.blank("initials", "Initials")));
         return DocumentTable.of("tests", "Whole panels: planned and measured", TESTS, columns, PanelTest.of(layout));
+    }
+
+    /** What nobody reads finer on site: a sum of tenths would else end in bits of the machine. */
+    private static double rounded(double amps) {
+        return Double.parseDouble(Decimals.fixed(amps, DECIMALS));
+    }
+
+    private static Function<PanelTest, OptionalDouble> rounded(Function<PanelTest, OptionalDouble> amps) {
+        return test -> {
+            OptionalDouble exact = amps.apply(test);
+            return exact.isPresent() ? OptionalDouble.of(rounded(exact.getAsDouble())) : exact;
+        };
     }
 
     /** The same of the supply and of nodes: what feeders carry. */

@@ -267,8 +267,8 @@ public final class MeasuredCsv {
             notes.add("line " + line + ": load '" + load.id() + "' was read on phase " + phase.get()
                     + " before; the greater reading counts.");
         }
-        running.ifPresent(amps ->
-                rows.computeIfAbsent(load.id(), any -> new ArrayList<>()).add(new ReadingWarnings.Row(line, amps)));
+        running.ifPresent(amps -> rows.computeIfAbsent(load.id(), any -> new ArrayList<>())
+                .add(new ReadingWarnings.Row("line " + line, amps)));
         currents.merge(
                 load.id(),
                 new Measured.Current(running, idle),

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 
 /** What is odd about running currents that can be read: they count, and somebody should look at them first. */
-final class ReadingWarnings {
+public final class ReadingWarnings {
     /** A reading so many times what it is held against is rather a peak than a running current; common practice, no source. */
     private static final double SPIKE = 2;
 
@@ -16,12 +16,17 @@ final class ReadingWarnings {
 
     private static final int FEWEST_ROWS = 3;
 
-    /** One running current and where it stands. */
-    record Row(long line, double amps) {}
+    /**
+     * One running current.
+     *
+     * @param place where it stands: "line 7"
+     */
+    public record Row(String place, double amps) {}
 
     private ReadingWarnings() {}
 
-    static List<String> of(Map<String, Load> loads, Map<String, List<Row>> readings) {
+    /** @param readings by load */
+    public static List<String> of(Map<String, Load> loads, Map<String, List<Row>> readings) {
         List<String> all = new ArrayList<>();
         List<String> less = new ArrayList<>();
         readings.forEach((id, rows) -> {
@@ -30,13 +35,13 @@ final class ReadingWarnings {
                     .reduce((one, next) -> next.amps > one.amps ? next : one)
                     .orElseThrow();
             if (isSpike(greatest.amps, rows, load)) {
-                all.add("line " + greatest.line + ": load '" + id + "' reads " + amps(greatest.amps)
+                all.add(greatest.place + ": load '" + id + "' reads " + amps(greatest.amps)
                         + " A, far from its other readings or from the " + amps(load.runningAmps())
                         + " A of the project; it counts as its running current. Maybe it is the inrush of a switch-on:"
-                        + " then delete the row and read again once the load has settled.");
+                        + " then leave it out and read again once the load has settled.");
             }
             if (greatest.amps > load.breakerAmps()) {
-                all.add("line " + greatest.line + ": load '" + id + "' reads " + amps(greatest.amps)
+                all.add(greatest.place + ": load '" + id + "' reads " + amps(greatest.amps)
                         + " A on a breaker of "
                         + amps(load.breakerAmps())
                         + " A. No move cures that: look at the load, its breaker and its cable,"
@@ -49,7 +54,7 @@ final class ReadingWarnings {
         if (!less.isEmpty()) {
             all.add(less.size() + (less.size() == 1 ? " load reads" : " loads read")
                     + " less than 90 % of what the project states, the first '" + less.get(0)
-                    + "'; a reading counts as full design use. Where the system ran at less, leave these rows out: room"
+                    + "'; a reading counts as full design use. Where the system ran at less, leave these readings out: room"
                     + " that they show is not there at full use.");
         }
         return all;

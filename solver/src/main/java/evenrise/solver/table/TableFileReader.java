@@ -4,8 +4,11 @@ import java.io.BufferedInputStream;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -26,6 +29,9 @@ public final class TableFileReader {
 
     private static final int MOST_SHEETS = 100;
     private static final long MOST_SHEET_BYTES = 500L << 20;
+
+    private static final BigDecimal DAYS_TO_1904 =
+            BigDecimal.valueOf(ChronoUnit.DAYS.between(LocalDate.of(1899, 12, 30), LocalDate.of(1904, 1, 1)));
 
     private static final String NOT_WHOLE =
             "it is no whole workbook. Maybe open it in a spreadsheet program and save it anew";
@@ -74,7 +80,7 @@ public final class TableFileReader {
                 List<ReadTable.Row> rows = new ArrayList<>();
                 try (Stream<org.dhatim.fastexcel.reader.Row> stream = sheet.openStream()) {
                     for (Iterator<org.dhatim.fastexcel.reader.Row> each = stream.iterator(); each.hasNext(); ) {
-                        ReadTable.Row row = row(each.next());
+                        ReadTable.Row row = row(each.next(), workbook.isDate1904());
                         cells += 1 + row.cells().size();
                         if (cells > MOST_CELLS) {
                             throw new TooMany();
@@ -110,24 +116,30 @@ public final class TableFileReader {
         }
     }
 
-    private static ReadTable.Row row(org.dhatim.fastexcel.reader.Row row) {
+    private static ReadTable.Row row(org.dhatim.fastexcel.reader.Row row, boolean isSince1904) {
         List<Cell> cells = new ArrayList<>();
         for (int column = 0; column < Math.min(row.getCellCount(), MOST_COLUMNS); column++) {
             org.dhatim.fastexcel.reader.Cell cell = row.getCell(column);
-            cells.add(cell == null ? Cell.EMPTY : cell(cell));
+            cells.add(cell == null ? Cell.EMPTY : cell(cell, isSince1904));
         }
         return new ReadTable.Row(row.getRowNum(), cells);
     }
 
-    private static Cell cell(org.dhatim.fastexcel.reader.Cell cell) {
+    private static Cell cell(org.dhatim.fastexcel.reader.Cell cell, boolean isSince1904) {
         String raw = cell.getRawValue() == null ? "" : cell.getRawValue().strip();
         return switch (cell.getType()) {
             case EMPTY -> Cell.EMPTY;
             case ERROR -> new Cell(raw, Cell.Kind.ERROR);
             case FORMULA -> formula(raw);
-            case NUMBER -> new Cell(raw, isDate(cell) ? Cell.Kind.DATE : Cell.Kind.NUMBER);
+            case NUMBER -> isDate(cell) ? date(raw, isSince1904) : new Cell(raw, Cell.Kind.NUMBER);
             case STRING, BOOLEAN -> Cell.text(cell.getText() == null ? "" : cell.getText());
         };
+    }
+
+    /** Counted from the last days of 1899, as most workbooks do; some count from 1904. */
+    private static Cell date(String raw, boolean isSince1904) {
+        String days = isSince1904 ? new BigDecimal(raw).add(DAYS_TO_1904).toPlainString() : raw;
+        return new Cell(days, Cell.Kind.DATE);
     }
 
     /** A formula counts for the value that the workbook has kept of it. */

@@ -47,7 +47,7 @@ class ObserveCommandTest {
     void saysThatAStartIsAsPlanned() throws IOException {
         Shell.Result result = observe(recorded("").toString());
 
-        assertThat(result.err()).isEmpty();
+        assertThat(result.remarks()).isEmpty();
         assertThat(result.out())
                 .contains("Recorded start at", "Nothing that could be seen is other than planned.", "'A': current of")
                 .containsPattern("The command was given at 50\\.0[0-9]{2} s");
@@ -123,7 +123,7 @@ class ObserveCommandTest {
 
             Shell.Result later = observeOwn();
 
-            assertThat(later.err()).isEmpty();
+            assertThat(later.remarks()).isEmpty();
             assertThat(later.out().replaceAll("\\s+", " "))
                     .contains("'Kanal 2': current of phase B", "as was said of recordings with these headers")
                     .contains("Nothing that could be seen is other than planned.");

@@ -102,6 +102,38 @@ class SavedReadingsReworkTest {
         assertThat(result.out()).contains("12 of 28 loads have measured currents");
     }
 
+    /** A row of a list and an entry of a page say the same of odd readings, each from where it stands. */
+    @Test
+    void warnsOfOddReadingsAsOfThoseInATable() throws IOException {
+        List<SavedPole> odd = List.of(pole("sub-1,C,60,1,"), pole("mixer,B,0.5,0.4,"));
+        Path table = Files.writeString(
+                scratch.resolve("odd.csv"), "load,phase,running_a,idle_a\nsub-1,C,60,1\nmixer,B,0.5,0.4\n");
+
+        String list = flowing(rework(table, "list"));
+        String page = flowing(rework(saved(odd, PlanDigest.sha256(built)), "page"));
+
+        for (String warning : List.of(
+                "load 'sub-1' reads 60.0 A, far from its other readings",
+                "load 'sub-1' reads 60.0 A on a breaker of 20.0 A",
+                "1 load reads less than 90 % of what the project states, the first 'mixer'")) {
+            assertThat(list).contains(warning);
+            assertThat(page).contains(warning);
+        }
+        assertThat(list).contains("line 2: load 'sub-1'");
+        assertThat(page).contains("yard.readings.json sheet 'poles' line 1: load 'sub-1'");
+    }
+
+    @Test
+    void saysNothingOfReadingsThatAreNotOdd() throws IOException {
+        String page = flowing(rework(saved(List.of(pole("sub-1,C,12,1.1,")), PlanDigest.sha256(built)), "page"));
+
+        assertThat(page).doesNotContain("far from its other readings").doesNotContain("on a breaker of");
+    }
+
+    private static String flowing(Shell.Result result) {
+        return result.all().replaceAll("\\s+", " ");
+    }
+
     @Test
     void refusesALoadThatIsNotThereAndWritesNothing() throws IOException {
         Shell.Result result = rework(saved(List.of(pole("nobody,A,3,1,")), PlanDigest.sha256(built)), "page");

@@ -9,14 +9,24 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.regex.Pattern;
 
 /** Runs commands as a shell would and keeps what they print. In the engine's place stands a search that knows its plan. */
 final class Shell {
+    /** A line of progress begins with the minutes and seconds that have passed. */
+    private static final Pattern PROGRESS = Pattern.compile("\\s*\\d+:\\d{2}  .*");
+
     /** What a command printed and how it ended. */
     record Result(int code, String out, String err) {
         String all() {
             return out + err;
+        }
+
+        /** What was said beside the answer, without how far a job has come: a slow machine has that said, a fast one not. */
+        List<String> remarks() {
+            return err.lines().filter(line -> !PROGRESS.matcher(line).matches()).toList();
         }
     }
 

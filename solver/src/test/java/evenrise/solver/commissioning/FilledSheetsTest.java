@@ -139,6 +139,11 @@ class FilledSheetsTest {
         }
 
         @Test
+        void isADayOnWhichNobodyReads() {
+            assertThat(problem("main-1,A,1.7,,,2206-03-14,")).contains("is the day 2206-03-14, expected 2000-01-01 to");
+        }
+
+        @Test
         void isMoreIdleThanRunning() {
             assertThat(problem("main-1,A,8.2,1.7,,,")).contains("Maybe the two columns are exchanged");
         }
