@@ -1,6 +1,7 @@
 package evenrise.solver.rendering;
 
 import evenrise.model.contract.Harmless;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -8,7 +9,7 @@ import java.util.Map;
 
 /**
  * A drawing for other programs as a picture, read from the bytes of the file itself. It knows the parts that {@link DxfFile}
- * writes: lines, circles, and texts that are fitted between two points.
+ * writes: lines, circles, texts that are fitted between two points, and one block with fields.
  */
 public final class DxfPicture {
     /** Capitals of Arial by its size (from memory; the text's width is given by the file). */
@@ -16,7 +17,14 @@ public final class DxfPicture {
 
     private static final double MARGIN = 5;
 
+    /** An entity with its values by their codes. */
+    private record Part(String kind, Map<Integer, String> values) {}
+
     private final StringBuilder parts = new StringBuilder();
+    private final List<Part> block = new ArrayList<>();
+    private boolean isInBlock;
+    private double blockLeft;
+    private double blockBottom;
     private double left = Double.MAX_VALUE;
     private double right = -Double.MAX_VALUE;
     private double top = Double.MAX_VALUE;
@@ -33,7 +41,7 @@ public final class DxfPicture {
         for (int i = 0; i + 1 < lines.size(); i += 2) {
             int code = Integer.parseInt(lines.get(i).strip());
             if (code == 0) {
-                picture.add(kind, values);
+                picture.read(new Part(kind, Map.copyOf(values)));
                 kind = lines.get(i + 1);
                 values.clear();
             } else {
@@ -43,8 +51,31 @@ public final class DxfPicture {
         return picture.drawn();
     }
 
-    private void add(String kind, Map<Integer, String> values) {
-        switch (kind) {
+    /** What stands in the block is drawn where the block is. */
+    private void read(Part part) {
+        switch (part.kind()) {
+            case "BLOCK" -> isInBlock = true;
+            case "ENDBLK" -> isInBlock = false;
+            case "INSERT" -> {
+                blockLeft = number(part.values(), 10);
+                blockBottom = number(part.values(), 20);
+                block.forEach(this::add);
+                blockLeft = 0;
+                blockBottom = 0;
+            }
+            default -> {
+                if (isInBlock) {
+                    block.add(part);
+                } else {
+                    add(part);
+                }
+            }
+        }
+    }
+
+    private void add(Part part) {
+        Map<Integer, String> values = part.values();
+        switch (part.kind()) {
             case "LINE" ->
                 append(
                         "<line x1=\"%.2f\" y1=\"%.2f\" x2=\"%.2f\" y2=\"%.2f\"/>",
@@ -53,7 +84,7 @@ public final class DxfPicture {
                 append(
                         "<circle cx=\"%.2f\" cy=\"%.2f\" r=\"%.2f\"/>",
                         across(values, 10), down(values, 20), number(values, 40));
-            case "TEXT" ->
+            case "TEXT", "ATTRIB" ->
                 append(
                         "<text x=\"%.2f\" y=\"%.2f\" textLength=\"%.2f\" font-size=\"%.2f\" fill=\"#191d21\" stroke=\"none\""
                                 + " lengthAdjust=\"spacingAndGlyphs\">%s</text>",
@@ -69,7 +100,7 @@ public final class DxfPicture {
     }
 
     private double across(Map<Integer, String> values, int code) {
-        double x = number(values, code);
+        double x = blockLeft + number(values, code);
         left = Math.min(left, x);
         right = Math.max(right, x);
         return x;
@@ -77,7 +108,7 @@ public final class DxfPicture {
 
     /** Down is positive in a picture, up in the file. */
     private double down(Map<Integer, String> values, int code) {
-        double y = -number(values, code);
+        double y = -blockBottom - number(values, code);
         top = Math.min(top, y);
         bottom = Math.max(bottom, y);
         return y;

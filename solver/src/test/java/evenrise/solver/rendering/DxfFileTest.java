@@ -17,6 +17,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -76,18 +78,19 @@ class DxfFileTest {
                     .isEqualTo(sheets.stream()
                             .mapToLong(each -> each.circles().size())
                             .sum());
-            // Below each frame its title and the cautions.
+            // Below each frame the cautions, and once the headings of the title block.
             assertThat(count(file, "TEXT", "text"))
-                    .isEqualTo(sheets.stream()
-                            .mapToLong(each -> each.texts().size() + below())
-                            .sum());
+                    .isEqualTo(count(file, "ATTDEF", "text")
+                            + sheets.stream()
+                                    .mapToLong(each -> each.texts().size() + below())
+                                    .sum());
         }
         assertThat(count(files.get("one-line"), "LINE", "control")).isZero();
         assertThat(count(files.get("control"), "LINE", "power")).isZero();
     }
 
     private int below() {
-        return 1 + document.cautions().size();
+        return document.cautions().size();
     }
 
     @Test
@@ -97,6 +100,35 @@ class DxfFileTest {
                 .containsAll(document.tables().settings().rows().stream()
                         .map(each -> each.board())
                         .toList());
+    }
+
+    @Test
+    void fillsInATitleBlockBelowEverySheetNumberedAsThePrintedOne() {
+        List<String> numbers = new ArrayList<>();
+        for (DrawnDiagram drawn : drawings) {
+            byte[] file = files.get(drawn.diagram().id());
+
+            assertThat(count(file, "INSERT", "frame"))
+                    .isEqualTo(drawn.sheets().size())
+                    .isEqualTo(fields(file, "TITLE").size());
+            assertThat(fields(file, "PROJECT")).containsOnly(document.imprint().project());
+            assertThat(fields(file, "REVISION")).containsOnly(document.imprint().revision());
+            assertThat(fields(file, "ASSESSMENT")).containsOnly(document.headline());
+            assertThat(fields(file, "TITLE"))
+                    .isEqualTo(drawn.sheets().stream().map(drawn::title).toList());
+            numbers.addAll(fields(file, "SHEET"));
+        }
+        assertThat(numbers)
+                .isEqualTo(IntStream.rangeClosed(1, numbers.size())
+                        .mapToObj(page -> document.imprint().sheet(SheetSection.DRAWINGS.number(), page))
+                        .toList());
+    }
+
+    private static List<String> fields(byte[] file, String tag) {
+        return entities(file).stream()
+                .filter(each -> each.get("0").equals("ATTRIB") && each.get("2").equals(tag))
+                .map(each -> each.get("1"))
+                .toList();
     }
 
     private List<String> texts(String file) {
@@ -114,10 +146,13 @@ class DxfFileTest {
             Path file = folder.resolve(drawn.diagram().id() + ".dxf");
             Files.write(file, files.get(drawn.diagram().id()));
 
-            String read = run("import ezdxf; d=ezdxf.readfile(r'" + file + "'); m=d.modelspace(); "
-                    + "print(len(d.audit().errors), d.dxfversion, len(m.query('LINE')), len(m.query('CIRCLE')), "
-                    + "len(m.query('TEXT')), sorted(l.dxf.name for l in d.layers if l.dxf.name in "
-                    + "('power','control','text','frame')))");
+            String read = run(
+                    "import ezdxf; d=ezdxf.readfile(r'" + file + "'); m=d.modelspace(); "
+                            + "print(len(d.audit().errors), d.dxfversion, len(m.query('LINE')), len(m.query('CIRCLE')), "
+                            + "len(m.query('TEXT')), sorted(l.dxf.name for l in d.layers if l.dxf.name in "
+                            + "('power','control','text','frame')), "
+                            + "[i.get_attrib_text('SHEET') for i in m.query('INSERT')], "
+                            + "set(len(i.attribs) == len(list(d.blocks.get(i.dxf.name).attdefs())) for i in m.query('INSERT')))");
 
             int sheets = drawn.sheets().size();
             assertThat(read)
@@ -133,7 +168,11 @@ class DxfFileTest {
                                             .mapToInt(each -> each.texts().size())
                                             .sum()
                                     + below() * sheets)
-                            + " ['control', 'frame', 'power', 'text']");
+                            + " ['control', 'frame', 'power', 'text'] "
+                            + fields(files.get(drawn.diagram().id()), "SHEET").stream()
+                                    .map(each -> "'" + each + "'")
+                                    .collect(Collectors.joining(", ", "[", "]"))
+                            + " {True}");
         }
     }
 

@@ -35,9 +35,9 @@ class DxfPictureTest {
 
             assertThat(svg.getElementsByTagName("circle").getLength())
                     .isEqualTo(count(drawn.sheets(), sheet -> sheet.circles().size()));
-            // And four lines of each frame.
+            // And four lines of each frame, sixteen of its title block.
             assertThat(svg.getElementsByTagName("line").getLength())
-                    .isEqualTo(count(drawn.sheets(), sheet -> sheet.lines().size() + 4));
+                    .isEqualTo(count(drawn.sheets(), sheet -> sheet.lines().size() + 4 + 16));
             assertThat(svg.getElementsByTagName("text").getLength())
                     .isGreaterThan(count(drawn.sheets(), sheet -> sheet.texts().size()));
         }
