@@ -1,6 +1,7 @@
 package evenrise.solver.engine.search;
 
 import evenrise.solver.engine.state.CompiledProject;
+import evenrise.solver.engine.state.PlanSnapshot;
 import evenrise.solver.engine.state.PlanSums;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,6 +30,10 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
     private final Repair repair;
     private final boolean isSmall;
     private final List<Double> ends = new ArrayList<>();
+    /** The best plan that an annealing has ended in; null before one did without a broken rule. */
+    private PlanSnapshot best;
+
+    private double leastObjective = Double.POSITIVE_INFINITY;
     private PlanScoreCalculator calculator;
     private double energy;
     private long hardCharge;
@@ -58,8 +63,11 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
     @Override
     public void stepStarted(LocalSearchStepScope<WorkingPlan> scope) {
         boolean wasGentle = cycle.isGentle();
-        if (cycle.budgetUsed(scope.getTimeGradient()) && !wasGentle) {
-            note();
+        if (cycle.budgetUsed(scope.getTimeGradient())) {
+            note(wasGentle);
+            if (cycle.isGentle()) {
+                calculator.askFor(best);
+            }
         }
         temperature = cycle.isGentle() ? cooling.gentle(cycle.progress()) : cooling.temperature(cycle.progress());
         calculator.temperature(temperature);
@@ -99,17 +107,23 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
     }
 
     /** What an annealing has come to; of one that ends with a broken rule, nothing. */
-    private void note() {
+    private void note(boolean wasGentle) {
         PlanSums sums = calculator.sums();
         if (sums.hardCharge() == 0) {
-            ends.add(sums.objective());
+            if (!wasGentle) {
+                ends.add(sums.objective());
+            }
+            if (sums.objective() < leastObjective) {
+                leastObjective = sums.objective();
+                best = sums.snapshot();
+            }
         }
     }
 
     @Override
     public void phaseEnded(LocalSearchPhaseScope<WorkingPlan> scope) {
         if (cycle.isSpent()) {
-            note();
+            note(cycle.isGentle());
         }
     }
 

@@ -16,9 +16,11 @@ public final class Cooling {
     /** A gentle annealing ends as cold as the others. */
     private static final double GENTLE = 0.2;
 
-    private static final double GENTLE_SPAN = 60;
+    /** Where loads have little to do with each other, more than that loses what was found. */
+    private static final double GENTLE_OF_PLAIN = 0.05;
 
     private final double start;
+    private final double gentle;
 
     public Cooling(CompiledProject compiled) {
         ObjectiveWeights weights = compiled.project.objective();
@@ -30,12 +32,13 @@ public final class Cooling {
         }
         double scale = (weights.peakInrush() * peaks + weights.panelImbalance() * running) / compiled.loadCount();
         double cells = (double) compiled.phaseCount * compiled.usefulInstants();
+        gentle = compiled.isPlain() && !compiled.isSmall() ? GENTLE_OF_PLAIN : GENTLE;
         start = Math.max(1e-6, scale * (PER_LOAD + PER_CELL / cells));
     }
 
     /** The same of an annealing that keeps what is good already. */
     double gentle(double used) {
-        return start * GENTLE * Math.pow(GENTLE_SPAN, -used);
+        return start * gentle * Math.pow(SPAN * gentle, -used);
     }
 
     /** Temperature after a part of the budget is used, from 0 to 1. */

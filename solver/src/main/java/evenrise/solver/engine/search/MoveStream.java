@@ -8,6 +8,7 @@ import evenrise.solver.engine.move.Insertion;
 import evenrise.solver.engine.move.Neighbourhood;
 import evenrise.solver.engine.move.Targets;
 import evenrise.solver.engine.move.Wheel;
+import evenrise.solver.engine.state.PlanSnapshot;
 import evenrise.solver.engine.state.PlanSums;
 import java.util.Iterator;
 import java.util.List;
@@ -85,6 +86,10 @@ public final class MoveStream implements MoveIteratorFactory<WorkingPlan, Rearra
             wheel = Wheel.of(sums);
             insertion = new Insertion(sums);
             transfer = new GroupTransfer(sums);
+        }
+        PlanSnapshot asked = calculator.takeAsked();
+        if (asked != null) {
+            return Rearrangement.to(asked, plan);
         }
         if (fine.isDue()) {
             return fine.run(plan);

@@ -1,12 +1,14 @@
 package evenrise.solver.engine.search;
 
 import evenrise.solver.engine.fine.FineHeat;
+import evenrise.solver.engine.state.PlanSnapshot;
 import evenrise.solver.engine.state.PlanSums;
 import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
 
 /** Keeps a {@link PlanSums} in step with the working plan and reads the score off it. */
 public final class PlanScoreCalculator implements IncrementalScoreCalculator<WorkingPlan, HardSoftLongScore> {
+    private PlanSnapshot askedFor;
     private PlanSums sums;
     private Energy measure;
     private Steering steering;
@@ -75,6 +77,18 @@ public final class PlanScoreCalculator implements IncrementalScoreCalculator<Wor
     /** Measures energies as a part of an annealing asks for, from 0 to 1; says whether they are now others than before. */
     boolean enterStage(double progress) {
         return measure.enterStage(progress);
+    }
+
+    /** The next move is to lead to this plan; none is asked for where it is null. */
+    void askFor(PlanSnapshot plan) {
+        askedFor = plan;
+    }
+
+    /** The plan that the next move is to lead to, once; null where any move will do. */
+    PlanSnapshot takeAsked() {
+        PlanSnapshot asked = askedFor;
+        askedFor = null;
+        return asked;
     }
 
     /** How hot the annealing is. */

@@ -3,6 +3,7 @@ package evenrise.solver.engine.search;
 import evenrise.solver.engine.move.DraftMove;
 import evenrise.solver.engine.state.Output;
 import evenrise.solver.engine.state.Place;
+import evenrise.solver.engine.state.PlanSnapshot;
 import evenrise.solver.engine.state.Setting;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -22,7 +23,7 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
 
     /**
      * @param work how many moves it cost to find
-     * @param isJudged whether it is made of changes that each have been judged already
+     * @param isJudged whether it stays unless it breaks a rule: what it is made of has been judged already
      */
     Rearrangement(int size, int work, boolean isJudged) {
         changes = new ArrayList<>(size);
@@ -47,6 +48,18 @@ final class Rearrangement extends AbstractMove<WorkingPlan> {
         }
         for (DraftMove.BoardChange change : draft.boardChanges()) {
             move.board(plan.boards().get(change.board()), change.startDelay(), change.step());
+        }
+        return move;
+    }
+
+    /** Back to a plan that was met before. */
+    static Rearrangement to(PlanSnapshot met, WorkingPlan plan) {
+        Rearrangement move = new Rearrangement(met.loadCount() + met.boardCount(), 1, true);
+        for (int load = 0; load < met.loadCount(); load++) {
+            move.load(plan.loads().get(load), met.placeOf(load), met.outputOf(load), met.time(load));
+        }
+        for (int board = 0; board < met.boardCount(); board++) {
+            move.board(plan.boards().get(board), met.startDelay(board), met.step(board));
         }
         return move;
     }
