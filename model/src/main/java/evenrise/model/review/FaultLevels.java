@@ -76,7 +76,7 @@ final class FaultLevels {
     String needs(Point point) {
         for (Point at = point; ; at = distribution.points().get(at.parent())) {
             if (at.transformer().isPresent() && own(at, true).isEmpty()) {
-                return "transformer.rated_kva and impedance_pct of node " + Phrase.quoted(at.id());
+                return "transformer.rated_kva and impedance_pct of transformer " + Phrase.quoted(at.id());
             }
             if (at.parent() < 0) {
                 return SourceModel.of(project, at).map(SourceModel::needs).orElse(SourceModel.field(at));

@@ -68,7 +68,7 @@ final class MotorServiceCheck implements ElectricalCheck {
                         .map(Point::id)
                         .filter(id -> !told.contains(id))
                         .toList(),
-                "electrical.source, or source.behind of the node that feeds it");
+                "electrical.source, or source.behind of the distribution point that feeds it");
         findings.notChecked(
                 ID,
                 Feeders.bare(layout),

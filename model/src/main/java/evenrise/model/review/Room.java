@@ -149,7 +149,7 @@ final class Room {
     private static Room of(Layout layout, Point point, UseCurrents use) {
         List<Limit> lines = new ArrayList<>();
         List<Limit> neutrals = new ArrayList<>();
-        String whose = point.panel().isPresent() ? "the panel's" : "the node's";
+        String whose = point.panel().isPresent() ? "the panel's" : "the distribution point's";
         lines.add(new Limit(whose + " rating", point.ratedAmps() * ContinuousPart.judged(layout, point)));
         neutrals.add(new Limit(whose + " neutral", point.ratedAmps() * point.neutralFactor()));
         RatedTransformer.of(point)

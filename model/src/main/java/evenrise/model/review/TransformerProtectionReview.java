@@ -69,7 +69,7 @@ final class TransformerProtectionReview {
         findings.notChecked(
                 TransformerCheck.ID,
                 review.bareSecondary,
-                "main of the node, or feeder.breaker_a of what it feeds: the device behind it");
+                "main of the transformer, or feeder.breaker_a of what it feeds: the device behind it");
         findings.notChecked(TransformerCheck.ID, review.bareCable, "transformer.secondary_cable");
     }
 

@@ -74,7 +74,7 @@ final class VoltageDipCheck implements ElectricalCheck {
                         .filter(point -> !known.contains(point))
                         .map(Point::id)
                         .toList(),
-                "electrical.source, or source.behind of the node that feeds it");
+                "electrical.source, or source.behind of the distribution point that feeds it");
         if (layout.project().overlap() == Overlap.ANY && layout.project().hasClocks()) {
             findings.notChecked(
                     ID,

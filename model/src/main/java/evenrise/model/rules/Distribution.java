@@ -86,7 +86,9 @@ public final class Distribution {
 
         /** As messages call it. */
         public String label() {
-            return isSupply() ? "the supply" : (panel.isPresent() ? "panel " : "node ") + Phrase.quoted(id);
+            return isSupply()
+                    ? "the supply"
+                    : (panel.isPresent() ? "panel " : "distribution point ") + Phrase.quoted(id);
         }
 
         /** Whether it is a source beside the supply. */

@@ -64,7 +64,7 @@ public record NodeLimits(
             all.add(new NodeLimits(
                     SubjectKind.NODE,
                     node.id(),
-                    "node " + Phrase.quoted(node.id()),
+                    "distribution point " + Phrase.quoted(node.id()),
                     distribution.points().get(all.size()).system().phases(),
                     node.ratedAmps(),
                     node.continuousFraction().orElse(supply.continuousFraction()),

@@ -69,12 +69,12 @@ public final class ProjectIndex {
         return Optional.ofNullable(panels.get(id));
     }
 
-    /** The supply, a panel or a node, as messages call it. */
+    /** The supply, a panel or a distribution point, as messages call it. */
     public String placeName(String node) {
         if (node.equals(NodeFigures.SUPPLY)) {
             return "the supply";
         }
-        return (panel(node).isPresent() ? "panel " : "node ") + node;
+        return (panel(node).isPresent() ? "panel " : "distribution point ") + node;
     }
 
     public Optional<Board> board(String id) {

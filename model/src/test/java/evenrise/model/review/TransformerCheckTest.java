@@ -130,7 +130,7 @@ class TransformerCheckTest {
             Project project = plant(of75kva(), before(150), Optional.empty(), 10);
 
             assertThat(remarks(project, Grade.NOT_CHECKED))
-                    .anyMatch(each -> each.message().contains("main of the node"));
+                    .anyMatch(each -> each.message().contains("main of the transformer"));
         }
     }
 
@@ -191,9 +191,9 @@ class TransformerCheckTest {
                             .build()))));
 
             assertThat(remarks(project, Grade.NOT_CHECKED))
-                    .noneMatch(each -> each.message().contains("main of the node"));
+                    .noneMatch(each -> each.message().contains("main of the transformer"));
             assertThat(remarks(thin, Grade.NOT_CHECKED))
-                    .anyMatch(each -> each.message().contains("main of the node"));
+                    .anyMatch(each -> each.message().contains("main of the transformer"));
         }
     }
 

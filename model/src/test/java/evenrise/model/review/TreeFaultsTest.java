@@ -116,7 +116,7 @@ class TreeFaultsTest {
         assertThat(faults(project).remarks())
                 .filteredOn(each -> each.grade() == Grade.NOT_CHECKED)
                 .extracting(Remark::message)
-                .contains("not checked: needs transformer.rated_kva and impedance_pct of node 'T' ('P', 'T')");
+                .contains("not checked: needs transformer.rated_kva and impedance_pct of transformer 'T' ('P', 'T')");
     }
 
     /** A second source of 400 A at 120 V behind nothing else: 400 A at its terminals. */

@@ -2,6 +2,8 @@ package evenrise.solver.document;
 
 import evenrise.model.plan.Quantity;
 import evenrise.model.plan.Review;
+import evenrise.model.project.Cable;
+import evenrise.model.project.Feeder;
 import evenrise.model.rules.Distribution.Point;
 import evenrise.model.rules.Layout;
 import java.util.List;
@@ -15,6 +17,7 @@ import java.util.OptionalDouble;
  * @param fedFrom empty for the supply and further sources
  * @param fault greatest of the sources, without motors that feed back, as the electrical review computes it; empty where the project states too little for it
  * @param interruptingAmps of what stands there; empty where it is not stated
+ * @param cable of its feeder; empty where the project states none
  */
 public record EquipmentLabel(
         String place,
@@ -22,7 +25,8 @@ public record EquipmentLabel(
         String voltage,
         String fedFrom,
         Optional<Quantity> fault,
-        OptionalDouble interruptingAmps) {
+        OptionalDouble interruptingAmps,
+        Optional<Cable> cable) {
     /** Stands for every figure that only a study gives. */
     public static final String NOT_CALCULATED = "not calculated";
 
@@ -74,7 +78,8 @@ public record EquipmentLabel(
                         .filter(each -> each.name().equals(PanelHead.GREATEST_FAULT)
                                 && each.place().equals(point.id()))
                         .findFirst(),
-                point.interruptingAmps());
+                point.interruptingAmps(),
+                point.feeder().flatMap(Feeder::cable));
     }
 
     /** To the next ampere up, never below what was computed. */

@@ -90,13 +90,14 @@ public final class SiteLabels {
     }
 
     private Stream<SiteLabel> feeder(EquipmentLabel each) {
-        return Stream.of(place(each.fedFrom()), each.place())
-                .map(end -> new SiteLabel(
-                        List.of(
-                                Line.strong(words.say("label.feeder", each.place())),
-                                Line.needed(words.say("label.from-to", place(each.fedFrom()), each.place())),
-                                Line.needed(words.say("label.this-end", end))),
-                        anchor("at", each.place())));
+        return Stream.of(place(each.fedFrom()), each.place()).map(end -> {
+            List<Line> lines = new ArrayList<>(List.of(
+                    Line.strong(words.say("label.feeder", each.place())),
+                    Line.needed(words.say("label.from-to", place(each.fedFrom()), each.place()))));
+            each.cable().ifPresent(cable -> lines.add(Line.needed(CableWords.whole(cable, words))));
+            lines.add(Line.needed(words.say("label.this-end", end)));
+            return new SiteLabel(lines, anchor("at", each.place()));
+        });
     }
 
     /** One for the board's end, one for that of the breaker or contactor. */

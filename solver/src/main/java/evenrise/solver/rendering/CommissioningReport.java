@@ -34,7 +34,7 @@ public final class CommissioningReport {
             PrintFonts fonts = PrintFonts.in(pdf, signs(values.toString()));
             values.put("family", fonts.family());
             Markup.of(fonts.legible(Templates.fill("print/measured.peb", values)))
-                    .print("210mm 297mm", fonts, pdf);
+                    .print("210mm 297mm", fonts, new TaggedPages(), pdf);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             pdf.save(bytes);
             return bytes.toByteArray();

@@ -19,6 +19,7 @@ final class LooseSheets {
     private final PDDocument pdf;
     private final PrintFonts fonts;
     private final ReadingOrder order;
+    private final TaggedPages pages = new TaggedPages();
 
     private LooseSheets(PDDocument pdf, SortedSet<Integer> signs) throws IOException {
         this.pdf = pdf;
@@ -57,7 +58,7 @@ final class LooseSheets {
     /** @param paper width and height, as a style sheet writes them */
     void print(String template, Map<String, Object> values, String paper) throws IOException {
         Markup.of(fonts.legible(Templates.fill("print/" + template + ".peb", values)))
-                .print(paper, fonts, pdf);
+                .print(paper, fonts, pages, pdf);
         order.take();
     }
 }

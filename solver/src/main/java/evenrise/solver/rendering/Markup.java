@@ -42,7 +42,7 @@ final class Markup {
     }
 
     /** Appends its pages. */
-    void print(String paper, PrintFonts fonts, PDDocument pdf) throws IOException {
+    void print(String paper, PrintFonts fonts, TaggedPages pages, PDDocument pdf) throws IOException {
         tree.getElementsByTagName("style").item(0).setTextContent("@page{size:" + paper + "}");
         PdfRendererBuilder builder = new PdfRendererBuilder()
                 .useFastMode()
@@ -50,7 +50,7 @@ final class Markup {
                 .useSVGDrawer(new BatikSVGDrawer())
                 .useUnicodeLineBreaker(new WordBreaks())
                 .usePDDocument(pdf)
-                .usePageSupplier(new TaggedPages())
+                .usePageSupplier(pages)
                 .withW3cDocument(tree, null);
         if (isTurned) {
             builder.useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory())

@@ -23,7 +23,7 @@ final class PagePrint {
             PrintFonts fonts = PrintFonts.in(pdf, signs(values.toString()));
             values.put("family", fonts.family());
             String page = fonts.legible(Templates.fill(template, values));
-            Markup.of(page).print(paper, fonts, pdf);
+            Markup.of(page).print(paper, fonts, new TaggedPages(), pdf);
             imprint(pdf, page);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             pdf.save(bytes);

@@ -49,10 +49,16 @@ final class PrintImprint {
     void write(PDFont font, List<String> sheets, SheetWords words) throws IOException {
         int pages = pdf.getNumberOfPages();
         for (int i = 0; i < pages; i++) {
-            // The blank keeps the two apart for who takes the text out.
-            sheet(pdf.getPage(i), words.say("imprint.sheet", sheets.get(i)) + " ", font);
-            number(pdf.getPage(i), words.say("imprint.page", i + 1, pages), font);
-            first(pdf.getPage(i), font);
+            PDPage page = pdf.getPage(i);
+            try (PDPageContentStream stream = new PDPageContentStream(pdf, page, AppendMode.APPEND, true, true)) {
+                // Not read aloud: the same on every page.
+                stream.beginMarkedContent(COSName.ARTIFACT);
+                // The blank keeps the two apart for who takes the text out.
+                sheet(page, words.say("imprint.sheet", sheets.get(i)) + " ", font, stream);
+                number(page, words.say("imprint.page", i + 1, pages), font, stream);
+                first(page, font, stream);
+                stream.endMarkedContent();
+            }
         }
         describe(
                 imprint.project() + ", " + words.say("imprint.revision") + " " + imprint.revision(),
@@ -93,7 +99,7 @@ final class PrintImprint {
     }
 
     /** What all judges together say, above everything else on the page. */
-    private void first(PDPage page, PDFont font) throws IOException {
+    private void first(PDPage page, PDFont font, PDPageContentStream stream) throws IOException {
         float room = page.getMediaBox().getWidth() - 2 * RIGHT;
         float size = SIZE;
         while (size > SMALLEST && font.getStringWidth(headline) / 1000 * size > room) {
@@ -103,41 +109,31 @@ final class PrintImprint {
         while (font.getStringWidth(shown) / 1000 * size > room) {
             shown = shown.substring(0, shown.length() - 2) + ".";
         }
-        try (PDPageContentStream stream = new PDPageContentStream(pdf, page, AppendMode.APPEND, true, true)) {
-            // Not read aloud: the same on every page.
-            stream.beginMarkedContent(COSName.ARTIFACT);
-            stream.beginText();
-            stream.setFont(font, size);
-            if (isAlarm) {
-                stream.setNonStrokingColor(ALARM_RED, ALARM_GREEN, ALARM_BLUE);
-            }
-            stream.newLineAtOffset(RIGHT, page.getMediaBox().getHeight() - TOP);
-            stream.showText(shown);
-            stream.endText();
-            stream.endMarkedContent();
+        stream.beginText();
+        stream.setFont(font, size);
+        if (isAlarm) {
+            stream.setNonStrokingColor(ALARM_RED, ALARM_GREEN, ALARM_BLUE);
         }
+        stream.newLineAtOffset(RIGHT, page.getMediaBox().getHeight() - TOP);
+        stream.showText(shown);
+        stream.endText();
     }
 
-    private void number(PDPage page, String text, PDFont font) throws IOException {
+    private void number(PDPage page, String text, PDFont font, PDPageContentStream stream) throws IOException {
         float width = font.getStringWidth(text) / 1000 * SIZE;
-        below(page, text, page.getMediaBox().getWidth() - RIGHT - width, font);
+        below(text, page.getMediaBox().getWidth() - RIGHT - width, font, stream);
     }
 
-    private void sheet(PDPage page, String text, PDFont font) throws IOException {
+    private void sheet(PDPage page, String text, PDFont font, PDPageContentStream stream) throws IOException {
         float width = font.getStringWidth(text) / 1000 * SIZE;
-        below(page, text, (page.getMediaBox().getWidth() - width) / 2, font);
+        below(text, (page.getMediaBox().getWidth() - width) / 2, font, stream);
     }
 
-    private void below(PDPage page, String text, float left, PDFont font) throws IOException {
-        try (PDPageContentStream stream = new PDPageContentStream(pdf, page, AppendMode.APPEND, true, true)) {
-            // Not read aloud: the same on every page.
-            stream.beginMarkedContent(COSName.ARTIFACT);
-            stream.beginText();
-            stream.setFont(font, SIZE);
-            stream.newLineAtOffset(left, BOTTOM);
-            stream.showText(text);
-            stream.endText();
-            stream.endMarkedContent();
-        }
+    private static void below(String text, float left, PDFont font, PDPageContentStream stream) throws IOException {
+        stream.beginText();
+        stream.setFont(font, SIZE);
+        stream.newLineAtOffset(left, BOTTOM);
+        stream.showText(text);
+        stream.endText();
     }
 }

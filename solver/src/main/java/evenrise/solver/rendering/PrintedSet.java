@@ -133,6 +133,7 @@ final class PrintedSet {
     private final class Printing implements Closeable {
         private final PrintedSheets.Paper paper;
         private final PDDocument pdf = new PDDocument();
+        private final TaggedPages tagged = new TaggedPages();
         private final PrintFonts fonts;
         private final PrintOutline outline = new PrintOutline(pdf);
         private final ReadingOrder order = new ReadingOrder(pdf);
@@ -207,7 +208,7 @@ final class PrintedSet {
 
         /** Appends the pages of one part. */
         private COSDictionary print(Markup markup, PrintSection.Form form) throws IOException {
-            markup.print(paper.size(form), fonts, pdf);
+            markup.print(paper.size(form), fonts, tagged, pdf);
             return order.take();
         }
 

@@ -1,6 +1,7 @@
 package evenrise.solver.rendering;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,6 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
  */
 final class ReadingOrder {
     private static final COSName SECTION = COSName.getPDFName("Sect");
-    private static final COSName ELEMENT = COSName.getPDFName("StructElem");
     private static final COSName TABS = COSName.getPDFName("Tabs");
     private static final COSName OBJECT_REFERENCE = COSName.getPDFName("OBJR");
     private static final COSName OBJECT = COSName.getPDFName("Obj");
@@ -30,6 +30,8 @@ final class ReadingOrder {
     private final List<COSDictionary> parts = new ArrayList<>();
     /** Of each page: what stands for each piece of its content. */
     private final Map<COSDictionary, COSArray> ofPages = new IdentityHashMap<>();
+    /** What headers and cells say of themselves, each once. */
+    private final Map<Map<COSName, COSBase>, COSDictionary> kinds = new HashMap<>();
     /** What is no content of a page, such as a link: what stands for it. */
     private final Map<COSDictionary, COSDictionary> ofNotes = new IdentityHashMap<>();
 
@@ -43,6 +45,7 @@ final class ReadingOrder {
         COSBase kids = catalog.getCOSDictionary(COSName.STRUCT_TREE_ROOT).getDictionaryObject(COSName.K);
         COSDictionary part = (COSDictionary) (kids instanceof COSArray array ? array.getObject(0) : kids);
         parts.add(part);
+        walk(part, null);
         // What is left there, the next part would leave as it is.
         catalog.removeItem(COSName.STRUCT_TREE_ROOT);
         return part;
@@ -63,7 +66,6 @@ final class ReadingOrder {
     void finish() {
         PDStructureTreeRoot root = new PDStructureTreeRoot();
         COSDictionary document = new COSDictionary();
-        document.setItem(COSName.TYPE, ELEMENT);
         document.setItem(COSName.S, COSName.DOCUMENT);
         document.setItem(COSName.P, root.getCOSObject());
         COSArray kids = new COSArray();
@@ -71,7 +73,6 @@ final class ReadingOrder {
             part.setItem(COSName.S, SECTION);
             part.setItem(COSName.P, document);
             kids.add(part);
-            walk(part, null);
         }
         document.setItem(COSName.K, kids);
         root.getCOSObject().setItem(COSName.K, document);
@@ -113,6 +114,12 @@ final class ReadingOrder {
 
     /** @param page on which an element stands unless it says otherwise */
     private void walk(COSDictionary element, COSDictionary page) {
+        // Thousands of cells are of the same kind; what may be left out is.
+        element.removeItem(COSName.TYPE);
+        COSDictionary same = element.getCOSDictionary(COSName.A);
+        if (same != null && !same.containsKey(COSName.BBOX)) {
+            element.setItem(COSName.A, kinds.computeIfAbsent(values(same), any -> same));
+        }
         COSDictionary own = element.getCOSDictionary(COSName.PG);
         COSDictionary on = own == null ? page : own;
         COSBase kids = element.getDictionaryObject(COSName.K);
@@ -123,6 +130,12 @@ final class ReadingOrder {
         } else if (kids != null) {
             kid(element, kids, on);
         }
+    }
+
+    private static Map<COSName, COSBase> values(COSDictionary of) {
+        Map<COSName, COSBase> values = new HashMap<>();
+        of.forEach(values::put);
+        return values;
     }
 
     private void kid(COSDictionary element, COSBase kid, COSDictionary on) {

@@ -40,6 +40,6 @@ final class MeteredPoints {
     static String label(NodeLimits limits) {
         return limits.kind() == SubjectKind.SUPPLY
                 ? NodeFigures.SUPPLY
-                : (limits.kind() == SubjectKind.PANEL ? "panel " : "node ") + limits.node();
+                : (limits.kind() == SubjectKind.PANEL ? "panel " : "distribution point ") + limits.node();
     }
 }

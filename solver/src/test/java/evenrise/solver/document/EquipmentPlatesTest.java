@@ -72,8 +72,8 @@ class EquipmentPlatesTest {
 
     @Test
     void aPlaceWithoutAKnownSourceSaysSo() {
-        EquipmentLabel bare =
-                new EquipmentLabel("P", "panel", "230 V", "supply", Optional.empty(), OptionalDouble.of(6000));
+        EquipmentLabel bare = new EquipmentLabel(
+                "P", "panel", "230 V", "supply", Optional.empty(), OptionalDouble.of(6000), Optional.empty());
 
         assertThat(bare.faultInWords()).isEqualTo("not calculated");
         assertThat(bare.isOver()).isFalse();
@@ -87,7 +87,8 @@ class EquipmentPlatesTest {
                 "230 V",
                 "supply",
                 Optional.of(new Quantity("P", "greatest fault current", 6001, "A")),
-                OptionalDouble.of(6000));
+                OptionalDouble.of(6000),
+                Optional.empty());
 
         assertThat(weak.isOver()).isTrue();
         assertThat(weak.faultInWords()).isEqualTo("6.1 kA");

@@ -141,6 +141,18 @@ class LabelSheetsTest {
     }
 
     @Test
+    void everyFeederSaysItsCableAtBothEnds() {
+        List<String> cables =
+                labels(LabelKind.CABLE).stream().map(LabelSheetsTest::text).toList();
+
+        assertThat(cables.stream().filter(text -> text.startsWith("Feeder ")))
+                .hasSize(2 * document.schedules().size());
+        // Its first panel: 2 AWG, 16 m.
+        assertThat(cables.subList(0, 2))
+                .allSatisfy(text -> assertThat(text).contains("2 AWG, protective conductor 8 AWG, copper, 16 m"));
+    }
+
+    @Test
     void everyControlLeadHasALabelForEachEndWithWhatAnEmergencyDoes() {
         List<String> leads =
                 labels(LabelKind.LEAD).stream().map(LabelSheetsTest::text).toList();
