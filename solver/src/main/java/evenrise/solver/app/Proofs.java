@@ -38,8 +38,14 @@ final class Proofs implements BoundSource {
 
     @Override
     public void work(Project project, Budget budget, long seed, Incumbent incumbent) {
-        bounds = ProvenBounds.of(project, () -> stopped);
-        incumbent.bound(bounds.objective());
+        Bounds usual = ProvenBounds.of(project, 0, () -> stopped, early -> {
+            bounds = early;
+            incumbent.bound(early.objective());
+        });
+        if (usual.objective() > bounds.objective()) {
+            incumbent.bound(usual.objective());
+        }
+        bounds = usual;
         sharper.ifPresent(part -> part.sharpen(bounds, better -> bounds = better, incumbent));
     }
 

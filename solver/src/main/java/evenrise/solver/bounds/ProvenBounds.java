@@ -1,6 +1,7 @@
 package evenrise.solver.bounds;
 
 import evenrise.model.plan.Bounds;
+import evenrise.model.plan.BoundsBuilder;
 import evenrise.model.project.ObjectiveWeights;
 import evenrise.model.project.PlantPart;
 import evenrise.model.project.Project;
@@ -8,6 +9,7 @@ import evenrise.model.rules.Distribution;
 import evenrise.model.rules.Objective;
 import java.util.Arrays;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 
 /** The bounds of a project, each the best of several arguments. The same project always has the same bounds. */
 public final class ProvenBounds {
@@ -23,15 +25,6 @@ public final class ProvenBounds {
     private static final int SPLITS_OF_PLANT = 10;
 
     private static final int MANY_LOADS_OF_PLANT = 4000;
-
-    /** No argument carries over to parts that none was made for: no figure of a plan is below 0, and no more is said. */
-    private static final Bounds NOTHING_PROVEN = Bounds.builder()
-            .objective(0)
-            .peakInrushAmps(0)
-            .supplyDeviationAmps(0)
-            .panelDeviationsAmps(0)
-            .durationSeconds(0)
-            .build();
 
     private ProvenBounds() {}
 
@@ -55,8 +48,17 @@ public final class ProvenBounds {
      * @param leastPeakAmps what the peak of no plan that keeps every rule stays below
      */
     public static Bounds of(Project project, double leastPeakAmps, BooleanSupplier stop) {
+        return of(project, leastPeakAmps, stop, early -> {});
+    }
+
+    /**
+     * The same for whoever wants to hear at once what takes little work.
+     *
+     * @param early told, before the longer arguments begin, what the short ones have proven
+     */
+    public static Bounds of(Project project, double leastPeakAmps, BooleanSupplier stop, Consumer<Bounds> early) {
         if (!PlantPart.of(project).isEmpty()) {
-            return ofPlant(project, leastPeakAmps, stop);
+            return ofPlant(project, leastPeakAmps, stop, early);
         }
         BoundedProject subject = new BoundedProject(project);
         int effort = project.loads().size() > MANY_LOADS ? EFFORT_FOR_MANY : EFFORT;
@@ -65,7 +67,13 @@ public final class ProvenBounds {
         double supply = deviation.supplyAmps();
         double panels = deviation.panelsAmps();
         double duration = new ShortestDuration(subject).seconds();
-        double alone = Math.max(leastPeakAmps, new ThresholdPeak(subject).amps());
+        double rest = Objective.of(weights, 0, supply, panels, 0, FewestBoards.of(project));
+        double alone = new SharedPhases(subject).amps(Math.max(leastPeakAmps, new ThresholdPeak(subject).amps()));
+        BoundsBuilder known = Bounds.builder().supplyDeviationAmps(supply).panelDeviationsAmps(panels);
+        early.accept(known.peakInrushAmps(alone)
+                .durationSeconds(duration)
+                .objective(weights.peakInrush() * alone + weights.duration() * duration + rest)
+                .build());
         double peak = Math.max(alone, new JointMinimum(subject, alone, effort, stop).of(1, 0));
         if (project.supply().inrushLimitAmps().isPresent()) {
             duration = Math.max(duration, new JointMinimum(subject, peak, effort / 4, stop).of(0, 1));
@@ -73,13 +81,9 @@ public final class ProvenBounds {
         double together = weights.peakInrush() * weights.duration() > 0
                 ? new JointMinimum(subject, peak, effort, stop).of(weights.peakInrush(), weights.duration())
                 : 0;
-        double rest = Objective.of(weights, 0, supply, panels, 0, FewestBoards.of(project));
         double apart = weights.peakInrush() * peak + weights.duration() * duration;
-        return Bounds.builder()
-                .objective(Math.max(together, apart) + rest)
+        return known.objective(Math.max(together, apart) + rest)
                 .peakInrushAmps(peak)
-                .supplyDeviationAmps(supply)
-                .panelDeviationsAmps(panels)
                 .durationSeconds(duration)
                 .build();
     }
@@ -88,22 +92,24 @@ public final class ProvenBounds {
      * Of a plant with further nodes, systems or boards of other kinds: what holds whatever they are. Nothing is said of
      * deviations.
      */
-    private static Bounds ofPlant(Project project, double leastPeakAmps, BooleanSupplier stop) {
+    private static Bounds ofPlant(Project project, double leastPeakAmps, BooleanSupplier stop, Consumer<Bounds> early) {
         Seats seats = new Seats(project);
         SourcePeaks peaks = new SourcePeaks(project, seats);
         ObjectiveWeights weights = project.objective();
         double duration = SettledDuration.seconds(project);
+        double rest = Objective.of(weights, 0, 0, 0, 0, fewestBoards(project));
+        double sum = Math.max(leastPeakAmps, peaks.sumAmps());
+        BoundsBuilder known =
+                Bounds.builder().supplyDeviationAmps(0).panelDeviationsAmps(0).durationSeconds(duration);
+        early.accept(known.objective(weights.peakInrush() * sum + weights.duration() * duration + rest)
+                .peakInrushAmps(max(leastPeakAmps, peaks.amps(Distribution.SUPPLY)))
+                .build());
         int splits = project.loads().size() > MANY_LOADS_OF_PLANT ? 0 : SPLITS_OF_PLANT;
         PlantMinimum.Found found = new PlantMinimum(new PlantLoads(project, seats), splits, stop)
-                .of(weights.peakInrush(), weights.duration(), Math.max(leastPeakAmps, peaks.sumAmps()));
+                .of(weights.peakInrush(), weights.duration(), sum);
         double apart = weights.peakInrush() * found.sourcesAmps() + weights.duration() * duration;
-        double rest = Objective.of(weights, 0, 0, 0, 0, fewestBoards(project));
-        return Bounds.builder()
-                .objective(Math.max(apart, found.objective()) + rest)
+        return known.objective(Math.max(apart, found.objective()) + rest)
                 .peakInrushAmps(max(leastPeakAmps, peaks.amps(Distribution.SUPPLY), found.supplyAmps()))
-                .supplyDeviationAmps(0)
-                .panelDeviationsAmps(0)
-                .durationSeconds(duration)
                 .build();
     }
 

@@ -78,7 +78,8 @@ public final class ExactBounds implements SharperBounds {
 
         private void shared(PhaseProver prover, Consumer<Bounds> better, BoundSource.Incumbent incumbent) {
             Project project = request.project();
-            double peakAmps = prover.peakAmps(project, request.budget(), request.seed(), request.threads());
+            double peakAmps = prover.peakAmps(
+                    project, bounds.peakInrushAmps(), request.budget(), request.seed(), request.threads());
             if (peakAmps > bounds.peakInrushAmps()) {
                 bounds = ProvenBounds.of(project, peakAmps, () -> stopped);
                 better.accept(bounds);

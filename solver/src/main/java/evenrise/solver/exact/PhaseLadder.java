@@ -64,8 +64,13 @@ final class PhaseLadder {
         return model;
     }
 
-    /** One unit of what is made small, in amperes: of the peak. */
-    double minimizePeak() {
+    /**
+     * One unit of what is made small, in amperes: of the peak.
+     *
+     * @param leastPeakAmps what the peak is known not to stay below
+     */
+    double minimizePeak(double leastPeakAmps) {
+        know(leastPeakAmps);
         model.minimize(peak);
         return 1.0 / ExactModelUnits.PER_AMP;
     }
@@ -79,9 +84,7 @@ final class PhaseLadder {
     double minimizePeakAndDeviations(double leastPeakAmps) {
         ExactModelCurrents currents = new ExactModelCurrents(model, project, places);
         ObjectiveWeights weights = project.objective();
-        // Whatever is known of the peak in amperes holds of this model but for its roundings.
-        model.addGreaterOrEqual(
-                peak, ExactModelUnits.amps(leastPeakAmps) - 2L * project.loads().size());
+        know(leastPeakAmps);
         LinearExprBuilder sum = LinearExpr.newBuilder();
         sum.addTerm(peak, ExactModelUnits.weight(weights.peakInrush()) * currents.commonPhases());
         currents.addDeviation(sum, NodeFigures.SUPPLY, ExactModelUnits.weight(weights.supplyImbalance()));
@@ -90,6 +93,12 @@ final class PhaseLadder {
         }
         model.minimize(sum.build());
         return 1.0 / (ExactModelUnits.PER_AMP * ExactModelUnits.PER_WEIGHT * currents.commonPhases());
+    }
+
+    /** Whatever is known of the peak in amperes holds of this model but for its roundings. */
+    private void know(double leastPeakAmps) {
+        model.addGreaterOrEqual(
+                peak, ExactModelUnits.amps(leastPeakAmps) - 2L * project.loads().size());
     }
 
     private Map<Phase, BoolVar> onPhases(Load load) {

@@ -17,7 +17,13 @@ public final class PhaseProver {
     /** With deviations the program is harder, but small projects need less of a search. */
     private static final double PART_WITH_DEVIATIONS = 0.25;
 
+    /** Projects that no exact model follows have more of the time, of one worker, who raises the bound of a tree. */
+    private static final double PART_WHERE_NOTHING_FOLLOWS = 0.3;
+
+    private static final double MOST_SECONDS_THEN = 30;
+
     private final ProgramBound bound = new ProgramBound();
+    private final ProgramBound byTree = new ProgramBound(true);
 
     /** Whether it proves anything of such a project; loads nothing native. */
     public static boolean suits(Project project) {
@@ -30,11 +36,19 @@ public final class PhaseProver {
     /**
      * What the peak of no plan that keeps every rule stays below, in amperes; 0 where nothing is proven.
      *
+     * @param leastPeakAmps what it is known not to stay below
      * @param budget of the search: the part of it that is used here is small
      * @param workers threads, where the budget is a time
      */
-    public double peakAmps(Project project, Budget budget, long seed, int workers) {
-        return prove(project, PhaseLadder::minimizePeak, effort(budget, PART_OF_THE_TIME, seed, workers));
+    public double peakAmps(Project project, double leastPeakAmps, Budget budget, long seed, int workers) {
+        boolean isFollowed = ExactProver.isSmall(project);
+        return prove(
+                project,
+                ladder -> ladder.minimizePeak(leastPeakAmps),
+                isFollowed ? bound : byTree,
+                isFollowed
+                        ? effort(budget, PART_OF_THE_TIME, seed, workers)
+                        : ExactEffort.beside(budget, PART_WHERE_NOTHING_FOLLOWS, MOST_SECONDS_THEN, seed, 1));
     }
 
     /**
@@ -47,10 +61,12 @@ public final class PhaseProver {
         return prove(
                 project,
                 ladder -> ladder.minimizePeakAndDeviations(leastPeakAmps),
+                bound,
                 effort(budget, PART_WITH_DEVIATIONS, seed, workers));
     }
 
-    private double prove(Project project, ToDoubleFunction<PhaseLadder> aim, ExactEffort effort) {
+    private static double prove(
+            Project project, ToDoubleFunction<PhaseLadder> aim, ProgramBound bound, ExactEffort effort) {
         return bound.amps(
                 () -> {
                     PhaseLadder ladder = new PhaseLadder(project, ProvenBounds.tellsRolesApart(project));
@@ -66,5 +82,6 @@ public final class PhaseProver {
     /** Ends the work soon; may be called from any thread. */
     public void stop() {
         bound.stop();
+        byTree.stop();
     }
 }

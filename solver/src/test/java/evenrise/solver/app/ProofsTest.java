@@ -1,8 +1,14 @@
 package evenrise.solver.app;
 
+import static evenrise.model.Fixtures.aBoard;
+import static evenrise.model.Fixtures.aBoardType;
+import static evenrise.model.Fixtures.aLoad;
 import static evenrise.model.Fixtures.aProject;
+import static evenrise.model.Fixtures.aSupply;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenrise.model.LoadBuilder;
+import evenrise.model.ProjectBuilder;
 import evenrise.model.plan.Bounds;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
@@ -14,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class ProofsTest {
@@ -31,6 +38,34 @@ class ProofsTest {
         assertThat(notes).singleElement().asString().contains("nothing is proven beyond the usual bounds");
         assertThat(bounds).hasSize(1);
         assertThat(proofs.bounds()).isPresent();
+    }
+
+    /** Eight flashes of 10 A on one phase in four instants: each alone says 10, the mean of the instants 20. */
+    @Test
+    void tellWhatTakesLittleWorkBeforeTheRest() {
+        LoadBuilder[] loads = IntStream.range(0, 8)
+                .mapToObj(i -> aLoad("L" + i)
+                        .runningAmps(1)
+                        .idleAmps(0)
+                        .inrushPeakAmps(10)
+                        .inrushHalfMillis(0.001))
+                .toArray(LoadBuilder[]::new);
+        ProjectBuilder project = aProject()
+                .supply(aSupply().singlePhase())
+                .boardTypes(aBoardType("one")
+                        .outputs(1)
+                        .startDelaySeconds(0, 1, 2, 3)
+                        .stepSeconds(1))
+                .loads(loads);
+        for (int i = 0; i < loads.length; i++) {
+            project.boards(aBoard("B" + i).type("one"));
+        }
+        PlanningRequest timely = new PlanningRequest(project.build(), Optional.empty(), new Budget.Moves(1), 1, 1);
+
+        work(new Proofs(timely, notes::add, Optional.of(new Part(false))), timely);
+
+        assertThat(bounds).hasSize(2).isSorted();
+        assertThat(bounds.get(1)).isGreaterThan(bounds.get(0) + 9);
     }
 
     @Test
@@ -73,7 +108,11 @@ class ProofsTest {
     }
 
     private void work(Proofs proofs) {
-        proofs.work(request.project(), request.budget(), 1, new BoundSource.Incumbent() {
+        work(proofs, request);
+    }
+
+    private void work(Proofs proofs, PlanningRequest asked) {
+        proofs.work(asked.project(), asked.budget(), 1, new BoundSource.Incumbent() {
             @Override
             public void bound(double objectiveAmps) {
                 bounds.add(objectiveAmps);

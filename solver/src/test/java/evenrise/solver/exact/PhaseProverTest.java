@@ -38,7 +38,7 @@ class PhaseProverTest {
     private static final double BASE = Math.sqrt(2) * 10;
 
     private static double peakAmps(Project project) {
-        return new PhaseProver().peakAmps(project, ENOUGH, 1, 1);
+        return new PhaseProver().peakAmps(project, 0, ENOUGH, 1, 1);
     }
 
     private static double objectiveAmps(Project project, double leastPeakAmps) {
@@ -206,7 +206,7 @@ class PhaseProverTest {
         PhaseProver prover = new PhaseProver();
         prover.stop();
 
-        double peak = prover.peakAmps(ARandomProject.planted(1).project(), ENOUGH, 1, 1);
+        double peak = prover.peakAmps(ARandomProject.planted(1).project(), 0, ENOUGH, 1, 1);
 
         assertThat(peak).isZero();
     }
