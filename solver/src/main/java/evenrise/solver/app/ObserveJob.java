@@ -6,6 +6,7 @@ import evenrise.model.intake.RecorderColumns;
 import evenrise.model.observation.Observation;
 import evenrise.model.observation.Observer;
 import evenrise.model.observation.Recording;
+import evenrise.model.observation.StartSpan;
 import evenrise.model.plan.Plan;
 import evenrise.model.project.Project;
 import evenrise.model.project.SwitchedSystem;
@@ -38,9 +39,10 @@ final class ObserveJob {
         List<RecorderColumns> said = book.with(request.columns());
         RecordingCsv.Read read = read(request.recording(), said, project, request.from(), request.to());
         request.columns().ifPresent(book::keep);
-        Recording recording = read.recording().orElseThrow();
         watch.at(Stage.JUDGING);
         try {
+            Recording recording =
+                    StartSpan.of(layout, point.index(), system, read.recording().orElseThrow());
             Observation seen = Observer.of(layout, point.index(), system, recording);
             List<WaveStart> waves = read.isWave() && seen.isRecognised()
                     ? WaveStarts.of(layout, seen, request.recording(), said)

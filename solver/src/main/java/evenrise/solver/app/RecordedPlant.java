@@ -10,6 +10,7 @@ import evenrise.model.observation.ObservedStart.Finding;
 import evenrise.model.observation.Observer;
 import evenrise.model.observation.PlannedCurrent;
 import evenrise.model.observation.Recording;
+import evenrise.model.observation.StartSpan;
 import evenrise.model.rules.Distribution;
 import evenrise.model.rules.Layout;
 import evenrise.solver.recording.RecordingCsv;
@@ -53,9 +54,11 @@ public record RecordedPlant(
         Optional<String> system = ObserveJob.system(layout.project(), asked.system());
         RecordingCsv.Read read =
                 ObserveJob.read(asked.file(), said, layout.project(), Optional.empty(), Optional.empty());
-        Recording recording = read.recording().orElseThrow();
+        Recording recording;
         Observation seen;
         try {
+            recording =
+                    StartSpan.of(layout, point.index(), system, read.recording().orElseThrow());
             seen = Observer.of(layout, point.index(), system, recording);
         } catch (IllegalArgumentException e) {
             throw new JobFailed(JobFailed.Reason.REQUEST, e.getMessage());

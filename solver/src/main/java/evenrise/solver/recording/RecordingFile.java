@@ -18,8 +18,11 @@ import java.util.Optional;
  * What is long is streamed, in memory that does not grow.
  */
 public final class RecordingFile {
-    /** Shorter tables are read whole, which tells better what is wrong with them. */
-    private static final long WHOLE_BYTES = 32L << 20;
+    /** Shorter tables are read whole, which tells better what is wrong with them, and knows units in cells. */
+    private static final long WHOLE_BYTES = 4L << 20;
+
+    /** So are those of no more than this that are not read otherwise: they take ten times their length. */
+    private static final long MOST_WHOLE_BYTES = 32L << 20;
 
     private static final int HEAD_BYTES = 1 << 16;
 
@@ -53,14 +56,25 @@ public final class RecordingFile {
         boolean isWave = shape.columns().length > 0 && shape.intervalSeconds() < 1.0 / 400;
         boolean isCut = Double.isFinite(fromSeconds) || Double.isFinite(toSeconds);
         if (shape.columns().length == 0 || Files.size(file) <= WHOLE_BYTES && !isWave && !isCut) {
-            if (Files.size(file) > WHOLE_BYTES) {
+            if (Files.size(file) > MOST_WHOLE_BYTES) {
                 throw new IOException(RecordingHeaders.question(table(head)));
             }
-            return RecordingCsv.read(TextTable.decoded(Files.readAllBytes(file)), said);
+            return whole(file, said);
         }
         RmsSeries series = new RmsSeries(shape.phases(), 1 / frequencyHertz, fromSeconds, toSeconds, MOST_SAMPLES);
-        new StreamedCsv(shape, series).stream(file);
+        try {
+            new StreamedCsv(shape, series).stream(file);
+        } catch (IOException e) {
+            if (Files.size(file) > MOST_WHOLE_BYTES || isWave || isCut) {
+                throw e;
+            }
+            return whole(file, said);
+        }
         return finished(series, Arrays.asList(shape.words()));
+    }
+
+    private static RecordingCsv.Read whole(Path file, List<RecorderColumns> said) throws IOException {
+        return RecordingCsv.read(TextTable.decoded(Files.readAllBytes(file)), said);
     }
 
     /**

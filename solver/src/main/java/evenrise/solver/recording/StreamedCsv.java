@@ -26,6 +26,7 @@ final class StreamedCsv {
 
     private final RecordingCsv.Shape shape;
     private final SampleSink sink;
+    private final PlainMoment moments = new PlainMoment();
     private final byte[] cell = new byte[LONGEST_CELL];
     private int length;
     private int column;
@@ -128,6 +129,10 @@ final class StreamedCsv {
         double plain = plain();
         if (!Double.isNaN(plain)) {
             return OptionalDouble.of(plain);
+        }
+        double moment = isTime ? moments.seconds(cell, length, shape.isCommaDecimal()) : Double.NaN;
+        if (!Double.isNaN(moment)) {
+            return OptionalDouble.of(moment);
         }
         String text = new String(cell, 0, length, StandardCharsets.ISO_8859_1).strip();
         return isTime

@@ -11,6 +11,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Nested;
@@ -187,6 +188,32 @@ class RecordingFileTest {
 
             assertThat(recording.seconds()[0]).isBetween(0.5, 0.53);
             assertThat(recording.seconds()[recording.seconds().length - 1]).isBetween(1.47, 1.5);
+        }
+
+        /** Longer than what is read whole at once. */
+        private Path dates(String unit) throws IOException {
+            StringBuilder table = new StringBuilder("timestamp,I L1 (A)\n");
+            for (int i = 0; i < 200_000; i++) {
+                table.append(LocalDateTime.of(2026, 3, 14, 9, 0, 1).plusSeconds(i))
+                        .append(i < 100_000 ? ",1.5" : ",2.5")
+                        .append(unit)
+                        .append('\n');
+            }
+            return Files.writeString(folder.resolve("week.csv"), table);
+        }
+
+        @ParameterizedTest
+        @ValueSource(strings = {"", " A"})
+        void isReadAtLength(String unit) throws IOException {
+            Path file = dates(unit);
+
+            Recording recording = read(file).recording().orElseThrow();
+
+            assertThat(Files.size(file)).isGreaterThan(1 << 22);
+            assertThat(recording.seconds()).hasSize(200_000);
+            assertThat(recording.seconds()[199_999] - recording.seconds()[0]).isEqualTo(199_999);
+            assertThat(recording.amps().get(Phase.A)[99_999]).isEqualTo(1.5);
+            assertThat(recording.amps().get(Phase.A)[100_000]).isEqualTo(2.5);
         }
 
         @Test
