@@ -60,7 +60,7 @@ export function orderBox(laid) {
   function show() {
     headline.textContent = plain(work.headline, 300);
     headline.classList.toggle("bad", work.is_alarm);
-    facts.textContent = plain((work.is_by_hand ? "Laid out by hand. " : work.is_proven ? "The program's order: none is cheaper, every one was looked at. " : "The program's order, by rules of thumb: a better one may exist. ")
+    facts.textContent = plain((work.is_by_hand ? "Laid out by hand. " : "The program's order. ") + work.proven + " "
       + count(work.system_offs, "system") + " off, " + count(work.isolations, "isolation") + ", " + count(work.most_locked_out, "load") + " locked out at once at most, " + count(work.outages, "outage") + " of groups over all stages."
       + (work.out.length ? " Longest out: " + work.out.slice(0, 3).map((each) => each.group + " " + number(each.minutes, 0) + " min").join(", ") + "." : "") + (work.obstacles.length ? " Why a stage is not smaller: " + work.obstacles.join(" ") : ""), 1500);
     time.show(work, at);

@@ -23,7 +23,7 @@ import java.util.Set;
  * An order of work as somebody looks at it before it is written.
  *
  * @param isByHand whether somebody has laid it out; else it is the program's own
- * @param isProven whether no order is cheaper, by a look at every one
+ * @param proven what is known of every other order of these changes, in words
  * @param headline how long it takes and how it ends
  * @param isAlarm whether the headline is a warning
  * @param changes every single change, in words, by the numbers that stages name
@@ -39,7 +39,7 @@ import java.util.Set;
  */
 public record DraftedWork(
         boolean isByHand,
-        boolean isProven,
+        String proven,
         String headline,
         boolean isAlarm,
         List<String> changes,
@@ -163,7 +163,7 @@ public record DraftedWork(
         }
         return new DraftedWork(
                 isByHand,
-                sheets.order().isProven(),
+                isByHand ? OrderText.bounds(sheets.order()) : OrderText.proven(sheets.order()),
                 OrderText.headline(sheets),
                 OrderText.isAlarm(sheets),
                 changes,

@@ -3,11 +3,14 @@ package evenrise.solver.report;
 import evenrise.model.contract.Phrase;
 import evenrise.model.project.Project;
 import evenrise.solver.rework.MoveKind;
+import evenrise.solver.rework.OrderCost;
 import evenrise.solver.rework.WorkMinutes;
 import evenrise.solver.rework.WorkOrder;
 import evenrise.solver.rework.WorkStage;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -15,6 +18,12 @@ import java.util.stream.Stream;
 /** Sentences about an order of work as a whole. */
 public final class OrderText {
     private static final int MOST_OUT = 5;
+    private static final String NONE_CHEAPER =
+            "No order of these changes has fewer stages with the system off, then fewer"
+                    + " panels and boards isolated, fewer loads locked out at once, fewer outages";
+
+    private static final List<ToIntFunction<OrderCost>> BY_WEIGHT =
+            List.of(OrderCost::systemOffs, OrderCost::isolations, OrderCost::mostLockedOut, OrderCost::outages);
 
     private OrderText() {}
 
@@ -52,11 +61,40 @@ public final class OrderText {
                         + " breaks nothing and keeps within the night:";
     }
 
-    static String proven(WorkOrder order) {
-        return order.isProven()
-                ? "No order of these changes has fewer stages with the system off, then fewer panels and boards"
-                        + " isolated, fewer loads locked out at once, fewer outages: every one was looked at."
-                : "Found by rules of thumb; a better order may exist.";
+    /** What is known of other orders of the same changes. */
+    public static String proven(WorkOrder order) {
+        if (order.isProven()) {
+            return NONE_CHEAPER + ": every one was looked at.";
+        }
+        if (isLeast(order, 4)) {
+            return "Found by rules of thumb, and proven by what each change takes off by itself: "
+                    + NONE_CHEAPER.toLowerCase(Locale.ROOT) + ".";
+        }
+        return "Found by rules of thumb; a better order may exist. " + bounds(order);
+    }
+
+    /** What is proven of every order of these changes, beside what this one comes to. */
+    public static String bounds(WorkOrder order) {
+        OrderCost cost = order.cost();
+        OrderCost least = order.least();
+        return "Proven of every order of these changes" + (least.stages() > 1 ? " in stages as short" : "")
+                + ": at least " + Phrase.counted(least.systemOffs(), "stage")
+                + " with a system off (here " + cost.systemOffs() + "), "
+                + Phrase.counted(least.isolations(), "isolation") + " of panels and boards (here " + cost.isolations()
+                + "), " + Phrase.counted(least.outages(), "outage") + " of groups (here " + cost.outages() + ")"
+                + (isLeast(order, 2)
+                        ? "; where the first two are as few, at least " + Phrase.counted(least.mostLockedOut(), "load")
+                                + " locked out at once (here " + cost.mostLockedOut() + ")."
+                        : ".");
+    }
+
+    /** Whether no order has less of the first so many figures that orders are compared by. */
+    private static boolean isLeast(WorkOrder order, int figures) {
+        OrderCost cost = order.cost();
+        OrderCost least = order.least();
+        return BY_WEIGHT.stream()
+                .limit(figures)
+                .allMatch(figure -> figure.applyAsInt(cost) == figure.applyAsInt(least));
     }
 
     /** How long it takes, who is out longest, and which minutes nobody has stated. */

@@ -32,7 +32,12 @@ public record WorkFile(
 
         @Field(meaning = "Stages, in their order") List<Stage> stages,
 
-        @Field(meaning = "Who is out, and for how long") List<Outage> outages) {
+        @Field(meaning = "Who is out, and for how long") List<Outage> outages,
+
+        @Field(
+                meaning = "What no order of these changes stays below, number by number; that of loads locked out at"
+                        + " once holds for orders that are as good in system offs and isolations")
+        OrderCost least) {
     public static final String FORMAT = "evenrise-work/1";
 
     /** One stage of it. */
@@ -72,8 +77,8 @@ public record WorkFile(
             List<String> systemsOff,
 
             @Field(
-                    meaning =
-                            "How long the stage takes one crew, by minutes of each kind of work as stated or by default")
+                    meaning = "How long the stage takes one crew, by minutes of each kind of work as stated or by"
+                            + " default")
             double minutes,
 
             @Field(meaning = "How long each step takes of that, in the order of steps; 0 where another step covers it")
@@ -114,6 +119,7 @@ public record WorkFile(
                 stages,
                 order.outMinutes().entrySet().stream()
                         .map(each -> new Outage(each.getKey(), each.getValue()))
-                        .toList());
+                        .toList(),
+                order.least());
     }
 }

@@ -99,7 +99,8 @@ public final class OrderOfWork {
             stages.add(stage(passage, done, set, way));
             done.or(set);
         }
-        return new WorkOrder(stages, cost, isProven, obstacles, breaches(stages));
+        OrderCost least = isProven ? cost : new LeastOrder(passage).beside(cost);
+        return new WorkOrder(stages, cost, least, isProven, obstacles, breaches(stages));
     }
 
     /** What the replay finds, and where a stage is more than the night has room for. */
@@ -162,8 +163,8 @@ public final class OrderOfWork {
             }
         }
         return passage.way(done, stage).isEmpty()
-                ? "with these loads off, a line or a neutral carries more than it may, or the night has no room for it; the"
-                        + " replay says where."
+                ? "with these loads off, a line or a neutral carries more than it may, or the night has no room for"
+                        + " it; the replay says where."
                 : "done in parts, it would take the system, a panel, a board or a shutdown group out more often.";
     }
 }

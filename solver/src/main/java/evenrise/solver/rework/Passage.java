@@ -18,6 +18,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -337,6 +338,11 @@ final class Passage {
         return Lines.of(index, seat.load(), seat.panel(), seat.slot());
     }
 
+    /** How long a stage may take, where a night has an end. */
+    OptionalDouble longestMinutes() {
+        return night.windowsMinutes().stream().mapToDouble(Double::doubleValue).max();
+    }
+
     /** How long a stage takes; nobody asks where no night has an end. */
     private double minutes(BitSet done, BitSet next, Way way) {
         return night.windowsMinutes().isEmpty()
@@ -359,12 +365,17 @@ final class Passage {
         Isolation isolation = isolation(next);
         Outages.Outage outage = whoIsOff.of(
                 locked, isolation, seated(done), new ComingOnAlone(limits, () -> Layout.of(index, after(after))));
-        Set<String> groups = new TreeSet<>();
-        outage.loads()
-                .forEach(load ->
-                        groups.add(index.load(load).flatMap(Load::shutdownGroup).orElse("")));
+        Set<String> groups = groups(outage.loads());
         OrderCost cost = new OrderCost(outage.commands().size(), isolation.size(), locked.size(), groups.size(), 1);
         return new Way(outage.isByCommand(), outage.systems(), isolation, outage.loads(), groups, cost);
+    }
+
+    /** Shutdown groups of these loads; those without one share the empty name. */
+    Set<String> groups(Set<String> loads) {
+        Set<String> groups = new TreeSet<>();
+        loads.forEach(
+                load -> groups.add(index.load(load).flatMap(Load::shutdownGroup).orElse("")));
+        return groups;
     }
 
     /** What goes off with loads and isolated parts of the plant as built. */

@@ -79,6 +79,20 @@ class TinyReworkTest {
             EveryOrderedPartition.of(
                     passage.size(),
                     stages -> ReplayedOrder.cost(passage, target, stages).ifPresent(costs::add));
+            LeastOrder bound = new LeastOrder(passage);
+            for (OrderCost cost : costs) {
+                OrderCost bounded = bound.beside(cost);
+                assertThat(cost.systemOffs())
+                        .as("system offs, seed %d", seed)
+                        .isGreaterThanOrEqualTo(bounded.systemOffs());
+                assertThat(cost.isolations())
+                        .as("isolations, seed %d", seed)
+                        .isGreaterThanOrEqualTo(bounded.isolations());
+                assertThat(cost.mostLockedOut())
+                        .as("locked out, seed %d", seed)
+                        .isGreaterThanOrEqualTo(bounded.mostLockedOut());
+                assertThat(cost.outages()).as("outages, seed %d", seed).isGreaterThanOrEqualTo(bounded.outages());
+            }
             WorkOrder order = new OrderOfWork(plant, target, NightLimits.NONE).withAtLeast(1);
 
             assertThat(order.breaches().isEmpty()).as("seed %d", seed).isEqualTo(!costs.isEmpty());
