@@ -10,7 +10,7 @@ import java.util.stream.DoubleStream;
  * of images bound packings better than sums of sizes. Both families are those of Fekete and Schepers 2001 (New classes of
  * fast lower bounds for bin packing problems, Mathematical Programming 91:11–31; from memory).
  */
-final class DualFeasible {
+public final class DualFeasible {
     private static final int STAIRS = 6;
     private static final int THRESHOLDS = 12;
     private static final double ROUNDING = 1e-12;
@@ -33,6 +33,23 @@ final class DualFeasible {
             functions.add(threshold(small[i * small.length / Math.min(THRESHOLDS, small.length)], capacity));
         }
         return functions;
+    }
+
+    /**
+     * How many bins of a capacity there are at least.
+     *
+     * @return 0 where one of the sizes is beyond it, or nothing is packed
+     */
+    public static int leastBins(double capacity, double[] sizes) {
+        double room = capacity * (1 + 1e-9);
+        if (room <= 0 || DoubleStream.of(sizes).anyMatch(size -> size > room)) {
+            return 0;
+        }
+        return functions(room, sizes).stream()
+                .mapToInt(function ->
+                        (int) Math.ceil(DoubleStream.of(sizes).map(function).sum() / room - sizes.length * ROUNDING))
+                .max()
+                .orElse(0);
     }
 
     /** Rounds to stairs: of a size in (n, n + 1] parts of 1/(k + 1), n are counted, as 1/k each. Never above u⁽ᵏ⁾. */

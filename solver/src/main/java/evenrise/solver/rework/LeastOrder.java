@@ -37,10 +37,12 @@ final class LeastOrder {
     private final Passage passage;
     private final List<Outages.Outage> alone = new ArrayList<>();
     private final Isolation isolation;
+    private final LeastStages leastStages;
 
     LeastOrder(Passage passage) {
         this.passage = passage;
         this.isolation = passage.isolation(passage.all());
+        this.leastStages = new LeastStages(passage);
         SurelyOff surely = new SurelyOff(passage);
         for (int change = 0; change < passage.size(); change++) {
             alone.add(surely.with(change));
@@ -94,8 +96,7 @@ final class LeastOrder {
     private int stages(Map<String, BitSet> changes) {
         OptionalDouble longest = passage.longestMinutes();
         return changes.values().stream()
-                .mapToInt(each ->
-                        longest.isPresent() ? Math.max(1, LeastStages.of(passage, each, longest.getAsDouble())) : 1)
+                .mapToInt(each -> longest.isPresent() ? Math.max(1, leastStages.of(each, longest.getAsDouble())) : 1)
                 .sum();
     }
 

@@ -1,39 +1,55 @@
 package evenrise.solver.rework;
 
+import evenrise.solver.bounds.DualFeasible;
 import java.util.BitSet;
 
 /**
  * How many stages of a length there are at least: what a change takes by itself it takes in whichever stage, and every
- * stage that works on a load isolates as much as the least of the changes does. Switching, parking and shutdowns come on
- * top, and are left out.
+ * stage isolates, and takes systems off, as much as the least of its changes does. What is left of the length is a bin, and
+ * changes are packed into bins. Switching and parking come on top, and are left out.
  */
 final class LeastStages {
-    private LeastStages() {}
+    private final Passage passage;
+    /** By change, and nothing of settings and times. */
+    private final double[] workMinutes;
+    /** What a stage takes besides that makes the change. */
+    private final double[] besideMinutes;
+
+    LeastStages(Passage passage) {
+        WorkMinutes minutes = WorkMinutes.of(passage.project);
+        SurelyOff surely = new SurelyOff(passage);
+        this.passage = passage;
+        this.workMinutes = new double[passage.size()];
+        this.besideMinutes = new double[passage.size()];
+        for (int change = 0; change < passage.size(); change++) {
+            BitSet one = new BitSet();
+            one.set(change);
+            workMinutes[change] = passage.isLoad(change)
+                    ? minutes(minutes, passage, passage.load(change))
+                    : passage.isRemoval(change) ? minutes(minutes, passage.removal(change)) : 0;
+            besideMinutes[change] = passage.isolation(one).size() * minutes.of(MoveKind.ISOLATION)
+                    + surely.with(change).commands().size() * minutes.of(MoveKind.SHUTDOWN);
+        }
+    }
 
     /** 0 where a change alone is longer, so that no order keeps to it. */
-    static int of(Passage passage, double longestMinutes) {
-        return of(passage, passage.all(), longestMinutes);
+    int of(double longestMinutes) {
+        return of(passage.all(), longestMinutes);
     }
 
     /** The same of these changes alone: how many stages there are at least that make some of them. */
-    static int of(Passage passage, BitSet changes, double longestMinutes) {
-        WorkMinutes minutes = WorkMinutes.of(passage.project);
-        double work = 0;
-        double leastIsolation = Double.POSITIVE_INFINITY;
-        for (int change = changes.nextSetBit(0); change >= 0; change = changes.nextSetBit(change + 1)) {
-            if (passage.isLoad(change)) {
-                work += minutes(minutes, passage, passage.load(change));
-            } else if (passage.isRemoval(change)) {
-                work += minutes(minutes, passage.removal(change));
-            } else {
-                continue;
-            }
-            BitSet one = new BitSet();
-            one.set(change);
-            leastIsolation = Math.min(leastIsolation, passage.isolation(one).size() * minutes.of(MoveKind.ISOLATION));
-        }
-        double room = longestMinutes - (Double.isFinite(leastIsolation) ? leastIsolation : 0);
-        return work > 0 && room > 0 ? (int) Math.ceil(work / room - 1e-9) : 0;
+    int of(BitSet changes, double longestMinutes) {
+        double[] sizes = changes.stream()
+                .mapToDouble(change -> workMinutes[change])
+                .filter(minutes -> minutes > 0)
+                .toArray();
+        double room = longestMinutes
+                - changes.stream()
+                        .filter(change -> workMinutes[change] > 0)
+                        .mapToDouble(change -> besideMinutes[change])
+                        .min()
+                        .orElse(0);
+        return DualFeasible.leastBins(room, sizes);
     }
 
     private static double minutes(WorkMinutes minutes, Passage passage, LoadChange change) {

@@ -47,7 +47,7 @@ public final class OrderOfWork {
 
     /** No order whose stages are all as short has fewer; 0 where nothing is known. */
     int leastStages(double longestMinutes) {
-        return LeastStages.of(passage, longestMinutes);
+        return new LeastStages(passage).of(longestMinutes);
     }
 
     /** @see #withAtLeast */
