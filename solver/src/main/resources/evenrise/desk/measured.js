@@ -81,11 +81,12 @@ export function measuredView() {
 
   function circumstances(isOpen) {
     const hasRecording = told.files.some((each) => each.kind === "recording");
-    const body = () => ({ at: at.value, system: system ? system.value : "", day: day.value }), changed = () => sends("circumstances", body(), "Read anew.");
+    const body = () => ({ at: at.value, system: system ? system.value : "", day: day.value, use: use.value.trim() }), changed = () => sends("circumstances", body(), "Read anew.");
     const at = make("select", { id: "recorded-at", disabled: !isOpen, onchange: changed }, ...told.places.map((each) => make("option", { value: each, selected: each === told.at }, each)));
     const system = told.systems.length > 1 ? make("select", { id: "recorded-system", disabled: !isOpen, onchange: changed }, make("option", { value: "" }, "say which"), ...told.systems.map((each) => make("option", { value: each, selected: each === told.system }, each))) : null;
     const day = make("input", { id: "site-day", class: "day", placeholder: "2026-03-14", autocomplete: "off", value: told.day, disabled: !isOpen, onchange: changed });
-    return make("div", { class: "tools" }, hasRecording ? make("label", {}, "Recorded at ", at) : null, hasRecording && system ? make("label", {}, "Command of system ", system) : null, make("label", {}, "Day of what states none ", day),
+    const use = make("input", { id: "site-use", class: "day", placeholder: "none", title: "What two visits read becomes a scene of this name, beside full use", autocomplete: "off", maxlength: 60, value: told.use, disabled: !isOpen, onchange: changed });
+    return make("div", { class: "tools" }, hasRecording ? make("label", {}, "Recorded at ", at) : null, hasRecording && system ? make("label", {}, "Command of system ", system) : null, make("label", {}, "Day of what states none ", day), make("label", {}, "Running currents were read in this use ", use),
       make("button", { type: "button", id: "another-visit", onclick: () => sends("clear", {}, "Ready for another visit.") }, told.state === "taken" ? "Begin another visit" : "Take all away"));
   }
 

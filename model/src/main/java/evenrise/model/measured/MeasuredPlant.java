@@ -24,6 +24,7 @@ import java.util.function.Predicate;
  * @param planned what the rules say with currents as stated
  * @param measured what they say with currents as measured, each with all that it may be off by on top
  * @param broken rules on currents that are broken with those and were kept with what was stated
+ * @param use that became a scene of the project with what was measured; empty where nobody named one
  */
 public record MeasuredPlant(
         List<Discrepancy> discrepancies,
@@ -31,7 +32,8 @@ public record MeasuredPlant(
         Refitted refitted,
         Verdict planned,
         Verdict measured,
-        List<BrokenRule> broken) {
+        List<BrokenRule> broken,
+        Optional<UseScene> use) {
     private static final Set<String> ON_CURRENTS = Set.of("rating", "neutral", "inrush-limit");
 
     /** @param isConfirmed of which loads somebody confirms that readings were at full use */
@@ -42,6 +44,16 @@ public record MeasuredPlant(
     /** @param recorded what a recorded start says beside the readings */
     public static MeasuredPlant of(
             Layout layout, SiteReadings readings, List<Discrepancy> recorded, Predicate<String> isConfirmed) {
+        return of(layout, readings, recorded, isConfirmed, Optional.empty());
+    }
+
+    /** @param use in which running currents were read, by the id of the scene that it becomes */
+    public static MeasuredPlant of(
+            Layout layout,
+            SiteReadings readings,
+            List<Discrepancy> recorded,
+            Predicate<String> isConfirmed,
+            Optional<String> use) {
         List<Discrepancy> all = new ArrayList<>(recorded);
         all.addAll(LoadCurrents.of(layout.placements(), readings));
         all.addAll(LoadTimes.of(layout, readings));
@@ -49,7 +61,10 @@ public record MeasuredPlant(
         all.addAll(DeviceTests.of(readings));
         all.addAll(failed(readings));
         all.sort(Discrepancy.BY_WEIGHT);
-        Refitted refitted = Refit.of(layout.project(), readings, isConfirmed);
+        Refitted read = Refit.of(layout.project(), readings, isConfirmed);
+        Optional<UseScene> scene = use.map(id -> UseScene.of(read.project(), readings, id));
+        Refitted refitted =
+                new Refitted(scene.map(each -> each.in(read.project())).orElse(read.project()), read.changes());
         Verdict planned = Referee.judge(layout);
         Plan plan = layout.plan();
         Verdict measured = Referee.judge(Layout.of(refitted.project(), plan));
@@ -59,7 +74,7 @@ public record MeasuredPlant(
                         .noneMatch(was ->
                                 was.rule().equals(each.rule()) && was.place().equals(each.place())))
                 .toList();
-        return new MeasuredPlant(all, Coverage.of(layout, readings), refitted, planned, measured, broken);
+        return new MeasuredPlant(all, Coverage.of(layout, readings), refitted, planned, measured, broken, scene);
     }
 
     /** What a sheet says failed, and nothing else explains. */

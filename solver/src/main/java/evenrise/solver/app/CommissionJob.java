@@ -49,6 +49,7 @@ final class CommissionJob {
         record.ifPresent(AsBuiltRecord::refuseWhatIsNotOurs);
         AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan(), watch.notes());
         refuseUnknown(subject.project());
+        refuseAnotherUse(subject.project());
         ReadSheets read = read(subject);
         Optional<RecordedPlant> recorded =
                 request.recording().map(each -> RecordedPlant.of(subject.layout(), each, said(each)));
@@ -57,7 +58,8 @@ final class CommissionJob {
                 subject.layout(),
                 read.readings(),
                 recorded.map(each -> each.discrepancies(request.day())).orElse(List.of()),
-                this::isConfirmed);
+                this::isConfirmed,
+                request.use());
         watch.at(Stage.BOUNDS);
         RenewalGain gain = RenewalGain.of(
                 plant,
@@ -100,6 +102,17 @@ final class CommissionJob {
             throw new JobFailed(
                     JobFailed.Reason.REQUEST, "the project has no load " + Phrase.quoted(unknown, 12) + " to confirm.");
         }
+    }
+
+    private void refuseAnotherUse(Project project) {
+        request.use()
+                .filter(id ->
+                        project.scenes().stream().anyMatch(each -> each.id().equals(id)))
+                .ifPresent(id -> {
+                    throw new JobFailed(
+                            JobFailed.Reason.REQUEST,
+                            "the project has a scene " + Phrase.quoted(id) + " already; give another name.");
+                });
     }
 
     private ReadSheets read(AuditJob.Subject subject) {

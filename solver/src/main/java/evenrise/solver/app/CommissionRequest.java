@@ -16,6 +16,7 @@ import java.util.Set;
  * @param into where the project with what was measured is written
  * @param recording of the start, where one was recorded
  * @param record where the record of the plant as built is written
+ * @param use in which running currents were read, by the id of the scene that the project is given for it
  * @since 0.1.0
  */
 public record CommissionRequest(
@@ -27,7 +28,8 @@ public record CommissionRequest(
         boolean confirmsAll,
         Optional<Path> into,
         Optional<Recorded> recording,
-        Optional<DocumentSet> record) {
+        Optional<DocumentSet> record,
+        Optional<String> use) {
     /**
      * A recorded start.
      *

@@ -18,10 +18,10 @@ import picocli.CommandLine.Parameters;
         name = "commission",
         header = "Tell a plant as measured beside its plan.",
         description = {
-            "Reads commissioning sheets that 'report' wrote and somebody filled in, as tables of values, as the workbook or on the page"
-                    + " readings.html, or a table with the columns load, phase, running_a, idle_a. Says what is other than planned, what"
-                    + " matters most first, with the likely cause and what to look at; judges limits at measured values;"
-                    + " and writes the project with what was measured.",
+            "Reads commissioning sheets that 'report' wrote and somebody filled in, as tables of values, as the"
+                + " workbook or on the page readings.html, or a table with the columns load, phase, running_a, idle_a."
+                + " Says what is other than planned, what matters most first, with the likely cause and what to look"
+                + " at; judges limits at measured values; and writes the project with what was measured.",
             "A reading raises what is stated; it lowers it only where --confirm says that the load was in full use."
                     + " A read peak lowers nothing."
         },
@@ -64,6 +64,13 @@ final class CommissionCommand implements Callable<Integer> {
 
     @Option(names = "--into", paramLabel = "FILE", description = "Write the project with what was measured.")
     private String into;
+
+    @Option(
+            names = "--use",
+            paramLabel = "NAME",
+            description = "Running currents were read in this use of the plant, such as rehearsal: what two visits and"
+                    + " more read becomes a scene of the project with what was measured.")
+    private String use;
 
     @Option(names = "--recording", paramLabel = "FILE", description = "A recorded start, as 'observe' reads it.")
     private String recording;
@@ -119,7 +126,8 @@ final class CommissionCommand implements Callable<Integer> {
                                         Optional.ofNullable(at),
                                         Optional.ofNullable(system),
                                         List.of())),
-                        Optional.ofNullable(output).map(this::record)),
+                        Optional.ofNullable(output).map(this::record),
+                        Optional.ofNullable(use)),
                 ProgressView.control(terminal));
         terminal.print(terminal.out(), result.text(terminal.outStyle(isFull)));
         if (into != null) {

@@ -39,6 +39,7 @@ public final class MeasuredAnswers {
             String at,
             String system,
             String day,
+            String use,
             List<String> problems,
             Optional<FoundView> found) {}
 

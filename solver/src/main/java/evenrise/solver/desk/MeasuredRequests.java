@@ -31,7 +31,14 @@ public final class MeasuredRequests {
             String system,
 
             @Field(meaning = "Day of what states none, as 2026-03-14", byDefault = "\"\"")
-            String day) {}
+            String day,
+
+            @Field(
+                    meaning =
+                            "Use of the plant in which running currents were read: the scene that it becomes; none when"
+                                    + " empty",
+                    byDefault = "\"\"")
+            String use) {}
 
     /** Which columns of the recording are what. */
     public record ColumnsSaid(

@@ -36,7 +36,7 @@ final class MeasuredWork implements DeskPart {
     private final Jobs jobs;
     private final SiteFiles site;
     private final SiteReading reading;
-    private MeasuredRequests.Circumstances circumstances = new MeasuredRequests.Circumstances("", "", "");
+    private MeasuredRequests.Circumstances circumstances = new MeasuredRequests.Circumstances("", "", "", "");
     private Set<String> inFullUse = Set.of();
     private Optional<SiteReading.Told> told = Optional.empty();
     private Optional<Project> taken = Optional.empty();
@@ -223,6 +223,7 @@ final class MeasuredWork implements DeskPart {
                 circumstances.at(),
                 circumstances.system(),
                 circumstances.day(),
+                circumstances.use(),
                 says.map(SiteReading.Told::problems).orElse(List.of()),
                 found);
     }

@@ -62,9 +62,8 @@ final class SiteReading {
                         columns,
                         Optional.empty(),
                         List.of(),
-                        List.of(
-                                "The headers of the recording do not tell which column is what. Say it above, once: it is"
-                                        + " kept beside the project."));
+                        List.of("The headers of the recording do not tell which column is what. Say it above, once: it"
+                                + " is kept beside the project."));
             }
             List<String> notes = new ArrayList<>();
             CommissionResult result = jobs.commission(
@@ -143,7 +142,8 @@ final class SiteReading {
                                 said(circumstances.at()).filter(id -> !id.equals(NodeFigures.SUPPLY)),
                                 said(circumstances.system()),
                                 jobs.keptColumns(files.project()))),
-                record);
+                record,
+                said(circumstances.use()));
     }
 
     /** The file where it says the same, since what was saved at the panel names its bytes. */

@@ -9,6 +9,7 @@ import evenrise.model.measured.FieldChange;
 import evenrise.model.measured.FieldChange.Kind;
 import evenrise.model.measured.MeasuredPlant;
 import evenrise.model.measured.SiteVerdict;
+import evenrise.model.measured.UseScene;
 import evenrise.model.plan.BrokenRule;
 import evenrise.model.plan.Cautions;
 import java.util.ArrayList;
@@ -58,8 +59,8 @@ public final class MeasuredPlantText {
     public static String coverage(Coverage coverage) {
         return coverage.loads() + " of " + Phrase.counted(coverage.ofLoads(), "load")
                 + " have readings of their own; with whole panels " + Decimals.fixed(100 * coverage.part(), 0)
-                + " % of the plant's idle current was measured. A plant counts as measured from 90 % on (common practice,"
-                + " no source).";
+                + " % of the plant's idle current was measured. A plant counts as measured from 90 % on (common"
+                + " practice, no source).";
     }
 
     private static List<String> differences(MeasuredPlant plant, boolean isFull, Paint paint) {
@@ -117,8 +118,8 @@ public final class MeasuredPlantText {
         return (plant.broken().isEmpty()
                         ? "Ratings, neutrals and inrush limits that the plan keeps are kept with what was measured. "
                         : "")
-                + "A neutral is not bounded so: where a load draws less than was read, it may carry more; 'audit' has its"
-                + " worst use.";
+                + "A neutral is not bounded so: where a load draws less than was read, it may carry more; 'audit' has"
+                + " its worst use.";
     }
 
     private static List<String> plates(MeasuredPlant plant, boolean isFull, Paint paint) {
@@ -146,14 +147,15 @@ public final class MeasuredPlantText {
                         Decimals.fixed(each.spread(), 2),
                         Decimals.fixed(100 * each.offBy(), 0)));
         return section.table(table)
-                .text(
-                        "A running current below its plate is listed only where full use was confirmed, a peak below it never.")
+                .text("A running current below its plate is listed only where full use was confirmed, a peak below"
+                        + " it never.")
                 .lines();
     }
 
     private static List<String> taken(MeasuredPlant plant, boolean isFull, Paint paint) {
         Section section = new Section(paint, "What the project says with it");
         section.text(takenWords(plant));
+        plant.use().ifPresent(use -> useLines(use, isFull).forEach(section::item));
         plant.refitted().changes().stream()
                 .filter(each -> each.visit().isEmpty())
                 .limit(isFull ? Integer.MAX_VALUE : MOST_NAMED)
@@ -172,9 +174,37 @@ public final class MeasuredPlantText {
                 + " raised to what was read, with what the meter may be off by on top; "
                 + plant.refitted().count(Kind.LOWERED) + " lowered as confirmed; "
                 + plant.refitted().count(Kind.KEPT)
-                + " kept, since more is stated than was read and nobody confirmed full use, it did not draw, or it is a peak"
-                + " of one closing; "
-                + plant.refitted().count(Kind.RAISED_BY_CLASS) + " guessed and raised by others of their kind.";
+                + " kept, since more is stated than was read and nobody confirmed full use, it did not draw, or it is"
+                + " a peak of one closing; "
+                + plant.refitted().count(Kind.RAISED_BY_CLASS) + " guessed and raised by others of their kind."
+                + plant.use().map(use -> " " + useWords(use)).orElse("");
+    }
+
+    private static List<String> useLines(UseScene use, boolean isFull) {
+        List<String> lines = new ArrayList<>();
+        use.parts().stream()
+                .limit(isFull ? Integer.MAX_VALUE : MOST_NAMED)
+                .forEach(each -> lines.add(each.load() + " " + Decimals.fixed(100 * each.factor(), 1)
+                        + " % of running_a: " + Decimals.fixed(each.leastAmps(), 2) + " to "
+                        + Decimals.fixed(each.greatestAmps(), 2) + " A were read on "
+                        + Phrase.counted(each.visits(), "visit") + "."));
+        if (!use.dead().isEmpty()) {
+            lines.add("In full though it was read, since it did not draw on a visit: "
+                    + Phrase.listed(use.dead(), MOST_NAMED) + ".");
+        }
+        return lines;
+    }
+
+    private static String useWords(UseScene use) {
+        return "Scene " + Phrase.quoted(use.scene().id()) + ": "
+                + (use.parts().isEmpty()
+                        ? "no load was read by two visits, on each of its poles, at less than full; every load counts"
+                                + " in full."
+                        : Phrase.counted(use.parts().size(), "load")
+                                + " at the greatest that two visits and more read, with what the meter may be off by on"
+                                + " top; every other load in full ("
+                                + use.notTwice().size() + " of them not read twice on each pole).")
+                + " It stands beside full use: no rule sees less than before, and phases are balanced in both.";
     }
 
     private static List<String> open(MeasuredPlant plant, List<String> notes, boolean isFull, Paint paint) {

@@ -10,6 +10,7 @@ import evenrise.model.project.Load;
 import evenrise.model.project.Phase;
 import evenrise.model.project.PhaseSystem;
 import evenrise.model.project.Project;
+import evenrise.model.project.Scene;
 import evenrise.model.rules.Layout;
 import evenrise.solver.table.TextTable;
 import java.io.IOException;
@@ -356,5 +357,31 @@ class CommissionCommandTest {
 
         assertThat(result.code()).isEqualTo(ExitCode.USAGE);
         assertThat(result.err()).contains("no load 'nobody' to confirm");
+    }
+
+    /** Two rehearsals: the amplifier read 4 A and 4.4 A of its 9.5 A, with 3 % and 0.05 A on top. */
+    @Test
+    void aUseThatTwoVisitsReadBecomesASceneBesideFullUse() throws IOException {
+        Path list = Files.writeString(
+                Files.createTempFile(folder, "use", ".csv"),
+                "load,phase,running_a,date\n"
+                        + "main-1,A,4.0,2026-03-14\n"
+                        + "main-1,A,4.4,2026-03-21\n"
+                        + "mixer,B,1.0,2026-03-14\n");
+        Path into = folder.resolve("with-rehearsal.project.json");
+
+        Shell.Result result = commission(list, "--use", "rehearsal", "--into", into.toString());
+        Shell.Result again = run("commission", into.toString(), PLAN, list.toString(), "--use", "rehearsal");
+
+        Project project = ProjectFile.read(into).value().orElseThrow();
+        assertThat(project.scenes()).extracting(Scene::id).containsExactly("full-use", "rehearsal");
+        assertThat(project.scenes().get(1).use()).singleElement().satisfies(use -> {
+            assertThat(use.loads()).contains(List.of("main-1"));
+            // (4.4 + 0.05 + 0.132) / 9.5 = 0.48231…, rounded up
+            assertThat(use.factor()).isEqualTo(0.4824);
+        });
+        assertThat(result.out()).contains("main-1 48.2 % of running_a: 4.00 to 4.40 A were read on 2 visits.");
+        assertThat(again.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(again.err()).contains("the project has a scene 'rehearsal' already");
     }
 }

@@ -199,6 +199,7 @@ class MeasuredWorkTest {
                                     false,
                                     Optional.empty(),
                                     Optional.empty(),
+                                    Optional.empty(),
                                     Optional.empty()),
                             JobControl.NONE)
                     .plant();
@@ -229,8 +230,8 @@ class MeasuredWorkTest {
 
             MeasuredView said = (MeasuredView) asked(
                     "columns",
-                    "{\"columns\": [{\"header\": \"Uhr\", \"means\": \"time\"}, {\"header\": \"Kanal 1\", \"means\": \"B\"}],"
-                            + " \"amps_per_unit\": 100}");
+                    "{\"columns\": [{\"header\": \"Uhr\", \"means\": \"time\"}, {\"header\": \"Kanal 1\", \"means\":"
+                            + " \"B\"}], \"amps_per_unit\": 100}");
 
             assertThat(said.columns().orElseThrow().isTold()).isTrue();
             // Three samples tell no step from noise.
@@ -244,10 +245,10 @@ class MeasuredWorkTest {
         void cannotHaveTwoColumnsOfOneMeaning() {
             handed("log.csv", LOG);
 
-            assertThatThrownBy(
-                            () -> asked(
-                                    "columns",
-                                    "{\"columns\": [{\"header\": \"Uhr\", \"means\": \"A\"}, {\"header\": \"Kanal 1\", \"means\": \"A\"}]}"))
+            assertThatThrownBy(() -> asked(
+                            "columns",
+                            "{\"columns\": [{\"header\": \"Uhr\", \"means\": \"A\"}, {\"header\": \"Kanal 1\","
+                                    + " \"means\": \"A\"}]}"))
                     .hasMessageContaining("two columns cannot both be 'A'");
         }
 
