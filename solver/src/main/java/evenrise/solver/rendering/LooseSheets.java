@@ -2,12 +2,10 @@ package evenrise.solver.rendering;
 
 import com.openhtmltopdf.util.XRLog;
 import evenrise.solver.document.Document;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.SortedSet;
-import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** A PDF of sheets without numbers, index and outline: labels. */
 final class LooseSheets {
@@ -16,15 +14,10 @@ final class LooseSheets {
         void draw(LooseSheets sheets) throws IOException;
     }
 
-    private final PDDocument pdf;
-    private final PrintFonts fonts;
-    private final ReadingOrder order;
-    private final TaggedPages pages = new TaggedPages();
+    private final TaggedFile file;
 
-    private LooseSheets(PDDocument pdf, SortedSet<Integer> signs) throws IOException {
-        this.pdf = pdf;
-        this.fonts = PrintFonts.in(pdf, signs);
-        this.order = new ReadingOrder(pdf);
+    private LooseSheets(TaggedFile file) {
+        this.file = file;
     }
 
     /**
@@ -37,28 +30,23 @@ final class LooseSheets {
     static byte[] of(Document document, String title, String language, SortedSet<Integer> signs, Drawing drawing) {
         signs.removeIf(Character::isWhitespace);
         XRLog.setLoggingEnabled(false);
-        try (PDDocument pdf = new PDDocument()) {
-            LooseSheets sheets = new LooseSheets(pdf, signs);
-            drawing.draw(sheets);
-            sheets.order.finish();
-            new PrintImprint(pdf, document.imprint(), document.headline(), document.isBroken())
+        try (TaggedFile file = new TaggedFile(signs)) {
+            drawing.draw(new LooseSheets(file));
+            new PrintImprint(file, document.imprint(), document.headline(), document.isBroken())
                     .describe(document.imprint().project() + ", " + title, language);
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            pdf.save(bytes);
-            return bytes.toByteArray();
+            return file.finished();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     PrintFonts fonts() {
-        return fonts;
+        return file.fonts();
     }
 
     /** @param paper width and height, as a style sheet writes them */
     void print(String template, Map<String, Object> values, String paper) throws IOException {
-        Markup.of(fonts.legible(Templates.fill("print/" + template + ".peb", values)))
-                .print(paper, fonts, pages, pdf);
-        order.take();
+        file.add(file.laid(
+                Markup.of(fonts().legible(Templates.fill("print/" + template + ".peb", values))), paper));
     }
 }

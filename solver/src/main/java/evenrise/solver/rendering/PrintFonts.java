@@ -73,6 +73,10 @@ final class PrintFonts {
         return faces.get(0).font();
     }
 
+    List<PDFont> all() {
+        return faces.stream().map(Face::font).toList();
+    }
+
     /** The families in their order, as a style sheet lists them. */
     String family() {
         return faces.stream().map(Face::family).distinct().collect(Collectors.joining(","));

@@ -13,7 +13,6 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
@@ -33,13 +32,15 @@ final class PrintImprint {
     private static final float ALARM_GREEN = 0.11f;
     private static final float ALARM_BLUE = 0.09f;
 
+    private final TaggedFile file;
     private final PDDocument pdf;
     private final Imprint imprint;
     private final String headline;
     private final boolean isAlarm;
 
-    PrintImprint(PDDocument pdf, Imprint imprint, String headline, boolean isAlarm) {
-        this.pdf = pdf;
+    PrintImprint(TaggedFile file, Imprint imprint, String headline, boolean isAlarm) {
+        this.file = file;
+        this.pdf = file.whole();
         this.imprint = imprint;
         this.headline = headline;
         this.isAlarm = isAlarm;
@@ -47,18 +48,16 @@ final class PrintImprint {
 
     /** @param sheets number of each page as a sheet */
     void write(PDFont font, List<String> sheets, SheetWords words) throws IOException {
-        int pages = pdf.getNumberOfPages();
+        int pages = file.pages();
         for (int i = 0; i < pages; i++) {
-            PDPage page = pdf.getPage(i);
-            try (PDPageContentStream stream = new PDPageContentStream(pdf, page, AppendMode.APPEND, true, true)) {
-                // Not read aloud: the same on every page.
-                stream.beginMarkedContent(COSName.ARTIFACT);
-                // The blank keeps the two apart for who takes the text out.
-                sheet(page, words.say("imprint.sheet", sheets.get(i)) + " ", font, stream);
-                number(page, words.say("imprint.page", i + 1, pages), font, stream);
+            // The blank keeps the two apart for who takes the text out.
+            String sheet = words.say("imprint.sheet", sheets.get(i)) + " ";
+            String number = words.say("imprint.page", i + 1, pages);
+            file.draw(i, (page, stream) -> {
+                sheet(page, sheet, font, stream);
+                number(page, number, font, stream);
                 first(page, font, stream);
-                stream.endMarkedContent();
-            }
+            });
         }
         describe(
                 imprint.project() + ", " + words.say("imprint.revision") + " " + imprint.revision(),

@@ -1,18 +1,17 @@
 package evenrise.solver.rendering;
 
-import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 
 /** The outline that a reader shows beside the pages. */
 final class PrintOutline {
-    private final PDDocument pdf;
+    private final TaggedFile file;
     private final PDDocumentOutline root = new PDDocumentOutline();
     private PDOutlineItem section;
 
-    PrintOutline(PDDocument pdf) {
-        this.pdf = pdf;
-        pdf.getDocumentCatalog().setDocumentOutline(root);
+    PrintOutline(TaggedFile file) {
+        this.file = file;
+        file.whole().getDocumentCatalog().setDocumentOutline(root);
     }
 
     /** @param page from 0 */
@@ -29,7 +28,7 @@ final class PrintOutline {
     private PDOutlineItem item(String title, int page) {
         PDOutlineItem item = new PDOutlineItem();
         item.setTitle(title);
-        item.setDestination(pdf.getPage(page));
+        item.setDestination(file.page(page));
         return item;
     }
 }

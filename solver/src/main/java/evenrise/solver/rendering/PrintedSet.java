@@ -4,7 +4,6 @@ import com.openhtmltopdf.util.XRLog;
 import evenrise.model.contract.Harmless;
 import evenrise.solver.document.Imprint;
 import evenrise.solver.document.SheetWords;
-import java.io.ByteArrayOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -12,14 +11,10 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SortedSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
 
 /** A cover and numbered sections, printed on any paper. */
 final class PrintedSet {
@@ -132,17 +127,15 @@ final class PrintedSet {
     /** One file. */
     private final class Printing implements Closeable {
         private final PrintedSheets.Paper paper;
-        private final PDDocument pdf = new PDDocument();
-        private final TaggedPages tagged = new TaggedPages();
-        private final PrintFonts fonts;
-        private final PrintOutline outline = new PrintOutline(pdf);
-        private final ReadingOrder order = new ReadingOrder(pdf);
+        private final TaggedFile file;
+        private final PrintOutline outline;
         private final SheetNumbers numbers = new SheetNumbers(contents.imprint(), contents.kind(), contents.words());
         private String begun = "";
 
         Printing(PrintedSheets.Paper paper) throws IOException {
             this.paper = paper;
-            this.fonts = PrintFonts.in(pdf, contents.signs());
+            this.file = new TaggedFile(contents.signs());
+            this.outline = new PrintOutline(file);
         }
 
         void begin(int number, PrintSection section) {
@@ -151,11 +144,11 @@ final class PrintedSet {
         }
 
         void draw(PrintSection section, PrintSection.Part part) throws IOException {
-            Markup markup = markup(
-                    section.template(), part.mark().isEmpty() ? section.title() : part.mark(), part.values(), fonts);
-            int page = pdf.getNumberOfPages();
-            print(markup, section.form());
-            numbers.drawn(pdf.getNumberOfPages() - page);
+            String place = part.mark().isEmpty() ? section.title() : part.mark();
+            int page = file.pages();
+            file.add(file.laid(
+                    markup(section.template(), place, part.values(), file.fonts()), paper.size(section.form())));
+            numbers.drawn(file.pages() - page);
             if (!begun.isEmpty()) {
                 outline.section(begun, page);
                 begun = "";
@@ -167,54 +160,37 @@ final class PrintedSet {
 
         byte[] finished() throws IOException {
             cover();
-            order.finish();
-            new PrintImprint(pdf, contents.imprint(), contents.headline(), contents.isAlarm())
-                    .write(fonts.text(), numbers.all(pdf.getNumberOfPages()), contents.words());
-            pages.put(paper, numbers.contents(pdf.getNumberOfPages()));
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            pdf.save(bytes);
-            return bytes.toByteArray();
+            new PrintImprint(file, contents.imprint(), contents.headline(), contents.isAlarm())
+                    .write(file.fonts().text(), numbers.all(file.pages()), contents.words());
+            pages.put(paper, numbers.contents(file.pages()));
+            return file.finished();
         }
 
         /** Drawn last, for it tells the pages of all else. Its own length moves them. */
         private void cover() throws IOException {
-            int others = pdf.getNumberOfPages();
             int length = 1;
-            Optional<COSDictionary> read = Optional.empty();
-            for (int guess = 0; length != guess; ) {
-                guess = length;
-                read.ifPresent(order::drop);
-                while (pdf.getNumberOfPages() > others) {
-                    pdf.removePage(others);
-                }
-                int before = guess;
+            while (true) {
                 Map<String, Object> values = Map.of(
                         "contents",
-                        numbers.index(before),
+                        numbers.index(length),
                         "missing",
-                        fonts.missing(),
+                        file.fonts().missing(),
                         "replacement",
                         PrintFonts.REPLACEMENT);
-                read = Optional.of(print(markup(contents.cover(), "", values, fonts), PrintSection.Form.UPRIGHT));
-                length = pdf.getNumberOfPages() - others;
+                TaggedFile.Laid laid = file.laid(
+                        markup(contents.cover(), "", values, file.fonts()), paper.size(PrintSection.Form.UPRIGHT));
+                if (laid.pages() == length) {
+                    file.addFirst(laid);
+                    return;
+                }
+                length = laid.pages();
+                laid.close();
             }
-            read.ifPresent(order::putFirst);
-            for (int i = 0; others > 0 && i < length; i++) {
-                PDPage page = pdf.getPage(others + i);
-                pdf.getPages().remove(page);
-                pdf.getPages().insertBefore(page, pdf.getPage(i));
-            }
-        }
-
-        /** Appends the pages of one part. */
-        private COSDictionary print(Markup markup, PrintSection.Form form) throws IOException {
-            markup.print(paper.size(form), fonts, tagged, pdf);
-            return order.take();
         }
 
         @Override
-        public void close() throws IOException {
-            pdf.close();
+        public void close() {
+            file.close();
         }
     }
 }

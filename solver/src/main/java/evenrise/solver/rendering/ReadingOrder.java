@@ -1,5 +1,6 @@
 package evenrise.solver.rendering;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -11,7 +12,9 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSNumber;
+import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 
@@ -26,90 +29,91 @@ final class ReadingOrder {
     private static final COSName OBJECT_REFERENCE = COSName.getPDFName("OBJR");
     private static final COSName OBJECT = COSName.getPDFName("Obj");
 
-    private final PDDocument pdf;
-    private final List<COSDictionary> parts = new ArrayList<>();
-    /** Of each page: what stands for each piece of its content. */
+    private final PdfObjects objects;
+    private final COSDictionary root = new PDStructureTreeRoot().getCOSObject();
+    private final COSDictionary document = new COSDictionary();
+    private final List<COSObject> parts = new ArrayList<>();
+    /** From pages, and from what is no content of a page, such as a link, back into the tree: number and place there. */
+    private final COSArray numbers = new COSArray();
+
+    private int next;
+    /** Of each page of the part: what stands for each piece of its content. */
     private final Map<COSDictionary, COSArray> ofPages = new IdentityHashMap<>();
     /** What headers and cells say of themselves, each once. */
     private final Map<Map<COSName, COSBase>, COSDictionary> kinds = new HashMap<>();
-    /** What is no content of a page, such as a link: what stands for it. */
+    /** What is no content of a page: what stands for it. */
     private final Map<COSDictionary, COSDictionary> ofNotes = new IdentityHashMap<>();
 
-    ReadingOrder(PDDocument pdf) {
-        this.pdf = pdf;
-    }
-
-    /** Takes over what the renderer has just written. */
-    COSDictionary take() {
-        COSDictionary catalog = pdf.getDocumentCatalog().getCOSObject();
-        COSBase kids = catalog.getCOSDictionary(COSName.STRUCT_TREE_ROOT).getDictionaryObject(COSName.K);
-        COSDictionary part = (COSDictionary) (kids instanceof COSArray array ? array.getObject(0) : kids);
-        parts.add(part);
-        walk(part, null);
-        // What is left there, the next part would leave as it is.
-        catalog.removeItem(COSName.STRUCT_TREE_ROOT);
-        return part;
-    }
-
-    /** Of pages that were taken away again. */
-    void drop(COSDictionary part) {
-        parts.remove(part);
-    }
-
-    /** Read before all others. */
-    void putFirst(COSDictionary part) {
-        parts.remove(part);
-        parts.add(0, part);
-    }
-
-    /** Writes one tree of all parts; pages stand in their last order. */
-    void finish() {
-        PDStructureTreeRoot root = new PDStructureTreeRoot();
-        COSDictionary document = new COSDictionary();
+    ReadingOrder(PdfObjects objects) {
+        this.objects = objects;
+        objects.keep(root);
+        objects.keep(document);
         document.setItem(COSName.S, COSName.DOCUMENT);
-        document.setItem(COSName.P, root.getCOSObject());
-        COSArray kids = new COSArray();
-        for (COSDictionary part : parts) {
-            part.setItem(COSName.S, SECTION);
-            part.setItem(COSName.P, document);
-            kids.add(part);
+        document.setItem(COSName.P, root);
+        root.setItem(COSName.K, document);
+    }
+
+    /**
+     * Takes over what the renderer has just written.
+     *
+     * @param pages of the part, none of which is written yet
+     * @param isFirst whether it is read before all others
+     */
+    void take(PDDocument pdf, List<PDPage> pages, boolean isFirst) throws IOException {
+        COSBase kids = pdf.getDocumentCatalog()
+                .getCOSObject()
+                .getCOSDictionary(COSName.STRUCT_TREE_ROOT)
+                .getDictionaryObject(COSName.K);
+        COSDictionary part = (COSDictionary) (kids instanceof COSArray array ? array.getObject(0) : kids);
+        walk(part, null);
+        part.setItem(COSName.S, SECTION);
+        part.setItem(COSName.P, document);
+        for (PDPage page : pages) {
+            lead(page.getCOSObject());
         }
+        parts.add(isFirst ? 0 : parts.size(), objects.write(part));
+        ofPages.clear();
+        ofNotes.clear();
+    }
+
+    /** From a page, and from each link on it, back into the tree. */
+    private void lead(COSDictionary page) throws IOException {
+        page.setInt(COSName.STRUCT_PARENTS, next);
+        number(objects.write(ofPages.getOrDefault(page, new COSArray())));
+        COSArray onPage = page.getCOSArray(COSName.ANNOTS);
+        for (int k = 0; onPage != null && k < onPage.size(); k++) {
+            COSDictionary note = (COSDictionary) onPage.getObject(k);
+            if (ofNotes.containsKey(note)) {
+                note.setInt(COSName.STRUCT_PARENT, next);
+                number(objects.write(ofNotes.get(note)));
+            }
+        }
+    }
+
+    private void number(COSObject place) {
+        numbers.add(COSInteger.get(next));
+        numbers.add(place);
+        next++;
+    }
+
+    /** Writes the root of one tree of all parts. */
+    void finish(PDDocument pdf) throws IOException {
+        COSArray kids = new COSArray();
+        parts.forEach(kids::add);
         document.setItem(COSName.K, kids);
-        root.getCOSObject().setItem(COSName.K, document);
-        lead(root);
-        pdf.getDocumentCatalog().setStructureTreeRoot(root);
+        COSDictionary ways = new COSDictionary();
+        ways.setItem(COSName.NUMS, numbers);
+        root.setItem(COSName.PARENT_TREE, ways);
+        root.setInt(COSName.PARENT_TREE_NEXT_KEY, next);
+        objects.writeKept(document);
+        objects.writeKept(root);
+        for (COSDictionary kind : kinds.values()) {
+            objects.writeKept(kind);
+        }
+        pdf.getDocumentCatalog().getCOSObject().setItem(COSName.STRUCT_TREE_ROOT, root);
         PDMarkInfo marks = new PDMarkInfo();
         marks.setMarked(true);
         pdf.getDocumentCatalog().setMarkInfo(marks);
-    }
-
-    /** From each page, and from each link, back into the tree. */
-    private void lead(PDStructureTreeRoot root) {
-        COSArray numbers = new COSArray();
-        int next = pdf.getNumberOfPages();
-        COSArray notes = new COSArray();
-        for (int i = 0; i < pdf.getNumberOfPages(); i++) {
-            COSDictionary page = pdf.getPage(i).getCOSObject();
-            page.setItem(TABS, COSName.S);
-            page.setInt(COSName.STRUCT_PARENTS, i);
-            numbers.add(COSInteger.get(i));
-            numbers.add(ofPages.getOrDefault(page, new COSArray()));
-            COSArray onPage = page.getCOSArray(COSName.ANNOTS);
-            for (int k = 0; onPage != null && k < onPage.size(); k++) {
-                COSDictionary note = (COSDictionary) onPage.getObject(k);
-                if (ofNotes.containsKey(note)) {
-                    note.setInt(COSName.STRUCT_PARENT, next);
-                    notes.add(COSInteger.get(next));
-                    notes.add(ofNotes.get(note));
-                    next++;
-                }
-            }
-        }
-        numbers.addAll(notes);
-        COSDictionary tree = new COSDictionary();
-        tree.setItem(COSName.NUMS, numbers);
-        root.getCOSObject().setItem(COSName.PARENT_TREE, tree);
-        root.setParentTreeNextKey(next);
     }
 
     /** @param page on which an element stands unless it says otherwise */
@@ -118,7 +122,7 @@ final class ReadingOrder {
         element.removeItem(COSName.TYPE);
         COSDictionary same = element.getCOSDictionary(COSName.A);
         if (same != null && !same.containsKey(COSName.BBOX)) {
-            element.setItem(COSName.A, kinds.computeIfAbsent(values(same), any -> same));
+            element.setItem(COSName.A, kinds.computeIfAbsent(values(same), any -> kept(same)));
         }
         COSDictionary own = element.getCOSDictionary(COSName.PG);
         COSDictionary on = own == null ? page : own;
@@ -130,6 +134,11 @@ final class ReadingOrder {
         } else if (kids != null) {
             kid(element, kids, on);
         }
+    }
+
+    private COSDictionary kept(COSDictionary kind) {
+        objects.keep(kind);
+        return kind;
     }
 
     private static Map<COSName, COSBase> values(COSDictionary of) {

@@ -39,6 +39,11 @@ final class TaggedPages implements PageSupplier {
 
     private final COSDictionary marks = new Marks();
 
+    /** Of all pages. */
+    COSDictionary marks() {
+        return marks;
+    }
+
     @Override
     public PDPage requestPage(PDDocument pdf, float width, float height, int page, int shadow) {
         COSDictionary resources = new COSDictionary();
