@@ -46,7 +46,6 @@ final class LooseSheets {
 
     /** @param paper width and height, as a style sheet writes them */
     void print(String template, Map<String, Object> values, String paper) throws IOException {
-        file.add(file.laid(
-                Markup.of(fonts().legible(Templates.fill("print/" + template + ".peb", values))), paper));
+        file.add(file.laid(Markup.of(fonts().legible(Templates.fill("print/" + template + ".peb", values))), paper));
     }
 }

@@ -61,8 +61,10 @@ final class PrintedSet {
         }
     }
 
-    /** What a part and its tags need until its file is written: ten thousand loads, measured, rounded up. */
-    private static final long BYTES_A_PART = 1_500_000;
+    /** What one part takes while it is laid out, and what is kept of all until their file ends; measured, rounded up. */
+    private static final long BYTES_A_FILE = 80_000_000;
+
+    private static final long BYTES_A_PART = 150_000;
 
     private final Contents contents;
     /** Papers are printed beside each other. */
@@ -95,7 +97,7 @@ final class PrintedSet {
 
     /** Whether so many files of so many parts fit into half of a heap: the other half holds plan and documents. */
     static boolean isRoomFor(int files, int parts, long heapBytes) {
-        return files * parts * BYTES_A_PART < heapBytes / 2;
+        return files * (BYTES_A_FILE + parts * BYTES_A_PART) < heapBytes / 2;
     }
 
     private byte[] on(PrintedSheets.Paper paper) {

@@ -5,7 +5,11 @@ import evenrise.model.project.OnEmergency;
 import evenrise.model.project.ShutdownGroup;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.Placement;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -30,16 +34,31 @@ public record GroupUse(
 
     /** One a group, in the project's order. */
     public static List<GroupUse> of(Layout layout) {
+        Map<String, List<Placement>> placed = new HashMap<>();
+        layout.placements()
+                .forEach(each -> each.load()
+                        .shutdownGroup()
+                        .ifPresent(group -> placed.computeIfAbsent(group, any -> new ArrayList<>())
+                                .add(each)));
+        Map<String, List<String>> notAssigned = new HashMap<>();
+        layout.project().loads().stream()
+                .filter(load -> load.switched()
+                        && layout.placement(load.id())
+                                .filter(Placement::isSequenced)
+                                .isEmpty())
+                .forEach(load -> groupOf(layout, load)
+                        .ifPresent(group -> notAssigned
+                                .computeIfAbsent(group, any -> new ArrayList<>())
+                                .add(load.id())));
         return layout.project().shutdownGroups().stream()
-                .map(group -> of(layout, group))
+                .map(group -> of(
+                        group,
+                        placed.getOrDefault(group.id(), List.of()),
+                        notAssigned.getOrDefault(group.id(), List.of())))
                 .toList();
     }
 
-    private static GroupUse of(Layout layout, ShutdownGroup group) {
-        List<Placement> placed = layout.placements().stream()
-                .filter(each ->
-                        each.load().shutdownGroup().filter(group.id()::equals).isPresent())
-                .toList();
+    private static GroupUse of(ShutdownGroup group, List<Placement> placed, List<String> notAssigned) {
         return new GroupUse(
                 group.id(),
                 group.onEmergency(),
@@ -60,21 +79,11 @@ public record GroupUse(
                         .distinct()
                         .toList(),
                 placed.stream().mapToDouble(each -> each.load().runningAmps()).sum(),
-                layout.project().loads().stream()
-                        .filter(load -> load.switched() && isOf(group, layout, load))
-                        .map(Load::id)
-                        .filter(id -> layout.placement(id)
-                                .filter(Placement::isSequenced)
-                                .isEmpty())
-                        .toList());
+                notAssigned);
     }
 
     /** What is behind a contactor is of its load's group. */
-    private static boolean isOf(ShutdownGroup group, Layout layout, Load load) {
-        return layout.index()
-                .load(load.id())
-                .flatMap(Load::shutdownGroup)
-                .filter(group.id()::equals)
-                .isPresent();
+    private static Optional<String> groupOf(Layout layout, Load load) {
+        return layout.index().load(load.id()).flatMap(Load::shutdownGroup);
     }
 }

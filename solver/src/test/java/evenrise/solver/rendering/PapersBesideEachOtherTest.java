@@ -12,7 +12,8 @@ class PapersBesideEachOtherTest {
     @Test
     void smallSetsAreDrawnAtOnceAndLargeOnesOneAfterAnother() {
         assertThat(PrintedSet.isRoomFor(2, 70, GIGABYTE)).isTrue();
-        assertThat(PrintedSet.isRoomFor(2, 480, GIGABYTE)).isFalse();
-        assertThat(PrintedSet.isRoomFor(2, 480, 3 * GIGABYTE)).isTrue();
+        assertThat(PrintedSet.isRoomFor(2, 480, GIGABYTE)).isTrue();
+        assertThat(PrintedSet.isRoomFor(2, 480, GIGABYTE / 2)).isFalse();
+        assertThat(PrintedSet.isRoomFor(2, 10_000, GIGABYTE)).isFalse();
     }
 }
