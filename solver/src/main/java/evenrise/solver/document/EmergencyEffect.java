@@ -16,6 +16,10 @@ import java.util.Map;
  * @param effect in a word
  */
 public record EmergencyEffect(String group, String effect, PlannedCircuit circuit) {
+    private static final String NOT_SWITCHED = "not switched";
+    private static final String STAYS_ON = "stays on";
+    private static final String WITHOUT_GROUP = "without a group";
+
     /** Group by group; then the switched loads without a group, which hold; then what no board switches. */
     static List<EmergencyEffect> of(Layout layout, List<PlannedCircuit> circuits) {
         Map<String, List<EmergencyEffect>> byGroup = new LinkedHashMap<>();
@@ -29,11 +33,11 @@ public record EmergencyEffect(String group, String effect, PlannedCircuit circui
         for (PlannedCircuit each : circuits) {
             String group = each.group().orElse("");
             if (!each.isSwitched()) {
-                unswitched.add(new EmergencyEffect("not switched", "stays on", each));
+                unswitched.add(new EmergencyEffect(NOT_SWITCHED, STAYS_ON, each));
             } else if (byGroup.containsKey(group)) {
                 byGroup.get(group).add(new EmergencyEffect(group, effect(effects.get(group), each), each));
             } else {
-                alone.add(new EmergencyEffect("without a group", effect(OnEmergency.HOLD, each), each));
+                alone.add(new EmergencyEffect(WITHOUT_GROUP, effect(OnEmergency.HOLD, each), each));
             }
         }
         List<EmergencyEffect> all = new ArrayList<>();
@@ -56,5 +60,23 @@ public record EmergencyEffect(String group, String effect, PlannedCircuit circui
 
     static String word(OnEmergency what) {
         return what == OnEmergency.DROP ? "drops" : "holds";
+    }
+
+    /** Its group, or why it has none, in a language. */
+    public String groupIn(SheetWords words) {
+        return switch (group) {
+            case NOT_SWITCHED -> words.say("emergency.not-switched");
+            case WITHOUT_GROUP -> words.say("emergency.without-group");
+            default -> group;
+        };
+    }
+
+    /** What becomes of it, in a language. */
+    public String effectIn(SheetWords words) {
+        return switch (effect) {
+            case STAYS_ON -> words.say("emergency.stays-on");
+            case PlannedCircuit.NO_OUTPUT -> words.say("label.no-output");
+            default -> words.say(effect.equals(word(OnEmergency.DROP)) ? "test.drops" : "test.holds");
+        };
     }
 }

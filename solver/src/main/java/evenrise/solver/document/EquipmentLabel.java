@@ -30,21 +30,11 @@ public record EquipmentLabel(
     /** Stands for every figure that only a study gives. */
     public static final String NOT_CALCULATED = "not calculated";
 
-    /** Stands beside every fault current: motors that feed back raise it, so it is no bound. */
-    public static final String LEFT_OUT = "without motors that feed back";
-
-    private static final String NOTE =
-            "For marking the available fault current (NEC 110.24(A): service equipment, with the"
-                    + " date of the calculation) and for the warning of arc flash (NEC 110.16(A)); both read in articles about the"
-                    + " code. The fault current is that of the sources at the terminals. Motors that feed back are left out and raise it: where"
-                    + " there are any, it may be greater. Incident energy, arc-flash boundary and clearing times are not calculated: they need a study, and 110.16(B) asks for the"
-                    + " clearing time at large services. No label of this sheet is a study.";
-
     static DocumentTable<EquipmentLabel> table(Layout layout, Review review) {
         return DocumentTable.of(
                 "equipment",
                 "Equipment labels: available fault current, arc flash",
-                NOTE,
+                SheetWords.in(SheetLanguage.EN).say("plate.note"),
                 List.of(
                         Column.text("place", "Place", EquipmentLabel::place),
                         Column.text("kind", "Kind", EquipmentLabel::kind),
@@ -90,11 +80,6 @@ public record EquipmentLabel(
     /** What it rests on; empty where nothing was computed. */
     public String how() {
         return fault.flatMap(Quantity::how).orElse("");
-    }
-
-    /** What its fault current leaves out; for the sheet. */
-    public String leftOut() {
-        return LEFT_OUT;
     }
 
     /** In kiloampere, upwards to a tenth; says so where nothing was computed. */

@@ -4,7 +4,6 @@ import evenrise.solver.document.DistributionRow;
 import evenrise.solver.document.Document;
 import evenrise.solver.document.DocumentTable;
 import evenrise.solver.document.DocumentTables;
-import evenrise.solver.document.EmergencyEffect;
 import evenrise.solver.document.Margin;
 import evenrise.solver.document.NodeCurves;
 import evenrise.solver.document.PeakPart;
@@ -100,7 +99,7 @@ final class PrintSections {
             case DRAWINGS -> Optional.of(drawings());
             case SETTINGS -> Optional.of(new BoardSections(site, shown).settings());
             case LANDING -> Optional.of(new BoardSections(site, shown).landing());
-            case SHUTDOWN -> Optional.of(emergency());
+            case SHUTDOWN -> Optional.of(new EmergencySection(site, shown).section());
             case FINDINGS ->
                 Optional.of(table(tables.review(), Map.of("grade", 27, "check", 27, "place", 24), IN_REMARKS, ""));
             case BILL ->
@@ -111,11 +110,11 @@ final class PrintSections {
                         tables.bill().note()));
             case COMMISSIONING -> Optional.of(new TestSections(site, shown).commissioning());
             case MOTORS -> new TestSections(site, shown).motors();
-            case LABELS -> Optional.of(new PlateSections(document, shown).breakers());
+            case LABELS -> Optional.of(new PlateSections(site, shown).breakers());
             case MARGINS -> Optional.of(margins());
             case CHECKS -> Optional.of(checks());
             case DIRECTORY -> Optional.of(new PanelSections(site, shown).directory());
-            case EQUIPMENT -> Optional.of(new PlateSections(document, shown).equipment());
+            case EQUIPMENT -> Optional.of(new PlateSections(site, shown).equipment());
         };
     }
 
@@ -319,29 +318,6 @@ final class PrintSections {
                         peaks.getOrDefault(schedule.panel(), List.of())))
                 .toList();
         return section("Panels over time", "overtime", chunks(panels, NODES), part -> Map.of("panels", part));
-    }
-
-    /** With nothing for what only some plans have. */
-    private static Map<String, String> group(Map<String, String> row) {
-        Map<String, String> all = new HashMap<>(row);
-        all.putIfAbsent("notAssigned", "");
-        return all;
-    }
-
-    private PrintSection emergency() {
-        return section(
-                "Shutdown groups",
-                "emergency",
-                List.of(PrintBlock.of(shown.of(tables.emergency()), EmergencyEffect::group)),
-                blocks -> Map.of(
-                        "note",
-                        tables.emergency().note(),
-                        "groups",
-                        shown.of(tables.groups()).byKey().stream()
-                                .map(PrintSections::group)
-                                .toList(),
-                        "loads",
-                        blocks));
     }
 
     static <T> PrintSection section(

@@ -17,9 +17,11 @@ public final class SiteBooklet {
             SheetSection.SCHEDULES,
             SheetSection.SETTINGS,
             SheetSection.LANDING,
+            SheetSection.SHUTDOWN,
             SheetSection.COMMISSIONING,
             SheetSection.MOTORS,
-            SheetSection.DIRECTORY);
+            SheetSection.DIRECTORY,
+            SheetSection.EQUIPMENT);
 
     private final PrintedSet set;
 

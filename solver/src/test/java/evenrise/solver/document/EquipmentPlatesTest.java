@@ -105,7 +105,7 @@ class EquipmentPlatesTest {
                     .count();
 
             assertThat(labels).isPositive();
-            assertThat(Pattern.compile(", " + EquipmentLabel.LEFT_OUT)
+            assertThat(Pattern.compile(", without motors that feed back")
                             .matcher(text)
                             .results())
                     .hasSize((int) labels);
