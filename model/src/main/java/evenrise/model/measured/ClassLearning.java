@@ -1,6 +1,7 @@
 package evenrise.model.measured;
 
 import evenrise.model.measured.FieldChange.Kind;
+import evenrise.model.observation.OneMore;
 import evenrise.model.project.Load;
 import evenrise.model.project.MeasuredValue;
 import evenrise.model.project.Project;
@@ -18,14 +19,6 @@ import java.util.Optional;
 final class ClassLearning {
     /** Of fewer nothing is concluded. */
     private static final int FEWEST = 3;
-
-    /** Student's t, one-sided 95 %, for 2 degrees of freedom and more; then the normal's (standard tables, from memory). */
-    private static final double[] T = {
-        2.920, 2.353, 2.132, 2.015, 1.943, 1.895, 1.860, 1.833, 1.812, 1.796, 1.782, 1.771, 1.761, 1.753, 1.746, 1.740,
-        1.734, 1.729, 1.725, 1.721, 1.717, 1.714, 1.711, 1.708, 1.706, 1.703, 1.701, 1.699, 1.697
-    };
-
-    private static final double T_OF_MANY = 1.697;
 
     private final List<FieldChange> changes;
     private final Map<String, List<FieldChange>> byClass = new LinkedHashMap<>();
@@ -70,7 +63,7 @@ final class ClassLearning {
         if (isMeasured || parts.length < FEWEST || !load.guessed().contains(field) || guess <= 0) {
             return load;
         }
-        double likely = guess * upper(parts);
+        double likely = guess * OneMore.staysBelow(parts);
         boolean isRaised = likely > guess;
         changes.add(new FieldChange(
                 isRaised ? Kind.RAISED_BY_CLASS : Kind.KEPT_BESIDE_CLASS,
@@ -79,11 +72,11 @@ final class ClassLearning {
                 guess,
                 isRaised ? likely : guess,
                 true,
-                guess * mean(parts),
-                likely - guess * mean(parts),
+                guess * OneMore.mean(parts),
+                likely - guess * OneMore.mean(parts),
                 Optional.empty(),
-                parts.length + " of its kind were measured at " + Math.round(100 * mean(parts))
-                        + " % of what is stated; another one stays below " + Math.round(100 * upper(parts))
+                parts.length + " of its kind were measured at " + Math.round(100 * OneMore.mean(parts))
+                        + " % of what is stated; another one stays below " + Math.round(100 * OneMore.staysBelow(parts))
                         + " % with 95 %"));
         if (!isRaised) {
             return load;
@@ -108,26 +101,5 @@ final class ClassLearning {
                 .filter(each -> stated.get(each) > 0)
                 .mapToDouble(each -> greatest.get(each) / stated.get(each))
                 .toArray();
-    }
-
-    private static double mean(double[] values) {
-        double sum = 0;
-        for (double each : values) {
-            sum += each;
-        }
-        return sum / values.length;
-    }
-
-    /** What one more of them stays below with 95 %. */
-    static double upper(double[] values) {
-        double mean = mean(values);
-        double squares = 0;
-        for (double each : values) {
-            squares += (each - mean) * (each - mean);
-        }
-        int n = values.length;
-        double deviation = Math.sqrt(squares / (n - 1));
-        double t = n - 3 < T.length ? T[n - 3] : T_OF_MANY;
-        return mean + t * deviation * Math.sqrt(1 + 1.0 / n);
     }
 }

@@ -3,7 +3,8 @@ package evenrise.model.observation;
 import evenrise.model.observation.ObservedStart.Finding;
 import evenrise.model.project.Spread;
 import java.util.Arrays;
-import java.util.List;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 
@@ -40,17 +41,23 @@ public record ClosingFit(int count, Spread spread, double toleranceSeconds, doub
 
     /** Of loads that came on alone as planned; empty where they are too few. */
     public static Optional<ClosingFit> of(Observation seen) {
-        List<ObservedStart> alone = seen.starts().stream()
+        double[] late = lateSeconds(seen).values().stream()
+                .mapToDouble(Double::doubleValue)
+                .toArray();
+        return of(late, seen.intervalSeconds());
+    }
+
+    /** How much later than planned loads came on, by load, of those that came on alone as planned. */
+    static Map<String, Double> lateSeconds(Observation seen) {
+        Map<String, Double> late = new LinkedHashMap<>();
+        seen.starts().stream()
                 .filter(each -> each.finding() == Finding.AS_PLANNED
                         && each.expected().loads().size() == 1
                         && each.planSeconds().isPresent())
-                .toList();
-        return of(
-                alone.stream()
-                        .mapToDouble(each -> each.planSeconds().orElseThrow()
-                                - each.expected().seconds())
-                        .toArray(),
-                seen.intervalSeconds());
+                .forEach(each -> late.put(
+                        each.expected().loads().get(0),
+                        each.planSeconds().orElseThrow() - each.expected().seconds()));
+        return late;
     }
 
     /** @param late how much later than planned each closed, as it was seen */

@@ -14,9 +14,11 @@ import evenrise.model.rules.Distribution;
 import evenrise.model.rules.Layout;
 import evenrise.solver.recording.RecordingCsv;
 import evenrise.solver.recording.RecordingFile;
+import evenrise.solver.report.SeenStart;
 import evenrise.solver.report.WaveStart;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,19 +39,35 @@ final class ObserveJob {
         Optional<String> system = system(project, request.system());
         RecorderBook book = RecorderBook.besides(request.project().path(), watch.notes());
         List<RecorderColumns> said = book.with(request.columns());
+        watch.at(Stage.JUDGING);
         RecordingCsv.Read read = read(request.recording(), said, project, request.from(), request.to());
         request.columns().ifPresent(book::keep);
-        watch.at(Stage.JUDGING);
+        SeenStart first = seen(layout, point, system, request.recording(), read, said);
+        List<SeenStart> again = new ArrayList<>();
+        for (Path file : request.again()) {
+            RecordingCsv.Read further = read(file, said, project, Optional.empty(), Optional.empty());
+            again.add(seen(layout, point, system, file, further, said));
+        }
+        return new ObserveResult(first, again, point.label(), read.columns());
+    }
+
+    private static SeenStart seen(
+            Layout layout,
+            Distribution.Point point,
+            Optional<String> system,
+            Path file,
+            RecordingCsv.Read read,
+            List<RecorderColumns> said) {
         try {
             Recording recording =
                     StartSpan.of(layout, point.index(), system, read.recording().orElseThrow());
             Observation seen = Observer.of(layout, point.index(), system, recording);
-            List<WaveStart> waves = read.isWave() && seen.isRecognised()
-                    ? WaveStarts.of(layout, seen, request.recording(), said)
-                    : List.of();
-            return new ObserveResult(seen, waves, point.label(), read.columns());
+            List<WaveStart> waves =
+                    read.isWave() && seen.isRecognised() ? WaveStarts.of(layout, seen, file, said) : List.of();
+            return new SeenStart(file.getFileName().toString(), seen, waves);
         } catch (IllegalArgumentException e) {
-            throw new JobFailed(JobFailed.Reason.REQUEST, e.getMessage());
+            throw new JobFailed(
+                    JobFailed.Reason.REQUEST, "'" + Harmless.shown(file.toString()) + "': " + e.getMessage());
         }
     }
 

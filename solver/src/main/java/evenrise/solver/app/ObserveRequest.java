@@ -2,6 +2,7 @@ package evenrise.solver.app;
 
 import evenrise.model.intake.RecorderColumns;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -13,6 +14,7 @@ import java.util.Optional;
  * @param from what is before is left out, by the recorder's clock as the recording writes it
  * @param to what is after is left out
  * @param columns which of a table's columns are what, where their headers do not tell; it is kept beside the project
+ * @param again further recordings of the same start at the same place, each from its beginning to its end
  * @since 0.1.0
  */
 public record ObserveRequest(
@@ -23,4 +25,9 @@ public record ObserveRequest(
         Optional<String> system,
         Optional<String> from,
         Optional<String> to,
-        Optional<RecorderColumns> columns) {}
+        Optional<RecorderColumns> columns,
+        List<Path> again) {
+    public ObserveRequest {
+        again = List.copyOf(again);
+    }
+}

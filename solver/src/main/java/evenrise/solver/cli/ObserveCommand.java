@@ -7,6 +7,7 @@ import evenrise.solver.app.ObserveRequest;
 import evenrise.solver.app.ObserveResult;
 import evenrise.solver.app.SaidColumns;
 import evenrise.solver.app.Source;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -22,9 +23,9 @@ import picocli.CommandLine.Parameters;
             "Finds the steps in recorded currents, sets the recorder's clock by them, and says of every load whether it"
                     + " came on as planned: at its time, on its phases, with its current. Loads that cannot be told are"
                     + " named as such. docs/commissioning.md says how to record, and what can be told.",
-            "The recording is a table of values: a column of times and one of rms currents or of waves for each phase; or"
-                    + " COMTRADE. It is of the supply or where --at says, 50 rms values a second or more, from before the"
-                    + " command to after the last load. However long it is, it is read in little memory."
+            "The recording is a table of values: a column of times and one of rms currents or of waves for each phase;"
+                + " or COMTRADE. It is of the supply or where --at says, 50 rms values a second or more, from before"
+                + " the command to after the last load. However long it is, it is read in little memory."
         },
         footer = {
             "%nExamples:",
@@ -47,6 +48,13 @@ final class ObserveCommand implements Callable<Integer> {
             paramLabel = "RECORDING",
             description = "Table of values, .csv, or COMTRADE, .cfg beside .dat.")
     private String recording;
+
+    @Option(
+            names = "--again",
+            paramLabel = "FILE",
+            description = "A further recording of the same start at the same place, from its beginning to its end; once"
+                    + " for each. Closings and inrush of all are told together.")
+    private List<String> again = List.of();
 
     @Option(names = "--at", paramLabel = "ID", description = "Panel or node that was recorded. Default: the supply.")
     private String at;
@@ -104,7 +112,8 @@ final class ObserveCommand implements Callable<Integer> {
                         Optional.ofNullable(system),
                         Optional.ofNullable(from),
                         Optional.ofNullable(to),
-                        columns()),
+                        columns(),
+                        again.stream().map(Source::path).toList()),
                 ProgressView.control(terminal));
         terminal.print(terminal.out(), result.text(terminal.outStyle(isFull)));
         if (!result.isRecognised()) {

@@ -22,14 +22,22 @@ public final class ObservationText {
 
     private ObservationText() {}
 
-    /** @param isFull whether starts that are as planned stand, too */
+    /**
+     * The first recording as it is, and what further ones of the same start say together with it.
+     *
+     * @param isFull whether starts that are as planned stand, too
+     */
     public static List<String> lines(
-            Observation seen, List<WaveStart> waves, String place, List<String> columns, boolean isFull, Paint paint) {
+            SeenStart first, List<SeenStart> again, String place, List<String> columns, boolean isFull, Paint paint) {
+        Observation seen = first.seen();
+        List<WaveStart> waves = first.waves();
         List<List<String>> sections = new ArrayList<>();
         sections.add(head(seen, place, columns, paint));
         if (!seen.isRecognised()) {
+            sections.add(RepeatedText.lines(first, again, paint));
             sections.add(CautionText.lines(Cautions.ALL, paint));
-            return Sections.joined(sections);
+            return Sections.joined(
+                    sections.stream().filter(each -> !each.isEmpty()).toList());
         }
         sections.add(equipment(seen, paint));
         Section starts =
@@ -50,6 +58,7 @@ public final class ObservationText {
         if (!waves.isEmpty()) {
             sections.add(waves(waves, paint));
         }
+        sections.add(RepeatedText.lines(first, again, paint));
         sections.add(CautionText.lines(Cautions.ALL, paint));
         return Sections.joined(sections.stream().filter(each -> !each.isEmpty()).toList());
     }
@@ -60,8 +69,8 @@ public final class ObservationText {
         if (!seen.isRecognised()) {
             return section.text(
                             Tone.BAD,
-                            "This is not recognised as the start of the plan: less than half of what could be seen fits."
-                                    + " Maybe another place, another command or another plan was recorded, or the"
+                            "This is not recognised as the start of the plan: less than half of what could be seen"
+                                    + " fits. Maybe another place, another command or another plan was recorded, or the"
                                     + " recording is too coarse (" + Decimals.fixed(seen.intervalSeconds(), 3)
                                     + " s between samples).")
                     .lines();
@@ -237,9 +246,8 @@ public final class ObservationText {
         }
         return new Section(paint, "Inrush of loads that come on alone, from the wave")
                 .table(table)
-                .text(
-                        "A peak is that of this closing: at another moment of the wave, or of the year, it may be higher, so it"
-                                + " lowers nothing that is stated.")
+                .text("A peak is that of this closing: at another moment of the wave, or of the year, it may be"
+                        + " higher, so it lowers nothing that is stated.")
                 .lines();
     }
 }

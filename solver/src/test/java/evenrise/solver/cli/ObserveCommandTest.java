@@ -67,6 +67,39 @@ class ObserveCommandTest {
     }
 
     @Test
+    void tellsSeveralRecordingsOfOneStartTogether() throws IOException {
+        String dead = DrawnStart.alone(layout);
+        Path second = Files.copy(recorded(""), folder.resolve("second.csv"));
+        Path third = Files.copy(recorded(dead), folder.resolve("third.csv"));
+
+        Shell.Result sound = observe(recorded("").toString(), "--again", second.toString());
+        Shell.Result other =
+                observe(recorded("").toString(), "--again", second.toString(), "--again", third.toString());
+
+        assertThat(sound.out())
+                .contains("All recordings together", "second.csv")
+                // The same samples twice: nothing differs from one start to the next.
+                .containsPattern("standard\\s+deviation of 0\\.0000 s");
+        assertThat(sound.code()).isEqualTo(ExitCode.DONE);
+        assertThat(other.out()).containsPattern("(?m)^ *third.csv +[0-9]+ +1 ");
+        assertThat(other.code()).isEqualTo(ExitCode.RULES_BROKEN);
+    }
+
+    @Test
+    void leavesOutOfThemWhatIsNoStartOfThePlan() throws IOException {
+        List<String> flat = new ArrayList<>(List.of("time_s,A,B,C"));
+        for (int i = 0; i < 2000; i++) {
+            flat.add(i / 25.0 + ",1.0,1.0,1.0");
+        }
+        Path still = Files.write(folder.resolve("still.csv"), flat);
+
+        Shell.Result result = observe(recorded("").toString(), "--again", still.toString());
+
+        assertThat(result.out()).contains("1 of them not recognised as the start of this plan");
+        assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT);
+    }
+
+    @Test
     void refusesAPlaceThatIsNone() throws IOException {
         Shell.Result result = observe(recorded("").toString(), "--at", "NOWHERE");
 
