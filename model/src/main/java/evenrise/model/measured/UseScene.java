@@ -17,7 +17,7 @@ import java.util.TreeMap;
  * meter may be off by on top. Every other load counts in full. A project without scenes is given one of full use beside it,
  * so that no rule sees less than before.
  *
- * @param scene that stands in the project now
+ * @param scene that stands in the project, where some load counts as less
  * @param parts loads that count as less, in the project's order
  * @param notTwice loads that count in full since they were not read twice on every pole
  * @param dead loads that count in full though they were read, since they did not draw on a visit
@@ -75,8 +75,11 @@ public record UseScene(Scene scene, List<Part> parts, List<String> notTwice, Lis
         return new UseScene(Scene.builder().id(id).use(use).build(), parts, notTwice, dead);
     }
 
-    /** The project with it, and with one of full use where it had no scene. */
+    /** The project with it, and with one of full use where it had no scene; as it was where no load counts as less. */
     public Project in(Project project) {
+        if (parts.isEmpty()) {
+            return project;
+        }
         List<Scene> scenes = new ArrayList<>(project.scenes());
         if (scenes.isEmpty()) {
             scenes.add(Scene.builder()

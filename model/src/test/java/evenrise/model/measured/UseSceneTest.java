@@ -119,6 +119,14 @@ class UseSceneTest {
     }
 
     @Test
+    void isNoneWhereNoLoadCountsAsLess() {
+        assertThat(rehearsal(on("2026-03-14", "one", Phase.A, 3))
+                        .in(OnSite.project())
+                        .scenes())
+                .isEmpty();
+    }
+
+    @Test
     void isAddedToTheScenesThatThereAre() {
         Scene show = Scene.builder()
                 .id("show")

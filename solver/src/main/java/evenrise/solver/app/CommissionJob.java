@@ -49,7 +49,7 @@ final class CommissionJob {
         record.ifPresent(AsBuiltRecord::refuseWhatIsNotOurs);
         AuditJob.Subject subject = AuditJob.Subject.of(request.project(), request.plan(), watch.notes());
         refuseUnknown(subject.project());
-        refuseAnotherUse(subject.project());
+        refuseNames(subject.project());
         ReadSheets read = read(subject);
         Optional<RecordedPlant> recorded =
                 request.recording().map(each -> RecordedPlant.of(subject.layout(), each, said(each)));
@@ -104,7 +104,7 @@ final class CommissionJob {
         }
     }
 
-    private void refuseAnotherUse(Project project) {
+    private void refuseNames(Project project) {
         request.use()
                 .filter(id ->
                         project.scenes().stream().anyMatch(each -> each.id().equals(id)))

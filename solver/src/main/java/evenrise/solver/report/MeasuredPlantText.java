@@ -196,15 +196,16 @@ public final class MeasuredPlantText {
     }
 
     private static String useWords(UseScene use) {
-        return "Scene " + Phrase.quoted(use.scene().id()) + ": "
-                + (use.parts().isEmpty()
-                        ? "no load was read by two visits, on each of its poles, at less than full; every load counts"
-                                + " in full."
-                        : Phrase.counted(use.parts().size(), "load")
-                                + " at the greatest that two visits and more read, with what the meter may be off by on"
-                                + " top; every other load in full ("
-                                + use.notTwice().size() + " of them not read twice on each pole).")
-                + " It stands beside full use: no rule sees less than before, and phases are balanced in both.";
+        String scene = Phrase.quoted(use.scene().id());
+        return use.parts().isEmpty()
+                ? "No scene " + scene
+                        + " is written: no load was read by two visits, on each of its poles, at less than" + " full."
+                : "Scene " + scene + ": " + Phrase.counted(use.parts().size(), "load")
+                        + " at the greatest that two visits and more read, with what the meter may be off by on top;"
+                        + " every other load in"
+                        + " full"
+                        + " (" + use.notTwice().size() + " of them not read twice on each pole). It"
+                        + " stands beside full use: no rule sees less than before, and phases are balanced in both.";
     }
 
     private static List<String> open(MeasuredPlant plant, List<String> notes, boolean isFull, Paint paint) {

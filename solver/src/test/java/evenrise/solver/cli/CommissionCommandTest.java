@@ -381,6 +381,7 @@ class CommissionCommandTest {
             assertThat(use.factor()).isEqualTo(0.4824);
         });
         assertThat(result.out()).contains("main-1 48.2 % of running_a: 4.00 to 4.40 A were read on 2 visits.");
+        assertThat(commission(list, "--use", " ").err()).contains("the use has no name");
         assertThat(again.code()).isEqualTo(ExitCode.USAGE);
         assertThat(again.err()).contains("the project has a scene 'rehearsal' already");
     }
