@@ -105,6 +105,9 @@ final class CommissionJob {
     }
 
     private void refuseNames(Project project) {
+        if (request.use().filter(String::isBlank).isPresent()) {
+            throw new JobFailed(JobFailed.Reason.REQUEST, "the use has no name; give one, such as rehearsal.");
+        }
         request.use()
                 .filter(id ->
                         project.scenes().stream().anyMatch(each -> each.id().equals(id)))
