@@ -6,6 +6,9 @@ import java.util.Locale;
 /** Numbers in words for people, the same on every machine. */
 public final class Decimals {
     private static final int MOST_DECIMALS = 9;
+    private static final double BILLION = 1e9;
+    /** Whole numbers below it are doubles, each. */
+    private static final double MOST_EXACT = 1L << 53;
 
     /** What differs by less than this, relatively, is the same number but for the last bits of a machine. */
     private static final double SAME = 1e-9;
@@ -49,6 +52,14 @@ public final class Decimals {
         double below = Math.floor(value);
         double rest = value - below;
         return rest > 0.5 || rest == 0.5 && below % 2 != 0 ? below + 1 : below;
+    }
+
+    /** For a table of values: to a billionth, so that remainders of binary arithmetic do not show. */
+    public static String value(double value) {
+        double billionths = value * BILLION;
+        boolean isExact = Math.abs(billionths) < MOST_EXACT;
+        // The sum turns a minus before a zero.
+        return Double.toString(isExact ? whole(billionths) / BILLION + 0.0 : value);
     }
 
     /** With so many decimals, and without a minus before a zero. */

@@ -51,4 +51,17 @@ class DecimalsTest {
     void keepsThousandthsWhereTheyTellApart(double figure, double other, String shown) {
         assertThat(Decimals.toThousandths(figure, other)).isEqualTo(shown);
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "10.080000000000002, 10.08",
+        "719.9999999999973, 720.0",
+        "-1e-15, 0.0",
+        "0.123456789, 0.123456789",
+        "1e300, 1.0E300",
+        "NaN, NaN"
+    })
+    void tablesOfValuesShowNoRemainders(double value, String shown) {
+        assertThat(Decimals.value(value)).isEqualTo(shown);
+    }
 }

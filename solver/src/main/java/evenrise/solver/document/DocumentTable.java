@@ -1,5 +1,6 @@
 package evenrise.solver.document;
 
+import evenrise.model.contract.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -76,9 +77,12 @@ public record DocumentTable<R>(
         List<Column<R>> all = allColumns();
         values.add(all.stream().map(Column::header).toList());
         for (R row : rows) {
-            values.add(
-                    all.stream().map(column -> String.valueOf(column.of(row))).toList());
+            values.add(all.stream().map(column -> shown(column.of(row))).toList());
         }
         return values;
+    }
+
+    private static String shown(Object value) {
+        return value instanceof Double number ? Decimals.value(number) : String.valueOf(value);
     }
 }

@@ -125,9 +125,9 @@ public final class CompareText {
                     Integer.toString(each.scenario().boards()),
                     each.scenario().aim().word(),
                     Decimals.fixed(each.scenario().price(), 2),
-                    Double.toString(metrics.peakInrushAmps()),
-                    Double.toString(metrics.durationSeconds()),
-                    Double.toString(metrics.supplyImbalancePercent()),
+                    Decimals.value(metrics.peakInrushAmps()),
+                    Decimals.value(metrics.durationSeconds()),
+                    Decimals.value(metrics.supplyImbalancePercent()),
                     Integer.toString(metrics.hardViolations()),
                     front.contains(each) ? "yes" : "no"));
         }

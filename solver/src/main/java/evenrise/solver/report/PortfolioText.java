@@ -152,16 +152,16 @@ public final class PortfolioText {
                     each.variant(),
                     Integer.toString(each.seed()),
                     each.price().isPresent() ? Decimals.fixed(each.price().getAsDouble(), 2) : "",
-                    metrics.map(it -> Double.toString(it.objective())).orElse(""),
+                    metrics.map(it -> Decimals.value(it.objective())).orElse(""),
                     found.filter(it -> it.gapPercent().isPresent())
-                            .map(it -> Double.toString(it.gapPercent().getAsDouble()))
+                            .map(it -> Decimals.value(it.gapPercent().getAsDouble()))
                             .orElse(""),
-                    metrics.map(it -> Double.toString(it.peakInrushAmps())).orElse(""),
-                    metrics.map(it -> Double.toString(it.supplyImbalancePercent()))
+                    metrics.map(it -> Decimals.value(it.peakInrushAmps())).orElse(""),
+                    metrics.map(it -> Decimals.value(it.supplyImbalancePercent()))
                             .orElse(""),
-                    metrics.map(it -> Double.toString(it.worstPanelImbalancePercent()))
+                    metrics.map(it -> Decimals.value(it.worstPanelImbalancePercent()))
                             .orElse(""),
-                    metrics.map(it -> Double.toString(it.durationSeconds())).orElse(""),
+                    metrics.map(it -> Decimals.value(it.durationSeconds())).orElse(""),
                     found.map(it -> Integer.toString(it.assessment().hardRulesBroken()))
                             .orElse(""),
                     found.map(it -> Integer.toString(it.assessment().limitsBroken()))

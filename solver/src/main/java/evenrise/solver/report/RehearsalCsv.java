@@ -1,5 +1,6 @@
 package evenrise.solver.report;
 
+import evenrise.model.contract.Decimals;
 import evenrise.model.contract.Words;
 import evenrise.model.event.PhaseReading;
 import evenrise.model.event.Trace;
@@ -32,7 +33,7 @@ public final class RehearsalCsv {
         for (TraceEntry step : trace.steps()) {
             lines.add(List.of(
                     "step",
-                    Double.toString(step.atSeconds()),
+                    Decimals.value(step.atSeconds()),
                     Words.word(step.kind()),
                     step.load().orElse(""),
                     step.text(),
@@ -47,7 +48,7 @@ public final class RehearsalCsv {
         for (PhaseReading reading : trace.readings()) {
             lines.add(List.of(
                     "reading",
-                    Double.toString(reading.atSeconds()),
+                    Decimals.value(reading.atSeconds()),
                     "",
                     "",
                     "",
@@ -56,8 +57,8 @@ public final class RehearsalCsv {
                     "",
                     reading.node(),
                     reading.phase().toString(),
-                    Double.toString(reading.drawnAmps()),
-                    Double.toString(reading.boundAmps())));
+                    Decimals.value(reading.drawnAmps()),
+                    Decimals.value(reading.boundAmps())));
         }
         return lines;
     }
