@@ -208,6 +208,21 @@ class MeasuredWorkTest {
                     .isEqualTo(plant.refitted().project().loads());
         }
 
+        /** 8 A are stated, at most 5 A were read on two days. */
+        @Test
+        void takesAUseThatTwoDaysReadAsASceneBesideFullUse() {
+            handed("readings.csv", "load,phase,running_a,date\namp-1,A,5.0,2026-03-14\namp-1,A,4.8,2026-03-21\n");
+            asked("circumstances", "{\"use\": \"rehearsal\"}");
+
+            assertThat(seen().use()).isEqualTo("rehearsal");
+            asked("take", "{}");
+
+            assertThat(desk.judged().state().project().scenes())
+                    .extracting(each -> each.id())
+                    .containsExactly("full-use", "rehearsal");
+            assertThat(running("amp-1")).isEqualTo(8);
+        }
+
         @Test
         void asksForAReading() {
             assertThatThrownBy(() -> asked("take", "{}")).hasMessageContaining("nothing");
