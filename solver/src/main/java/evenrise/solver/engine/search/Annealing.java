@@ -30,15 +30,21 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
     private final Repair repair;
     private final boolean isSmall;
     private final List<Double> ends = new ArrayList<>();
-    /** The best plan that an annealing has ended in; null before one did without a broken rule. */
-    private PlanSnapshot best;
+    /** The best plan that an annealing of this try has ended in; null before one did without a broken rule. */
+    private PlanSnapshot bestOfTry;
 
-    private double leastObjective = Double.POSITIVE_INFINITY;
+    private double leastOfTry = Double.POSITIVE_INFINITY;
+    private PlanSnapshot best;
+    /** The first plan met that breaks no rule. */
+    private PlanSnapshot first;
+
+    private double least = Double.POSITIVE_INFINITY;
     private PlanScoreCalculator calculator;
     private double energy;
     private long hardCharge;
     private double acceptedEnergy;
     private long acceptedHardCharge;
+    private double acceptedObjective;
     private double temperature;
     private double ruleTemperature;
 
@@ -58,6 +64,9 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
         calculator.calculateScore();
         energy = calculator.energy();
         hardCharge = calculator.hardCharge();
+        acceptedEnergy = energy;
+        acceptedHardCharge = hardCharge;
+        acceptedObjective = calculator.sums().objective();
     }
 
     @Override
@@ -65,8 +74,13 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
         boolean wasGentle = cycle.isGentle();
         if (cycle.budgetUsed(scope.getTimeGradient())) {
             note(wasGentle);
+            if (cycle.isAnew()) {
+                bestOfTry = null;
+                leastOfTry = Double.POSITIVE_INFINITY;
+                calculator.askFor(first);
+            }
             if (cycle.isGentle()) {
-                calculator.askFor(best);
+                calculator.askFor(cycle.isLast() ? best : bestOfTry);
             }
         }
         temperature = cycle.isGentle() ? cooling.gentle(cycle.progress()) : cooling.temperature(cycle.progress());
@@ -88,6 +102,7 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
         if (accept) {
             acceptedEnergy = calculator.energy();
             acceptedHardCharge = calculator.hardCharge();
+            acceptedObjective = calculator.sums().objective();
         }
         return accept;
     }
@@ -110,20 +125,26 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
     private void note(boolean wasGentle) {
         PlanSums sums = calculator.sums();
         if (sums.hardCharge() == 0) {
+            double objective = sums.objective();
             if (!wasGentle) {
-                ends.add(sums.objective());
+                ends.add(objective);
             }
-            if (sums.objective() < leastObjective) {
-                leastObjective = sums.objective();
-                best = sums.snapshot();
+            if (objective < leastOfTry) {
+                leastOfTry = objective;
+                bestOfTry = sums.snapshot();
+            }
+            if (objective < least) {
+                least = objective;
+                best = bestOfTry;
             }
         }
     }
 
+    /** The last move of all may be one that was not accepted: the library takes the best it has when the budget is used. */
     @Override
     public void phaseEnded(LocalSearchPhaseScope<WorkingPlan> scope) {
-        if (cycle.isSpent()) {
-            note(cycle.isGentle());
+        if (cycle.isSpent() && !cycle.isGentle() && acceptedHardCharge == 0) {
+            ends.add(acceptedObjective);
         }
     }
 
@@ -136,5 +157,8 @@ final class Annealing extends AbstractAcceptor<WorkingPlan> {
     public void stepEnded(LocalSearchStepScope<WorkingPlan> scope) {
         energy = acceptedEnergy;
         hardCharge = acceptedHardCharge;
+        if (first == null && hardCharge == 0) {
+            first = calculator.sums().snapshot();
+        }
     }
 }

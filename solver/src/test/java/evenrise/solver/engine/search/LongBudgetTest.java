@@ -23,12 +23,17 @@ class LongBudgetTest {
     private final CompiledProject plain = new CompiledProject(
             Sample.venue(1, new VenueSize(3, LOADS, PhaseSystem.THREE_PHASE)).project());
 
+    /** After a first annealing that took a part of a budget of so many moves. */
+    private static Cycle afterTheFirst(CompiledProject compiled, double part, int moves) {
+        Cycle cycle = new Cycle(compiled, false);
+        cycle.work((int) Math.round(part * moves));
+        assertThat(cycle.budgetUsed(part)).isTrue();
+        return cycle;
+    }
+
     /** After a first annealing that took 15 % of a budget of so many moves. */
     private static Cycle afterTheFirst(CompiledProject compiled, int moves) {
-        Cycle cycle = new Cycle(compiled, false);
-        cycle.work((int) Math.round(0.15 * moves));
-        assertThat(cycle.budgetUsed(0.15)).isTrue();
-        return cycle;
+        return afterTheFirst(compiled, 0.15, moves);
     }
 
     @Nested
@@ -61,6 +66,61 @@ class LongBudgetTest {
 
             assertThat(cycle.budgetUsed(0.9)).isFalse();
             assertThat(cycle.isGentle()).isFalse();
+        }
+    }
+
+    /** Where more is no longer gained by going on gently: from some 190·n² moves. */
+    @Nested
+    class SeveralTries {
+        private static final int THREE_TRIES = 3 * 75 * LOADS * LOADS * 5 / 4 + 1;
+        private static final double TRY = 0.8 / 3;
+
+        @Test
+        void areEachHotAndThenGentle() {
+            Cycle cycle = afterTheFirst(plain, TRY / 4, THREE_TRIES);
+
+            for (int i = 0; i < 3; i++) {
+                double begin = i * TRY;
+                if (i > 0) {
+                    assertThat(cycle.budgetUsed(begin)).isTrue();
+                    assertThat(cycle.isAnew()).isTrue();
+                    assertThat(cycle.isGentle()).isFalse();
+                    assertThat(cycle.budgetUsed(begin + 0.15 * TRY + 1e-6)).isTrue();
+                }
+                assertThat(cycle.isAnew()).isFalse();
+                assertThat(cycle.isGentle()).isFalse();
+                for (double part : new double[] {0.5, 0.625, 0.75, 0.875}) {
+                    assertThat(cycle.budgetUsed(begin + part * (TRY + 1e-6))).isTrue();
+                    assertThat(cycle.isGentle()).isTrue();
+                    assertThat(cycle.isAnew()).isFalse();
+                    assertThat(cycle.isLast()).isFalse();
+                }
+            }
+        }
+
+        @Test
+        void endWithTheLastFifthGoneOnGently() {
+            Cycle cycle = afterTheFirst(plain, TRY / 4, THREE_TRIES);
+            cycle.budgetUsed(0.799);
+
+            assertThat(cycle.budgetUsed(0.8)).isTrue();
+            assertThat(cycle.isLast()).isTrue();
+            assertThat(cycle.isGentle()).isTrue();
+            assertThat(cycle.budgetUsed(0.8 + 0.125 * TRY + 1e-6)).isTrue();
+            assertThat(cycle.isLast()).isTrue();
+            assertThat(cycle.isGentle()).isTrue();
+        }
+
+        @Test
+        void areNotMadeOfAShorterBudget() {
+            Cycle cycle = afterTheFirst(plain, 0.15, 2 * 75 * LOADS * LOADS * 5 / 4 - 100);
+
+            cycle.budgetUsed(0.51);
+
+            assertThat(cycle.isGentle()).isTrue();
+            assertThat(cycle.budgetUsed(0.875)).isTrue();
+            assertThat(cycle.isAnew()).isFalse();
+            assertThat(cycle.isLast()).isFalse();
         }
     }
 
