@@ -63,7 +63,9 @@ public final class ExactProver implements BoundSource {
             return;
         }
         ExactEffort effort = effort(budget, seed);
-        leastPeakAmps = Math.max(leastPeakAmps, ProvenBounds.of(project).peakInrushAmps());
+        if (leastPeakAmps == 0) {
+            leastPeakAmps = ProvenBounds.of(project).peakInrushAmps();
+        }
         double[] proven = {incumbent.proven()};
         try {
             boolean isRelaxedSolved = false;
