@@ -7,10 +7,12 @@ import evenrise.solver.document.SheetWords;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
@@ -29,6 +31,7 @@ final class PrintedSet {
      * @param shared what every template is filled with
      * @param cover its template
      * @param sections by the number that their sheets have, in their order
+     * @param sharing numbers of sections that may share a page where each of them leaves room on it
      */
     record Contents(
             Imprint imprint,
@@ -39,7 +42,8 @@ final class PrintedSet {
             SortedSet<Integer> signs,
             Map<String, Object> shared,
             String cover,
-            Map<Integer, PrintSection> sections) {}
+            Map<Integer, PrintSection> sections,
+            Set<Integer> sharing) {}
 
     /** A line of the index; pages count from 1. */
     public record Entry(String title, String sheets, int page) {}
@@ -65,6 +69,9 @@ final class PrintedSet {
     private static final long BYTES_A_FILE = 80_000_000;
 
     private static final long BYTES_A_PART = 150_000;
+
+    /** A section of so many pages may share its first and its last with others. */
+    private static final int FEW_PAGES = 3;
 
     private final Contents contents;
     /** Papers are printed beside each other. */
@@ -103,19 +110,16 @@ final class PrintedSet {
     private byte[] on(PrintedSheets.Paper paper) {
         try (Printing file = new Printing(paper)) {
             for (Map.Entry<Integer, PrintSection> each : contents.sections().entrySet()) {
-                PrintSection section = each.getValue();
-                file.begin(each.getKey(), section);
-                for (PrintSection.Part part : section.parts()) {
-                    file.draw(section, part);
-                }
+                file.draw(new Numbered(each.getKey(), each.getValue()));
             }
+            file.place();
             return file.finished();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private Markup markup(String template, String place, Map<String, Object> values, PrintFonts fonts) {
+    private String text(String template, String place, Map<String, Object> values, PrintFonts fonts) {
         Map<String, Object> all = new HashMap<>(contents.shared());
         all.putAll(values);
         all.put("w", contents.words().all());
@@ -123,7 +127,24 @@ final class PrintedSet {
         all.put("imprint", contents.imprint());
         all.put("margins", Margins.of(contents.imprint(), place));
         all.put("family", fonts.family());
-        return Markup.of(fonts.legible(Templates.fill("print/" + template + ".peb", all)));
+        return fonts.legible(Templates.fill("print/" + template + ".peb", all));
+    }
+
+    /** A section and the number of its sheets. */
+    private record Numbered(int number, PrintSection section) {
+        String title() {
+            return section.title();
+        }
+
+        PrintSection.Part only() {
+            return section.parts().get(0);
+        }
+
+        boolean isOnePart() {
+            return section.parts().size() == 1
+                    && only().mark().isEmpty()
+                    && section.form() == PrintSection.Form.UPRIGHT;
+        }
     }
 
     /** One file. */
@@ -132,7 +153,12 @@ final class PrintedSet {
         private final TaggedFile file;
         private final PrintOutline outline;
         private final SheetNumbers numbers = new SheetNumbers(contents.imprint(), contents.kind(), contents.words());
-        private String begun = "";
+        /** Sections that are laid out together, and not placed yet: the next may find room on their last page. */
+        private final List<Numbered> sharing = new ArrayList<>();
+        /** On which of those pages each of them begins. */
+        private final List<Integer> begins = new ArrayList<>();
+
+        private TaggedFile.Laid shared;
 
         Printing(PrintedSheets.Paper paper) throws IOException {
             this.paper = paper;
@@ -140,24 +166,93 @@ final class PrintedSet {
             this.outline = new PrintOutline(file);
         }
 
-        void begin(int number, PrintSection section) {
-            begun = section.title();
-            numbers.begin(number, section.title());
+        void draw(Numbered section) throws IOException {
+            boolean mayShare = contents.sharing().contains(section.number()) && section.isOnePart();
+            if (!mayShare) {
+                place();
+            }
+            int first = -1;
+            for (PrintSection.Part part : section.section().parts()) {
+                TaggedFile.Laid laid = laid(section, part);
+                if (mayShare && laid.pages() <= FEW_PAGES) {
+                    share(section, laid);
+                    return;
+                }
+                place();
+                int begin = file.pages();
+                file.add(laid);
+                if (first < 0) {
+                    first = begin;
+                    outline.section(section.title(), first);
+                }
+                if (!part.mark().isEmpty()) {
+                    outline.within(part.mark(), begin);
+                }
+            }
+            if (first >= 0) {
+                numbers.add(section.number(), section.title(), first, file.pages() - first);
+            }
         }
 
-        void draw(PrintSection section, PrintSection.Part part) throws IOException {
+        /** Below the sections before, if that saves a page: then it begins on their last one. */
+        private void share(Numbered section, TaggedFile.Laid alone) throws IOException {
+            if (!sharing.isEmpty() && shared.pages() <= FEW_PAGES) {
+                List<Numbered> all = new ArrayList<>(sharing);
+                all.add(section);
+                TaggedFile.Laid together = together(all);
+                if (together.pages() < shared.pages() + alone.pages()) {
+                    begins.add(shared.pages() - 1);
+                    sharing.add(section);
+                    alone.close();
+                    shared.close();
+                    shared = together;
+                    return;
+                }
+                together.close();
+            }
+            place();
+            begins.add(0);
+            sharing.add(section);
+            shared = alone;
+        }
+
+        private TaggedFile.Laid together(List<Numbered> all) throws IOException {
+            String place = all.stream().map(Numbered::title).collect(Collectors.joining(", "));
+            return file.laid(
+                    Markup.of(SharedPage.of(all.stream()
+                            .map(each -> text(
+                                    each.section().template(),
+                                    place,
+                                    each.only().values(),
+                                    file.fonts()))
+                            .toList())),
+                    paper.size(PrintSection.Form.UPRIGHT));
+        }
+
+        private TaggedFile.Laid laid(Numbered section, PrintSection.Part part) throws IOException {
             String place = part.mark().isEmpty() ? section.title() : part.mark();
-            int page = file.pages();
-            file.add(file.laid(
-                    markup(section.template(), place, part.values(), file.fonts()), paper.size(section.form())));
-            numbers.drawn(file.pages() - page);
-            if (!begun.isEmpty()) {
-                outline.section(begun, page);
-                begun = "";
+            return file.laid(
+                    Markup.of(text(section.section().template(), place, part.values(), file.fonts())),
+                    paper.size(section.section().form()));
+        }
+
+        /** Puts what shares pages into the file. */
+        void place() throws IOException {
+            if (sharing.isEmpty()) {
+                return;
             }
-            if (!part.mark().isEmpty()) {
-                outline.within(part.mark(), page);
+            int first = file.pages();
+            file.add(shared);
+            for (int i = 0; i < sharing.size(); i++) {
+                Numbered each = sharing.get(i);
+                int begin = first + begins.get(i);
+                // The next one begins on the page that this one ends on.
+                int end = i + 1 < sharing.size() ? first + begins.get(i + 1) + 1 : file.pages();
+                numbers.add(each.number(), each.title(), begin, end - begin);
+                outline.section(each.title(), begin);
             }
+            sharing.clear();
+            begins.clear();
         }
 
         byte[] finished() throws IOException {
@@ -180,7 +275,8 @@ final class PrintedSet {
                         "replacement",
                         PrintFonts.REPLACEMENT);
                 TaggedFile.Laid laid = file.laid(
-                        markup(contents.cover(), "", values, file.fonts()), paper.size(PrintSection.Form.UPRIGHT));
+                        Markup.of(text(contents.cover(), "", values, file.fonts())),
+                        paper.size(PrintSection.Form.UPRIGHT));
                 if (laid.pages() == length) {
                     file.addFirst(laid);
                     return;

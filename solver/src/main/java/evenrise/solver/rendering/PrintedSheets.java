@@ -57,7 +57,8 @@ public final class PrintedSheets {
                 UsedCharacters.of(document, tables),
                 Map.of("document", document, "loadMillimetres", PrintSections.loadMillimetres(document)),
                 "cover",
-                sections));
+                sections,
+                SheetSection.sharing()));
     }
 
     /** Titles of those sections that the document has something for, by their words. */

@@ -3,14 +3,23 @@ package evenrise.solver.rendering;
 import evenrise.solver.document.Imprint;
 import evenrise.solver.document.SheetWords;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** Numbers of sheets: the section's own, a point, the page within it; and the index of them. The cover has section 0. */
+/**
+ * Numbers of sheets: the section's own, a point, the page within it; and the index of them. The cover has section 0. A page
+ * that sections share has the number of each.
+ */
 final class SheetNumbers {
     /** A section as it was printed. */
-    private record Printed(int section, String title, int firstPage, int pages) {}
+    private record Printed(int section, String title, int firstPage, int pages) {
+        int end() {
+            return firstPage + pages;
+        }
+    }
 
     private final Imprint imprint;
     private final String kind;
@@ -24,18 +33,13 @@ final class SheetNumbers {
         this.words = words;
     }
 
-    void begin(int section, String title) {
-        printed.add(new Printed(section, title, pages(), 0));
-    }
-
-    /** So many pages more of the section that was begun last. */
-    void drawn(int pages) {
-        Printed last = printed.remove(printed.size() - 1);
-        printed.add(new Printed(last.section(), last.title(), last.firstPage(), last.pages() + pages));
+    /** The next section that is printed, on the pages from this one, counted from 0. */
+    void add(int section, String title, int firstPage, int pages) {
+        printed.add(new Printed(section, title, firstPage, pages));
     }
 
     private int pages() {
-        return printed.stream().mapToInt(Printed::pages).sum();
+        return printed.stream().mapToInt(Printed::end).max().orElse(0);
     }
 
     /** @param cover pages before the first section */
@@ -54,25 +58,34 @@ final class SheetNumbers {
 
     /** Of every page, the cover's first. */
     List<String> all(int pages) {
-        List<String> all = new ArrayList<>();
-        for (int i = pages() + 1; i <= pages; i++) {
-            all.add(imprint.sheet(kind, 0, i - pages()));
-        }
-        printed.forEach(each -> {
-            for (int page = 1; page <= each.pages(); page++) {
-                all.add(imprint.sheet(kind, each.section(), page));
-            }
-        });
-        return all;
+        return of(
+                pages,
+                page -> imprint.sheet(kind, 0, page + 1),
+                (each, page) -> imprint.sheet(kind, each.section(), page - each.firstPage() + 1));
     }
 
     /** What is on each page, the cover's first. */
     List<PrintedPage> contents(int pages) {
-        List<String> titles = new ArrayList<>(Collections.nCopies(pages - pages(), "Cover"));
-        printed.forEach(each -> titles.addAll(Collections.nCopies(each.pages(), each.title())));
+        List<String> titles = of(pages, any -> "Cover", (each, page) -> each.title());
         List<String> numbers = all(pages);
         return IntStream.range(0, pages)
                 .mapToObj(i -> new PrintedPage(numbers.get(i), titles.get(i)))
                 .toList();
+    }
+
+    private List<String> of(int pages, IntFunction<String> ofCover, BiFunction<Printed, Integer, String> ofPage) {
+        int cover = pages - pages();
+        List<String> all = new ArrayList<>();
+        for (int i = 0; i < cover; i++) {
+            all.add(ofCover.apply(i));
+        }
+        for (int i = 0; i < pages(); i++) {
+            int page = i;
+            all.add(printed.stream()
+                    .filter(each -> each.firstPage() <= page && page < each.end())
+                    .map(each -> ofPage.apply(each, page))
+                    .collect(Collectors.joining(", ")));
+        }
+        return all;
     }
 }

@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Sections of the printed sheets behind the cover, in the order in which a job goes: judge, build, wire, set, try, label. A
@@ -44,6 +46,19 @@ public enum SheetSection {
     /** In the number of each of its sheets; the cover has 0. */
     int number() {
         return ordinal() + 1;
+    }
+
+    /** Whether it may stand on a page with others: not what is cut apart or filled in, nor the sequence. */
+    private boolean mayShare() {
+        return this != SEQUENCE && this != COMMISSIONING && this != LABELS;
+    }
+
+    /** Numbers of those that may stand on a page with others. */
+    static Set<Integer> sharing() {
+        return ALL.stream()
+                .filter(SheetSection::mayShare)
+                .map(SheetSection::number)
+                .collect(Collectors.toSet());
     }
 
     /** Empty where no section is called so. */

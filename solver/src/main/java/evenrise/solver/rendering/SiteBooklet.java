@@ -56,7 +56,8 @@ public final class SiteBooklet {
                         "cautions",
                         words.cautions()),
                 "sitecover",
-                sections));
+                sections,
+                SheetSection.sharing()));
     }
 
     public Map<PrintedSheets.Paper, byte[]> on(List<PrintedSheets.Paper> papers) {

@@ -39,12 +39,15 @@ final class TaggedFile implements Closeable {
     final class Laid implements Closeable {
         private final PDDocument pdf;
 
+        private final int pages;
+
         private Laid(PDDocument pdf) {
             this.pdf = pdf;
+            this.pages = pdf.getNumberOfPages();
         }
 
         int pages() {
-            return pdf.getNumberOfPages();
+            return pages;
         }
 
         @Override

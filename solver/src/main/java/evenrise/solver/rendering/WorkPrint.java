@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -56,7 +57,8 @@ public final class WorkPrint {
                 signs(imprint, sections, shared),
                 shared,
                 "workcover",
-                sections));
+                sections,
+                Set.of()));
     }
 
     public Map<PrintedSheets.Paper, byte[]> on(List<PrintedSheets.Paper> papers) {

@@ -204,6 +204,20 @@ class PageAccessibilityTest {
                     .isEmpty();
         }
 
+        /** They stand in one row that is pushed sideways. */
+        @Test
+        void noLinkToAPartIsDrawnOverTheNextOnAPhone() {
+            browser.window(390, 800);
+            open("lumen-theatre");
+
+            assertThat((List<?>) browser.script(
+                            "return Array.from(document.querySelectorAll('nav a')).filter(each => each.scrollWidth >"
+                                    + " each.clientWidth + 1).map(each => each.textContent)"))
+                    .isEmpty();
+            assertThat(browser.script("return document.querySelectorAll('nav a').length > 5"))
+                    .isEqualTo(true);
+        }
+
         /** 1280 pixels at 200 and at 400 %. */
         @ParameterizedTest
         @ValueSource(ints = {640, 320})
