@@ -3,6 +3,7 @@ package evenrise.model.observation;
 import evenrise.model.project.Phase;
 import evenrise.model.rules.Layout;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -64,7 +65,14 @@ public final class Observer {
                 recording,
                 sigmas,
                 seconds -> steps.at(seconds).ordered(order).scaled(scales));
-        List<ObservedStart> starts = findings.starts();
+        List<ObservedStart> first = findings.starts();
+        SecondLook second = new SecondLook(
+                new Hindsight(reading, recording.seconds(), amps(order, scales), sigmas),
+                reading,
+                first,
+                unknown(reading, first),
+                seconds -> steps.at(seconds).ordered(order).scaled(scales).clearest());
+        List<ObservedStart> starts = second.starts();
         return new Observation(
                 reading.clock(),
                 sight.intervalSeconds(),
@@ -73,7 +81,7 @@ public final class Observer {
                 scales,
                 boards.found(),
                 starts,
-                unknown(reading, starts),
+                second.unknown(),
                 FurtherReadings.of(reading.layout(), sight, sigmas, starts));
     }
 
@@ -90,6 +98,16 @@ public final class Observer {
         starts.forEach(each -> each.recorded().ifPresent(unknown::remove));
         unknown.removeIf(each -> each.steps().values().stream().noneMatch(step -> Math.abs(step.jumpAmps()) >= least));
         return unknown;
+    }
+
+    private Map<Phase, double[]> amps(int[] order, Map<Phase, Double> scales) {
+        Map<Phase, double[]> amps = new EnumMap<>(Phase.class);
+        for (Phase phase : sight.phases()) {
+            double by = scales.getOrDefault(phase, 1.0);
+            double[] read = recording.amps().get(Phase.values()[order[phase.ordinal()]]);
+            amps.put(phase, Arrays.stream(read).map(each -> by * each).toArray());
+        }
+        return amps;
     }
 
     /** Noise of a sample of each phase. */

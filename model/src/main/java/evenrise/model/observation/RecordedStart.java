@@ -1,6 +1,7 @@
 package evenrise.model.observation;
 
 import evenrise.model.project.Phase;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.Map;
 
@@ -76,6 +77,17 @@ public record RecordedStart(double seconds, Map<Phase, Change> steps, Map<Phase,
         Map<Phase, Change> scaled = new EnumMap<>(Phase.class);
         changes.forEach((phase, each) -> scaled.put(phase, each.times(scales.getOrDefault(phase, 1.0))));
         return scaled;
+    }
+
+    /** The same with a step on the phase where it is clearest, where there is none yet. */
+    RecordedStart clearest() {
+        Map<Phase, Change> clear = new EnumMap<>(steps);
+        others.entrySet().stream()
+                .max(Comparator.comparingDouble(each ->
+                        Math.abs(each.getValue().jumpAmps()) / each.getValue().jumpSigmaAmps()))
+                .filter(each -> clear.isEmpty())
+                .ifPresent(each -> clear.put(each.getKey(), each.getValue()));
+        return new RecordedStart(seconds, clear, others);
     }
 
     /** What is seen on a phase, be it a sure step or not. */

@@ -5,6 +5,7 @@ import evenrise.model.project.Phase;
 import evenrise.model.rules.Layout;
 import evenrise.model.rules.NodeLoads;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
@@ -19,6 +20,9 @@ import java.util.Set;
 final class SimulatedStart {
     /** Seconds that are recorded before the command and after the last start. */
     private static final double AROUND = 3;
+
+    /** A surge that has halved so often is nothing that a clamp could show. */
+    private static final double OVER = 60;
 
     private final Random chance;
     private final List<Gear> gear = new ArrayList<>();
@@ -154,11 +158,17 @@ final class SimulatedStart {
         int samples = (int) Math.ceil((last + 2 * AROUND) / interval);
         double[] seconds = new double[samples];
         double[][] amps = new double[3][samples];
+        double[][] cosines = new double[gear.size()][];
+        double[][] sines = new double[gear.size()][];
+        for (int k = 0; k < cosines.length; k++) {
+            cosines[k] = Arrays.stream(gear.get(k).radians).map(Math::cos).toArray();
+            sines[k] = Arrays.stream(gear.get(k).radians).map(Math::sin).toArray();
+        }
         for (int i = 0; i < samples; i++) {
             double at = -AROUND + i * interval + 0.2 * interval * chance.nextDouble();
             seconds[i] = offset + rate * at;
             for (int phase = 0; phase < 3; phase++) {
-                double read = rms(phase, at, interval) * scale[phase] + sigma * chance.nextGaussian();
+                double read = rms(phase, at, interval, cosines, sines) * scale[phase] + sigma * chance.nextGaussian();
                 amps[phase][i] = Math.max(0, Math.round(read * 100) / 100.0);
             }
         }
@@ -170,20 +180,21 @@ final class SimulatedStart {
     }
 
     /** The mean over the interval before. */
-    private double rms(int phase, double at, double interval) {
+    private double rms(int phase, double at, double interval, double[][] cosines, double[][] sines) {
         int parts = 5;
         double sum = 0;
         for (int i = 0; i < parts; i++) {
             double moment = at - interval * i / parts;
             double real = 0;
             double imaginary = 0;
-            for (Gear each : gear) {
+            for (int k = 0; k < cosines.length; k++) {
+                Gear each = gear.get(k);
                 if (!each.isDead && (each.isRunning || moment >= each.on) && each.amps[phase] > 0) {
-                    double surge =
-                            each.isRunning ? 0 : each.surge * Math.pow(2, -(moment - each.on) / each.halfSeconds);
+                    double halves = (moment - each.on) / each.halfSeconds;
+                    double surge = each.isRunning || halves > OVER ? 0 : each.surge * Math.pow(2, -halves);
                     double current = each.amps[phase] + surge;
-                    real += current * Math.cos(each.radians[phase]);
-                    imaginary += current * Math.sin(each.radians[phase]);
+                    real += current * cosines[k][phase];
+                    imaginary += current * sines[k][phase];
                 }
             }
             sum += real * real + imaginary * imaginary;

@@ -1,0 +1,440 @@
+package evenrise.model.observation;
+
+import evenrise.model.observation.ObservedStart.Finding;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.DoubleFunction;
+
+/**
+ * Weighs what was said of each start beside samples and plan together: what is said against the plan stands only where
+ * samples fit much better so, and what samples say against the plan is said.
+ */
+final class SecondLook {
+    /** Samples that are further off, squared and in variances, are not understood. */
+    private static final double UNDERSTOOD = 2;
+
+    /** By so much what fits better is better even where nothing fits. */
+    private static final double BEYOND_DOUBT = 100;
+
+    /** So much must a load be likelier on than off to be called as planned. */
+    private static final double SURELY_ON = 16;
+
+    /** Two that are exchanged may each be a little unlike only. */
+    private static final double A_LITTLE = 6;
+
+    private final Hindsight hindsight;
+    private final MatchedStarts reading;
+    private final double half;
+    private final List<ObservedStart> starts;
+    private final List<RecordedStart> unknown;
+    private final DoubleFunction<RecordedStart> surely;
+    private final Set<Double> searched = new HashSet<>();
+
+    /** What was said, and when by the logger's clock it shows. */
+    private record Claim(Otherwise what, Set<Double> moments, double price, int start, RecordedStart unknown) {}
+
+    /** @param surely what is seen at a moment of the logger's clock at which something comes on */
+    SecondLook(
+            Hindsight hindsight,
+            MatchedStarts reading,
+            List<ObservedStart> starts,
+            List<RecordedStart> unknown,
+            DoubleFunction<RecordedStart> surely) {
+        this.surely = surely;
+        this.hindsight = hindsight;
+        this.reading = reading;
+        this.half = reading.sight().intervalSeconds() / 2;
+        this.starts = new ArrayList<>(starts);
+        this.unknown = new ArrayList<>(unknown);
+        part();
+        doubt();
+        seek();
+    }
+
+    List<ObservedStart> starts() {
+        return starts;
+    }
+
+    List<RecordedStart> unknown() {
+        return unknown;
+    }
+
+    private double due(ObservedStart start) {
+        return reading.clock().logger(start.expected().seconds());
+    }
+
+    private double seen(ObservedStart start) {
+        return start.recorded().orElseThrow().seconds() - half;
+    }
+
+    private Optional<Claim> claim(int i) {
+        ObservedStart start = starts.get(i);
+        List<String> loads = start.expected().loads();
+        double due = due(start);
+        Finding what = start.finding() == Finding.CANNOT_TELL ? start.likeliest() : start.finding();
+        return switch (what) {
+            case OTHER_SIZE -> claim(Otherwise.free(loads), Set.of(due), Likeness.OTHER_SIZE, i);
+            case MISSING -> claim(Otherwise.dead(loads), Set.of(due), Likeness.OTHER_SIZE, i);
+            case OTHER_TIME ->
+                claim(
+                        Otherwise.moved(loads, seen(start)).and(Otherwise.free(loads)),
+                        Set.of(due, seen(start)),
+                        Likeness.OTHER_TIME,
+                        i);
+            case OTHER_PHASES, OTHER_TIME_AND_PHASES ->
+                claim(
+                        Otherwise.dead(loads).and(Otherwise.unknown(seen(start))),
+                        Set.of(due, seen(start)),
+                        Likeness.OTHER_PHASES,
+                        i);
+            case SWAPPED -> {
+                double other =
+                        reading.clock().logger(start.swappedWith().orElseThrow().seconds());
+                yield claim(
+                        Otherwise.moved(loads, other)
+                                .and(Otherwise.moved(
+                                        start.swappedWith().orElseThrow().loads(), due)),
+                        Set.of(due, other),
+                        Likeness.OTHER_TIME,
+                        i);
+            }
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<Claim> claim(Otherwise what, Set<Double> moments, double price, int start) {
+        return Optional.of(new Claim(what, moments, price, start, null));
+    }
+
+    private List<Claim> claims() {
+        List<Claim> claims = new ArrayList<>();
+        for (int i = 0; i < starts.size(); i++) {
+            claim(i).ifPresent(claims::add);
+        }
+        for (RecordedStart each : unknown) {
+            double at = each.seconds() - half;
+            claims.add(new Claim(Otherwise.unknown(at), Set.of(at), Likeness.MISSING, -1, each));
+        }
+        return claims;
+    }
+
+    private static Otherwise all(List<Claim> claims, Claim but) {
+        Otherwise all = Otherwise.NOTHING;
+        for (Claim each : claims) {
+            all = each.equals(but) ? all : all.and(each.what());
+        }
+        return all;
+    }
+
+    /** What came on at another time than a load may be something else, the load being as planned. */
+    private void part() {
+        for (Claim each : claims()) {
+            if (each.start() >= 0 && isElsewhere(starts.get(each.start()))) {
+                ObservedStart start = starts.get(each.start());
+                Otherwise anyway = all(claims(), each);
+                Otherwise apart = Otherwise.unknown(seen(start));
+                Hindsight.Gain gain = hindsight.gain(each.moments(), anyway, apart);
+                double moved =
+                        hindsight.gain(each.moments(), anyway, each.what()).costs();
+                double more = gain.costs() - Likeness.MISSING - moved + each.price();
+                if (more > (gain.perSample() <= UNDERSTOOD ? 0 : BEYOND_DOUBT) && isSurelyOn(each, anyway.and(apart))) {
+                    unknown.add(start.recorded().orElseThrow());
+                    starts.set(each.start(), unseen(start));
+                }
+            }
+        }
+    }
+
+    /** Whether what stands for it came on at another time, and not at that of a load which it is exchanged with. */
+    private boolean isElsewhere(ObservedStart start) {
+        return start.swappedWith().isEmpty()
+                && start.recorded().isPresent()
+                && Math.abs(seen(start) - due(start)) > 4 * half;
+    }
+
+    /** As planned, though no step was found. */
+    private static ObservedStart unseen(ObservedStart start) {
+        return new ObservedStart(
+                start.expected(),
+                Finding.AS_PLANNED,
+                Finding.AS_PLANNED,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                1,
+                Optional.empty());
+    }
+
+    /** Drops what samples do not need, the least needed first. */
+    private void doubt() {
+        boolean dropped;
+        do {
+            dropped = false;
+            List<Claim> claims = claims();
+            Claim least = null;
+            double leastCosts = 0;
+            for (Claim each : claims) {
+                Hindsight.Gain gain = hindsight.gain(each.moments(), all(claims, each), each.what());
+                double costs = gain.costs() - each.price();
+                if ((gain.perSampleNow() <= UNDERSTOOD || costs < -BEYOND_DOUBT)
+                        && costs < leastCosts
+                        && isSurelyOn(each, all(claims, each))) {
+                    least = each;
+                    leastCosts = costs;
+                }
+            }
+            if (least != null) {
+                drop(least);
+                dropped = true;
+            }
+        } while (dropped);
+    }
+
+    private boolean isSurelyOn(Claim claim, Otherwise anyway) {
+        if (claim.start() < 0) {
+            return true;
+        }
+        ObservedStart start = starts.get(claim.start());
+        Otherwise dead = Otherwise.dead(start.expected().loads());
+        return hindsight.gain(Set.of(due(start)), anyway, dead).costs() < -SURELY_ON;
+    }
+
+    private void drop(Claim claim) {
+        if (claim.start() < 0) {
+            unknown.remove(claim.unknown());
+            return;
+        }
+        ObservedStart start = starts.get(claim.start());
+        starts.set(
+                claim.start(), isElsewhere(start) ? unseen(start) : as(start, Finding.AS_PLANNED, 1, Optional.empty()));
+    }
+
+    private static ObservedStart as(
+            ObservedStart start, Finding finding, double confidence, Optional<ExpectedStart> swappedWith) {
+        return new ObservedStart(
+                start.expected(),
+                confidence < Observer.SURE ? Finding.CANNOT_TELL : finding,
+                finding,
+                start.recorded(),
+                start.recorded().isPresent() ? start.planSeconds() : OptionalDouble.empty(),
+                confidence,
+                swappedWith);
+    }
+
+    /** Says what samples need, the most needed first. */
+    private void seek() {
+        boolean said;
+        int rounds = 0;
+        do {
+            said = exchange() || delay() || state() || surprise();
+        } while (said && ++rounds < starts.size());
+        List<Claim> claims = claims();
+        for (Claim each : claims) {
+            if (each.start() >= 0 && starts.get(each.start()).finding() == Finding.CANNOT_TELL) {
+                Hindsight.Gain gain = hindsight.gain(each.moments(), all(claims, each), each.what());
+                ObservedStart start = starts.get(each.start());
+                double confidence = Sureness.of(gain.costs() - each.price());
+                if (gain.perSample() <= UNDERSTOOD && confidence > start.confidence()) {
+                    starts.set(each.start(), as(start, start.likeliest(), confidence, start.swappedWith()));
+                }
+            }
+        }
+    }
+
+    private boolean isOpen(int i) {
+        Finding finding = starts.get(i).finding();
+        return finding == Finding.AS_PLANNED;
+    }
+
+    /** The start that is most unlike what is planned, and of which nothing is said yet. */
+    private boolean state() {
+        List<Claim> claims = claims();
+        Otherwise anyway = all(claims, null);
+        int most = -1;
+        double best = Likeness.OTHER_SIZE;
+        for (int i = 0; i < starts.size(); i++) {
+            if (isOpen(i)) {
+                Hindsight.Gain gain = free(i, anyway);
+                if (gain.costs() > best && gain.perSample() <= UNDERSTOOD) {
+                    most = i;
+                    best = gain.costs();
+                }
+            }
+        }
+        if (most < 0) {
+            return false;
+        }
+        ObservedStart start = starts.get(most);
+        Hindsight.Gain dead = hindsight.gain(
+                Set.of(due(start)), anyway, Otherwise.dead(start.expected().loads()));
+        Finding finding = dead.costs() > best - A_LITTLE ? Finding.MISSING : Finding.OTHER_SIZE;
+        starts.set(most, as(start, finding, Sureness.of(best - Likeness.OTHER_SIZE), Optional.empty()));
+        return true;
+    }
+
+    private Hindsight.Gain free(int i, Otherwise anyway) {
+        ObservedStart start = starts.get(i);
+        return hindsight.gain(
+                Set.of(due(start)), anyway, Otherwise.free(start.expected().loads()));
+    }
+
+    /** Two that are unlike what is planned, and are each other. */
+    private boolean exchange() {
+        List<Claim> claims = claims();
+        Otherwise anyway = all(claims, null);
+        List<Integer> odd = new ArrayList<>();
+        for (int i = 0; i < starts.size(); i++) {
+            boolean isSaid = starts.get(i).finding() != Finding.SWAPPED && claim(i).isPresent();
+            if (isSaid || isOpen(i) && free(i, anyway).costs() > A_LITTLE) {
+                odd.add(i);
+            }
+        }
+        int one = -1;
+        int other = -1;
+        double best = 0;
+        for (int i : odd) {
+            for (int j : odd) {
+                double more = i < j ? swapped(i, j, claims) : 0;
+                if (more > best) {
+                    best = more;
+                    one = i;
+                    other = j;
+                }
+            }
+        }
+        if (one < 0) {
+            return false;
+        }
+        ObservedStart first = starts.get(one);
+        ObservedStart second = starts.get(other);
+        double confidence = Sureness.of(best);
+        starts.set(one, as(first, Finding.SWAPPED, confidence, Optional.of(second.expected())));
+        starts.set(other, as(second, Finding.SWAPPED, confidence, Optional.of(first.expected())));
+        return true;
+    }
+
+    /** Something that seems not to come on, or to be unlike, and is what came on at another time. */
+    private boolean delay() {
+        List<Claim> claims = claims();
+        int late = -1;
+        RecordedStart at = null;
+        double best = 0;
+        for (Claim each : claims) {
+            for (RecordedStart start : each.start() < 0 || isMoved(each) ? List.<RecordedStart>of() : unknown) {
+                double more = moved(each, start, claims);
+                if (more > best) {
+                    best = more;
+                    late = each.start();
+                    at = start;
+                }
+            }
+        }
+        if (late < 0) {
+            return false;
+        }
+        double confidence = Sureness.of(best);
+        starts.set(
+                late,
+                new ObservedStart(
+                        starts.get(late).expected(),
+                        confidence < Observer.SURE ? Finding.CANNOT_TELL : Finding.OTHER_TIME,
+                        Finding.OTHER_TIME,
+                        Optional.of(at),
+                        OptionalDouble.of(reading.clock().plan(at.seconds())),
+                        confidence,
+                        Optional.empty()));
+        unknown.remove(at);
+        return true;
+    }
+
+    private static boolean isMoved(Claim claim) {
+        return !claim.what().moved().isEmpty();
+    }
+
+    /** By how much a start is likelier to be what is unknown than what is said of both now. */
+    private double moved(Claim claim, RecordedStart at, List<Claim> claims) {
+        List<Claim> others = claims.stream()
+                .filter(each -> each != claim && each.unknown() != at)
+                .toList();
+        Otherwise anyway = all(others, null);
+        double moment = at.seconds() - half;
+        Set<Double> moments = new HashSet<>(claim.moments());
+        moments.add(moment);
+        Otherwise then = Otherwise.moved(starts.get(claim.start()).expected().loads(), moment);
+        Hindsight.Gain moved = hindsight.gain(moments, anyway, then);
+        if (moved.perSample() > UNDERSTOOD) {
+            return 0;
+        }
+        double said = hindsight
+                        .gain(moments, anyway, claim.what().and(Otherwise.unknown(moment)))
+                        .costs()
+                - claim.price()
+                - Likeness.MISSING;
+        return moved.costs() - Likeness.OTHER_TIME - Math.max(0, said);
+    }
+
+    /** Something that no plan knows, in the samples that are understood least. */
+    private boolean surprise() {
+        List<Claim> claims = claims();
+        Otherwise anyway = all(claims, null);
+        double worst = UNDERSTOOD;
+        double about = Double.NaN;
+        for (int i = 0; i < starts.size(); i++) {
+            if (isOpen(i) && !searched.contains(due(starts.get(i)))) {
+                double now = free(i, anyway).perSampleNow();
+                if (now > worst) {
+                    worst = now;
+                    about = due(starts.get(i));
+                }
+            }
+        }
+        if (Double.isNaN(about)) {
+            return false;
+        }
+        searched.add(about);
+        double best = Likeness.MISSING;
+        double found = Double.NaN;
+        for (double at = about - Hindsight.BEFORE; at < about + Hindsight.AFTER; at += 2 * half) {
+            Hindsight.Gain gain = hindsight.gain(Set.of(about), anyway, Otherwise.unknown(at));
+            if (gain.costs() > best && gain.perSample() <= UNDERSTOOD) {
+                best = gain.costs();
+                found = at;
+            }
+        }
+        if (!Double.isNaN(found)) {
+            unknown.add(surely.apply(found + half));
+        }
+        return true;
+    }
+
+    /** By how much two are likelier each other than what is said of them now. */
+    private double swapped(int i, int j, List<Claim> claims) {
+        List<Claim> others = claims.stream()
+                .filter(each -> each.start() != i && each.start() != j)
+                .toList();
+        Otherwise anyway = all(others, null);
+        Set<Double> moments = new HashSet<>(List.of(due(starts.get(i)), due(starts.get(j))));
+        Otherwise now = Otherwise.NOTHING;
+        double price = 0;
+        for (Claim each : claims) {
+            if (each.start() == i || each.start() == j) {
+                moments.addAll(each.moments());
+                now = now.and(each.what());
+                price += each.price();
+            }
+        }
+        Otherwise then = Otherwise.moved(starts.get(i).expected().loads(), due(starts.get(j)))
+                .and(Otherwise.moved(starts.get(j).expected().loads(), due(starts.get(i))));
+        Hindsight.Gain swap = hindsight.gain(moments, anyway, then);
+        if (swap.perSample() > UNDERSTOOD) {
+            return 0;
+        }
+        double said = now.equals(Otherwise.NOTHING)
+                ? 0
+                : hindsight.gain(moments, anyway, now).costs() - price;
+        return swap.costs() - Likeness.OTHER_TIME - Math.max(0, said);
+    }
+}
