@@ -21,6 +21,9 @@ final class SimulatedStart {
     /** Seconds that are recorded before the command and after the last start. */
     private static final double AROUND = 3;
 
+    /** Whether surges are other than stated: a third of it to a fifth more, with half-lives that spread by a fifth. */
+    private static final boolean HAS_OTHER_SURGES = Boolean.getBoolean("evenrise.observed.surges");
+
     /** A surge that has halved so often is nothing that a clamp could show. */
     private static final double OVER = 60;
 
@@ -72,7 +75,9 @@ final class SimulatedStart {
             }
             boolean isSequenced = seen.placement().isSequenced();
             double on = seen.placement().onSeconds().orElse(Double.NEGATIVE_INFINITY);
-            double surge = seen.placement().load().inrushPeakAmps().orElse(0) / Math.sqrt(2);
+            double ofSurge = HAS_OTHER_SURGES ? 0.3 + 0.9 * chance.nextDouble() : 1;
+            double ofHalf = HAS_OTHER_SURGES ? Math.exp(0.2 * chance.nextGaussian()) : 1;
+            double surge = ofSurge * seen.placement().load().inrushPeakAmps().orElse(0) / Math.sqrt(2);
             gear.add(new Gear(
                     seen.placement().id(),
                     on,
@@ -80,7 +85,7 @@ final class SimulatedStart {
                     amps,
                     radians,
                     Math.max(0, surge - seen.placement().load().idleAmps()),
-                    seen.placement().load().inrushHalfMillis() / 1000));
+                    ofHalf * seen.placement().load().inrushHalfMillis() / 1000));
             last = Math.max(last, isSequenced ? on : 0);
         }
     }
