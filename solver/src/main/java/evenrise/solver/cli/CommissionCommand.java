@@ -19,9 +19,9 @@ import picocli.CommandLine.Parameters;
         header = "Tell a plant as measured beside its plan.",
         description = {
             "Reads commissioning sheets that 'report' wrote and somebody filled in, as tables of values, as the"
-                + " workbook or on the page readings.html, or a table with the columns load, phase, running_a, idle_a."
-                + " Says what is other than planned, what matters most first, with the likely cause and what to look"
-                + " at; judges limits at measured values; and writes the project with what was measured.",
+                    + " workbook or on the page readings.html, or a table with the columns load, phase, running_a, idle_a."
+                    + " Says what is other than planned, what matters most first, with the likely cause and what to look"
+                    + " at; judges limits at measured values; and writes the project with what was measured.",
             "A reading raises what is stated; it lowers it only where --confirm says that the load was in full use."
                     + " A read peak lowers nothing."
         },

@@ -24,8 +24,8 @@ import picocli.CommandLine.Parameters;
                     + " came on as planned: at its time, on its phases, with its current. Loads that cannot be told are"
                     + " named as such. docs/commissioning.md says how to record, and what can be told.",
             "The recording is a table of values: a column of times and one of rms currents or of waves for each phase;"
-                + " or COMTRADE. It is of the supply or where --at says, 50 rms values a second or more, from before"
-                + " the command to after the last load. However long it is, it is read in little memory."
+                    + " or COMTRADE. It is of the supply or where --at says, 50 rms values a second or more, from before"
+                    + " the command to after the last load. However long it is, it is read in little memory."
         },
         footer = {
             "%nExamples:",

@@ -49,12 +49,12 @@ class ReadAtThePanelTest {
 
     /** In every place each card is filled by a function of the ask (key and bounds) and its card; empty leaves it blank. */
     private static final String FILL = "const of = new Function('card', 'ask', arguments[0]); const form ="
-        + " JSON.parse(document.getElementById('form').textContent), where = document.getElementById('where'); for"
-        + " (const place of form.places) { where.value = place.id; where.dispatchEvent(new Event('input')); const"
-        + " cards = form.cards.filter(card => card.under === place.id); document.querySelectorAll('#cards"
-        + " article').forEach((article, i) => cards[i].asks.forEach(ask => { const input ="
-        + " article.querySelector('[data-key=\"' + ask.key + '\"]'), text = of(cards[i], ask); if (text) { input.value"
-        + " = text; input.dispatchEvent(new Event('input', { bubbles: true })); } })); }";
+            + " JSON.parse(document.getElementById('form').textContent), where = document.getElementById('where'); for"
+            + " (const place of form.places) { where.value = place.id; where.dispatchEvent(new Event('input')); const"
+            + " cards = form.cards.filter(card => card.under === place.id); document.querySelectorAll('#cards"
+            + " article').forEach((article, i) => cards[i].asks.forEach(ask => { const input ="
+            + " article.querySelector('[data-key=\"' + ask.key + '\"]'), text = of(cards[i], ask); if (text) { input.value"
+            + " = text; input.dispatchEvent(new Event('input', { bubbles: true })); } })); }";
 
     /** What the page marks: load or place, phase, and key of each figure that is not within. */
     private static final String MARKED = "const form = JSON.parse(document.getElementById('form').textContent), where ="
@@ -174,11 +174,11 @@ class ReadAtThePanelTest {
         browser.script(
                 FILL,
                 "if (/_s$|_ma$|_ms$/.test(ask.key)) return ''; const n = ask.label.length + card.head.length +"
-                    + " (card.note || '').length; const top = ask.most ?? ask.limit ?? 3, low = ask.least ?? ask.floor"
-                    + " ?? top / 2; const value = n % 4 === 0 ? (low + top) / 2 : n % 4 === 1 ? top * 1.01 : n % 4 ==="
-                    + " 2 ? top * 1.3 : low * 0.97; return ask.key === 'running_a' && card.kind === 'pole' ? (ask.most"
-                    + " * (n % 3 ? 1 : 1.2)).toFixed(3) : card.kind === 'pole' && ask.key === 'idle_a' ?"
-                    + " Math.min(value, card.asks[1].most).toFixed(3) : value.toFixed(3);");
+                        + " (card.note || '').length; const top = ask.most ?? ask.limit ?? 3, low = ask.least ?? ask.floor"
+                        + " ?? top / 2; const value = n % 4 === 0 ? (low + top) / 2 : n % 4 === 1 ? top * 1.01 : n % 4 ==="
+                        + " 2 ? top * 1.3 : low * 0.97; return ask.key === 'running_a' && card.kind === 'pole' ? (ask.most"
+                        + " * (n % 3 ? 1 : 1.2)).toFixed(3) : card.kind === 'pole' && ask.key === 'idle_a' ?"
+                        + " Math.min(value, card.asks[1].most).toFixed(3) : value.toFixed(3);");
 
         Set<String> onThePage = new TreeSet<>();
         ((Collection<?>) browser.script(MARKED)).forEach(each -> onThePage.add(each.toString()));
@@ -311,9 +311,9 @@ class ReadAtThePanelTest {
                 .isEqualTo((long) width);
         assertThat((Collection<?>) browser.script(
                         "return Array.from(document.querySelectorAll('button, select, input, summary')).filter(each =>"
-                            + " each.getClientRects().length).filter(each => { const box ="
-                            + " each.getBoundingClientRect(); return box.width < 24 || box.height < 24; }).map(each =>"
-                            + " each.outerHTML)"))
+                                + " each.getClientRects().length).filter(each => { const box ="
+                                + " each.getBoundingClientRect(); return box.width < 24 || box.height < 24; }).map(each =>"
+                                + " each.outerHTML)"))
                 .isEmpty();
         assertThat(browser.complaints()).isEmpty();
         if (Boolean.getBoolean("evenrise.refresh") && width == 360 && scheme.equals("light")) {
