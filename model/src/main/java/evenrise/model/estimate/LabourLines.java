@@ -34,7 +34,10 @@ final class LabourLines {
                 "work: panel", count(project.panels().size()), catalogue.labourPerPanel(), LabourHours::perPanel));
         if (!project.nodes().isEmpty()) {
             lines.add(work.line(
-                    "work: node", count(project.nodes().size()), catalogue.labourPerNode(), LabourHours::perNode));
+                    "work: distribution point",
+                    count(project.nodes().size()),
+                    catalogue.labourPerNode(),
+                    LabourHours::perNode));
         }
         if (contactors > 0) {
             lines.add(work.line(

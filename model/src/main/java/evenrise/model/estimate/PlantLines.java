@@ -76,7 +76,7 @@ final class PlantLines {
             transformer(node.transformer().get());
         } else {
             nodes.count(
-                    "node, " + BillOfMaterials.amps(node.ratedAmps()),
+                    "distribution point, " + BillOfMaterials.amps(node.ratedAmps()),
                     kinds(Catalogue::nodes).filter(kind -> kind.upToAmps() >= node.ratedAmps()));
         }
     }

@@ -190,7 +190,7 @@ class BillOfMaterialsTest {
                 .extracting(BillLine::item)
                 .contains(
                         "transformer, delta-wye, 75 kVA",
-                        "node, 400 A",
+                        "distribution point, 400 A",
                         "feeder, 400 A, 20 m",
                         "contactor, 3 poles, 20 A");
     }

@@ -36,7 +36,7 @@ final class ChanceWork implements DeskPart {
     public void offer(DeskRoutes routes) {
         routes.asked(
                 "/api/chance",
-                "Switch-ons are drawn by chance: percentiles of each node's peak and dip",
+                "Switch-ons are drawn by chance: percentiles of each distribution point's peak and dip",
                 RehearsalRequests.Chance.class,
                 ChanceView.class,
                 this::chance);

@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
  */
 final class RiserDiagram {
     private static final String NOTE = "By the places that the project states for its panels, in its own words; for"
-            + " supplies and nodes it states none. In a place: each panel with the device, the size of a line conductor"
+            + " supplies and further distribution points it states none. In a place: each panel with the device, the size of a line conductor"
             + " and the length of its feeder, the boards in it, and how many control leads go to which other place.";
 
     private static final String NOT_STATED = "place not stated";

@@ -93,8 +93,8 @@ final class KeyFigures {
                 .ifPresent(amps -> table.row(
                         "Peaks of the further sources, summed", Numbers.amps(amps), "A peak", Numbers.NONE, ""));
         metrics.worstNodeImbalancePercent()
-                .ifPresent(percent ->
-                        table.row("Imbalance of the worst node", Numbers.percent(percent), "%", Numbers.NONE, ""));
+                .ifPresent(percent -> table.row(
+                        "Imbalance, worst distribution point", Numbers.percent(percent), "%", Numbers.NONE, ""));
         counted(table, "Panels that racks spread over, beyond one each", metrics.rackPanels());
         counted(table, "Boards that racks spread over, beyond one each", metrics.rackBoards());
         counted(table, "Rows between the loads of racks", metrics.rackRows());

@@ -38,7 +38,7 @@ public final class RehearsalText {
         sections.add(episodes(trace, paint));
         List<NodePeak> nodes = tightest(trace);
         if (!nodes.isEmpty()) {
-            String what = layout.project().nodes().isEmpty() ? "panels" : "panels and nodes";
+            String what = layout.project().nodes().isEmpty() ? "panels" : "panels and distribution points";
             sections.add(nodes(nodes, what, all, paint));
         }
         sections.add(findings(trace, evaluation.layout().project(), all, paint));

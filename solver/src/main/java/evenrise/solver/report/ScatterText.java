@@ -51,7 +51,7 @@ public final class ScatterText {
         }
         if (shown.size() < nodes.size()) {
             sections.add(new Section(paint, "More")
-                    .text((nodes.size() - shown.size()) + " more panels and nodes; --all shows them.")
+                    .text((nodes.size() - shown.size()) + " more panels and distribution points; --all shows them.")
                     .lines());
         }
         sections.add(CautionText.lines(Cautions.ALL, paint));
@@ -66,7 +66,7 @@ public final class ScatterText {
                 ? "No peak is called a bound: what other systems draw in use is taken at the crest of their idle"
                         + " current. "
                 : project.nodes().stream().anyMatch(node -> node.transformer().isPresent())
-                        ? "Where a node feeds transformers, its peak is not called a bound. "
+                        ? "Where a distribution point feeds transformers, its peak is not called a bound. "
                         : "";
         return plant + "Where loads state no inrush_peak_a, or neither crest_factor nor third_harmonic, or it is"
                 + " guessed, real peaks may lie above all of these. evenrise audit names the loads.";
